@@ -1,0 +1,2 @@
+//! Placeholder binary.
+fn main() {}

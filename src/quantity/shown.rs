@@ -1,0 +1,60 @@
+//! A number as it is shown: with its unit, rounded once, here.
+
+use std::fmt;
+
+use super::{Unit, unit};
+
+/// A number with its unit and the decimals it is shown with.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Shown {
+    /// The number, not rounded.
+    pub number: f64,
+    /// Its unit.
+    pub unit: &'static Unit,
+    /// Decimals to show.
+    pub decimals: u8,
+}
+
+impl Shown {
+    /// A number without a unit.
+    pub fn plain(number: f64, decimals: u8) -> Self {
+        Self { number, unit: &unit::ONE, decimals }
+    }
+
+    /// A share shown in per cent.
+    pub fn percent(share: f64, decimals: u8) -> Self {
+        Self { number: share * 100.0, unit: &unit::PERCENT, decimals }
+    }
+
+    /// A number of pieces.
+    pub fn pieces(number: f64) -> Self {
+        Self { number, unit: &unit::PIECES, decimals: 0 }
+    }
+
+    /// The rounded number alone, with a true minus sign.
+    pub fn digits(&self) -> String {
+        let text = format!("{:.*}", usize::from(self.decimals), self.number);
+        match text.strip_prefix('-') {
+            Some(rest) if rest.bytes().any(|b| (b'1'..=b'9').contains(&b)) => format!("−{rest}"),
+            Some(rest) => rest.to_owned(),
+            None => text,
+        }
+    }
+
+    /// The number after rounding to the decimals shown, half to even as ASTM E29 rounds.
+    pub fn rounded(&self) -> f64 {
+        let scale = 10f64.powi(i32::from(self.decimals));
+        (self.number * scale).round_ties_even() / scale
+    }
+}
+
+impl fmt::Display for Shown {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.digits())?;
+        match self.unit.symbol {
+            "" => Ok(()),
+            "%" => f.write_str("\u{a0}%"),
+            symbol => write!(f, "\u{a0}{symbol}"),
+        }
+    }
+}

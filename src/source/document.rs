@@ -1,0 +1,95 @@
+//! Every published document this project draws on, named once.
+
+use super::Document;
+
+macro_rules! documents {
+    ($($(#[$doc:meta])* $constant:ident: $name:literal, $about:literal;)+) => {
+        $($(#[$doc])* #[doc = $about] pub static $constant: Document = Document { name: $name, about: $about };)+
+        /// All of them, in the order of this file.
+        pub static ALL: &[&Document] = &[$(&$constant),+];
+    };
+}
+
+documents! {
+    TRADE: "Common practice", "rules of the trade that no document states";
+    PROJECT: "Assumption of this calculator", "a default where no published value was found";
+    ARITHMETIC: "Arithmetic", "geometry and exact unit factors";
+
+    ISO_724: "ISO 724", "basic dimensions of ISO metric threads";
+    ISO_965_1: "ISO 965-1:1998", "tolerances of ISO metric threads";
+    ISO_965_2: "ISO 965-2", "limits of size of common ISO metric threads";
+    ISO_965_4: "ISO 965-4:1998", "limits of size of bolts to be hot-dip galvanized";
+    ISO_965_5: "ISO 965-5:1998", "limits of size of nuts tapped over size for galvanized bolts";
+    ISO_898_1_1999: "ISO 898-1:1999", "mechanical properties of bolts, earlier edition";
+    ISO_898_1: "ISO 898-1", "mechanical properties of bolts, screws and studs";
+    ISO_898_2: "ISO 898-2:2012", "mechanical properties of nuts";
+    ISO_10684: "ISO 10684:2004", "hot-dip galvanized fasteners";
+    ISO_1461: "ISO 1461:2009", "hot-dip galvanized articles";
+    ISO_4042_1999: "ISO 4042:1999", "electroplated fasteners, earlier edition";
+    ISO_4042_2018: "ISO 4042:2018", "electroplated fasteners";
+    ISO_12683: "ISO 12683:2004", "mechanically deposited zinc";
+    ISO_2081: "ISO 2081", "electroplated zinc on iron or steel";
+    ISO_9588: "ISO 9588:2007", "post-coating treatments against hydrogen";
+    ISO_16224: "ISO/TR 16224:2012", "strength of bolt and nut assemblies";
+    ISO_18265: "ISO 18265", "conversion of hardness values";
+    ISO_9223: "ISO 9223:2012", "corrosivity of atmospheres";
+    ISO_9224: "ISO 9224:2012", "guiding values for long-term corrosion";
+    ISO_14713_1: "ISO 14713-1", "protection against corrosion by zinc coatings";
+    ISO_4014: "ISO 4014", "hexagon head bolts";
+    ISO_4017: "ISO 4017", "hexagon head screws";
+    ISO_4032: "ISO 4032", "hexagon regular nuts";
+    ISO_4033: "ISO 4033", "hexagon high nuts";
+    ISO_4762: "ISO 4762", "hexagon socket head cap screws";
+    ISO_7089: "ISO 7089", "plain washers";
+    ISO_3269: "ISO 3269", "acceptance inspection of fasteners";
+    AS_NZS_1214: "AS/NZS 1214:2016", "hot-dip galvanized fasteners (ISO 10684, modified)";
+    BS_729: "BS 729:1971", "hot-dip galvanized coatings, earlier British practice";
+
+    ASME_B1_1: "ASME B1.1", "unified inch screw threads";
+    ASME_B1_13M: "ASME B1.13M", "metric screw threads, M profile";
+    ASME_B18_2_1: "ASME B18.2.1", "hex bolts and screws, inch";
+    ASME_B18_2_2: "ASME B18.2.2", "hex nuts, inch";
+    ASME_B94_9: "ASME B94.9", "taps";
+    FED_STD_H28: "FED-STD-H28/2B", "unified threads for federal services";
+
+    ASTM_A123: "ASTM A123/A123M", "hot-dip galvanized iron and steel products";
+    ASTM_A143: "ASTM A143/A143M", "safeguarding against embrittlement of hot-dip galvanized steel";
+    ASTM_A153: "ASTM A153/A153M-16", "hot-dip zinc on iron and steel hardware";
+    ASTM_A193: "ASTM A193", "bolting for high temperature service";
+    ASTM_A194: "ASTM A194", "nuts for high pressure or temperature service";
+    ASTM_A307: "ASTM A307", "carbon steel bolts, 60 ksi";
+    ASTM_A325: "ASTM A325", "structural bolts, before F3125";
+    ASTM_A354: "ASTM A354", "quenched and tempered alloy steel bolts";
+    ASTM_A449: "ASTM A449", "hex cap screws, bolts and studs, heat treated";
+    ASTM_A563: "ASTM A563", "carbon and alloy steel nuts, inch";
+    ASTM_A563M: "ASTM A563M", "carbon and alloy steel nuts, metric";
+    ASTM_A574: "ASTM A574-17", "alloy steel socket head cap screws";
+    ASTM_A574_OLD: "ASTM A574 (before 2017)", "alloy steel socket head cap screws, earlier editions";
+    ASTM_A653: "ASTM A653/A653M", "galvanized steel sheet";
+    ASTM_B117: "ASTM B117", "operating salt spray apparatus";
+    ASTM_B602: "ASTM B602", "attribute sampling of coatings";
+    ASTM_B633: "ASTM B633", "electrodeposited zinc on iron and steel";
+    ASTM_B695: "ASTM B695", "mechanically deposited zinc";
+    ASTM_B849: "ASTM B849", "treatment before coating against hydrogen";
+    ASTM_B850: "ASTM B850-98", "treatment after coating against hydrogen";
+    ASTM_E140: "ASTM E140", "hardness conversion tables for metals";
+    ASTM_E29: "ASTM E29", "significant digits in test data";
+    ASTM_E376: "ASTM E376", "thickness by magnetic or eddy-current gauges";
+    ASTM_F436: "ASTM F436", "hardened steel washers";
+    ASTM_F1470: "ASTM F1470", "sampling of fasteners";
+    ASTM_F1941: "ASTM F1941/F1941M", "electrodeposited coatings on threaded fasteners";
+    ASTM_F2329: "ASTM F2329-05", "hot-dip zinc on bolts, screws, washers, nuts";
+    ASTM_F3125: "ASTM F3125", "high strength structural bolts";
+    SAE_J429: "SAE J429", "inch fasteners, mechanical requirements";
+    SAE_J417: "SAE J417", "hardness tests and conversions";
+
+    HOLLOMON_JAFFE: "Hollomon and Jaffe 1945", "time and temperature in tempering steel";
+    ALEXANDER_1977: "Alexander 1977", "stripping strength of threaded assemblies";
+    ASM_TEMPER: "ASM Metals Handbook", "properties of quenched and tempered steels";
+    MACHINERYS_HANDBOOK: "Machinery's Handbook", "threads, coatings on threads, tables";
+    BICKFORD: "Bickford, Bolted Joints, 4th ed.", "stress and shear areas of metric threads";
+    FINISHING_GUIDEBOOK: "Finishing industry guidebook", "mechanical plating and galvanizing";
+    CORROSION_HANDBOOK: "ASM Handbook, corrosion volume", "mechanical plating equipment";
+    PROCESS_TEXT: "Trade descriptions of the process", "barrels, beads, chemistry";
+    GALVANIZING_TEXT: "Galvanizing trade association articles", "coat density, thickness and life";
+}
