@@ -3,3 +3,5 @@
 
 pub mod quantity;
 pub mod source;
+pub mod table;
+pub mod working;

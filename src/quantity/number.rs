@@ -207,7 +207,11 @@ fn comma_alone(text: &str, plain: &str) -> Result<String, Unreadable> {
         && (1..=3).contains(&digits.len())
         && !digits.starts_with('0');
     if could_group {
-        return Err(Unreadable::Ambiguous { text: text.to_owned(), decimal, grouped: format!("{whole}{rest}") });
+        return Err(Unreadable::Ambiguous {
+            text: text.to_owned(),
+            decimal,
+            grouped: format!("{whole}{rest}"),
+        });
     }
     Ok(decimal)
 }

@@ -1,0 +1,73 @@
+//! Published tables as typed constants, one file a standard, named after it.
+//!
+//! A table holds what its document prints, with the basis on which each row is known. It computes
+//! nothing. A cell that was looked for and not found is `None`, and asking for it is a
+//! [`Refusal`] that names the document to open.
+
+use std::fmt;
+
+use crate::quantity::Shown;
+use crate::source::Source;
+
+/// Why there is no number: better none than a wrong one.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Refusal {
+    /// Outside the range of a table or formula.
+    Outside {
+        /// What was asked for: `hardness`.
+        what: &'static str,
+        /// The value asked for.
+        asked: Shown,
+        /// Where the range begins.
+        least: Shown,
+        /// Where it ends.
+        greatest: Shown,
+        /// The table or formula.
+        source: Source,
+    },
+    /// The document exists but its value was not found: a blank stays a blank.
+    Blank {
+        /// What is missing: `hours of salt spray for class 55`.
+        what: String,
+        /// The document to open.
+        source: Source,
+    },
+    /// The document does not cover the case.
+    NotCovered {
+        /// The case: `M6`.
+        what: String,
+        /// What the document does cover: `M8 to M64 coarse`.
+        covered: String,
+        /// The document.
+        source: Source,
+    },
+}
+
+impl Refusal {
+    /// The document that has no answer.
+    pub fn source(&self) -> Source {
+        match self {
+            Self::Outside { source, .. } | Self::Blank { source, .. } | Self::NotCovered { source, .. } => {
+                *source
+            }
+        }
+    }
+}
+
+impl fmt::Display for Refusal {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Outside { what, asked, least, greatest, source } => write!(
+                f,
+                "{what} {asked} is outside {least} to {greatest}, the range of {source}; \
+                 no value is given beyond it"
+            ),
+            Self::Blank { what, source } => {
+                write!(f, "{what} is not known here; open {source}")
+            }
+            Self::NotCovered { what, covered, source } => {
+                write!(f, "{source} does not cover {what}; it covers {covered}")
+            }
+        }
+    }
+}

@@ -1,0 +1,181 @@
+//! The steps of a result, so that anybody can redo the sum on paper.
+//!
+//! A step keeps the formula as it is written and the values that went into it. Text is made only
+//! when somebody looks: [`Step::segments`] gives typed pieces that the page, the terminal and the
+//! sheet each set in their own way. Put the numbers in for the symbols and the formula is a sum
+//! that a test does again.
+
+use std::borrow::Cow;
+use std::fmt;
+
+use crate::quantity::Shown;
+use crate::source::Source;
+
+/// One step: `symbol = formula = numbers put in = result`.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Step {
+    /// What is computed, in words: `thickest coat that still assembles`.
+    pub meaning: Cow<'static, str>,
+    /// Its symbol in the formula of the trade: `t_max`.
+    pub symbol: &'static str,
+    /// The formula over the symbols of `terms`, or empty where the value is taken from a table.
+    ///
+    /// Grammar: numbers, symbols (letters, digits, `_`, Greek), `+ − · / ^ ( )`, and the functions
+    /// `sqrt`, `exp`, `log10`, `min`, `max`; `π` is a number.
+    pub formula: &'static str,
+    /// The values put in. Their units must fit each other as they stand.
+    pub terms: Vec<Term>,
+    /// What came out.
+    pub result: Shown,
+    /// Where the formula or the table value is published.
+    pub source: Source,
+}
+
+/// A value put into a formula.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Term {
+    /// Its symbol in the formula.
+    pub symbol: &'static str,
+    /// Its value.
+    pub value: Shown,
+    /// Where it is published; `None` for what the user typed or an earlier step gave.
+    pub source: Option<Source>,
+}
+
+impl Term {
+    /// A value that the user gave or an earlier step computed.
+    pub fn given(symbol: &'static str, value: Shown) -> Self {
+        Self { symbol, value, source: None }
+    }
+
+    /// A published constant.
+    pub fn published(symbol: &'static str, value: Shown, source: Source) -> Self {
+        Self { symbol, value, source: Some(source) }
+    }
+}
+
+/// A piece of a formula, typed so that each reader sets it in its own way.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Segment<'a> {
+    /// A symbol: `d2`, `t_max`.
+    Symbol(&'a str),
+    /// A function: `sqrt`.
+    Function(&'a str),
+    /// An operator, a bracket or a comma.
+    Operator(&'a str),
+    /// A number written in the formula itself.
+    Number(&'a str),
+    /// A value put in or a result, with its unit.
+    Value(Shown),
+}
+
+impl Step {
+    /// A value read from a table, with no formula.
+    pub fn from_table(
+        meaning: impl Into<Cow<'static, str>>,
+        symbol: &'static str,
+        result: Shown,
+        source: Source,
+    ) -> Self {
+        Self { meaning: meaning.into(), symbol, formula: "", terms: Vec::new(), result, source }
+    }
+
+    /// The pieces of the formula with its symbols.
+    pub fn segments(&self) -> Vec<Segment<'_>> {
+        pieces(self.formula)
+    }
+
+    /// The pieces of the formula with the numbers put in.
+    pub fn substituted(&self) -> Vec<Segment<'_>> {
+        let put_in = |piece| match piece {
+            Segment::Symbol(symbol) => match self.terms.iter().find(|term| term.symbol == symbol) {
+                Some(term) => Segment::Value(term.value),
+                None => piece,
+            },
+            other => other,
+        };
+        pieces(self.formula).into_iter().map(put_in).collect()
+    }
+}
+
+/// Cuts a formula into its pieces.
+fn pieces(formula: &str) -> Vec<Segment<'_>> {
+    let mut pieces = Vec::new();
+    let mut rest = formula.trim_start();
+    while let Some(first) = rest.chars().next() {
+        let in_word = |c: char| c.is_alphanumeric() || c == '_' || c == '\'';
+        let length = if first.is_ascii_digit() {
+            rest.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(rest.len())
+        } else if in_word(first) {
+            rest.find(|c| !in_word(c)).unwrap_or(rest.len())
+        } else {
+            first.len_utf8()
+        };
+        let (piece, behind) = rest.split_at(length);
+        pieces.push(match piece {
+            "sqrt" | "exp" | "log10" | "min" | "max" => Segment::Function(piece),
+            "π" => Segment::Number(piece),
+            _ if first.is_ascii_digit() => Segment::Number(piece),
+            _ if in_word(first) => Segment::Symbol(piece),
+            _ => Segment::Operator(piece),
+        });
+        rest = behind.trim_start();
+    }
+    pieces
+}
+
+/// Sets pieces as plain text, with spaces around what joins two sides.
+pub fn plain(pieces: &[Segment<'_>]) -> String {
+    let mut text = String::new();
+    for piece in pieces {
+        match piece {
+            Segment::Symbol(word) | Segment::Function(word) | Segment::Number(word) => text.push_str(word),
+            Segment::Operator(sign @ ("+" | "−" | "·" | "/" | "-")) => {
+                text.push(' ');
+                text.push_str(sign);
+                text.push(' ');
+            }
+            Segment::Operator(",") => text.push_str(", "),
+            Segment::Operator(sign) => text.push_str(sign),
+            Segment::Value(shown) => text.push_str(&shown.to_string()),
+        }
+    }
+    text
+}
+
+impl fmt::Display for Step {
+    /// `t_max = (D2min − d2max) / 4 = (15.041 mm − 14.663 mm) / 4 = 0.0945 mm`
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{} = ", self.symbol)?;
+        if !self.formula.is_empty() {
+            write!(f, "{} = {} = ", plain(&self.segments()), plain(&self.substituted()))?;
+        }
+        write!(f, "{}", self.result)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::{Length, Quantity, unit};
+    use crate::source::document;
+
+    #[test]
+    fn a_step_shows_the_formula_the_numbers_and_the_result() {
+        let step = Step {
+            meaning: "thickest coat that still assembles".into(),
+            symbol: "t_max",
+            formula: "(D2min − d2max) / 4",
+            terms: vec![
+                Term::given("D2min", Length::from_mm(15.041).show(&unit::MM, 3)),
+                Term::given("d2max", Length::from_mm(14.663).show(&unit::MM, 3)),
+            ],
+            result: Length::from_mm(0.0945).show(&unit::MM, 4),
+            source: document::ARITHMETIC.computed("60° flanks"),
+        };
+        assert_eq!(
+            step.to_string(),
+            "t_max = (D2min − d2max) / 4 = (15.041\u{a0}mm − 14.663\u{a0}mm) / 4 = 0.0945\u{a0}mm"
+        );
+    }
+}
