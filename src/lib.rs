@@ -1,6 +1,18 @@
-//! Zinc on threaded steel fasteners.
+//! Zinc on threaded steel fasteners: which finish suits an order line, what fits, what it costs in
+//! strength, and how every number came about.
+//!
+//! The rooms, from the bottom up; each knows only those before it:
+//!
+//! - [`quantity`]: lengths, areal masses, temperatures, hardness: read, converted, shown.
+//! - [`source`]: every published document, named once.
+//! - [`working`]: the steps of a result, kept so that anybody can redo the sum.
+//! - [`table`]: published tables as typed constants, one file a standard.
+//! - [`coat`]: the three processes, the classes of the standards, thickness and mass.
+//! - [`calculator`]: one file a calculator, from text to report.
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
+pub mod calculator;
+pub mod coat;
 pub mod quantity;
 pub mod source;
 pub mod table;

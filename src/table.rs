@@ -4,6 +4,15 @@
 //! nothing. A cell that was looked for and not found is `None`, and asking for it is a
 //! [`Refusal`] that names the document to open.
 
+pub mod astm_a153;
+pub mod astm_b633;
+pub mod astm_b695;
+pub mod astm_f1941;
+pub mod astm_f2329;
+pub mod iso_10684;
+pub mod iso_1461;
+pub mod iso_4042;
+
 use std::fmt;
 
 use crate::quantity::Shown;

@@ -33,7 +33,9 @@ impl Shown {
 
     /// The rounded number alone, with a true minus sign.
     pub fn digits(&self) -> String {
-        let text = format!("{:.*}", usize::from(self.decimals), self.number);
+        // A decimal half has no exact binary form: 353.35 must not fall to 353.3.
+        let number = self.number * (1.0 + 4.0 * f64::EPSILON);
+        let text = format!("{:.*}", usize::from(self.decimals), number);
         match text.strip_prefix('-') {
             Some(rest) if rest.bytes().any(|b| (b'1'..=b'9').contains(&b)) => format!("−{rest}"),
             Some(rest) => rest.to_owned(),

@@ -1,0 +1,15 @@
+//! What every calculator is made of: fields that are read, problems, and a report.
+
+mod about;
+mod draft;
+mod picture;
+mod problem;
+mod reader;
+mod report;
+
+pub use about::{About, Bound, Choice, Example, Field, Kind, When};
+pub use draft::{Draft, Link};
+pub use picture::{Bar, Picture, ScaleBand, ScaleMark, ThreadCorner};
+pub use problem::{Fault, Problem, Problems};
+pub use reader::Reader;
+pub use report::{Caution, Figure, Finding, Mark, Note, Report, Section, Value, Verdict};

@@ -1,0 +1,50 @@
+//! What was typed, before anybody has judged it; and a link that fills a calculator in.
+
+/// Names and texts, as typed. Nothing typed is ever lost or changed here.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Draft(Vec<(String, String)>);
+
+/// A calculator with its fields filled in: what a touch on a reason opens.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Link {
+    /// The calculator's id.
+    pub calculator: &'static str,
+    /// Names and texts of its fields.
+    pub pairs: Vec<(&'static str, String)>,
+}
+
+impl Draft {
+    /// The text of a field, if one was given.
+    pub fn get(&self, name: &str) -> Option<&str> {
+        self.0.iter().find(|(key, _)| key == name).map(|(_, text)| text.as_str())
+    }
+
+    /// Gives a field its text; the last word counts.
+    pub fn set(&mut self, name: &str, text: impl Into<String>) {
+        match self.0.iter_mut().find(|(key, _)| key == name) {
+            Some((_, old)) => *old = text.into(),
+            None => self.0.push((name.to_owned(), text.into())),
+        }
+    }
+
+    /// Names and texts, in the order they were given.
+    pub fn pairs(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.0.iter().map(|(name, text)| (name.as_str(), text.as_str()))
+    }
+}
+
+impl<'a> FromIterator<(&'a str, &'a str)> for Draft {
+    fn from_iter<I: IntoIterator<Item = (&'a str, &'a str)>>(pairs: I) -> Self {
+        let mut draft = Self::default();
+        for (name, text) in pairs {
+            draft.set(name, text);
+        }
+        draft
+    }
+}
+
+impl From<&Link> for Draft {
+    fn from(link: &Link) -> Self {
+        link.pairs.iter().map(|(name, text)| (*name, text.as_str())).collect()
+    }
+}

@@ -1,0 +1,133 @@
+//! A picture described as data, in a report's own numbers. The page draws it; the text says the same.
+
+use std::borrow::Cow;
+
+use super::Verdict;
+use crate::quantity::Shown;
+
+/// A picture.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Picture {
+    /// One axis with bands and marks: the bath on the temper scale, readings against limits.
+    Scale {
+        /// What the picture shows, in one sentence.
+        title: Cow<'static, str>,
+        /// Ranges on the axis.
+        bands: Vec<ScaleBand>,
+        /// Single values on the axis; all in one unit with the bands.
+        marks: Vec<ScaleMark>,
+    },
+    /// Named values or ranges beside each other: the coat after each addition, years by place.
+    Bars {
+        /// What the picture shows, in one sentence.
+        title: Cow<'static, str>,
+        /// The bars, all in one unit.
+        bars: Vec<Bar>,
+        /// A value to compare them all with.
+        line: Option<ScaleMark>,
+        /// Whether the axis is logarithmic.
+        logarithmic: bool,
+    },
+    /// A coated bolt thread in its nut, drawn to scale on one flank pair.
+    ThreadFit {
+        /// What the picture shows, in one sentence.
+        title: Cow<'static, str>,
+        /// Pitch, in millimetres.
+        pitch: f64,
+        /// The corners to draw: worst, nominal, best.
+        corners: Vec<ThreadCorner>,
+    },
+}
+
+/// A range on an axis.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ScaleBand {
+    /// What the range is.
+    pub label: Cow<'static, str>,
+    /// Its beginning.
+    pub from: Shown,
+    /// Its end.
+    pub to: Shown,
+    /// The verdict it stands for, if any.
+    pub verdict: Option<Verdict>,
+}
+
+/// A value on an axis.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ScaleMark {
+    /// What the value is.
+    pub label: Cow<'static, str>,
+    /// The value.
+    pub at: Shown,
+}
+
+/// One bar.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Bar {
+    /// What it stands for.
+    pub label: Cow<'static, str>,
+    /// Its beginning; zero where it is not a range.
+    pub from: Shown,
+    /// Its end.
+    pub to: Shown,
+    /// Whether it is the case in hand.
+    pub marked: bool,
+}
+
+/// One corner of the tolerance field, diameters in millimetres.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ThreadCorner {
+    /// `worst`, `nominal` or `best`.
+    pub label: &'static str,
+    /// Bolt before the coat: major, pitch, minor.
+    pub bolt: [f64; 3],
+    /// Coat thickness.
+    pub coat: f64,
+    /// Nut: major, pitch, minor.
+    pub nut: [f64; 3],
+}
+
+impl Picture {
+    /// The picture in words, for who cannot see it.
+    pub fn text(&self) -> String {
+        let mut text = String::new();
+        match self {
+            Self::Scale { title, bands, marks } => {
+                text.push_str(title);
+                for band in bands {
+                    text.push_str(&format!(" {}: {} to {}.", band.label, band.from, band.to));
+                }
+                for mark in marks {
+                    text.push_str(&format!(" {}: {}.", mark.label, mark.at));
+                }
+            }
+            Self::Bars { title, bars, line, .. } => {
+                text.push_str(title);
+                for bar in bars {
+                    if bar.from.number == 0.0 {
+                        text.push_str(&format!(" {}: {}.", bar.label, bar.to));
+                    } else {
+                        text.push_str(&format!(" {}: {} to {}.", bar.label, bar.from, bar.to));
+                    }
+                }
+                if let Some(line) = line {
+                    text.push_str(&format!(" {}: {}.", line.label, line.at));
+                }
+            }
+            Self::ThreadFit { title, corners, .. } => {
+                text.push_str(title);
+                for corner in corners {
+                    let [_, bolt_pitch, _] = corner.bolt;
+                    let [_, nut_pitch, _] = corner.nut;
+                    let clearance = nut_pitch - (bolt_pitch + 4.0 * corner.coat);
+                    text.push_str(&format!(
+                        " At the {} corner the clearance on the pitch diameter is {clearance:.3} mm with a coat of {:.0} µm.",
+                        corner.label,
+                        corner.coat * 1000.0
+                    ));
+                }
+            }
+        }
+        text
+    }
+}

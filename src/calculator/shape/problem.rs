@@ -1,0 +1,154 @@
+//! What is wrong with a field: the field, the limit, the remedy.
+
+use std::fmt;
+
+use crate::quantity::Shown;
+use crate::quantity::number::Unreadable;
+use crate::table::Refusal;
+
+/// All that is wrong, at once.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Problems(Vec<Problem>);
+
+/// What is wrong with one field.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Problem {
+    /// The field's key.
+    pub field: &'static str,
+    /// The field's label.
+    pub label: &'static str,
+    /// What is wrong.
+    pub fault: Fault,
+}
+
+/// The kinds of fault.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Fault {
+    /// Nothing is written yet; not an error, but there is no answer without it.
+    Missing,
+    /// The text is no number.
+    Unreadable(Unreadable),
+    /// Below the least admissible value.
+    TooSmall {
+        /// The value as read.
+        value: Shown,
+        /// The least.
+        least: Shown,
+        /// Whether the least itself is excluded.
+        exclusive: bool,
+        /// Why.
+        why: &'static str,
+    },
+    /// Above the greatest admissible value.
+    TooLarge {
+        /// The value as read.
+        value: Shown,
+        /// The greatest.
+        greatest: Shown,
+        /// Why.
+        why: &'static str,
+    },
+    /// A count that is not a whole number.
+    NotWhole {
+        /// The value as read.
+        value: f64,
+    },
+    /// Not one of the choices.
+    NotAChoice {
+        /// As written.
+        text: String,
+        /// The keys that would do.
+        offered: Vec<&'static str>,
+    },
+    /// A written designation that the room could not read; its own words say why and what would do.
+    NotUnderstood(String),
+    /// Fields that contradict each other: what, and what to change.
+    Conflict(String),
+    /// A table or formula has no answer.
+    Refused(Refusal),
+}
+
+impl Problem {
+    /// A problem of a field.
+    pub fn new(field: &'static str, label: &'static str, fault: Fault) -> Self {
+        Self { field, label, fault }
+    }
+
+    /// A table or formula has no answer for what a field asks.
+    pub fn refused(field: &'static str, label: &'static str, refusal: Refusal) -> Self {
+        Self::new(field, label, Fault::Refused(refusal))
+    }
+}
+
+impl Problems {
+    /// A single problem.
+    pub fn one(problem: Problem) -> Self {
+        Self(vec![problem])
+    }
+
+    /// Several problems; at least one.
+    pub(super) fn all(problems: Vec<Problem>) -> Self {
+        Self(problems)
+    }
+
+    /// One after the other, in the order of the fields.
+    pub fn iter(&self) -> impl Iterator<Item = &Problem> {
+        self.0.iter()
+    }
+
+    /// The problem of a field, if it has one.
+    pub fn of(&self, field: &str) -> Option<&Problem> {
+        self.0.iter().find(|problem| problem.field == field)
+    }
+
+    /// Whether nothing is wrong but that something is still to be filled in.
+    pub fn only_missing(&self) -> bool {
+        self.0.iter().all(|problem| problem.fault == Fault::Missing)
+    }
+}
+
+impl fmt::Display for Problems {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (at, problem) in self.0.iter().enumerate() {
+            if at > 0 {
+                f.write_str("\n")?;
+            }
+            write!(f, "{problem}")?;
+        }
+        Ok(())
+    }
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}: {}", self.label, self.fault)
+    }
+}
+
+impl fmt::Display for Fault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Missing => f.write_str("fill this in to get an answer"),
+            Self::Unreadable(unreadable) => write!(f, "{unreadable}"),
+            Self::TooSmall { value, least, exclusive, why } => {
+                let limit = if *exclusive { "must be above" } else { "must be at least" };
+                write!(f, "{value} {limit} {least}")?;
+                because(f, why)
+            }
+            Self::TooLarge { value, greatest, why } => {
+                write!(f, "{value} must be at most {greatest}")?;
+                because(f, why)
+            }
+            Self::NotWhole { value } => write!(f, "{value} is not a whole number; count the pieces"),
+            Self::NotAChoice { text, offered } => {
+                write!(f, "“{text}” is not one of the choices; use {}", offered.join(", "))
+            }
+            Self::NotUnderstood(why) | Self::Conflict(why) => f.write_str(why),
+            Self::Refused(refusal) => write!(f, "{refusal}"),
+        }
+    }
+}
+
+fn because(f: &mut fmt::Formatter<'_>, why: &str) -> fmt::Result {
+    if why.is_empty() { Ok(()) } else { write!(f, ": {why}") }
+}

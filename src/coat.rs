@@ -1,0 +1,11 @@
+//! Coats: the three processes, what the standards ask of each, and thickness against mass.
+//!
+//! It knows nothing of threads, steels or places.
+
+pub mod class;
+pub mod factor;
+pub mod process;
+
+pub use class::{Class, Limit};
+pub use factor::Factor;
+pub use process::Process;
