@@ -9,10 +9,12 @@
 //! - [`table`]: published tables as typed constants, one file a standard.
 //! - [`coat`]: the three processes, the classes of the standards, thickness and mass.
 //! - [`calculator`]: one file a calculator, from text to report.
+//! - [`order`]: the order line, its assessment, the sheet.
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod calculator;
 pub mod coat;
+pub mod order;
 pub mod quantity;
 pub mod source;
 pub mod table;
