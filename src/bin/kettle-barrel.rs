@@ -1,2 +1,59 @@
-//! Placeholder binary.
-fn main() {}
+//! The calculators in a terminal.
+//!
+//! `kettle-barrel` lists them; `kettle-barrel coat coat="50 µm" factor=a123` runs one.
+
+use std::process::ExitCode;
+
+use kettle_barrel::calculator::{self, Draft, Field, Kind, REGISTER};
+
+fn main() -> ExitCode {
+    let mut arguments = std::env::args().skip(1);
+    let Some(id) = arguments.next() else {
+        list();
+        return ExitCode::SUCCESS;
+    };
+    let Some(entry) = calculator::find(&id) else {
+        eprintln!("There is no calculator “{id}”.\n");
+        list();
+        return ExitCode::FAILURE;
+    };
+    let mut draft = Draft::default();
+    for argument in arguments {
+        match argument.split_once('=') {
+            Some((name, text)) if entry.about.fields.iter().any(|field| field.name == name) => {
+                draft.set(name, text)
+            }
+            _ => {
+                eprintln!("“{argument}” is no field of {id}; write name=text with one of:");
+                entry.about.fields.iter().for_each(|field| eprintln!("  {}", help(field)));
+                return ExitCode::FAILURE;
+            }
+        }
+    }
+    match entry.evaluate(&draft) {
+        Ok(report) => {
+            print!("{report}");
+            ExitCode::SUCCESS
+        }
+        Err(problems) => {
+            eprintln!("{problems}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn list() {
+    println!("kettle-barrel CALCULATOR [FIELD=TEXT ...]\n");
+    for entry in REGISTER {
+        println!("{}: {}", entry.about.id, entry.about.answers);
+        entry.about.fields.iter().for_each(|field| println!("    {}", help(field)));
+    }
+}
+
+fn help(field: &Field) -> String {
+    let takes = match field.kind {
+        Kind::Choice(choices) => choices.iter().map(|choice| choice.key).collect::<Vec<_>>().join(" | "),
+        _ => field.units().iter().map(|unit| unit.symbol).collect::<Vec<_>>().join(", "),
+    };
+    format!("{} ({}) [{takes}] = {}", field.name, field.label, field.default)
+}

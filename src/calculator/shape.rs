@@ -6,6 +6,7 @@ mod picture;
 mod problem;
 mod reader;
 mod report;
+mod text;
 
 pub use about::{About, Bound, Choice, Example, Field, Kind, When};
 pub use draft::{Draft, Link};
