@@ -2,6 +2,7 @@
 //!
 //! `kettle-barrel` lists them; `kettle-barrel coat coat="50 µm" factor=a123` runs one.
 
+use std::io::Write;
 use std::process::ExitCode;
 
 use kettle_barrel::calculator::{self, Draft, Field, Kind, REGISTER};
@@ -32,7 +33,8 @@ fn main() -> ExitCode {
     }
     match entry.evaluate(&draft) {
         Ok(report) => {
-            print!("{report}");
+            // A reader that closes early, such as `head`, is no fault.
+            let _ = write!(std::io::stdout(), "{report}");
             ExitCode::SUCCESS
         }
         Err(problems) => {
