@@ -12,7 +12,7 @@ use super::{Class, Thread};
 pub const CLASS: Class = Class::bolt(6, BoltPosition::Az);
 
 /// The letter marked behind the property class of a bolt cut under.
-pub const MARK: (&str, Source) = ("U", document::ISO_10684.memory("6.2"));
+pub const MARK: (&str, Source) = ("U", document::ISO_10684.read("6.2"));
 
 /// A bolt cut under.
 #[derive(Debug, Clone, Copy, PartialEq)]
