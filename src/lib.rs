@@ -7,6 +7,7 @@
 //! - [`source`]: every published document, named once.
 //! - [`working`]: the steps of a result, kept so that anybody can redo the sum.
 //! - [`table`]: published tables as typed constants, one file a standard.
+//! - [`thread`]: designations, limits of size, the coated fit, strength.
 //! - [`coat`]: the three processes, the classes of the standards, thickness and mass.
 //! - [`calculator`]: one file a calculator, from text to report.
 //! - [`order`]: the order line, its assessment, the sheet.
@@ -18,4 +19,5 @@ pub mod order;
 pub mod quantity;
 pub mod source;
 pub mod table;
+pub mod thread;
 pub mod working;

@@ -4,19 +4,34 @@
 //! nothing. A cell that was looked for and not found is `None`, and asking for it is a
 //! [`Refusal`] that names the document to open.
 
+pub mod asme_b1_1;
 pub mod astm_a153;
+pub mod astm_a563;
 pub mod astm_b633;
 pub mod astm_b695;
 pub mod astm_f1941;
 pub mod astm_f2329;
 pub mod iso_10684;
 pub mod iso_1461;
+pub mod iso_261;
 pub mod iso_4042;
+pub mod iso_965_1;
+pub mod iso_965_4;
+pub mod iso_965_5;
 
 use std::fmt;
 
-use crate::quantity::Shown;
+use crate::quantity::{Length, Shown};
 use crate::source::Source;
+
+/// A length that a standard gives, and where it stands.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Printed {
+    /// The value.
+    pub value: Length,
+    /// The table or formula it was taken from.
+    pub source: Source,
+}
 
 /// Why there is no number: better none than a wrong one.
 #[derive(Debug, Clone, PartialEq)]

@@ -13,8 +13,10 @@ macro_rules! documents {
 documents! {
     TRADE: "Common practice", "rules of the trade that no document states";
     PROJECT: "Assumption of this calculator", "a default where no published value was found";
+    OWN: "Your own value", "a value the user gave in place of a published one";
     ARITHMETIC: "Arithmetic", "geometry and exact unit factors";
 
+    ISO_261: "ISO 261", "diameters and pitches of ISO metric threads";
     ISO_724: "ISO 724", "basic dimensions of ISO metric threads";
     ISO_965_1: "ISO 965-1:1998", "tolerances of ISO metric threads";
     ISO_965_2: "ISO 965-2", "limits of size of common ISO metric threads";

@@ -5,12 +5,20 @@
 
 mod coat_class;
 
+mod asme_b1_1;
 mod astm_a123;
 mod astm_a153;
+mod astm_a563;
 mod astm_b633;
 mod astm_b695;
 mod astm_f1941;
 mod astm_f2329;
 mod iso_10684;
+mod iso_10684_threads;
 mod iso_1461;
 mod iso_4042;
+mod iso_965_1;
+mod iso_965_2;
+mod iso_965_4;
+mod iso_965_5;
+mod limit;

@@ -1,0 +1,262 @@
+//! Screw threads: what a designation means, limits of size, the coated fit, strength.
+//!
+//! A [`Thread`] is a size that exists in a published series, so nothing below has to ask whether it
+//! does. Limits of size are in [`limits`]; the two ways of making room for zinc are [`overtap`] and
+//! [`undercut`]; what fits is judged in [`fit`].
+
+use std::fmt;
+
+use crate::quantity::{Area, Length};
+use crate::source::{Source, document};
+use crate::table::asme_b1_1::{self, Series};
+use crate::table::iso_261;
+
+pub mod class;
+pub mod designation;
+pub mod fit;
+pub mod limits;
+pub mod overtap;
+pub mod undercut;
+
+pub use class::Class;
+pub use designation::{Designation, Unreadable};
+
+/// A thread of ISO 261 from M5 to M64, or of the unified series UNC, UNF, UNEF and 8UN up to 4 in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Thread(Kind);
+
+/// Whole numbers, so that two threads are equal exactly when they are the same thread.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+enum Kind {
+    Metric { diameter_mm: u16, pitch_um: u16, coarse: bool },
+    Unified { series: Series, sixteenths: u16, per_two_inches: u16 },
+}
+
+impl Thread {
+    /// Every thread known: metric from the smallest, then the unified series one by one.
+    pub fn all() -> impl Iterator<Item = Self> {
+        let metric = iso_261::SIZES.iter().flat_map(|size| {
+            size.pitches_um.iter().enumerate().map(move |(at, &pitch_um)| {
+                Self(Kind::Metric { diameter_mm: size.diameter_mm, pitch_um, coarse: at == 0 })
+            })
+        });
+        let unified = Series::ALL.into_iter().flat_map(|series| {
+            series.sizes().iter().map(move |size| {
+                Self(Kind::Unified {
+                    series,
+                    sixteenths: size.sixteenths,
+                    per_two_inches: size.per_two_inches,
+                })
+            })
+        });
+        metric.chain(unified)
+    }
+
+    /// The metric thread of this diameter in mm: coarse, or of the pitch in µm if one is given.
+    pub fn metric(diameter_mm: u16, pitch_um: Option<u16>) -> Option<Self> {
+        Self::all().find(|thread| match thread.0 {
+            Kind::Metric { diameter_mm: mm, pitch_um: um, coarse } => {
+                mm == diameter_mm && pitch_um.map_or(coarse, |pitch| pitch == um)
+            }
+            Kind::Unified { .. } => false,
+        })
+    }
+
+    /// The unified thread of this diameter in sixteenths of an inch in a series.
+    pub fn unified(series: Series, sixteenths: u16) -> Option<Self> {
+        let size = series.sizes().iter().find(|size| size.sixteenths == sixteenths)?;
+        Some(Self(Kind::Unified { series, sixteenths, per_two_inches: size.per_two_inches }))
+    }
+
+    /// Nominal major diameter.
+    pub fn diameter(self) -> Length {
+        match self.0 {
+            Kind::Metric { diameter_mm, .. } => Length::from_mm(f64::from(diameter_mm)),
+            Kind::Unified { sixteenths, .. } => Length::from_inch(f64::from(sixteenths) / 16.0),
+        }
+    }
+
+    /// Pitch.
+    pub fn pitch(self) -> Length {
+        match self.0 {
+            Kind::Metric { pitch_um, .. } => Length::from_mm(f64::from(pitch_um) / 1000.0),
+            Kind::Unified { per_two_inches, .. } => Length::from_inch(2.0 / f64::from(per_two_inches)),
+        }
+    }
+
+    /// Basic pitch diameter d2, rounded as its standard prints it: 0.001 mm or 0.0001 in.
+    pub fn pitch_diameter(self) -> Length {
+        self.basic(PITCH_DIAMETER)
+    }
+
+    /// Basic minor diameter d1 (D1 of the nut), rounded as its standard prints it.
+    pub fn minor_diameter(self) -> Length {
+        self.basic(MINOR_DIAMETER)
+    }
+
+    /// Root diameter d3 of the bolt for stress: d1 − H/6, or with unified threads that of the
+    /// rounded root UNR; rounded as its standard prints it.
+    pub fn root_diameter(self) -> Length {
+        self.basic(if self.is_metric() { ROOT_DIAMETER } else { UNR_ROOT_DIAMETER })
+    }
+
+    /// Whether it is an ISO metric thread.
+    pub fn is_metric(self) -> bool {
+        matches!(self.0, Kind::Metric { .. })
+    }
+
+    /// Whether it is the coarse thread of its diameter: metric coarse, or UNC.
+    pub fn is_coarse(self) -> bool {
+        match self.0 {
+            Kind::Metric { coarse, .. } => coarse,
+            Kind::Unified { series, .. } => series == Series::Unc,
+        }
+    }
+
+    /// Threads per inch of a unified thread.
+    pub fn threads_per_inch(self) -> Option<f64> {
+        match self.0 {
+            Kind::Metric { .. } => None,
+            Kind::Unified { per_two_inches, .. } => Some(f64::from(per_two_inches) / 2.0),
+        }
+    }
+
+    /// The series of a unified thread.
+    pub fn series(self) -> Option<Series> {
+        match self.0 {
+            Kind::Metric { .. } => None,
+            Kind::Unified { series, .. } => Some(series),
+        }
+    }
+
+    /// Diameter in sixteenths of an inch and threads in two inches, the keys of the inch tables.
+    pub fn inch_key(self) -> Option<(u16, u16)> {
+        match self.0 {
+            Kind::Metric { .. } => None,
+            Kind::Unified { sixteenths, per_two_inches, .. } => Some((sixteenths, per_two_inches)),
+        }
+    }
+
+    /// Diameter in mm of a metric thread, and whether it is coarse: the keys of the metric tables.
+    pub fn metric_key(self) -> Option<(u16, bool)> {
+        match self.0 {
+            Kind::Metric { diameter_mm, coarse, .. } => Some((diameter_mm, coarse)),
+            Kind::Unified { .. } => None,
+        }
+    }
+
+    /// Tensile stress area: by ISO 898-1 for metric threads, by ASME B1.1 for unified ones.
+    pub fn stress_area(self) -> Area {
+        let (d, p) = (self.diameter().mm(), self.pitch().mm());
+        // ((d2 + d3) / 2)² of ISO 898-1 with d3 = d1 − H/6, and (d − 0.9743/n)² of ASME B1.1.
+        let mean = match self.0 {
+            Kind::Metric { .. } => d - (PITCH_DIAMETER + ROOT_DIAMETER) / 2.0 * p,
+            Kind::Unified { .. } => d - 0.9743 * p,
+        };
+        Area::from_mm2(std::f64::consts::FRAC_PI_4 * mean * mean)
+    }
+
+    /// Where the formula of [`Thread::stress_area`] is published.
+    pub fn stress_area_source(self) -> Source {
+        match self.0 {
+            Kind::Metric { .. } => document::ISO_898_1.read("9.1.6, As,nom"),
+            Kind::Unified { .. } => document::ASME_B1_1.read("Appendix B, tensile stress area"),
+        }
+    }
+
+    /// Where its basic profile and its pitch come from.
+    pub fn source(self) -> Source {
+        match self.0 {
+            Kind::Metric { .. } => iso_261::SOURCE,
+            Kind::Unified { .. } => asme_b1_1::SIZES_SOURCE,
+        }
+    }
+
+    /// Other threads of the same diameter, and this one.
+    pub fn of_same_diameter(self) -> impl Iterator<Item = Self> {
+        Self::all()
+            .filter(move |other| other.is_metric() == self.is_metric() && other.diameter() == self.diameter())
+    }
+
+    fn basic(self, pitches_off: f64) -> Length {
+        match self.0 {
+            Kind::Metric { diameter_mm, pitch_um, .. } => {
+                let um = f64::from(diameter_mm) * 1000.0 - pitches_off * f64::from(pitch_um);
+                Length::from_um(um.round())
+            }
+            Kind::Unified { sixteenths, per_two_inches, .. } => {
+                let inch = f64::from(sixteenths) / 16.0 - pitches_off * 2.0 / f64::from(per_two_inches);
+                Length::from_inch((inch * 1e4).round() / 1e4)
+            }
+        }
+    }
+}
+
+/// d − d2 in pitches: 3/4 H, with H = √3/2 P.
+const PITCH_DIAMETER: f64 = 0.75 * H;
+/// d − d1 in pitches: 5/4 H.
+const MINOR_DIAMETER: f64 = 1.25 * H;
+/// d − d3 in pitches: d1 − H/6 (ISO 898-1).
+const ROOT_DIAMETER: f64 = 17.0 / 12.0 * H;
+/// d − d3 in pitches for a UNR root: 11/8 H.
+const UNR_ROOT_DIAMETER: f64 = 1.375 * H;
+/// Height of the fundamental triangle in pitches: √3/2.
+pub const H: f64 = 0.866_025_403_784_438_6;
+
+impl fmt::Display for Thread {
+    /// `M16`, `M16x1.5`, `5/8-11 UNC`, `1-1/8-8 UN`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.0 {
+            Kind::Metric { diameter_mm, coarse: true, .. } => write!(f, "M{diameter_mm}"),
+            Kind::Metric { diameter_mm, pitch_um, .. } => {
+                write!(f, "M{diameter_mm}x{}", f64::from(pitch_um) / 1000.0)
+            }
+            Kind::Unified { series, sixteenths, per_two_inches } => {
+                write_inches(f, sixteenths)?;
+                write!(f, "-{} {}", f64::from(per_two_inches) / 2.0, series.name())
+            }
+        }
+    }
+}
+
+/// A diameter in the fraction of an inch that the trade writes: `5/8`, `1`, `1-1/8`.
+fn write_inches(f: &mut fmt::Formatter<'_>, sixteenths: u16) -> fmt::Result {
+    let (whole, part) = (sixteenths / 16, sixteenths % 16);
+    match (whole, part) {
+        (_, 0) => write!(f, "{whole}"),
+        (0, _) => write_fraction(f, part),
+        _ => {
+            write!(f, "{whole}-")?;
+            write_fraction(f, part)
+        }
+    }
+}
+
+fn write_fraction(f: &mut fmt::Formatter<'_>, sixteenths: u16) -> fmt::Result {
+    let common = 1 << sixteenths.trailing_zeros().min(4);
+    write!(f, "{}/{}", sixteenths / common, 16 / common)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn threads_show_as_the_trade_writes_them() {
+        let shown = |thread: Option<Thread>| thread.unwrap().to_string();
+        assert_eq!(shown(Thread::metric(16, None)), "M16");
+        assert_eq!(shown(Thread::metric(16, Some(1500))), "M16x1.5");
+        assert_eq!(shown(Thread::unified(Series::Unc, 10)), "5/8-11 UNC");
+        assert_eq!(shown(Thread::unified(Series::Un8, 18)), "1-1/8-8 UN");
+        assert_eq!(shown(Thread::unified(Series::Unc, 36)), "2-1/4-4.5 UNC");
+    }
+
+    #[test]
+    fn no_thread_is_listed_twice() {
+        let all: Vec<_> = Thread::all().map(|thread| thread.to_string()).collect();
+        let mut once = all.clone();
+        once.sort();
+        once.dedup();
+        assert_eq!(once.len(), all.len());
+    }
+}

@@ -1,0 +1,143 @@
+//! Limits of size of bolt and nut threads, before any coat.
+
+use crate::quantity::Length;
+use crate::table::{Printed, Refusal};
+
+use super::{Class, Thread};
+
+mod metric;
+mod unified;
+
+/// A least and a greatest length.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limits {
+    /// The least.
+    pub least: Length,
+    /// The greatest.
+    pub greatest: Length,
+}
+
+/// The limits of size of a bolt thread.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct BoltLimits {
+    /// Major diameter d.
+    pub major: Limits,
+    /// Pitch diameter d2.
+    pub pitch: Limits,
+    /// Greatest minor diameter d1, the flat of the GO gauge: what a nut's crest must clear.
+    pub minor_greatest: Length,
+    /// Greatest root diameter d3 of a rounded root; unified threads: root UNR.
+    pub root_greatest: Length,
+    /// Least root diameter d3, where the standard gives one.
+    pub root_least: Option<Length>,
+    /// Fundamental deviation es, zero or below: the allowance with a minus sign.
+    pub deviation: Printed,
+    /// Tolerance of the pitch diameter.
+    pub pitch_tolerance: Printed,
+    /// Tolerance of the major diameter.
+    pub major_tolerance: Printed,
+}
+
+/// The limits of size of a nut thread.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct NutLimits {
+    /// Least major diameter D.
+    pub major_least: Length,
+    /// Pitch diameter D2.
+    pub pitch: Limits,
+    /// Minor diameter D1.
+    pub minor: Limits,
+    /// Fundamental deviation EI, zero or above.
+    pub deviation: Printed,
+    /// Tolerance of the pitch diameter.
+    pub pitch_tolerance: Printed,
+    /// Tolerance of the minor diameter.
+    pub minor_tolerance: Printed,
+}
+
+/// The limits of a bolt thread: ISO 965-1 and ISO 965-4 by their tables, ASME B1.1 by its formulas.
+///
+/// # Errors
+/// Refuses a class that is not a bolt's, that belongs to the other system of threads, or that the
+/// tables do not have for this thread.
+pub fn bolt(thread: Thread, class: Class) -> Result<BoltLimits, Refusal> {
+    match (thread.is_metric(), class) {
+        (true, Class::Bolt(class)) => metric::bolt(thread, class),
+        (false, Class::UnifiedBolt(class)) => unified::bolt(thread, class),
+        _ => Err(wrong_class(thread, class, "bolt", "e, f, g, h or az (6g, 5g6g, 6az)", "1A, 2A and 3A")),
+    }
+}
+
+/// The limits of a nut thread: ISO 965-1 and ISO 965-5 by their tables, ASME B1.1 by its formulas.
+///
+/// # Errors
+/// Refuses as [`bolt`] does.
+pub fn nut(thread: Thread, class: Class) -> Result<NutLimits, Refusal> {
+    match (thread.is_metric(), class) {
+        (true, Class::Nut(class)) => metric::nut(thread, class),
+        (false, Class::UnifiedNut(class)) => unified::nut(thread, class),
+        _ => Err(wrong_class(thread, class, "nut", "G, H, AZ or AX (6H, 6AZ, 6AX)", "1B, 2B and 3B")),
+    }
+}
+
+fn wrong_class(
+    thread: Thread,
+    class: Class,
+    part: &str,
+    metric: &'static str,
+    unified: &'static str,
+) -> Refusal {
+    let source = if thread.is_metric() { metric::SOURCE } else { unified::SOURCE };
+    Refusal::NotCovered {
+        what: format!("class {class} on a {thread} {part}"),
+        covered: if thread.is_metric() {
+            format!("{part}s with a grade and position {metric}")
+        } else {
+            format!("{part}s of classes {unified}")
+        },
+        source,
+    }
+}
+
+impl Limits {
+    /// From a least value and a tolerance above it.
+    pub fn up(least: Length, tolerance: Length) -> Self {
+        Self { least, greatest: Length::from_mm(least.mm() + tolerance.mm()) }
+    }
+
+    /// From a greatest value and a tolerance below it.
+    pub fn down(greatest: Length, tolerance: Length) -> Self {
+        Self { least: Length::from_mm(greatest.mm() - tolerance.mm()), greatest }
+    }
+
+    /// Both limits moved by the same length.
+    pub fn moved(self, by: Length) -> Self {
+        Self {
+            least: Length::from_mm(self.least.mm() + by.mm()),
+            greatest: Length::from_mm(self.greatest.mm() + by.mm()),
+        }
+    }
+}
+
+impl BoltLimits {
+    /// The allowance: how far below the basic size the zone begins.
+    pub fn allowance(&self) -> Length {
+        Length::from_mm(0.0 - self.deviation.value.mm())
+    }
+}
+
+impl NutLimits {
+    /// The same nut with every diameter larger by a diametral allowance.
+    pub fn widened(self, by: Printed) -> Self {
+        Self {
+            major_least: Length::from_mm(self.major_least.mm() + by.value.mm()),
+            pitch: self.pitch.moved(by.value),
+            minor: self.minor.moved(by.value),
+            deviation: Printed {
+                value: Length::from_mm(self.deviation.value.mm() + by.value.mm()),
+                source: by.source,
+            },
+            ..self
+        }
+    }
+}

@@ -1,0 +1,95 @@
+//! ISO metric limits: basic sizes with the deviations and tolerances of the tables.
+
+use crate::quantity::Length;
+use crate::source::{Source, document};
+use crate::table::iso_965_1::{Position, Tolerance, deviation, tolerance};
+use crate::table::{Printed, Refusal, iso_965_4, iso_965_5};
+use crate::thread::class::{BoltClass, BoltPosition, NutClass, NutPosition};
+use crate::thread::{H, Thread};
+
+use super::{BoltLimits, Limits, NutLimits};
+
+pub(super) const SOURCE: Source = document::ISO_965_1.read("Tables 1 and 3 to 6");
+
+/// Least radius of a bolt's root in pitches, for property class 8.8 and above (ISO 965-1 clause 11).
+const ROOT_RADIUS: f64 = 0.125;
+
+pub(super) fn bolt(thread: Thread, class: BoltClass) -> Result<BoltLimits, Refusal> {
+    let (d, p) = (thread.diameter(), thread.pitch());
+    let deviation = bolt_deviation(thread, class.position)?;
+    let es = deviation.value;
+    let major_tolerance = tolerance(Tolerance::BoltMajor, class.crest, d, p)?;
+    let pitch_tolerance = tolerance(Tolerance::BoltPitch, class.pitch, d, p)?;
+    let major = Limits::down(sum(d, es), major_tolerance.value);
+    let pitch = Limits::down(sum(thread.pitch_diameter(), es), pitch_tolerance.value);
+    Ok(BoltLimits {
+        major,
+        pitch,
+        minor_greatest: sum(thread.minor_diameter(), es),
+        root_greatest: Length::from_mm(
+            pitch.greatest.mm() - 2.0 * greatest_depth(p, pitch_tolerance.value).mm(),
+        ),
+        root_least: Some(Length::from_mm(pitch.least.mm() - (H - 2.0 * ROOT_RADIUS) * p.mm())),
+        deviation,
+        pitch_tolerance,
+        major_tolerance,
+    })
+}
+
+pub(super) fn nut(thread: Thread, class: NutClass) -> Result<NutLimits, Refusal> {
+    let (d, p) = (thread.diameter(), thread.pitch());
+    let deviation = nut_deviation(thread, class.position)?;
+    let ei = deviation.value;
+    let pitch_tolerance = tolerance(Tolerance::NutPitch, class.pitch, d, p)?;
+    let minor_tolerance = tolerance(Tolerance::NutMinor, class.crest, d, p)?;
+    Ok(NutLimits {
+        major_least: sum(d, ei),
+        pitch: Limits::up(sum(thread.pitch_diameter(), ei), pitch_tolerance.value),
+        minor: Limits::up(sum(thread.minor_diameter(), ei), minor_tolerance.value),
+        deviation,
+        pitch_tolerance,
+        minor_tolerance,
+    })
+}
+
+fn bolt_deviation(thread: Thread, position: BoltPosition) -> Result<Printed, Refusal> {
+    let position = match position {
+        BoltPosition::E => Position::BoltE,
+        BoltPosition::F => Position::BoltF,
+        BoltPosition::G => Position::BoltG,
+        BoltPosition::H => Position::BoltH,
+        BoltPosition::Az => {
+            return Ok(iso_965_4::deviation_az(thread.pitch(), is_in_hot_dip_tables(thread)));
+        }
+    };
+    deviation(position, thread.pitch())
+}
+
+fn nut_deviation(thread: Thread, position: NutPosition) -> Result<Printed, Refusal> {
+    let over_size =
+        |position| Ok(iso_965_5::deviation(position, thread.pitch(), is_in_hot_dip_tables(thread)));
+    match position {
+        NutPosition::G => deviation(Position::NutG, thread.pitch()),
+        NutPosition::H => deviation(Position::NutH, thread.pitch()),
+        NutPosition::Az => over_size(iso_965_5::Position::Az),
+        NutPosition::Ax => over_size(iso_965_5::Position::Ax),
+    }
+}
+
+/// ISO 965-4 and ISO 965-5 print coarse threads from M10 to M64.
+fn is_in_hot_dip_tables(thread: Thread) -> bool {
+    thread.metric_key().is_some_and(|(diameter_mm, coarse)| coarse && diameter_mm >= 10)
+}
+
+/// How far below the pitch line a rounded root may reach up, by ISO 965-1 clause 11:
+/// `H/4 − R (1 − cos(60° − arccos(1 − Td2 / 4R))) + Td2 / 2`.
+fn greatest_depth(pitch: Length, pitch_tolerance: Length) -> Length {
+    let (p, t) = (pitch.mm(), pitch_tolerance.mm());
+    let r = ROOT_RADIUS * p;
+    let angle = std::f64::consts::FRAC_PI_3 - (1.0 - t / (4.0 * r)).acos();
+    Length::from_mm(H * p / 4.0 - r * (1.0 - angle.cos()) + t / 2.0)
+}
+
+fn sum(a: Length, b: Length) -> Length {
+    Length::from_mm(a.mm() + b.mm())
+}

@@ -1,0 +1,161 @@
+//! Unified limits: the formulas of ASME B1.1 with its rounding, in whole millionths of an inch.
+//!
+//! The document rounds on the way (tolerances to six places, allowances and limits to four), and
+//! its last printed digit depends on it. So lengths here are integers.
+
+use crate::quantity::Length;
+use crate::source::{Basis, Source};
+use crate::table::asme_b1_1::{self, ExceptionalValue, Series};
+use crate::table::{Printed, Refusal};
+use crate::thread::{H, Thread};
+
+use super::{BoltLimits, Limits, NutLimits};
+
+pub(super) const SOURCE: Source = Source { basis: Basis::Computed, ..asme_b1_1::FORMULAS };
+
+/// Millionths of an inch.
+type Micro = i64;
+
+pub(super) fn bolt(thread: Thread, class: u8) -> Result<BoltLimits, Refusal> {
+    let size = Size::of(thread);
+    let (pitch_share, crest_factor) = match class {
+        1 => (1.5, 0.090),
+        2 => (1.0, 0.060),
+        _ => (0.75, 0.060),
+    };
+    let pitch_tolerance = micro(pitch_share * inch(size.tolerance_2a));
+    let major_tolerance = micro(crest_factor * size.pitch.cbrt().powi(2));
+    let (allowance, source) = if class == 3 { (0, SOURCE) } else { size.allowance() };
+    let major = size.diameter - allowance;
+    let pitch = places_4(size.diameter - allowance - size.heights(0.75));
+    let limits = |greatest: Micro, tolerance: Micro| Limits {
+        least: length(places_4(greatest - tolerance)),
+        greatest: length(greatest),
+    };
+    Ok(BoltLimits {
+        major: limits(major, major_tolerance),
+        pitch: limits(pitch, pitch_tolerance),
+        minor_greatest: length(places_4(major - size.heights(1.25))),
+        root_greatest: length(places_4(major - size.heights(1.375))),
+        root_least: None,
+        deviation: Printed { value: length(-allowance), source },
+        pitch_tolerance: computed(pitch_tolerance),
+        major_tolerance: computed(major_tolerance),
+    })
+}
+
+pub(super) fn nut(thread: Thread, class: u8) -> Result<NutLimits, Refusal> {
+    let size = Size::of(thread);
+    let share = match class {
+        1 => 1.95,
+        2 => 1.3,
+        _ => 0.975,
+    };
+    let pitch_tolerance = places_4(micro(share * inch(size.tolerance_2a)));
+    let pitch_least = places_4(size.diameter - size.heights(0.75));
+    let exact_minor = size.diameter - size.heights(1.25);
+    let p = size.pitch;
+    let (minor_tolerance, minor) = if class == 3 {
+        let tolerance = micro(size.minor_tolerance_3b());
+        // Class 3B prints four places, the least diameter as that of 2B with a zero behind it.
+        (tolerance, (places_3(exact_minor), places_4(exact_minor + tolerance)))
+    } else {
+        let tolerance = micro(if size.per_inch >= 4.0 { 0.25 * p - 0.4 * p * p } else { 0.15 * p });
+        (tolerance, (places_3(exact_minor), places_3(exact_minor + tolerance)))
+    };
+    let (minor, minor_source) = match size.exceptional_minor() {
+        Some((least, greatest, source)) if class != 3 => ((least, greatest), source),
+        _ => (minor, SOURCE),
+    };
+    Ok(NutLimits {
+        major_least: length(size.diameter),
+        pitch: Limits { least: length(pitch_least), greatest: length(pitch_least + pitch_tolerance) },
+        minor: Limits { least: length(minor.0), greatest: length(minor.1) },
+        deviation: Printed { value: Length::from_mm(0.0), source: SOURCE },
+        pitch_tolerance: computed(pitch_tolerance),
+        minor_tolerance: Printed { value: length(minor_tolerance), source: minor_source },
+    })
+}
+
+struct Size {
+    thread: Thread,
+    diameter: Micro,
+    /// Pitch in inches.
+    pitch: f64,
+    /// Threads per inch.
+    per_inch: f64,
+    /// Pitch-diameter tolerance of class 2A, from which all others are derived.
+    tolerance_2a: Micro,
+}
+
+impl Size {
+    fn of(thread: Thread) -> Self {
+        let (d, p) = (thread.diameter().inch(), thread.pitch().inch());
+        // Length of engagement: one diameter for the standard series, nine pitches for the others.
+        let engagement = if thread.series() == Some(Series::Unef) { 9.0 * p } else { d };
+        let per_inch = thread.threads_per_inch().unwrap_or(1.0 / p);
+        let tolerance = 0.0015 * d.cbrt() + 0.0015 * engagement.sqrt() + 0.015 * p.cbrt().powi(2);
+        Self { thread, diameter: micro(d), pitch: p, per_inch, tolerance_2a: micro(tolerance) }
+    }
+
+    /// So many heights of the fundamental triangle.
+    fn heights(&self, count: f64) -> Micro {
+        micro(count * H * self.pitch)
+    }
+
+    fn allowance(&self) -> (Micro, Source) {
+        let printed = self.exception().find_map(|exception| match exception.value {
+            ExceptionalValue::Allowance(allowance) => Some((allowance, exception.source)),
+            ExceptionalValue::NutMinor(..) => None,
+        });
+        printed.unwrap_or_else(|| (places_4(micro(0.3 * inch(self.tolerance_2a))), SOURCE))
+    }
+
+    fn exceptional_minor(&self) -> Option<(Micro, Micro, Source)> {
+        self.exception().find_map(|exception| match exception.value {
+            ExceptionalValue::NutMinor(least, greatest) => Some((least, greatest, exception.source)),
+            ExceptionalValue::Allowance(_) => None,
+        })
+    }
+
+    fn exception(&self) -> impl Iterator<Item = &'static asme_b1_1::Exception> {
+        let key = self.thread.inch_key();
+        asme_b1_1::EXCEPTIONS
+            .iter()
+            .filter(move |exception| key == Some((exception.sixteenths, exception.per_two_inches)))
+    }
+
+    fn minor_tolerance_3b(&self) -> f64 {
+        let (d, p) = (inch(self.diameter), self.pitch);
+        let formula = 0.05 * p.cbrt().powi(2) + 0.03 * p / d - 0.002;
+        let least = if self.per_inch >= 13.0 { 0.23 * p - 1.5 * p * p } else { 0.12 * p };
+        // The document bounds its formula from both sides.
+        formula.min(0.394 * p).max(least)
+    }
+}
+
+fn computed(micro: Micro) -> Printed {
+    Printed { value: length(micro), source: SOURCE }
+}
+
+fn length(micro: Micro) -> Length {
+    Length::from_inch(inch(micro))
+}
+
+fn inch(micro: Micro) -> f64 {
+    micro as f64 / 1e6
+}
+
+fn micro(inch: f64) -> Micro {
+    (inch * 1e6).round() as Micro
+}
+
+/// To four places; a five behind them rounds up.
+fn places_4(micro: Micro) -> Micro {
+    (micro + 50).div_euclid(100) * 100
+}
+
+/// To three places; a five behind them rounds up.
+fn places_3(micro: Micro) -> Micro {
+    (micro + 500).div_euclid(1000) * 1000
+}

@@ -1,0 +1,134 @@
+//! Nuts tapped over size, so that a bolt coated after threading still goes in.
+
+use std::fmt;
+
+use crate::quantity::Length;
+use crate::source::{Source, document};
+use crate::table::{Printed, Refusal, astm_a563, iso_965_5};
+
+use super::class::NutPosition;
+use super::limits::{self, NutLimits};
+use super::{Class, Thread};
+
+/// By which rule a nut is tapped over.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Allowance {
+    /// Class 6AZ of ISO 965-5: for bolts spun after the bath.
+    Az,
+    /// Class 6AX of ISO 965-5: for heavier coats.
+    Ax,
+    /// Table 5 of ASTM A563, inch.
+    A563,
+    /// The metric allowance of ASTM A563M, which is recalled to be that of AX.
+    A563M,
+    /// The user's own diametral allowance on 6H or 2B.
+    Own(Length),
+    /// None: the standard nut, 6H or 2B.
+    Standard,
+}
+
+/// A nut tapped by a rule.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Nut {
+    /// Its limits of size.
+    pub limits: NutLimits,
+    /// The standard nut it is measured against, 6H or 2B.
+    pub standard: NutLimits,
+    /// How much wider than the standard nut it is, on every diameter.
+    pub allowance: Printed,
+}
+
+/// The limits to tap and to gauge a nut to.
+///
+/// # Errors
+/// Refuses a rule of the other system of threads, and a thread that its table does not have.
+pub fn nut(thread: Thread, allowance: Allowance) -> Result<Nut, Refusal> {
+    let standard = limits::nut(thread, standard_class(thread))?;
+    let widened = |allowance| Nut { limits: standard.widened(allowance), standard, allowance };
+    match allowance {
+        Allowance::Az => iso_965_5_nut(thread, NutPosition::Az, standard),
+        Allowance::Ax => iso_965_5_nut(thread, NutPosition::Ax, standard),
+        Allowance::A563 => Ok(widened(a563_allowance(thread)?)),
+        Allowance::A563M if thread.is_metric() => {
+            let printed = iso_965_5::deviation(iso_965_5::Position::Ax, thread.pitch(), false);
+            let source = document::ASTM_A563M.memory("diametral zinc allowance, as 220 P − 20");
+            Ok(widened(Printed { source, ..printed }))
+        }
+        Allowance::A563M => Err(Refusal::NotCovered {
+            what: format!("{thread}"),
+            covered: "metric nuts; an inch nut is tapped by ASTM A563".to_owned(),
+            source: document::ASTM_A563M.memory("scope"),
+        }),
+        Allowance::Own(value) => {
+            Ok(widened(Printed { value, source: document::OWN.computed("diametral allowance") }))
+        }
+        Allowance::Standard => Ok(Nut {
+            limits: standard,
+            standard,
+            allowance: Printed { value: Length::from_mm(0.0), source: standard.deviation.source },
+        }),
+    }
+}
+
+/// The class of the nut that is not tapped over: 6H, 2B.
+pub fn standard_class(thread: Thread) -> Class {
+    if thread.is_metric() { Class::nut(6, NutPosition::H) } else { Class::UnifiedNut(2) }
+}
+
+fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> Result<Nut, Refusal> {
+    if !thread.is_metric() {
+        return Err(Refusal::NotCovered {
+            what: format!("{thread}"),
+            covered: "metric nuts; an inch nut is tapped by ASTM A563".to_owned(),
+            source: document::ISO_965_5.read("scope"),
+        });
+    }
+    let limits = limits::nut(thread, Class::nut(6, position))?;
+    Ok(Nut { limits, standard, allowance: limits.deviation })
+}
+
+fn a563_allowance(thread: Thread) -> Result<Printed, Refusal> {
+    let source = document::ASTM_A563.read("Table 5");
+    let Some((sixteenths, per_two_inches)) = thread.inch_key() else {
+        return Err(Refusal::NotCovered {
+            what: format!("{thread}"),
+            covered: "inch nuts; a metric nut is tapped to 6AZ or 6AX".to_owned(),
+            source,
+        });
+    };
+    match astm_a563::row(sixteenths, per_two_inches) {
+        Some(row) => {
+            Ok(Printed { value: Length::from_inch(f64::from(row.allowance) / 1000.0), source: row.source() })
+        }
+        None => Err(Refusal::NotCovered {
+            what: format!("{thread}"),
+            covered: "UNC from 1/4 to 4 in and 8UN from 1-1/8 to 1-1/2 in; give your own allowance"
+                .to_owned(),
+            source,
+        }),
+    }
+}
+
+impl Allowance {
+    /// The letter marked behind the property class of the nut, and where that is asked for.
+    pub fn mark(self) -> Option<(&'static str, Source)> {
+        match self {
+            Self::Az => Some(("Z", document::ISO_10684.read("6.2"))),
+            Self::Ax => Some(("X", document::ISO_10684.read("6.2"))),
+            _ => None,
+        }
+    }
+}
+
+impl fmt::Display for Allowance {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Az => "6AZ",
+            Self::Ax => "6AX",
+            Self::A563 => "ASTM A563",
+            Self::A563M => "ASTM A563M",
+            Self::Own(_) => "own allowance",
+            Self::Standard => "standard nut",
+        })
+    }
+}
