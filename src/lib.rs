@@ -9,6 +9,7 @@
 //! - [`table`]: published tables as typed constants, one file a standard.
 //! - [`thread`]: designations, limits of size, the coated fit, strength.
 //! - [`coat`]: the three processes, the classes of the standards, thickness and mass.
+//! - [`part`]: shapes of parts: area with the thread developed, volume, mass.
 //! - [`calculator`]: one file a calculator, from text to report.
 //! - [`order`]: the order line, its assessment, the sheet.
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
@@ -16,6 +17,7 @@
 pub mod calculator;
 pub mod coat;
 pub mod order;
+pub mod part;
 pub mod quantity;
 pub mod source;
 pub mod table;

@@ -4,6 +4,9 @@
 //! nothing. A cell that was looked for and not found is `None`, and asking for it is a
 //! [`Refusal`] that names the document to open.
 
+pub mod asme_b18_2_1;
+pub mod asme_b18_2_2;
+pub mod asme_b18_2_6;
 pub mod asme_b1_1;
 pub mod astm_a153;
 pub mod astm_a563;
@@ -14,7 +17,11 @@ pub mod astm_f2329;
 pub mod iso_10684;
 pub mod iso_1461;
 pub mod iso_261;
+pub mod iso_4014;
+pub mod iso_4032;
 pub mod iso_4042;
+pub mod iso_4762;
+pub mod iso_7089;
 pub mod iso_965_1;
 pub mod iso_965_4;
 pub mod iso_965_5;

@@ -91,6 +91,7 @@ quantities! {
     /// A density, held in grams on a square metre for each micrometre, which is g/cm³.
     Density {
         from_g_m2_um g_m2_um G_M2_UM: 1.0, 0.0; "g/m² per µm", "grams per square metre and micrometre", ["g/m2/um", "g/m²/µm", "g/cm³", "g/cm3"];
+        from_g_cm3 g_cm3 G_CM3: 1.0, 0.0; "g/cm³", "grams per cubic centimetre", ["g/cm3", "kg/L", "kg/l"];
         from_oz_ft2_mil oz_ft2_mil OZ_FT2_MIL: 28.349523125 / 0.09290304 / 25.4, 0.0; "oz/ft² per mil", "ounces per square foot and mil", ["oz/ft2/mil", "oz/ft²/mil"];
     }
     /// An area, held in square millimetres.

@@ -51,6 +51,7 @@ documents! {
     ASME_B1_13M: "ASME B1.13M", "metric screw threads, M profile";
     ASME_B18_2_1: "ASME B18.2.1", "hex bolts and screws, inch";
     ASME_B18_2_2: "ASME B18.2.2", "hex nuts, inch";
+    ASME_B18_2_6: "ASME B18.2.6", "structural bolts, nuts and washers, inch";
     ASME_B94_9: "ASME B94.9", "taps";
     FED_STD_H28: "FED-STD-H28/2B", "unified threads for federal services";
 

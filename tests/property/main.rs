@@ -1,6 +1,8 @@
 //! What must hold for every input, and for the code as a whole.
 #![cfg(not(target_arch = "wasm32"))]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod architecture;
+mod part;
 mod register;
 mod working;

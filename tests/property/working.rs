@@ -24,7 +24,7 @@ fn every_displayed_sum_gives_its_displayed_result() {
     assert!(sums > 0);
 }
 
-fn check(step: &Step, id: &str) {
+pub fn check(step: &Step, id: &str) {
     let at = |shifts: &[f64]| {
         let text = sum(step, shifts);
         let expression =

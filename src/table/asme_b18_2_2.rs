@@ -1,0 +1,74 @@
+//! ASME B18.2.2, hex nuts and heavy hex nuts, inch: width across flats and thickness.
+
+use crate::source::{Source, document};
+
+/// One size, in inches, basic.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Row {
+    /// Nominal thread diameter.
+    pub d: f64,
+    /// Width across flats `F`.
+    pub f: f64,
+    /// Thickness `H`.
+    pub h: f64,
+}
+
+/// Where the hex nuts were read.
+pub const HEX_SOURCE: Source = document::ASME_B18_2_2.read("hex nuts, F and H basic");
+/// Where the heavy hex nuts were read.
+pub const HEAVY_SOURCE: Source = document::ASME_B18_2_2.read("heavy hex nuts, F and H basic");
+/// Countersink of the thread: between `D` and about 1.08 `D`.
+pub const COUNTERSINK: (f64, f64) = (1.0, 1.08);
+/// Where the countersink is published.
+pub const COUNTERSINK_SOURCE: Source = document::ASME_B18_2_2.memory("countersink");
+
+/// Hex nuts, 1/4 to 1 1/2 in.
+pub const HEX: &[Row] = &[
+    row(0.25, 0.4375, 7.0 / 32.0),
+    row(0.3125, 0.5, 17.0 / 64.0),
+    row(0.375, 0.5625, 21.0 / 64.0),
+    row(0.4375, 0.6875, 0.375),
+    row(0.5, 0.75, 0.4375),
+    row(0.5625, 0.875, 31.0 / 64.0),
+    row(0.625, 0.9375, 35.0 / 64.0),
+    row(0.75, 1.125, 41.0 / 64.0),
+    row(0.875, 1.3125, 0.75),
+    row(1.0, 1.5, 55.0 / 64.0),
+    row(1.125, 1.6875, 31.0 / 32.0),
+    row(1.25, 1.875, 1.0625),
+    row(1.375, 2.0625, 1.0 + 11.0 / 64.0),
+    row(1.5, 2.25, 1.0 + 9.0 / 32.0),
+];
+
+/// Heavy hex nuts, 1/4 to 4 in.
+pub const HEAVY: &[Row] = &[
+    row(0.25, 0.5, 15.0 / 64.0),
+    row(0.3125, 0.5625, 19.0 / 64.0),
+    row(0.375, 0.6875, 23.0 / 64.0),
+    row(0.4375, 0.75, 27.0 / 64.0),
+    row(0.5, 0.875, 31.0 / 64.0),
+    row(0.5625, 0.9375, 35.0 / 64.0),
+    row(0.625, 1.0625, 39.0 / 64.0),
+    row(0.75, 1.25, 47.0 / 64.0),
+    row(0.875, 1.4375, 55.0 / 64.0),
+    row(1.0, 1.625, 63.0 / 64.0),
+    row(1.125, 1.8125, 1.0 + 7.0 / 64.0),
+    row(1.25, 2.0, 1.0 + 7.0 / 32.0),
+    row(1.375, 2.1875, 1.0 + 11.0 / 32.0),
+    row(1.5, 2.375, 1.0 + 15.0 / 32.0),
+    row(1.625, 2.5625, 1.0 + 19.0 / 32.0),
+    row(1.75, 2.75, 1.0 + 23.0 / 32.0),
+    row(2.0, 3.125, 1.0 + 31.0 / 32.0),
+    row(2.25, 3.5, 2.0 + 13.0 / 64.0),
+    row(2.5, 3.875, 2.0 + 29.0 / 64.0),
+    row(2.75, 4.25, 2.0 + 45.0 / 64.0),
+    row(3.0, 4.625, 2.0 + 61.0 / 64.0),
+    row(3.25, 5.0, 3.0 + 3.0 / 16.0),
+    row(3.5, 5.375, 3.0 + 7.0 / 16.0),
+    row(3.75, 5.75, 3.0 + 11.0 / 16.0),
+    row(4.0, 6.125, 3.0 + 15.0 / 16.0),
+];
+
+const fn row(d: f64, f: f64, h: f64) -> Row {
+    Row { d, f, h }
+}

@@ -1,0 +1,54 @@
+//! ISO 4032, hexagon regular nuts: width across flats and height.
+
+use crate::source::{Source, document};
+
+/// One size, in millimetres.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Row {
+    /// Nominal thread diameter `D`.
+    pub d: f64,
+    /// Width across flats `s`, greatest.
+    pub s: f64,
+    /// Height `m`, greatest.
+    pub m: f64,
+}
+
+/// Where the sizes were read.
+pub const SOURCE: Source = document::ISO_4032
+    .read("s and greatest m, as tabulated in the general-purpose CAD library bd_warehouse 0.4");
+
+/// Countersink of the thread: `da` lies between `D` and about 1.08 `D`.
+pub const COUNTERSINK: (f64, f64) = (1.0, 1.08);
+/// Where the countersink is published.
+pub const COUNTERSINK_SOURCE: Source = document::ISO_4032.memory("da, least and greatest");
+
+/// The rows, M5 to M64.
+pub const ROWS: &[Row] = &[
+    row(5.0, 8.0, 4.7),
+    row(6.0, 10.0, 5.2),
+    row(8.0, 13.0, 6.8),
+    row(10.0, 16.0, 8.4),
+    row(12.0, 18.0, 10.8),
+    row(14.0, 21.0, 12.8),
+    row(16.0, 24.0, 14.8),
+    row(18.0, 27.0, 15.8),
+    row(20.0, 30.0, 18.0),
+    row(22.0, 34.0, 19.4),
+    row(24.0, 36.0, 21.5),
+    row(27.0, 41.0, 23.8),
+    row(30.0, 46.0, 25.6),
+    row(33.0, 50.0, 28.7),
+    row(36.0, 55.0, 31.0),
+    row(39.0, 60.0, 33.4),
+    row(42.0, 65.0, 34.0),
+    row(45.0, 70.0, 36.0),
+    row(48.0, 75.0, 38.0),
+    row(52.0, 80.0, 42.0),
+    row(56.0, 85.0, 45.0),
+    row(60.0, 90.0, 48.0),
+    row(64.0, 95.0, 51.0),
+];
+
+const fn row(d: f64, s: f64, m: f64) -> Row {
+    Row { d, s, m }
+}
