@@ -16,6 +16,7 @@ pub mod calculator;
 pub mod coat;
 pub mod order;
 pub mod quantity;
+pub mod site;
 pub mod source;
 pub mod table;
 pub mod working;

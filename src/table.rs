@@ -5,13 +5,20 @@
 //! [`Refusal`] that names the document to open.
 
 pub mod astm_a153;
+pub mod astm_a153_sampling;
+pub mod astm_b117;
 pub mod astm_b633;
 pub mod astm_b695;
 pub mod astm_f1941;
 pub mod astm_f2329;
+pub mod astm_f2329_sampling;
 pub mod iso_10684;
 pub mod iso_1461;
+pub mod iso_1461_sampling;
+pub mod iso_14713_1;
 pub mod iso_4042;
+pub mod iso_9223;
+pub mod iso_9224;
 
 use std::fmt;
 
