@@ -19,6 +19,7 @@ pub mod coat;
 pub mod order;
 pub mod part;
 pub mod quantity;
+pub mod site;
 pub mod source;
 pub mod table;
 pub mod thread;

@@ -37,6 +37,13 @@ documents! {
     ISO_9223: "ISO 9223:2012", "corrosivity of atmospheres";
     ISO_9224: "ISO 9224:2012", "guiding values for long-term corrosion";
     ISO_14713_1: "ISO 14713-1", "protection against corrosion by zinc coatings";
+    ISO_2602: "ISO 2602", "estimation of the mean, confidence interval";
+    ISO_11844: "ISO 11844-1", "low corrosivity of indoor atmospheres";
+    ISO_14657: "ISO 14657", "zinc-coated steel for the reinforcement of concrete";
+    EN_12501: "EN 12501", "corrosion likelihood in soil";
+    EN_12502_3: "EN 12502-3", "corrosion of galvanized steel in water systems";
+    EN_1995_1_1: "EN 1995-1-1", "timber structures, corrosion of fasteners";
+    PD_6484: "PD 6484", "corrosion at contacts of two metals";
     ISO_4014: "ISO 4014", "hexagon head bolts";
     ISO_4017: "ISO 4017", "hexagon head screws";
     ISO_4032: "ISO 4032", "hexagon regular nuts";
@@ -86,6 +93,7 @@ documents! {
     SAE_J429: "SAE J429", "inch fasteners, mechanical requirements";
     SAE_J417: "SAE J417", "hardness tests and conversions";
 
+    STUDENT_T: "Handbook of Mathematical Functions, 26.7", "the t distribution, finite sums for whole degrees of freedom";
     HOLLOMON_JAFFE: "Hollomon and Jaffe 1945", "time and temperature in tempering steel";
     ALEXANDER_1977: "Alexander 1977", "stripping strength of threaded assemblies";
     ASM_TEMPER: "ASM Metals Handbook", "properties of quenched and tempered steels";

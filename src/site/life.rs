@@ -1,0 +1,190 @@
+//! Years until the zinc is used up, and the thickness that years need.
+//!
+//! Two published ways stand side by side and are never merged: ISO 14713-1 counts in a straight
+//! line, thickness over the first year's loss; ISO 9224 lets the loss slow down with time. All of
+//! them are `D = r · t^b` up to twenty years and straight beyond, with `b = 1` for ISO 14713-1.
+
+use super::{Category, Rates};
+use crate::quantity::{Length, Quantity, Rate, Shown, Time, unit};
+use crate::source::Source;
+use crate::table::{iso_9224, iso_14713_1};
+use crate::working::{Step, Term};
+
+/// How the loss goes on after the first year.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Exponent {
+    /// Every year like the first: ISO 14713-1, and the shortest life of the three.
+    Straight,
+    /// The upper bound of ISO 9224, `b` = 0.873.
+    Upper,
+    /// The mean of ISO 9224, `b` = 0.813: the longest life of the three.
+    Mean,
+}
+
+/// Years from a range of losses.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Years {
+    /// At the greatest loss.
+    pub least: Time,
+    /// At the least loss; none where the loss has no lower limit.
+    pub most: Option<Time>,
+}
+
+/// Whether a coat lasts the years wanted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Promise {
+    /// Even the least thickness at the greatest loss does.
+    Lasts,
+    /// It depends on where in their ranges thickness and loss lie.
+    MayLast,
+    /// Not even the greatest thickness at the least loss does.
+    FallsShort,
+}
+
+/// Years until a thickness is used up.
+///
+/// The thickness and the rate must be above zero; at no loss at all the years are endless.
+pub fn years(thickness: Length, rate: Rate, exponent: Exponent) -> Time {
+    let b = exponent.b();
+    let straight_beyond = iso_9224::STRAIGHT_BEYOND.year();
+    let ratio = thickness.um() / rate.um_year();
+    let at_turn = straight_beyond.powf(b);
+    Time::from_year(if ratio <= at_turn {
+        ratio.powf(1.0 / b)
+    } else {
+        straight_beyond + (ratio - at_turn) / (b * straight_beyond.powf(b - 1.0))
+    })
+}
+
+/// Thickness lost after a time; also the thickness needed for that time.
+pub fn attack(rate: Rate, time: Time, exponent: Exponent) -> Length {
+    let b = exponent.b();
+    let straight_beyond = iso_9224::STRAIGHT_BEYOND.year();
+    let t = time.year();
+    let multiple = if t <= straight_beyond {
+        t.powf(b)
+    } else {
+        straight_beyond.powf(b) + b * straight_beyond.powf(b - 1.0) * (t - straight_beyond)
+    };
+    Length::from_um(rate.um_year() * multiple)
+}
+
+/// Years from the greatest to the least loss.
+pub fn range(thickness: Length, rates: Rates, exponent: Exponent) -> Years {
+    Years {
+        least: years(thickness, rates.upper, exponent),
+        most: rates.lower.map(|rate| years(thickness, rate, exponent)),
+    }
+}
+
+/// Whether a coat from `least` to `greatest` lasts the years wanted, counted in a straight line as
+/// ISO 14713-1 counts; the worst corner decides.
+pub fn promise(least: Length, greatest: Length, rates: Rates, wanted: Time) -> Promise {
+    let worst = range(least, rates, Exponent::Straight).least;
+    let best = range(greatest, rates, Exponent::Straight).most;
+    if worst.year() >= wanted.year() {
+        Promise::Lasts
+    } else if best.is_none_or(|best| best.year() >= wanted.year()) {
+        Promise::MayLast
+    } else {
+        Promise::FallsShort
+    }
+}
+
+/// The least thickness that is sure to last the years wanted in a category, counted in a straight
+/// line at the category's greatest loss (ISO 14713-1).
+pub fn thickness_needed(category: Category, wanted: Time) -> Length {
+    attack(category.rates().upper, wanted, Exponent::Straight)
+}
+
+impl Exponent {
+    /// From the shortest life to the longest.
+    pub const ALL: [Self; 3] = [Self::Straight, Self::Upper, Self::Mean];
+
+    /// The exponent of time.
+    pub fn b(self) -> f64 {
+        match self {
+            Self::Straight => 1.0,
+            Self::Upper => iso_9224::B2,
+            Self::Mean => iso_9224::B1,
+        }
+    }
+
+    /// What it is called.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Straight => "ISO 14713-1: thickness over the first year's loss",
+            Self::Upper => "ISO 9224, upper bound: b = 0.873",
+            Self::Mean => "ISO 9224, mean: b = 0.813",
+        }
+    }
+
+    /// Where it is published.
+    pub fn source(self) -> Source {
+        match self {
+            Self::Straight => iso_14713_1::STRAIGHT,
+            Self::Upper | Self::Mean => iso_9224::EXPONENTS,
+        }
+    }
+
+    /// The sum of [`years`], shown.
+    pub fn years_step(self, meaning: &'static str, thickness: Length, rate: Rate) -> Step {
+        let result = years(thickness, rate, self);
+        let beyond = result.year() > iso_9224::STRAIGHT_BEYOND.year();
+        let (formula, source) = match self {
+            Self::Straight => ("D / r", self.source()),
+            _ if beyond => ("20 + (D / r − 20^b) / (b · 20^(b − 1))", iso_9224::STRAIGHT_LINE),
+            _ => ("(D / r)^(1 / b)", iso_9224::POWER_LAW),
+        };
+        let mut terms = vec![
+            Term::given("D", thickness.show(&unit::UM, 1)),
+            Term::given("r", rate.show(&unit::UM_YEAR, 2)),
+        ];
+        terms.extend(self.term());
+        Step { meaning: meaning.into(), symbol: "t", formula, terms, result: shown_years(result), source }
+    }
+
+    /// The sum of [`attack`], shown.
+    pub fn attack_step(self, meaning: &'static str, rate: Rate, time: Time) -> Step {
+        let beyond = time.year() > iso_9224::STRAIGHT_BEYOND.year();
+        let (formula, source) = match self {
+            Self::Straight => ("r · t", self.source()),
+            _ if beyond => ("r · (20^b + b · 20^(b − 1) · (t − 20))", iso_9224::STRAIGHT_LINE),
+            _ => ("r · t^b", iso_9224::POWER_LAW),
+        };
+        let mut terms =
+            vec![Term::given("r", rate.show(&unit::UM_YEAR, 2)), Term::given("t", shown_years(time))];
+        terms.extend(self.term());
+        let result = attack(rate, time, self).show(&unit::UM, 1);
+        Step { meaning: meaning.into(), symbol: "D", formula, terms, result, source }
+    }
+
+    fn term(self) -> Option<Term> {
+        (self != Self::Straight).then(|| Term::published("b", Shown::plain(self.b(), 3), iso_9224::EXPONENTS))
+    }
+}
+
+/// Years as they are shown: tenths, which matter for a thin coat.
+pub fn shown_years(time: Time) -> Shown {
+    time.show(&unit::YEAR, 1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const C4: fn() -> Rates = || Category::C4.rates();
+
+    #[test]
+    fn the_worst_corner_decides_the_promise() {
+        let um = Length::from_um;
+        let years = Time::from_year;
+        // At C4 the loss is 2.1 to 4.2 µm a year: 42 µm last 10 to 20 years.
+        assert_eq!(promise(um(42.0), um(42.0), C4(), years(10.0)), Promise::Lasts);
+        assert_eq!(promise(um(42.0), um(42.0), C4(), years(15.0)), Promise::MayLast);
+        assert_eq!(promise(um(42.0), um(42.0), C4(), years(20.1)), Promise::FallsShort);
+        assert_eq!(promise(um(30.0), um(63.0), C4(), years(29.0)), Promise::MayLast);
+        assert_eq!(promise(um(5.0), um(5.0), Category::C1.rates(), years(99.0)), Promise::MayLast);
+        assert!((thickness_needed(Category::C4, years(10.0)).um() - 42.0).abs() < 1e-9);
+    }
+}

@@ -1,0 +1,119 @@
+//! Hours in the salt spray: only where a standard states them, and never for a hot-dip coat.
+
+use crate::source::{Source, common_practice, document};
+use crate::table::Refusal;
+use crate::table::astm_b117::{self, Asked, Row};
+
+/// A finish whose hours may be asked.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Finish {
+    /// Electroplated zinc by a type of ASTM B633, I to VI.
+    B633(&'static Row),
+    /// Electroplated zinc on threaded fasteners by ASTM F1941.
+    F1941,
+    /// Mechanically deposited zinc by a type of ASTM B695, I or II.
+    B695(&'static Row),
+    /// About 5 µm of mechanical zinc without a standard.
+    ThinMechanical,
+    /// About 5 µm of electroplated zinc without a standard.
+    ThinElectroplated,
+    /// Hot-dip.
+    HotDip,
+}
+
+/// The hours of a finish.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hours {
+    /// How many; none where the standard asks for none.
+    pub hours: Option<u32>,
+    /// Until what is seen.
+    pub until: &'static str,
+    /// Who says so.
+    pub source: Source,
+}
+
+/// Why a hot-dip coat has no hours, in two sentences.
+pub const WHY_NOT_HOT_DIP: &str = "A hot-dip coat lives on the dense film that wet and dry weather builds on \
+    zinc, and a spray of salt that never dries keeps that film from forming, so that hours in the cabinet say \
+    nothing about years outdoors. Its standards therefore ask for a thickness, and its life is stated in years \
+    by place.";
+
+/// Where that is from.
+pub const HOT_DIP: Source = common_practice("life of a hot-dip coat in years by environment");
+
+/// The hours that a finish has to stand.
+///
+/// # Errors
+/// Hot-dip, which no standard measures by hours, and hours that were not found.
+pub fn hours(finish: Finish) -> Result<Hours, Refusal> {
+    match finish {
+        Finish::B633(row) | Finish::B695(row) => of_row(row),
+        Finish::F1941 => of_row(&astm_b117::F1941),
+        Finish::ThinMechanical => Ok(about_5_um(astm_b117::MECHANICAL_5_UM)),
+        Finish::ThinElectroplated => Ok(about_5_um(astm_b117::ELECTROPLATED_5_UM)),
+        Finish::HotDip => Err(Refusal::NotCovered {
+            what: "a hot-dip coat".to_owned(),
+            covered: "zinc that is plated or peened on; open the service life instead".to_owned(),
+            source: document::ASTM_B117.known(HOT_DIP.place, HOT_DIP.basis),
+        }),
+    }
+}
+
+/// Hours until red rust by class of mechanical zinc, which were not found.
+pub fn red_rust_of_mechanical() -> Refusal {
+    Refusal::Blank { what: "hours to red rust by class".to_owned(), source: astm_b117::B695_RED }
+}
+
+fn of_row(row: &Row) -> Result<Hours, Refusal> {
+    let source = row.document.known(row.place, row.basis);
+    let until = "white corrosion";
+    match row.hours {
+        Asked::White(hours) => Ok(Hours { hours: Some(hours), until, source }),
+        Asked::Nothing => Ok(Hours { hours: None, until, source }),
+        Asked::NotFound => {
+            Err(Refusal::Blank { what: format!("the hours of {} ({})", row.name, row.treatment), source })
+        }
+    }
+}
+
+fn about_5_um(hours: u32) -> Hours {
+    Hours { hours: Some(hours), until: "corrosion, with about 5 µm of zinc", source: astm_b117::ABOUT_5_UM }
+}
+
+impl Finish {
+    /// Every finish that can be asked for, with its key in links.
+    pub fn all() -> impl Iterator<Item = (String, Self)> {
+        let typed = |standard: &'static str, rows: &'static [Row], make: fn(&'static Row) -> Self| {
+            rows.iter()
+                .map(move |row| (format!("{standard}-{}", row.name.trim_start_matches("Type ")), make(row)))
+        };
+        typed("b633", astm_b117::B633, Self::B633).chain(typed("b695", astm_b117::B695, Self::B695)).chain([
+            ("f1941".to_owned(), Self::F1941),
+            ("barrel-5".to_owned(), Self::ThinMechanical),
+            ("cell-5".to_owned(), Self::ThinElectroplated),
+            ("kettle".to_owned(), Self::HotDip),
+        ])
+    }
+
+    /// The finish of a key: `b633-II`, `b695-I`, `f1941`, `barrel-5`, `cell-5`, `kettle`.
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::all().find(|(name, _)| name == key).map(|(_, finish)| finish)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn hours_are_given_only_where_a_document_states_them() {
+        let stated = |key: &str| hours(Finish::from_key(key).unwrap()).map(|hours| hours.hours);
+        assert_eq!(stated("b633-II"), Ok(Some(96)));
+        assert_eq!(stated("b633-I"), Ok(None));
+        assert_eq!(stated("barrel-5"), Ok(Some(36)));
+        assert!(stated("f1941").unwrap_err().to_string().contains("open ASTM F1941"));
+        assert!(stated("b695-I").unwrap_err().to_string().contains("not known here"));
+        assert!(stated("kettle").unwrap_err().to_string().contains("service life"));
+        assert_eq!(WHY_NOT_HOT_DIP.matches('.').count(), 2);
+    }
+}

@@ -1,0 +1,127 @@
+//! Where the part stands: life is given in open air, and elsewhere only what to read is named.
+
+use crate::source::{Source, document};
+use crate::table::Refusal;
+
+/// What surrounds the part.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Surroundings {
+    /// Outdoors in air.
+    OpenAir,
+    /// Inside a building.
+    Indoors,
+    /// Buried.
+    Soil,
+    /// Fresh or salt water, standing or flowing.
+    Water,
+    /// Cast in, or resting on fresh concrete.
+    Concrete,
+    /// Touching copper, stainless steel or another metal where it gets wet.
+    OtherMetal,
+    /// In acid or preserved wood.
+    AcidWood,
+}
+
+impl Surroundings {
+    /// All of them, open air first.
+    pub const ALL: [Self; 7] = [
+        Self::OpenAir,
+        Self::Indoors,
+        Self::Soil,
+        Self::Water,
+        Self::Concrete,
+        Self::OtherMetal,
+        Self::AcidWood,
+    ];
+
+    /// Its key in links.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::OpenAir => "air",
+            Self::Indoors => "indoors",
+            Self::Soil => "soil",
+            Self::Water => "water",
+            Self::Concrete => "concrete",
+            Self::OtherMetal => "other-metal",
+            Self::AcidWood => "acid-wood",
+        }
+    }
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::OpenAir => "open air",
+            Self::Indoors => "indoors",
+            Self::Soil => "in soil",
+            Self::Water => "in water",
+            Self::Concrete => "in concrete",
+            Self::OtherMetal => "in contact with another metal",
+            Self::AcidWood => "in acid or preserved wood",
+        }
+    }
+
+    /// Those of a key.
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|surroundings| surroundings.key() == key)
+    }
+
+    /// Whether years can be given at all.
+    ///
+    /// # Errors
+    /// Anywhere but in open air: the document to read.
+    pub fn allow_years(self) -> Result<(), Refusal> {
+        let Some(read) = self.to_read() else { return Ok(()) };
+        Err(Refusal::NotCovered {
+            what: format!("the life of zinc {}", self.name()),
+            covered: format!(
+                "open air: here {}; read {} ({})",
+                self.why(),
+                read.document.name,
+                read.document.about
+            ),
+            source: document::ISO_9223.memory("scope"),
+        })
+    }
+
+    /// The document to read; none in open air.
+    pub fn to_read(self) -> Option<Source> {
+        match self {
+            Self::OpenAir => None,
+            Self::Indoors => Some(document::ISO_11844.memory("")),
+            Self::Soil => Some(document::EN_12501.memory("")),
+            Self::Water => Some(document::EN_12502_3.memory("")),
+            Self::Concrete => Some(document::ISO_14657.memory("")),
+            Self::OtherMetal => Some(document::PD_6484.memory("")),
+            Self::AcidWood => Some(document::EN_1995_1_1.memory("Table 4.1")),
+        }
+    }
+
+    /// Why a corrosivity category says nothing here.
+    pub fn why(self) -> &'static str {
+        match self {
+            Self::OpenAir => "",
+            Self::Indoors => "condensation and what the room is used for decide, not the weather",
+            Self::Soil => "moisture, acidity, chloride and resistivity of the soil decide",
+            Self::Water => "hardness, oxygen, temperature and flow decide, and hot water can turn zinc",
+            Self::Concrete => "fresh concrete is strongly alkaline and attacks zinc until it has set",
+            Self::OtherMetal => "zinc is used up for the other metal, by the ratio of their wet areas",
+            Self::AcidWood => "acids and copper preservatives of the wood attack zinc",
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn outside_open_air_the_document_to_read_is_named() {
+        assert_eq!(Surroundings::OpenAir.allow_years(), Ok(()));
+        for surroundings in Surroundings::ALL.into_iter().skip(1) {
+            assert_eq!(Surroundings::from_key(surroundings.key()), Some(surroundings));
+            let refusal = surroundings.allow_years().unwrap_err().to_string();
+            let read = surroundings.to_read().unwrap().document.name;
+            assert!(refusal.contains(surroundings.name()) && refusal.contains(read), "{refusal}");
+        }
+    }
+}
