@@ -21,6 +21,7 @@ pub mod part;
 pub mod quantity;
 pub mod site;
 pub mod source;
+pub mod steel;
 pub mod table;
 pub mod thread;
 pub mod working;

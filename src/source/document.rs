@@ -71,6 +71,7 @@ documents! {
     ASTM_A325: "ASTM A325", "structural bolts, before F3125";
     ASTM_A354: "ASTM A354", "quenched and tempered alloy steel bolts";
     ASTM_A449: "ASTM A449", "hex cap screws, bolts and studs, heat treated";
+    ASTM_A490: "ASTM A490/A490M", "structural bolts of 150 ksi, before F3125";
     ASTM_A563: "ASTM A563", "carbon and alloy steel nuts, inch";
     ASTM_A563M: "ASTM A563M", "carbon and alloy steel nuts, metric";
     ASTM_A574: "ASTM A574-17", "alloy steel socket head cap screws";
@@ -102,5 +103,7 @@ documents! {
     FINISHING_GUIDEBOOK: "Finishing industry guidebook", "mechanical plating and galvanizing";
     CORROSION_HANDBOOK: "ASM Handbook, corrosion volume", "mechanical plating equipment";
     PROCESS_TEXT: "Trade descriptions of the process", "barrels, beads, chemistry";
+    BOLT_MAKERS_TEXT: "Bolt makers' published guidance", "which grades they advise to galvanize";
+    ENCYCLOPEDIA: "Encyclopedia article", "mechanical plating";
     GALVANIZING_TEXT: "Galvanizing trade association articles", "coat density, thickness and life";
 }

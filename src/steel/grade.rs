@@ -1,0 +1,283 @@
+//! The grades of steel that fasteners are ordered in.
+
+use crate::quantity::{Hardness, Length, Quantity, Scale, Shown, Stress, Temperature, unit};
+use crate::source::{Document, Source, document};
+use crate::table::steel_row::{Known, Limits, Sizes, SteelRow, Treatment};
+use crate::table::{
+    Refusal, astm_a193, astm_a194, astm_a307, astm_a354, astm_a449, astm_a563_grades, astm_a574, astm_f436,
+    astm_f3125, iso_898_1, iso_898_2, sae_j429,
+};
+
+mod read;
+
+pub use read::UnknownGrade;
+
+macro_rules! grades {
+    ($($(#[$doc:meta])* $variant:ident: $key:literal, $name:literal, $kind:ident, $document:ident, $rows:expr;)+) => {
+        /// A grade or property class of a bolt, nut or washer.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+        pub enum Grade {
+            $($(#[$doc])* #[doc = $name] $variant,)+
+        }
+
+        impl Grade {
+            /// Every grade, bolts first, in the order of this file.
+            pub const ALL: &'static [Self] = &[$(Self::$variant),+];
+
+            /// Stable key for links: `10.9`, `j429-8`, `a193-b7`.
+            pub const fn key(self) -> &'static str {
+                match self { $(Self::$variant => $key),+ }
+            }
+
+            /// As the trade writes it.
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$variant => $name),+ }
+            }
+
+            /// The document that defines it.
+            pub const fn document(self) -> &'static Document {
+                match self { $(Self::$variant => &document::$document),+ }
+            }
+
+            const fn kind(self) -> Kind {
+                match self { $(Self::$variant => Kind::$kind),+ }
+            }
+
+            /// Its rows in the table of its standard, one for each range of sizes.
+            pub fn rows(self) -> &'static [SteelRow] {
+                match self { $(Self::$variant => &$rows),+ }
+            }
+        }
+    };
+}
+
+grades! {
+    Class4_6: "4.6", "class 4.6", Bolt, ISO_898_1, iso_898_1::CLASS_4_6;
+    Class4_8: "4.8", "class 4.8", Bolt, ISO_898_1, iso_898_1::CLASS_4_8;
+    Class5_6: "5.6", "class 5.6", Bolt, ISO_898_1, iso_898_1::CLASS_5_6;
+    Class5_8: "5.8", "class 5.8", Bolt, ISO_898_1, iso_898_1::CLASS_5_8;
+    Class6_8: "6.8", "class 6.8", Bolt, ISO_898_1, iso_898_1::CLASS_6_8;
+    Class8_8: "8.8", "class 8.8", Bolt, ISO_898_1, iso_898_1::CLASS_8_8;
+    Class9_8: "9.8", "class 9.8", Bolt, ISO_898_1, iso_898_1::CLASS_9_8;
+    Class10_9: "10.9", "class 10.9", Bolt, ISO_898_1, iso_898_1::CLASS_10_9;
+    Class12_9: "12.9", "class 12.9", Bolt, ISO_898_1, iso_898_1::CLASS_12_9;
+    Class12_9Underlined: "12.9u", "class 12.9 underlined", Bolt, ISO_898_1, iso_898_1::CLASS_12_9_UNDERLINED;
+    J429Grade1: "j429-1", "SAE J429 grade 1", Bolt, SAE_J429, sae_j429::GRADE_1;
+    J429Grade2: "j429-2", "SAE J429 grade 2", Bolt, SAE_J429, sae_j429::GRADE_2;
+    J429Grade5: "j429-5", "SAE J429 grade 5", Bolt, SAE_J429, sae_j429::GRADE_5;
+    J429Grade5_2: "j429-5.2", "SAE J429 grade 5.2", Bolt, SAE_J429, sae_j429::GRADE_5_2;
+    J429Grade8: "j429-8", "SAE J429 grade 8", Bolt, SAE_J429, sae_j429::GRADE_8;
+    J429Grade8_2: "j429-8.2", "SAE J429 grade 8.2", Bolt, SAE_J429, sae_j429::GRADE_8_2;
+    A307: "a307", "ASTM A307 grade A", Bolt, ASTM_A307, astm_a307::GRADE_A;
+    A449: "a449", "ASTM A449 type 1", Bolt, ASTM_A449, astm_a449::TYPE_1;
+    A354Bc: "a354-bc", "ASTM A354 grade BC", Bolt, ASTM_A354, astm_a354::GRADE_BC;
+    A354Bd: "a354-bd", "ASTM A354 grade BD", Bolt, ASTM_A354, astm_a354::GRADE_BD;
+    A325: "a325", "ASTM F3125 grade A325", Bolt, ASTM_F3125, astm_f3125::GRADE_A325;
+    A490: "a490", "ASTM F3125 grade A490", Bolt, ASTM_F3125, astm_f3125::GRADE_A490;
+    A193B7: "a193-b7", "ASTM A193 grade B7", Bolt, ASTM_A193, astm_a193::GRADE_B7;
+    A574: "a574", "ASTM A574 socket screw", Bolt, ASTM_A574, astm_a574::SCREWS;
+    Nut5: "nut-5", "nut class 5", Nut, ISO_898_2, iso_898_2::NUT_5;
+    Nut6: "nut-6", "nut class 6", Nut, ISO_898_2, iso_898_2::NUT_6;
+    Nut8: "nut-8", "nut class 8", Nut, ISO_898_2, iso_898_2::NUT_8;
+    Nut10: "nut-10", "nut class 10", Nut, ISO_898_2, iso_898_2::NUT_10;
+    Nut12: "nut-12", "nut class 12", Nut, ISO_898_2, iso_898_2::NUT_12;
+    A563Dh: "a563-dh", "ASTM A563 grade DH nut", Nut, ASTM_A563, astm_a563_grades::GRADE_DH;
+    A194Grade2H: "a194-2h", "ASTM A194 grade 2H nut", Nut, ASTM_A194, astm_a194::GRADE_2H;
+    F436: "f436", "ASTM F436 washer", Washer, ASTM_F436, astm_f436::WASHER;
+}
+
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Kind {
+    Bolt,
+    Nut,
+    Washer,
+}
+
+/// What a grade asks of a part of one size.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Properties {
+    /// The grade.
+    pub grade: Grade,
+    /// Its row for the size.
+    pub row: &'static SteelRow,
+}
+
+impl Grade {
+    /// What the grade asks of a part of this nominal diameter.
+    ///
+    /// # Errors
+    /// A [`Refusal`] where the standard does not cover the size.
+    pub fn properties(self, diameter: Length) -> Result<Properties, Refusal> {
+        match self.rows().iter().find(|row| row.sizes.hold(diameter)) {
+            Some(row) => Ok(Properties { grade: self, row }),
+            None => Err(self.not_this_size(diameter)),
+        }
+    }
+
+    /// What the grade asks where it asks the same of every size; `None` where the size matters.
+    pub fn any_size(self) -> Option<Properties> {
+        match self.rows() {
+            [row] => Some(Properties { grade: self, row }),
+            _ => None,
+        }
+    }
+
+    /// The grade with this key.
+    pub fn of_key(key: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|grade| grade.key() == key)
+    }
+
+    /// Reads a grade as the trade writes it: `class 10.9`, `grade 8`, `A490`, `B7`, `SAE 5`.
+    ///
+    /// # Errors
+    /// [`UnknownGrade`] says how to write it.
+    pub fn read(text: &str) -> Result<Self, UnknownGrade> {
+        read::read(text)
+    }
+
+    /// Whether it is a grade of nuts.
+    pub fn is_nut(self) -> bool {
+        self.kind() == Kind::Nut
+    }
+
+    /// Whether it is a grade of washers.
+    pub fn is_washer(self) -> bool {
+        self.kind() == Kind::Washer
+    }
+
+    /// Whether ISO 10684 takes it in: bolts up to class 10.9 and nuts up to class 12.
+    ///
+    /// `None` where the grade is not one of ISO 898 at all.
+    pub fn in_iso_10684(self) -> Option<bool> {
+        match self {
+            Self::Class12_9 | Self::Class12_9Underlined => Some(false),
+            _ if std::ptr::eq(self.document(), &document::ISO_898_1)
+                || std::ptr::eq(self.document(), &document::ISO_898_2) =>
+            {
+                Some(true)
+            }
+            _ => None,
+        }
+    }
+
+    /// The rows stand in the order of size: the first begins the range, the last ends it.
+    fn not_this_size(self, diameter: Length) -> Refusal {
+        let inch = self.rows().iter().all(|row| row.sizes.inch);
+        let show = |length: Length| {
+            if inch { length.show(&unit::INCH, 4) } else { length.show(&unit::MM, 1) }
+        };
+        let from = self.rows().first().and_then(|row| row.sizes.from);
+        let least = show(from.map_or(Length::from_mm(0.0), |(from, _)| from));
+        let source = self.rows().first().map_or(self.document().memory(""), |row| row.document);
+        match self.rows().last().and_then(|row| row.sizes.to) {
+            Some(to) => Refusal::Outside {
+                what: "nominal diameter",
+                asked: show(diameter),
+                least,
+                greatest: show(to),
+                source,
+            },
+            None => Refusal::NotCovered {
+                what: format!("a nominal diameter of {}", show(diameter)),
+                covered: format!("{least} and above"),
+                source,
+            },
+        }
+    }
+}
+
+impl Properties {
+    /// The hardness limits printed on a scale, if the standard prints that scale.
+    pub fn limits(&self, scale: Scale) -> Option<Limits> {
+        self.row.limits(scale)
+    }
+
+    /// The scales the standard prints, the one it is best converted from first.
+    ///
+    /// Vickers leads, because both conversion tables are built on it.
+    pub fn printed(&self) -> impl Iterator<Item = Limits> {
+        let row = self.row;
+        [row.hv, row.hrc, row.hb, row.hrb].into_iter().flatten()
+    }
+
+    /// The greatest hardness on the scale that leads.
+    ///
+    /// # Errors
+    /// A [`Refusal`] where the standard sets none.
+    pub fn hardest(&self) -> Result<(Hardness, Source), Refusal> {
+        self.printed()
+            .find_map(|limits| limits.greatest.map(|greatest| (greatest, limits.source)))
+            .ok_or_else(|| self.blank("greatest hardness"))
+    }
+
+    /// The least tensile strength.
+    ///
+    /// # Errors
+    /// A [`Refusal`] where it is not known here.
+    pub fn tensile_least(&self) -> Result<Known<Stress>, Refusal> {
+        self.row.tensile_least.ok_or_else(|| self.blank("least tensile strength"))
+    }
+
+    /// The least tempering temperature.
+    ///
+    /// # Errors
+    /// A [`Refusal`] where it is not known here.
+    pub fn temper_least(&self) -> Result<Known<Temperature>, Refusal> {
+        self.row.temper_least.ok_or_else(|| self.blank("least tempering temperature"))
+    }
+
+    /// How the steel is treated.
+    pub fn treatment(&self) -> Treatment {
+        self.row.treatment
+    }
+
+    /// The nominal diameters the row holds for.
+    pub fn sizes(&self) -> Sizes {
+        self.row.sizes
+    }
+
+    /// A hardness as it is shown: whole numbers, as the standards print them.
+    pub fn show(hardness: Hardness) -> Shown {
+        hardness.show(if hardness.number.fract() == 0.0 { 0 } else { 1 })
+    }
+
+    fn blank(&self, what: &'static str) -> Refusal {
+        Refusal::Blank { what: format!("{what} of {}", self.grade.name()), source: self.row.document }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sizes_choose_the_row() {
+        let hardest = |mm| Grade::Class8_8.properties(Length::from_mm(mm)).unwrap().hardest().unwrap().0;
+        assert_eq!(hardest(16.0), Hardness::hv(320.0));
+        assert_eq!(hardest(20.0), Hardness::hv(335.0));
+        let j429 = |inch| Grade::J429Grade5.properties(Length::from_inch(inch));
+        assert_eq!(j429(1.0).unwrap().tensile_least().unwrap().value, Stress::from_ksi(120.0));
+        assert_eq!(j429(1.125).unwrap().tensile_least().unwrap().value, Stress::from_ksi(105.0));
+        let refusal = j429(2.0).unwrap_err().to_string();
+        assert!(refusal.contains("2.0000\u{a0}in") && refusal.contains("1.5000\u{a0}in"), "{refusal}");
+        let refusal = Grade::Class9_8.properties(Length::from_mm(20.0)).unwrap_err().to_string();
+        assert!(refusal.contains("16.0\u{a0}mm"), "{refusal}");
+    }
+
+    #[test]
+    fn every_grade_has_a_greatest_hardness_in_every_row() {
+        for grade in Grade::ALL {
+            for row in grade.rows() {
+                let properties = Properties { grade: *grade, row };
+                assert!(properties.hardest().is_ok(), "{}", grade.name());
+            }
+        }
+    }
+
+    #[test]
+    fn a_blank_names_the_document() {
+        let nut = Grade::Nut10.properties(Length::from_mm(20.0)).unwrap();
+        let refusal = nut.temper_least().unwrap_err().to_string();
+        assert!(refusal.contains("nut class 10") && refusal.contains("ISO 898-2"), "{refusal}");
+    }
+}

@@ -1,0 +1,286 @@
+//! Hydrogen: which documents' limits a steel meets or passes, and what each then asks for.
+//!
+//! The limits answer different questions (a ban, a risk, a way of cleaning, a bake) and are never
+//! merged: each [`Rule`] is judged by itself, on its own scale, with its own source. The verdict of
+//! a process is the worst of its rules. Everything is judged at the hardest end of the steel's range.
+
+use super::hardness::Level;
+use super::{Compared, Grade, Measure, Standing, State};
+use crate::quantity::{Length, Stress};
+use crate::table::steel_row::Treatment;
+use crate::table::{Refusal, astm_b850, iso_2081};
+
+mod rule;
+mod words;
+
+pub use rule::{Process, Rule};
+
+/// How the steel is cleaned before the zinc.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Cleaning {
+    /// Pickled in acid.
+    Acid,
+    /// Pickled in inhibited acid for the shortest time that cleans.
+    InhibitedAcid,
+    /// Alkaline, without current or with the part as the anode.
+    Alkaline,
+    /// Blasted or tumbled, with at most a flash pickle.
+    Mechanical,
+}
+
+/// One rule beside the steel.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Ruling {
+    /// The rule.
+    pub rule: Rule,
+    /// What it means for its process.
+    pub standing: Standing,
+    /// The steel beside the rule's limit, where the rule has one.
+    pub compared: Option<Compared>,
+}
+
+/// What all rules say of a steel.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Assessment {
+    /// The steel.
+    pub state: State,
+    /// Its cleaning.
+    pub cleaning: Cleaning,
+    rulings: [Option<Ruling>; Rule::ALL.len()],
+}
+
+/// The bake after electroplating.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bake {
+    /// The strength it is read by.
+    pub tensile: Stress,
+    /// The row of ASTM B850.
+    pub row: &'static astm_b850::Row,
+}
+
+/// Judges a steel by every rule of every process.
+///
+/// # Errors
+/// A [`Refusal`] where no conversion table reaches the steel.
+pub fn assess(state: &State, cleaning: Cleaning) -> Result<Assessment, Refusal> {
+    let mut rulings = [None; Rule::ALL.len()];
+    for (ruling, rule) in rulings.iter_mut().zip(Rule::ALL) {
+        *ruling = judge(*rule, state, cleaning)?;
+    }
+    Ok(Assessment { state: *state, cleaning, rulings })
+}
+
+/// How a process stands for a steel: the worst of its rules, without keeping them.
+///
+/// # Errors
+/// A [`Refusal`] where no conversion table reaches the steel.
+pub fn standing(state: &State, cleaning: Cleaning, process: Process) -> Result<Standing, Refusal> {
+    let mut worst = Standing::Met;
+    for rule in Rule::ALL.iter().filter(|rule| rule.process() == process) {
+        if let Some(ruling) = judge(*rule, state, cleaning)? {
+            worst = worst.max(ruling.standing);
+        }
+    }
+    Ok(worst)
+}
+
+/// Judges a steel by one rule; `None` where the rule does not speak of such a steel.
+///
+/// # Errors
+/// A [`Refusal`] where no conversion table reaches the steel.
+pub fn judge(rule: Rule, state: &State, cleaning: Cleaning) -> Result<Option<Ruling>, Refusal> {
+    let grade = state.grade().map(|properties| properties.grade);
+    let compared = match rule.limit() {
+        Some(limit) => Some(state.compare(limit)?),
+        None => None,
+    };
+    let passed = compared.is_some_and(|compared| compared.passed);
+    let when = |condition: bool, standing| if condition { standing } else { Standing::Met };
+    let standing = match rule {
+        // F436 itself provides for washers that are hot-dip coated, down to 26 HRC.
+        Rule::F2329Ban | Rule::PracticeKettle if grade == Some(Grade::F436) => when(passed, Standing::Asked),
+        Rule::F2329Ban | Rule::PracticeKettle | Rule::Iso2081Strength => when(passed, Standing::Forbidden),
+        Rule::F2329CaseHardened if state.case_hardened => Standing::Forbidden,
+        Rule::F3125Kettle | Rule::F3125Barrel | Rule::A490Cell if grade == Some(Grade::A490) => {
+            Standing::Forbidden
+        }
+        Rule::Iso10684Scope => match grade.and_then(Grade::in_iso_10684) {
+            Some(true) => Standing::Met,
+            Some(false) => Standing::Forbidden,
+            None => return Ok(None),
+        },
+        Rule::F2329Risk
+        | Rule::A143Strength
+        | Rule::B695Relief
+        | Rule::BarrelPractice
+        | Rule::F1941Bake
+        | Rule::F1941BakeEarlier
+        | Rule::Iso4042Bake
+        | Rule::B633Relief
+        | Rule::B633Bake
+        | Rule::B849Relief
+        | Rule::B850Bake => when(passed, Standing::Asked),
+        // Inhibited acid, alkaline and mechanical cleaning are what ISO 10684 asks for.
+        Rule::Iso10684Cleaning => when(passed, Standing::Asked),
+        Rule::A143Bend if state.cold_worked => Standing::Asked,
+        Rule::MakersAdvice if matches!(grade, Some(Grade::A354Bd | Grade::J429Grade8)) => Standing::Asked,
+        Rule::BarrelHydrogen => when(passed, Standing::Told),
+        Rule::B695Cleaning => match cleaning {
+            Cleaning::Acid if passed => Standing::Asked,
+            Cleaning::Acid => Standing::Told,
+            Cleaning::InhibitedAcid | Cleaning::Alkaline | Cleaning::Mechanical => Standing::Met,
+        },
+        Rule::F1941Cleaning => when(passed || state.case_hardened, Standing::Asked),
+        // The earlier edition is told for who still orders by it; the later one decides.
+        Rule::Iso4042Investigate | Rule::Iso4042Agree => when(passed, Standing::Told),
+        _ => return Ok(None),
+    };
+    Ok(Some(Ruling { rule, standing, compared }))
+}
+
+/// The bake of ASTM B850 after electroplating; `None` at 1000 MPa and below.
+///
+/// # Errors
+/// [`Refusal::Outside`] above 1800 MPa, where the table ends.
+pub fn bake(state: &State) -> Result<Option<Bake>, Refusal> {
+    let Some(limit) = Rule::B850Bake.limit() else { return Ok(None) };
+    if !state.compare(limit)?.passed {
+        return Ok(None);
+    }
+    let tensile = match state.hardest(Measure::Tensile)?.0 {
+        Level::Tensile(tensile) => tensile,
+        // `hardest` answers in the measure it is asked for.
+        Level::Hardness(_) => return Ok(None),
+    };
+    match astm_b850::TABLE_1.iter().find(|row| row.over < tensile && tensile <= row.to) {
+        Some(row) => Ok(Some(Bake { tensile, row })),
+        None => Err(b850_ends(tensile)),
+    }
+}
+
+/// The bake of the earlier ISO 2081 for a strength and a section, if its table has one.
+///
+/// Where two ranges of strength meet, the stronger one counts: it bakes longer.
+pub fn bake_by_section(tensile: Stress, section: Length) -> Option<&'static iso_2081::Row> {
+    let holds = |row: &&iso_2081::Row| row.from <= tensile && tensile <= row.to && section <= row.section_to;
+    iso_2081::BAKE.iter().filter(holds).max_by(|one, other| {
+        let stronger = one.from.mpa().total_cmp(&other.from.mpa());
+        stronger.then(other.section_to.mm().total_cmp(&one.section_to.mm()))
+    })
+}
+
+fn b850_ends(tensile: Stress) -> Refusal {
+    let show = |stress: Stress| Level::Tensile(stress).show();
+    let ends = |end: Option<&astm_b850::Row>, of: fn(&astm_b850::Row) -> Stress| end.map_or(tensile, of);
+    Refusal::Outside {
+        what: "tensile strength",
+        asked: show(tensile),
+        least: show(ends(astm_b850::TABLE_1.first(), |row| row.over)),
+        greatest: show(ends(astm_b850::TABLE_1.last(), |row| row.to)),
+        source: astm_b850::TABLE_1_SOURCE,
+    }
+}
+
+impl Assessment {
+    /// The rules of a process that speak of this steel, in the order of [`Rule::ALL`].
+    pub fn of(&self, process: Process) -> impl Iterator<Item = &Ruling> {
+        self.rulings.iter().flatten().filter(move |ruling| ruling.rule.process() == process)
+    }
+
+    /// Every rule that speaks of this steel.
+    pub fn all(&self) -> impl Iterator<Item = &Ruling> {
+        self.rulings.iter().flatten()
+    }
+
+    /// What one rule says, if it speaks of this steel.
+    pub fn ruling(&self, rule: Rule) -> Option<&Ruling> {
+        self.all().find(|ruling| ruling.rule == rule)
+    }
+
+    /// The worst of a process's rules.
+    pub fn standing(&self, process: Process) -> Standing {
+        self.of(process).map(|ruling| ruling.standing).max().unwrap_or(Standing::Met)
+    }
+
+    /// Whether a temper stands against relieving stress at the heat that ASTM A143 names.
+    fn tempered(&self) -> bool {
+        self.state.grade().is_none_or(|properties| properties.treatment() != Treatment::NotHeatTreated)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Steel;
+    use super::*;
+    use crate::quantity::Hardness;
+
+    fn grade(grade: Grade, mm: f64) -> State {
+        State::of(Steel::grade(grade, Length::from_mm(mm)).unwrap())
+    }
+
+    fn three(state: &State) -> [Standing; 3] {
+        let assessment = assess(state, Cleaning::Acid).unwrap();
+        let three = [Process::Kettle, Process::Barrel, Process::Cell];
+        for process in three {
+            assert_eq!(standing(state, Cleaning::Acid, process), Ok(assessment.standing(process)));
+        }
+        three.map(|process| assessment.standing(process))
+    }
+
+    #[test]
+    fn the_verdict_of_each_process() {
+        use Standing::{Asked, Forbidden, Met, Told};
+        let cases = [
+            (Grade::Class4_6, 16.0, [Met, Told, Met]),
+            (Grade::Class8_8, 16.0, [Asked, Asked, Asked]),
+            (Grade::Class10_9, 20.0, [Asked, Asked, Asked]),
+            (Grade::Class12_9, 20.0, [Forbidden, Asked, Asked]),
+            (Grade::A490, 25.4, [Forbidden, Forbidden, Forbidden]),
+            (Grade::A574, 10.0, [Forbidden, Asked, Asked]),
+            (Grade::J429Grade2, 12.7, [Met, Told, Met]),
+            (Grade::J429Grade8, 19.05, [Asked, Asked, Asked]),
+            (Grade::F436, 20.0, [Asked, Asked, Asked]),
+        ];
+        for (steel, mm, standings) in cases {
+            assert_eq!(three(&grade(steel, mm)), standings, "{}", steel.name());
+        }
+    }
+
+    #[test]
+    fn limits_are_never_merged() {
+        let assessment = assess(&grade(Grade::Class10_9, 20.0), Cleaning::Acid).unwrap();
+        let passed = |rule| assessment.ruling(rule).unwrap().compared.unwrap().passed;
+        assert!(passed(Rule::F2329Risk) && passed(Rule::Iso10684Cleaning) && passed(Rule::B850Bake));
+        assert!(!passed(Rule::F2329Ban) && !passed(Rule::PracticeKettle) && !passed(Rule::Iso4042Bake));
+        assert!(!passed(Rule::F1941Bake) && passed(Rule::Iso4042Agree));
+    }
+
+    #[test]
+    fn case_hardening_bars_the_kettle_whatever_the_core() {
+        let mut state = State::of(Steel::Hardness(Hardness::hv(250.0)));
+        assert_eq!(standing(&state, Cleaning::Acid, Process::Kettle), Ok(Standing::Met));
+        state.case_hardened = true;
+        assert_eq!(standing(&state, Cleaning::Acid, Process::Kettle), Ok(Standing::Forbidden));
+    }
+
+    #[test]
+    fn the_bake_follows_the_table_and_ends_with_it() {
+        let of = |mpa| bake(&State::of(Steel::Tensile(Stress::from_mpa(mpa))));
+        assert_eq!(of(1000.0), Ok(None));
+        assert_eq!(of(1000.5).unwrap().unwrap().row.hours.hour(), 8.0);
+        assert_eq!(of(1100.0).unwrap().unwrap().row.hours.hour(), 8.0);
+        assert_eq!(of(1800.0).unwrap().unwrap().row.hours.hour(), 22.0);
+        assert!(of(1801.0).unwrap_err().to_string().contains("1000\u{a0}MPa to 1800\u{a0}MPa"));
+    }
+
+    #[test]
+    fn the_earlier_bake_by_section() {
+        let hours =
+            |mpa, mm| bake_by_section(Stress::from_mpa(mpa), Length::from_mm(mm)).map(|row| row.hours.hour());
+        assert_eq!(hours(1040.0, 10.0), Some(2.0));
+        assert_eq!(hours(1150.0, 20.0), Some(12.0));
+        assert_eq!(hours(1400.0, 40.0), Some(24.0));
+        assert_eq!(hours(1200.0, 41.0), None);
+        assert_eq!(hours(1450.0, 10.0), None);
+    }
+}

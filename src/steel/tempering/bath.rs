@@ -1,0 +1,69 @@
+//! The ranges a zinc bath is run in.
+
+use super::super::Standing;
+use crate::quantity::Temperature;
+use crate::source::{Source, document};
+
+/// The normal bath of ISO 10684.
+pub const NORMAL: (Temperature, Temperature) =
+    (Temperature::from_celsius(455.0), Temperature::from_celsius(480.0));
+/// The high-temperature bath of ISO 10684; ASTM F2329 gives 990 to 1040 °F.
+pub const HIGH: (Temperature, Temperature) =
+    (Temperature::from_celsius(530.0), Temperature::from_celsius(560.0));
+
+const NORMAL_SOURCE: Source = document::ISO_10684.read("5.4");
+const HIGH_SOURCE: Source = document::ISO_10684.read("5.5");
+const AVOIDED_SOURCE: Source = document::GALVANIZING_TEXT.memory("attack of zinc on iron by temperature");
+const USUAL_SOURCE: Source = document::GALVANIZING_TEXT.read("usual bath, 445 to 465 °C");
+
+/// The kind of a bath by its temperature.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Bath {
+    /// Below the range of ISO 10684.
+    Low,
+    /// Its normal range, 455 to 480 °C.
+    Normal,
+    /// Between the two ranges, where zinc attacks iron fastest.
+    Avoided,
+    /// High temperature, 530 to 560 °C.
+    High,
+    /// Above every range.
+    Beyond,
+}
+
+impl Bath {
+    /// The kind of a bath; a hundredth of a degree is allowed for the rounding of °F.
+    pub fn of(bath: Temperature) -> Self {
+        let (celsius, slack) = (bath.celsius(), 0.01);
+        if celsius < NORMAL.0.celsius() - slack {
+            Self::Low
+        } else if celsius <= NORMAL.1.celsius() + slack {
+            Self::Normal
+        } else if celsius < HIGH.0.celsius() - slack {
+            Self::Avoided
+        } else if celsius <= HIGH.1.celsius() + slack {
+            Self::High
+        } else {
+            Self::Beyond
+        }
+    }
+
+    /// What it means.
+    pub const fn standing(self) -> Standing {
+        match self {
+            Self::Normal => Standing::Met,
+            Self::Low | Self::High => Standing::Told,
+            Self::Avoided | Self::Beyond => Standing::Forbidden,
+        }
+    }
+
+    /// Where the range is published.
+    pub const fn source(self) -> Source {
+        match self {
+            Self::Low => USUAL_SOURCE,
+            Self::Normal => NORMAL_SOURCE,
+            Self::Avoided => AVOIDED_SOURCE,
+            Self::High | Self::Beyond => HIGH_SOURCE,
+        }
+    }
+}

@@ -1,0 +1,27 @@
+//! ASTM A574: alloy steel socket head cap screws.
+
+use super::steel_row::{Sizes, SteelRow, Treatment};
+use crate::quantity::{Temperature, Time};
+use crate::source::Source;
+use crate::source::document::{ASTM_A574, ASTM_A574_OLD};
+
+const TABLE: Source = ASTM_A574.read("table of mechanical requirements");
+const TEMPER: Source = ASTM_A574.read("5.4");
+
+const fn row(sizes: Sizes) -> SteelRow {
+    SteelRow::new(sizes, Treatment::QuenchedTempered, TABLE).temper_fahrenheit(700.0, TEMPER)
+}
+
+/// Up to 1/2 in, and above.
+pub static SCREWS: [SteelRow; 2] = [
+    row(Sizes::to_inch(0.5)).hrc(39.0, 45.0, TABLE).ksi(180.0, TABLE),
+    row(Sizes::over_inch(0.5)).hrc(37.0, 45.0, TABLE).ksi(170.0, TABLE),
+];
+
+/// Least tempering temperature in editions before 2017, lower than today's.
+pub const TEMPER_EARLIER: (Temperature, Source) =
+    (Temperature::from_fahrenheit(650.0), ASTM_A574_OLD.memory("heat treatment"));
+
+/// The check of the temper: heated so hot and so long, the hardness changes by no more than 2 HRC.
+pub const VERIFICATION: (Temperature, Time, Source) =
+    (Temperature::from_fahrenheit(680.0), Time::from_minute(30.0), ASTM_A574.read("5.4.1"));

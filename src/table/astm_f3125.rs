@@ -1,0 +1,32 @@
+//! ASTM F3125: high-strength structural bolts, grades A325 and A490.
+
+use super::steel_row::{Sizes, SteelRow, Treatment};
+use crate::source::Source;
+use crate::source::document::{ASTM_A325, ASTM_F3125};
+
+const STRENGTH: Source = ASTM_F3125.read("strength by grade");
+const HARDNESS: Source = ASTM_F3125.memory("hardness by grade");
+const HEAT_TREATMENT: Source = ASTM_F3125.memory("heat treatment");
+const A325: Source = ASTM_A325.read("table of properties");
+
+const fn row() -> SteelRow {
+    SteelRow::new(Sizes::from_to_inch(0.5, 1.5), Treatment::QuenchedTempered, STRENGTH)
+        .temper_fahrenheit(800.0, HEAT_TREATMENT)
+}
+
+/// Grade A325.
+pub static GRADE_A325: [SteelRow; 1] = [row().hrc(25.0, 34.0, HARDNESS).ksi(120.0, STRENGTH)];
+
+/// Grade A490.
+pub static GRADE_A490: [SteelRow; 1] =
+    [row().hrc(33.0, 38.0, HARDNESS).ksi(150.0, STRENGTH).ksi_to(173.0, STRENGTH)];
+
+/// ASTM A325 type 1 before F3125: up to 1 in, and above.
+pub static A325_BEFORE_F3125: [SteelRow; 2] = [
+    SteelRow::new(Sizes::from_to_inch(0.5, 1.0), Treatment::QuenchedTempered, A325)
+        .hrc(24.0, 35.0, A325)
+        .ksi(120.0, A325),
+    SteelRow::new(Sizes::from_to_inch(1.125, 1.5), Treatment::QuenchedTempered, A325)
+        .hrc(19.0, 31.0, A325)
+        .ksi(105.0, A325),
+];

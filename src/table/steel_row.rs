@@ -1,0 +1,238 @@
+//! The shape of a row in a standard's table of mechanical properties.
+//!
+//! Standards print a hardness on the scale they prefer, and sometimes on three at once. A row keeps
+//! each as it is printed, with its own basis; nothing is converted here.
+
+use crate::quantity::{Hardness, Length, Scale, Stress, Temperature};
+use crate::source::Source;
+
+/// What a standard asks of a steel, for a range of nominal diameters.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SteelRow {
+    /// The nominal diameters the row holds for.
+    pub sizes: Sizes,
+    /// How the steel is treated.
+    pub treatment: Treatment,
+    /// Rockwell C.
+    pub hrc: Option<Limits>,
+    /// Rockwell B.
+    pub hrb: Option<Limits>,
+    /// Vickers.
+    pub hv: Option<Limits>,
+    /// Brinell.
+    pub hb: Option<Limits>,
+    /// Least tensile strength.
+    pub tensile_least: Option<Known<Stress>>,
+    /// Greatest tensile strength, where one is set.
+    pub tensile_greatest: Option<Known<Stress>>,
+    /// Least tempering temperature.
+    pub temper_least: Option<Known<Temperature>>,
+    /// The document, for what the row leaves blank.
+    pub document: Source,
+}
+
+/// A published value and its source.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Known<T> {
+    /// The value.
+    pub value: T,
+    /// Where it is published, and how it is known here.
+    pub source: Source,
+}
+
+/// The limits of a hardness on one scale; a standard may set only one of them.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limits {
+    /// The least, if one is set.
+    pub least: Option<Hardness>,
+    /// The greatest, if one is set.
+    pub greatest: Option<Hardness>,
+    /// Where they are published.
+    pub source: Source,
+}
+
+/// How a steel got its strength.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Treatment {
+    /// Quenched and tempered: the heat of a bath may soften it.
+    QuenchedTempered,
+    /// Not heat treated, or not required to be: no temper to lose.
+    NotHeatTreated,
+    /// The document was not read on this point.
+    NotKnown,
+}
+
+/// A range of nominal diameters.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Sizes {
+    /// Where it begins, and whether that size itself belongs to it.
+    pub from: Option<(Length, bool)>,
+    /// Where it ends; that size belongs to it.
+    pub to: Option<Length>,
+    /// Whether the document counts in inches.
+    pub inch: bool,
+}
+
+impl Sizes {
+    /// Every size.
+    pub const ALL: Self = Self { from: None, to: None, inch: false };
+    /// Every size of an inch standard.
+    pub const ALL_INCH: Self = Self { from: None, to: None, inch: true };
+
+    /// Up to a size in millimetres, which belongs to it.
+    pub const fn to_mm(to: f64) -> Self {
+        Self { from: None, to: Some(Length::from_mm(to)), inch: false }
+    }
+
+    /// Above a size in millimetres.
+    pub const fn over_mm(from: f64) -> Self {
+        Self { from: Some((Length::from_mm(from), false)), to: None, inch: false }
+    }
+
+    /// Above one size and up to another, in millimetres.
+    pub const fn over_to_mm(from: f64, to: f64) -> Self {
+        Self { from: Some((Length::from_mm(from), false)), to: Some(Length::from_mm(to)), inch: false }
+    }
+
+    /// From one size to another in inches, both belonging to it.
+    pub const fn from_to_inch(from: f64, to: f64) -> Self {
+        Self { from: Some((Length::from_inch(from), true)), to: Some(Length::from_inch(to)), inch: true }
+    }
+
+    /// Up to a size in inches, which belongs to it.
+    pub const fn to_inch(to: f64) -> Self {
+        Self { from: None, to: Some(Length::from_inch(to)), inch: true }
+    }
+
+    /// Above a size in inches.
+    pub const fn over_inch(from: f64) -> Self {
+        Self { from: Some((Length::from_inch(from), false)), to: None, inch: true }
+    }
+
+    /// Above one size and up to another, in inches.
+    pub const fn over_to_inch(from: f64, to: f64) -> Self {
+        Self { from: Some((Length::from_inch(from), false)), to: Some(Length::from_inch(to)), inch: true }
+    }
+
+    /// Whether a diameter belongs to the range.
+    ///
+    /// A tenth of a micrometre is allowed for the rounding between inches and millimetres.
+    pub fn hold(&self, diameter: Length) -> bool {
+        let slack = 1e-4;
+        let above = match self.from {
+            Some((from, true)) => diameter.mm() >= from.mm() - slack,
+            Some((from, false)) => diameter.mm() > from.mm() + slack,
+            None => true,
+        };
+        above && self.to.is_none_or(|to| diameter.mm() <= to.mm() + slack)
+    }
+}
+
+impl SteelRow {
+    /// A row that says nothing yet.
+    pub const fn new(sizes: Sizes, treatment: Treatment, document: Source) -> Self {
+        Self {
+            sizes,
+            treatment,
+            hrc: None,
+            hrb: None,
+            hv: None,
+            hb: None,
+            tensile_least: None,
+            tensile_greatest: None,
+            temper_least: None,
+            document,
+        }
+    }
+
+    /// With Rockwell C limits.
+    #[must_use]
+    pub const fn hrc(mut self, least: f64, greatest: f64, source: Source) -> Self {
+        self.hrc = Some(Limits::both(Scale::Hrc, least, greatest, source));
+        self
+    }
+
+    /// With a greatest Rockwell C hardness and no least.
+    #[must_use]
+    pub const fn hrc_to(mut self, greatest: f64, source: Source) -> Self {
+        let greatest = Hardness { scale: Scale::Hrc, number: greatest };
+        self.hrc = Some(Limits { least: None, greatest: Some(greatest), source });
+        self
+    }
+
+    /// With Rockwell B limits.
+    #[must_use]
+    pub const fn hrb(mut self, least: f64, greatest: f64, source: Source) -> Self {
+        self.hrb = Some(Limits::both(Scale::Hrb, least, greatest, source));
+        self
+    }
+
+    /// With Vickers limits.
+    #[must_use]
+    pub const fn hv(mut self, least: f64, greatest: f64, source: Source) -> Self {
+        self.hv = Some(Limits::both(Scale::Hv, least, greatest, source));
+        self
+    }
+
+    /// With Brinell limits.
+    #[must_use]
+    pub const fn hb(mut self, least: f64, greatest: f64, source: Source) -> Self {
+        self.hb = Some(Limits::both(Scale::Hb, least, greatest, source));
+        self
+    }
+
+    /// With a least tensile strength in MPa.
+    #[must_use]
+    pub const fn mpa(mut self, least: f64, source: Source) -> Self {
+        self.tensile_least = Some(Known { value: Stress::from_mpa(least), source });
+        self
+    }
+
+    /// With a least tensile strength in ksi.
+    #[must_use]
+    pub const fn ksi(mut self, least: f64, source: Source) -> Self {
+        self.tensile_least = Some(Known { value: Stress::from_ksi(least), source });
+        self
+    }
+
+    /// With a greatest tensile strength in ksi.
+    #[must_use]
+    pub const fn ksi_to(mut self, greatest: f64, source: Source) -> Self {
+        self.tensile_greatest = Some(Known { value: Stress::from_ksi(greatest), source });
+        self
+    }
+
+    /// With a least tempering temperature in °C.
+    #[must_use]
+    pub const fn temper_celsius(mut self, least: f64, source: Source) -> Self {
+        self.temper_least = Some(Known { value: Temperature::from_celsius(least), source });
+        self
+    }
+
+    /// With a least tempering temperature in °F.
+    #[must_use]
+    pub const fn temper_fahrenheit(mut self, least: f64, source: Source) -> Self {
+        self.temper_least = Some(Known { value: Temperature::from_fahrenheit(least), source });
+        self
+    }
+
+    /// The limits printed on a scale.
+    pub const fn limits(&self, scale: Scale) -> Option<Limits> {
+        match scale {
+            Scale::Hrc => self.hrc,
+            Scale::Hrb => self.hrb,
+            Scale::Hv => self.hv,
+            Scale::Hb => self.hb,
+        }
+    }
+}
+
+impl Limits {
+    const fn both(scale: Scale, least: f64, greatest: f64, source: Source) -> Self {
+        Self {
+            least: Some(Hardness { scale, number: least }),
+            greatest: Some(Hardness { scale, number: greatest }),
+            source,
+        }
+    }
+}
