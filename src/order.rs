@@ -3,8 +3,31 @@
 //! It asks the calculators and the rooms below; it has no rule of its own but how their answers
 //! make a verdict.
 
-use crate::calculator::{Caution, Figure, Finding, Note, Verdict};
+mod arrange;
+pub mod asked;
+mod fit;
+mod judge;
+mod line;
+mod links;
+pub mod offer;
+mod words;
+mod written;
+
+pub use judge::{Judged, Judgement, Reason, judge};
+pub use line::{ABOUT, FIELDS, OrderLine, read};
+pub use written::{Spread, spread};
+
+use crate::calculator::{Caution, Draft, Figure, Finding, Note, Problems, Verdict};
 use crate::coat::Process;
+
+/// Assesses an order line from the texts of its fields.
+///
+/// # Errors
+/// All the problems of its fields at once.
+pub fn assess(draft: &Draft) -> Result<Assessment, Problems> {
+    let line = read(draft)?;
+    Ok(arrange::arrange(&line, &judge(&line)))
+}
 
 /// The assessment of an order line, as data.
 #[derive(Debug, Clone, PartialEq)]
@@ -32,4 +55,20 @@ pub struct ProcessAssessment {
     pub figures: Vec<Figure>,
     /// Each reason with its source, the worst first; most of them open a calculator, filled in.
     pub findings: Vec<Finding>,
+}
+
+impl std::fmt::Display for Assessment {
+    /// As plain text, for the terminal and for a letter.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        writeln!(f, "{}", self.headline)?;
+        self.figures.iter().try_for_each(|figure| writeln!(f, "  {figure}"))?;
+        for process in &self.processes {
+            writeln!(f, "\n{}: {}", process.process, process.verdict)?;
+            process.figures.iter().try_for_each(|figure| writeln!(f, "  {figure}"))?;
+            process.findings.iter().try_for_each(|finding| writeln!(f, "  {finding}"))?;
+        }
+        writeln!(f)?;
+        self.notes.iter().try_for_each(|note| writeln!(f, "{}", note.text))?;
+        self.cautions.iter().try_for_each(|caution| writeln!(f, "{}", caution.words()))
+    }
 }

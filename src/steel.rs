@@ -7,11 +7,10 @@
 pub mod grade;
 pub mod hardness;
 pub mod hydrogen;
-mod standing;
 mod state;
 pub mod tempering;
 
+pub use crate::working::Mark as Standing;
 pub use grade::{Grade, Properties, UnknownGrade};
 pub use hardness::{Converted, Level};
-pub use standing::Standing;
 pub use state::{Compared, Limit, Measure, Over, State, Steel};

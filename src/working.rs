@@ -5,6 +5,10 @@
 //! sheet each set in their own way. Put the numbers in for the symbols and the formula is a sum
 //! that a test does again.
 
+mod mark;
+
+pub use mark::Mark;
+
 use std::borrow::Cow;
 use std::fmt;
 

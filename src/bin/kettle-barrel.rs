@@ -6,6 +6,7 @@ use std::io::Write;
 use std::process::ExitCode;
 
 use kettle_barrel::calculator::{self, Draft, Field, Kind, REGISTER};
+use kettle_barrel::order;
 
 fn main() -> ExitCode {
     let mut arguments = std::env::args().skip(1);
@@ -13,6 +14,9 @@ fn main() -> ExitCode {
         list();
         return ExitCode::SUCCESS;
     };
+    if id == "order" {
+        return order_line(&arguments.collect::<Vec<_>>().join(" "));
+    }
     let Some(entry) = calculator::find(&id) else {
         eprintln!("There is no calculator “{id}”.\n");
         list();
@@ -44,8 +48,27 @@ fn main() -> ExitCode {
     }
 }
 
+/// Assesses one written order line: `kettle-barrel order "M20 x 90 hex bolt, 10.9, 1200 pcs, C4"`.
+fn order_line(line: &str) -> ExitCode {
+    let spread = order::spread(line);
+    if !spread.unplaced.is_empty() {
+        eprintln!("Not understood: {}\n", spread.unplaced.join(" "));
+    }
+    match order::assess(&spread.draft) {
+        Ok(assessment) => {
+            let _ = write!(std::io::stdout(), "{assessment}");
+            ExitCode::SUCCESS
+        }
+        Err(problems) => {
+            eprintln!("{problems}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
 fn list() {
-    println!("kettle-barrel CALCULATOR [FIELD=TEXT ...]\n");
+    println!("kettle-barrel CALCULATOR [FIELD=TEXT ...]");
+    println!("kettle-barrel order \"M20 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years\"\n");
     for entry in REGISTER {
         println!("{}: {}", entry.about.id, entry.about.answers);
         entry.about.fields.iter().for_each(|field| println!("    {}", help(field)));

@@ -13,4 +13,6 @@ pub use draft::{Draft, Link};
 pub use picture::{Bar, Picture, ScaleBand, ScaleMark, ThreadCorner};
 pub use problem::{Fault, Problem, Problems};
 pub use reader::Reader;
-pub use report::{Caution, Figure, Finding, Mark, Note, Report, Section, Value, Verdict};
+pub use report::{Caution, Figure, Finding, Note, Report, Section, Value, Verdict};
+
+pub use crate::working::Mark;

@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use super::{Link, Picture};
 use crate::quantity::Shown;
 use crate::source::Source;
-use crate::working::Step;
+use crate::working::{Mark, Step};
 
 /// The answer of a calculator, as data. The page, the terminal and the sheet each set it.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -85,19 +85,6 @@ pub struct Finding {
     pub source: Source,
     /// The calculator behind it, filled in.
     pub opens: Option<Link>,
-}
-
-/// What a finding means for the verdict.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Mark {
-    /// The rule is met.
-    Met,
-    /// For information; it does not touch the verdict.
-    Told,
-    /// The rule asks for something.
-    Asked,
-    /// The rule forbids it.
-    Forbidden,
 }
 
 /// A note, with the source it rests on if it states a fact.

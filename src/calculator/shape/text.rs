@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::{Figure, Finding, Mark, Report};
+use super::{Figure, Finding, Report};
 
 impl fmt::Display for Report {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -63,17 +63,5 @@ impl fmt::Display for Figure {
 impl fmt::Display for Finding {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{}: {} [{}]", self.mark.words(), self.text, self.source)
-    }
-}
-
-impl Mark {
-    /// The mark in one word.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Met => "Met",
-            Self::Told => "Note",
-            Self::Asked => "Do",
-            Self::Forbidden => "Against",
-        }
     }
 }

@@ -1,0 +1,73 @@
+//! The nut that takes the coated thread of an order line.
+
+use super::OrderLine;
+use crate::coat::Process;
+use crate::part;
+use crate::quantity::Length;
+use crate::table::Refusal;
+use crate::thread::Class;
+use crate::thread::class::BoltPosition;
+use crate::thread::fit::{self, Coat, DEFAULT_SPREAD, Fit};
+use crate::thread::limits;
+use crate::thread::overtap::{self, Allowance};
+
+/// What a coat asks of the nut.
+#[derive(Debug, Clone)]
+pub enum Answer {
+    /// A washer has no thread.
+    NoThread,
+    /// The narrowest nut that takes the coat.
+    Takes(Allowance, Fit),
+    /// No published nut takes it; the widest of those that were tried.
+    TooThick(Option<(Allowance, Fit)>),
+    /// The limits of the thread are not known.
+    Refused(Refusal),
+}
+
+/// The narrowest nut that takes this coat.
+pub fn nut_for(line: &OrderLine, process: Process, least: Length, greatest: Length) -> Answer {
+    if line.part == part::Kind::Washer {
+        return Answer::NoThread;
+    }
+    let bare = match limits::bolt(line.thread, bolt_class(line)) {
+        Ok(bare) => bare,
+        Err(refusal) => return Answer::Refused(refusal),
+    };
+    // A nut for hot-dip is tapped after the bath; elsewhere the zinc of both halves shares the room.
+    let halves = if line.part.is_nut() && process != Process::Kettle { 2.0 } else { 1.0 };
+    // Molten zinc runs off unevenly; powder and plating follow the surface.
+    let spread = if process == Process::Kettle { DEFAULT_SPREAD } else { 0.0 };
+    let times = |length: Length| Length::from_mm(length.mm() * halves);
+    let coat = Coat { least: times(least), greatest: times(greatest), spread };
+    let mut widest = None;
+    for &allowance in allowances(line) {
+        let Ok(nut) = overtap::nut(line.thread, allowance) else { continue };
+        let fit = fit::fit(bare, coat, nut.limits);
+        if fit.assembles() {
+            return Answer::Takes(allowance, fit);
+        }
+        widest = Some((allowance, fit));
+    }
+    Answer::TooThick(widest)
+}
+
+/// The class a bolt has if none is written: 6g, 2A.
+pub fn bolt_class(line: &OrderLine) -> Class {
+    match line.class.filter(|class| class.is_bolt()) {
+        Some(class) => class,
+        None if line.thread.is_metric() => Class::bolt(6, BoltPosition::G),
+        None => Class::UnifiedBolt(2),
+    }
+}
+
+/// The rules a nut can be tapped by, from none to the widest.
+fn allowances(line: &OrderLine) -> &'static [Allowance] {
+    if !line.thread.is_metric() {
+        &[Allowance::Standard, Allowance::A563]
+    } else if line.thread.pitch() > Length::from_mm(1.6) {
+        &[Allowance::Standard, Allowance::Az, Allowance::Ax]
+    } else {
+        // Below a pitch of 1.6 mm AX is the narrower of the two.
+        &[Allowance::Standard, Allowance::Ax, Allowance::Az]
+    }
+}

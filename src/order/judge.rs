@@ -1,0 +1,287 @@
+//! The verdicts on an order line: every reason of every process, as data.
+//!
+//! No rule stands here: each reason is the answer of the room that owns the rule. Text is made in
+//! `arrange`, so that a long list of lines can be judged without a word.
+
+use super::OrderLine;
+use super::fit::{Answer, nut_for};
+use super::offer::{Choice, Offer, offer};
+use crate::calculator::{Mark, Verdict};
+use crate::coat::Process;
+use crate::part::{self, Shape};
+use crate::quantity::{Length, Mass, Time};
+use crate::site::Category;
+use crate::site::life::Exponent;
+use crate::site::life::{Promise, Years, promise, range, thickness_needed};
+use crate::steel::hydrogen::{self, Cleaning, Ruling};
+use crate::steel::tempering::{self, Temper};
+use crate::table::Refusal;
+use crate::thread::fit::Fit;
+use crate::thread::overtap::Allowance;
+
+/// The judgement on an order line.
+#[derive(Debug, Clone)]
+pub struct Judgement {
+    /// The part, if its standard has this size.
+    pub shape: Result<Shape, Refusal>,
+    /// Mass of one piece, where the shape is known.
+    pub piece: Option<Mass>,
+    /// What hydrogen means for the steel; a refusal where no table reaches it.
+    pub hydrogen: Result<hydrogen::Assessment, Refusal>,
+    /// What the heat of the kettle means for the steel.
+    pub heat: Result<tempering::Outcome, Refusal>,
+    /// Kettle, barrel, cell.
+    pub processes: [Judged; 3],
+}
+
+/// One process, judged.
+#[derive(Debug, Clone)]
+pub struct Judged {
+    /// The process.
+    pub process: Process,
+    /// The coat it would give.
+    pub offer: Option<Offer>,
+    /// Every reason.
+    pub reasons: Vec<Reason>,
+}
+
+/// A reason, as data; its words are in `arrange`.
+#[derive(Debug, Clone)]
+pub enum Reason {
+    /// A rule about hydrogen.
+    Hydrogen(Ruling),
+    /// A rule about the heat of the bath.
+    Heat(tempering::Ruling),
+    /// A table has no answer about the steel.
+    SteelRefused(Refusal),
+    /// ISO 10684 does not go below M8 or a pitch of 1.25 mm.
+    BelowIso10684,
+    /// ISO 10684 covers coarse threads.
+    FinePitch,
+    /// Below 3/8 in the coat is taken less well.
+    BelowThreeEighths,
+    /// M8 and M10 carry the reduced loads of ISO 10684, Annex A.
+    ReducedLoads,
+    /// Flat washers come out of the kettle stuck together.
+    WashersStick,
+    /// The beads keep flat washers apart.
+    BeadsPart,
+    /// Flat washers nest in a plating barrel.
+    WashersNest,
+    /// Heavier than about a pound.
+    Heavy(Mass),
+    /// Longer than a barrel takes without asking.
+    LongForBarrel,
+    /// Rods longer than two metres.
+    LongForKettle,
+    /// The coated bolt in a nut.
+    Fits(Allowance, Fit),
+    /// No tapped nut takes the coat; the best of them, if any could be judged.
+    NoNut(Option<(Allowance, Fit)>),
+    /// The thread's limits are not known.
+    FitRefused(Refusal),
+    /// A nut is dipped as a blank and tapped afterwards.
+    TappedAfter(Allowance),
+    /// Both threads are coated: the nut is tapped over before it is coated.
+    BothCoated(Allowance, Fit),
+    /// Years in the place.
+    Life(Promise, Years, Years),
+    /// The years wanted need more than the process gives.
+    Needs(Length),
+    /// The order asks for a coat of another process.
+    AskedOther,
+    /// Years were not wanted: the class follows the place.
+    ClassForPlace,
+}
+
+/// Longest part a barrel takes without asking, by one plater's leaflet.
+pub const BARREL_LONGEST: Length = Length::from_inch(26.0);
+/// Heaviest piece that the beads do not harm, about.
+pub const BARREL_HEAVIEST: Mass = Mass::from_lb(1.0);
+/// Longest threaded rod that galvanizers take without asking.
+pub const KETTLE_LONGEST: Length = Length::from_m(2.0);
+
+/// A temper of which only the temperature is known is taken to have lasted an hour.
+const ONE_HOUR: Time = Time::from_hour(1.0);
+/// The longest usual dip of spun fasteners; a longer one softens more.
+pub const USUAL_DIP: Time = Time::from_minute(5.0);
+
+/// Judges an order line for the three processes.
+pub fn judge(line: &OrderLine) -> Judgement {
+    let shape = part::standard(line.part, line.thread, line.length);
+    let piece = shape.as_ref().ok().map(|shape| shape.mass());
+    // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say
+    // what to use instead.
+    let hydrogen = hydrogen::assess(&line.steel, Cleaning::Acid);
+    let heat = tempering::judge(&dip(line));
+    let processes = Process::ALL.map(|process| {
+        let offer = offer(line, process);
+        let mut reasons = Vec::with_capacity(24);
+        steel_reasons(process, &hydrogen, &heat, &mut reasons);
+        shape_reasons(line, process, piece, &mut reasons);
+        if let Some(offer) = &offer {
+            reasons.extend(fit_reason(line, process, offer));
+            life_reasons(line, offer, &mut reasons);
+            if line.asked.is_some() && offer.choice != Choice::Asked {
+                reasons.push(Reason::AskedOther);
+            }
+        }
+        Judged { process, offer, reasons }
+    });
+    Judgement { shape, piece, hydrogen, heat, processes }
+}
+
+impl Judged {
+    /// The verdict: the worst of the reasons.
+    pub fn verdict(&self) -> Verdict {
+        Verdict::of_marks(self.reasons.iter().map(Reason::mark))
+    }
+}
+
+impl Reason {
+    /// What it means for the verdict.
+    pub fn mark(&self) -> Mark {
+        match self {
+            Self::Hydrogen(ruling) => ruling.standing,
+            Self::Heat(ruling) => ruling.standing,
+            Self::BelowIso10684 | Self::NoNut(_) => Mark::Forbidden,
+            Self::SteelRefused(_)
+            | Self::FinePitch
+            | Self::BelowThreeEighths
+            | Self::ReducedLoads
+            | Self::WashersStick
+            | Self::Heavy(_)
+            | Self::LongForBarrel
+            | Self::LongForKettle
+            | Self::FitRefused(_)
+            | Self::TappedAfter(_)
+            | Self::AskedOther => Mark::Asked,
+            Self::BeadsPart => Mark::Met,
+            Self::WashersNest | Self::Needs(_) | Self::ClassForPlace => Mark::Told,
+            Self::Fits(Allowance::Standard, _) | Self::BothCoated(Allowance::Standard, _) => Mark::Met,
+            Self::Fits(..) | Self::BothCoated(..) => Mark::Asked,
+            Self::Life(Promise::Lasts, ..) => Mark::Met,
+            Self::Life(Promise::MayLast, ..) => Mark::Asked,
+            Self::Life(Promise::FallsShort, ..) => Mark::Forbidden,
+        }
+    }
+}
+
+fn steel_reasons(
+    process: Process,
+    hydrogen: &Result<hydrogen::Assessment, Refusal>,
+    heat: &Result<tempering::Outcome, Refusal>,
+    reasons: &mut Vec<Reason>,
+) {
+    match hydrogen {
+        Ok(assessment) => reasons.extend(assessment.of(vessel(process)).copied().map(Reason::Hydrogen)),
+        Err(refusal) => reasons.push(Reason::SteelRefused(refusal.clone())),
+    }
+    if process == Process::Kettle {
+        match heat {
+            Ok(outcome) => reasons.extend(outcome.rulings().copied().map(Reason::Heat)),
+            Err(refusal) => reasons.push(Reason::SteelRefused(refusal.clone())),
+        }
+    }
+}
+
+/// The dip of an order line: the heat of the zinc against the temper of its steel.
+fn dip(line: &OrderLine) -> tempering::Case {
+    tempering::Case {
+        grade: line.steel.grade(),
+        diameter: Some(line.thread.diameter()),
+        temper: line.temper.map(|temperature| Temper::actual(temperature, ONE_HOUR)),
+        bath: line.bath,
+        dip: USUAL_DIP,
+    }
+}
+
+/// The steel room's name for a process.
+fn vessel(process: Process) -> hydrogen::Process {
+    match process {
+        Process::Kettle => hydrogen::Process::Kettle,
+        Process::Barrel => hydrogen::Process::Barrel,
+        Process::Cell => hydrogen::Process::Cell,
+    }
+}
+
+fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reasons: &mut Vec<Reason>) {
+    let washer = line.part == part::Kind::Washer;
+    let longer = |limit: Length| line.length.is_some_and(|length| length > limit);
+    match process {
+        Process::Kettle => {
+            if !washer {
+                kettle_thread(line, reasons);
+            } else {
+                reasons.push(Reason::WashersStick);
+            }
+            if line.part == part::Kind::Rod && longer(KETTLE_LONGEST) {
+                reasons.push(Reason::LongForKettle);
+            }
+        }
+        Process::Barrel => {
+            if washer {
+                reasons.push(Reason::BeadsPart);
+            }
+            if let Some(mass) = piece.filter(|mass| *mass > BARREL_HEAVIEST) {
+                reasons.push(Reason::Heavy(mass));
+            }
+            if longer(BARREL_LONGEST) {
+                reasons.push(Reason::LongForBarrel);
+            }
+        }
+        Process::Cell if washer => reasons.push(Reason::WashersNest),
+        Process::Cell => {}
+    }
+}
+
+fn kettle_thread(line: &OrderLine, reasons: &mut Vec<Reason>) {
+    let thread = line.thread;
+    if !thread.is_metric() {
+        if thread.diameter() < Length::from_inch(0.375) {
+            reasons.push(Reason::BelowThreeEighths);
+        }
+        return;
+    }
+    if thread.diameter() < Length::from_mm(8.0) || thread.pitch() < Length::from_mm(1.25) {
+        reasons.push(Reason::BelowIso10684);
+    } else if !thread.is_coarse() {
+        reasons.push(Reason::FinePitch);
+    } else if thread.diameter() <= Length::from_mm(10.0) {
+        reasons.push(Reason::ReducedLoads);
+    }
+}
+
+fn fit_reason(line: &OrderLine, process: Process, offer: &Offer) -> Option<Reason> {
+    let nut = line.part.is_nut();
+    Some(match nut_for(line, process, offer.least, offer.greatest) {
+        Answer::NoThread => return None,
+        Answer::Takes(allowance, _) if nut && process == Process::Kettle => Reason::TappedAfter(allowance),
+        Answer::Takes(allowance, fit) if nut => Reason::BothCoated(allowance, fit),
+        Answer::Takes(allowance, fit) => Reason::Fits(allowance, fit),
+        Answer::TooThick(widest) => Reason::NoNut(widest),
+        Answer::Refused(refusal) => Reason::FitRefused(refusal),
+    })
+}
+
+fn life_reasons(line: &OrderLine, offer: &Offer, reasons: &mut Vec<Reason>) {
+    let rates = line.place.rates();
+    let least = range(offer.least, rates, Exponent::Straight);
+    let greatest = range(offer.greatest, rates, Exponent::Straight);
+    if let Some(wanted) = line.years {
+        let promise = promise(offer.least, offer.greatest, rates, wanted);
+        reasons.push(Reason::Life(promise, least, greatest));
+        if promise != Promise::Lasts {
+            reasons.push(Reason::Needs(thickness_needed(line.place, wanted)));
+        }
+    } else if offer.choice == Choice::ForPlace {
+        reasons.push(Reason::ClassForPlace);
+    }
+}
+
+/// The years of a coat in the place of an order line, from its least at the greatest loss to its
+/// greatest at the least.
+pub fn years(offer: &Offer, place: Category) -> (Years, Years) {
+    let rates = place.rates();
+    (range(offer.least, rates, Exponent::Straight), range(offer.greatest, rates, Exponent::Straight))
+}

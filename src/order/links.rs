@@ -1,0 +1,75 @@
+//! The calculator behind a reason, filled in from the order line.
+
+use super::OrderLine;
+use super::judge::USUAL_DIP;
+use super::offer::Offer;
+use crate::calculator::Link;
+use crate::quantity::{Length, Quantity, unit};
+use crate::steel::Steel;
+
+/// How the coat goes into the nut.
+pub fn tap(line: &OrderLine, offer: &Offer) -> Link {
+    Link {
+        calculator: "tap",
+        pairs: vec![
+            ("thread", line.thread.to_string()),
+            ("coat_least", um(offer.least)),
+            ("coat_greatest", um(offer.greatest)),
+        ],
+    }
+}
+
+/// Hydrogen, rule by rule.
+pub fn hydrogen(line: &OrderLine) -> Link {
+    let mut pairs = steel(line);
+    pairs.push(("case", yes(line.steel.case_hardened)));
+    pairs.push(("cold", yes(line.steel.cold_worked)));
+    Link { calculator: "hydrogen", pairs }
+}
+
+/// The heat of the bath against the temper.
+pub fn tempering(line: &OrderLine) -> Link {
+    let mut pairs = steel(line);
+    if let Some(temper) = line.temper {
+        pairs.push(("temper", temper.show(&unit::CELSIUS, 0).to_string()));
+    }
+    pairs.push(("bath", line.bath.show(&unit::CELSIUS, 1).to_string()));
+    pairs.push(("dip", USUAL_DIP.show(&unit::MINUTE, 0).to_string()));
+    Link { calculator: "tempering", pairs }
+}
+
+/// The charge of the barrel.
+pub fn powder(line: &OrderLine) -> Link {
+    Link { calculator: "powder", pairs: vec![("thread", line.thread.to_string())] }
+}
+
+/// Years in the place.
+pub fn life(line: &OrderLine, offer: &Offer) -> Link {
+    Link {
+        calculator: "life",
+        pairs: vec![
+            ("category", line.place.key().to_owned()),
+            ("least", um(offer.least)),
+            ("greatest", um(offer.greatest)),
+        ],
+    }
+}
+
+fn steel(line: &OrderLine) -> Vec<(&'static str, String)> {
+    match line.steel.steel {
+        Steel::Grade(properties) => vec![
+            ("grade", properties.grade.key().to_owned()),
+            ("diameter", line.thread.diameter().show(&unit::MM, 3).to_string()),
+        ],
+        Steel::Hardness(hardness) => vec![("hardness", hardness.show(1).to_string())],
+        Steel::Tensile(tensile) => vec![("tensile", tensile.show(&unit::MPA, 0).to_string())],
+    }
+}
+
+fn um(length: Length) -> String {
+    length.show(&unit::UM, 1).to_string()
+}
+
+fn yes(yes: bool) -> String {
+    if yes { "yes" } else { "no" }.to_owned()
+}

@@ -1,0 +1,131 @@
+//! The coat a process would give an order line, and by which standard.
+
+use super::OrderLine;
+use super::fit::{Answer, nut_for};
+use crate::coat::{Class, Process};
+use crate::quantity::Length;
+use crate::site::Category;
+use crate::site::life::thickness_needed;
+use crate::source::{Source, assumed, common_practice, document};
+use crate::table::{astm_b633, astm_b695, astm_f2329, iso_1461, iso_4042, iso_10684};
+use crate::thread::overtap::Allowance;
+
+/// A coat on offer.
+#[derive(Debug, Clone, Copy)]
+pub struct Offer {
+    /// The class it is ordered by.
+    pub class: &'static Class,
+    /// The least thickness of a single article or place.
+    pub least: Length,
+    /// The greatest thickness to reckon with.
+    pub greatest: Length,
+    /// Where the greatest comes from.
+    pub greatest_source: Source,
+    /// Why this class.
+    pub choice: Choice,
+}
+
+/// Why a class was chosen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Choice {
+    /// The order asks for it.
+    Asked,
+    /// The standard of the process for this thread.
+    OfProcess,
+    /// The thinnest class that is sure to last the years wanted.
+    ForYears,
+    /// The thickest class that fits; the years wanted need more.
+    Thickest,
+    /// The usual class for the place, where no years are wanted.
+    ForPlace,
+}
+
+/// Of a spun batch, the usual thickest coat on a fastener.
+const SPUN_GREATEST: Length = Length::from_um(60.0);
+const SPUN: Source = common_practice("coat on fasteners from a spun batch, 40 to 60 µm");
+/// Where a document gives only a least thickness, the greatest is taken half as thick again.
+const HALF_AGAIN: f64 = 1.5;
+const HALF_AGAIN_SOURCE: Source =
+    document::MACHINERYS_HANDBOOK.read("27th ed., p. 1793: + 50 % where only a least thickness is given");
+
+/// The usual class where no years are wanted.
+pub const FOR_PLACE: Source = assumed("thicker classes for harsher places");
+
+/// The coat this process would give.
+pub fn offer(line: &OrderLine, process: Process) -> Option<Offer> {
+    if let Some(class) = line.asked.and_then(|asked| asked.class()).filter(|class| class.process == process) {
+        return of_class(class, Choice::Asked);
+    }
+    match process {
+        Process::Kettle => of_class(kettle_class(line)?, Choice::OfProcess),
+        Process::Barrel => graded(line, process, astm_b695::CLASSES),
+        Process::Cell if line.thread.is_metric() => graded(line, process, iso_4042::CLASSES),
+        Process::Cell => graded(line, process, astm_b633::CLASSES),
+    }
+}
+
+/// A class with its greatest thickness.
+fn of_class(class: &'static Class, choice: Choice) -> Option<Offer> {
+    let least = class.single?.thickness;
+    let (greatest, greatest_source) = match (class.average_greatest, class.process) {
+        (Some(limit), _) => (limit.thickness, class.source(&limit)),
+        (None, Process::Kettle) => (SPUN_GREATEST, SPUN),
+        (None, _) => (Length::from_um(least.um() * HALF_AGAIN), HALF_AGAIN_SOURCE),
+    };
+    Some(Offer { class, least, greatest, greatest_source, choice })
+}
+
+/// Hot-dip has one class for a size.
+fn kettle_class(line: &OrderLine) -> Option<&'static Class> {
+    let diameter = line.thread.diameter();
+    let small = diameter <= Length::from_inch(0.375);
+    let (classes, name) = match line.thread.is_metric() {
+        true if diameter >= Length::from_mm(8.0) => (iso_10684::CLASSES, "M8 to M64"),
+        true if diameter > Length::from_mm(6.0) => (iso_1461::CLASSES, "threads over 6 mm"),
+        true => (iso_1461::CLASSES, "threads of 6 mm and under"),
+        false if small => (astm_f2329::CLASSES, "3/8 in and under"),
+        false => (astm_f2329::CLASSES, "over 3/8 in"),
+    };
+    classes.iter().find(|class| class.name == name)
+}
+
+/// Barrel and cell have classes by thickness: the thinnest that lasts, of those that fit a nut.
+///
+/// Electroplating is thin by nature: it is offered only as thick as a standard nut takes.
+fn graded(line: &OrderLine, process: Process, classes: &'static [Class]) -> Option<Offer> {
+    let wanted = line.years.map(|years| thickness_needed(line.place, years));
+    let needed = wanted.unwrap_or_else(|| usual(line.place, process));
+    let chosen = if wanted.is_some() { Choice::ForYears } else { Choice::ForPlace };
+    let mut offers: Vec<Offer> = classes.iter().filter_map(|class| of_class(class, chosen)).collect();
+    offers.sort_by(|a, b| a.least.um().total_cmp(&b.least.um()));
+    let mut thickest = None;
+    for offer in offers {
+        let fits = match nut_for(line, process, offer.least, offer.greatest) {
+            Answer::Takes(Allowance::Standard, _) | Answer::NoThread | Answer::Refused(_) => true,
+            Answer::Takes(..) => process == Process::Barrel,
+            Answer::TooThick(_) => false,
+        };
+        // The thinnest stands even where it does not fit: the fit then says why.
+        if thickest.is_some() && !fits {
+            break;
+        }
+        if offer.least.um() >= needed.um() - 1e-9 {
+            return Some(offer);
+        }
+        thickest = Some(Offer { choice: Choice::Thickest, ..offer });
+    }
+    thickest
+}
+
+/// The usual thickness for a place where no years are wanted.
+fn usual(place: Category, process: Process) -> Length {
+    Length::from_um(match (place, process) {
+        (Category::C1, Process::Barrel) => 8.0,
+        (Category::C2, Process::Barrel) => 12.0,
+        (_, Process::Barrel) => 50.0,
+        (Category::C1, _) => 5.0,
+        (Category::C2, _) => 8.0,
+        (Category::C3, _) => 12.0,
+        (_, _) => 25.0,
+    })
+}

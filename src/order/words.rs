@@ -1,0 +1,254 @@
+//! The reasons in words, each with its source and the calculator behind it.
+
+use super::judge::{BARREL_HEAVIEST, BARREL_LONGEST, Judged, Judgement, KETTLE_LONGEST, Reason};
+use super::offer::{Choice, FOR_PLACE};
+use super::{OrderLine, links};
+use crate::calculator::{Finding, Link, Mark};
+use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::site::life::{Exponent, Promise, Years};
+use crate::source::{Source, common_practice, document};
+use crate::table::Refusal;
+use crate::thread::fit::{self, Diameter, Fit};
+use crate::thread::overtap::Allowance;
+
+/// A reason in words; `None` where there is nothing to say.
+pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason: &Reason) -> Option<Finding> {
+    let mark = reason.mark();
+    let offer = judged.offer.as_ref();
+    let (text, source, link): (String, Source, Option<Link>) = match reason {
+        // What is met needs no word here: the calculator lists every rule.
+        Reason::Hydrogen(_) | Reason::Heat(_) if mark == Mark::Met => return None,
+        Reason::Hydrogen(ruling) => {
+            let hydrogen = judgement.hydrogen.as_ref().ok()?;
+            (hydrogen.text(ruling), ruling.rule.source(), Some(links::hydrogen(line)))
+        }
+        Reason::Heat(ruling) => {
+            let heat = judgement.heat.as_ref().ok()?;
+            (heat.text(ruling), ruling.source(heat), Some(links::tempering(line)))
+        }
+        Reason::SteelRefused(refusal) => {
+            (refused("Have the steel judged by hand", refusal), refusal.source(), Some(links::hydrogen(line)))
+        }
+        Reason::BelowIso10684 => (
+            format!(
+                "{} is below M8 or a pitch of 1.25 mm: hot-dip zinc fills such a thread. Take the barrel or electroplate.",
+                line.thread
+            ),
+            document::ISO_10684.read("scope"),
+            offer.map(|offer| links::tap(line, offer)),
+        ),
+        Reason::FinePitch => (
+            "ISO 10684 covers coarse threads only: agree thread, nut and gauges with the galvanizer.".to_owned(),
+            document::ISO_10684.read("scope"),
+            offer.map(|offer| links::tap(line, offer)),
+        ),
+        Reason::BelowThreeEighths => (
+            "Below 3/8 in a thread takes hot-dip zinc less well: have a sample dipped and gauged first.".to_owned(),
+            common_practice("3/8 in is the smallest thread that takes the coat well"),
+            offer.map(|offer| links::tap(line, offer)),
+        ),
+        Reason::ReducedLoads => (
+            format!("Design {} with the reduced loads of ISO 10684, Annex A.", line.thread),
+            document::ISO_10684.read("7 and Annex A"),
+            offer.map(|offer| links::tap(line, offer)),
+        ),
+        Reason::WashersStick => (
+            "Agree how many washers may be stuck together: flat washers can leave the zinc in fours and fives.".to_owned(),
+            document::AS_NZS_1214.read("8.2"),
+            None,
+        ),
+        Reason::BeadsPart => (
+            "Glass beads keep flat washers and rings from nesting and hooking together.".to_owned(),
+            common_practice("beads between flat parts"),
+            Some(links::powder(line)),
+        ),
+        Reason::WashersNest => (
+            "Flat washers lie on each other in a plating barrel and leave bare spots: mix them with other parts.".to_owned(),
+            common_practice("flat parts nest"),
+            None,
+        ),
+        Reason::Heavy(mass) => (
+            format!(
+                "Ask the plater: a piece weighs {}, and above about {} the tumble can damage it.",
+                mass.show(&unit::G, 0),
+                BARREL_HEAVIEST.show(&unit::G, 0)
+            ),
+            document::PROCESS_TEXT.read("weight of a piece, about 1 lb"),
+            Some(links::powder(line)),
+        ),
+        Reason::LongForBarrel => (
+            format!("Ask the plater: the part is longer than {}.", BARREL_LONGEST.show(&unit::INCH, 0)),
+            document::PROCESS_TEXT.read("longest part of one plater, 26 in"),
+            Some(links::powder(line)),
+        ),
+        Reason::LongForKettle => (
+            format!("Ask the galvanizer: threaded rods are taken up to {}.", KETTLE_LONGEST.show(&unit::M, 0)),
+            document::GALVANIZING_TEXT.read("threaded rods up to 2 m"),
+            None,
+        ),
+        Reason::Fits(allowance, fit) => {
+            (fits(*allowance, fit, line), fit::GROWTH, offer.map(|offer| links::tap(line, offer)))
+        }
+        Reason::NoNut(best) => (no_nut(best.as_ref(), line), fit::GROWTH, offer.map(|offer| links::tap(line, offer))),
+        Reason::FitRefused(refusal) => {
+            (refused("Have the fit gauged", refusal), refusal.source(), offer.map(|offer| links::tap(line, offer)))
+        }
+        Reason::TappedAfter(allowance) => (
+            format!(
+                "Dip the nut as a blank and tap it afterwards, {}: its bare thread is protected by the zinc of the bolt.",
+                nut(*allowance)
+            ),
+            document::AS_NZS_1214.read("5.7"),
+            offer.map(|offer| links::tap(line, offer)),
+        ),
+        Reason::BothCoated(Allowance::Standard, fit) => (
+            format!("Bolt and nut may both carry the coat: {} is left on the pitch diameter.", room(fit, line)),
+            fit::GROWTH,
+            offer.map(|offer| links::tap(line, offer)),
+        ),
+        Reason::BothCoated(allowance, _) => (
+            format!("Order the nut {} before it is coated, for a bolt with the same coat.", nut(*allowance)),
+            fit::GROWTH,
+            offer.map(|offer| links::tap(line, offer)),
+        ),
+        Reason::Life(promise, least, greatest) => {
+            let text = life(line, *promise, least, greatest);
+            (text, Exponent::Straight.source(), offer.map(|offer| links::life(line, offer)))
+        }
+        Reason::Needs(thickness) => (
+            format!(
+                "{} of zinc would be sure to last them in {}.",
+                thickness.show(&unit::UM, 0),
+                line.place.key()
+            ),
+            Exponent::Straight.source(),
+            offer.map(|offer| links::life(line, offer)),
+        ),
+        Reason::AskedOther => (
+            "Get the purchaser's agreement: the order names a coat of another process.".to_owned(),
+            document::PROJECT.known("what the order asks for", crate::source::Basis::Assumed),
+            None,
+        ),
+        Reason::ClassForPlace if offer.is_some_and(|offer| offer.choice == Choice::ForPlace) => (
+            "No years are wanted: the class is the usual one for such a place. Ask for the years.".to_owned(),
+            FOR_PLACE,
+            None,
+        ),
+        Reason::ClassForPlace => return None,
+    };
+    let finding = Finding::new(mark, sentence(text), source);
+    Some(match link {
+        Some(link) => finding.opens(link),
+        None => finding,
+    })
+}
+
+fn refused(instruction: &str, refusal: &Refusal) -> String {
+    format!("{instruction}: {refusal}.")
+}
+
+/// Room left on the pitch diameter at the worst corner.
+fn room(fit: &Fit, line: &OrderLine) -> Shown {
+    length(fit.pitch.least, line)
+}
+
+fn length(length: Length, line: &OrderLine) -> Shown {
+    if line.thread.is_metric() { length.show(&unit::MM, 3) } else { length.show(&unit::INCH, 4) }
+}
+
+fn fits(allowance: Allowance, fit: &Fit, line: &OrderLine) -> String {
+    let thickest = fit.thickest.show(&unit::UM, 0);
+    match allowance {
+        Allowance::Standard => {
+            format!("Goes into a standard nut: the thickest coat that still assembles is {thickest}.")
+        }
+        _ => format!(
+            "Order the nut {}: pitch diameter {} to {}; the thickest coat that still assembles is {thickest}.",
+            nut(allowance),
+            length(fit.nut.pitch.least, line).digits(),
+            length(fit.nut.pitch.greatest, line),
+        ),
+    }
+}
+
+fn no_nut(best: Option<&(Allowance, Fit)>, line: &OrderLine) -> String {
+    match best {
+        Some((allowance, fit)) => format!(
+            "No standard nut takes this coat on {}: even {allowance} has room for {} only, on the {}. Order a thinner class.",
+            line.thread,
+            fit.thickest.show(&unit::UM, 0),
+            match fit.governs {
+                Diameter::Pitch => "pitch diameter",
+                Diameter::Major => "major diameter",
+                Diameter::Minor => "minor diameter",
+            }
+        ),
+        None => {
+            format!("No tapped nut is published for {}: agree the allowance with the purchaser.", line.thread)
+        }
+    }
+}
+
+fn life(line: &OrderLine, promise: Promise, least: &Years, greatest: &Years) -> String {
+    let wanted = years(line.years.map_or(0.0, |years| years.year())).digits();
+    let worst = in_words(least.least.year());
+    let best = greatest.most.map(|most| in_words(most.year()));
+    let place = line.place.key();
+    match (promise, best) {
+        (Promise::Lasts, _) => format!("Lasts the {wanted} years wanted in {place}: {worst} at the least."),
+        (Promise::MayLast, Some(best)) => format!(
+            "Find out how harsh the place is: in {place} the coat lasts from {worst} to {best}, and {wanted} are wanted."
+        ),
+        (Promise::MayLast, None) => format!(
+            "Find out how harsh the place is: in {place} the coat lasts {worst} or more, and {wanted} are wanted."
+        ),
+        (Promise::FallsShort, best) => {
+            format!(
+                "Falls short in {place}: it lasts {} at most, and {wanted} are wanted.",
+                best.unwrap_or(worst)
+            )
+        }
+    }
+}
+
+/// ISO 14713-1 prints no number beyond a hundred years, and neither does this.
+pub const TABLE_ENDS: f64 = 100.0;
+
+/// Years as they are shown.
+pub fn years(number: f64) -> Shown {
+    Shown { number, unit: &unit::YEAR, decimals: if number < 10.0 { 1 } else { 0 } }
+}
+
+/// Years in a sentence.
+fn in_words(number: f64) -> String {
+    if number > TABLE_ENDS { "over 100 years".to_owned() } else { years(number).to_string() }
+}
+
+/// The nut in words.
+pub fn nut(allowance: Allowance) -> String {
+    match allowance {
+        Allowance::Standard => "standard nut, not tapped over".to_owned(),
+        Allowance::A563 => "tapped over by ASTM A563".to_owned(),
+        other => match other.mark() {
+            Some((letter, _)) => format!("tapped over to {other}, marked {letter}"),
+            None => format!("tapped over to {other}"),
+        },
+    }
+}
+
+/// Ends a sentence, whoever wrote it.
+fn sentence(mut text: String) -> String {
+    if !text.ends_with(['.', '!', '?']) {
+        text.push('.');
+    }
+    text
+}
+
+/// With a capital letter.
+pub fn capital(words: &str) -> String {
+    let mut letters = words.chars();
+    match letters.next() {
+        Some(first) => first.to_uppercase().chain(letters).collect(),
+        None => String::new(),
+    }
+}
