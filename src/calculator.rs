@@ -7,7 +7,9 @@
 //! and one line of [`REGISTER`].
 
 pub mod coat_thickness;
+pub mod oversize_tap;
 pub mod shape;
+mod thread_fields;
 
 pub use shape::{
     About, Bar, Bound, Caution, Choice, Draft, Example, Fault, Field, Figure, Finding, Kind, Link, Mark,
@@ -62,7 +64,8 @@ impl Entry {
 }
 
 /// Every calculator, in the order the page shows them.
-pub static REGISTER: &[Entry] = &[Entry::of::<coat_thickness::CoatThickness>()];
+pub static REGISTER: &[Entry] =
+    &[Entry::of::<coat_thickness::CoatThickness>(), Entry::of::<oversize_tap::OversizeTap>()];
 
 /// The calculator of that id.
 pub fn find(id: &str) -> Option<&'static Entry> {

@@ -29,6 +29,7 @@ pub mod astm_f2329_sampling;
 pub mod astm_f3125;
 pub mod astm_f436;
 pub mod iso_10684;
+pub mod iso_10684_annex_a;
 pub mod iso_1461;
 pub mod iso_1461_sampling;
 pub mod iso_14713_1;

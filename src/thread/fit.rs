@@ -6,6 +6,7 @@
 use crate::quantity::Length;
 use crate::source::{Source, assumed, document};
 
+use super::H;
 use super::limits::{BoltLimits, Limits, NutLimits};
 
 /// The growth of the pitch diameter for each thickness of coat on the flanks.
@@ -49,7 +50,7 @@ pub struct Fit {
     pub major_least: Length,
     /// Room on the minor diameter; likewise.
     pub minor_least: Length,
-    /// Room on the pitch diameter with every size and the coat in the middle of its range.
+    /// Room on the pitch diameter with every size, the coat and its unevenness in the middle.
     pub pitch_nominal: Length,
     /// The thickest stated coat that still assembles at the worst corner, with this spread.
     pub thickest: Length,
@@ -57,6 +58,19 @@ pub struct Fit {
     pub thickest_even: Length,
     /// Which diameter sets [`Fit::thickest_even`].
     pub governs: Diameter,
+    /// Whether the worst corner goes together.
+    pub assembly: Assembly,
+}
+
+/// Whether the worst corner of a coated bolt and a nut goes together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Assembly {
+    /// It does.
+    Assembles,
+    /// It would if the coat were even, and does not with the unevenness stated.
+    OnlyEven,
+    /// It does not.
+    Binds,
 }
 
 /// The limits of a bolt thread with its coat on.
@@ -68,6 +82,19 @@ pub struct Coated {
     pub pitch: Limits,
     /// Greatest minor diameter, the flat of the GO gauge with the coat on it.
     pub minor_greatest: Length,
+}
+
+/// One corner of the tolerance field: sizes of bolt and nut, coat, and the room left.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Corner {
+    /// Bolt before the coat: major, pitch, minor.
+    pub bolt: [Length; 3],
+    /// Coat on crest, flank and root.
+    pub coat: [Length; 3],
+    /// Nut: major, pitch, minor.
+    pub nut: [Length; 3],
+    /// Room on major, pitch and minor diameter; below zero where they bind.
+    pub room: [Length; 3],
 }
 
 /// One of the three diameters on which bolt and nut can meet.
@@ -89,8 +116,8 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
         least: room(nut.pitch.least, coated.pitch.greatest),
         greatest: room(nut.pitch.greatest, coated.pitch.least),
     };
-    let middle = |limits: Limits| f64::midpoint(limits.least.mm(), limits.greatest.mm());
-    let nominal_coat = f64::midpoint(coat.least.mm(), coat.greatest.mm());
+    let [_, nominal, _] = corners(bare, coat, nut);
+    let [_, pitch_nominal, _] = nominal.room;
     let bare_room = [
         (Diameter::Pitch, room(nut.pitch.least, bare.pitch.greatest), PITCH_GROWTH, 1.0 + coat.spread),
         (Diameter::Major, room(nut.major_least, bare.major.greatest), CREST_GROWTH, 1.0),
@@ -110,11 +137,53 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
         pitch,
         major_least: room(nut.major_least, coated.major.greatest),
         minor_least: room(nut.minor.least, coated.minor_greatest),
-        pitch_nominal: Length::from_mm(middle(nut.pitch) - middle(bare.pitch) - PITCH_GROWTH * nominal_coat),
+        pitch_nominal,
         thickest: Length::from_mm(thickest),
         thickest_even: Length::from_mm(thickest_even),
         governs,
+        // Sizes are sums of numbers printed to a micrometre; a hundredth of one decides nothing.
+        assembly: match coat.greatest.mm() - 1e-5 {
+            greatest if greatest <= thickest => Assembly::Assembles,
+            greatest if greatest <= thickest_even => Assembly::OnlyEven,
+            _ => Assembly::Binds,
+        },
     }
+}
+
+/// The worst, the nominal and the best corner, for a picture.
+///
+/// The greatest major diameter of a nut and the least minor diameter of a bolt are not limited; they
+/// are taken as far from their other limit as the pitch diameter is from its own.
+pub fn corners(bare: BoltLimits, coat: Coat, nut: NutLimits) -> [Corner; 3] {
+    let mm = Length::mm;
+    let at = |share: f64| {
+        let between = |least: f64, greatest: f64| least + share * (greatest - least);
+        // The bolt's share counts from its greatest size, the nut's from its least.
+        let bolt_pitch = between(mm(bare.pitch.greatest), mm(bare.pitch.least));
+        let bolt_minor = mm(bare.minor_greatest) - (mm(bare.pitch.greatest) - bolt_pitch);
+        let nut_pitch = between(mm(nut.pitch.least), mm(nut.pitch.greatest));
+        let nut_major = mm(nut.major_least) + (nut_pitch - mm(nut.pitch.least));
+        let bolt = [between(mm(bare.major.greatest), mm(bare.major.least)), bolt_pitch, bolt_minor];
+        let nut = [nut_major, nut_pitch, between(mm(nut.minor.least), mm(nut.minor.greatest))];
+        let thickness = between(mm(coat.greatest), mm(coat.least));
+        let uneven = coat.spread * (1.0 - share);
+        let coat =
+            [thickness * (1.0 - coat.spread * share), thickness * (1.0 + uneven), thickness * (1.0 + uneven)];
+        let ([bolt_major, _, _], [_, _, nut_minor], [crest, flank, root]) = (bolt, nut, coat);
+        let room = [
+            nut_major - bolt_major - CREST_GROWTH * crest,
+            nut_pitch - bolt_pitch - PITCH_GROWTH * flank,
+            nut_minor - bolt_minor - CREST_GROWTH * root,
+        ];
+        let lengths = |numbers: [f64; 3]| numbers.map(Length::from_mm);
+        Corner { bolt: lengths(bolt), coat: lengths(coat), nut: lengths(nut), room: lengths(room) }
+    };
+    [at(0.0), at(0.5), at(1.0)]
+}
+
+/// The depth at which bolt and nut overlap at their least material, as a share of the basic 5/8 H.
+pub fn overlap(bolt: BoltLimits, nut: NutLimits, pitch: Length) -> f64 {
+    (bolt.major.least.mm() - nut.minor.greatest.mm()) / 2.0 / (0.625 * H * pitch.mm())
 }
 
 /// A bolt thread with its coat on.
@@ -142,11 +211,8 @@ impl Coat {
 
 impl Fit {
     /// Whether the worst corner goes together: no diameter of the coated bolt exceeds the nut's.
-    ///
-    /// Sizes are sums of numbers printed to a micrometre; a hundredth of one decides nothing.
     pub fn assembles(&self) -> bool {
-        let limit = -1e-5;
-        self.pitch.least.mm() >= limit && self.major_least.mm() >= limit && self.minor_least.mm() >= limit
+        self.assembly == Assembly::Assembles
     }
 }
 

@@ -7,7 +7,7 @@ use kettle_barrel::source::Basis;
 use kettle_barrel::table::astm_a563;
 use kettle_barrel::thread::overtap::{self, Allowance};
 
-use crate::limit::{same_digits, thread};
+use crate::limit::{figure, same_digits, thread};
 
 /// The allowance, and the 2B limits widened by it, are the printed ones; a blank stays a blank.
 #[test]
@@ -49,6 +49,12 @@ fn a_thread_outside_the_table_is_refused() {
     assert!(overtap::nut(thread("1-5/8-8 UN"), Allowance::A563).is_err());
     assert!(overtap::nut(thread("M16"), Allowance::A563).is_err());
     assert!(overtap::nut(thread("1/2-13 UNC"), Allowance::Az).is_err());
+}
+
+#[test]
+fn the_calculator_shows_an_overtapped_half_inch_nut() {
+    let pairs = [("thread", "1/2-13 UNC"), ("allowance", "a563")];
+    assert_eq!(figure("oversize-tap", &pairs, "D2"), "0.4680 to 0.4745\u{a0}in");
 }
 
 /// Thread, allowance, least and greatest pitch diameter after tapping in inches, basis.

@@ -6,7 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::source::Basis;
 use kettle_barrel::thread::{limits, undercut};
 
-use crate::limit::{class, limit, same_digits, thread};
+use crate::limit::{class, figure, limit, same_digits, thread};
 
 /// Deviations and limits, Table 1 of the standard; what is implied by them, computed.
 #[test]
@@ -42,6 +42,15 @@ fn limits_are_the_published_ones() {
         };
         same_digits(ours.mm(), printed, &format!("{name} {designation} {of_class}"));
     }
+}
+
+/// Stress area by the printed d2 and d3 for stress, computed: 78.9 in place of 84.3 mm².
+#[test]
+fn the_calculator_shows_an_undercut_m12() {
+    let under = [("thread", "M12"), ("way", "under")];
+    assert_eq!(figure("oversize-tap", &under, "As"), "78.9\u{a0}mm²");
+    let report = kettle_barrel::calculator::evaluate("oversize-tap", under).unwrap();
+    assert!(report.to_string().contains("84.3\u{a0}mm²"));
 }
 
 /// Name, thread, class, printed value in µm, basis.

@@ -6,7 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::source::Basis;
 use kettle_barrel::thread::limits;
 
-use crate::limit::{class, limit, same_digits, thread};
+use crate::limit::{class, figure, limit, same_digits, thread};
 
 /// Deviations and limits, Table 1 of the standard; what is implied by them, computed.
 #[test]
@@ -44,6 +44,19 @@ fn az_and_ax_cross_between_m10_and_m12() {
     };
     assert!(ei("M10", "6AZ") > ei("M10", "6AX"));
     assert!(ei("M12", "6AZ") < ei("M12", "6AX"));
+}
+
+/// M16, Table 2 (read); the thickest coat by `(D2min − d2max) / 4`, computed.
+#[test]
+fn the_calculator_shows_an_overtapped_m16() {
+    let az = [("thread", "M16-6g"), ("allowance", "az")];
+    assert_eq!(figure("oversize-tap", &az, "D2"), "15.041 to 15.253\u{a0}mm");
+    assert_eq!(figure("oversize-tap", &az, "D1"), "14.175 to 14.550\u{a0}mm");
+    assert_eq!(figure("oversize-tap", &az, "t_even"), "94.5\u{a0}µm");
+    assert_eq!(
+        figure("oversize-tap", &[("thread", "M16"), ("allowance", "ax")], "D2"),
+        "15.121 to 15.333\u{a0}mm"
+    );
 }
 
 /// Name, thread, class, printed value in µm, basis.

@@ -1,5 +1,6 @@
 //! How a published limit of size is checked: ours, shown with the digits that were printed.
 
+use kettle_barrel::calculator::evaluate;
 use kettle_barrel::quantity::Length;
 use kettle_barrel::thread::{Class, Designation, Thread, limits};
 
@@ -43,6 +44,13 @@ pub fn limit(name: &str, designation: &str, of_class: &str) -> Length {
             _ => panic!("no limit {name}"),
         }
     }
+}
+
+/// What a calculator shows of the figure with that symbol.
+pub fn figure(calculator: &str, pairs: &[(&str, &str)], symbol: &str) -> String {
+    let report = evaluate(calculator, pairs.iter().copied()).unwrap_or_else(|problems| panic!("{problems}"));
+    let figure = report.figures.iter().find(|figure| figure.symbol == symbol);
+    figure.unwrap_or_else(|| panic!("{calculator} shows no {symbol}")).value.to_string()
 }
 
 /// Compares a number with a printed text, to the digits printed.

@@ -81,10 +81,16 @@ pub struct ThreadCorner {
     pub label: &'static str,
     /// Bolt before the coat: major, pitch, minor.
     pub bolt: [f64; 3],
-    /// Coat thickness.
+    /// Coat thickness on the flanks.
     pub coat: f64,
+    /// Coat thickness on the crest.
+    pub crest: f64,
+    /// Coat thickness in the root.
+    pub root: f64,
     /// Nut: major, pitch, minor.
     pub nut: [f64; 3],
+    /// Room left on major, pitch and minor diameter; below zero where they bind.
+    pub room: [f64; 3],
 }
 
 impl Picture {
@@ -117,13 +123,14 @@ impl Picture {
             Self::ThreadFit { title, corners, .. } => {
                 text.push_str(title);
                 for corner in corners {
-                    let [_, bolt_pitch, _] = corner.bolt;
-                    let [_, nut_pitch, _] = corner.nut;
-                    let clearance = nut_pitch - (bolt_pitch + 4.0 * corner.coat);
+                    let [major, pitch, minor] = corner.room;
+                    let (crest, flank, root) =
+                        (corner.crest * 1000.0, corner.coat * 1000.0, corner.root * 1000.0);
                     text.push_str(&format!(
-                        " At the {} corner the clearance on the pitch diameter is {clearance:.3} mm with a coat of {:.0} µm.",
+                        " At the {} corner, with a coat of {crest:.0} µm on the crest, {flank:.0} µm on the flanks \
+                         and {root:.0} µm in the root, the room is {major:.3} mm on the major diameter, \
+                         {pitch:.3} mm on the pitch diameter and {minor:.3} mm on the minor diameter.",
                         corner.label,
-                        corner.coat * 1000.0
                     ));
                 }
             }

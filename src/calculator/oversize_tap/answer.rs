@@ -1,0 +1,359 @@
+//! The figures, the working, the notes and the picture of the answer.
+
+use super::{Input, Outcome, Way};
+use crate::calculator::thread_fields::{Ruler, thickness};
+use crate::calculator::{Figure, Note, Picture, Section, ThreadCorner};
+use crate::quantity::{Area, Length, Quantity, Shown, Unit, unit};
+use crate::source::{Source, document};
+use crate::table::iso_10684_annex_a;
+use crate::thread::fit::{self, Corner, Diameter};
+use crate::thread::limits::Limits;
+use crate::thread::{Thread, undercut};
+use crate::working::{Step, Term};
+
+const ADDITION: Source = document::ARITHMETIC.computed("sums and differences of limits");
+
+pub(super) fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
+    let fit = &outcome.fit;
+    let range = |symbol, name, limits: Limits| {
+        Figure::range(symbol, name, ruler.size(limits.least), ruler.size(limits.greatest))
+    };
+    let nut = outcome.nut.limits;
+    let mut figures = vec![
+        range("D2", "Nut, pitch diameter", nut.pitch),
+        range("D1", "Nut, minor diameter", nut.minor),
+        Figure::one(
+            "t_even",
+            format!("Thickest even coat that assembles, set by the {}", fit.governs.name()),
+            thickness(fit.thickest_even, input.coat_unit),
+        ),
+        Figure::one(
+            "t_max",
+            format!("Thickest coat that assembles with {} unevenness", Shown::percent(input.coat.spread, 0)),
+            thickness(fit.thickest, input.coat_unit),
+        ),
+        Figure::range(
+            "",
+            "Clearance on the pitch diameter, coated: worst to best corner",
+            ruler.size(fit.pitch.least),
+            ruler.size(fit.pitch.greatest),
+        ),
+    ];
+    figures.push(match input.way {
+        Way::Over => Figure::one(
+            "",
+            "Thread left in the nut at least material, of what a standard nut has",
+            Shown::percent(outcome.overlap / outcome.standard_overlap, 0),
+        ),
+        Way::Under => Figure::one(
+            "As",
+            format!(
+                "Stress area of the bolt cut under, in place of {}",
+                area(outcome.standard_area, input.thread)
+            ),
+            area(outcome.stress_area, input.thread),
+        )
+        .source(undercut::STRESS_AREA),
+    });
+    figures
+}
+
+pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
+    let fit = &outcome.fit;
+    let range = |symbol, name, limits: Limits| {
+        Figure::range(symbol, name, ruler.size(limits.least), ruler.size(limits.greatest))
+    };
+    let one = |symbol, name, length| Figure::one(symbol, name, ruler.size(length));
+    let (nut, bare, coated) = (outcome.nut.limits, fit.bare, fit.coated);
+    let mut sections = vec![
+        Section {
+            title: format!("Nut {}: tap and gauge to", nut_class(input)).into(),
+            figures: vec![
+                one("D", "Major diameter, least", nut.major_least),
+                range("D2", "Pitch diameter", nut.pitch).source(nut.pitch_tolerance.source),
+                range("D1", "Minor diameter", nut.minor).source(nut.minor_tolerance.source),
+                one("EI", "Above the basic size", nut.deviation.value).source(nut.deviation.source),
+            ],
+        },
+        Section {
+            title: format!("Bolt {} before the coat", input.bolt_class).into(),
+            figures: vec![
+                range("d", "Major diameter", bare.major).source(bare.major_tolerance.source),
+                range("d2", "Pitch diameter", bare.pitch).source(bare.pitch_tolerance.source),
+                one("d1", "Minor diameter, greatest", bare.minor_greatest),
+                one("es", "Below the basic size", bare.allowance()).source(bare.deviation.source),
+            ],
+        },
+        Section {
+            title: "Bolt after the coat".into(),
+            figures: vec![
+                range("d", "Major diameter", coated.major),
+                range("d2", "Pitch diameter", coated.pitch),
+                one("d1", "Minor diameter, greatest", coated.minor_greatest),
+            ],
+        },
+        Section {
+            title: "Clearance of the coated bolt in the nut".into(),
+            figures: vec![
+                range("", "Pitch diameter, worst to best corner", fit.pitch),
+                one("", "Pitch diameter, everything in the middle", fit.pitch_nominal),
+                one("", "Major diameter, worst corner", fit.major_least),
+                one("", "Minor diameter, worst corner", fit.minor_least),
+            ],
+        },
+        Section {
+            title: "What it costs".into(),
+            figures: vec![
+                Figure::one("As", "Stress area of the bolt", area(outcome.stress_area, input.thread)),
+                Figure::one(
+                    "",
+                    "Stress area of a bolt of standard size",
+                    area(outcome.standard_area, input.thread),
+                )
+                .source(input.thread.stress_area_source()),
+                Figure::one(
+                    "",
+                    "Depth of thread in contact at least material, of 5/8 H",
+                    Shown::percent(outcome.overlap, 0),
+                ),
+                Figure::one(
+                    "",
+                    "The same with a standard bolt and nut",
+                    Shown::percent(outcome.standard_overlap, 0),
+                ),
+            ],
+        },
+    ];
+    if input.way == Way::Over {
+        sections.extend(reduced_loads(input));
+    }
+    sections
+}
+
+/// The loads that ISO 10684 lowers for the two smallest sizes.
+fn reduced_loads(input: &Input) -> Option<Section> {
+    let (diameter_mm, coarse) = input.thread.metric_key()?;
+    let figures = match diameter_mm {
+        8 if coarse => iso_10684_annex_a::M8
+            .iter()
+            .map(|row| {
+                Figure::one(
+                    "",
+                    format!("Proof load of the M8 nut of class {}", row.class),
+                    row.proof_load.show(&unit::NEWTON, 0),
+                )
+                .source(iso_10684_annex_a::SOURCE)
+            })
+            .collect(),
+        10 if coarse => vec![
+            Figure::words("Proof loads of the M10 nut", "not known here; open ISO 10684, Annex A")
+                .source(iso_10684_annex_a::SOURCE),
+        ],
+        _ => return None,
+    };
+    Some(Section { title: "Reduced loads of ISO 10684, Annex A, for 6AZ and 6AX".into(), figures })
+}
+
+/// How the nut is called.
+fn nut_class(input: &Input) -> String {
+    let standard = if input.thread.is_metric() { "6H" } else { "2B" };
+    match input.allowance {
+        crate::thread::overtap::Allowance::Own(_) => format!("{standard} with own allowance"),
+        crate::thread::overtap::Allowance::Standard => standard.to_owned(),
+        other => other.to_string(),
+    }
+}
+
+pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Step> {
+    let fit = &outcome.fit;
+    let (nut, bare) = (fit.nut, fit.bare);
+    let size = |symbol, length| Term::given(symbol, ruler.size(length));
+    let growth = fit::GROWTH;
+    let widest = Length::from_mm(input.coat.greatest.mm() * (1.0 + input.coat.spread));
+    let step = |meaning: &'static str, symbol, formula, terms, result, source| Step {
+        meaning: meaning.into(),
+        symbol,
+        formula,
+        terms,
+        result,
+        source,
+    };
+    let published = |symbol, value: crate::table::Printed| {
+        Term::published(symbol, ruler.exact(value.value), value.source)
+    };
+    let mut steps = vec![
+        step(
+            "greatest pitch diameter of the bolt before the coat",
+            "d2max",
+            "d2 − a",
+            vec![
+                size("d2", input.thread.pitch_diameter()),
+                Term::published("a", ruler.exact(bare.allowance()), bare.deviation.source),
+            ],
+            ruler.size(bare.pitch.greatest),
+            ADDITION,
+        ),
+        step(
+            "least pitch diameter of the nut",
+            "D2min",
+            "D2 + EI",
+            vec![size("D2", input.thread.pitch_diameter()), published("EI", nut.deviation)],
+            ruler.size(nut.pitch.least),
+            ADDITION,
+        ),
+        step(
+            "greatest pitch diameter of the nut",
+            "D2max",
+            "D2min + TD2",
+            vec![size("D2min", nut.pitch.least), published("TD2", nut.pitch_tolerance)],
+            ruler.size(nut.pitch.greatest),
+            ADDITION,
+        ),
+        step(
+            "greatest coat on the flanks",
+            "t_flank",
+            "t · (1 + u)",
+            vec![
+                Term::given("t", ruler.fine(input.coat.greatest)),
+                Term::given("u", Shown::plain(input.coat.spread, 3)),
+            ],
+            ruler.fine(widest),
+            ADDITION,
+        ),
+        step(
+            "greatest pitch diameter of the bolt after the coat",
+            "d2c",
+            "d2max + 4 · t_flank",
+            vec![size("d2max", bare.pitch.greatest), Term::given("t_flank", ruler.fine(widest))],
+            ruler.size(fit.coated.pitch.greatest),
+            growth,
+        ),
+        step(
+            "greatest major diameter of the bolt after the coat",
+            "d_c",
+            "d_max + 2 · t",
+            vec![size("d_max", bare.major.greatest), Term::given("t", ruler.fine(input.coat.greatest))],
+            ruler.size(fit.coated.major.greatest),
+            growth,
+        ),
+        step(
+            "clearance on the pitch diameter at the worst corner",
+            "c2",
+            "D2min − d2c",
+            vec![size("D2min", nut.pitch.least), size("d2c", fit.coated.pitch.greatest)],
+            ruler.size(fit.pitch.least),
+            ADDITION,
+        ),
+    ];
+    steps.push(thickest(outcome, ruler));
+    if input.way == Way::Under {
+        steps.extend(undercut_area(input, outcome, ruler));
+    }
+    steps
+}
+
+/// The thickest even coat, on the diameter that sets it.
+fn thickest(outcome: &Outcome, ruler: Ruler) -> Step {
+    let fit = &outcome.fit;
+    let (formula, nut, bolt) = match fit.governs {
+        Diameter::Pitch => {
+            ("(D2min − d2max) / 4", ("D2min", fit.nut.pitch.least), ("d2max", fit.bare.pitch.greatest))
+        }
+        Diameter::Major => {
+            ("(D_min − d_max) / 2", ("D_min", fit.nut.major_least), ("d_max", fit.bare.major.greatest))
+        }
+        Diameter::Minor => {
+            ("(D1min − d1max) / 2", ("D1min", fit.nut.minor.least), ("d1max", fit.bare.minor_greatest))
+        }
+    };
+    Step {
+        meaning: format!("thickest even coat, set by the {}", fit.governs.name()).into(),
+        symbol: "t_even",
+        formula,
+        terms: vec![Term::given(nut.0, ruler.size(nut.1)), Term::given(bolt.0, ruler.size(bolt.1))],
+        result: ruler.fine(fit.thickest_even),
+        source: fit::GROWTH,
+    }
+}
+
+fn undercut_area(input: &Input, outcome: &Outcome, ruler: Ruler) -> Option<Step> {
+    let bolt = undercut::bolt(input.thread).ok()?;
+    Some(Step {
+        meaning: "stress area of the bolt cut under".into(),
+        symbol: "As",
+        formula: "π / 4 · ((d2az + d3az) / 2)^2",
+        terms: vec![
+            Term::given("d2az", ruler.size(bolt.pitch_diameter)),
+            Term::given("d3az", ruler.size(bolt.root_diameter)),
+        ],
+        result: area(outcome.stress_area, input.thread),
+        source: undercut::STRESS_AREA,
+    })
+}
+
+pub(super) fn notes(input: &Input) -> Vec<Note> {
+    let mut notes = vec![
+        Note::sourced(
+            "A coat t on flanks of 60° widens the pitch diameter by 4 t, the major and minor diameter by 2 t.",
+            fit::GROWTH,
+        ),
+        Note::sourced(
+            "The nut for a hot-dip bolt is coated as a blank and tapped afterwards, never tapped again; its \
+             bare thread is protected by the zinc of the bolt.",
+            document::AS_NZS_1214.read("5.7"),
+        ),
+        Note::sourced(
+            "6AZ and 6AX nuts must not be put on 6az bolts: too little thread is left, and it may strip.",
+            document::ISO_965_5.read("clause 1"),
+        ),
+        Note::sourced(
+            "How unevenly zinc lies on a thread was not found in print; measure your own parts and replace \
+             the default.",
+            fit::DEFAULT_SPREAD_SOURCE,
+        ),
+    ];
+    if input.thread.is_metric() {
+        notes.push(Note::sourced(
+            "M8 and M10 carry reduced loads with 6AZ, 6AX or 6az; from M12 up the full loads hold.",
+            document::ISO_10684.read("clause 7 and Annex A"),
+        ));
+    }
+    notes
+}
+
+pub(super) fn picture(input: &Input, outcome: &Outcome) -> Picture {
+    let corners = fit::corners(outcome.fit.bare, input.coat, outcome.fit.nut);
+    let labels = ["worst", "nominal", "best"];
+    Picture::ThreadFit {
+        title: format!(
+            "{} bolt {} with its coat in the nut {}.",
+            input.thread,
+            input.bolt_class,
+            nut_class(input)
+        )
+        .into(),
+        pitch: input.thread.pitch().mm(),
+        corners: labels.into_iter().zip(corners).map(|(label, corner)| drawn(label, corner)).collect(),
+    }
+}
+
+fn drawn(label: &'static str, corner: Corner) -> ThreadCorner {
+    let mm = |lengths: [Length; 3]| lengths.map(Length::mm);
+    let [crest, coat, root] = mm(corner.coat);
+    ThreadCorner {
+        label,
+        bolt: mm(corner.bolt),
+        coat,
+        crest,
+        root,
+        nut: mm(corner.nut),
+        room: mm(corner.room),
+    }
+}
+
+/// A stress area in the unit and digits of the thread's standard.
+pub(super) fn area(area: Area, thread: Thread) -> Shown {
+    let (unit, decimals): (&'static Unit, u8) =
+        if thread.is_metric() { (&unit::MM2, 1) } else { (&unit::IN2, 4) };
+    area.show(unit, decimals)
+}
