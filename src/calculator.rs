@@ -7,6 +7,8 @@
 //! and one line of [`REGISTER`].
 
 pub mod coat_thickness;
+pub mod salt_spray;
+pub mod service_life;
 pub mod shape;
 
 pub use shape::{
@@ -62,7 +64,11 @@ impl Entry {
 }
 
 /// Every calculator, in the order the page shows them.
-pub static REGISTER: &[Entry] = &[Entry::of::<coat_thickness::CoatThickness>()];
+pub static REGISTER: &[Entry] = &[
+    Entry::of::<coat_thickness::CoatThickness>(),
+    Entry::of::<service_life::ServiceLife>(),
+    Entry::of::<salt_spray::SaltSpray>(),
+];
 
 /// The calculator of that id.
 pub fn find(id: &str) -> Option<&'static Entry> {
