@@ -8,6 +8,8 @@
 
 pub mod coat_thickness;
 pub mod oversize_tap;
+pub mod salt_spray;
+pub mod service_life;
 pub mod shape;
 mod thread_fields;
 
@@ -64,8 +66,14 @@ impl Entry {
 }
 
 /// Every calculator, in the order the page shows them.
-pub static REGISTER: &[Entry] =
-    &[Entry::of::<coat_thickness::CoatThickness>(), Entry::of::<oversize_tap::OversizeTap>()];
+// One line each, so that adding one touches one line.
+#[rustfmt::skip]
+pub static REGISTER: &[Entry] = &[
+    Entry::of::<coat_thickness::CoatThickness>(),
+    Entry::of::<oversize_tap::OversizeTap>(),
+    Entry::of::<service_life::ServiceLife>(),
+    Entry::of::<salt_spray::SaltSpray>(),
+];
 
 /// The calculator of that id.
 pub fn find(id: &str) -> Option<&'static Entry> {

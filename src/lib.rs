@@ -10,12 +10,15 @@
 //! - [`thread`]: designations, limits of size, the coated fit, strength.
 //! - [`coat`]: the three processes, the classes of the standards, thickness and mass.
 //! - [`part`]: shapes of parts: area with the thread developed, volume, mass.
+//! - [`site`]: corrosivity of a place, the life of a coat, hours of salt spray.
+//! - [`lot`]: readings, samples, acceptance.
 //! - [`calculator`]: one file a calculator, from text to report.
 //! - [`order`]: the order line, its assessment, the sheet.
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod calculator;
 pub mod coat;
+pub mod lot;
 pub mod order;
 pub mod part;
 pub mod quantity;

@@ -11,5 +11,5 @@ pub mod salt_spray;
 pub mod surroundings;
 
 pub use category::{Category, Rates};
-pub use climate::{Climate, FirstYear, dose_response};
+pub use climate::{Climate, FirstYear, SO2_IN_AIR, dose_response};
 pub use surroundings::Surroundings;

@@ -1,10 +1,20 @@
 //! The first year's loss of zinc estimated from a climate (ISO 9223).
 
 use super::{Category, Rates};
-use crate::quantity::{PlainNumber, Quantity, Rate, Shown, Temperature, unit};
+use crate::quantity::{Dimension, PlainNumber, Quantity, Rate, Shown, Temperature, Unit, unit};
 use crate::table::Refusal;
 use crate::table::iso_9223::{self, ZINC};
 use crate::working::{Step, Term};
+
+/// SO2 in the air, taken as the deposition that it causes (ISO 9223 with ISO 9225, from memory).
+pub static SO2_IN_AIR: Unit = Unit {
+    dimension: Dimension::PlainNumber,
+    symbol: "µg/m³",
+    name: "micrograms of SO2 per cubic metre",
+    also: &["ug/m3", "µg/m3", "ug/m³"],
+    factor: iso_9223::DEPOSITION_OF_SO2,
+    offset: 0.0,
+};
 
 /// Yearly means of a place.
 #[derive(Debug, Clone, Copy, PartialEq)]

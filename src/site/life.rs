@@ -164,9 +164,9 @@ impl Exponent {
     }
 }
 
-/// Years as they are shown: tenths, which matter for a thin coat.
+/// Years as they are shown: tenths, which matter for a thin coat, and whole years from 100 on.
 pub fn shown_years(time: Time) -> Shown {
-    time.show(&unit::YEAR, 1)
+    time.show(&unit::YEAR, if time.year() < 100.0 { 1 } else { 0 })
 }
 
 #[cfg(test)]

@@ -74,7 +74,8 @@ impl Surroundings {
         Err(Refusal::NotCovered {
             what: format!("the life of zinc {}", self.name()),
             covered: format!(
-                "open air: here {}; read {} ({})",
+                "open air; {} {}, so read {} ({})",
+                self.name(),
                 self.why(),
                 read.document.name,
                 read.document.about

@@ -91,20 +91,20 @@ pub static ZINC: DoseResponse = DoseResponse {
 pub const DOSE_RESPONSE: Source = ISO_9223.memory("Eq. (2)");
 
 /// Annual mean temperatures that the function was fitted on.
-pub static TEMPERATURE: (Temperature, Temperature) =
+pub const TEMPERATURE: (Temperature, Temperature) =
     (Temperature::from_celsius(-17.1), Temperature::from_celsius(28.7));
 /// Annual mean humidities that the function was fitted on.
-pub static HUMIDITY: (PlainNumber, PlainNumber) =
+pub const HUMIDITY: (PlainNumber, PlainNumber) =
     (PlainNumber::from_percent(34.0), PlainNumber::from_percent(93.0));
 /// Depositions of SO2 that the function was fitted on, mg/(m²·d).
-pub static SO2: (f64, f64) = (0.7, 150.4);
+pub const SO2: (f64, f64) = (0.7, 150.4);
 /// Depositions of chloride that the function was fitted on, mg/(m²·d).
-pub static CHLORIDE: (f64, f64) = (0.4, 760.5);
+pub const CHLORIDE: (f64, f64) = (0.4, 760.5);
 /// Where those ranges are printed.
 pub const VALIDITY: Source = ISO_9223.memory("Table 3");
 
 /// Uncertainty of an estimate by the function, as factors on the rate: 33 % down, 50 % up.
-pub static UNCERTAINTY: (f64, f64) = (0.67, 1.5);
+pub const UNCERTAINTY: (f64, f64) = (0.67, 1.5);
 /// Where the uncertainty is printed.
 pub const UNCERTAINTY_SOURCE: Source = ISO_9223.memory("Table A.1");
 

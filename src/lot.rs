@@ -1,0 +1,21 @@
+//! A delivered lot: readings, samples, and whether a standard accepts it.
+//!
+//! [`Readings`] is what the gauge showed, article by article; [`Statistics`] condenses it; a
+//! [`Rule`] holds the limits of a standard and what they are compared with; [`judge`] compares;
+//! [`sample`] knows how many articles a standard wants; [`Evidence`] says how far the mean of the
+//! articles measured speaks for the whole lot.
+
+mod confidence;
+mod judge;
+mod paste;
+mod readings;
+mod rule;
+pub mod sample;
+mod statistics;
+
+pub use confidence::{BOUND, Evidence, T, confidence_of, student_t, student_t_share};
+pub use judge::{Comparison, Judgement, Outcome, Rounding, Sizes, Stage, judge, judge_sets};
+pub use paste::{Comma, PasteProblem};
+pub use readings::Readings;
+pub use rule::{Limits, Retest, Rule, Standard};
+pub use statistics::Statistics;

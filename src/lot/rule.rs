@@ -1,0 +1,179 @@
+//! What each standard compares with what.
+
+use crate::coat::{Class, Limit};
+use crate::source::{Basis, Document, Source, document};
+use crate::table::{astm_a153_sampling, iso_1461_sampling};
+
+/// The standard a lot is checked by.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Standard {
+    /// ASTM A153.
+    A153,
+    /// ASTM F2329, one basket.
+    F2329Batch,
+    /// ASTM F2329, a production lot of several baskets.
+    F2329Lot,
+    /// ISO 10684.
+    Iso10684,
+    /// ISO 1461.
+    Iso1461,
+    /// ASTM B695.
+    B695,
+    /// ISO 4042.
+    Iso4042,
+    /// Limits of the order.
+    Own,
+}
+
+/// The limits a lot has to keep.
+#[derive(Debug, Clone, Copy)]
+pub struct Limits {
+    /// Least mean of the article means.
+    pub lot_mean: Option<Limit>,
+    /// Greatest mean of the article means.
+    pub lot_mean_greatest: Option<Limit>,
+    /// Least mean of one article.
+    pub article: Option<Limit>,
+    /// Least single reading.
+    pub reading: Option<Limit>,
+}
+
+/// What follows when the first sample fails.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Retest {
+    /// Two more sets are measured, and both must conform.
+    TwoSets,
+    /// Twice the articles are measured.
+    TwiceTheArticles,
+    /// No rule is known here: the lot is rejected.
+    NoneKnown,
+}
+
+/// A standard with the limits of a class.
+#[derive(Debug, Clone, Copy)]
+pub struct Rule {
+    /// The standard.
+    pub standard: Standard,
+    /// The limits.
+    pub limits: Limits,
+    /// What follows a failure.
+    pub retest: Retest,
+    /// Where the limits are printed.
+    pub source: Source,
+}
+
+impl Rule {
+    /// The rule of a standard for one of its classes.
+    pub fn of(standard: Standard, class: &Class) -> Self {
+        let none = Limits { lot_mean: None, lot_mean_greatest: None, article: None, reading: None };
+        let limits = match standard {
+            // No average is allowed: every significant surface measured reaches the class.
+            Standard::B695 => Limits { reading: class.single, ..none },
+            Standard::F2329Lot => Limits { lot_mean: class.lot_average, article: class.single, ..none },
+            _ => Limits {
+                lot_mean: class.average,
+                lot_mean_greatest: class.average_greatest,
+                article: class.single,
+                ..none
+            },
+        };
+        let basis = class.single.or(class.average).map_or(Basis::Memory, |limit| limit.basis);
+        Self { standard, limits, retest: standard.retest(), source: class.document.known(class.place, basis) }
+    }
+
+    /// A rule with the order's own limits.
+    pub fn own(limits: Limits) -> Self {
+        let source = document::PROJECT.known("limits of the order", Basis::Assumed);
+        Self { standard: Standard::Own, limits, retest: Retest::NoneKnown, source }
+    }
+}
+
+impl Standard {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 8] = [
+        Self::A153,
+        Self::F2329Batch,
+        Self::F2329Lot,
+        Self::Iso10684,
+        Self::Iso1461,
+        Self::B695,
+        Self::Iso4042,
+        Self::Own,
+    ];
+
+    /// Its key in links.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::A153 => "a153",
+            Self::F2329Batch => "f2329-batch",
+            Self::F2329Lot => "f2329-lot",
+            Self::Iso10684 => "iso10684",
+            Self::Iso1461 => "iso1461",
+            Self::B695 => "b695",
+            Self::Iso4042 => "iso4042",
+            Self::Own => "own",
+        }
+    }
+
+    /// The standard of that key.
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|standard| standard.key() == key)
+    }
+
+    /// The document; none for own limits.
+    pub fn document(self) -> Option<&'static Document> {
+        match self {
+            Self::A153 => Some(&document::ASTM_A153),
+            Self::F2329Batch | Self::F2329Lot => Some(&document::ASTM_F2329),
+            Self::Iso10684 => Some(&document::ISO_10684),
+            Self::Iso1461 => Some(&document::ISO_1461),
+            Self::B695 => Some(&document::ASTM_B695),
+            Self::Iso4042 => Some(&document::ISO_4042_1999),
+            Self::Own => None,
+        }
+    }
+
+    /// What follows when the first sample fails.
+    pub fn retest(self) -> Retest {
+        match self {
+            Self::A153 => Retest::TwoSets,
+            Self::Iso1461 => Retest::TwiceTheArticles,
+            _ => Retest::NoneKnown,
+        }
+    }
+
+    /// Fewest readings that make the thickness of one article, where a rule is known.
+    pub fn readings_per_article(self) -> Option<(u32, Source)> {
+        match self {
+            Self::A153 => Some((astm_a153_sampling::READINGS_PER_ARTICLE, astm_a153_sampling::READINGS)),
+            Self::Iso10684 => Some((5, document::ISO_10684.memory("8.3"))),
+            _ => None,
+        }
+    }
+}
+
+impl Retest {
+    /// What is to be done, said as an instruction.
+    pub fn instruction(self) -> &'static str {
+        match self {
+            Self::TwoSets => {
+                "measure two more sets of the same size: both must conform, or the lot is rejected"
+            }
+            Self::TwiceTheArticles => {
+                "measure twice the articles: if that sample conforms, the lot is accepted"
+            }
+            Self::NoneKnown => {
+                "the retest rule of the document is not known here; open it before measuring again"
+            }
+        }
+    }
+
+    /// Where it is stated; none where no rule is known.
+    pub fn source(self) -> Option<Source> {
+        match self {
+            Self::TwoSets => Some(astm_a153_sampling::RETEST),
+            Self::TwiceTheArticles => Some(iso_1461_sampling::RETEST),
+            Self::NoneKnown => None,
+        }
+    }
+}

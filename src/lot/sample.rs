@@ -1,0 +1,98 @@
+//! How many articles a standard wants measured.
+
+use super::{Retest, Stage, Standard};
+use crate::quantity::{Shown, unit};
+use crate::source::{Source, document};
+use crate::table::Refusal;
+use crate::table::{astm_a153_sampling, astm_f2329_sampling, iso_1461_sampling};
+
+/// Articles to measure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Sample {
+    /// Articles in one set.
+    pub set: u32,
+    /// Sets to measure.
+    pub sets: u32,
+    /// Where the size is printed.
+    pub source: Source,
+}
+
+impl Sample {
+    /// Articles in all sets.
+    pub fn articles(&self) -> u32 {
+        self.set.saturating_mul(self.sets)
+    }
+}
+
+/// The sample of a lot of so many pieces, by the standard's table.
+///
+/// # Errors
+/// A table that was not found names its document; so does a lot outside a table.
+pub fn size(standard: Standard, lot: u32, stage: Stage) -> Result<Sample, Refusal> {
+    let (first, source) = match standard {
+        Standard::A153 => {
+            let rows = astm_a153_sampling::SAMPLE.iter();
+            by_row(rows.map(|&(greatest, articles, source)| (greatest, articles, source)), lot)
+        }
+        Standard::Iso1461 => {
+            let rows = iso_1461_sampling::CONTROL_SAMPLE.iter();
+            by_row(rows.map(|&(greatest, articles)| (greatest, articles, iso_1461_sampling::TABLE)), lot)
+        }
+        Standard::F2329Batch => {
+            let row = astm_f2329_sampling::BATCH
+                .iter()
+                .find(|row| lot >= row.least && row.greatest.is_none_or(|greatest| lot <= greatest));
+            Some((row.ok_or_else(|| below_table(lot))?.thickness, astm_f2329_sampling::TABLE))
+        }
+        Standard::F2329Lot => {
+            return Err(blank("production lot", document::ASTM_F1470.memory("detection or prevention plan")));
+        }
+        Standard::B695 => {
+            return Err(blank("lot", document::ASTM_B602.memory("sampling table, or ASTM F1470")));
+        }
+        Standard::Iso10684 | Standard::Iso4042 => {
+            return Err(blank("lot", document::ISO_3269.memory("sampling")));
+        }
+        Standard::Own => None,
+    }
+    .ok_or_else(|| {
+        blank("lot", document::PROJECT.known("agree it with the purchaser", crate::source::Basis::Assumed))
+    })?;
+    Ok(match (stage, standard.retest()) {
+        (Stage::Retest, Retest::TwoSets) => Sample {
+            set: first,
+            sets: astm_a153_sampling::SETS_OF_A_RETEST,
+            source: astm_a153_sampling::RETEST,
+        },
+        // Never more articles than the lot has.
+        (Stage::Retest, Retest::TwiceTheArticles) => {
+            Sample { set: first.saturating_mul(2).min(lot), sets: 1, source: iso_1461_sampling::RETEST }
+        }
+        _ => Sample { set: first, sets: 1, source },
+    })
+}
+
+/// The first row that reaches the lot; a row without a number wants all articles.
+fn by_row(
+    mut rows: impl Iterator<Item = (Option<u32>, Option<u32>, Source)>,
+    lot: u32,
+) -> Option<(u32, Source)> {
+    rows.find(|(greatest, ..)| greatest.is_none_or(|greatest| lot <= greatest))
+        .map(|(_, articles, source)| (articles.unwrap_or(lot), source))
+}
+
+fn blank(what: &str, source: Source) -> Refusal {
+    Refusal::Blank { what: format!("the size of the sample from a {what}"), source }
+}
+
+fn below_table(lot: u32) -> Refusal {
+    let pieces = |number: u32| Shown { number: f64::from(number), unit: &unit::PIECES, decimals: 0 };
+    Refusal::NotCovered {
+        what: format!("a batch of {}", pieces(lot)),
+        covered: format!(
+            "batches from {}",
+            pieces(astm_f2329_sampling::BATCH.first().map_or(0, |row| row.least))
+        ),
+        source: astm_f2329_sampling::TABLE,
+    }
+}
