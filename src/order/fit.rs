@@ -35,10 +35,8 @@ pub fn nut_for(line: &OrderLine, process: Process, least: Length, greatest: Leng
     };
     // A nut for hot-dip is tapped after the bath; elsewhere the zinc of both halves shares the room.
     let halves = if line.part.is_nut() && process != Process::Kettle { 2.0 } else { 1.0 };
-    // Molten zinc runs off unevenly; powder and plating follow the surface.
-    let spread = if process == Process::Kettle { DEFAULT_SPREAD } else { 0.0 };
     let times = |length: Length| Length::from_mm(length.mm() * halves);
-    let coat = Coat { least: times(least), greatest: times(greatest), spread };
+    let coat = Coat { least: times(least), greatest: times(greatest), spread: spread(process) };
     let mut widest = None;
     for &allowance in allowances(line) {
         let Ok(nut) = overtap::nut(line.thread, allowance) else { continue };
@@ -49,6 +47,11 @@ pub fn nut_for(line: &OrderLine, process: Process, least: Length, greatest: Leng
         widest = Some((allowance, fit));
     }
     Answer::TooThick(widest)
+}
+
+/// How unevenly the coat lies on a thread: molten zinc runs, powder and plating follow the surface.
+pub fn spread(process: Process) -> f64 {
+    if process == Process::Kettle { DEFAULT_SPREAD } else { 0.0 }
 }
 
 /// The class a bolt has if none is written: 6g, 2A.

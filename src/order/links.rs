@@ -1,20 +1,34 @@
 //! The calculator behind a reason, filled in from the order line.
 
 use super::OrderLine;
+use super::fit::{bolt_class, spread};
 use super::judge::USUAL_DIP;
 use super::offer::Offer;
 use crate::calculator::Link;
-use crate::quantity::{Length, Quantity, unit};
-use crate::steel::Steel;
+use crate::coat::Process;
+use crate::quantity::{Length, Quantity, Shown, unit};
 
-/// How the coat goes into the nut.
-pub fn tap(line: &OrderLine, offer: &Offer) -> Link {
+use crate::steel::Steel;
+use crate::thread::overtap::Allowance;
+
+/// How the coat goes into the nut, tapped as the order line was answered.
+pub fn tap(line: &OrderLine, process: Process, offer: &Offer, allowance: Option<Allowance>) -> Link {
+    let key = match allowance {
+        Some(Allowance::Standard) => "standard",
+        Some(Allowance::Az) => "az",
+        Some(Allowance::Ax) => "ax",
+        Some(Allowance::A563) => "a563",
+        _ => "usual",
+    };
     Link {
-        calculator: "tap",
+        calculator: "oversize-tap",
         pairs: vec![
             ("thread", line.thread.to_string()),
+            ("bolt_class", bolt_class(line).to_string()),
+            ("allowance", key.to_owned()),
             ("coat_least", um(offer.least)),
             ("coat_greatest", um(offer.greatest)),
+            ("spread", Shown::percent(spread(process), 0).to_string()),
         ],
     }
 }
@@ -45,14 +59,19 @@ pub fn powder(line: &OrderLine) -> Link {
 
 /// Years in the place.
 pub fn life(line: &OrderLine, offer: &Offer) -> Link {
-    Link {
-        calculator: "life",
-        pairs: vec![
-            ("category", line.place.key().to_owned()),
-            ("least", um(offer.least)),
-            ("greatest", um(offer.greatest)),
-        ],
+    let average = offer.class.average.map_or(offer.least, |limit| limit.thickness);
+    let average = if average < offer.least { offer.least } else { average };
+    let mut pairs = vec![
+        ("place", "category".to_owned()),
+        ("category", line.place.key().to_owned()),
+        ("thickness", um(average)),
+        ("least", um(offer.least)),
+        ("greatest", um(offer.greatest)),
+    ];
+    if let Some(years) = line.years {
+        pairs.push(("years", years.show(&unit::YEAR, 1).to_string()));
     }
+    Link { calculator: "life", pairs }
 }
 
 fn steel(line: &OrderLine) -> Vec<(&'static str, String)> {

@@ -15,6 +15,7 @@ use crate::thread::overtap::Allowance;
 pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason: &Reason) -> Option<Finding> {
     let mark = reason.mark();
     let offer = judged.offer.as_ref();
+    let tap = |allowance| offer.map(|offer| links::tap(line, judged.process, offer, allowance));
     let (text, source, link): (String, Source, Option<Link>) = match reason {
         // What is met needs no word here: the calculator lists every rule.
         Reason::Hydrogen(_) | Reason::Heat(_) if mark == Mark::Met => return None,
@@ -35,22 +36,22 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
                 line.thread
             ),
             document::ISO_10684.read("scope"),
-            offer.map(|offer| links::tap(line, offer)),
+            tap(None),
         ),
         Reason::FinePitch => (
             "ISO 10684 covers coarse threads only: agree thread, nut and gauges with the galvanizer.".to_owned(),
             document::ISO_10684.read("scope"),
-            offer.map(|offer| links::tap(line, offer)),
+            tap(None),
         ),
         Reason::BelowThreeEighths => (
             "Below 3/8 in a thread takes hot-dip zinc less well: have a sample dipped and gauged first.".to_owned(),
             common_practice("3/8 in is the smallest thread that takes the coat well"),
-            offer.map(|offer| links::tap(line, offer)),
+            tap(None),
         ),
         Reason::ReducedLoads => (
             format!("Design {} with the reduced loads of ISO 10684, Annex A.", line.thread),
             document::ISO_10684.read("7 and Annex A"),
-            offer.map(|offer| links::tap(line, offer)),
+            tap(None),
         ),
         Reason::WashersStick => (
             "Agree how many washers may be stuck together: flat washers can leave the zinc in fours and fives.".to_owned(),
@@ -87,11 +88,11 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
             None,
         ),
         Reason::Fits(allowance, fit) => {
-            (fits(*allowance, fit, line), fit::GROWTH, offer.map(|offer| links::tap(line, offer)))
+            (fits(*allowance, fit, line), fit::GROWTH, tap(Some(*allowance)))
         }
-        Reason::NoNut(best) => (no_nut(best.as_ref(), line), fit::GROWTH, offer.map(|offer| links::tap(line, offer))),
+        Reason::NoNut(best) => (no_nut(best.as_ref(), line), fit::GROWTH, tap(best.as_ref().map(|(allowance, _)| *allowance))),
         Reason::FitRefused(refusal) => {
-            (refused("Have the fit gauged", refusal), refusal.source(), offer.map(|offer| links::tap(line, offer)))
+            (refused("Have the fit gauged", refusal), refusal.source(), tap(None))
         }
         Reason::TappedAfter(allowance) => (
             format!(
@@ -99,17 +100,17 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
                 nut(*allowance)
             ),
             document::AS_NZS_1214.read("5.7"),
-            offer.map(|offer| links::tap(line, offer)),
+            tap(Some(*allowance)),
         ),
         Reason::BothCoated(Allowance::Standard, fit) => (
             format!("Bolt and nut may both carry the coat: {} is left on the pitch diameter.", room(fit, line)),
             fit::GROWTH,
-            offer.map(|offer| links::tap(line, offer)),
+            tap(Some(Allowance::Standard)),
         ),
         Reason::BothCoated(allowance, _) => (
             format!("Order the nut {} before it is coated, for a bolt with the same coat.", nut(*allowance)),
             fit::GROWTH,
-            offer.map(|offer| links::tap(line, offer)),
+            tap(Some(*allowance)),
         ),
         Reason::Life(promise, least, greatest) => {
             let text = life(line, *promise, least, greatest);

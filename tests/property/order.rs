@@ -1,0 +1,194 @@
+//! What an order line owes its user: a verdict that follows from its reasons, each of which opens.
+
+use kettle_barrel::calculator::{Draft, Fault, Kind, Mark, Verdict, find};
+use kettle_barrel::coat::Process;
+use kettle_barrel::order::{self, Assessment, Reason, judge};
+use proptest::prelude::*;
+
+fn assessed(line: &str) -> Assessment {
+    let spread = order::spread(line);
+    assert!(spread.unplaced.is_empty(), "{line}: {:?}", spread.unplaced);
+    order::assess(&spread.draft).unwrap_or_else(|problems| panic!("{line}: {problems}"))
+}
+
+fn verdicts(line: &str) -> [Verdict; 3] {
+    assessed(line).processes.map(|process| process.verdict)
+}
+
+const SUITS: Verdict = Verdict::Suits;
+const CONDITIONS: Verdict = Verdict::OnConditions;
+const OUT: Verdict = Verdict::RuledOut;
+
+/// Facts of the trade, with the documents that say them; kettle, barrel, cell.
+#[test]
+fn verdicts_as_the_trade_knows_them() {
+    let cases: &[(&str, [Verdict; 3])] = &[
+        // ISO 10684, scope: to class 10.9 and not below M8; F2329: 40 HRC.
+        ("M24 x 120 hex bolt, 12.9, 96 pcs, C3, 10 years", [OUT, CONDITIONS, CONDITIONS]),
+        ("M6 x 20 hex screw, 4.6, 5000 pcs, C1", [OUT, CONDITIONS, SUITS]),
+        // ASTM A490 and F3125: no zinc by any of the three.
+        ("3/4-10 UNC x 3 in heavy hex structural bolt, A490, 500 pcs, C3", [OUT, OUT, OUT]),
+        // ASTM A193 B7 is tempered from 593 °C: the bath does not reach it; 35 HRC still asks for care.
+        ("rod M16 x 1 m, B7, 200 pcs, C3, 15 years", [CONDITIONS, CONDITIONS, OUT]),
+        // ASTM A574-17 is tempered from 371 °C, far below the bath.
+        ("M10 x 40 socket screw, A574, 400 pcs, C2", [OUT, CONDITIONS, CONDITIONS]),
+        // Common practice: beads keep flat washers apart; soft steel has nothing else against it.
+        ("washers M12, 4.6, 20000 pcs, C3, class 55", [CONDITIONS, SUITS, CONDITIONS]),
+        // A thin coat in a harsh place does not last.
+        ("M20 x 90 hex bolt, 8.8, 1200 pcs, C5, 20 years", [OUT, CONDITIONS, OUT]),
+    ];
+    for (line, expected) in cases {
+        assert_eq!(verdicts(line), *expected, "{line}\n{}", assessed(line));
+    }
+}
+
+#[test]
+fn every_example_is_assessed_and_every_reason_opens_what_it_rests_on() {
+    let mut opened = 0;
+    for example in order::ABOUT.examples {
+        let draft: Draft = example.pairs.iter().copied().collect();
+        let assessment = order::assess(&draft).unwrap_or_else(|why| panic!("“{}”: {why}", example.title));
+        for process in &assessment.processes {
+            assert_eq!(process.verdict, Verdict::of(&process.findings), "{}", example.title);
+            assert!(!process.figures.is_empty(), "{}: nothing offered", example.title);
+            for finding in &process.findings {
+                let Some(link) = &finding.opens else { continue };
+                let entry =
+                    find(link.calculator).unwrap_or_else(|| panic!("no calculator {}", link.calculator));
+                for (name, _) in &link.pairs {
+                    let known = entry.about.fields.iter().any(|field| field.name == *name);
+                    assert!(known, "{} has no field {name}", link.calculator);
+                }
+                entry
+                    .evaluate(&link.into())
+                    .unwrap_or_else(|why| panic!("{}: {link:?}: {why}", example.title));
+                opened += 1;
+            }
+        }
+    }
+    assert!(opened > 20, "only {opened} reasons open a calculator");
+}
+
+#[test]
+fn an_instruction_says_what_to_do_and_why() {
+    let assessment = assessed("M20x2.5 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years");
+    let [kettle, ..] = &assessment.processes;
+    let asked: Vec<&str> =
+        kettle.findings.iter().filter(|f| f.mark == Mark::Asked).map(|f| f.text.as_ref()).collect();
+    assert!(asked.iter().any(|text| text.contains("get the actual temper from the maker")), "{asked:#?}");
+    assert!(asked.iter().any(|text| text.contains("6AZ") && text.contains("18.726 to 18.950")), "{asked:#?}");
+}
+
+#[test]
+fn a_washer_has_no_thread_to_fit_and_a_nut_is_tapped_after_the_kettle() {
+    let fits = |line: &str| {
+        let draft = order::spread(line).draft;
+        let line = order::read(&draft).unwrap();
+        judge(&line).processes.map(|judged| {
+            judged
+                .reasons
+                .iter()
+                .any(|reason| matches!(reason, Reason::Fits(..) | Reason::NoNut(_) | Reason::BothCoated(..)))
+        })
+    };
+    assert_eq!(fits("washer M12, 4.6, 100 pcs, C3"), [false; 3]);
+    assert_eq!(fits("hex nut M12, class 8, 100 pcs, C3"), [false, true, true]);
+}
+
+#[test]
+fn what_a_line_does_not_say_is_asked_and_never_assumed() {
+    let spread = order::spread("M16 x 60 hex bolt");
+    let problems = order::assess(&spread.draft).unwrap_err();
+    let missing: Vec<&str> = problems.iter().filter(|p| p.fault == Fault::Missing).map(|p| p.field).collect();
+    assert_eq!(missing, ["quantity", "steel", "place"]);
+    let unknown = order::spread("M16 x 60 hex bolt, 8.8, 10 pcs, C3, blue");
+    assert_eq!(unknown.unplaced, ["blue"]);
+}
+
+#[test]
+fn one_line_in_many_hands() {
+    let same = [
+        "M20x2.5 x 90 hex bolt, 10.9, 1200 pcs, C4",
+        "M20 x 90 mm hexagon bolts; class 10.9; qty 1200; c4",
+        "1 200 off M20×90 hex bolt 10.9 C4",
+        "hex bolt M20x90, 10.9, C4, 1200 pieces",
+    ];
+    let first = order::read(&order::spread(same[0]).draft).unwrap();
+    for line in same {
+        assert_eq!(order::read(&order::spread(line).draft).unwrap(), first, "{line}");
+    }
+}
+
+#[test]
+fn a_class_of_another_process_needs_the_purchaser() {
+    let assessment = assessed("M12 x 50 hex bolt, 8.8, 100 pcs, C3, B695 class 55");
+    let barrel = assessment.processes.iter().find(|p| p.process == Process::Barrel).unwrap();
+    assert!(barrel.figures.iter().any(|figure| figure.value.to_string().contains("class 55")));
+    for other in assessment.processes.iter().filter(|p| p.process != Process::Barrel) {
+        assert!(other.findings.iter().any(|f| f.text.contains("purchaser's agreement")), "{}", other.process);
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(300))]
+
+    /// Any line of words is spread without a panic, and no word is lost or judged twice.
+    #[test]
+    fn any_written_line_is_borne(line in line()) {
+        let spread = order::spread(&line);
+        match order::assess(&spread.draft) {
+            Ok(assessment) => prop_assert!(!assessment.headline.is_empty()),
+            Err(problems) => prop_assert!(!problems.to_string().is_empty()),
+        }
+    }
+
+    /// A class asked for by its key is the class offered.
+    #[test]
+    fn what_is_asked_is_what_is_offered(at in 0..order::asked::ALL.len()) {
+        let asked = &order::asked::ALL[at];
+        let mut draft = order::spread("M12 x 50 hex bolt, 8.8, 100 pcs, C3").draft;
+        draft.set("asked", asked.key);
+        let line = order::read(&draft).unwrap();
+        let class = asked.class().unwrap();
+        let judged = judge(&line);
+        let offered = judged.processes.iter().find(|p| p.process == class.process).and_then(|p| p.offer).unwrap();
+        prop_assert_eq!(offered.class.name, class.name);
+    }
+}
+
+#[test]
+fn the_fields_of_the_line_take_every_choice() {
+    for field in &order::FIELDS {
+        let Kind::Choice(choices) = field.kind else { continue };
+        for choice in choices {
+            let draft: Draft = [(field.name, choice.key)].into_iter().collect();
+            if let Err(problems) = order::assess(&draft) {
+                assert!(problems.iter().all(|p| !matches!(p.fault, Fault::NotAChoice { .. })), "{problems}");
+            }
+        }
+    }
+}
+
+fn line() -> impl Strategy<Value = String> {
+    let word = prop_oneof![
+        Just("M20x2.5".to_owned()),
+        Just("M16".to_owned()),
+        Just("x".to_owned()),
+        Just("90".to_owned()),
+        Just("5/8-11 UNC".to_owned()),
+        Just("hex bolt".to_owned()),
+        Just("washer".to_owned()),
+        Just("nut".to_owned()),
+        Just("10.9".to_owned()),
+        Just("A325".to_owned()),
+        Just("1200 pcs".to_owned()),
+        Just("C4".to_owned()),
+        Just("class 55".to_owned()),
+        Just("36 HRC".to_owned()),
+        Just("25 years".to_owned()),
+        Just(",".to_owned()),
+        any::<String>(),
+        "[0-9]{1,9}",
+    ];
+    proptest::collection::vec(word, 0..12).prop_map(|words| words.join(" "))
+}
