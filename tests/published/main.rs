@@ -29,4 +29,5 @@ mod iso_965_4;
 mod iso_965_5;
 mod limit;
 mod part_mass;
+mod units;
 mod zinc_sites;

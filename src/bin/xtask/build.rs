@@ -1,0 +1,60 @@
+//! The page, as a folder of files for any static host.
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use super::run::{Outcome, read_text, run, step, top, write};
+use super::tools::{Tools, tools};
+use super::{html, offline};
+
+/// Builds the page with Trunk, and finishes it. Returns the folder it is in.
+pub fn build() -> Outcome<PathBuf> {
+    build_with(&tools()?)
+}
+
+/// Builds the page with these tools.
+pub fn build_with(tools: &Tools) -> Outcome<PathBuf> {
+    let dist = top().join("dist");
+    step("build the page", || {
+        run(trunk(tools).arg("build").arg("--dist").arg(&dist))?;
+        finish(&dist)
+    })?;
+    Ok(dist)
+}
+
+fn trunk(tools: &Tools) -> Command {
+    let mut trunk = Command::new("trunk");
+    trunk
+        .current_dir(top())
+        .env("PATH", &tools.path)
+        // Everything it needs is on the path: it must not fetch, nor ask whether there is a newer one.
+        .env("TRUNK_OFFLINE", "true")
+        .env("TRUNK_SKIP_VERSION_CHECK", "true")
+        // Trunk takes this for a flag of its own, and refuses the value 1 that people give it.
+        .env_remove("NO_COLOR");
+    if !tools.wasm_opt {
+        // Trunk calls wasm-opt for a release only, so this is a release by the Cargo profile alone.
+        trunk.env("TRUNK_BUILD_RELEASE", "false").env("TRUNK_BUILD_CARGO_PROFILE", "release");
+        trunk.env("TRUNK_BUILD_MINIFY", "true");
+    }
+    trunk
+}
+
+/// What Trunk cannot do, because it needs the files as they were built: the service worker with
+/// their list, its registration, and the policy with the hashes of the scripts in the page.
+///
+/// A page from `trunk serve` works without all three, and is the better for it: a page that is being
+/// changed must not come from a cache.
+fn finish(dist: &Path) -> Outcome {
+    let index = dist.join("index.html");
+    let page = offline::with_registration(&read_text(&index)?)?;
+    // Styles may stand in the page, as pictures set theirs by attribute.
+    let page = html::with_policy(
+        &page,
+        &["'self'", "'wasm-unsafe-eval'"],
+        "connect-src 'self'; img-src 'self' data:; manifest-src 'self'; style-src 'self' 'unsafe-inline'; \
+         worker-src 'self'",
+    )?;
+    write(&index, page)?;
+    offline::write_service_worker(dist)
+}

@@ -1,0 +1,140 @@
+//! The whole page as one HTML file, which opens from disk.
+//!
+//! From disk a browser runs no external module and fetches nothing, but it runs modules that stand
+//! in the page: so the glue goes in as a script, the program as gzip in base64, and the policy
+//! allows nothing else at all.
+
+use std::io::Write;
+use std::path::{Path, PathBuf};
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use flate2::{Compression, write::GzEncoder};
+
+use super::html::{elements, replace, with_policy};
+use super::run::{Outcome, read, read_text, step, write};
+use super::size::within;
+
+/// The name of the file.
+pub const NAME: &str = "kettle-and-barrel.html";
+
+/// What the file may weigh with the program as it is, in bytes; half of it with the program packed.
+const RAW: usize = 1_200_000;
+
+/// Writes the whole page as one file beside the built page, and holds it against its budget.
+pub fn bundle(dist: &Path) -> Outcome<PathBuf> {
+    let file = dist.join(NAME);
+    step("bundle the page into one file", || {
+        let program = read(&only(dist, "wasm")?)?;
+        let page = one_file(dist, &program)?;
+        let packed = page.len();
+        write(&file, page)?;
+        println!("{}", file.display());
+        let raw = packed - base64_length(gzip(&program)?.len()) + base64_length(program.len());
+        within("one file, the program as it is", raw, RAW)?;
+        within("one file, the program packed by gzip", packed, RAW / 2)
+    })?;
+    Ok(file)
+}
+
+fn one_file(dist: &Path, program: &[u8]) -> Outcome<String> {
+    let page = read_text(&dist.join("index.html"))?;
+    let glue = read_text(&only(dist, "js")?)?;
+    let start = exported(&glue).ok_or("the glue of wasm-bindgen has no default export")?;
+    if glue.contains("import ") && glue.contains("./snippets/") {
+        return Err("the glue of wasm-bindgen imports a snippet: one file cannot hold it".into());
+    }
+
+    let mut problem = None;
+    let page =
+        replace(&page, "meta", |meta| meta.has("http-equiv", "Content-Security-Policy").then(String::new));
+    let page = replace(&page, "link", |link| match (link.attribute("rel"), link.attribute("href")) {
+        (Some("stylesheet"), Some(href)) => match read_text(&dist.join(href)) {
+            Ok(style) => Some(format!("<style>{style}</style>")),
+            Err(missing) => {
+                problem = Some(missing);
+                None
+            }
+        },
+        (Some("icon"), Some(href)) if href.ends_with(".svg") => match read(&dist.join(href)) {
+            Ok(icon) => {
+                Some(format!("<link rel=icon href=\"data:image/svg+xml;base64,{}\">", STANDARD.encode(icon)))
+            }
+            Err(missing) => {
+                problem = Some(missing);
+                None
+            }
+        },
+        // Preloads, the manifest and icons for a home screen are for a page that has a host.
+        _ => Some(String::new()),
+    });
+    if let Some(missing) = problem {
+        return Err(missing);
+    }
+    // So is the registration of the service worker, the one script that is not a module.
+    let page = replace(&page, "script", |_| Some(String::new()));
+    let (before, after) = page.rsplit_once("</body>").ok_or("index.html has no </body>")?;
+    let packed = STANDARD.encode(gzip(program)?);
+    let glue = glue.replace("</script", "<\\/script");
+    let page = format!(
+        "{before}<script type=\"text/plain\" id=\"program\">{packed}</script><script type=\"module\">{glue}\n{}\
+         </script></body>{after}",
+        starter(&start)
+    );
+    debug_assert_eq!(elements(&page, "script").len(), 2);
+    with_policy(&page, &["'wasm-unsafe-eval'"], "img-src data:; style-src 'unsafe-inline'")
+}
+
+/// The script that unpacks the program and starts it.
+fn starter(start: &str) -> String {
+    format!(
+        "const packed = Uint8Array.from(atob(document.getElementById(\"program\").textContent), c => c.charCodeAt(0));\n\
+         const program = new Blob([packed]).stream().pipeThrough(new DecompressionStream(\"gzip\"));\n\
+         await {start}({{ module_or_path: new Response(program, {{ headers: {{ \"content-type\": \"application/wasm\" }} }}) }});\n"
+    )
+}
+
+/// The name that the glue exports as its default: the function that starts the program.
+fn exported(glue: &str) -> Option<String> {
+    let is_word = |letter: char| letter.is_alphanumeric() || matches!(letter, '_' | '$');
+    let name = match glue.split_once(" as default") {
+        Some((before, _)) => before.rsplit(|letter| !is_word(letter)).next()?,
+        None => glue.split_once("export default ")?.1.split(|letter| !is_word(letter)).next()?,
+    };
+    (!name.is_empty() && name != "function").then(|| name.to_owned())
+}
+
+/// The one file of this kind that Trunk wrote.
+fn only(dist: &Path, extension: &str) -> Outcome<PathBuf> {
+    let mut found = super::offline::files(dist)?;
+    found.retain(|file| file.extension().is_some_and(|found| found == extension));
+    match found.as_slice() {
+        [one] => Ok(one.clone()),
+        several => {
+            Err(format!("one .{extension} file was expected in dist, there are {}", several.len()).into())
+        }
+    }
+}
+
+fn gzip(content: &[u8]) -> Outcome<Vec<u8>> {
+    let mut writer = GzEncoder::new(Vec::new(), Compression::best());
+    writer.write_all(content)?;
+    Ok(writer.finish()?)
+}
+
+fn base64_length(bytes: usize) -> usize {
+    bytes.div_ceil(3) * 4
+}
+
+#[cfg(test)]
+mod tests {
+    use super::exported;
+
+    #[test]
+    fn the_start_of_the_glue_is_found_however_it_is_exported() {
+        assert_eq!(exported("export { initSync, __wbg_init as default };").as_deref(), Some("__wbg_init"));
+        assert_eq!(exported("export{a as b,$c as default}").as_deref(), Some("$c"));
+        assert_eq!(exported("export default __wbg_init;").as_deref(), Some("__wbg_init"));
+        assert_eq!(exported("const a = 1;"), None);
+    }
+}

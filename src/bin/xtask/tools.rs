@@ -1,0 +1,205 @@
+//! The tools that make and test the page, in a cache of the user's keyed by their version.
+//!
+//! Every clone and every run shares them. A tool is installed beside its place and then renamed
+//! into it, so that an install that was cut short is never taken for a finished one.
+
+use std::ffi::OsString;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use super::run::{Outcome, on_path, output_of, read_text, run, step, top, write};
+
+/// The newest Trunk that builds with the Rust version of `Cargo.toml`.
+const TRUNK: &str = "0.21.14";
+/// The npm package that ships wasm-opt; older than 117 cannot read what Rust writes today.
+const BINARYEN: &str = "132";
+/// The accessibility rules that the tests run in the page.
+const AXE: &str = "4.14.1";
+
+/// What the page is built with.
+pub struct Tools {
+    /// `PATH` with the tools in front.
+    pub path: OsString,
+    /// Whether there is a wasm-opt.
+    pub wasm_opt: bool,
+    /// The folder of wasm-bindgen and its test runner.
+    pub wasm_bindgen: PathBuf,
+}
+
+/// Finds or brings everything the page is built with.
+pub fn tools() -> Outcome<Tools> {
+    wasm_target()?;
+    let trunk = cargo_tool("trunk", TRUNK, "trunk", &["--locked", "--no-default-features"])?;
+    // Without --locked: the lock file that comes with wasm-bindgen-cli names withdrawn crates.
+    let version = locked_version("wasm-bindgen")?;
+    let wasm_bindgen = cargo_tool("wasm-bindgen-cli", &version, "wasm-bindgen", &[])?;
+    let mut folders = vec![trunk, wasm_bindgen.clone()];
+    let wasm_opt = npm_tool("binaryen", BINARYEN, ".bin/wasm-opt")?;
+    match &wasm_opt {
+        Some(program) => folders.extend(program.parent().map(Path::to_path_buf)),
+        None => println!("No npm on this machine: the page is built without wasm-opt, and is larger for it."),
+    }
+    folders.extend(std::env::split_paths(&std::env::var_os("PATH").unwrap_or_default()));
+    Ok(Tools { path: std::env::join_paths(folders)?, wasm_opt: wasm_opt.is_some(), wasm_bindgen })
+}
+
+/// The axe-core script, which reads a page for what keeps people from using it.
+pub fn axe_core() -> Outcome<PathBuf> {
+    npm_tool("axe-core", AXE, "axe-core/axe.min.js")?
+        .ok_or_else(|| "axe-core needs npm; on Debian: apt-get install nodejs npm".into())
+}
+
+/// Sees to it that these programs are here: finds them, or installs their packages where that is
+/// possible, or ends with the command that installs them.
+pub fn programs(programs: &[&str], packages: &[&str]) -> Outcome {
+    let missing =
+        || programs.iter().copied().filter(|program| on_path(program).is_none()).collect::<Vec<_>>();
+    if missing().is_empty() {
+        return Ok(());
+    }
+    let advice = format!("apt-get update && apt-get install -y {}", packages.join(" "));
+    if !debian_as_root() {
+        let names = missing().join(", ");
+        return Err(format!("not on this machine: {names}. On Debian this installs it: {advice}").into());
+    }
+    step(&format!("install {}", packages.join(", ")), || {
+        run(Command::new("apt-get").args(["-q", "update"]))?;
+        run(Command::new("apt-get")
+            .args(["-q", "install", "-y", "--no-install-recommends"])
+            .args(packages)
+            .env("DEBIAN_FRONTEND", "noninteractive"))
+    })?;
+    match missing().as_slice() {
+        [] => Ok(()),
+        names => Err(format!("still not on this machine: {}", names.join(", ")).into()),
+    }
+}
+
+fn debian_as_root() -> bool {
+    Path::new("/etc/debian_version").exists()
+        && output_of(Command::new("id").arg("-u")).is_ok_and(|user| user.trim() == "0")
+}
+
+fn wasm_target() -> Outcome {
+    const TARGET: &str = "wasm32-unknown-unknown";
+    let rustc = std::env::var_os("RUSTC").unwrap_or_else(|| "rustc".into());
+    let folder = output_of(Command::new(&rustc).current_dir(top()).args([
+        "--print",
+        "target-libdir",
+        "--target",
+        TARGET,
+    ]));
+    if folder.is_ok_and(|folder| Path::new(folder.trim()).is_dir()) {
+        return Ok(());
+    }
+    if on_path("rustup").is_none() {
+        return Err(
+            format!("Rust's {TARGET} target is missing, and there is no rustup to add it with").into()
+        );
+    }
+    step(&format!("add Rust's {TARGET} target"), || {
+        run(Command::new("rustup").current_dir(top()).args(["target", "add", TARGET]))
+    })
+}
+
+/// The folder with a program that Cargo installs.
+fn cargo_tool(package: &str, version: &str, program: &str, how: &[&str]) -> Outcome<PathBuf> {
+    let file = Path::new("bin").join(format!("{program}{}", std::env::consts::EXE_SUFFIX));
+    let found = cached(&format!("{program}-{version}"), &file, |folder| {
+        // The tools run for seconds: a quick build of them is worth more than a fast program.
+        run(Command::new("cargo")
+            .args(["install", package, "--version", version, "--root"])
+            .arg(folder)
+            .args(how)
+            .env("CARGO_PROFILE_RELEASE_LTO", "off")
+            .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", "1")
+            .env("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16")
+            .env("CARGO_PROFILE_RELEASE_DEBUG", "0"))
+    })?;
+    Ok(found.parent().map(Path::to_path_buf).unwrap_or_default())
+}
+
+/// A file of an npm package; none where it is not cached and there is no npm.
+fn npm_tool(package: &str, version: &str, file: &str) -> Outcome<Option<PathBuf>> {
+    let name = format!("{package}-{version}");
+    let file = Path::new("node_modules").join(file);
+    // What npm brings runs on Node as well: with Node gone, a cached script is of no use.
+    if on_path("npm").is_none() || on_path("node").is_none() {
+        return Ok(None);
+    }
+    let npm = if cfg!(windows) { "npm.cmd" } else { "npm" };
+    cached(&name, &file, |folder| {
+        write(&folder.join("package.json"), "{\"private\": true}\n")?;
+        run(Command::new(npm)
+            .args(["install", "--no-audit", "--no-fund", "--ignore-scripts", "--prefix"])
+            .arg(folder)
+            .arg(format!("{package}@{version}")))
+    })
+    .map(Some)
+}
+
+/// A file in the cache, its folder filled by `install` if it is not there.
+fn cached(name: &str, file: &Path, install: impl FnOnce(&Path) -> Outcome) -> Outcome<PathBuf> {
+    let folder = cache()?.join(name);
+    let found = folder.join(file);
+    if found.exists() {
+        return Ok(found);
+    }
+    let unfinished = cache()?.join(format!(".{name}-{}", std::process::id()));
+    std::fs::create_dir_all(&unfinished)?;
+    let outcome =
+        step(&format!("bring {name} into {}", folder.display()), || install(&unfinished)).and_then(|()| {
+            // Another run may have been quicker; its folder is as good as ours.
+            if found.exists() {
+                return Ok(());
+            }
+            if folder.exists() {
+                std::fs::remove_dir_all(&folder)?;
+            }
+            Ok(std::fs::rename(&unfinished, &folder)?)
+        });
+    if unfinished.exists() {
+        std::fs::remove_dir_all(&unfinished)?;
+    }
+    outcome?;
+    if found.exists() {
+        Ok(found)
+    } else {
+        Err(format!("{} is not in what was installed", found.display()).into())
+    }
+}
+
+/// The cache of this user.
+fn cache() -> Outcome<PathBuf> {
+    let variable = |name| std::env::var_os(name).filter(|value| !value.is_empty()).map(PathBuf::from);
+    variable("XDG_CACHE_HOME")
+        .or_else(|| variable("HOME").or_else(|| variable("USERPROFILE")).map(|home| home.join(".cache")))
+        .map(|folder| folder.join("kettle-barrel"))
+        .ok_or_else(|| "no folder for a cache: set XDG_CACHE_HOME or HOME".into())
+}
+
+/// The version of a package in the lock file.
+fn locked_version(package: &str) -> Outcome<String> {
+    let lock = read_text(&top().join("Cargo.lock"))?;
+    version_in(&lock, package).ok_or_else(|| format!("Cargo.lock does not name {package}").into())
+}
+
+fn version_in(lock: &str, package: &str) -> Option<String> {
+    let mut lines = lock.lines();
+    lines.find(|line| *line == format!("name = \"{package}\""))?;
+    let version = lines.next()?.strip_prefix("version = \"")?.strip_suffix('"')?;
+    Some(version.to_owned())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::version_in;
+
+    #[test]
+    fn the_lock_file_names_a_version() {
+        let lock = "[[package]]\nname = \"wasm-bindgen-macro\"\nversion = \"1.0.0\"\n\n\
+                    [[package]]\nname = \"wasm-bindgen\"\nversion = \"0.2.130\"\n";
+        assert_eq!(version_in(lock, "wasm-bindgen").as_deref(), Some("0.2.130"));
+        assert_eq!(version_in(lock, "trunk"), None);
+    }
+}

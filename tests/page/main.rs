@@ -1,0 +1,31 @@
+//! The built page in real browsers, through WebDriver.
+//!
+//! `cargo xtask test` builds the page and runs these; with `dist/` built,
+//! `cargo test --features page-tests --test page` runs them alone. A test is a function that gets
+//! the page in each browser in turn:
+//!
+//! ```ignore
+//! #[test]
+//! fn typing_changes_the_output() -> Outcome {
+//!     everywhere(|page| {
+//!         page.open("")?;
+//!         page.type_into("#text", "M16")?;
+//!         page.text_becomes("output", "M16")
+//!     })
+//! }
+//! ```
+
+mod harness;
+mod offline;
+mod opening;
+
+/// What the project's own command has for browsers, and its server.
+#[allow(dead_code, reason = "the command uses the rest")]
+#[path = "../../src/bin/xtask"]
+mod xtask {
+    pub mod browser;
+    pub mod run;
+    pub mod server;
+    pub mod tools;
+    pub mod webdriver;
+}

@@ -1,0 +1,27 @@
+//! After one visit the page needs no network.
+
+use crate::harness::{Outcome, everywhere};
+
+#[test]
+fn it_works_without_its_server_after_one_visit() -> Outcome {
+    everywhere(|page| {
+        page.open("")?;
+        page.until("navigator.serviceWorker.ready.then(() => true)")?;
+        page.cut_off();
+        page.open("#after")?;
+        page.type_into("#text", "M16")?;
+        page.text_becomes("output", "M16")?;
+        page.console_is_quiet()
+    })
+}
+
+#[test]
+fn nothing_leaves_the_page_even_if_it_tried() -> Outcome {
+    everywhere(|page| {
+        page.open("")?;
+        // A host that does not exist by the rules of names, so that no answer can come either way.
+        let refused = "new Promise(tell => { addEventListener('securitypolicyviolation', e => \
+                       tell(e.effectiveDirective === 'connect-src')); fetch('https://host.invalid/').catch(() => {}); })";
+        page.until(refused)
+    })
+}
