@@ -5,4 +5,5 @@
 mod architecture;
 mod part;
 mod register;
+mod steel;
 mod working;
