@@ -7,10 +7,13 @@
 //! and one line of [`REGISTER`].
 
 pub mod coat_thickness;
+pub mod hydrogen;
 pub mod oversize_tap;
 pub mod salt_spray;
 pub mod service_life;
 pub mod shape;
+mod steel_fields;
+pub mod tempering;
 mod thread_fields;
 
 pub use shape::{
@@ -71,6 +74,8 @@ impl Entry {
 pub static REGISTER: &[Entry] = &[
     Entry::of::<coat_thickness::CoatThickness>(),
     Entry::of::<oversize_tap::OversizeTap>(),
+    Entry::of::<hydrogen::HydrogenRisk>(),
+    Entry::of::<tempering::TemperingMargin>(),
     Entry::of::<service_life::ServiceLife>(),
     Entry::of::<salt_spray::SaltSpray>(),
 ];

@@ -174,7 +174,7 @@ fn steel_reasons(
     reasons: &mut Vec<Reason>,
 ) {
     match hydrogen {
-        Ok(assessment) => reasons.extend(assessment.of(vessel(process)).copied().map(Reason::Hydrogen)),
+        Ok(assessment) => reasons.extend(assessment.of(process).copied().map(Reason::Hydrogen)),
         Err(refusal) => reasons.push(Reason::SteelRefused(refusal.clone())),
     }
     if process == Process::Kettle {
@@ -193,15 +193,6 @@ fn dip(line: &OrderLine) -> tempering::Case {
         temper: line.temper.map(|temperature| Temper::actual(temperature, ONE_HOUR)),
         bath: line.bath,
         dip: USUAL_DIP,
-    }
-}
-
-/// The steel room's name for a process.
-fn vessel(process: Process) -> hydrogen::Process {
-    match process {
-        Process::Kettle => hydrogen::Process::Kettle,
-        Process::Barrel => hydrogen::Process::Barrel,
-        Process::Cell => hydrogen::Process::Cell,
     }
 }
 

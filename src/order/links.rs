@@ -7,8 +7,7 @@ use super::offer::Offer;
 use crate::calculator::Link;
 use crate::coat::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
-
-use crate::steel::Steel;
+use crate::steel::{Properties, Steel};
 use crate::thread::overtap::Allowance;
 
 /// How the coat goes into the nut, tapped as the order line was answered.
@@ -33,17 +32,30 @@ pub fn tap(line: &OrderLine, process: Process, offer: &Offer, allowance: Option<
     }
 }
 
-/// Hydrogen, rule by rule.
-pub fn hydrogen(line: &OrderLine) -> Link {
-    let mut pairs = steel(line);
+/// Hydrogen, rule by rule, for the process whose reason it is.
+pub fn hydrogen(line: &OrderLine, process: Process) -> Link {
+    let mut pairs = match line.steel.steel {
+        Steel::Grade(properties) => grade(line, properties),
+        Steel::Hardness(hardness) => {
+            vec![("known", "hardness".to_owned()), ("hardness", hardness.show(1).to_string())]
+        }
+        Steel::Tensile(tensile) => {
+            vec![("known", "tensile".to_owned()), ("tensile", tensile.show(&unit::MPA, 0).to_string())]
+        }
+    };
     pairs.push(("case", yes(line.steel.case_hardened)));
     pairs.push(("cold", yes(line.steel.cold_worked)));
+    pairs.push(("process", process.key().to_owned()));
     Link { calculator: "hydrogen", pairs }
 }
 
 /// The heat of the bath against the temper.
 pub fn tempering(line: &OrderLine) -> Link {
-    let mut pairs = steel(line);
+    // A hardness or a strength says nothing of a temper: then only the actual one can be judged.
+    let mut pairs = match line.steel.steel {
+        Steel::Grade(properties) => grade(line, properties),
+        Steel::Hardness(_) | Steel::Tensile(_) => vec![("known", "temper".to_owned())],
+    };
     if let Some(temper) = line.temper {
         pairs.push(("temper", temper.show(&unit::CELSIUS, 0).to_string()));
     }
@@ -74,15 +86,12 @@ pub fn life(line: &OrderLine, offer: &Offer) -> Link {
     Link { calculator: "life", pairs }
 }
 
-fn steel(line: &OrderLine) -> Vec<(&'static str, String)> {
-    match line.steel.steel {
-        Steel::Grade(properties) => vec![
-            ("grade", properties.grade.key().to_owned()),
-            ("diameter", line.thread.diameter().show(&unit::MM, 3).to_string()),
-        ],
-        Steel::Hardness(hardness) => vec![("hardness", hardness.show(1).to_string())],
-        Steel::Tensile(tensile) => vec![("tensile", tensile.show(&unit::MPA, 0).to_string())],
-    }
+fn grade(line: &OrderLine, properties: Properties) -> Vec<(&'static str, String)> {
+    vec![
+        ("known", "grade".to_owned()),
+        ("grade", properties.grade.key().to_owned()),
+        ("diameter", line.thread.diameter().show(&unit::MM, 3).to_string()),
+    ]
 }
 
 fn um(length: Length) -> String {

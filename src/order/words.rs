@@ -21,14 +21,14 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
         Reason::Hydrogen(_) | Reason::Heat(_) if mark == Mark::Met => return None,
         Reason::Hydrogen(ruling) => {
             let hydrogen = judgement.hydrogen.as_ref().ok()?;
-            (hydrogen.text(ruling), ruling.rule.source(), Some(links::hydrogen(line)))
+            (hydrogen.text(ruling), ruling.rule.source(), Some(links::hydrogen(line, judged.process)))
         }
         Reason::Heat(ruling) => {
             let heat = judgement.heat.as_ref().ok()?;
             (heat.text(ruling), ruling.source(heat), Some(links::tempering(line)))
         }
         Reason::SteelRefused(refusal) => {
-            (refused("Have the steel judged by hand", refusal), refusal.source(), Some(links::hydrogen(line)))
+            (refused("Have the steel judged by hand", refusal), refusal.source(), Some(links::hydrogen(line, judged.process)))
         }
         Reason::BelowIso10684 => (
             format!(

@@ -5,15 +5,15 @@
 //! a process is the worst of its rules. Everything is judged at the hardest end of the steel's range.
 
 use super::hardness::Level;
-use super::{Compared, Grade, Measure, Standing, State};
-use crate::quantity::{Length, Stress};
-use crate::table::steel_row::Treatment;
+use super::{Compared, Grade, Measure, Standing, State, Steel};
+use crate::coat::Process;
+use crate::quantity::{Hardness, Length, Scale, Stress};
 use crate::table::{Refusal, astm_b850, iso_2081};
 
 mod rule;
 mod words;
 
-pub use rule::{Process, Rule};
+pub use rule::Rule;
 
 /// How the steel is cleaned before the zinc.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -52,8 +52,8 @@ pub struct Assessment {
 /// The bake after electroplating.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Bake {
-    /// The strength it is read by.
-    pub tensile: Stress,
+    /// The hardness or strength it is read by.
+    pub by: Level,
     /// The row of ASTM B850.
     pub row: &'static astm_b850::Row,
 }
@@ -140,22 +140,42 @@ pub fn judge(rule: Rule, state: &State, cleaning: Cleaning) -> Result<Option<Rul
 
 /// The bake of ASTM B850 after electroplating; `None` at 1000 MPa and below.
 ///
+/// The table prints strength and Rockwell C side by side, and the conversion table of ISO 18265 would
+/// read a hardness up to one row too soft. So a hardness is read by the table's own column, a strength
+/// by its own, and where both are known the longer bake counts.
+///
 /// # Errors
-/// [`Refusal::Outside`] above 1800 MPa, where the table ends.
+/// [`Refusal::Outside`] above 1800 MPa or 51 HRC, where the table ends.
 pub fn bake(state: &State) -> Result<Option<Bake>, Refusal> {
     let Some(limit) = Rule::B850Bake.limit() else { return Ok(None) };
     if !state.compare(limit)?.passed {
         return Ok(None);
     }
-    let tensile = match state.hardest(Measure::Tensile)?.0 {
-        Level::Tensile(tensile) => tensile,
-        // `hardest` answers in the measure it is asked for.
-        Level::Hardness(_) => return Ok(None),
+    let hardness = match state.steel {
+        Steel::Tensile(_) => None,
+        Steel::Grade(_) | Steel::Hardness(_) => state.hardest(Measure::Scale(Scale::Hrc)).ok(),
     };
-    match astm_b850::TABLE_1.iter().find(|row| row.over < tensile && tensile <= row.to) {
-        Some(row) => Ok(Some(Bake { tensile, row })),
-        None => Err(b850_ends(tensile)),
+    // A strength that came from a conversion says nothing the hardness has not said.
+    let strength = state.hardest(Measure::Tensile).ok().filter(|(_, _, converted)| converted.is_none());
+    let levels = [hardness, strength].into_iter().flatten().map(|(level, ..)| level);
+    let mut longest: Option<Bake> = None;
+    for by in levels {
+        let row = row_of(by).ok_or_else(|| b850_ends(by))?;
+        if longest.is_none_or(|bake| bake.row.hours < row.hours) {
+            longest = Some(Bake { by, row });
+        }
     }
+    Ok(longest)
+}
+
+/// The row of ASTM B850 for a strength or a Rockwell C hardness; the end of a range belongs to it.
+///
+/// The limit of 1000 MPa was passed already, so what is below the table's 31 HRC reads its first row.
+fn row_of(by: Level) -> Option<&'static astm_b850::Row> {
+    astm_b850::TABLE_1.iter().find(|row| match by {
+        Level::Tensile(tensile) => tensile <= row.to,
+        Level::Hardness(hardness) => hardness.number <= row.hrc.1,
+    })
 }
 
 /// The bake of the earlier ISO 2081 for a strength and a section, if its table has one.
@@ -169,14 +189,23 @@ pub fn bake_by_section(tensile: Stress, section: Length) -> Option<&'static iso_
     })
 }
 
-fn b850_ends(tensile: Stress) -> Refusal {
-    let show = |stress: Stress| Level::Tensile(stress).show();
-    let ends = |end: Option<&astm_b850::Row>, of: fn(&astm_b850::Row) -> Stress| end.map_or(tensile, of);
+fn b850_ends(by: Level) -> Refusal {
+    let end = |row: Option<&astm_b850::Row>,
+               tensile: fn(&astm_b850::Row) -> Stress,
+               hrc: fn(&astm_b850::Row) -> f64| {
+        match (row, by) {
+            (Some(row), Level::Tensile(_)) => Level::Tensile(tensile(row)).show(),
+            (Some(row), Level::Hardness(hardness)) => {
+                Level::Hardness(Hardness { number: hrc(row), ..hardness }).show()
+            }
+            (None, by) => by.show(),
+        }
+    };
     Refusal::Outside {
-        what: "tensile strength",
-        asked: show(tensile),
-        least: show(ends(astm_b850::TABLE_1.first(), |row| row.over)),
-        greatest: show(ends(astm_b850::TABLE_1.last(), |row| row.to)),
+        what: if matches!(by, Level::Tensile(_)) { "tensile strength" } else { "hardness" },
+        asked: by.show(),
+        least: end(astm_b850::TABLE_1.first(), |row| row.over, |row| row.hrc.0),
+        greatest: end(astm_b850::TABLE_1.last(), |row| row.to, |row| row.hrc.1),
         source: astm_b850::TABLE_1_SOURCE,
     }
 }
@@ -201,18 +230,11 @@ impl Assessment {
     pub fn standing(&self, process: Process) -> Standing {
         self.of(process).map(|ruling| ruling.standing).max().unwrap_or(Standing::Met)
     }
-
-    /// Whether a temper stands against relieving stress at the heat that ASTM A143 names.
-    fn tempered(&self) -> bool {
-        self.state.grade().is_none_or(|properties| properties.treatment() != Treatment::NotHeatTreated)
-    }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::super::Steel;
     use super::*;
-    use crate::quantity::Hardness;
 
     fn grade(grade: Grade, mm: f64) -> State {
         State::of(Steel::grade(grade, Length::from_mm(mm)).unwrap())
@@ -220,11 +242,10 @@ mod tests {
 
     fn three(state: &State) -> [Standing; 3] {
         let assessment = assess(state, Cleaning::Acid).unwrap();
-        let three = [Process::Kettle, Process::Barrel, Process::Cell];
-        for process in three {
+        for process in Process::ALL {
             assert_eq!(standing(state, Cleaning::Acid, process), Ok(assessment.standing(process)));
         }
-        three.map(|process| assessment.standing(process))
+        Process::ALL.map(|process| assessment.standing(process))
     }
 
     #[test]
@@ -270,6 +291,12 @@ mod tests {
         assert_eq!(of(1000.5).unwrap().unwrap().row.hours.hour(), 8.0);
         assert_eq!(of(1100.0).unwrap().unwrap().row.hours.hour(), 8.0);
         assert_eq!(of(1800.0).unwrap().unwrap().row.hours.hour(), 22.0);
+        let by_hardness = |hrc| bake(&State::of(Steel::Hardness(Hardness::hrc(hrc))));
+        assert_eq!(by_hardness(31.0), Ok(None));
+        assert_eq!(by_hardness(38.0).unwrap().unwrap().row.hours.hour(), 12.0);
+        assert!(by_hardness(51.5).unwrap_err().to_string().contains("31\u{a0}HRC to 51\u{a0}HRC"));
+        // 173 ksi alone would be 10 h; the hardness of grade A490 asks for more.
+        assert_eq!(bake(&grade(Grade::A490, 25.4)).unwrap().unwrap().row.hours.hour(), 12.0);
         assert!(of(1801.0).unwrap_err().to_string().contains("1000\u{a0}MPa to 1800\u{a0}MPa"));
     }
 

@@ -6,4 +6,5 @@ mod architecture;
 mod order;
 mod part;
 mod register;
+mod steel;
 mod working;

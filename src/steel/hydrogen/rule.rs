@@ -2,20 +2,10 @@
 
 use super::super::hardness::Level;
 use super::super::state::Limit;
+use crate::coat::Process;
 use crate::quantity::{Hardness, Stress};
 use crate::source::{Source, common_practice, document};
 use crate::table::{astm_b850, iso_2081};
-
-/// A process that puts zinc on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Process {
-    /// Hot-dip galvanizing.
-    Kettle,
-    /// Mechanical plating.
-    Barrel,
-    /// Electroplating.
-    Cell,
-}
 
 /// A rule of a document about hydrogen or embrittlement.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,17 +1,19 @@
 //! The rulings in words: the comparison first, then what follows from it. Nothing is judged here.
 
-use std::fmt;
-
 use super::super::state::{Compared, Over};
 use super::super::{Grade, Level, Standing};
-use super::{Assessment, Cleaning, Process, Rule, Ruling};
+use super::{Assessment, Cleaning, Rule, Ruling};
 use crate::quantity::{Quantity, unit};
 use crate::table::astm_b850;
+use crate::table::steel_row::Treatment;
 
 impl Assessment {
     /// A ruling in words; a condition is said as an instruction.
     pub fn text(&self, ruling: &Ruling) -> String {
+        let by_case = ruling.rule == Rule::F1941Cleaning && self.state.case_hardened;
         let mut text = match ruling.compared {
+            // The case decides, whatever the hardness.
+            Some(_) if by_case => format!("The part is case-hardened: {}", self.consequence(ruling)),
             Some(compared) => format!("{}: {}", comparison(ruling.rule, &compared), self.consequence(ruling)),
             None => capital(self.consequence(ruling)),
         };
@@ -76,7 +78,9 @@ impl Assessment {
             Rule::PracticeKettle => "common practice hot-dips nothing harder",
             Rule::Iso10684Scope if met => "ISO 10684 covers this class",
             Rule::Iso10684Scope => "ISO 10684 covers bolts up to class 10.9 only, and not this class",
-            Rule::F3125Kettle => "ASTM F3125 does not allow grade A490 to be hot-dip galvanized",
+            Rule::F3125Kettle => {
+                "ASTM F3125 does not allow grade A490 to be hot-dip galvanized; it lists zinc flake instead"
+            }
             Rule::F2329Risk if met => "no risk of hydrogen embrittlement by ASTM F2329",
             Rule::F2329Risk => return self.descale_or_bake(),
             Rule::A143Strength if met => "hydrogen is usually of no concern by ASTM A143",
@@ -106,11 +110,13 @@ impl Assessment {
             Rule::MakersAdvice => {
                 "bolt makers advise against galvanizing this grade: have the purchaser agree to it in writing"
             }
-            Rule::F3125Barrel => "ASTM F3125 does not allow grade A490 to be mechanically coated",
+            Rule::F3125Barrel => {
+                "ASTM F3125 does not allow grade A490 to be mechanically coated; it lists zinc flake instead"
+            }
             Rule::B695Relief if met => "ASTM B695 asks for no stress relief",
             Rule::B695Relief => {
-                "relieve the stress of machined, ground or cold-formed parts before cleaning; temperature and \
-                 time are in ASTM B695, 6.2.1"
+                "relieve the stress of machined, ground or cold-formed parts before cleaning, at about 190 °C for \
+                 3 h or longer; check temperature and time in ASTM B695, 6.2.1"
             }
             Rule::B695Cleaning => match ruling.standing {
                 Standing::Met => "the cleaning chosen is one that ASTM B695 prefers",
@@ -183,13 +189,21 @@ impl Assessment {
 
     fn bend(&self) -> String {
         let first = "make cold bends with an inside radius of at least three times the section; ";
-        let relief = if self.tempered() {
-            "a tighter bend would need 595 °C for an hour per inch, which a quenched and tempered steel does not \
-             stand: bend it hot, before heat treatment"
-        } else {
-            "relieve a tighter bend at 595 °C (1100 °F), one hour per inch of section, before pickling"
+        let treatment = self.state.grade().map(|properties| properties.treatment());
+        let tighter = match treatment {
+            Some(Treatment::NotHeatTreated) => {
+                "relieve a tighter bend at 595 °C (1100 °F), one hour per inch of section, before pickling"
+            }
+            Some(Treatment::QuenchedTempered) => {
+                "a tighter bend would need 595 °C for an hour per inch, which takes this steel's temper: bend it hot, \
+                 before heat treatment"
+            }
+            Some(Treatment::NotKnown) | None => {
+                "relieve a tighter bend at 595 °C (1100 °F), one hour per inch of section, before pickling, unless \
+                 the steel is quenched and tempered: that heat takes its temper"
+            }
         };
-        format!("{first}{relief}")
+        format!("{first}{tighter}")
     }
 
     fn bake_by_b850(&self) -> String {
@@ -235,22 +249,5 @@ fn capital(text: String) -> String {
     match chars.next() {
         Some(first) => first.to_uppercase().chain(chars).collect(),
         None => text,
-    }
-}
-
-impl Process {
-    /// The process in the words of the trade.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Kettle => "kettle (hot-dip)",
-            Self::Barrel => "barrel (mechanical)",
-            Self::Cell => "electroplating",
-        }
-    }
-}
-
-impl fmt::Display for Process {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.name())
     }
 }

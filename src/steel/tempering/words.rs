@@ -55,7 +55,7 @@ impl Outcome {
             Heat::Below => format!("The bath stays below {named}: no mechanical test has to be repeated"),
             Heat::NotStronger => {
                 format!(
-                    "The bath is as hot as {named} or hotter, but {hours}, no stronger than the temper: {asked}"
+                    "The bath is no cooler than {named}, but {hours}, no stronger than the temper: {asked}"
                 )
             }
             Heat::StrongerCovered => format!(
@@ -75,13 +75,16 @@ impl Outcome {
 }
 
 impl Against {
-    /// `the actual temper, 480 °C for 1.0 h`.
+    /// `the actual temper (480 °C for 1.5 h)`.
     fn named(&self) -> String {
         let whose = match self.temper.least_of {
             None => "the actual temper",
             Some(_) => "the least temper of the standard",
         };
-        format!("{whose}, {} for {}", whole(self.temper.temperature), self.temper.time.show(&unit::HOUR, 1))
+        let hours = self.temper.time.hour();
+        let decimals = u8::from((hours - hours.round()).abs() > 1e-9);
+        let time = self.temper.time.show(&unit::HOUR, decimals);
+        format!("{whose} ({} for {time})", whole(self.temper.temperature))
     }
 }
 

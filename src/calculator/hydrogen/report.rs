@@ -1,0 +1,253 @@
+//! The outcome arranged into a report.
+
+use super::{Input, Known, Outcome};
+use crate::calculator::steel_fields;
+use crate::calculator::{
+    Caution, Figure, Finding, Link, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
+};
+use crate::coat::Process;
+use crate::quantity::{Hardness, Quantity, Scale, unit};
+use crate::steel::hydrogen::{Assessment, Bake, Rule};
+use crate::steel::tempering;
+use crate::steel::{Converted, Level};
+use crate::table::{astm_b850, iso_2081};
+use crate::working::{Step, Term};
+
+/// The report.
+pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
+    let assessment = &outcome.assessment;
+    let mut findings: Vec<Finding> = sorted(assessment, input.process);
+    if let (Process::Kettle, Known::Grade(grade, diameter)) = (input.process, input.steel) {
+        let pairs = vec![("grade", grade.key().to_owned()), ("diameter", steel_fields::written(diameter))];
+        let text = "Hydrogen is one question; whether the bath takes the temper away is another";
+        let heat = Finding::new(Mark::Told, text, tempering::NO_RETEST_SOURCE);
+        findings.push(heat.opens(Link { calculator: "tempering", pairs }));
+    }
+    let verdicts = Process::ALL.map(|process| (process, verdict(assessment, process)));
+    let headline = format!(
+        "{}: {}. {}.",
+        input.process.name(),
+        verdict(assessment, input.process).words().to_lowercase(),
+        verdicts
+            .iter()
+            .filter(|(process, _)| *process != input.process)
+            .map(|(process, verdict)| format!("{}: {}", process.name(), verdict.words().to_lowercase()))
+            .collect::<Vec<_>>()
+            .join("; ")
+    );
+    let mut sections = vec![Section {
+        title: "The three processes".into(),
+        figures: verdicts
+            .iter()
+            .map(|(process, verdict)| Figure::words(process.name(), verdict.words()))
+            .collect(),
+    }];
+    for process in Process::ALL.into_iter().filter(|process| *process != input.process) {
+        sections.push(Section {
+            title: format!("Rules for {}", process.name().to_lowercase()).into(),
+            figures: sorted(assessment, process)
+                .into_iter()
+                .map(|finding| Figure::words(finding.mark.words(), finding.text).source(finding.source))
+                .collect(),
+        });
+    }
+    if let Some(grade) = assessment.state.grade() {
+        sections.push(Section {
+            title: format!("What {} asks for", grade.grade.name()).into(),
+            figures: steel_fields::properties(&grade),
+        });
+    }
+    Report {
+        verdict: Some(verdict(assessment, input.process)),
+        headline,
+        figures: figures(outcome),
+        sections,
+        findings,
+        working: working(outcome),
+        cautions: cautions(input.process),
+        notes: notes(outcome),
+        picture: picture(outcome),
+    }
+}
+
+fn verdict(assessment: &Assessment, process: Process) -> Verdict {
+    Verdict::of_marks(std::iter::once(assessment.standing(process)))
+}
+
+/// The rulings of a process as findings, the worst first.
+fn sorted(assessment: &Assessment, process: Process) -> Vec<Finding> {
+    let mut findings: Vec<Finding> = assessment
+        .of(process)
+        .map(|ruling| Finding::new(ruling.standing, assessment.text(ruling), ruling.rule.source()))
+        .collect();
+    findings.sort_by_key(|finding| std::cmp::Reverse(finding.mark));
+    findings
+}
+
+fn figures(outcome: &Outcome) -> Vec<Figure> {
+    let names = ["Hardest end, Rockwell C", "Hardest end, Vickers", "Hardest end, tensile strength"];
+    let mut figures: Vec<Figure> = names
+        .into_iter()
+        .zip(&outcome.hardest)
+        .filter_map(|(name, hardest)| {
+            let hardest = hardest.as_ref().ok()?;
+            let figure = Figure::one("", name, hardest.level.show());
+            let source = hardest.converted.map(|converted| converted.source).or(hardest.printed);
+            Some(Figure { source, ..figure })
+        })
+        .collect();
+    match &outcome.bake {
+        Ok(Some(bake)) => {
+            let (low, high) = astm_b850::TEMPERATURE;
+            let (within, source) = astm_b850::WITHIN;
+            figures.push(
+                Figure::range(
+                    "",
+                    "Bake after electroplating",
+                    low.show(&unit::CELSIUS, 0),
+                    high.show(&unit::CELSIUS, 0),
+                )
+                .source(astm_b850::TABLE_1_SOURCE),
+            );
+            figures.push(
+                Figure::one("", "for at least", bake.row.hours.show(&unit::HOUR, 0))
+                    .source(astm_b850::TABLE_1_SOURCE),
+            );
+            figures.push(Figure::one("", "begun within", within.show(&unit::HOUR, 0)).source(source));
+        }
+        Ok(None) => figures.push(
+            Figure::words("Bake after electroplating", "none by ASTM B850").source(astm_b850::TABLE_1_SOURCE),
+        ),
+        Err(refusal) => figures
+            .push(Figure::words("Bake after electroplating", refusal.to_string()).source(refusal.source())),
+    }
+    if let Some(row) = outcome.bake_by_section {
+        let name = "Bake by the earlier ISO 2081, for a section of this diameter";
+        figures.push(Figure::one("", name, row.hours.show(&unit::HOUR, 0)).source(iso_2081::BAKE_SOURCE));
+    }
+    figures
+}
+
+fn working(outcome: &Outcome) -> Vec<Step> {
+    let mut steps = Vec::new();
+    if let Ok((known, printed)) = outcome.assessment.state.hardest_as_known()
+        && let Some(source) = printed
+    {
+        steps.push(Step::from_table("greatest hardness of the grade", "H", known.show(), source));
+    }
+    let mut seen: Vec<Converted> = Vec::new();
+    let of_hardest = outcome.hardest.iter().filter_map(|hardest| hardest.as_ref().ok()?.converted);
+    let mut add = |converted: Converted, of| {
+        if !seen.contains(&converted) {
+            seen.push(converted);
+            steps.push(steel_fields::conversion(&converted, of));
+        }
+    };
+    of_hardest.for_each(|converted| add(converted, "the hardest end"));
+    for compared in outcome.assessment.all().filter_map(|ruling| ruling.compared) {
+        if let Some(converted) = compared.converted {
+            add(converted, "the hardest end");
+        }
+        if let Some(converted) = compared.limit_converted {
+            add(converted, "the limit");
+        }
+    }
+    if let Ok(Some(Bake { by, row })) = outcome.bake {
+        let mut step = Step::from_table(
+            "shortest bake, by the row of the table",
+            "t_bake",
+            row.hours.show(&unit::HOUR, 0),
+            astm_b850::TABLE_1_SOURCE,
+        );
+        let of = |symbol, value| Term::published(symbol, value, astm_b850::TABLE_1_SOURCE);
+        let hrc = |number| Level::Hardness(Hardness::hrc(number)).show();
+        step.terms = match by {
+            Level::Tensile(_) => vec![
+                Term::given("Rm", by.show()),
+                of("over", Level::Tensile(row.over).show()),
+                of("to", Level::Tensile(row.to).show()),
+            ],
+            Level::Hardness(_) => {
+                vec![Term::given("HRC", by.show()), of("over", hrc(row.hrc.0)), of("to", hrc(row.hrc.1))]
+            }
+        };
+        steps.push(step);
+    }
+    if steps.is_empty() {
+        // A strength that was typed and is compared in megapascals needs no table.
+        if let Ok((known, _)) = outcome.assessment.state.hardest_as_known() {
+            steps.push(Step::from_table("hardest end, as given", "H", known.show(), Rule::B850Bake.source()));
+        }
+    }
+    steps
+}
+
+fn cautions(process: Process) -> Vec<Caution> {
+    let own = match process {
+        Process::Kettle => Caution::MoltenZinc,
+        Process::Barrel => Caution::HydrogenGas,
+        Process::Cell => Caution::HydrogenGas,
+    };
+    vec![Caution::DelayedFracture, Caution::Acid, own, Caution::StandardFirst]
+}
+
+fn notes(outcome: &Outcome) -> Vec<Note> {
+    let mut notes = vec![
+        Note::plain(
+            "Each document answers its own question; their limits are not one limit. The steel is judged at the \
+             hardest end of its range.",
+        ),
+        Note::plain(
+            "A hot-dip coat keeps hydrogen in: a bake comes after pickling and before the zinc. A plated part is \
+             baked after the zinc.",
+        ),
+        Note::sourced(
+            "Baking lowers the risk of embrittlement and does not guarantee freedom from it.",
+            astm_b850::TABLE_1_SOURCE,
+        ),
+        Note::sourced(
+            "In the barrel no current runs, so plating itself brings no hydrogen; acid cleaning and the acid \
+             tumble remain.",
+            Rule::BarrelHydrogen.source(),
+        ),
+    ];
+    notes.extend(outcome.assessment.remarks().into_iter().map(Note::plain));
+    notes
+}
+
+/// The steel on the scale of the limits that are set in Rockwell C.
+fn picture(outcome: &Outcome) -> Option<Picture> {
+    let [hrc, ..] = &outcome.hardest;
+    let Level::Hardness(hardest) = hrc.as_ref().ok()?.level else { return None };
+    let state = &outcome.assessment.state;
+    let least =
+        state.grade().and_then(|grade| grade.limits(Scale::Hrc)?.least).filter(|least| least.number >= 20.0);
+    let bands = least
+        .map(|least| ScaleBand {
+            label: "hardness of the grade".into(),
+            from: Level::Hardness(least).show(),
+            to: Level::Hardness(hardest).show(),
+            verdict: None,
+        })
+        .into_iter()
+        .collect();
+    let limit = |rule: Rule, label: &'static str| {
+        Some(ScaleMark { label: label.into(), at: rule.limit()?.at.show() })
+    };
+    let mut marks = vec![ScaleMark { label: "hardest end".into(), at: Level::Hardness(hardest).show() }];
+    marks.extend(
+        [
+            limit(Rule::F2329Risk, "ASTM F2329: risk from here"),
+            limit(Rule::PracticeKettle, "common practice: no hot-dip above"),
+            limit(Rule::F2329Ban, "ASTM F2329: no hot-dip from here"),
+            limit(Rule::BarrelPractice, "common practice: parts plated in the barrel"),
+        ]
+        .into_iter()
+        .flatten(),
+    );
+    Some(Picture::Scale {
+        title: "The steel beside the limits that are set in Rockwell C.".into(),
+        bands,
+        marks,
+    })
+}

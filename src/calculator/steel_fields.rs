@@ -1,0 +1,110 @@
+//! What the calculators of the steel room share: asking for a grade, and showing a conversion.
+
+use super::{Choice, Figure};
+use crate::quantity::{Length, Shown, unit};
+use crate::steel::{Converted, Grade, Level, Measure, Properties};
+use crate::working::{Step, Term};
+
+use super::Bound;
+
+/// Every grade as a choice, under its key.
+pub(super) static GRADES: [Choice; Grade::ALL.len()] = {
+    let mut choices = [Choice::new("", ""); Grade::ALL.len()];
+    let mut at = 0;
+    while at < choices.len() {
+        // In range by the loop's own condition; a const block cannot call `get`.
+        #[allow(clippy::indexing_slicing)]
+        {
+            choices[at] = Choice::new(Grade::ALL[at].key(), Grade::ALL[at].name());
+        }
+        at += 1;
+    }
+    choices
+};
+
+/// The nominal diameters that are admitted; each grade has its own range within.
+pub(super) const DIAMETERS: Bound = Bound::PositiveTo(
+    Shown { number: 200.0, unit: &unit::MM, decimals: 0 },
+    "no standard named here covers thicker threads",
+);
+
+/// The symbol of a measure in a formula.
+fn symbol(level: Level) -> &'static str {
+    match Measure::of(level) {
+        Measure::Tensile => "Rm",
+        Measure::Scale(scale) => scale.unit().symbol,
+    }
+}
+
+/// A conversion as a step: read from a row, or interpolated between two.
+pub(super) fn conversion(converted: &Converted, of: &'static str) -> Step {
+    let Converted { from, to, below, above, source } = *converted;
+    let meaning = format!("{of} {} in {}", from.show(), to.show().unit.symbol);
+    let result = precise(to, to.number());
+    if below == above {
+        return Step {
+            meaning: meaning.into(),
+            symbol: symbol(to),
+            formula: "",
+            terms: vec![Term::given("x", precise(from, from.number()))],
+            result,
+            source,
+        };
+    }
+    let published = |symbol, level, number| Term::published(symbol, precise(level, number), source);
+    Step {
+        meaning: meaning.into(),
+        symbol: symbol(to),
+        formula: "y1 + (y2 − y1) · (x − x1) / (x2 − x1)",
+        terms: vec![
+            Term::given("x", precise(from, from.number())),
+            published("x1", from, below.0),
+            published("x2", from, above.0),
+            published("y1", to, below.1),
+            published("y2", to, above.1),
+        ],
+        result,
+        source,
+    }
+}
+
+/// A number in the unit of a level, with one decimal more than a table prints.
+fn precise(level: Level, number: f64) -> Shown {
+    Shown { number, unit: level.show().unit, decimals: 1 }
+}
+
+/// What the grade's standard prints, as figures.
+pub(super) fn properties(properties: &Properties) -> Vec<Figure> {
+    let mut figures = Vec::new();
+    for limits in properties.printed() {
+        let name = "Hardness by the standard";
+        let figure = match (limits.least, limits.greatest) {
+            (Some(least), Some(greatest)) => {
+                Figure::range("", name, Properties::show(least), Properties::show(greatest))
+            }
+            (None, Some(greatest)) => {
+                Figure::one("", "Greatest hardness by the standard", Properties::show(greatest))
+            }
+            (Some(least), None) => Figure::one("", "Least hardness by the standard", Properties::show(least)),
+            (None, None) => continue,
+        };
+        figures.push(figure.source(limits.source));
+    }
+    if let Ok(tensile) = properties.tensile_least() {
+        let unit = if properties.sizes().inch { &unit::KSI } else { &unit::MPA };
+        figures.push(
+            Figure::one(
+                "Rm",
+                "Least tensile strength",
+                crate::quantity::Quantity::show(tensile.value, unit, 0),
+            )
+            .source(tensile.source),
+        );
+    }
+    figures
+}
+
+/// A diameter as it is written back into a link.
+pub(super) fn written(diameter: Length) -> String {
+    format!("{} mm", diameter.mm())
+}

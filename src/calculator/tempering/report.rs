@@ -1,0 +1,266 @@
+//! The outcome arranged into a report.
+
+use super::{Input, Outcome};
+use crate::calculator::steel_fields;
+use crate::calculator::{
+    Caution, Figure, Finding, Link, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
+};
+use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
+use crate::source::document;
+use crate::steel::tempering::{self, Against, HIGH, NORMAL, ONE_HOUR_ASSUMED, PARAMETER_SOURCE};
+use crate::working::{Step, Term};
+
+/// The report.
+pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
+    let heat = &outcome.heat;
+    let findings = findings(input, outcome);
+    let verdict = Verdict::of(&findings);
+    let mut sections = Vec::new();
+    if let Some(properties) = outcome.properties {
+        sections.push(Section {
+            title: format!("What {} asks for", properties.grade.name()).into(),
+            figures: steel_fields::properties(&properties),
+        });
+    }
+    Report {
+        verdict: Some(verdict),
+        headline: headline(input, outcome, verdict),
+        figures: figures(input, heat),
+        sections,
+        findings,
+        working: working(input, heat),
+        cautions: vec![Caution::MoltenZinc, Caution::StandardFirst],
+        notes: notes(heat),
+        picture: Some(picture(input, heat)),
+    }
+}
+
+fn headline(input: &Input, outcome: &Outcome, verdict: Verdict) -> String {
+    let heat = &outcome.heat;
+    let dip = format!(
+        "{} at {} is like one hour at {}",
+        minutes(input.dip),
+        celsius(input.bath),
+        celsius(heat.dip_one_hour)
+    );
+    match heat.temper {
+        Some(against) => {
+            let margin = against.margin.kelvin();
+            // A margin that shows as nothing has no side.
+            let side = if margin.round() == 0.0 {
+                "as hot as the temper".to_owned()
+            } else {
+                let side = if margin > 0.0 { "below" } else { "above" };
+                format!("{:.0}\u{a0}°C {side} the temper", margin.abs())
+            };
+            format!("{verdict}: the bath is {side}; {dip}.")
+        }
+        None => format!("{verdict}: the steel is not tempered; {dip}."),
+    }
+}
+
+/// The rulings, the worst first, and the way to the other question of heat and acid.
+fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
+    let heat = &outcome.heat;
+    let mut findings: Vec<Finding> = heat
+        .rulings()
+        .map(|ruling| Finding::new(ruling.standing, heat.text(ruling), ruling.source(heat)))
+        .collect();
+    findings.sort_by_key(|finding| std::cmp::Reverse(finding.mark));
+    if let Some((grade, diameter)) = input.grade {
+        let link = Link {
+            calculator: "hydrogen",
+            pairs: vec![("grade", grade.key().to_owned()), ("diameter", steel_fields::written(diameter))],
+        };
+        let text = "Heat is one question; hydrogen and the classes a standard covers are another";
+        findings.push(Finding::new(Mark::Told, text, document::ASTM_F2329.read("7")).opens(link));
+    }
+    findings
+}
+
+fn figures(input: &Input, heat: &tempering::Outcome) -> Vec<Figure> {
+    let mut figures = Vec::new();
+    if let Some(against) = heat.temper {
+        let difference = |value: crate::quantity::TemperatureDifference| value.show(&unit::DELTA_CELSIUS, 0);
+        let name = match against.temper.least_of {
+            Some(_) => "Temper, the least of the standard (assumed)",
+            None => "Temper, as given",
+        };
+        let temper = Figure::one("T", name, against.temper.temperature.show(&unit::CELSIUS, 0));
+        figures.push(match against.temper.least_of {
+            Some(source) => temper.source(source),
+            None => temper,
+        });
+        figures.push(Figure::one("", "Margin: temper less bath", difference(against.margin)));
+        figures.push(Figure::one(
+            "",
+            "The same as one-hour tempers: what the dip leaves",
+            difference(against.one_hour_margin),
+        ));
+        figures.push(Figure::one("P_temper", "Tempering parameter of the temper", shown(against.parameter)));
+    }
+    figures.push(Figure::one("P_dip", "Tempering parameter of the dip", shown(heat.dip_parameter)));
+    figures.push(Figure::one(
+        "T_1h",
+        "One-hour temper to which the dip is equal",
+        heat.dip_one_hour.show(&unit::CELSIUS, 0),
+    ));
+    if let Some(against) = heat.temper {
+        figures.push(Figure::one(
+            "",
+            "Hottest bath in which so long a dip is no stronger than the temper",
+            against.hottest_bath.show(&unit::CELSIUS, 0),
+        ));
+    }
+    figures.push(Figure::one("", "Bath", input.bath.show(&unit::CELSIUS, 0)));
+    figures.push(Figure::one("", "Bath in °F", input.bath.show(&unit::FAHRENHEIT, 0)));
+    figures
+}
+
+fn working(input: &Input, heat: &tempering::Outcome) -> Vec<Step> {
+    let mut steps = parameter_steps("dip", "P_dip", "T_1h", input.bath, input.dip, heat.dip_parameter);
+    if let Some(against) = heat.temper {
+        let Against { temper, parameter, .. } = against;
+        if let Some(source) = temper.least_of {
+            let mut step = Step::from_table(
+                "least tempering temperature of the grade, for want of the actual one",
+                "T",
+                temper.temperature.show(&unit::CELSIUS, 0),
+                source,
+            );
+            step.terms = vec![Term::published("t", temper.time.show(&unit::HOUR, 0), ONE_HOUR_ASSUMED)];
+            steps.push(step);
+        }
+        let (temperature, time) = (temper.temperature, temper.time);
+        steps.extend(parameter_steps("temper", "P_temper", "T_1h'", temperature, time, parameter));
+        steps.push(Step {
+            meaning: "margin of the bath".into(),
+            symbol: "ΔT",
+            formula: "T − T_bath",
+            terms: vec![
+                Term::given("T", temperature.show(&unit::CELSIUS, 1)),
+                Term::given("T_bath", input.bath.show(&unit::CELSIUS, 1)),
+            ],
+            result: against.margin.show(&unit::DELTA_CELSIUS, 1),
+            source: document::ARITHMETIC.computed("difference"),
+        });
+        steps.push(Step {
+            meaning: "hottest bath for this dip".into(),
+            symbol: "T_max",
+            formula: "P_temper / (20 + log10(t))",
+            terms: vec![
+                Term::given("P_temper", shown(parameter)),
+                Term::given("t", input.dip.show(&unit::HOUR, 5)),
+            ],
+            result: against.hottest_bath.show(&unit::KELVIN, 1),
+            source: PARAMETER_SOURCE,
+        });
+    }
+    steps
+}
+
+/// The parameter of a heat, and the one-hour temper with the same parameter.
+fn parameter_steps(
+    of: &'static str,
+    symbol: &'static str,
+    equal: &'static str,
+    temperature: Temperature,
+    time: Time,
+    parameter: f64,
+) -> Vec<Step> {
+    vec![
+        Step {
+            meaning: format!("tempering parameter of the {of}, in kelvin and hours").into(),
+            symbol,
+            formula: "T · (20 + log10(t))",
+            terms: vec![
+                Term::given("T", temperature.show(&unit::KELVIN, 2)),
+                Term::given("t", time.show(&unit::HOUR, 5)),
+            ],
+            result: shown(parameter),
+            source: PARAMETER_SOURCE,
+        },
+        Step {
+            meaning: format!("one-hour temper to which the {of} is equal").into(),
+            symbol: equal,
+            formula: "P / 20 − 273.15",
+            terms: vec![Term::given("P", shown(parameter))],
+            result: tempering::one_hour(parameter).show(&unit::CELSIUS, 1),
+            source: PARAMETER_SOURCE,
+        },
+    ]
+}
+
+fn notes(heat: &tempering::Outcome) -> Vec<Note> {
+    let mut notes = vec![
+        Note::sourced(
+            "Heat and time count together by T · (20 + log10 t). How much a steel softens is not computed: no \
+             table for it was found.",
+            PARAMETER_SOURCE,
+        ),
+        Note::sourced(
+            "The constant 20 is the one in general use; for 0.15 to 0.45 % carbon 19.5 was first proposed.",
+            document::HOLLOMON_JAFFE.memory("constant by carbon"),
+        ),
+        Note::sourced(
+            "No mechanical test has to be repeated after a bath cooler than the temper.",
+            tempering::NO_RETEST_SOURCE,
+        ),
+        Note::sourced(
+            "After galvanizing the fastener must still have the properties of its class.",
+            tempering::STILL_MET_SOURCE,
+        ),
+    ];
+    if heat.temper.is_some_and(|against| against.temper.least_of.is_some()) {
+        notes.push(Note::sourced(
+            "The standard sets only the least tempering temperature, and no time: one hour is assumed. The part \
+             may have been tempered hotter.",
+            ONE_HOUR_ASSUMED,
+        ));
+    }
+    notes
+}
+
+/// The bath on the temper scale.
+fn picture(input: &Input, heat: &tempering::Outcome) -> Picture {
+    let at = |temperature: Temperature| temperature.show(&unit::CELSIUS, 0);
+    let band = |label: &'static str, from, to, verdict| ScaleBand {
+        label: label.into(),
+        from: at(from),
+        to: at(to),
+        verdict,
+    };
+    let mut marks = vec![
+        ScaleMark { label: "bath".into(), at: at(input.bath) },
+        ScaleMark { label: "the dip as a one-hour temper".into(), at: at(heat.dip_one_hour) },
+    ];
+    if let Some(against) = heat.temper {
+        let label = match against.temper.least_of {
+            Some(_) => "least temper of the standard",
+            None => "actual temper",
+        };
+        marks.push(ScaleMark { label: label.into(), at: at(against.temper.temperature) });
+    }
+    Picture::Scale {
+        title: "The bath on the temper scale.".into(),
+        bands: vec![
+            band("normal bath", NORMAL.0, NORMAL.1, None),
+            band("no bath", NORMAL.1, HIGH.0, Some(Verdict::RuledOut)),
+            band("high-temperature bath", HIGH.0, HIGH.1, None),
+        ],
+        marks,
+    }
+}
+
+fn shown(parameter: f64) -> Shown {
+    Shown { number: parameter, unit: &unit::TEMPERING_PARAMETER, decimals: 1 }
+}
+
+fn celsius(temperature: Temperature) -> Shown {
+    temperature.show(&unit::CELSIUS, 0)
+}
+
+fn minutes(time: Time) -> Shown {
+    let whole = (time.minute() - time.minute().round()).abs() < 1e-9;
+    time.show(&unit::MINUTE, if whole { 0 } else { 1 })
+}

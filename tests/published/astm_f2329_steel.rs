@@ -1,0 +1,51 @@
+//! ASTM F2329-05, 7: which steels are hot-dipped, and how hydrogen is kept out; 3.1.3, the hot bath.
+
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen_test::wasm_bindgen_test as test;
+
+use kettle_barrel::quantity::{Hardness, Scale, Temperature};
+use kettle_barrel::source::Basis::Read;
+use kettle_barrel::steel::Over::AtLeast;
+use kettle_barrel::steel::hydrogen::{self, Cleaning, Rule};
+use kettle_barrel::steel::tempering::Bath;
+use kettle_barrel::steel::{Standing, State, Steel};
+
+use crate::steel_check::{LimitRow, check_limits};
+
+/// Rule, when it is passed, value, scale (none for MPa), basis.
+const LIMITS: &[LimitRow] = &[
+    (Rule::F2329Ban, AtLeast, 40.0, Some(Scale::Hrc), Read),
+    (Rule::F2329Risk, AtLeast, 33.0, Some(Scale::Hrc), Read),
+];
+
+#[test]
+fn the_limits_are_the_published_ones() {
+    check_limits(LIMITS);
+}
+
+#[test]
+fn case_hardened_fasteners_are_not_hot_dipped() {
+    let steel = Steel::Hardness(Hardness::hrc(25.0));
+    let state = State { steel, case_hardened: true, cold_worked: false };
+    let ruling = hydrogen::judge(Rule::F2329CaseHardened, &state, Cleaning::Mechanical).unwrap().unwrap();
+    assert_eq!((ruling.standing, ruling.rule.source().basis), (Standing::Forbidden, Read));
+}
+
+/// The bake stands between pickling and the zinc, and the text says so.
+#[test]
+fn the_bake_comes_before_the_zinc() {
+    let state = State::of(Steel::Hardness(Hardness::hrc(36.0)));
+    let assessment = hydrogen::assess(&state, Cleaning::Acid).unwrap();
+    let text = assessment.text(assessment.ruling(Rule::F2329Risk).unwrap());
+    assert!(text.contains("bake after pickling and before galvanizing"), "{text}");
+}
+
+/// 990 to 1040 °F, printed as 532 to 560 °C.
+#[test]
+fn the_high_temperature_bath() {
+    for fahrenheit in [990.0, 1040.0] {
+        assert_eq!(Bath::of(Temperature::from_fahrenheit(fahrenheit)), Bath::High);
+    }
+    assert_eq!(Temperature::from_fahrenheit(990.0).celsius().round(), 532.0);
+    assert_eq!(Temperature::from_fahrenheit(1040.0).celsius().round(), 560.0);
+}

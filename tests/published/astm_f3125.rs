@@ -1,0 +1,55 @@
+//! ASTM F3125 grades A325 and A490, and ASTM A325 before it.
+
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen_test::wasm_bindgen_test as test;
+
+use kettle_barrel::source::Basis::{Memory, Read};
+use kettle_barrel::steel::hydrogen::{self, Cleaning, Rule};
+use kettle_barrel::steel::{Grade, Standing, State, Steel};
+use kettle_barrel::table::astm_f3125::A325_BEFORE_F3125;
+
+use crate::steel_check::{Row, What::*, check};
+
+/// Grade, nominal diameter in mm, what, printed value, basis.
+#[rustfmt::skip]
+const ROWS: &[Row] = &[
+    (Grade::A325, 25.4, HrcLeast, 25.0, Memory),
+    (Grade::A325, 25.4, HrcGreatest, 34.0, Memory),
+    (Grade::A325, 12.7, Ksi, 120.0, Read),
+    (Grade::A325, 38.1, Ksi, 120.0, Read),
+    (Grade::A325, 25.4, Mpa, 827.0, Read),
+    (Grade::A490, 25.4, Ksi, 150.0, Read),
+    (Grade::A490, 25.4, Mpa, 1034.0, Read),
+    (Grade::A490, 25.4, KsiGreatest, 173.0, Read),
+    (Grade::A490, 25.4, HrcLeast, 33.0, Memory),
+    (Grade::A490, 25.4, HrcGreatest, 38.0, Memory),
+    (Grade::A325, 25.4, TemperFahrenheit, 800.0, Memory),
+    (Grade::A490, 25.4, TemperFahrenheit, 800.0, Memory),
+];
+
+#[test]
+fn the_properties_are_the_published_ones() {
+    check(ROWS);
+}
+
+#[test]
+fn a325_before_f3125() {
+    let [small, large] = &A325_BEFORE_F3125;
+    for (row, least, greatest, ksi) in [(small, 24.0, 35.0, 120.0), (large, 19.0, 31.0, 105.0)] {
+        let (hrc, tensile) = (row.hrc.unwrap(), row.tensile_least.unwrap());
+        assert_eq!((hrc.least.unwrap().number, hrc.greatest.unwrap().number), (least, greatest));
+        assert!((tensile.value.ksi() - ksi).abs() < 1e-9);
+        assert_eq!((hrc.source.basis, tensile.source.basis), (Read, Read));
+    }
+}
+
+/// No zinc on grade A490, whatever the process.
+#[test]
+fn a490_takes_no_zinc() {
+    let bases = [(Rule::F3125Kettle, Memory), (Rule::F3125Barrel, Memory), (Rule::A490Cell, Read)];
+    let state = State::of(Steel::Grade(Grade::A490.any_size().unwrap()));
+    for (rule, basis) in bases {
+        let ruling = hydrogen::judge(rule, &state, Cleaning::Mechanical).unwrap().unwrap();
+        assert_eq!((ruling.standing, rule.source().basis), (Standing::Forbidden, basis));
+    }
+}

@@ -1,0 +1,82 @@
+//! ISO 10684:2004: cleaning from 320 HV (5.2), the baths (5.4, 5.5), and the classes in its scope.
+
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen_test::wasm_bindgen_test as test;
+
+use kettle_barrel::quantity::{Length, Scale, Temperature, Time};
+use kettle_barrel::source::Basis::{Memory, Read};
+use kettle_barrel::steel::Over::AtLeast;
+use kettle_barrel::steel::hydrogen::Rule;
+use kettle_barrel::steel::tempering::{self, Bath, Case, Temper};
+use kettle_barrel::steel::{Grade, Standing};
+
+use crate::steel_check::{LimitRow, check_limits};
+
+/// Rule, when it is passed, value, scale (none for MPa), basis.
+const LIMITS: &[LimitRow] = &[(Rule::Iso10684Cleaning, AtLeast, 320.0, Some(Scale::Hv), Read)];
+
+#[test]
+fn the_limits_are_the_published_ones() {
+    check_limits(LIMITS);
+}
+
+/// Temperature in °C, kind of bath.
+const BATHS: &[(f64, Bath)] = &[
+    (455.0, Bath::Normal),
+    (480.0, Bath::Normal),
+    (530.0, Bath::High),
+    (560.0, Bath::High),
+    (454.0, Bath::Low),
+    (481.0, Bath::Avoided),
+    (529.0, Bath::Avoided),
+    (561.0, Bath::Beyond),
+];
+
+#[test]
+fn the_baths() {
+    for &(celsius, bath) in BATHS {
+        assert_eq!(Bath::of(Temperature::from_celsius(celsius)), bath, "{celsius} °C");
+    }
+    assert_eq!((Bath::Normal.source().basis, Bath::High.source().basis), (Read, Read));
+    assert_eq!(Bath::Avoided.source().basis, Memory);
+}
+
+#[test]
+fn bolts_to_class_10_9_and_nuts_to_class_12() {
+    use Grade::{Class4_6, Class8_8, Class10_9, Class12_9, Class12_9Underlined, J429Grade8, Nut12};
+    let scope = [
+        (Class4_6, Some(true)),
+        (Class8_8, Some(true)),
+        (Class10_9, Some(true)),
+        (Class12_9, Some(false)),
+        (Class12_9Underlined, Some(false)),
+        (Nut12, Some(true)),
+        (J429Grade8, None),
+    ];
+    for (grade, covered) in scope {
+        assert_eq!(grade.in_iso_10684(), covered, "{}", grade.name());
+    }
+}
+
+/// Class 10.9 from M27 never goes into the high-temperature bath.
+#[test]
+fn large_class_10_9_stays_out_of_the_hot_bath() {
+    let standing = |mm, celsius| {
+        let diameter = Length::from_mm(mm);
+        let case = Case {
+            grade: Some(Grade::Class10_9.properties(diameter).unwrap()),
+            diameter: Some(diameter),
+            temper: Some(Temper::actual(Temperature::from_celsius(600.0), Time::from_hour(1.0))),
+            bath: Temperature::from_celsius(celsius),
+            dip: Time::from_minute(2.0),
+        };
+        tempering::judge(&case).unwrap().standing()
+    };
+    for mm in [27.0, 30.0, 64.0] {
+        for celsius in [530.0, 545.0, 560.0] {
+            assert_eq!(standing(mm, celsius), Standing::Forbidden);
+        }
+        assert_ne!(standing(mm, 480.0), Standing::Forbidden);
+    }
+    assert_ne!(standing(24.0, 545.0), Standing::Forbidden);
+}

@@ -1,0 +1,103 @@
+//! SAE J429, Table 1; the tempering temperatures of the boron grades 5.2 and 8.2 are from memory.
+
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen_test::wasm_bindgen_test as test;
+
+use kettle_barrel::source::Basis::{Memory, Read};
+use kettle_barrel::steel::Grade;
+
+use crate::steel_check::{Row, What::*, check};
+
+/// Grade, nominal diameter in mm, what, printed value, basis.
+#[rustfmt::skip]
+const ROWS: &[Row] = &[
+    (Grade::J429Grade1, 6.35, HrbLeast, 70.0, Read),
+    (Grade::J429Grade1, 6.35, HrbGreatest, 100.0, Read),
+    (Grade::J429Grade1, 6.35, Ksi, 60.0, Read),
+    (Grade::J429Grade1, 6.35, Mpa, 414.0, Read),
+    (Grade::J429Grade1, 38.1, HrbLeast, 70.0, Read),
+    (Grade::J429Grade1, 38.1, HrbGreatest, 100.0, Read),
+    (Grade::J429Grade1, 38.1, Ksi, 60.0, Read),
+    (Grade::J429Grade1, 38.1, Mpa, 414.0, Read),
+    (Grade::J429Grade2, 6.35, HrbLeast, 80.0, Read),
+    (Grade::J429Grade2, 6.35, HrbGreatest, 100.0, Read),
+    (Grade::J429Grade2, 6.35, Ksi, 74.0, Read),
+    (Grade::J429Grade2, 6.35, Mpa, 510.0, Read),
+    (Grade::J429Grade2, 19.05, HrbLeast, 80.0, Read),
+    (Grade::J429Grade2, 19.05, HrbGreatest, 100.0, Read),
+    (Grade::J429Grade2, 19.05, Ksi, 74.0, Read),
+    (Grade::J429Grade2, 19.05, Mpa, 510.0, Read),
+    (Grade::J429Grade2, 22.225, HrbLeast, 70.0, Read),
+    (Grade::J429Grade2, 22.225, HrbGreatest, 100.0, Read),
+    (Grade::J429Grade2, 22.225, Ksi, 60.0, Read),
+    (Grade::J429Grade2, 22.225, Mpa, 414.0, Read),
+    (Grade::J429Grade2, 38.1, HrbLeast, 70.0, Read),
+    (Grade::J429Grade2, 38.1, HrbGreatest, 100.0, Read),
+    (Grade::J429Grade2, 38.1, Ksi, 60.0, Read),
+    (Grade::J429Grade2, 38.1, Mpa, 414.0, Read),
+    (Grade::J429Grade5, 6.35, HrcLeast, 25.0, Read),
+    (Grade::J429Grade5, 6.35, HrcGreatest, 34.0, Read),
+    (Grade::J429Grade5, 6.35, Ksi, 120.0, Read),
+    (Grade::J429Grade5, 6.35, Mpa, 827.0, Read),
+    (Grade::J429Grade5, 6.35, TemperFahrenheit, 800.0, Read),
+    (Grade::J429Grade5, 6.35, TemperCelsius, 427.0, Read),
+    (Grade::J429Grade5, 25.4, HrcLeast, 25.0, Read),
+    (Grade::J429Grade5, 25.4, HrcGreatest, 34.0, Read),
+    (Grade::J429Grade5, 25.4, Ksi, 120.0, Read),
+    (Grade::J429Grade5, 25.4, Mpa, 827.0, Read),
+    (Grade::J429Grade5, 25.4, TemperFahrenheit, 800.0, Read),
+    (Grade::J429Grade5, 25.4, TemperCelsius, 427.0, Read),
+    (Grade::J429Grade5, 28.575, HrcLeast, 19.0, Read),
+    (Grade::J429Grade5, 28.575, HrcGreatest, 30.0, Read),
+    (Grade::J429Grade5, 28.575, Ksi, 105.0, Read),
+    (Grade::J429Grade5, 28.575, Mpa, 724.0, Read),
+    (Grade::J429Grade5, 28.575, TemperFahrenheit, 800.0, Read),
+    (Grade::J429Grade5, 28.575, TemperCelsius, 427.0, Read),
+    (Grade::J429Grade5, 38.1, HrcLeast, 19.0, Read),
+    (Grade::J429Grade5, 38.1, HrcGreatest, 30.0, Read),
+    (Grade::J429Grade5, 38.1, Ksi, 105.0, Read),
+    (Grade::J429Grade5, 38.1, Mpa, 724.0, Read),
+    (Grade::J429Grade5, 38.1, TemperFahrenheit, 800.0, Read),
+    (Grade::J429Grade5, 38.1, TemperCelsius, 427.0, Read),
+    (Grade::J429Grade8, 6.35, HrcLeast, 33.0, Read),
+    (Grade::J429Grade8, 6.35, HrcGreatest, 39.0, Read),
+    (Grade::J429Grade8, 6.35, Ksi, 150.0, Read),
+    (Grade::J429Grade8, 6.35, Mpa, 1034.0, Read),
+    (Grade::J429Grade8, 6.35, TemperFahrenheit, 800.0, Read),
+    (Grade::J429Grade8, 6.35, TemperCelsius, 427.0, Read),
+    (Grade::J429Grade8, 38.1, HrcLeast, 33.0, Read),
+    (Grade::J429Grade8, 38.1, HrcGreatest, 39.0, Read),
+    (Grade::J429Grade8, 38.1, Ksi, 150.0, Read),
+    (Grade::J429Grade8, 38.1, Mpa, 1034.0, Read),
+    (Grade::J429Grade8, 38.1, TemperFahrenheit, 800.0, Read),
+    (Grade::J429Grade8, 38.1, TemperCelsius, 427.0, Read),
+    (Grade::J429Grade5_2, 6.35, HrcLeast, 26.0, Read),
+    (Grade::J429Grade5_2, 6.35, HrcGreatest, 36.0, Read),
+    (Grade::J429Grade5_2, 6.35, Ksi, 120.0, Read),
+    (Grade::J429Grade5_2, 6.35, Mpa, 827.0, Read),
+    (Grade::J429Grade5_2, 25.4, HrcLeast, 26.0, Read),
+    (Grade::J429Grade5_2, 25.4, HrcGreatest, 36.0, Read),
+    (Grade::J429Grade5_2, 25.4, Ksi, 120.0, Read),
+    (Grade::J429Grade5_2, 25.4, Mpa, 827.0, Read),
+    (Grade::J429Grade5_2, 6.35, TemperFahrenheit, 650.0, Memory),
+    (Grade::J429Grade5_2, 6.35, TemperCelsius, 343.0, Memory),
+    (Grade::J429Grade5_2, 25.4, TemperFahrenheit, 650.0, Memory),
+    (Grade::J429Grade5_2, 25.4, TemperCelsius, 343.0, Memory),
+    (Grade::J429Grade8_2, 6.35, HrcLeast, 33.0, Read),
+    (Grade::J429Grade8_2, 6.35, HrcGreatest, 39.0, Read),
+    (Grade::J429Grade8_2, 6.35, Ksi, 150.0, Read),
+    (Grade::J429Grade8_2, 6.35, Mpa, 1034.0, Read),
+    (Grade::J429Grade8_2, 25.4, HrcLeast, 33.0, Read),
+    (Grade::J429Grade8_2, 25.4, HrcGreatest, 39.0, Read),
+    (Grade::J429Grade8_2, 25.4, Ksi, 150.0, Read),
+    (Grade::J429Grade8_2, 25.4, Mpa, 1034.0, Read),
+    (Grade::J429Grade8_2, 6.35, TemperFahrenheit, 650.0, Memory),
+    (Grade::J429Grade8_2, 6.35, TemperCelsius, 343.0, Memory),
+    (Grade::J429Grade8_2, 25.4, TemperFahrenheit, 650.0, Memory),
+    (Grade::J429Grade8_2, 25.4, TemperCelsius, 343.0, Memory),
+];
+
+#[test]
+fn the_properties_are_the_published_ones() {
+    check(ROWS);
+}

@@ -1,0 +1,88 @@
+//! How a published value of a steel, a limit of a rule or a conversion is checked.
+
+use kettle_barrel::quantity::{Hardness, Length, Scale};
+use kettle_barrel::source::Basis;
+use kettle_barrel::steel::hydrogen::Rule;
+use kettle_barrel::steel::{Grade, Level, Over};
+use kettle_barrel::table::steel_row::Limits;
+
+/// A value that a standard prints.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[allow(missing_docs)]
+pub enum What {
+    HrcLeast,
+    HrcGreatest,
+    HrbLeast,
+    HrbGreatest,
+    HvLeast,
+    HvGreatest,
+    HbLeast,
+    HbGreatest,
+    Mpa,
+    Ksi,
+    KsiGreatest,
+    TemperCelsius,
+    TemperFahrenheit,
+    NoTemper,
+}
+
+/// Grade, nominal diameter in mm, what, printed value, basis.
+pub type Row = (Grade, f64, What, f64, Basis);
+
+/// Checks rows of a standard of steels: the value and the basis it is known on.
+pub fn check(rows: &[Row]) {
+    for &(grade, mm, what, printed, basis) in rows {
+        let name = format!("{} at {mm} mm: {what:?}", grade.name());
+        let properties = grade.properties(Length::from_mm(mm)).unwrap_or_else(|refusal| panic!("{refusal}"));
+        let row = properties.row;
+        let limit = |limits: Option<Limits>, end: fn(&Limits) -> Option<Hardness>| {
+            let limits = limits.unwrap_or_else(|| panic!("{name}: blank"));
+            (end(&limits).unwrap_or_else(|| panic!("{name}: blank")).number, limits.source.basis)
+        };
+        let least = |limits: &Limits| limits.least;
+        let greatest = |limits: &Limits| limits.greatest;
+        let strength = row.tensile_least.map(|known| (known.value, known.source.basis));
+        let temper = row.temper_least.map(|known| (known.value, known.source.basis));
+        let (ours, known) = match what {
+            What::HrcLeast => limit(row.hrc, least),
+            What::HrcGreatest => limit(row.hrc, greatest),
+            What::HrbLeast => limit(row.hrb, least),
+            What::HrbGreatest => limit(row.hrb, greatest),
+            What::HvLeast => limit(row.hv, least),
+            What::HvGreatest => limit(row.hv, greatest),
+            What::HbLeast => limit(row.hb, least),
+            What::HbGreatest => limit(row.hb, greatest),
+            What::Mpa => strength.map(|(value, basis)| (value.mpa(), basis)).unwrap(),
+            What::Ksi => strength.map(|(value, basis)| (value.ksi(), basis)).unwrap(),
+            What::KsiGreatest => {
+                let known = row.tensile_greatest.unwrap_or_else(|| panic!("{name}: blank"));
+                (known.value.ksi(), known.source.basis)
+            }
+            What::TemperCelsius => temper.map(|(value, basis)| (value.celsius(), basis)).unwrap(),
+            What::TemperFahrenheit => temper.map(|(value, basis)| (value.fahrenheit(), basis)).unwrap(),
+            What::NoTemper => {
+                assert!(properties.temper_least().is_err(), "{name}");
+                continue;
+            }
+        };
+        // What is printed in the other system beside the ruling value is a rounded one.
+        assert!((ours - printed).abs() <= 0.6, "{name}: {ours}, printed {printed}");
+        assert_eq!(known, basis, "{name}");
+    }
+}
+
+/// Rule, whether reaching the value passes it, value, scale (`None` for MPa), basis.
+pub type LimitRow = (Rule, Over, f64, Option<Scale>, Basis);
+
+/// Checks limits of rules.
+pub fn check_limits(rows: &[LimitRow]) {
+    for &(rule, over, printed, scale, basis) in rows {
+        let limit = rule.limit().unwrap_or_else(|| panic!("{rule:?} has no limit"));
+        let (ours, ours_scale) = match limit.at {
+            Level::Hardness(hardness) => (hardness.number, Some(hardness.scale)),
+            Level::Tensile(tensile) => (tensile.mpa(), None),
+        };
+        assert_eq!((ours, ours_scale, limit.over), (printed, scale, over), "{rule:?}");
+        assert_eq!(rule.source().basis, basis, "{rule:?}");
+    }
+}
