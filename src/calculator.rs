@@ -7,7 +7,9 @@
 //! and one line of [`REGISTER`].
 
 pub mod coat_thickness;
+pub mod load;
 pub mod oversize_tap;
+pub mod powder_mass;
 pub mod salt_spray;
 pub mod service_life;
 pub mod shape;
@@ -71,6 +73,7 @@ impl Entry {
 pub static REGISTER: &[Entry] = &[
     Entry::of::<coat_thickness::CoatThickness>(),
     Entry::of::<oversize_tap::OversizeTap>(),
+    Entry::of::<powder_mass::PowderMass>(),
     Entry::of::<service_life::ServiceLife>(),
     Entry::of::<salt_spray::SaltSpray>(),
 ];

@@ -2,6 +2,7 @@
 //!
 //! It knows nothing of threads, steels or places.
 
+pub mod barrel;
 pub mod class;
 pub mod factor;
 pub mod process;

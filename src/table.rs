@@ -48,6 +48,7 @@ pub mod iso_9224;
 pub mod iso_965_1;
 pub mod iso_965_4;
 pub mod iso_965_5;
+pub mod mechanical_process;
 pub mod sae_j417;
 pub mod sae_j429;
 pub mod steel_row;

@@ -28,5 +28,6 @@ mod iso_965_2;
 mod iso_965_4;
 mod iso_965_5;
 mod limit;
+mod mechanical_process;
 mod part_mass;
 mod zinc_sites;
