@@ -7,6 +7,7 @@
 //! and one line of [`REGISTER`].
 
 pub mod coat_thickness;
+pub mod kettle_pickup;
 pub mod load;
 pub mod oversize_tap;
 pub mod powder_mass;
@@ -74,6 +75,7 @@ pub static REGISTER: &[Entry] = &[
     Entry::of::<coat_thickness::CoatThickness>(),
     Entry::of::<oversize_tap::OversizeTap>(),
     Entry::of::<powder_mass::PowderMass>(),
+    Entry::of::<kettle_pickup::KettlePickup>(),
     Entry::of::<service_life::ServiceLife>(),
     Entry::of::<salt_spray::SaltSpray>(),
 ];

@@ -5,6 +5,7 @@
 pub mod barrel;
 pub mod class;
 pub mod factor;
+pub mod kettle;
 pub mod process;
 
 pub use class::{Class, Limit};

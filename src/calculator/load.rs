@@ -5,7 +5,7 @@ use super::{Bound, Choice, Fault, Field, Figure, Note, Reader, Section};
 use crate::part::{self, Kind, STEEL, Shape, standard};
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, Unit, Volume, unit};
 use crate::source::document;
-use crate::thread::Designation;
+use crate::thread::{Designation, Thread};
 use crate::working::{Step, Term};
 
 /// A load as it is stated.
@@ -24,6 +24,8 @@ pub enum Stated {
 pub struct Piece {
     /// What kind of part.
     pub kind: Kind,
+    /// Its thread.
+    pub thread: Thread,
     /// Its shape.
     pub shape: Shape,
 }
@@ -168,10 +170,21 @@ fn read_piece(reader: &mut Reader<'_>) -> Option<Piece> {
     } else {
         reader.parsed("sizes", |text| standard.with_own_sizes(text))?
     };
-    Some(Piece { kind: kind?, shape })
+    Some(Piece { kind: kind?, thread: thread?.thread, shape })
 }
 
 impl Stated {
+    /// The load with its nuts as blanks, tapped only after the zinc.
+    #[must_use]
+    pub fn blanks(self) -> Self {
+        let blank = |piece: Piece| Piece { shape: piece.shape.blank(), ..piece };
+        match self {
+            Self::Count(piece, pieces) => Self::Count(blank(piece), pieces),
+            Self::Weight(piece, mass) => Self::Weight(blank(piece), mass),
+            Self::Area(..) => self,
+        }
+    }
+
     /// What the load amounts to.
     pub fn load(&self) -> Load {
         match *self {

@@ -4,6 +4,7 @@
 
 mod architecture;
 mod barrel;
+mod kettle;
 mod part;
 mod register;
 mod working;

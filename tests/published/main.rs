@@ -16,6 +16,7 @@ mod astm_b695;
 mod astm_f1941;
 mod astm_f2329;
 mod cad_kernel;
+mod hotdip_process;
 mod iso_10684;
 mod iso_10684_threads;
 mod iso_1461;
