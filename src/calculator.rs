@@ -8,7 +8,10 @@
 
 pub mod coat_thickness;
 pub mod hydrogen;
+pub mod kettle_pickup;
+pub mod load;
 pub mod oversize_tap;
+pub mod powder_mass;
 pub mod salt_spray;
 pub mod service_life;
 pub mod shape;
@@ -76,6 +79,8 @@ pub static REGISTER: &[Entry] = &[
     Entry::of::<oversize_tap::OversizeTap>(),
     Entry::of::<hydrogen::HydrogenRisk>(),
     Entry::of::<tempering::TemperingMargin>(),
+    Entry::of::<powder_mass::PowderMass>(),
+    Entry::of::<kettle_pickup::KettlePickup>(),
     Entry::of::<service_life::ServiceLife>(),
     Entry::of::<salt_spray::SaltSpray>(),
 ];

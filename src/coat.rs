@@ -2,10 +2,11 @@
 //!
 //! It knows nothing of threads, steels or places.
 
+pub mod barrel;
 pub mod class;
 pub mod factor;
-pub mod process;
+pub mod kettle;
 
+pub use crate::process::Process;
 pub use class::{Class, Limit};
 pub use factor::Factor;
-pub use process::Process;

@@ -6,10 +6,12 @@
 //! - [`quantity`]: lengths, areal masses, temperatures, hardness: read, converted, shown.
 //! - [`source`]: every published document, named once.
 //! - [`working`]: the steps of a result, kept so that anybody can redo the sum.
+//! - [`process`]: the three ways of putting zinc on, by name.
 //! - [`table`]: published tables as typed constants, one file a standard.
 //! - [`thread`]: designations, limits of size, the coated fit, strength.
-//! - [`coat`]: the three processes, the classes of the standards, thickness and mass.
+//! - [`steel`]: grades, hardness scales, hydrogen, tempering.
 //! - [`part`]: shapes of parts: area with the thread developed, volume, mass.
+//! - [`coat`]: the classes of the standards, thickness and mass, the barrel's charge, the kettle's loss.
 //! - [`site`]: corrosivity of a place, the life of a coat, hours of salt spray.
 //! - [`lot`]: readings, samples, acceptance.
 //! - [`calculator`]: one file a calculator, from text to report.
@@ -21,6 +23,7 @@ pub mod coat;
 pub mod lot;
 pub mod order;
 pub mod part;
+pub mod process;
 pub mod quantity;
 pub mod site;
 pub mod source;

@@ -8,12 +8,14 @@
 mod explain;
 mod hexagon;
 mod kind;
+mod own;
 mod profile;
 mod shape;
 mod standard;
 
 pub use explain::working;
 pub use kind::{Kind, Unknown};
+pub use own::OwnSizeError;
 pub use profile::Profile;
 pub use shape::{Bolt, Dimension, Head, Nut, Shape, Size, Unsound, Washer};
 pub use standard::{covered, standard};

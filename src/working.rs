@@ -91,14 +91,26 @@ impl Step {
 
     /// The pieces of the formula with the numbers put in.
     pub fn substituted(&self) -> Vec<Segment<'_>> {
-        let put_in = |piece| match piece {
-            Segment::Symbol(symbol) => match self.terms.iter().find(|term| term.symbol == symbol) {
-                Some(term) => Segment::Value(term.value),
-                None => piece,
-            },
-            other => other,
-        };
-        pieces(self.formula).into_iter().map(put_in).collect()
+        let formula = pieces(self.formula);
+        let mut put_in = Vec::with_capacity(formula.len());
+        for (at, piece) in formula.iter().enumerate() {
+            let term = match piece {
+                Segment::Symbol(symbol) => self.terms.iter().find(|term| term.symbol == *symbol),
+                _ => None,
+            };
+            // A value with its unit is raised to a power as a whole: (12 mm)^2.
+            let raised = matches!(formula.get(at + 1), Some(Segment::Operator("^")));
+            match term {
+                Some(term) if raised => put_in.extend([
+                    Segment::Operator("("),
+                    Segment::Value(term.value),
+                    Segment::Operator(")"),
+                ]),
+                Some(term) => put_in.push(Segment::Value(term.value)),
+                None => put_in.push(*piece),
+            }
+        }
+        put_in
     }
 }
 

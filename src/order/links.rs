@@ -64,9 +64,22 @@ pub fn tempering(line: &OrderLine) -> Link {
     Link { calculator: "tempering", pairs }
 }
 
-/// The charge of the barrel.
-pub fn powder(line: &OrderLine) -> Link {
-    Link { calculator: "powder", pairs: vec![("thread", line.thread.to_string())] }
+/// The charge of the barrel, with the coat on offer.
+pub fn powder(line: &OrderLine, offer: Option<&Offer>) -> Link {
+    let mut pairs = vec![
+        ("load", "count".to_owned()),
+        ("part", line.part.key().to_owned()),
+        ("thread", line.thread.to_string()),
+        ("pieces", line.quantity.to_string()),
+    ];
+    if let Some(length) = line.length {
+        pairs.push(("length", length.show(&unit::MM, 3).to_string()));
+    }
+    if let Some(offer) = offer {
+        pairs.push(("asked", "thickness".to_owned()));
+        pairs.push(("coat", um(offer.least)));
+    }
+    Link { calculator: "powder", pairs }
 }
 
 /// Years in the place.

@@ -61,7 +61,7 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
         Reason::BeadsPart => (
             "Glass beads keep flat washers and rings from nesting and hooking together.".to_owned(),
             common_practice("beads between flat parts"),
-            Some(links::powder(line)),
+            Some(links::powder(line, offer)),
         ),
         Reason::WashersNest => (
             "Flat washers lie on each other in a plating barrel and leave bare spots: mix them with other parts.".to_owned(),
@@ -75,12 +75,12 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
                 BARREL_HEAVIEST.show(&unit::G, 0)
             ),
             document::PROCESS_TEXT.read("weight of a piece, about 1 lb"),
-            Some(links::powder(line)),
+            Some(links::powder(line, offer)),
         ),
         Reason::LongForBarrel => (
             format!("Ask the plater: the part is longer than {}.", BARREL_LONGEST.show(&unit::INCH, 0)),
             document::PROCESS_TEXT.read("longest part of one plater, 26 in"),
-            Some(links::powder(line)),
+            Some(links::powder(line, offer)),
         ),
         Reason::LongForKettle => (
             format!("Ask the galvanizer: threaded rods are taken up to {}.", KETTLE_LONGEST.show(&unit::M, 0)),

@@ -194,6 +194,16 @@ pub static PIECES: Unit = Unit {
     offset: 0.0,
 };
 
+/// Turns of a barrel.
+pub static TURNS_MINUTE: Unit = Unit {
+    dimension: Dimension::PlainNumber,
+    symbol: "1/min",
+    name: "turns a minute",
+    also: &["rpm"],
+    factor: 1.0,
+    offset: 0.0,
+};
+
 /// A tempering parameter, `T (C + log10 t)` with kelvin and hours.
 pub static TEMPERING_PARAMETER: Unit = Unit {
     dimension: Dimension::PlainNumber,

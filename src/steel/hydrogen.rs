@@ -6,7 +6,7 @@
 
 use super::hardness::Level;
 use super::{Compared, Grade, Measure, Standing, State, Steel};
-use crate::coat::Process;
+use crate::process::Process;
 use crate::quantity::{Hardness, Length, Scale, Stress};
 use crate::table::{Refusal, astm_b850, iso_2081};
 

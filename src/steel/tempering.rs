@@ -18,8 +18,8 @@ use super::grade::Properties;
 use super::{Grade, Standing};
 use crate::quantity::{Length, Temperature, TemperatureDifference, Time};
 use crate::source::{Source, assumed, document};
-use crate::table::Refusal;
 use crate::table::steel_row::Treatment;
+use crate::table::{Refusal, hotdip_process};
 
 mod bath;
 mod words;
@@ -164,16 +164,21 @@ pub fn judge(case: &Case) -> Result<Outcome, Refusal> {
         Some(against) if against.margin.kelvin() > 0.0 => Heat::Below,
         Some(_) => Heat::NotStronger,
     };
-    let m27 = case.diameter.is_some_and(|diameter| diameter.mm() >= 27.0);
     let rulings = [
         (grade == Some(Grade::A490)).then_some(Ruling { rule: Rule::A490, standing: Standing::Forbidden }),
-        (grade == Some(Grade::Class10_9) && m27 && bath == Bath::High)
+        (bath == Bath::High && forbids_high_bath(grade, case.diameter))
             .then_some(Ruling { rule: Rule::HighTemperature, standing: Standing::Forbidden }),
         Some(Ruling { rule: Rule::Bath, standing: bath.standing() }),
         Some(Ruling { rule: Rule::Heat(heat), standing: heat.standing() }),
         (grade == Some(Grade::A574)).then_some(Ruling { rule: Rule::A574Check, standing: Standing::Told }),
     ];
     Ok(Outcome { dip_parameter, dip_one_hour, temper: against, bath, rulings })
+}
+
+/// Whether ISO 10684 keeps a bolt out of the high-temperature bath: class 10.9 from M27.
+pub fn forbids_high_bath(grade: Option<Grade>, diameter: Option<Length>) -> bool {
+    grade == Some(Grade::Class10_9)
+        && diameter.is_some_and(|diameter| diameter >= hotdip_process::NO_HIGH_BATH_FROM)
 }
 
 fn against(temper: Temper, case: &Case, dip_one_hour: Temperature) -> Against {

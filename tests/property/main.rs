@@ -3,6 +3,8 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod architecture;
+mod barrel;
+mod kettle;
 mod order;
 mod part;
 mod register;

@@ -2,7 +2,7 @@
 
 use super::super::hardness::Level;
 use super::super::state::Limit;
-use crate::coat::Process;
+use crate::process::Process;
 use crate::quantity::{Hardness, Stress};
 use crate::source::{Source, common_practice, document};
 use crate::table::{astm_b850, iso_2081};

@@ -1,0 +1,128 @@
+//! The barrel: what to weigh in for a coat on an area, beads, additions and loads.
+//!
+//! The thickness follows from the mass of powder on the area, and from nothing else: time only
+//! gives the powder leave to be peened on.
+
+use std::f64::consts::PI;
+
+use crate::quantity::{Area, ArealMass, Density, Length, Mass, Quantity, Volume, unit};
+use crate::source::{Source, assumed, document};
+use crate::table::{Refusal, mechanical_process as practice};
+
+/// What is weighed in for a load.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Charge {
+    /// Mass of the coat on the area.
+    pub areal: ArealMass,
+    /// Zinc on the parts.
+    pub deposit: Mass,
+    /// Zinc powder to weigh in.
+    pub powder: Mass,
+    /// Copper on the parts.
+    pub copper: Mass,
+    /// Copper sulfate pentahydrate that holds this copper.
+    pub copper_sulfate: Mass,
+}
+
+/// Density of solid copper.
+pub const COPPER: Density = Density::from_g_cm3(8.96);
+/// Where it is known from.
+pub const COPPER_SOURCE: Source = document::MACHINERYS_HANDBOOK.memory("density of copper");
+/// Mass of copper sulfate pentahydrate for the copper in it: 249.69 over 63.55.
+pub const SULFATE_TO_COPPER: f64 = 3.929;
+/// Where the ratio comes from.
+pub const SULFATE_SOURCE: Source = document::ARITHMETIC.computed("molar masses of CuSO4·5H2O and Cu");
+/// The copper flash taken where none is stated.
+pub const COPPER_FLASH: Length = Length::from_um(0.5);
+/// No document states a thickness.
+pub const COPPER_FLASH_SOURCE: Source = assumed("copper flash of 0.5 µm; no document states one");
+/// Solid share of a heap of graded beads.
+pub const BEAD_PACKING: f64 = 0.6;
+/// Where the share comes from.
+pub const BEAD_PACKING_SOURCE: Source = assumed("graded beads fill 60 % of their heap");
+
+/// What to weigh in for a coat: zinc at the deposit's density and the yield, copper by its flash.
+///
+/// `yielded` is the share of the powder that ends up on the parts, above 0 and up to 1.
+pub fn charge(area: Area, coat: Length, deposit: Density, yielded: f64, flash: Length) -> Charge {
+    let areal = deposit * coat;
+    let zinc = areal * area;
+    let copper = (COPPER * flash) * area;
+    Charge {
+        areal,
+        deposit: zinc,
+        powder: Mass::from_g(zinc.g() / yielded),
+        copper,
+        copper_sulfate: Mass::from_g(copper.g() * SULFATE_TO_COPPER),
+    }
+}
+
+/// The usual number of equal additions for a coat, and the rule it comes from.
+///
+/// # Errors
+/// Outside 5 to 110 µm nothing is known.
+pub fn usual_additions(coat: Length) -> Result<(u32, Source), Refusal> {
+    let [thin, thick] = practice::ADDITIONS;
+    let um = coat.um();
+    let along = |(from, to): (f64, f64), (least, greatest): (f64, f64)| {
+        least + (greatest - least) * (um - from) / (to - from)
+    };
+    let (number, source) = if um < thin.0 || um > thick.1 {
+        return Err(Refusal::Outside {
+            what: "coat",
+            asked: coat.show(&unit::UM, 1),
+            least: Length::from_um(thin.0).show(&unit::UM, 0),
+            greatest: Length::from_um(thick.1).show(&unit::UM, 0),
+            source: practice::ADDITIONS_SOURCE,
+        });
+    } else if um <= thin.1 {
+        (along((thin.0, thin.1), (thin.2, thin.3)), practice::ADDITIONS_SOURCE)
+    } else if um < thick.0 {
+        (along((thin.1, thick.0), (thin.3, practice::USUAL_ADDITIONS)), BETWEEN)
+    } else {
+        (practice::USUAL_ADDITIONS, practice::USUAL_ADDITIONS_SOURCE)
+    };
+    // From 1 to 10.
+    Ok((number.round() as u32, source))
+}
+
+/// Nothing is published between the thin and the thick coats.
+const BETWEEN: Source = assumed("between 12 and 40 µm: along a straight line from 3 to 10 additions");
+
+/// The coat after each of `count` equal additions; the last is the whole coat.
+pub fn coat_after_each(coat: Length, count: u32) -> impl Iterator<Item = Length> {
+    (1..=count).map(move |number| Length::from_um(coat.um() * f64::from(number) / f64::from(count)))
+}
+
+/// Share of a heap of parts that is steel, where none is stated: from the published load of a barrel.
+pub fn usual_solid_share(steel: Density) -> f64 {
+    let (parts, ft3) = practice::PARTS_PER_VOLUME;
+    parts.g() / (Volume::from_ft3(ft3).cm3() * steel.g_cm3())
+}
+
+/// Where that share comes from.
+pub const USUAL_SOLID_SHARE_SOURCE: Source = document::FINISHING_GUIDEBOOK
+    .computed("2000 lb of 1 in long threaded fasteners in a 20 ft³ barrel, over the density of steel");
+
+/// The room a heap takes whose solid share is known.
+pub fn bulk_volume(solid: Volume, solid_share: f64) -> Volume {
+    Volume::from_mm3(solid.mm3() / solid_share)
+}
+
+/// Mass of a heap of beads.
+pub fn bead_mass(bulk: Volume) -> Mass {
+    Mass::from_g(bulk.cm3() * practice::GLASS * BEAD_PACKING)
+}
+
+/// Loads that a heap of parts makes in a barrel; working volumes count the parts.
+pub fn loads(bulk: Volume, working: Volume) -> f64 {
+    // One part in 10^9 of a load is no load.
+    (bulk.mm3() / working.mm3() - 1e-9).ceil().max(1.0)
+}
+
+/// Turns a minute at the published surface speeds.
+pub fn turns_a_minute(diameter: Length) -> (f64, f64) {
+    let (slow, fast) = practice::SURFACE_SPEED;
+    let around = PI * diameter.m();
+    (slow / around, fast / around)
+}
