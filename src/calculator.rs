@@ -14,9 +14,9 @@ pub mod shape;
 mod thread_fields;
 
 pub use shape::{
-    About, Address, Bar, Bound, Caution, Choice, Damage, Draft, Example, Fault, Field, Figure, Finding, Form,
-    Kind, Link, Mark, Note, Picture, Problem, Problems, Reader, Report, ScaleBand, ScaleMark, Section,
-    ThreadCorner, Value, Verdict, When,
+    About, Address, Bar, Bound, Caution, Choice, Damage, Draft, Example, Fault, Field, Figure, Filled,
+    Finding, Form, Kind, Link, Mark, Note, Picture, Problem, Problems, Reader, Report, ScaleBand, ScaleMark,
+    Section, ThreadCorner, Value, Verdict, When,
 };
 
 /// What every calculator is.

@@ -13,7 +13,7 @@ mod text;
 pub use about::{About, Bound, Choice, Example, Field, Kind, When};
 pub use address::{Address, Damage};
 pub use draft::{Draft, Link};
-pub use form::{Entry, Form};
+pub use form::{Filled, Form};
 pub use picture::{Bar, Picture, ScaleBand, ScaleMark, ThreadCorner};
 pub use problem::{Fault, Problem, Problems};
 pub use reader::Reader;

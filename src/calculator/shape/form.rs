@@ -11,12 +11,12 @@ use crate::quantity::{Unit, unit};
 #[derive(Debug, Clone)]
 pub struct Form {
     fields: &'static [Field],
-    entries: Vec<Entry>,
+    entries: Vec<Filled>,
 }
 
 /// What stands in one field.
 #[derive(Debug, Clone, PartialEq, Default)]
-pub struct Entry {
+pub struct Filled {
     /// The text as typed; nothing changes it but the person who types.
     pub text: String,
     /// The unit chosen beside it; `None` for what has no unit.
@@ -34,7 +34,7 @@ impl Form {
     pub fn new(fields: &'static [Field], draft: &Draft) -> Self {
         let entries = fields
             .iter()
-            .map(|field| Entry::of(field, draft.get(field.name).unwrap_or(field.default)))
+            .map(|field| Filled::of(field, draft.get(field.name).unwrap_or(field.default)))
             .collect();
         Self { fields, entries }
     }
@@ -51,7 +51,7 @@ impl Form {
     }
 
     /// The fields with what stands in each.
-    pub fn entries(&self) -> impl Iterator<Item = (&'static Field, &Entry)> {
+    pub fn entries(&self) -> impl Iterator<Item = (&'static Field, &Filled)> {
         self.fields.iter().zip(&self.entries)
     }
 
@@ -94,7 +94,7 @@ impl Form {
         let mut kept = Draft::default();
         for (field, entry) in self.entries() {
             let text = entry.with_unit();
-            let changed = *entry != Entry::of(field, field.default);
+            let changed = *entry != Filled::of(field, field.default);
             if changed || (reader.is_asked(field.name) && !text.is_empty()) {
                 kept.set(field.name, text);
             }
@@ -103,18 +103,18 @@ impl Form {
     }
 
     /// The fields that are asked, given the others, with what stands in each.
-    pub fn asked(&self) -> Vec<(&'static Field, &Entry)> {
+    pub fn asked(&self) -> Vec<(&'static Field, &Filled)> {
         let draft = self.draft();
         let reader = Reader::new(self.fields, &draft);
         self.entries().filter(|(field, _)| reader.is_asked(field.name)).collect()
     }
 
-    fn entry_mut(&mut self, name: &str) -> Option<(&'static Field, &mut Entry)> {
+    fn entry_mut(&mut self, name: &str) -> Option<(&'static Field, &mut Filled)> {
         self.fields.iter().zip(&mut self.entries).find(|(field, _)| field.name == name)
     }
 }
 
-impl Entry {
+impl Filled {
     /// A text with its unit, taken apart.
     fn of(field: &'static Field, text: &str) -> Self {
         let first = field.units().first().copied();
@@ -182,14 +182,14 @@ mod tests {
         form
     }
 
-    fn only(form: &Form) -> &Entry {
+    fn only(form: &Form) -> &Filled {
         &form.entries[0]
     }
 
     #[test]
     fn a_unit_typed_behind_the_number_becomes_the_unit_chosen() {
         let form = typed("2 mil");
-        assert_eq!(only(&form), &Entry { text: "2 mil".into(), unit: Some(&unit::MIL) });
+        assert_eq!(only(&form), &Filled { text: "2 mil".into(), unit: Some(&unit::MIL) });
         assert_eq!(form.draft().get("coat"), Some("2 mil"));
     }
 
@@ -197,7 +197,7 @@ mod tests {
     fn a_unit_chosen_afterwards_takes_the_place_of_the_typed_one() {
         let mut form = typed("2 mil");
         form.choose_unit("coat", "µm");
-        assert_eq!(only(&form), &Entry { text: "2".into(), unit: Some(&unit::UM) });
+        assert_eq!(only(&form), &Filled { text: "2".into(), unit: Some(&unit::UM) });
         assert_eq!(form.draft().get("coat"), Some("2 µm"));
     }
 
