@@ -10,11 +10,11 @@ use yew::prelude::*;
 use super::answer::Told;
 use super::calculator::given;
 use super::form::{FormPanel, instead_of_result};
-use crate::order;
 use super::report::{cautions, figures, findings, notes, sources, verdict};
 use super::state::{Action, Desk, State, WrittenLine};
 use super::tools::Tools;
 use super::{browser, field};
+use crate::order;
 
 /// What the view of the order line needs to know.
 #[derive(Properties)]
