@@ -20,9 +20,9 @@ pub mod tempering;
 mod thread_fields;
 
 pub use shape::{
-    About, Bar, Bound, Caution, Choice, Draft, Example, Fault, Field, Figure, Finding, Kind, Link, Mark,
-    Note, Picture, Problem, Problems, Reader, Report, ScaleBand, ScaleMark, Section, ThreadCorner, Value,
-    Verdict, When,
+    About, Address, Bar, Bound, Caution, Choice, Damage, Draft, Example, Fault, Field, Figure, Filled,
+    Finding, Form, Kind, Link, Mark, Note, Picture, Problem, Problems, Reader, Report, ScaleBand, ScaleMark,
+    Section, ThreadCorner, Value, Verdict, When,
 };
 
 /// What every calculator is.

@@ -2,6 +2,7 @@
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
+mod address;
 mod architecture;
 mod barrel;
 mod kettle;

@@ -123,7 +123,7 @@ proptest! {
 }
 
 /// Texts from the plausible to the absurd.
-fn text() -> impl Strategy<Value = String> {
+pub(crate) fn text() -> impl Strategy<Value = String> {
     prop_oneof![
         any::<String>(),
         "[0-9]{1,4}([.,][0-9]{1,3})? ?(µm|mm|mil|in|g/m²|kg|°C|HRC|HV|MPa|h|%)?",

@@ -185,6 +185,15 @@ impl Field {
         self
     }
 
+    /// What stands in it as one reads it: a choice by its label, a number with its unit.
+    pub fn shown(&self, entry: &super::Filled) -> String {
+        let chosen = match self.kind {
+            Kind::Choice(choices) => choices.iter().find(|choice| choice.key == entry.text),
+            _ => None,
+        };
+        chosen.map_or_else(|| entry.with_unit(), |choice| choice.label.to_owned())
+    }
+
     /// The units it offers; none for what has no unit.
     pub fn units(&self) -> &'static [&'static Unit] {
         match self.kind {

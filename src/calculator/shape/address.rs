@@ -1,0 +1,204 @@
+//! The address of a view: what follows `#` in a link, and a line in a file of saved orders.
+//!
+//! `1/coat?coat=50+%C2%B5m&factor=a123`: the version of this grammar, the view, then names and texts
+//! as a web form writes them. An address holds the whole state of a view, so that a link sent by
+//! mail opens what the sender saw.
+
+use std::fmt::{self, Write};
+
+use super::{Draft, Field};
+
+/// A view and what stands in its fields.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Address {
+    /// The view: the id of a calculator, or a name of the page's own.
+    pub view: String,
+    /// Names and texts of its fields.
+    pub draft: Draft,
+}
+
+/// What of an address could not be read. The rest is opened all the same.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Damage {
+    /// Another version of this grammar, or none.
+    Version(String),
+    /// The text of a field holds a broken character code.
+    Broken(String),
+    /// The view asks no such thing.
+    Unknown(String),
+    /// There is no such view.
+    NoView(String),
+}
+
+/// The version of the grammar.
+const VERSION: &str = "1";
+
+impl Address {
+    /// An address.
+    pub fn new(view: impl Into<String>, draft: Draft) -> Self {
+        Self { view: view.into(), draft }
+    }
+
+    /// Reads an address, with or without the `#` before it, and names what was damaged.
+    pub fn read(text: &str) -> (Self, Vec<Damage>) {
+        let mut damage = Vec::new();
+        let text = text.trim();
+        let text = text.strip_prefix('#').unwrap_or(text);
+        let (version, rest) = text.split_once('/').unwrap_or(("", text));
+        if version != VERSION {
+            damage.push(Damage::Version(version.to_owned()));
+        }
+        let (view, query) = rest.split_once('?').unwrap_or((rest, ""));
+        let mut address = Self::new(decoded(view).0, Draft::default());
+        for pair in query.split('&').filter(|pair| !pair.is_empty()) {
+            let (name, text) = pair.split_once('=').unwrap_or((pair, ""));
+            let (name, name_whole) = decoded(name);
+            let (text, text_whole) = decoded(text);
+            if !name_whole || !text_whole {
+                damage.push(Damage::Broken(name.clone()));
+            }
+            address.draft.set(&name, text);
+        }
+        (address, damage)
+    }
+
+    /// Takes out what these fields do not ask, and names it.
+    pub fn keep_only(&mut self, fields: &[Field]) -> Vec<Damage> {
+        let is_field = |name: &str| fields.iter().any(|field| field.name == name);
+        let (known, unknown): (Vec<_>, Vec<_>) = self.draft.pairs().partition(|(name, _)| is_field(name));
+        let damage = unknown.into_iter().map(|(name, _)| Damage::Unknown(name.to_owned())).collect();
+        self.draft = known.into_iter().collect();
+        damage
+    }
+}
+
+/// Addresses from a file of them, one a line; lines that begin with `#` and a space are remarks.
+///
+/// The second value holds the lines that are no addresses.
+pub fn read_list(text: &str) -> (Vec<Address>, Vec<String>) {
+    let mut addresses = Vec::new();
+    let mut unread = Vec::new();
+    let lines = text.lines().map(|line| line.trim_start_matches('\u{feff}').trim());
+    for line in lines.filter(|line| !line.is_empty() && *line != "#" && !line.starts_with("# ")) {
+        let (address, damage) = Address::read(line);
+        if address.view.is_empty() || damage.iter().any(|one| matches!(one, Damage::Version(_))) {
+            unread.push(line.to_owned());
+        } else if !addresses.contains(&address) {
+            addresses.push(address);
+        }
+    }
+    (addresses, unread)
+}
+
+/// A file of addresses, which [`read_list`] reads again.
+pub fn write_list<'a>(remark: &str, addresses: impl IntoIterator<Item = &'a Address>) -> String {
+    let mut text = format!("# {}\n", remark.replace(['\n', '\r'], " "));
+    for address in addresses {
+        text.push_str(&address.to_string());
+        text.push('\n');
+    }
+    text
+}
+
+impl fmt::Display for Address {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{VERSION}/")?;
+        encode(f, &self.view)?;
+        for (at, (name, text)) in self.draft.pairs().enumerate() {
+            f.write_char(if at == 0 { '?' } else { '&' })?;
+            encode(f, name)?;
+            f.write_char('=')?;
+            encode(f, text)?;
+        }
+        Ok(())
+    }
+}
+
+impl fmt::Display for Damage {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Version(version) if version.is_empty() => {
+                f.write_str("This link is damaged or not one of ours; what could be read of it is open.")
+            }
+            Self::Version(version) => write!(
+                f,
+                "This link was written by another version of the page (“{version}”); what could be read of it is open."
+            ),
+            Self::Broken(name) => write!(f, "“{name}” is damaged in this link; check what stands there."),
+            Self::Unknown(name) => {
+                write!(f, "The link says something about “{name}”, which is not asked here; it was left out.")
+            }
+            Self::NoView(view) => {
+                write!(f, "The link names “{view}”, which is not here; the order line is open instead.")
+            }
+        }
+    }
+}
+
+/// As a web form writes it: letters, digits and `-._~/` stand, a space is `+`, the rest is in codes.
+fn encode(f: &mut fmt::Formatter<'_>, text: &str) -> fmt::Result {
+    for byte in text.bytes() {
+        match byte {
+            b'a'..=b'z' | b'A'..=b'Z' | b'0'..=b'9' | b'-' | b'.' | b'_' | b'~' | b'/' => {
+                f.write_char(char::from(byte))?;
+            }
+            b' ' => f.write_char('+')?,
+            _ => write!(f, "%{byte:02X}")?,
+        }
+    }
+    Ok(())
+}
+
+/// The text, and whether all of it could be read.
+fn decoded(text: &str) -> (String, bool) {
+    let mut bytes = Vec::with_capacity(text.len());
+    let mut whole = true;
+    let mut rest = text.bytes();
+    while let Some(byte) = rest.next() {
+        bytes.push(match byte {
+            b'+' => b' ',
+            b'%' => {
+                let digit = |byte: Option<u8>| char::from(byte?).to_digit(16);
+                let mut code = rest.clone();
+                match (digit(code.next()), digit(code.next())) {
+                    // Two hexadecimal digits fit a byte.
+                    (Some(high), Some(low)) => {
+                        rest = code;
+                        (high * 16 + low) as u8
+                    }
+                    _ => {
+                        whole = false;
+                        b'%'
+                    }
+                }
+            }
+            _ => byte,
+        });
+    }
+    match String::from_utf8(bytes) {
+        Ok(text) => (text, whole),
+        Err(broken) => (String::from_utf8_lossy(broken.as_bytes()).into_owned(), false),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_address_reads_as_a_person_would_write_it() {
+        let draft = [("coat", "50 µm"), ("factor", "a123")].into_iter().collect();
+        let address = Address::new("coat", draft);
+        assert_eq!(address.to_string(), "1/coat?coat=50+%C2%B5m&factor=a123");
+        assert_eq!(Address::read("#1/coat?coat=50+%C2%B5m&factor=a123"), (address, Vec::new()));
+    }
+
+    #[test]
+    fn damage_is_named_and_the_rest_is_opened() {
+        let (address, damage) = Address::read("#1/coat?coat=50+%C2%ZZ&factor=a123");
+        assert_eq!(address.draft.get("factor"), Some("a123"));
+        assert_eq!(damage, [Damage::Broken("coat".into())]);
+        assert_eq!(Address::read("#7/coat").1, [Damage::Version("7".into())]);
+        assert_eq!(Address::read("#coat").1, [Damage::Version(String::new())]);
+    }
+}

@@ -1,0 +1,218 @@
+//! What stands in the fields of a form: texts as typed, and the unit chosen beside each.
+//!
+//! A draft carries the unit in the text (`50 µm`); a form shows the two side by side. A unit typed
+//! behind a number wins over the one chosen.
+
+use super::{Draft, Example, Field, Kind, Reader};
+use crate::quantity::number::{self, Reading};
+use crate::quantity::{Unit, unit};
+
+/// The fields of a form with what stands in them.
+#[derive(Debug, Clone)]
+pub struct Form {
+    fields: &'static [Field],
+    entries: Vec<Filled>,
+}
+
+/// What stands in one field.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Filled {
+    /// The text as typed; nothing changes it but the person who types.
+    pub text: String,
+    /// The unit chosen beside it; `None` for what has no unit.
+    pub unit: Option<&'static Unit>,
+}
+
+impl PartialEq for Form {
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::eq(self.fields, other.fields) && self.entries == other.entries
+    }
+}
+
+impl Form {
+    /// A form filled from a draft; a field that the draft leaves out takes its default.
+    pub fn new(fields: &'static [Field], draft: &Draft) -> Self {
+        let entries = fields
+            .iter()
+            .map(|field| Filled::of(field, draft.get(field.name).unwrap_or(field.default)))
+            .collect();
+        Self { fields, entries }
+    }
+
+    /// A form filled with a worked example.
+    pub fn example(fields: &'static [Field], example: &Example) -> Self {
+        Self::new(fields, &example.pairs.iter().copied().collect())
+    }
+
+    /// A form in which every number and text is empty and every choice is at its default.
+    pub fn cleared(fields: &'static [Field]) -> Self {
+        let emptied = fields.iter().filter(|field| !matches!(field.kind, Kind::Choice(_)));
+        Self::new(fields, &emptied.map(|field| (field.name, "")).collect())
+    }
+
+    /// The fields with what stands in each.
+    pub fn entries(&self) -> impl Iterator<Item = (&'static Field, &Filled)> {
+        self.fields.iter().zip(&self.entries)
+    }
+
+    /// What was typed into a field. A unit typed behind the number becomes the unit chosen.
+    pub fn write(&mut self, name: &str, text: &str) {
+        if let Some((field, entry)) = self.entry_mut(name) {
+            entry.text = text.to_owned();
+            if let Some(written) = written_unit(field, text) {
+                entry.unit = Some(written);
+            }
+        }
+    }
+
+    /// Chooses the unit of a field by its symbol. A unit typed behind the number gives way to it.
+    pub fn choose_unit(&mut self, name: &str, symbol: &str) {
+        if let Some((field, entry)) = self.entry_mut(name)
+            && let Some(chosen) = field.units().iter().copied().find(|unit| unit.symbol == symbol)
+        {
+            if written_unit(field, &entry.text).is_some() {
+                entry.text = number::split_unit(&entry.text).0.to_owned();
+            }
+            entry.unit = Some(chosen);
+        }
+    }
+
+    /// The texts with their units, as a calculator reads them.
+    pub fn draft(&self) -> Draft {
+        let mut draft = Draft::default();
+        for (field, entry) in self.entries() {
+            draft.set(field.name, entry.with_unit());
+        }
+        draft
+    }
+
+    /// What a link must hold to bring this form back: all that is asked, and what is not asked but
+    /// was changed.
+    pub fn to_keep(&self) -> Draft {
+        let draft = self.draft();
+        let reader = Reader::new(self.fields, &draft);
+        let mut kept = Draft::default();
+        for (field, entry) in self.entries() {
+            let text = entry.with_unit();
+            let changed = *entry != Filled::of(field, field.default);
+            if changed || (reader.is_asked(field.name) && !text.is_empty()) {
+                kept.set(field.name, text);
+            }
+        }
+        kept
+    }
+
+    /// The fields that are asked, given the others, with what stands in each.
+    pub fn asked(&self) -> Vec<(&'static Field, &Filled)> {
+        let draft = self.draft();
+        let reader = Reader::new(self.fields, &draft);
+        self.entries().filter(|(field, _)| reader.is_asked(field.name)).collect()
+    }
+
+    fn entry_mut(&mut self, name: &str) -> Option<(&'static Field, &mut Filled)> {
+        self.fields.iter().zip(&mut self.entries).find(|(field, _)| field.name == name)
+    }
+}
+
+impl Filled {
+    /// A text with its unit, taken apart.
+    fn of(field: &'static Field, text: &str) -> Self {
+        let first = field.units().first().copied();
+        match written_unit(field, text) {
+            Some(unit) => Self { text: number::split_unit(text).0.to_owned(), unit: Some(unit) },
+            None => Self { text: text.to_owned(), unit: first },
+        }
+    }
+
+    /// The text with its unit behind it, unless one is typed there.
+    pub fn with_unit(&self) -> String {
+        let text = self.text.trim();
+        match self.unit {
+            Some(unit) if !text.is_empty() && number::split_unit(text).1.is_empty() => {
+                format!("{text} {}", unit.symbol).trim_end().to_owned()
+            }
+            _ => self.text.clone(),
+        }
+    }
+
+    /// How a number was read, where it is written otherwise than a machine would: `1 1/8` as 1.125.
+    pub fn read_as(&self, field: &Field) -> Option<String> {
+        let offered = match field.kind {
+            Kind::Quantity { units, .. } => units,
+            Kind::Count { .. } => &[&unit::PIECES],
+            _ => return None,
+        };
+        let Reading { number, unit } = number::read(&self.text, offered).ok()?;
+        let digits = number::split_unit(&self.text).0;
+        if digits.parse::<f64>().is_ok_and(|plain| plain.to_bits() == number.to_bits()) {
+            return None;
+        }
+        let symbol = unit.or(self.unit).map_or("", |unit| unit.symbol);
+        Some(format!("{number} {symbol}").trim_end().to_owned())
+    }
+}
+
+/// The unit typed behind a number, if the field offers it.
+fn written_unit(field: &Field, text: &str) -> Option<&'static Unit> {
+    let (digits, written) = number::split_unit(text);
+    if digits.is_empty() || written.is_empty() {
+        return None;
+    }
+    field.units().iter().copied().find(|unit| unit.is_written(written))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::calculator::Bound;
+    use crate::quantity::Shown;
+
+    static LENGTHS: [&Unit; 3] = [&unit::UM, &unit::MIL, &unit::INCH];
+    static FIELDS: [Field; 1] = [Field::quantity(
+        "coat",
+        "Coat",
+        &LENGTHS,
+        Bound::PositiveTo(Shown { number: 1.0, unit: &unit::MM, decimals: 0 }, ""),
+        "50 µm",
+    )];
+
+    fn typed(text: &str) -> Form {
+        let mut form = Form::new(&FIELDS, &Draft::default());
+        form.write("coat", text);
+        form
+    }
+
+    fn only(form: &Form) -> &Filled {
+        &form.entries[0]
+    }
+
+    #[test]
+    fn a_unit_typed_behind_the_number_becomes_the_unit_chosen() {
+        let form = typed("2 mil");
+        assert_eq!(only(&form), &Filled { text: "2 mil".into(), unit: Some(&unit::MIL) });
+        assert_eq!(form.draft().get("coat"), Some("2 mil"));
+    }
+
+    #[test]
+    fn a_unit_chosen_afterwards_takes_the_place_of_the_typed_one() {
+        let mut form = typed("2 mil");
+        form.choose_unit("coat", "µm");
+        assert_eq!(only(&form), &Filled { text: "2".into(), unit: Some(&unit::UM) });
+        assert_eq!(form.draft().get("coat"), Some("2 µm"));
+    }
+
+    #[test]
+    fn how_a_number_was_read_is_told_only_where_it_could_surprise() {
+        let read_as = |text| only(&typed(text)).read_as(&FIELDS[0]);
+        assert_eq!(read_as("53"), None);
+        assert_eq!(read_as("53.50 µm"), None);
+        assert_eq!(read_as("2,5 mil").as_deref(), Some("2.5 mil"));
+        assert_eq!(read_as("1 1/8 in").as_deref(), Some("1.125 in"));
+        assert_eq!(read_as("five"), None);
+    }
+
+    #[test]
+    fn an_empty_field_has_no_unit_in_the_draft() {
+        assert_eq!(typed("").draft().get("coat"), Some(""));
+    }
+}

@@ -1,0 +1,127 @@
+//! The page: the order line and the calculators in a browser.
+//!
+//! It sets what the rooms below compute and computes nothing itself.
+
+// Names of elements and attributes fill the lines of a view.
+use std::rc::Rc;
+
+use gloo_timers::callback::Timeout;
+use yew::prelude::*;
+
+mod answer;
+mod browser;
+mod calculator;
+mod field;
+mod form;
+mod frame;
+mod list;
+mod order;
+mod picture;
+mod readings;
+mod report;
+mod saved;
+mod state;
+mod tools;
+mod working;
+
+use state::{Action, State, View};
+
+/// Milliseconds without typing after which the address is written anew.
+const REST: u32 = 300;
+
+/// Puts the page into the element that `index.html` keeps for it.
+pub fn mount() {
+    browser::unfold_for_print();
+    if let Some(root) = browser::element("page") {
+        yew::Renderer::<Page>::with_root(root.into()).render();
+    }
+}
+
+/// The whole page.
+#[component]
+fn Page() -> Html {
+    let state = use_reducer(|| State::at(&browser::hash()));
+    let dispatcher = state.dispatcher();
+    {
+        let dispatcher = dispatcher.clone();
+        use_effect_with((), move |()| browser::on_address(dispatcher_callback(dispatcher)));
+    }
+    let address = use_memo((*state).clone(), |state| AttrValue::from(state.address().to_string()));
+    let address = (*address).clone();
+    // A page just opened keeps its bare address until something changes.
+    let untouched = use_state(|| browser::hash().len() < 2);
+    {
+        let untouched = untouched.clone();
+        let first = use_mut_ref(|| true);
+        use_effect_with(address.clone(), move |address| {
+            let opening = std::mem::take(&mut *first.borrow_mut());
+            let timer = if opening && *untouched {
+                None
+            } else {
+                let address = address.clone();
+                Some(Timeout::new(REST, move || browser::replace_address(&address)))
+            };
+            move || drop(timer)
+        });
+    }
+    use_effect_with((state.view, state.arrivals), {
+        let left_at = state.left_at.clone();
+        move |&(view, arrivals)| {
+            browser::set_title(&format!("{} | Kettle & Barrel", view.title()));
+            if arrivals > 0 {
+                match left_at.filter(|id| view == View::Order && browser::element(id).is_some()) {
+                    Some(id) => browser::focus(&id),
+                    None => browser::focus_at_top("title"),
+                }
+            }
+        }
+    });
+    // Whoever leaves a field may follow a link next: the address must hold what was typed.
+    let onfocusout = {
+        let (address, unwritten) = (address.clone(), *untouched && address_is_first(&state));
+        Callback::from(move |_: FocusEvent| {
+            if !unwritten {
+                browser::replace_address(&address);
+            }
+        })
+    };
+    let view = match state.view {
+        View::Order => html! {
+            <order::OrderView desk={state.order.clone()} line={state.line.clone()} address={address.clone()} state={dispatcher.clone()} />
+        },
+        View::List => list::list(),
+        View::Calculator(place) => match (state.view.calculator(), state.desk()) {
+            (Some(entry), Some(desk)) => html! {
+                <calculator::CalculatorView key={place} {entry} desk={desk.clone()} address={address.clone()}
+                    back={state.left_at.is_some().then(|| order_address(&state))} state={dispatcher.clone()} />
+            },
+            _ => Html::default(),
+        },
+        View::Saved => html! { <saved::SavedView /> },
+    };
+    html! {
+        <div {onfocusout}>
+            { frame::header(&state) }
+            <main id="main" tabindex="-1">
+                { frame::notices(&state.notices, &dispatcher) }
+                { view }
+            </main>
+            { frame::footer() }
+        </div>
+    }
+}
+
+fn dispatcher_callback(state: UseReducerDispatcher<State>) -> Callback<String> {
+    Callback::from(move |address| state.dispatch(Action::Open(address)))
+}
+
+/// Whether nothing was opened or changed since the page was opened.
+fn address_is_first(state: &State) -> bool {
+    state.arrivals == 0 && state.order.example == Some(0)
+}
+
+/// The address of the order line as it stands.
+fn order_address(state: &State) -> AttrValue {
+    let order = State { view: View::Order, ..state.clone() };
+    AttrValue::from(format!("#{}", Rc::new(order).address()))
+}

@@ -1,0 +1,110 @@
+//! Pictures, drawn from a report's own numbers.
+//!
+//! Places along an axis are per cent of the width, so that letters keep their size on any screen;
+//! whoever cannot see a picture gets its text.
+
+use crate::calculator::{Picture, ScaleBand, ScaleMark, Verdict};
+use crate::quantity::Shown;
+use yew::prelude::*;
+
+mod bars;
+mod thread_fit;
+
+/// A picture with its title.
+pub fn picture(picture: &Picture) -> Html {
+    let text = picture.text();
+    let (title, drawn) = match picture {
+        Picture::Scale { title, bands, marks } => (title, scale(bands, marks, text)),
+        Picture::Bars { title, bars, line, logarithmic } => {
+            (title, bars::bars(bars, line.as_ref(), *logarithmic, text))
+        }
+        Picture::ThreadFit { title, pitch, corners } => {
+            (title, thread_fit::thread_fit(*pitch, corners, &text))
+        }
+    };
+    html! { <figure class="block picture"><figcaption>{ title.to_string() }</figcaption>{ drawn }</figure> }
+}
+
+/// An axis from the least to the greatest value shown, in per cent of the width.
+struct Axis {
+    least: f64,
+    greatest: f64,
+    logarithmic: bool,
+}
+
+impl Axis {
+    /// An axis with room for these values, and a little more on both sides.
+    fn over(values: impl Iterator<Item = f64>, logarithmic: bool) -> Self {
+        let on = |value: f64| if logarithmic { value.max(f64::MIN_POSITIVE).ln() } else { value };
+        let (least, greatest) = values
+            .map(on)
+            .fold((f64::MAX, f64::MIN), |(least, greatest), value| (least.min(value), greatest.max(value)));
+        let spare = if greatest > least { (greatest - least) * 0.06 } else { 1.0 };
+        Self { least: least - spare, greatest: greatest + spare, logarithmic }
+    }
+
+    /// An axis from zero to a little beyond the greatest of these values.
+    fn from_zero(values: impl Iterator<Item = f64>) -> Self {
+        let greatest = values.fold(0.0, f64::max);
+        Self { least: 0.0, greatest: if greatest > 0.0 { greatest * 1.04 } else { 1.0 }, logarithmic: false }
+    }
+
+    fn at(&self, value: f64) -> f64 {
+        let value = if self.logarithmic { value.max(f64::MIN_POSITIVE).ln() } else { value };
+        ((value - self.least) / (self.greatest - self.least) * 100.0).clamp(0.0, 100.0)
+    }
+}
+
+fn percent(place: f64) -> String {
+    format!("{place:.2}%")
+}
+
+fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
+    let ends = bands.iter().flat_map(|band| [band.from.number, band.to.number]);
+    let axis = Axis::over(ends.chain(marks.iter().map(|mark| mark.at.number)), false);
+    let row = 26;
+    let top = 30;
+    let height = top + row * bands.len().max(1) + 8;
+    html! {
+        <>
+            <svg class="scale" role="img" aria-label={text} width="100%" height={height.to_string()}>
+                { for bands.iter().enumerate().map(|(place, band)| {
+                    let (from, to) = (axis.at(band.from.number), axis.at(band.to.number));
+                    html! {
+                        <rect key={place} class={classes!("band", tone(band.verdict))} x={percent(from)} y={(top + row * place).to_string()}
+                            width={percent((to - from).max(0.4))} height={(row - 6).to_string()} />
+                    }
+                }) }
+                { for marks.iter().enumerate().map(|(place, mark)| {
+                    let x = percent(axis.at(mark.at.number));
+                    html! {
+                        <g key={place}>
+                            <line class="mark" x1={x.clone()} x2={x.clone()} y1="24" y2={height.to_string()} />
+                            <circle class="mark-head" cx={x.clone()} cy="13" r="12" />
+                            <text class="mark-number" {x} y="18" text-anchor="middle">{ place + 1 }</text>
+                        </g>
+                    }
+                }) }
+            </svg>
+            <div class="legend" aria-hidden="true">
+                <ol>{ for marks.iter().map(|mark| html! { <li>{ mark.label.to_string() }{ ": " }<b>{ mark.at.to_string() }</b></li> }) }</ol>
+                <ul>{ for bands.iter().map(|band| html! {
+                    <li><i class={classes!("swatch", tone(band.verdict))}></i>{ band.label.to_string() }{ ": " }<b>{ span(band.from, band.to) }</b></li>
+                }) }</ul>
+            </div>
+        </>
+    }
+}
+
+fn span(from: Shown, to: Shown) -> String {
+    if from.unit == to.unit { format!("{} to {to}", from.digits()) } else { format!("{from} to {to}") }
+}
+
+fn tone(verdict: Option<Verdict>) -> &'static str {
+    match verdict {
+        Some(Verdict::Suits) => "suits",
+        Some(Verdict::OnConditions) => "conditions",
+        Some(Verdict::RuledOut) => "out",
+        None => "neutral",
+    }
+}

@@ -1,0 +1,69 @@
+//! One reading after the other: a field that takes the next one and keeps the keyboard open.
+
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+/// What the field of the next reading needs to know.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The name of the readings.
+    pub label: AttrValue,
+    /// The readings so far.
+    pub text: AttrValue,
+    /// Takes the readings with the next one behind them.
+    pub add: Callback<String>,
+}
+
+/// The field of the next reading, with a button beside it.
+#[component]
+pub fn Next(props: &Props) -> Html {
+    let next = use_state(String::new);
+    let input = use_node_ref();
+    let oninput = {
+        let next = next.clone();
+        Callback::from(move |event: InputEvent| {
+            next.set(event.target_unchecked_into::<HtmlInputElement>().value());
+        })
+    };
+    let add = {
+        let (next, input, text, add) = (next.clone(), input.clone(), props.text.clone(), props.add.clone());
+        move || {
+            let reading = next.trim();
+            if !reading.is_empty() {
+                let so_far = text.trim_end();
+                add.emit(if so_far.is_empty() { reading.to_owned() } else { format!("{so_far}\n{reading}") });
+                next.set(String::new());
+            }
+            if let Some(input) = input.cast::<HtmlInputElement>() {
+                let _ = input.focus();
+            }
+        }
+    };
+    let onkeydown = {
+        let add = add.clone();
+        Callback::from(move |event: KeyboardEvent| {
+            if event.key() == "Enter" {
+                event.prevent_default();
+                add();
+            }
+        })
+    };
+    // A touch on the button must not take the focus, or the keyboard folds away.
+    let onmousedown = Callback::from(|event: MouseEvent| event.prevent_default());
+    let onclick = Callback::from(move |_: MouseEvent| add());
+    html! {
+        <div class="next-reading">
+            <label for="next-reading">{ "Next reading" }</label>
+            <div class="control">
+                <input type="text" id="next-reading" ref={input} value={(*next).clone()} {oninput} {onkeydown}
+                    inputmode="decimal" enterkeyhint="next" autocomplete="off" />
+                <button type="button" class="strong" {onmousedown} {onclick}>{ "Add" }</button>
+            </div>
+            <p class="count" role="status">{ format!("{} lines in {}", lines(&props.text), props.label) }</p>
+        </div>
+    }
+}
+
+fn lines(text: &str) -> usize {
+    text.lines().filter(|line| !line.trim().is_empty()).count()
+}
