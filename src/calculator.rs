@@ -7,6 +7,7 @@
 //! and one line of [`REGISTER`].
 
 pub mod coat_thickness;
+pub mod lot_check;
 pub mod oversize_tap;
 pub mod salt_spray;
 pub mod service_life;
@@ -73,6 +74,7 @@ pub static REGISTER: &[Entry] = &[
     Entry::of::<oversize_tap::OversizeTap>(),
     Entry::of::<service_life::ServiceLife>(),
     Entry::of::<salt_spray::SaltSpray>(),
+    Entry::of::<lot_check::LotCheck>(),
 ];
 
 /// The calculator of that id.

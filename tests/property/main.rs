@@ -3,7 +3,9 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod architecture;
+mod lot;
 mod order;
 mod part;
 mod register;
+mod site;
 mod working;
