@@ -10,6 +10,7 @@ pub mod coat_thickness;
 pub mod hydrogen;
 pub mod kettle_pickup;
 pub mod load;
+pub mod lot_check;
 pub mod oversize_tap;
 pub mod powder_mass;
 pub mod salt_spray;
@@ -83,6 +84,7 @@ pub static REGISTER: &[Entry] = &[
     Entry::of::<kettle_pickup::KettlePickup>(),
     Entry::of::<service_life::ServiceLife>(),
     Entry::of::<salt_spray::SaltSpray>(),
+    Entry::of::<lot_check::LotCheck>(),
 ];
 
 /// The calculator of that id.

@@ -5,6 +5,7 @@
 //! [`sample`] knows how many articles a standard wants; [`Evidence`] says how far the mean of the
 //! articles measured speaks for the whole lot.
 
+mod comma;
 mod confidence;
 mod judge;
 mod paste;
@@ -13,9 +14,10 @@ mod rule;
 pub mod sample;
 mod statistics;
 
+pub use comma::Comma;
 pub use confidence::{BOUND, Evidence, T, confidence_of, student_t, student_t_share};
 pub use judge::{Comparison, Judgement, Outcome, Rounding, Sizes, Stage, judge, judge_sets};
-pub use paste::{Comma, PasteProblem};
+pub use paste::PasteProblem;
 pub use readings::Readings;
 pub use rule::{Limits, Retest, Rule, Standard};
-pub use statistics::Statistics;
+pub use statistics::{Statistics, picometres};

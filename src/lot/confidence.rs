@@ -31,7 +31,8 @@ impl Evidence {
     /// The lower bound on the lot's mean.
     ///
     /// # Errors
-    /// A single article, and a confidence that is not between 50 % and 100 %.
+    /// A single article, articles that do not scatter at all, and a confidence that is not between
+    /// 50 % and 100 %.
     pub fn of(statistics: &Statistics, confidence: PlainNumber) -> Result<Self, Refusal> {
         let refusal = |what: String, covered: &str| Refusal::NotCovered {
             what,
@@ -41,6 +42,9 @@ impl Evidence {
         let Some(deviation) = statistics.deviation else {
             return Err(refusal("a single article".to_owned(), "two articles and more"));
         };
+        if deviation.um() <= 0.0 {
+            return Err(refusal("articles that all read alike".to_owned(), "articles that scatter"));
+        }
         let freedom = u32::try_from(statistics.articles).unwrap_or(u32::MAX).saturating_sub(1);
         let Some(t) = student_t(confidence.one(), freedom) else {
             let asked = Shown::percent(confidence.one(), 1);
@@ -53,7 +57,7 @@ impl Evidence {
 
 /// The confidence with which the lot's mean reaches a limit; none without a scatter to judge by.
 pub fn confidence_of(statistics: &Statistics, limit: Length) -> Option<PlainNumber> {
-    let deviation = statistics.deviation?.um();
+    let deviation = statistics.deviation.map(Length::um).filter(|&deviation| deviation > 0.0)?;
     let freedom = u32::try_from(statistics.articles).ok()?.checked_sub(1)?;
     let t = (statistics.mean.um() - limit.um()) / (deviation / f64::from(freedom + 1).sqrt());
     student_t_share(t, freedom).map(PlainNumber::from_one)

@@ -1,6 +1,7 @@
 //! The readings of a gauge, article by article.
 
-use super::paste::{self, Comma, PasteProblem};
+use super::comma::Comma;
+use super::paste::{self, PasteProblem};
 use crate::quantity::{Length, Quantity, Unit};
 
 /// Readings in the order they were taken, cut into articles.

@@ -38,6 +38,13 @@ pub struct Limits {
     pub reading: Option<Limit>,
 }
 
+impl Limits {
+    /// Whether there is no limit at all.
+    pub fn is_empty(&self) -> bool {
+        [self.lot_mean, self.lot_mean_greatest, self.article, self.reading].iter().all(Option::is_none)
+    }
+}
+
 /// What follows when the first sample fails.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Retest {

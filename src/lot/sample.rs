@@ -2,7 +2,7 @@
 
 use super::{Retest, Stage, Standard};
 use crate::quantity::{Shown, unit};
-use crate::source::{Source, document};
+use crate::source::{Source, common_practice, document};
 use crate::table::Refusal;
 use crate::table::{astm_a153_sampling, astm_f2329_sampling, iso_1461_sampling};
 
@@ -30,35 +30,29 @@ impl Sample {
 /// A table that was not found names its document; so does a lot outside a table.
 pub fn size(standard: Standard, lot: u32, stage: Stage) -> Result<Sample, Refusal> {
     let (first, source) = match standard {
-        Standard::A153 => {
-            let rows = astm_a153_sampling::SAMPLE.iter();
-            by_row(rows.map(|&(greatest, articles, source)| (greatest, articles, source)), lot)
-        }
+        Standard::A153 => by_row(astm_a153_sampling::SAMPLE.iter().copied(), lot),
         Standard::Iso1461 => {
             let rows = iso_1461_sampling::CONTROL_SAMPLE.iter();
             by_row(rows.map(|&(greatest, articles)| (greatest, articles, iso_1461_sampling::TABLE)), lot)
         }
-        Standard::F2329Batch => {
-            let row = astm_f2329_sampling::BATCH
-                .iter()
-                .find(|row| lot >= row.least && row.greatest.is_none_or(|greatest| lot <= greatest));
-            Some((row.ok_or_else(|| below_table(lot))?.thickness, astm_f2329_sampling::TABLE))
-        }
-        Standard::F2329Lot => {
-            return Err(blank("production lot", document::ASTM_F1470.memory("detection or prevention plan")));
-        }
-        Standard::B695 => {
-            return Err(blank("lot", document::ASTM_B602.memory("sampling table, or ASTM F1470")));
-        }
-        Standard::Iso10684 | Standard::Iso4042 => {
-            return Err(blank("lot", document::ISO_3269.memory("sampling")));
-        }
-        Standard::Own => None,
+        Standard::F2329Batch => astm_f2329_sampling::BATCH
+            .iter()
+            .find(|row| lot >= row.least && row.greatest.is_none_or(|greatest| lot <= greatest))
+            .map(|row| (row.thickness, astm_f2329_sampling::TABLE)),
+        Standard::F2329Lot | Standard::B695 | Standard::Iso10684 | Standard::Iso4042 | Standard::Own => None,
     }
-    .ok_or_else(|| {
-        blank("lot", document::PROJECT.known("agree it with the purchaser", crate::source::Basis::Assumed))
-    })?;
-    Ok(match (stage, standard.retest()) {
+    .ok_or_else(|| no_size(standard, lot))?;
+    Ok(staged(standard, first, lot, stage, source))
+}
+
+/// The sample where its size was agreed with the purchaser instead.
+pub fn agreed(standard: Standard, first: u32, lot: u32, stage: Stage) -> Sample {
+    staged(standard, first, lot, stage, common_practice("sample as agreed with the purchaser"))
+}
+
+/// The first sample, or what the standard asks for after it failed.
+fn staged(standard: Standard, first: u32, lot: u32, stage: Stage, source: Source) -> Sample {
+    match (stage, standard.retest()) {
         (Stage::Retest, Retest::TwoSets) => Sample {
             set: first,
             sets: astm_a153_sampling::SETS_OF_A_RETEST,
@@ -69,7 +63,19 @@ pub fn size(standard: Standard, lot: u32, stage: Stage) -> Result<Sample, Refusa
             Sample { set: first.saturating_mul(2).min(lot), sets: 1, source: iso_1461_sampling::RETEST }
         }
         _ => Sample { set: first, sets: 1, source },
-    })
+    }
+}
+
+/// Why a standard has no size here: the document to open.
+fn no_size(standard: Standard, lot: u32) -> Refusal {
+    let blank = |source| Refusal::Blank { what: "the size of the sample".to_owned(), source };
+    match standard {
+        Standard::F2329Lot => blank(document::ASTM_F1470.memory("sample sizes for a production lot")),
+        Standard::B695 => blank(document::ASTM_B602.memory("sample sizes, or ASTM F1470 for fasteners")),
+        Standard::Iso10684 | Standard::Iso4042 => blank(document::ISO_3269.memory("sample sizes")),
+        Standard::A153 | Standard::F2329Batch | Standard::Iso1461 => below_table(lot),
+        Standard::Own => blank(common_practice("agree it with the purchaser")),
+    }
 }
 
 /// The first row that reaches the lot; a row without a number wants all articles.
@@ -79,10 +85,6 @@ fn by_row(
 ) -> Option<(u32, Source)> {
     rows.find(|(greatest, ..)| greatest.is_none_or(|greatest| lot <= greatest))
         .map(|(_, articles, source)| (articles.unwrap_or(lot), source))
-}
-
-fn blank(what: &str, source: Source) -> Refusal {
-    Refusal::Blank { what: format!("the size of the sample from a {what}"), source }
 }
 
 fn below_table(lot: u32) -> Refusal {

@@ -76,7 +76,7 @@ fn squares(means: impl Iterator<Item = i64>, mean: f64) -> f64 {
 }
 
 /// A length in whole picometres: below what any gauge shows, above the residue of binary arithmetic.
-pub(super) fn picometres(length: Length) -> i64 {
+pub fn picometres(length: Length) -> i64 {
     (length.um() * 1e6).round() as i64
 }
 

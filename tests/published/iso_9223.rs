@@ -8,7 +8,9 @@ use kettle_barrel::source::Basis;
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 /// Category, lower and upper limit in µm, the same in g/m², basis.
-const LIMITS: &[(&str, Option<f64>, f64, Option<f64>, f64, Basis)] = &[
+type Limits = (&'static str, Option<f64>, f64, Option<f64>, f64, Basis);
+
+const LIMITS: &[Limits] = &[
     ("C1", None, 0.1, None, 0.7, Basis::Read),
     ("C2", Some(0.1), 0.7, Some(0.7), 5.0, Basis::Read),
     ("C3", Some(0.7), 2.1, Some(5.0), 15.0, Basis::Read),

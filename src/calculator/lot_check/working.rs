@@ -1,0 +1,102 @@
+//! The sums of a lot check, step by step.
+
+use super::report::{Named, named};
+use super::{Input, Outcome};
+use crate::lot;
+use crate::quantity::{Dimension, Length, Quantity, Shown, Unit, unit};
+use crate::source::document;
+use crate::working::{Step, Term};
+
+pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Step> {
+    let statistics = &outcome.statistics;
+    let n = Term::given("n", Shown::plain(statistics.articles as f64, 0));
+    let mean = input.precise(statistics.mean, 2);
+    let arithmetic = |place| document::ARITHMETIC.computed(place);
+    let step = |meaning: &'static str, symbol, formula, terms, result, source| Step {
+        meaning: meaning.into(),
+        symbol,
+        formula,
+        terms,
+        result,
+        source,
+    };
+    let mut steps = vec![step(
+        "lot mean: the sum of the article means over their number",
+        "m",
+        "S / n",
+        vec![Term::given("S", input.precise(statistics.sum, 2)), n],
+        mean,
+        arithmetic("mean"),
+    )];
+    if let Some(deviation) = statistics.deviation {
+        let deviation = input.precise(deviation, 2);
+        steps.push(step(
+            "standard deviation, from the sum of the squared deviations of the article means",
+            "s",
+            "sqrt(Q / (n − 1))",
+            vec![Term::given("Q", squares(statistics.squares, input.readings.unit)), n],
+            deviation,
+            arithmetic("standard deviation of a sample"),
+        ));
+        if let Ok(evidence) = outcome.evidence {
+            let t = Shown::plain(evidence.t, 4);
+            let meaning = format!(
+                "Student's t, one-sided, {} confidence, {} degrees of freedom",
+                Shown::percent(evidence.confidence.one(), 1),
+                evidence.freedom
+            );
+            steps.push(Step::from_table(meaning, "t", t, lot::T));
+            steps.push(step(
+                "the mean of the whole lot is at least this, with that confidence",
+                "L",
+                "m − t · s / sqrt(n)",
+                vec![Term::given("m", mean), Term::given("t", t), Term::given("s", deviation), n],
+                input.precise(evidence.lower_bound, 1),
+                lot::BOUND,
+            ));
+        }
+    }
+    for Named { what, symbol, at_least, comparison } in named(outcome) {
+        let printed = comparison.limit.printed;
+        let same_unit = printed.unit == input.readings.unit;
+        let limit = if same_unit { printed } else { input.precise(comparison.limit.thickness, 3) };
+        let terms = vec![
+            Term::given("x", input.precise(comparison.value, 2)),
+            Term::published("x_lim", limit, input.source_of(comparison)),
+        ];
+        let (meaning, formula) = match (what, at_least) {
+            ("Lot mean", true) => ("how far the lot mean is above its least", "x − x_lim"),
+            ("Lot mean", false) => ("how far the lot mean is below its greatest", "x_lim − x"),
+            ("Least article", _) => ("how far the least article is above its limit", "x − x_lim"),
+            _ => ("how far the least reading is above its limit", "x − x_lim"),
+        };
+        steps.push(step(
+            meaning,
+            symbol,
+            formula,
+            terms,
+            input.precise(comparison.margin, 1),
+            arithmetic("difference"),
+        ));
+    }
+    steps
+}
+
+static UM2: Unit = square("µm²", "square micrometres");
+static MIL2: Unit = square("mil²", "square mils");
+
+const fn square(symbol: &'static str, name: &'static str) -> Unit {
+    Unit { dimension: Dimension::PlainNumber, symbol, name, also: &[], factor: 1.0, offset: 0.0 }
+}
+
+/// A sum of squares in the square of a unit of length, given in µm².
+fn squares(um2: f64, length: &'static Unit) -> Shown {
+    let side = Length::from_um(1.0).in_unit(length);
+    let (unit, decimals) = match length.symbol {
+        "mm" => (&unit::MM2, 10),
+        "in" => (&unit::IN2, 12),
+        "mil" => (&MIL2, 6),
+        _ => (&UM2, 4),
+    };
+    Shown { number: um2 * side * side, unit, decimals }
+}

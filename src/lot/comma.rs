@@ -1,0 +1,96 @@
+//! Whether a comma is a decimal mark or stands between readings.
+//!
+//! Where the text itself shows which, it is taken so; where both make sense, it is refused.
+
+use super::paste::{PasteProblem, number};
+use crate::quantity::number::split_unit;
+
+/// What a comma without a space is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Comma {
+    /// As the text shows.
+    Decide,
+    /// A decimal mark: `52,3` is one reading.
+    Decimal,
+    /// Between readings: `52,48` are two.
+    Separator,
+}
+
+/// Decides what the commas without a space are.
+pub(super) fn decide(articles: &[&str], between_articles: bool) -> Result<Comma, PasteProblem> {
+    let chunks = || articles.iter().flat_map(|article| tight_chunks(article));
+    let Some(first) = chunks().next() else { return Ok(Comma::Separator) };
+    let ambiguous = |text: &str| PasteProblem::Ambiguous { text: text.to_owned() };
+    let commas = |chunk: &str| chunk.matches(',').count();
+    if articles.iter().any(|article| article.contains('.')) {
+        // `1,234.5` would be a grouped number, which no gauge shows.
+        return match chunks().find(|chunk| commas(chunk) == 1 && looks_grouped(chunk)) {
+            Some(grouped) => Err(ambiguous(grouped)),
+            None => Ok(Comma::Separator),
+        };
+    }
+    if chunks().any(|chunk| commas(chunk) > 1) {
+        return match chunks().find(|chunk| looks_like_decimals(chunk)) {
+            Some(decimals) => Err(ambiguous(decimals)),
+            None => Ok(Comma::Separator),
+        };
+    }
+    // From here on every such chunk holds one comma.
+    let cells =
+        || articles.iter().flat_map(|article| article.split([' ', '\t', ';'])).map(|c| c.trim_matches(','));
+    if articles.iter().any(|article| has_spaced_comma(article)) {
+        let all_tight = cells().filter(|cell| starts_with_digit(cell)).all(|cell| cell.contains(','));
+        return if all_tight { Ok(Comma::Decimal) } else { Err(ambiguous(first)) };
+    }
+    let several_on_a_line =
+        |article: &&str| article.split([' ', '\t', ';']).filter(|cell| starts_with_digit(cell)).count() > 1;
+    if between_articles || articles.iter().any(several_on_a_line) {
+        return Ok(Comma::Decimal);
+    }
+    // One comma a line: two readings of one article lie near each other, a decimal part does not.
+    let far_apart = |chunk: &str| {
+        let (whole, rest) = chunk.split_once(',').unwrap_or((chunk, ""));
+        let (whole, rest) = (number(whole).unwrap_or(0.0), number(rest).unwrap_or(0.0));
+        whole > 5.0 * rest || rest > 5.0 * whole
+    };
+    let no_reading = |chunk: &str| chunk.split_once(',').is_some_and(|(_, rest)| rest.starts_with('0'));
+    if chunks().any(no_reading) || chunks().all(far_apart) {
+        Ok(Comma::Decimal)
+    } else {
+        Err(ambiguous(first))
+    }
+}
+
+/// Cells with a comma between two digits.
+pub(super) fn tight_chunks(article: &str) -> impl Iterator<Item = &str> {
+    article
+        .split([' ', '\t', ';'])
+        .map(|cell| split_unit(cell.trim_matches(',')).0)
+        .filter(|cell| cell.contains(','))
+}
+
+fn looks_grouped(chunk: &str) -> bool {
+    let behind = chunk.split_once(',').map_or("", |(_, rest)| rest);
+    behind.split('.').next().is_some_and(|group| group.len() == 3) && behind.contains('.')
+}
+
+/// `52,3,48,1`: a long and a short part in turn.
+fn looks_like_decimals(chunk: &str) -> bool {
+    let mut parts = chunk.split(',');
+    let mut pairs = 0;
+    while let (Some(whole), Some(rest)) = (parts.next(), parts.next()) {
+        if whole.len() < 2 || rest.len() != 1 {
+            return false;
+        }
+        pairs += 1;
+    }
+    pairs > 1 && chunk.split(',').count().is_multiple_of(2)
+}
+
+fn has_spaced_comma(article: &str) -> bool {
+    article.split([' ', '\t']).any(|cell| cell.starts_with(',') || cell.ends_with(','))
+}
+
+pub(super) fn starts_with_digit(text: &str) -> bool {
+    text.starts_with(|c: char| c.is_ascii_digit())
+}

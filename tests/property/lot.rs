@@ -1,0 +1,144 @@
+//! Lots: the order of readings changes nothing, thicker readings never make the outcome worse, and any
+//! text gives readings or a problem.
+
+use kettle_barrel::calculator::evaluate;
+use kettle_barrel::lot::{Comma, Readings, Statistics, student_t, student_t_share};
+use kettle_barrel::quantity::{Length, Unit, unit};
+use proptest::prelude::*;
+
+static UNITS: [&Unit; 2] = [&unit::UM, &unit::MIL];
+
+/// Articles of one to four readings in tenths of a micrometre, near the limits of the standards.
+fn articles() -> impl Strategy<Value = Vec<Vec<u32>>> {
+    proptest::collection::vec(proptest::collection::vec(380..640u32, 1..5), 1..9)
+}
+
+fn written(articles: &[Vec<u32>]) -> String {
+    let article = |readings: &Vec<u32>| {
+        let readings = readings.iter().map(|tenths| format!("{}.{}", tenths / 10, tenths % 10));
+        readings.collect::<Vec<_>>().join(" ")
+    };
+    articles.iter().map(article).collect::<Vec<_>>().join("\n")
+}
+
+fn standard() -> impl Strategy<Value = &'static str> {
+    prop_oneof![
+        Just("a153"),
+        Just("f2329-batch"),
+        Just("f2329-lot"),
+        Just("iso10684"),
+        Just("iso1461"),
+        Just("b695"),
+        Just("own"),
+    ]
+}
+
+fn headline(standard: &str, articles: &[Vec<u32>], gauge: &str, rounding: &str) -> String {
+    let text = written(articles);
+    let pairs = [
+        ("standard", standard),
+        ("lot", "600"),
+        ("readings", text.as_str()),
+        ("gauge", gauge),
+        ("rounding", rounding),
+    ];
+    evaluate("lot", pairs).unwrap_or_else(|problems| panic!("{text}: {problems}")).headline
+}
+
+/// From best to worst.
+fn rank(headline: &str) -> usize {
+    let words = ["Accept", "Not decided", "Measure again", "Reject"];
+    words.iter().position(|word| headline.starts_with(word)).unwrap()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(200))]
+
+    /// Means at the very edge of a limit are as likely as others: the last digit counts.
+    #[test]
+    fn permuting_readings_changes_nothing(
+        (articles, shuffled) in articles().prop_flat_map(|articles| {
+            let inner: Vec<_> = articles.iter().map(|readings| Just(readings.clone()).prop_shuffle()).collect();
+            (Just(articles), inner.prop_flat_map(|inner| Just(inner).prop_shuffle()))
+        }),
+        standard in standard(),
+        gauge in prop_oneof![Just(""), Just("0.5 µm")],
+        rounding in prop_oneof![Just("absolute"), Just("limit")],
+    ) {
+        prop_assert_eq!(
+            headline(standard, &articles, gauge, rounding),
+            headline(standard, &shuffled, gauge, rounding)
+        );
+        let statistics = |articles: &[Vec<u32>]| {
+            let lengths: Vec<Vec<Length>> = articles
+                .iter()
+                .map(|readings| readings.iter().map(|&t| Length::from_um(f64::from(t) / 10.0)).collect())
+                .collect();
+            Statistics::of(lengths.iter().map(Vec::as_slice)).unwrap()
+        };
+        prop_assert_eq!(statistics(&articles), statistics(&shuffled));
+    }
+
+    #[test]
+    fn thicker_readings_never_make_it_worse(
+        articles in articles(), standard in standard(), more in 0..100u32,
+    ) {
+        let thicker: Vec<Vec<u32>> =
+            articles.iter().map(|readings| readings.iter().map(|&tenths| tenths + more).collect()).collect();
+        prop_assert!(
+            rank(&headline(standard, &thicker, "0.5 µm", "absolute"))
+                <= rank(&headline(standard, &articles, "0.5 µm", "absolute"))
+        );
+    }
+
+    #[test]
+    fn a_worse_gauge_never_makes_it_better(articles in articles(), standard in standard()) {
+        let of = |gauge| rank(&headline(standard, &articles, gauge, "absolute"));
+        prop_assert!(of("") <= of("0.5 µm") && of("0.5 µm") <= of("2 µm"));
+    }
+
+    /// However readings are written, they come out as they went in.
+    #[test]
+    fn written_readings_are_read_back(
+        articles in articles(),
+        between in prop_oneof![Just(" "), Just("\t"), Just("  "), Just(" µm ")],
+        comma in any::<bool>(),
+    ) {
+        let mut text = written(&articles).replace(' ', between);
+        // A lone decimal comma on each line is what may be refused; here the comma is told.
+        let told = if comma { Comma::Decimal } else { Comma::Decide };
+        if comma {
+            text = text.replace('.', ",");
+        }
+        let readings = Readings::read(&text, &UNITS, told, None).unwrap();
+        let back: Vec<Vec<u32>> = readings
+            .articles()
+            .map(|readings| readings.iter().map(|reading| (reading.um() * 10.0).round() as u32).collect())
+            .collect();
+        prop_assert_eq!(back, articles);
+    }
+
+    #[test]
+    fn any_text_gives_readings_or_a_problem(
+        text in prop_oneof![any::<String>(), "[0-9,.;: \t\nµmilA#-]{0,40}"],
+        comma in prop_oneof![Just(Comma::Decide), Just(Comma::Decimal), Just(Comma::Separator)],
+        per_article in proptest::option::of(0..6u32),
+    ) {
+        match Readings::read(&text, &UNITS, comma, per_article) {
+            Ok(readings) => {
+                let all: usize = readings.articles().map(<[Length]>::len).sum();
+                prop_assert_eq!(all, readings.values().len());
+                prop_assert!(readings.articles().all(|article| !article.is_empty()) && all > 0);
+                prop_assert!(readings.values().iter().all(|value| value.um() > 0.0));
+            }
+            Err(problem) => prop_assert!(!problem.to_string().is_empty()),
+        }
+    }
+
+    #[test]
+    fn t_and_its_share_undo_each_other(share in 0.5..0.999f64, freedom in 1..200u32) {
+        let t = student_t(share, freedom).unwrap();
+        prop_assert!((student_t_share(t, freedom).unwrap() - share).abs() < 1e-10);
+        prop_assert!(student_t(share, freedom + 1).unwrap() <= t + 1e-9);
+    }
+}
