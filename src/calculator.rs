@@ -12,6 +12,7 @@ pub mod salt_spray;
 pub mod service_life;
 pub mod shape;
 mod thread_fields;
+pub mod thread_strength;
 
 pub use shape::{
     About, Bar, Bound, Caution, Choice, Draft, Example, Fault, Field, Figure, Finding, Kind, Link, Mark,
@@ -71,6 +72,7 @@ impl Entry {
 pub static REGISTER: &[Entry] = &[
     Entry::of::<coat_thickness::CoatThickness>(),
     Entry::of::<oversize_tap::OversizeTap>(),
+    Entry::of::<thread_strength::ThreadStrength>(),
     Entry::of::<service_life::ServiceLife>(),
     Entry::of::<salt_spray::SaltSpray>(),
 ];

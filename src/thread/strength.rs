@@ -13,7 +13,6 @@ use super::limits::{BoltLimits, Limits, NutLimits};
 
 pub mod factor;
 pub mod nut_height;
-pub mod pairing;
 pub mod shear_area;
 
 /// Where the model is published.

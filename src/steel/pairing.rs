@@ -1,7 +1,7 @@
 //! Which nut the standards ask for on a zinc-coated bolt, by the bolt's grade.
 
+use super::Grade;
 use crate::source::{Source, document};
-use crate::steel::Grade;
 
 /// What a standard asks for.
 #[derive(Debug, Clone, Copy, PartialEq)]
