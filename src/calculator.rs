@@ -19,6 +19,7 @@ pub mod shape;
 mod steel_fields;
 pub mod tempering;
 mod thread_fields;
+pub mod thread_strength;
 
 pub use shape::{
     About, Address, Bar, Bound, Caution, Choice, Damage, Draft, Example, Fault, Field, Figure, Filled,
@@ -78,13 +79,14 @@ impl Entry {
 pub static REGISTER: &[Entry] = &[
     Entry::of::<coat_thickness::CoatThickness>(),
     Entry::of::<oversize_tap::OversizeTap>(),
+    Entry::of::<thread_strength::ThreadStrength>(),
     Entry::of::<hydrogen::HydrogenRisk>(),
     Entry::of::<tempering::TemperingMargin>(),
     Entry::of::<powder_mass::PowderMass>(),
     Entry::of::<kettle_pickup::KettlePickup>(),
     Entry::of::<service_life::ServiceLife>(),
-    Entry::of::<salt_spray::SaltSpray>(),
     Entry::of::<lot_check::LotCheck>(),
+    Entry::of::<salt_spray::SaltSpray>(),
 ];
 
 /// The calculator of that id.

@@ -12,10 +12,14 @@ use crate::table::asme_b1_1::{self, Series};
 use crate::table::iso_261;
 
 pub mod class;
+pub mod coat_room;
 pub mod designation;
 pub mod fit;
+pub mod gauge;
 pub mod limits;
 pub mod overtap;
+pub mod strength;
+pub mod tap;
 pub mod undercut;
 
 pub use class::Class;

@@ -49,6 +49,35 @@ pub const ROWS: &[Row] = &[
     row(64.0, 95.0, 51.0),
 ];
 
+/// Nominal thread diameter and least height `m`, which strength is judged by.
+pub const LEAST_HEIGHTS: &[(f64, f64)] = &[
+    (5.0, 4.4),
+    (6.0, 4.9),
+    (8.0, 6.44),
+    (10.0, 8.04),
+    (12.0, 10.37),
+    (14.0, 12.1),
+    (16.0, 14.1),
+    (18.0, 15.1),
+    (20.0, 16.9),
+    (22.0, 18.1),
+    (24.0, 20.2),
+    (27.0, 22.5),
+    (30.0, 24.3),
+    (33.0, 27.4),
+    (36.0, 29.4),
+    (39.0, 31.8),
+    (42.0, 32.4),
+    (45.0, 34.4),
+    (48.0, 36.4),
+    (52.0, 40.4),
+    (56.0, 43.4),
+    (60.0, 46.4),
+    (64.0, 49.1),
+];
+/// Where the least heights come from.
+pub const LEAST_HEIGHTS_SOURCE: Source = document::ISO_4032.memory("least m");
+
 const fn row(d: f64, s: f64, m: f64) -> Row {
     Row { d, s, m }
 }

@@ -1,0 +1,211 @@
+//! The headline, the figures, the notes and the picture of the answer.
+
+use super::{BoltSteel, Input, NutBody, Outcome, Pair};
+use crate::calculator::thread_fields::Ruler;
+use crate::calculator::{Bar, Figure, Note, Picture, ScaleMark, Section};
+use crate::quantity::{Area, Force, Length, Quantity, Shown, unit};
+use crate::source::document;
+use crate::steel::Grade;
+use crate::table::astm_a563_grades::PROOF_DH;
+use crate::table::{iso_898_1_loads, iso_898_2_loads, iso_10684_annex_a};
+use crate::thread::strength::{MODEL, Strength, nut_height, shear_area};
+use crate::thread::undercut;
+
+pub(super) fn headline(input: &Input, outcome: &Outcome) -> String {
+    let (failure, load) = outcome.pair.least.first();
+    let cost = if outcome.lost.newton() > 0.0 {
+        format!(
+            "the thread strips {} ({}) sooner than in a standard pair",
+            force(outcome.lost, input),
+            Shown::percent(outcome.lost_share, 0)
+        )
+    } else {
+        "the thread strips no sooner than in a standard pair".to_owned()
+    };
+    format!("At least material {} first, at {}; {cost}.", failure.words(), force(load, input))
+}
+
+pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
+    let least = &outcome.pair.least;
+    let mut figures = vec![
+        Figure::words("Gives way first", least.first().0.words()),
+        Figure::one("F", "At a load of", force(least.first().1, input)).source(MODEL),
+        Figure::one(
+            "",
+            "Stripping above breaking; below zero the thread strips first",
+            Shown::percent(least.margin(), 0),
+        ),
+        Figure::one("", "Stripping strength lost against a standard pair", force(outcome.lost, input)),
+        Figure::one("", "As a share", Shown::percent(outcome.lost_share, 1)),
+    ];
+    if input.is_undercut {
+        figures.push(
+            Figure::one("", "Breaking load lost with the stress area", force(outcome.breaking_lost, input))
+                .source(undercut::STRESS_AREA),
+        );
+    }
+    figures
+}
+
+pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
+    let body = outcome.body;
+    let length = |symbol, name, length: Length| Figure::one(symbol, name, ruler.size(length));
+    let mut sections = vec![
+        loads("This pair at least material", &outcome.pair, &outcome.pair.least, input),
+        loads("This pair with every size in the middle", &outcome.pair, &outcome.pair.nominal, input),
+        loads("Usual bolt in a standard nut, at least material", &outcome.plain, &outcome.plain.least, input),
+        Section {
+            title: "The nut".into(),
+            figures: vec![
+                Figure::words(
+                    "Style",
+                    match input.body {
+                        NutBody::Style(style) => style.name(),
+                        NutBody::Own(..) => "own",
+                    },
+                ),
+                length("m", "Least height", body.height).source(body.height_source),
+                length("s", "Width across flats", body.across_flats).source(body.width_source),
+                length("hc", "Depth of a countersink", outcome.countersink).source(nut_height::COUNTERSINK),
+                length("m_eff", "Height that carries", outcome.pair.joint.engagement)
+                    .source(nut_height::EFFECTIVE),
+                Figure::one("Rmn", "Tensile strength", outcome.nut_tensile.show(&unit::MPA, 0)),
+            ],
+        },
+    ];
+    sections.extend(printed(input));
+    sections.push(h28(input, outcome, ruler));
+    sections
+}
+
+fn loads(title: &'static str, pair: &Pair, strength: &Strength, input: &Input) -> Section {
+    Section {
+        title: title.into(),
+        figures: vec![
+            Figure::one("FBb", "The bolt breaks", force(strength.bolt_breaks, input)),
+            Figure::one("FSb", "The bolt's thread strips", force(strength.bolt_strips, input)),
+            Figure::one("FSn", "The nut's thread strips", force(strength.nut_strips, input)),
+            Figure::one("As", "Stress area", area(pair.joint.stress_area, input)),
+            Figure::one("ASb", "Shear area of the bolt's thread", area(strength.bolt_area, input)),
+            Figure::one("ASn", "Shear area of the nut's thread", area(strength.nut_area, input)),
+            Figure::one("Rs", "Strength ratio, nut to bolt thread", Shown::plain(strength.ratio, 3)),
+        ],
+    }
+}
+
+/// The loads that the standards print for the bolt and for the nut.
+fn printed(input: &Input) -> Option<Section> {
+    let mut figures = Vec::new();
+    let newtons = |load: Force| load.show(&unit::NEWTON, 0);
+    if let Some((diameter_mm, true)) = input.thread.metric_key() {
+        let class = match input.bolt {
+            BoltSteel::Grade(Grade::Class8_8) => Some(iso_898_1_loads::Class::Class8_8),
+            BoltSteel::Grade(Grade::Class10_9) => Some(iso_898_1_loads::Class::Class10_9),
+            _ => None,
+        };
+        if let Some((ultimate, proof)) = class.and_then(|class| iso_898_1_loads::loads(diameter_mm, class)) {
+            figures.push(
+                Figure::one("", "Bolt of standard size, least ultimate load", newtons(ultimate.0))
+                    .source(ultimate.1),
+            );
+            figures
+                .push(Figure::one("", "Bolt of standard size, proof load", newtons(proof.0)).source(proof.1));
+        }
+        if let Some(class) = super::finding::nut_class(input) {
+            if let Some(load) = iso_898_2_loads::proof_load(diameter_mm, class) {
+                figures.push(
+                    Figure::one("", "Standard nut, proof load (style 1)", newtons(load))
+                        .source(iso_898_2_loads::SOURCE),
+                );
+            }
+            match iso_10684_annex_a::nut(diameter_mm, class) {
+                Ok(Some(row)) => figures.push(
+                    Figure::one("", "Nut 6AZ or 6AX, reduced proof load", newtons(row.proof_load))
+                        .source(iso_10684_annex_a::SOURCE),
+                ),
+                Ok(None) => {}
+                Err(refusal) => figures.push(
+                    Figure::words("Nut 6AZ or 6AX, reduced proof load", refusal.to_string())
+                        .source(refusal.source()),
+                ),
+            }
+        }
+    } else if matches!(input.nut, super::NutSteel::Grade(Grade::A563Dh)) {
+        let (plain, over, source) = PROOF_DH;
+        figures
+            .push(Figure::one("", "DH nut, proof stress, plain", plain.show(&unit::KSI, 0)).source(source));
+        figures.push(
+            Figure::one("", "DH nut, proof stress, tapped over for zinc", over.show(&unit::KSI, 0))
+                .source(source),
+        );
+    }
+    (!figures.is_empty()).then(|| Section { title: "What the standards print".into(), figures })
+}
+
+fn h28(input: &Input, outcome: &Outcome, ruler: Ruler) -> Section {
+    let (pair, required) = (&outcome.pair, outcome.required);
+    let mut figures = vec![
+        Figure::one("ASn", "Nut thread, least material", area(pair.least.nut_area, input))
+            .source(shear_area::H28),
+        Figure::one("ASs", "Bolt thread, least material", area(outcome.straight, input))
+            .source(shear_area::H28),
+        Figure::one("ASn", "Nut thread, simplified", area(outcome.simple.nut, input))
+            .source(shear_area::H28_SIMPLE),
+        Figure::one("ASs", "Bolt thread, simplified", area(outcome.simple.bolt, input))
+            .source(shear_area::H28_SIMPLE),
+    ];
+    figures.push(
+        Figure::one("LE", "Engagement at which the bolt breaks first", ruler.size(required.governing))
+            .source(shear_area::H28_ENGAGEMENT),
+    );
+    Section { title: "By FED-STD-H28".into(), figures }
+}
+
+pub(super) fn notes() -> Vec<Note> {
+    vec![
+        Note::sourced(
+            "The loads are those of Alexander's model at the least strength of bolt and nut. A bolt stronger \
+             than its least strength breaks later, and then the thread may strip first.",
+            MODEL,
+        ),
+        Note::plain(
+            "Least material means the smallest bolt in the widest nut that their limits allow; few pairs are \
+             that loose. The middle of all limits is shown beside it.",
+        ),
+        Note::sourced(
+            "6AZ and 6AX nuts must not be put on 6az bolts: too little thread is left, and it may strip.",
+            document::ISO_965_5.read("clause 1"),
+        ),
+    ]
+}
+
+pub(super) fn picture(input: &Input, outcome: &Outcome) -> Picture {
+    let bar = |label: &'static str, load: Force, marked| Bar {
+        label: label.into(),
+        from: Shown { number: 0.0, ..force(load, input) },
+        to: force(load, input),
+        marked,
+    };
+    let (pair, plain) = (&outcome.pair.least, &outcome.plain.least);
+    Picture::Bars {
+        title: format!("Loads at which bolt and thread of {} give way, at least material.", input.thread)
+            .into(),
+        bars: vec![
+            bar("The bolt's thread strips", pair.bolt_strips, true),
+            bar("The nut's thread strips", pair.nut_strips, true),
+            bar("The same in a standard pair: bolt's thread", plain.bolt_strips, false),
+            bar("The same in a standard pair: nut's thread", plain.nut_strips, false),
+        ],
+        line: Some(ScaleMark { label: "The bolt breaks".into(), at: force(pair.bolt_breaks, input) }),
+        logarithmic: false,
+    }
+}
+
+/// A load in kilonewtons, or in pounds-force for an inch thread.
+pub(super) fn force(load: Force, input: &Input) -> Shown {
+    if input.thread.is_metric() { load.show(&unit::KILONEWTON, 1) } else { load.show(&unit::LBF, 0) }
+}
+
+fn area(area: Area, input: &Input) -> Shown {
+    if input.thread.is_metric() { area.show(&unit::MM2, 1) } else { area.show(&unit::IN2, 4) }
+}

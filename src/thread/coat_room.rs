@@ -1,0 +1,135 @@
+//! Which classes of bolt and nut leave room for a wanted coat.
+//!
+//! The fit itself is that of [`super::fit`]; here pairs are tried from the one nearest to a stock
+//! part to the one farthest from it. Two documents on plating have a rule of their own: ISO 4042 by
+//! the deviation and the length of the part, ASTM F1941 and ASME B1.13M by a quarter of the allowance.
+
+use crate::quantity::Length;
+use crate::source::{Source, document};
+use crate::table::Refusal;
+use crate::table::iso_4042_threads::Column;
+
+use super::class::{BoltPosition, NutPosition};
+use super::fit::{self, Coat, Fit};
+use super::overtap::{self, Allowance};
+use super::{Class, Thread, limits, undercut};
+
+/// A bolt class with a nut.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Pair {
+    /// The bolt's class before its coat.
+    pub bolt: Class,
+    /// The nut.
+    pub nut: NutChoice,
+}
+
+/// A nut to order.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum NutChoice {
+    /// Of a class of the standard, as 6G.
+    Class(Class),
+    /// Tapped over by a rule.
+    Over(Allowance),
+}
+
+/// A pair tried with a coat.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Tried {
+    /// The pair.
+    pub pair: Pair,
+    /// The fit.
+    pub fit: Fit,
+}
+
+/// The pairs in the order in which they are worth trying: stock parts first, then a bolt with more
+/// allowance, a nut with some, a nut tapped over, a bolt cut under.
+pub fn pairs(thread: Thread) -> &'static [Pair] {
+    if thread.is_metric() { METRIC } else { UNIFIED }
+}
+
+const fn class(bolt: Class, nut: Class) -> Pair {
+    Pair { bolt, nut: NutChoice::Class(nut) }
+}
+
+const fn over(bolt: Class, nut: Allowance) -> Pair {
+    Pair { bolt, nut: NutChoice::Over(nut) }
+}
+
+const BOLT_G: Class = Class::bolt(6, BoltPosition::G);
+const NUT_H: Class = Class::nut(6, NutPosition::H);
+const NUT_G: Class = Class::nut(6, NutPosition::G);
+
+static METRIC: &[Pair] = &[
+    class(BOLT_G, NUT_H),
+    class(Class::bolt(6, BoltPosition::F), NUT_H),
+    class(Class::bolt(6, BoltPosition::E), NUT_H),
+    class(BOLT_G, NUT_G),
+    class(Class::bolt(6, BoltPosition::F), NUT_G),
+    class(Class::bolt(6, BoltPosition::E), NUT_G),
+    over(BOLT_G, Allowance::Az),
+    over(BOLT_G, Allowance::Ax),
+    class(undercut::CLASS, NUT_H),
+];
+
+static UNIFIED: &[Pair] = &[
+    class(Class::UnifiedBolt(2), Class::UnifiedNut(2)),
+    class(Class::UnifiedBolt(2), Class::UnifiedNut(1)),
+    over(Class::UnifiedBolt(2), Allowance::A563),
+];
+
+/// Tries a pair with a coat.
+///
+/// # Errors
+/// Refuses a pair that its table does not have for this thread.
+pub fn try_pair(thread: Thread, pair: Pair, coat: Coat) -> Result<Tried, Refusal> {
+    let bolt = limits::bolt(thread, pair.bolt)?;
+    let nut = match pair.nut {
+        NutChoice::Class(class) => limits::nut(thread, class)?,
+        NutChoice::Over(allowance) => overtap::nut(thread, allowance)?.limits,
+    };
+    Ok(Tried { pair, fit: fit::fit(bolt, coat, nut) })
+}
+
+/// The least diametral allowance on a standard nut with which a bolt of this class takes the coat.
+///
+/// # Errors
+/// Refuses a class that the thread does not have.
+pub fn allowance_needed(thread: Thread, bolt: Class, coat: Coat) -> Result<Length, Refusal> {
+    let bare = limits::bolt(thread, bolt)?;
+    let standard = limits::nut(thread, overtap::standard_class(thread))?;
+    let fit = fit::fit(bare, coat, standard);
+    let short = fit.pitch.least.mm().min(fit.major_least.mm()).min(fit.minor_least.mm());
+    Ok(Length::from_mm((-short).max(0.0)))
+}
+
+/// The deviation that ISO 4042 asks for under a coat of a nominal thickness.
+pub fn iso_4042_deviation(thickness: Length, column: Column) -> Length {
+    Length::from_mm(column.factor() * thickness.mm())
+}
+
+/// The thickest coat by the quarter rule: a quarter of the bolt's allowance, so that the coated
+/// thread still passes a GO gauge of basic size.
+///
+/// # Errors
+/// Refuses a class that the thread does not have.
+pub fn quarter(thread: Thread, bolt: Class) -> Result<Length, Refusal> {
+    Ok(Length::from_mm(limits::bolt(thread, bolt)?.allowance().mm() / fit::PITCH_GROWTH))
+}
+
+/// Where the quarter rule is published.
+pub fn quarter_source(thread: Thread) -> Source {
+    if thread.is_metric() {
+        document::ASME_B1_13M.read("8.2")
+    } else {
+        document::ASTM_F1941.read("Appendix X3")
+    }
+}
+
+impl std::fmt::Display for NutChoice {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::Class(class) => write!(f, "{class}"),
+            Self::Over(allowance) => write!(f, "{allowance}"),
+        }
+    }
+}

@@ -1,0 +1,148 @@
+//! Heights and widths of nuts, and how much of the height carries.
+
+use crate::quantity::{Length, Quantity, unit};
+use crate::source::{Source, document};
+use crate::table::{Refusal, asme_b18_2_2, iso_4032, iso_4033};
+use crate::thread::Thread;
+
+/// The size of a nut's body.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Body {
+    /// Least height.
+    pub height: Length,
+    /// Width across flats.
+    pub across_flats: Length,
+    /// Where the height is published.
+    pub height_source: Source,
+    /// Where the width is published.
+    pub width_source: Source,
+}
+
+/// A style of nut.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Style {
+    /// ISO 4032, regular.
+    Iso4032,
+    /// ISO 4033, high.
+    Iso4033,
+    /// ASME B18.2.2 hex, as ASTM A563 hex nuts.
+    Hex,
+    /// ASME B18.2.2 heavy hex, as ASTM A563 heavy hex nuts.
+    HeavyHex,
+}
+
+/// The body of a nut of a style.
+///
+/// # Errors
+/// Refuses a size that the style does not have.
+pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
+    let d = thread.diameter();
+    let found = match style {
+        Style::Iso4032 | Style::Iso4033 if thread.is_metric() => {
+            let width = iso_4032::ROWS.iter().find(|row| same(row.d, d.mm())).map(|row| row.s);
+            let height = if style == Style::Iso4032 {
+                let row = iso_4032::LEAST_HEIGHTS.iter().find(|row| same(row.0, d.mm()));
+                row.map(|row| (row.1, iso_4032::LEAST_HEIGHTS_SOURCE))
+            } else {
+                let row = iso_4033::ROWS.iter().find(|row| same(row.d, d.mm()));
+                row.map(|row| (row.m_least, iso_4033::SOURCE))
+            };
+            width.zip(height).map(|(width, (height, height_source))| Body {
+                height: Length::from_mm(height),
+                across_flats: Length::from_mm(width),
+                height_source,
+                width_source: iso_4032::SOURCE,
+            })
+        }
+        Style::Hex | Style::HeavyHex if !thread.is_metric() => {
+            let (rows, least, width_source) = if style == Style::Hex {
+                (asme_b18_2_2::HEX, asme_b18_2_2::HEX_LEAST, asme_b18_2_2::HEX_SOURCE)
+            } else {
+                (asme_b18_2_2::HEAVY, asme_b18_2_2::HEAVY_LEAST, asme_b18_2_2::HEAVY_SOURCE)
+            };
+            let width = rows.iter().find(|row| same(row.d, d.inch())).map(|row| row.f);
+            let height = least.iter().find(|row| same(row.0, d.inch())).map(|row| row.1);
+            width.zip(height).map(|(width, height)| Body {
+                height: Length::from_inch(height),
+                across_flats: Length::from_inch(width),
+                height_source: asme_b18_2_2::LEAST_SOURCE,
+                width_source,
+            })
+        }
+        _ => None,
+    };
+    found.ok_or_else(|| Refusal::NotCovered {
+        what: format!("a {thread} nut"),
+        covered: style.covers().to_owned(),
+        source: style.source(),
+    })
+}
+
+fn same(printed: f64, asked: f64) -> bool {
+    (printed - asked).abs() < 1e-6
+}
+
+/// Depth of a countersink from its greatest diameter, 1.08 diameters, at 90°.
+///
+/// Counted from the basic minor diameter, so that tapping over does not seem to add thread.
+pub fn countersink(thread: Thread) -> Length {
+    let (_, widest) = iso_4032::COUNTERSINK;
+    Length::from_mm((widest * thread.diameter().mm() - thread.minor_diameter().mm()) / 2.0)
+}
+
+/// Where the countersink comes from.
+pub const COUNTERSINK: Source = document::ISO_4032.memory("da at most 1.08 D, 90°");
+/// The share of a countersink's depth that carries nothing.
+pub const COUNTERSINK_LOST: f64 = 0.6;
+/// Where that share is published.
+pub const EFFECTIVE: Source = document::ISO_16224.read("4.2.3, effective nut height");
+
+/// The height that carries: `m − 0.6 hc` for each countersunk end.
+///
+/// # Errors
+/// Refuses a nut that its countersinks leave no height.
+pub fn effective(height: Length, countersink: Length, ends: u8) -> Result<Length, Refusal> {
+    let carries = height.mm() - COUNTERSINK_LOST * f64::from(ends) * countersink.mm();
+    if carries > 0.0 {
+        return Ok(Length::from_mm(carries));
+    }
+    Err(Refusal::NotCovered {
+        what: format!(
+            "a nut {} high with countersinks {} deep",
+            height.show(&unit::MM, 2),
+            countersink.show(&unit::MM, 2)
+        ),
+        covered: "nuts whose countersinks leave thread between them".to_owned(),
+        source: EFFECTIVE,
+    })
+}
+
+impl Style {
+    /// As it is called.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Iso4032 => "ISO 4032, regular",
+            Self::Iso4033 => "ISO 4033, high",
+            Self::Hex => "ASME B18.2.2 hex",
+            Self::HeavyHex => "ASME B18.2.2 heavy hex",
+        }
+    }
+
+    fn covers(self) -> &'static str {
+        match self {
+            Self::Iso4032 => "M5 to M64 without M7",
+            Self::Iso4033 => "M5, M6, M8, M10, M12, M14, M16, M20, M24, M30 and M36",
+            Self::Hex => "inch nuts from 1/4 to 1-1/2 in",
+            Self::HeavyHex => "inch nuts from 1/4 to 4 in",
+        }
+    }
+
+    fn source(self) -> Source {
+        match self {
+            Self::Iso4032 => iso_4032::SOURCE,
+            Self::Iso4033 => iso_4033::SOURCE,
+            Self::Hex => asme_b18_2_2::HEX_SOURCE,
+            Self::HeavyHex => asme_b18_2_2::HEAVY_SOURCE,
+        }
+    }
+}
