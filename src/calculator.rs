@@ -6,7 +6,9 @@
 //! link and an exercise all call it with names and texts: adding a calculator touches its own file
 //! and one line of [`REGISTER`].
 
+pub mod coat_room;
 pub mod coat_thickness;
+pub mod gauges;
 pub mod hydrogen;
 pub mod kettle_pickup;
 pub mod load;
@@ -80,6 +82,8 @@ pub static REGISTER: &[Entry] = &[
     Entry::of::<coat_thickness::CoatThickness>(),
     Entry::of::<oversize_tap::OversizeTap>(),
     Entry::of::<thread_strength::ThreadStrength>(),
+    Entry::of::<coat_room::CoatRoom>(),
+    Entry::of::<gauges::Gauges>(),
     Entry::of::<hydrogen::HydrogenRisk>(),
     Entry::of::<tempering::TemperingMargin>(),
     Entry::of::<powder_mass::PowderMass>(),

@@ -130,13 +130,36 @@ pub(super) fn read_allowance(reader: &mut Reader<'_>, thread: Option<Thread>) ->
     }
 }
 
-/// The coat, and the unit in which its greatest thickness was written.
+/// The fields of [`read_allowance`] that choose this allowance, for a link.
+pub(super) fn allowance_pairs(allowance: Allowance) -> Vec<(&'static str, String)> {
+    let key = match allowance {
+        Allowance::Az => "az",
+        Allowance::Ax => "ax",
+        Allowance::A563 => "a563",
+        Allowance::A563M => "a563m",
+        Allowance::Own(_) => "own",
+        Allowance::Standard => "standard",
+    };
+    let mut pairs = vec![("allowance", key.to_owned())];
+    if let Allowance::Own(own) = allowance {
+        pairs.push(("own_allowance", format!("{} mm", own.mm())));
+    }
+    pairs
+}
+
+/// The coat with its unevenness, and the unit in which its greatest thickness was written.
 pub(super) fn read_coat(reader: &mut Reader<'_>) -> Option<(Coat, &'static Unit)> {
+    let spread = reader.quantity::<PlainNumber>("spread");
+    let (coat, unit) = read_even_coat(reader)?;
+    Some((Coat { spread: spread?.one(), ..coat }, unit))
+}
+
+/// The coat where its unevenness is not asked.
+pub(super) fn read_even_coat(reader: &mut Reader<'_>) -> Option<(Coat, &'static Unit)> {
     let least = reader.quantity::<Length>("coat_least");
     let greatest = reader.number_and_unit("coat_greatest");
-    let spread = reader.quantity::<PlainNumber>("spread");
     let (number, unit) = greatest?;
-    let coat = Coat { least: least?, greatest: Length::of(number, unit), spread: spread?.one() };
+    let coat = Coat::even(least?, Length::of(number, unit));
     if coat.least > coat.greatest {
         let why = "the greatest thickness is below the least; exchange the two".to_owned();
         reader.problem("coat_greatest", Fault::Conflict(why));

@@ -10,7 +10,7 @@ use crate::table::Refusal;
 use crate::table::iso_4042_threads::Column;
 
 use super::class::{BoltPosition, NutPosition};
-use super::fit::{self, Coat, Fit};
+use super::fit::{self, Coat};
 use super::overtap::{self, Allowance};
 use super::{Class, Thread, limits, undercut};
 
@@ -32,13 +32,13 @@ pub enum NutChoice {
     Over(Allowance),
 }
 
-/// A pair tried with a coat.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Tried {
-    /// The pair.
-    pub pair: Pair,
-    /// The fit.
-    pub fit: Fit,
+/// Which threads carry the coat.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Coated {
+    /// The bolt alone: the nut is tapped after its coat, or bare.
+    Bolt,
+    /// Bolt and nut alike, as mechanical zinc and plating coat them.
+    Both,
 }
 
 /// The pairs in the order in which they are worth trying: stock parts first, then a bolt with more
@@ -71,35 +71,52 @@ static METRIC: &[Pair] = &[
     class(undercut::CLASS, NUT_H),
 ];
 
-static UNIFIED: &[Pair] = &[
-    class(Class::UnifiedBolt(2), Class::UnifiedNut(2)),
-    class(Class::UnifiedBolt(2), Class::UnifiedNut(1)),
-    over(Class::UnifiedBolt(2), Allowance::A563),
-];
+static UNIFIED: &[Pair] =
+    &[class(Class::UnifiedBolt(2), Class::UnifiedNut(2)), over(Class::UnifiedBolt(2), Allowance::A563)];
 
-/// Tries a pair with a coat.
+/// The thickest stated coat that a pair takes at its worst corner, with this unevenness.
 ///
 /// # Errors
 /// Refuses a pair that its table does not have for this thread.
-pub fn try_pair(thread: Thread, pair: Pair, coat: Coat) -> Result<Tried, Refusal> {
+pub fn thickest(thread: Thread, pair: Pair, spread: f64, coated: Coated) -> Result<Length, Refusal> {
     let bolt = limits::bolt(thread, pair.bolt)?;
     let nut = match pair.nut {
         NutChoice::Class(class) => limits::nut(thread, class)?,
         NutChoice::Over(allowance) => overtap::nut(thread, allowance)?.limits,
     };
-    Ok(Tried { pair, fit: fit::fit(bolt, coat, nut) })
+    let none = Length::from_mm(0.0);
+    let thickest = fit::fit(bolt, Coat { least: none, greatest: none, spread }, nut).thickest;
+    Ok(Length::from_mm(thickest.mm() / coated.parts()))
 }
 
 /// The least diametral allowance on a standard nut with which a bolt of this class takes the coat.
 ///
 /// # Errors
 /// Refuses a class that the thread does not have.
-pub fn allowance_needed(thread: Thread, bolt: Class, coat: Coat) -> Result<Length, Refusal> {
+pub fn allowance_needed(
+    thread: Thread,
+    bolt: Class,
+    greatest: Length,
+    spread: f64,
+    coated: Coated,
+) -> Result<Length, Refusal> {
     let bare = limits::bolt(thread, bolt)?;
     let standard = limits::nut(thread, overtap::standard_class(thread))?;
-    let fit = fit::fit(bare, coat, standard);
+    let greatest = Length::from_mm(greatest.mm() * coated.parts());
+    let fit = fit::fit(bare, Coat { least: greatest, greatest, spread }, standard);
     let short = fit.pitch.least.mm().min(fit.major_least.mm()).min(fit.minor_least.mm());
+    // Room to spare needs no allowance.
     Ok(Length::from_mm((-short).max(0.0)))
+}
+
+impl Coated {
+    /// How many coats share the room.
+    pub fn parts(self) -> f64 {
+        match self {
+            Self::Bolt => 1.0,
+            Self::Both => 2.0,
+        }
+    }
 }
 
 /// The deviation that ISO 4042 asks for under a coat of a nominal thickness.

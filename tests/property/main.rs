@@ -12,4 +12,5 @@ mod part;
 mod register;
 mod site;
 mod steel;
+mod thread;
 mod working;

@@ -2,8 +2,8 @@
 
 use super::answer::area;
 use super::{Input, Outcome, Way};
-use crate::calculator::thread_fields::{Ruler, thickness};
-use crate::calculator::{Finding, Mark};
+use crate::calculator::thread_fields::{Ruler, allowance_pairs, thickness};
+use crate::calculator::{Finding, Link, Mark};
 use crate::quantity::Length;
 use crate::source::{common_practice, document};
 use crate::thread::class::BoltPosition;
@@ -17,7 +17,7 @@ pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     findings.extend(marking(input));
     findings.extend(mating(input));
     findings.extend(table(input, outcome));
-    findings.push(cost(input, outcome));
+    findings.push(cost(input, outcome).opens(strength(input)));
     // What stands against it first, then what is asked; the rest stays as it is.
     findings.sort_by_key(|finding| match finding.mark {
         Mark::Forbidden => 0,
@@ -61,7 +61,33 @@ fn assembly(input: &Input, outcome: &Outcome) -> Finding {
                 .to_owned(),
         ),
     };
-    Finding::new(mark, text, fit::GROWTH)
+    let finding = Finding::new(mark, text, fit::GROWTH);
+    if mark == Mark::Met { finding } else { finding.opens(room(input)) }
+}
+
+/// The strength of the pair.
+fn strength(input: &Input) -> Link {
+    let mut pairs = vec![("thread", input.thread.to_string())];
+    match input.way {
+        Way::Over => {
+            pairs.push(("bolt_class", input.bolt_class.to_string()));
+            pairs.extend(allowance_pairs(input.allowance));
+        }
+        Way::Under => pairs.push(("way", "under".to_owned())),
+    }
+    Link { calculator: "thread-strength", pairs }
+}
+
+/// The classes that would take the coat.
+fn room(input: &Input) -> Link {
+    Link {
+        calculator: "coat-room",
+        pairs: vec![
+            ("thread", input.thread.to_string()),
+            ("coat", format!("{} µm", (input.coat.greatest.um() * 10.0).round() / 10.0)),
+            ("spread", format!("{} %", input.coat.spread * 100.0)),
+        ],
+    }
 }
 
 /// Small and fine threads are outside hot-dip.

@@ -1,0 +1,411 @@
+//! Room for a coat: which classes of bolt and nut to order so that a coat fits.
+
+use super::thread_fields::{self, Ruler, thickness};
+use super::{
+    About, Bar, Bound, Calculator, Caution, Choice, Example, Field, Figure, Finding, Mark, Note, Picture,
+    Problem, Reader, Report, ScaleMark, Section, Verdict,
+};
+use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, unit};
+use crate::source::{Source, document};
+use crate::table::Refusal;
+use crate::table::iso_965_1::Position;
+use crate::table::iso_4042_threads::{self, Column};
+use crate::thread::class::BoltPosition;
+use crate::thread::coat_room::{self, Coated, NutChoice, Pair};
+use crate::thread::fit::GROWTH;
+use crate::thread::{Class, Thread, limits, overtap};
+use crate::working::{Step, Term};
+
+/// The calculator.
+#[derive(Debug)]
+pub struct CoatRoom;
+
+/// What it needs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Input {
+    /// The thread.
+    pub thread: Thread,
+    /// The coat that must fit: its greatest thickness, or its nominal one by ISO 4042.
+    pub coat: Length,
+    /// The unit in which coats are shown.
+    pub coat_unit: &'static Unit,
+    /// By which rule.
+    pub rule: Rule,
+}
+
+/// By which rule it is judged whether a coat fits.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Rule {
+    /// The worst corner of bolt, coat and nut, with this unevenness.
+    Corner(f64, Coated),
+    /// ISO 4042:1999, by deviation and length.
+    Iso4042(Column),
+    /// A quarter of the bolt's allowance: ASME B1.13M, ASTM F1941.
+    Quarter,
+}
+
+/// The most pairs that are tried.
+const PAIRS: usize = 9;
+
+/// What it finds.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Outcome {
+    /// The pairs tried, the one nearest to stock first.
+    pub answers: [Option<Answer>; PAIRS],
+    /// The first that takes the coat.
+    pub first: Option<Answer>,
+    /// The diametral allowance on a standard nut with which a usual bolt takes it.
+    pub allowance: Length,
+}
+
+/// A pair and the thickest coat that it takes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Answer {
+    /// Bolt and nut.
+    pub pair: Pair,
+    /// The thickest coat.
+    pub thickest: Length,
+    /// The rule, and how it is known.
+    pub source: Source,
+}
+
+static COATS: [&Unit; 4] = [&unit::UM, &unit::MM, &unit::MIL, &unit::INCH];
+static RULES: [Choice; 3] = [
+    Choice::new("corner", "Worst corner of bolt, coat and nut"),
+    Choice::new("iso4042", "ISO 4042:1999, plated coats by deviation and length"),
+    Choice::new("quarter", "A quarter of the bolt's allowance (ASME B1.13M, ASTM F1941)"),
+];
+static MEASURED: [Choice; 4] = [
+    Choice::new("local", "At one place, any length"),
+    Choice::new("batch5", "Batch average, length up to 5 diameters"),
+    Choice::new("batch10", "Batch average, length over 5 up to 10 diameters"),
+    Choice::new("batch15", "Batch average, length over 10 up to 15 diameters"),
+];
+static COATED: [Choice; 2] = [
+    Choice::new("bolt", "The bolt only; the nut is tapped after its coat"),
+    Choice::new("both", "Bolt and nut (mechanical zinc, plating)"),
+];
+
+static FIELDS: [Field; 6] = [
+    thread_fields::THREAD,
+    Field::quantity(
+        "coat",
+        "Coat that must fit",
+        &COATS,
+        Bound::PositiveTo(
+            Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
+            "zinc coats on threads are far thinner; check the unit",
+        ),
+        "53 µm",
+    )
+    .hint("Its greatest thickness; by ISO 4042 its nominal thickness."),
+    Field::choice("rule", "Judged by", &RULES, "corner"),
+    thread_fields::SPREAD.when("rule", &["corner"]),
+    Field::choice("coated", "Which threads carry it", &COATED, "bolt").when("rule", &["corner"]),
+    Field::choice("measured", "Thickness measured", &MEASURED, "local").when("rule", &["iso4042"]),
+];
+
+impl Calculator for CoatRoom {
+    const ABOUT: About = About {
+        id: "coat-room",
+        title: "Class for a coat",
+        answers: "Says which classes of bolt and nut to order so that a coat of a wanted thickness fits.",
+        fields: &FIELDS,
+        examples: &[
+            Example {
+                title: "Mechanical zinc of 53 µm on M12, nuts coated as well",
+                pairs: &[("thread", "M12"), ("spread", "10"), ("coated", "both")],
+            },
+            Example {
+                title: "Plated 8 µm on M10 x 80 by ISO 4042",
+                pairs: &[("thread", "M10"), ("coat", "8"), ("rule", "iso4042"), ("measured", "batch10")],
+            },
+            Example {
+                title: "Plated 0.4 mil on 3/8-16 by the quarter rule",
+                pairs: &[("thread", "3/8-16 UNC"), ("coat", "0.4 mil"), ("rule", "quarter")],
+            },
+            Example { title: "Hot-dip up to 100 µm on M20", pairs: &[("thread", "M20"), ("coat", "100")] },
+            Example {
+                title: "Hot-dip up to 4 mil on 1/2-13",
+                pairs: &[("thread", "1/2-13 UNC"), ("coat", "4 mil"), ("spread", "10")],
+            },
+            Example {
+                title: "A thin even coat that a stock bolt takes",
+                pairs: &[("thread", "M16"), ("coat", "8"), ("spread", "0")],
+            },
+        ],
+    };
+    type Input = Input;
+    type Outcome = Outcome;
+
+    fn read(reader: &mut Reader<'_>) -> Option<Input> {
+        let designation = reader.parsed("thread", crate::thread::Designation::read);
+        let coat = reader.number_and_unit("coat");
+        let rule = reader.choice("rule", |key| RULES.iter().map(|c| c.key).find(|known| *known == key));
+        let spread = reader.quantity::<PlainNumber>("spread");
+        let coated = reader.choice("coated", |key| match key {
+            "bolt" => Some(Coated::Bolt),
+            "both" => Some(Coated::Both),
+            _ => None,
+        });
+        let column = reader.choice("measured", |key| match key {
+            "local" => Some(Column::Local),
+            "batch5" => Some(Column::UpTo5),
+            "batch10" => Some(Column::UpTo10),
+            "batch15" => Some(Column::UpTo15),
+            _ => None,
+        });
+        let rule = match rule? {
+            "iso4042" => Rule::Iso4042(column?),
+            "quarter" => Rule::Quarter,
+            _ => Rule::Corner(spread?.one(), coated?),
+        };
+        let (number, coat_unit) = coat?;
+        Some(Input { thread: designation?.thread, coat: Length::of(number, coat_unit), coat_unit, rule })
+    }
+
+    fn solve(input: &Input) -> Result<Outcome, Problem> {
+        let refused = |name: &'static str| {
+            let label = FIELDS.iter().find(|field| field.name == name).map_or("", |field| field.label);
+            move |refusal: Refusal| Problem::refused(name, label, refusal)
+        };
+        let Input { thread, coat, rule, .. } = *input;
+        if matches!(rule, Rule::Iso4042(_)) && !thread.is_metric() {
+            return Err(refused("rule")(Refusal::NotCovered {
+                what: thread.to_string(),
+                covered: "metric threads".to_owned(),
+                source: document::ISO_4042_1999.read("Table 2"),
+            }));
+        }
+        let mut answers = [None; PAIRS];
+        for (answer, &pair) in answers.iter_mut().zip(coat_room::pairs(thread)) {
+            // A pair that a table does not have for this thread is not offered.
+            *answer = answer_of(thread, pair, rule).unwrap_or_default();
+        }
+        let takes = |answer: &Answer| coat.mm() <= answer.thickest.mm() + 1e-9;
+        let (spread, coated) = match rule {
+            Rule::Corner(spread, coated) => (spread, coated),
+            Rule::Iso4042(_) | Rule::Quarter => (0.0, Coated::Bolt),
+        };
+        let usual = thread_fields::usual_bolt_class(thread);
+        let allowance =
+            coat_room::allowance_needed(thread, usual, coat, spread, coated).map_err(refused("thread"))?;
+        Ok(Outcome { answers, first: answers.into_iter().flatten().find(takes), allowance })
+    }
+
+    fn explain(input: &Input, outcome: &Outcome) -> Report {
+        let finding = finding(input, outcome);
+        Report {
+            verdict: Some(Verdict::of(std::slice::from_ref(&finding))),
+            headline: finding.text.clone().into_owned(),
+            figures: figures(input, outcome),
+            sections: vec![tried(input, outcome)],
+            findings: vec![finding],
+            working: working(input, outcome),
+            cautions: vec![Caution::StandardFirst],
+            notes: notes(input),
+            picture: Some(picture(input, outcome)),
+        }
+    }
+}
+
+/// The thickest coat of a pair by a rule; `None` where the rule does not speak of the pair.
+fn answer_of(thread: Thread, pair: Pair, rule: Rule) -> Result<Option<Answer>, Refusal> {
+    let is_standard_nut = pair.nut == NutChoice::Class(overtap::standard_class(thread));
+    let (thickest, source) = match rule {
+        Rule::Corner(spread, coated) => (coat_room::thickest(thread, pair, spread, coated)?, GROWTH),
+        Rule::Quarter if is_standard_nut && !is_undercut(pair.bolt) => {
+            (coat_room::quarter(thread, pair.bolt)?, coat_room::quarter_source(thread))
+        }
+        Rule::Iso4042(column) if is_standard_nut => {
+            let Some(position) = position(pair.bolt) else { return Ok(None) };
+            match iso_4042_threads::greatest(thread.pitch(), position, column)? {
+                Some(printed) => (printed.value, printed.source),
+                None => return Ok(None),
+            }
+        }
+        _ => return Ok(None),
+    };
+    Ok(Some(Answer { pair, thickest, source }))
+}
+
+fn is_undercut(class: Class) -> bool {
+    class == crate::thread::undercut::CLASS
+}
+
+fn position(class: Class) -> Option<Position> {
+    let Class::Bolt(class) = class else { return None };
+    match class.position {
+        BoltPosition::G => Some(Position::BoltG),
+        BoltPosition::F => Some(Position::BoltF),
+        BoltPosition::E => Some(Position::BoltE),
+        BoltPosition::H | BoltPosition::Az => None,
+    }
+}
+
+fn finding(input: &Input, outcome: &Outcome) -> Finding {
+    let coat = thickness(input.coat, input.coat_unit);
+    let Some(first) = outcome.first else {
+        let ruler = Ruler::of(input.thread);
+        return match input.rule {
+            Rule::Corner(..) => Finding::new(
+                Mark::Asked,
+                format!(
+                    "No class takes {coat}: tap the nut over by an allowance of your own, at least {} on a \
+                     standard nut.",
+                    ruler.size(outcome.allowance)
+                ),
+                GROWTH,
+            ),
+            _ => Finding::new(
+                Mark::Forbidden,
+                format!(
+                    "No bolt class takes {coat} by this rule: order a thinner coat, or make the room in the nut \
+                     and judge by the worst corner."
+                ),
+                rule_source(input),
+            ),
+        };
+    };
+    let Pair { bolt, nut } = first.pair;
+    let up_to = thickness(first.thickest, input.coat_unit);
+    let is_stock = outcome.answers.first().copied().flatten() == Some(first);
+    if is_stock {
+        let text = format!("A stock pair takes {coat}: bolt {bolt} with nut {nut}, up to {up_to}.");
+        return Finding::new(Mark::Met, text, first.source);
+    }
+    let text = format!("For {coat} order bolts {bolt} with nuts {nut}: they take up to {up_to}.");
+    Finding::new(Mark::Asked, text, first.source)
+}
+
+fn rule_source(input: &Input) -> Source {
+    match input.rule {
+        Rule::Corner(..) => GROWTH,
+        Rule::Iso4042(_) => iso_4042_threads::DEVIATION,
+        Rule::Quarter => coat_room::quarter_source(input.thread),
+    }
+}
+
+fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
+    let ruler = Ruler::of(input.thread);
+    let mut figures = Vec::new();
+    match outcome.first {
+        Some(Answer { pair, thickest, source }) => {
+            figures.push(Figure::words("Bolt", format!("{} before the coat", pair.bolt)));
+            figures.push(Figure::words("Nut", pair.nut.to_string()));
+            figures.push(
+                Figure::one("t_max", "Takes up to", self::thickness(thickest, input.coat_unit))
+                    .source(source),
+            );
+        }
+        None => figures.push(Figure::words("Bolt and nut", "none of the classes tried takes the coat")),
+    }
+    if let Rule::Iso4042(column) = input.rule {
+        let deviation = coat_room::iso_4042_deviation(input.coat, column);
+        figures.push(
+            Figure::one("es", "Deviation that the coat asks for", deviation.show(&unit::UM, 0))
+                .source(iso_4042_threads::DEVIATION),
+        );
+    }
+    figures.push(Figure::one(
+        "A",
+        "Allowance on a standard nut with which a usual bolt takes it",
+        ruler.size(outcome.allowance),
+    ));
+    figures
+}
+
+fn tried(input: &Input, outcome: &Outcome) -> Section {
+    let figures = outcome.answers.iter().flatten().map(|answer| {
+        let takes = if input.coat.mm() <= answer.thickest.mm() + 1e-9 { "takes it" } else { "too tight" };
+        Figure::one(
+            "",
+            format!("Bolt {} in nut {}, {takes}; at most", answer.pair.bolt, answer.pair.nut),
+            thickness(answer.thickest, input.coat_unit),
+        )
+        .source(answer.source)
+    });
+    Section { title: "Pairs tried, the nearest to stock first".into(), figures: figures.collect() }
+}
+
+fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
+    let steps = outcome.answers.iter().flatten().filter_map(|answer| step(input, answer));
+    steps.collect()
+}
+
+/// How the thickest coat of a pair comes about.
+fn step(input: &Input, answer: &Answer) -> Option<Step> {
+    let ruler = Ruler::of(input.thread);
+    let bolt = limits::bolt(input.thread, answer.pair.bolt).ok()?;
+    let meaning = format!("thickest coat for bolt {} in nut {}", answer.pair.bolt, answer.pair.nut).into();
+    let allowance = Term::published("a", ruler.exact(bolt.allowance()), bolt.deviation.source);
+    Some(match input.rule {
+        Rule::Quarter => Step {
+            meaning,
+            symbol: "t_max",
+            formula: "a / 4",
+            terms: vec![allowance],
+            result: ruler.fine(answer.thickest),
+            source: answer.source,
+        },
+        Rule::Iso4042(_) => {
+            Step::from_table(meaning, "t_max", thickness(answer.thickest, input.coat_unit), answer.source)
+        }
+        Rule::Corner(spread, coated) => {
+            let nut = match answer.pair.nut {
+                NutChoice::Class(class) => limits::nut(input.thread, class).ok()?,
+                NutChoice::Over(allowance) => overtap::nut(input.thread, allowance).ok()?.limits,
+            };
+            Step {
+                meaning,
+                symbol: "t_max",
+                formula: "(D2min − d2max) / (4 · (1 + u) · n)",
+                terms: vec![
+                    Term::given("D2min", ruler.size(nut.pitch.least)),
+                    Term::given("d2max", ruler.size(bolt.pitch.greatest)),
+                    Term::given("u", Shown::plain(spread, 3)),
+                    Term::given("n", Shown::plain(coated.parts(), 0)),
+                ],
+                result: ruler.fine(answer.thickest),
+                source: GROWTH,
+            }
+        }
+    })
+}
+
+fn notes(input: &Input) -> Vec<Note> {
+    let mut notes = vec![Note::sourced(
+        "A coat within a quarter of the bolt's allowance still passes a GO gauge of basic size (6h, 3A).",
+        coat_room::quarter_source(input.thread),
+    )];
+    match input.rule {
+        Rule::Iso4042(_) => notes.push(Note::sourced(
+            "Read for pitches up to 1.75 mm; beyond, the rule of the table is applied. Longer than 15 diameters \
+             the thickness is to be agreed.",
+            document::ISO_4042_1999.read("Table 2"),
+        )),
+        Rule::Corner(..) => notes.push(Note::sourced(
+            "A nut for a hot-dip bolt is coated as a blank and tapped afterwards; its bare thread is protected \
+             by the zinc of the bolt.",
+            document::AS_NZS_1214.read("5.7"),
+        )),
+        Rule::Quarter => {}
+    }
+    notes
+}
+
+fn picture(input: &Input, outcome: &Outcome) -> Picture {
+    let shown = |length: Length| thickness(length, input.coat_unit);
+    let bar = |answer: &Answer| Bar {
+        label: format!("{} in {}", answer.pair.bolt, answer.pair.nut).into(),
+        from: Shown { number: 0.0, ..shown(answer.thickest) },
+        to: shown(answer.thickest),
+        marked: outcome.first == Some(*answer),
+    };
+    Picture::Bars {
+        title: format!("The thickest coat that each pair of {} takes.", input.thread).into(),
+        bars: outcome.answers.iter().flatten().map(bar).collect(),
+        line: Some(ScaleMark { label: "Coat wanted".into(), at: shown(input.coat) }),
+        logarithmic: false,
+    }
+}

@@ -1,0 +1,252 @@
+//! What must hold for every thread, coat and nut.
+
+use kettle_barrel::calculator::{Value, evaluate};
+use kettle_barrel::quantity::{Length, Stress};
+use kettle_barrel::thread::class::BoltPosition;
+use kettle_barrel::thread::fit::{Coat, Fit, fit};
+use kettle_barrel::thread::overtap::{self, Allowance};
+use kettle_barrel::thread::strength::{Joint, Sizes, shear_area, strength};
+use kettle_barrel::thread::{Class, Designation, H, Thread, limits, undercut};
+use proptest::prelude::*;
+
+fn any_thread() -> impl Strategy<Value = Thread> {
+    let all: Vec<Thread> = Thread::all().collect();
+    (0..all.len()).prop_map(move |at| all[at])
+}
+
+fn usual_bolt(thread: Thread) -> Class {
+    if thread.is_metric() { Class::bolt(6, BoltPosition::G) } else { Class::UnifiedBolt(2) }
+}
+
+fn fit_with(thread: Thread, allowance_um: f64, coat: Coat) -> Fit {
+    let bolt = limits::bolt(thread, usual_bolt(thread)).unwrap();
+    let nut = overtap::nut(thread, Allowance::Own(Length::from_um(allowance_um))).unwrap();
+    fit(bolt, coat, nut.limits)
+}
+
+/// A joint with about the engagement and the width of a standard nut.
+fn joint(thread: Thread, bolt_mpa: f64, nut_mpa: f64) -> Joint {
+    Joint {
+        diameter: thread.diameter(),
+        stress_area: thread.stress_area(),
+        engagement: Length::from_mm(0.8 * thread.diameter().mm()),
+        across_flats: Length::from_mm(1.5 * thread.diameter().mm()),
+        bolt_tensile: Stress::from_mpa(bolt_mpa),
+        nut_tensile: Stress::from_mpa(nut_mpa),
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(500))]
+
+    /// Tapping a nut further over never makes the thread stronger.
+    #[test]
+    fn overtapping_never_raises_the_strength(
+        thread in any_thread(), bolt in 400.0..1300.0, nut in 400.0..1300.0,
+        least in 0.0..400.0, more in 1.0..400.0,
+    ) {
+        let joint = joint(thread, bolt, nut);
+        let with = |um: f64| {
+            let bolt = limits::bolt(thread, usual_bolt(thread)).unwrap();
+            let nut = overtap::nut(thread, Allowance::Own(Length::from_um(um))).unwrap().limits;
+            strength(&joint, Sizes::least_material(thread.pitch(), &bolt, &nut))
+        };
+        // A nut so wide that no thread is left, or one outside the factors' ranges, has no strength.
+        if let (Ok(narrow), Ok(wide)) = (with(least), with(least + more)) {
+            prop_assert!(wide.nut_strips.newton() <= narrow.nut_strips.newton() * (1.0 + 1e-9));
+            prop_assert!(wide.first().1.newton() <= narrow.first().1.newton() * (1.0 + 1e-9));
+        }
+    }
+
+    /// Cutting a bolt under never makes it stronger.
+    #[test]
+    fn cutting_under_never_raises_the_strength(
+        thread in any_thread(), bolt in 400.0..1300.0, nut in 400.0..1300.0,
+    ) {
+        prop_assume!(thread.is_metric());
+        let plain = joint(thread, bolt, nut);
+        let under = undercut::bolt(thread).unwrap();
+        let usual = limits::bolt(thread, usual_bolt(thread)).unwrap();
+        let nut = overtap::nut(thread, Allowance::Standard).unwrap().limits;
+        prop_assert!(under.stress_area < thread.stress_area());
+        let before = strength(&plain, Sizes::least_material(thread.pitch(), &usual, &nut));
+        let cut = Joint { stress_area: under.stress_area, ..plain };
+        let after = strength(&cut, Sizes::least_material(thread.pitch(), &under.limits, &nut));
+        if let (Ok(before), Ok(after)) = (before, after) {
+            prop_assert!(after.bolt_breaks < before.bolt_breaks);
+            prop_assert!(after.bolt_strips.newton() <= before.bolt_strips.newton() * (1.0 + 1e-9));
+            prop_assert!(after.first().1.newton() <= before.first().1.newton() * (1.0 + 1e-9));
+        }
+    }
+
+    /// Each micrometre of coat takes four from the clearance on the pitch diameter, two from the others.
+    #[test]
+    fn clearance_falls_by_four_and_by_two(
+        thread in any_thread(), allowance in 0.0..1000.0, coat in 0.0..200.0, more in 0.0..100.0,
+    ) {
+        let with = |um: f64| fit_with(thread, allowance, Coat::even(Length::from_um(0.0), Length::from_um(um)));
+        let (thin, thick) = (with(coat), with(coat + more));
+        let near = |fall: f64, times: f64| f64::abs(fall - times * more) < 1e-6;
+        prop_assert!(near(thin.pitch.least.um() - thick.pitch.least.um(), 4.0));
+        prop_assert!(near(thin.major_least.um() - thick.major_least.um(), 2.0));
+        prop_assert!(near(thin.minor_least.um() - thick.minor_least.um(), 2.0));
+    }
+
+    /// A thicker or a less even coat never fits better, a wider nut never worse.
+    #[test]
+    fn more_coat_never_fits_better(
+        thread in any_thread(), allowance in 0.0..1000.0, wider in 0.0..300.0,
+        coat in 0.0..200.0, more in 0.0..100.0, spread in 0.0..0.5, rougher in 0.0..0.4,
+    ) {
+        let um = Length::from_um;
+        let with = |allowance: f64, greatest: f64, spread: f64| {
+            fit_with(thread, allowance, Coat { least: um(0.0), greatest: um(greatest), spread })
+        };
+        let fit = with(allowance, coat, spread);
+        prop_assert!(!with(allowance, coat + more, spread).assembles() || fit.assembles());
+        prop_assert!(!with(allowance, coat, spread + rougher).assembles() || fit.assembles());
+        prop_assert!(with(allowance + wider, coat, spread).assembles() || !fit.assembles());
+    }
+
+    /// The thickest coat that assembles does, and one a micrometre thicker does not.
+    #[test]
+    fn the_thickest_coat_is_the_thickest(thread in any_thread(), allowance in 0.0..1000.0, spread in 0.0..0.9) {
+        let um = Length::from_um;
+        let with = |greatest: f64| {
+            fit_with(thread, allowance, Coat { least: um(0.0), greatest: um(greatest), spread })
+        };
+        let thickest = with(0.0).thickest.um();
+        prop_assert!(with(thickest).assembles());
+        prop_assert!(!with(thickest + 1.0).assembles());
+    }
+
+    /// The same coat and allowance in inches or in millimetres is the same fit.
+    #[test]
+    fn inches_and_millimetres_give_the_same_fit(thread in any_thread(), allowance in 0.0..0.02, coat in 0.0..0.004) {
+        let inch = fit_with(
+            thread,
+            Length::from_inch(allowance).um(),
+            Coat::even(Length::from_inch(0.0), Length::from_inch(coat)),
+        );
+        let mm = fit_with(
+            thread,
+            allowance * 25_400.0,
+            Coat::even(Length::from_mm(0.0), Length::from_mm(coat * 25.4)),
+        );
+        prop_assert!((inch.pitch.least.mm() - mm.pitch.least.mm()).abs() < 1e-9);
+        prop_assert!((inch.thickest.mm() - mm.thickest.mm()).abs() < 1e-9);
+    }
+
+    /// The metric profile on an inch thread gives its basic sizes, to the last digit B1.1 prints, and
+    /// shear areas scale as areas do.
+    #[test]
+    fn metric_and_inch_profiles_are_one(thread in any_thread(), scale in 0.2..5.0) {
+        let (d, p) = (thread.diameter().mm(), thread.pitch().mm());
+        let half_digit = if thread.is_metric() { 0.000_501 } else { 0.000_050_1 * 25.4 };
+        prop_assert!((thread.pitch_diameter().mm() - (d - 0.75 * H * p)).abs() < half_digit);
+        prop_assert!((thread.minor_diameter().mm() - (d - 1.25 * H * p)).abs() < half_digit);
+        let at = |scale: f64| Sizes {
+            pitch: Length::from_mm(scale * p),
+            bolt_major: Length::from_mm(scale * d),
+            bolt_pitch: Length::from_mm(scale * thread.pitch_diameter().mm()),
+            nut_minor: Length::from_mm(scale * thread.minor_diameter().mm()),
+            nut_pitch: Length::from_mm(scale * thread.pitch_diameter().mm()),
+        };
+        let area = |scale: f64| {
+            shear_area::nut(at(scale), Length::from_mm(scale * d)).unwrap().mm2()
+        };
+        prop_assert!((area(scale) / area(1.0) / (scale * scale) - 1.0).abs() < 1e-9);
+    }
+
+    /// Any text is a designation or says why it is none.
+    #[test]
+    fn any_text_is_read_or_refused(text in any::<String>()) {
+        if let Err(problem) = Designation::read(&text) {
+            prop_assert!(!problem.to_string().is_empty());
+        }
+    }
+}
+
+/// Every thread has limits for the usual classes, and a GO is never above a NOT-GO's other side.
+#[test]
+fn every_thread_has_its_limits() {
+    for thread in Thread::all() {
+        let bolt = limits::bolt(thread, usual_bolt(thread)).unwrap();
+        let nut = limits::nut(thread, overtap::standard_class(thread)).unwrap();
+        for limits in [bolt.major, bolt.pitch, nut.pitch, nut.minor] {
+            assert!(limits.least < limits.greatest, "{thread}");
+        }
+        assert!(bolt.root_greatest <= bolt.minor_greatest, "{thread}");
+        assert!(bolt.pitch.greatest <= nut.pitch.least, "{thread}");
+        assert!(nut.minor.greatest < bolt.major.least, "{thread}");
+    }
+}
+
+/// Every class of ISO 965-1 and B1.1 has limits or is refused; the usual grades have them everywhere.
+#[test]
+fn every_class_has_limits_or_a_refusal() {
+    for thread in Thread::all() {
+        let mut found = 0;
+        for grade in 3..=9 {
+            for crest in [4, 6, 8] {
+                for letter in ["e", "f", "g", "h", "az"] {
+                    let class = Class::read(&format!("{grade}{letter}{crest}{letter}")).unwrap();
+                    found += usize::from(limits::bolt(thread, class).is_ok());
+                }
+            }
+            for letter in ["G", "H", "AZ", "AX"] {
+                let class = Class::read(&format!("{grade}{letter}")).unwrap();
+                found += usize::from(limits::nut(thread, class).is_ok());
+            }
+        }
+        for class in 1..=3 {
+            found += usize::from(limits::bolt(thread, Class::UnifiedBolt(class)).is_ok());
+            found += usize::from(limits::nut(thread, Class::UnifiedNut(class)).is_ok());
+        }
+        // 3 to 7 with crests 4 and 6 in five positions, and nuts of 4 to 7 in four; or 1A to 3B.
+        let least = if thread.is_metric() { 5 * 2 * 5 + 4 * 4 } else { 6 };
+        assert!(found >= least, "{thread}: {found}");
+    }
+}
+
+/// The class that the inverse question names does take the coat, by the calculator of the fit.
+#[test]
+fn the_class_that_is_named_takes_the_coat() {
+    for thread in ["M8", "M10", "M16", "M30", "M64", "M16x1.5", "1/2-13 UNC", "1-8 UNC"] {
+        for coat in ["5", "10", "20", "50", "80"] {
+            let room = evaluate("coat-room", [("thread", thread), ("coat", coat)]).unwrap();
+            let words = |name: &str| {
+                room.figures.iter().find(|figure| figure.name == name).map(|figure| match &figure.value {
+                    Value::Words(words) => words.to_string(),
+                    other => other.to_string(),
+                })
+            };
+            let (Some(bolt), Some(nut)) = (words("Bolt"), words("Nut")) else { continue };
+            let allowance = match nut.as_str() {
+                "6AZ" => "az",
+                "6AX" => "ax",
+                "ASTM A563" => "a563",
+                "6H" | "2B" => "standard",
+                // 6G is no choice of the other calculator.
+                _ => continue,
+            };
+            let class = bolt.split_whitespace().next().unwrap();
+            let report = evaluate(
+                "oversize-tap",
+                [
+                    ("thread", thread),
+                    ("bolt_class", class),
+                    ("allowance", allowance),
+                    ("coat_least", "0"),
+                    ("coat_greatest", coat),
+                ],
+            )
+            .unwrap();
+            assert!(
+                report.headline.contains("the coat stated goes together."),
+                "{thread} {coat}: {}",
+                report.headline
+            );
+        }
+    }
+}
