@@ -4,9 +4,8 @@ use super::steel_fields::{DIAMETERS, GRADES};
 use super::{About, Bound, Calculator, Choice, Example, Field, Problem, Reader, Report};
 use crate::coat::Process;
 use crate::quantity::{Hardness, Length, Scale, Shown, Stress, Unit, unit};
-use crate::source::Source;
 use crate::steel::hydrogen::{self, Assessment, Bake, Cleaning};
-use crate::steel::{Converted, Grade, Level, Measure, State, Steel};
+use crate::steel::{Grade, Hardest, Level, Measure, State, Steel};
 use crate::table::{Refusal, iso_2081};
 
 mod report;
@@ -52,17 +51,6 @@ pub struct Outcome {
     pub bake: Result<Option<Bake>, Refusal>,
     /// The bake of the earlier ISO 2081, for a bolt whose section is known.
     pub bake_by_section: Option<&'static iso_2081::Row>,
-}
-
-/// The hardest end in one measure.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Hardest {
-    /// The value.
-    pub level: Level,
-    /// Where it, or what it was converted from, is printed; `None` where it was typed.
-    pub printed: Option<Source>,
-    /// The table that led to it, if one was needed.
-    pub converted: Option<Converted>,
 }
 
 static KNOWN: [Choice; 3] = [
@@ -217,11 +205,8 @@ impl Calculator for HydrogenRisk {
         let state = State { steel, case_hardened: input.case_hardened, cold_worked: input.cold_worked };
         let refused = |refusal| Problem::refused(field, label, refusal);
         let assessment = hydrogen::assess(&state, input.cleaning).map_err(refused)?;
-        let hardest =
-            [Measure::Scale(Scale::Hrc), Measure::Scale(Scale::Hv), Measure::Tensile].map(|measure| {
-                let found = state.hardest(measure);
-                found.map(|(level, printed, converted)| Hardest { level, printed, converted })
-            });
+        let hardest = [Measure::Scale(Scale::Hrc), Measure::Scale(Scale::Hv), Measure::Tensile]
+            .map(|measure| state.hardest(measure));
         let [_, _, tensile] = &hardest;
         let bake_by_section = match (input.steel, tensile) {
             (Known::Grade(grade, diameter), Ok(Hardest { level: Level::Tensile(tensile), .. }))

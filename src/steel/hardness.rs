@@ -7,6 +7,8 @@
 //! and HRB with tensile strength): they are refused, and who needs them goes by way of HV and sees
 //! both steps.
 
+use std::sync::OnceLock;
+
 use crate::quantity::{Hardness, Quantity, Scale, Shown, Stress, Unit, unit};
 use crate::source::{Basis, Source};
 use crate::table::{Refusal, astm_e140, iso_18265};
@@ -43,12 +45,12 @@ pub struct Converted {
 pub fn convert(hardness: Hardness, to: Scale) -> Result<Converted, Refusal> {
     let from = hardness.scale;
     let found = match table_of(from, to) {
-        Some(Table::E140C) => through(E140_C, hardness.number, from, to),
-        Some(Table::E140B) => through(E140_B, hardness.number, from, to),
+        Some(Table::E140C) => through(&E140_C, hardness.number, from, to),
+        Some(Table::E140B) => through(&E140_B, hardness.number, from, to),
         Some(Table::E140ThenIso18265) => {
             // Below the Rockwell C range only ISO 18265 has both columns.
-            through(E140_C, hardness.number, from, to).or_else(|e140| {
-                through(ISO_18265, hardness.number, from, to).map_err(|iso| from_to(iso, e140))
+            through(&E140_C, hardness.number, from, to).or_else(|e140| {
+                through(&ISO_18265, hardness.number, from, to).map_err(|iso| from_to(iso, e140))
             })
         }
         None => Err(Refusal::NotCovered {
@@ -129,7 +131,7 @@ fn table_of(from: Scale, to: Scale) -> Option<Table> {
     }
 }
 
-fn through(table: Rows, number: f64, from: Scale, to: Scale) -> Result<Found, Refusal> {
+fn through(table: &Rows, number: f64, from: Scale, to: Scale) -> Result<Found, Refusal> {
     table.find(number, (Column::of(from), Column::of(to)), from.unit())
 }
 
@@ -164,6 +166,8 @@ enum Column {
 }
 
 impl Column {
+    const COUNT: usize = 5;
+
     fn of(scale: Scale) -> Self {
         match scale {
             Scale::Hrc => Self::Hrc,
@@ -174,16 +178,20 @@ impl Column {
     }
 }
 
-/// A table by its number of rows, its cells, and its source on the basis of a row.
-#[derive(Clone, Copy)]
+/// Two columns of a table side by side, softest row first: only the rows that fill both.
+type Line = Vec<(f64, f64, Basis)>;
+
+/// A table: its number of rows, its cells, and its source on the basis of a row.
 struct Rows {
     count: usize,
     cell: fn(usize, Column) -> Option<f64>,
     basis: fn(usize) -> Basis,
     source: fn(Basis) -> Source,
+    /// Each pair of columns, put together when it is first asked for.
+    lines: [OnceLock<Line>; Column::COUNT * Column::COUNT],
 }
 
-const E140_C: Rows = Rows {
+static E140_C: Rows = Rows {
     count: astm_e140::TABLE_1.len(),
     cell: |at, column| {
         let row = astm_e140::TABLE_1.get(at)?;
@@ -196,9 +204,10 @@ const E140_C: Rows = Rows {
     },
     basis: |at| astm_e140::TABLE_1.get(at).map_or(Basis::Memory, |row| row.basis),
     source: astm_e140::table_1,
+    lines: [const { OnceLock::new() }; Column::COUNT * Column::COUNT],
 };
 
-const E140_B: Rows = Rows {
+static E140_B: Rows = Rows {
     count: astm_e140::TABLE_2.len(),
     cell: |at, column| {
         let row = astm_e140::TABLE_2.get(at)?;
@@ -211,9 +220,10 @@ const E140_B: Rows = Rows {
     },
     basis: |_| Basis::Read,
     source: |_| astm_e140::TABLE_2_SOURCE,
+    lines: [const { OnceLock::new() }; Column::COUNT * Column::COUNT],
 };
 
-const ISO_18265: Rows = Rows {
+static ISO_18265: Rows = Rows {
     count: iso_18265::TABLE_A_1.len(),
     cell: |at, column| {
         let row = iso_18265::TABLE_A_1.get(at)?;
@@ -227,6 +237,7 @@ const ISO_18265: Rows = Rows {
     },
     basis: |_| Basis::Read,
     source: |_| iso_18265::TABLE_A_1_SOURCE,
+    lines: [const { OnceLock::new() }; Column::COUNT * Column::COUNT],
 };
 
 struct Found {
@@ -243,62 +254,49 @@ impl Found {
 }
 
 impl Rows {
-    /// Both cells of a row, if it has both.
-    fn pair(&self, at: usize, (from, to): (Column, Column)) -> Option<(f64, f64)> {
-        Some(((self.cell)(at, from)?, (self.cell)(at, to)?))
-    }
-
-    /// The first and the last row that have both cells.
-    fn ends(&self, columns: (Column, Column)) -> Option<(usize, usize)> {
-        let has = |at: &usize| self.pair(*at, columns).is_some();
-        Some(((0..self.count).find(has)?, (0..self.count).rev().find(has)?))
+    /// Two columns side by side.
+    fn line(&self, (from, to): (Column, Column)) -> &[(f64, f64, Basis)] {
+        let put_together = || {
+            let row = |at| Some(((self.cell)(at, from)?, (self.cell)(at, to)?, (self.basis)(at)));
+            (0..self.count).filter_map(row).collect()
+        };
+        self.lines
+            .get(from as usize * Column::COUNT + to as usize)
+            .map_or(&[], |line| line.get_or_init(put_together))
     }
 
     /// Looks a number up in one column and reads the other; the columns rise together.
     fn find(&self, number: f64, columns: (Column, Column), scale: &'static Unit) -> Result<Found, Refusal> {
-        let rows = self.ends(columns).and_then(|(first, last)| {
-            Some(((first, self.pair(first, columns)?), (last, self.pair(last, columns)?)))
-        });
-        let shown = |number: f64| Shown { number, unit: scale, decimals: u8::from(number.fract() != 0.0) };
-        let outside = |least: f64, greatest: f64| Refusal::Outside {
-            what: if columns.0 == Column::Tensile { "tensile strength" } else { "hardness" },
-            asked: shown(number),
-            least: shown(least),
-            greatest: shown(greatest),
-            source: (self.source)(Basis::Read),
+        let line = self.line(columns);
+        // A number that is no number stands below no row and has none before it.
+        let behind = line.partition_point(|row| row.0 <= number);
+        let below = behind.checked_sub(1).and_then(|at| line.get(at));
+        let exact = below.filter(|row| row.0 == number);
+        let (Some(&(x1, y1, basis_below)), Some(&(x2, y2, basis_above))) =
+            (below, exact.or_else(|| line.get(behind)))
+        else {
+            return Err(self.outside(number, columns, scale));
         };
-        let Some((mut below, mut above)) = rows else { return Err(outside(0.0, 0.0)) };
-        // Written so that a number that is no number is outside as well.
-        if !(below.1.0 <= number && number <= above.1.0) {
-            return Err(outside(below.1.0, above.1.0));
-        }
-        while let Some(middle) = self.between(below.0, above.0, columns) {
-            if middle.1.0 <= number { below = middle } else { above = middle }
-        }
-        if number == below.1.0 {
-            above = below;
-        } else if number == above.1.0 {
-            below = above;
-        }
-        let ((before, lower), (behind, upper)) = (below, above);
-        let value = if before == behind {
-            lower.1
-        } else {
-            lower.1 + (upper.1 - lower.1) * (number - lower.0) / (upper.0 - lower.0)
-        };
+        let value = if x1 == x2 { y1 } else { y1 + (y2 - y1) * (number - x1) / (x2 - x1) };
         // The weaker of the two rows tells how the value is known.
-        let basis = match ((self.basis)(before), (self.basis)(behind)) {
+        let basis = match (basis_below, basis_above) {
             (Basis::Read, Basis::Read) => Basis::Read,
             _ => Basis::Memory,
         };
-        Ok(Found { below: lower, above: upper, value, source: (self.source)(basis) })
+        Ok(Found { below: (x1, y1), above: (x2, y2), value, source: (self.source)(basis) })
     }
 
-    /// A row with both cells strictly between two others, near their middle; `None` if there is none.
-    fn between(&self, low: usize, high: usize, columns: (Column, Column)) -> Option<(usize, (f64, f64))> {
-        let middle = low.midpoint(high);
-        let candidates = (middle..high).chain((low + 1..middle).rev()).filter(|at| *at > low);
-        candidates.into_iter().find_map(|at| Some((at, self.pair(at, columns)?)))
+    fn outside(&self, number: f64, columns: (Column, Column), scale: &'static Unit) -> Refusal {
+        let shown = |number: f64| Shown { number, unit: scale, decimals: u8::from(number.fract() != 0.0) };
+        let line = self.line(columns);
+        let end = |row: Option<&(f64, f64, Basis)>| shown(row.map_or(0.0, |row| row.0));
+        Refusal::Outside {
+            what: if columns.0 == Column::Tensile { "tensile strength" } else { "hardness" },
+            asked: shown(number),
+            least: end(line.first()),
+            greatest: end(line.last()),
+            source: (self.source)(Basis::Read),
+        }
     }
 }
 

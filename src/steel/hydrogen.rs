@@ -5,7 +5,7 @@
 //! a process is the worst of its rules. Everything is judged at the hardest end of the steel's range.
 
 use super::hardness::Level;
-use super::{Compared, Grade, Measure, Standing, State, Steel};
+use super::{Compared, Gauge, Grade, Measure, Standing, State, Steel};
 use crate::process::Process;
 use crate::quantity::{Hardness, Length, Scale, Stress};
 use crate::table::{Refusal, astm_b850, iso_2081};
@@ -63,10 +63,8 @@ pub struct Bake {
 /// # Errors
 /// A [`Refusal`] where no conversion table reaches the steel.
 pub fn assess(state: &State, cleaning: Cleaning) -> Result<Assessment, Refusal> {
-    let mut rulings = [None; Rule::ALL.len()];
-    for (ruling, rule) in rulings.iter_mut().zip(Rule::ALL) {
-        *ruling = judge(*rule, state, cleaning)?;
-    }
+    let gauge = state.gauge()?;
+    let rulings = Rule::ALL.map(|rule| judge(rule, state, &gauge, cleaning));
     Ok(Assessment { state: *state, cleaning, rulings })
 }
 
@@ -75,28 +73,27 @@ pub fn assess(state: &State, cleaning: Cleaning) -> Result<Assessment, Refusal> 
 /// # Errors
 /// A [`Refusal`] where no conversion table reaches the steel.
 pub fn standing(state: &State, cleaning: Cleaning, process: Process) -> Result<Standing, Refusal> {
-    let mut worst = Standing::Met;
-    for rule in Rule::ALL.iter().filter(|rule| rule.process() == process) {
-        if let Some(ruling) = judge(*rule, state, cleaning)? {
-            worst = worst.max(ruling.standing);
-        }
-    }
-    Ok(worst)
+    let gauge = state.gauge()?;
+    let rules = Rule::ALL.iter().copied().filter(|rule| rule.process() == process);
+    let standings = rules.filter_map(|rule| {
+        let passed = rule.limit().is_some_and(|limit| gauge.passes(limit, rule.limit_in_vickers()));
+        means(rule, state, cleaning, passed)
+    });
+    Ok(standings.max().unwrap_or(Standing::Met))
 }
 
 /// Judges a steel by one rule; `None` where the rule does not speak of such a steel.
-///
-/// # Errors
-/// A [`Refusal`] where no conversion table reaches the steel.
-pub fn judge(rule: Rule, state: &State, cleaning: Cleaning) -> Result<Option<Ruling>, Refusal> {
-    let grade = state.grade().map(|properties| properties.grade);
-    let compared = match rule.limit() {
-        Some(limit) => Some(state.compare(limit)?),
-        None => None,
-    };
+pub fn judge(rule: Rule, state: &State, gauge: &Gauge, cleaning: Cleaning) -> Option<Ruling> {
+    let compared = rule.limit().map(|limit| gauge.compare(limit, rule.limit_in_vickers()));
     let passed = compared.is_some_and(|compared| compared.passed);
+    Some(Ruling { rule, standing: means(rule, state, cleaning, passed)?, compared })
+}
+
+/// What a rule means for its process once its limit is passed or not.
+fn means(rule: Rule, state: &State, cleaning: Cleaning, passed: bool) -> Option<Standing> {
+    let grade = state.grade().map(|properties| properties.grade);
     let when = |condition: bool, standing| if condition { standing } else { Standing::Met };
-    let standing = match rule {
+    Some(match rule {
         // F436 itself provides for washers that are hot-dip coated, down to 26 HRC.
         Rule::F2329Ban | Rule::PracticeKettle if grade == Some(Grade::F436) => when(passed, Standing::Asked),
         Rule::F2329Ban | Rule::PracticeKettle | Rule::Iso2081Strength => when(passed, Standing::Forbidden),
@@ -107,7 +104,7 @@ pub fn judge(rule: Rule, state: &State, cleaning: Cleaning) -> Result<Option<Rul
         Rule::Iso10684Scope => match grade.and_then(Grade::in_iso_10684) {
             Some(true) => Standing::Met,
             Some(false) => Standing::Forbidden,
-            None => return Ok(None),
+            None => return None,
         },
         Rule::F2329Risk
         | Rule::A143Strength
@@ -133,9 +130,8 @@ pub fn judge(rule: Rule, state: &State, cleaning: Cleaning) -> Result<Option<Rul
         Rule::F1941Cleaning => when(passed || state.case_hardened, Standing::Asked),
         // The earlier edition is told for who still orders by it; the later one decides.
         Rule::Iso4042Investigate | Rule::Iso4042Agree => when(passed, Standing::Told),
-        _ => return Ok(None),
-    };
-    Ok(Some(Ruling { rule, standing, compared }))
+        _ => return None,
+    })
 }
 
 /// The bake of ASTM B850 after electroplating; `None` at 1000 MPa and below.
@@ -148,7 +144,7 @@ pub fn judge(rule: Rule, state: &State, cleaning: Cleaning) -> Result<Option<Rul
 /// [`Refusal::Outside`] above 1800 MPa or 51 HRC, where the table ends.
 pub fn bake(state: &State) -> Result<Option<Bake>, Refusal> {
     let Some(limit) = Rule::B850Bake.limit() else { return Ok(None) };
-    if !state.compare(limit)?.passed {
+    if !state.gauge()?.passes(limit, Rule::B850Bake.limit_in_vickers()) {
         return Ok(None);
     }
     let hardness = match state.steel {
@@ -156,8 +152,8 @@ pub fn bake(state: &State) -> Result<Option<Bake>, Refusal> {
         Steel::Grade(_) | Steel::Hardness(_) => state.hardest(Measure::Scale(Scale::Hrc)).ok(),
     };
     // A strength that came from a conversion says nothing the hardness has not said.
-    let strength = state.hardest(Measure::Tensile).ok().filter(|(_, _, converted)| converted.is_none());
-    let levels = [hardness, strength].into_iter().flatten().map(|(level, ..)| level);
+    let strength = state.hardest(Measure::Tensile).ok().filter(|hardest| hardest.converted.is_none());
+    let levels = [hardness, strength].into_iter().flatten().map(|hardest| hardest.level);
     let mut longest: Option<Bake> = None;
     for by in levels {
         let row = row_of(by).ok_or_else(|| b850_ends(by))?;

@@ -72,6 +72,25 @@ pub struct Compared {
     pub limit_converted: Option<Converted>,
 }
 
+/// The hardest end in one measure.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hardest {
+    /// The value.
+    pub level: Level,
+    /// Where it, or what it was converted from, is printed; `None` where it was typed.
+    pub printed: Option<Source>,
+    /// The table that led to it, if one was needed.
+    pub converted: Option<Converted>,
+}
+
+/// The hardest end of a steel in every measure that rules use, looked up once for all of them.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Gauge {
+    hrc: Option<Hardest>,
+    hv: Hardest,
+    tensile: Option<Hardest>,
+}
+
 impl State {
     /// A steel as it comes: neither case-hardened nor cold-worked.
     pub const fn of(steel: Steel) -> Self {
@@ -104,47 +123,33 @@ impl State {
     ///
     /// # Errors
     /// A [`Refusal`] where no table leads there in one step.
-    pub fn hardest(&self, measure: Measure) -> Result<(Level, Option<Source>, Option<Converted>), Refusal> {
-        if let Some((level, source)) = self.printed(measure) {
-            return Ok((level, source, None));
+    pub fn hardest(&self, measure: Measure) -> Result<Hardest, Refusal> {
+        if let Some((level, printed)) = self.printed(measure) {
+            return Ok(Hardest { level, printed, converted: None });
         }
         let (known, printed) = self.hardest_as_known()?;
         let converted = match (known, measure) {
             (Level::Hardness(hardness), Measure::Scale(scale)) => hardness::convert(hardness, scale),
             (Level::Hardness(hardness), Measure::Tensile) => hardness::to_tensile(hardness),
             (Level::Tensile(tensile), Measure::Scale(scale)) => hardness::from_tensile(tensile, scale),
-            (Level::Tensile(_), Measure::Tensile) => return Ok((known, printed, None)),
+            (Level::Tensile(_), Measure::Tensile) => {
+                return Ok(Hardest { level: known, printed, converted: None });
+            }
         }?;
-        Ok((converted.to, printed, Some(converted)))
+        Ok(Hardest { level: converted.to, printed, converted: Some(converted) })
     }
 
-    /// Puts the hardest end beside a limit.
-    ///
-    /// In the limit's own measure where the steel is printed in it or one table leads there; a soft
-    /// steel, beyond the table of Rockwell C, is compared in Vickers, where every limit can be read.
+    /// The hardest end in every measure that rules use.
     ///
     /// # Errors
     /// A [`Refusal`] where no table reaches the steel at all.
-    pub fn compare(&self, limit: Limit) -> Result<Compared, Refusal> {
-        let measure = Measure::of(limit.at);
-        if let Ok((value, printed, converted)) = self.hardest(measure) {
-            let passed = limit.passed_by(value, limit.at);
-            return Ok(Compared {
-                value,
-                limit: limit.at,
-                passed,
-                printed,
-                converted,
-                limit_converted: None,
-            });
-        }
-        let (known, printed) = self.hardest_as_known()?;
-        let converted = known.in_vickers()?;
-        let limit_converted = limit.at.in_vickers()?;
-        let value = converted.map_or(known, |converted| converted.to);
-        let at = limit_converted.map_or(limit.at, |converted| converted.to);
-        let passed = limit.passed_by(value, at);
-        Ok(Compared { value, limit: at, passed, printed, converted, limit_converted })
+    pub fn gauge(&self) -> Result<Gauge, Refusal> {
+        let hv = self.hardest(Measure::Scale(Scale::Hv))?;
+        // From Rockwell B no table leads anywhere but to Vickers and Brinell.
+        let only_b =
+            matches!(self.hardest_as_known()?.0, Level::Hardness(Hardness { scale: Scale::Hrb, .. }));
+        let of = |measure| if only_b { None } else { self.hardest(measure).ok() };
+        Ok(Gauge { hrc: of(Measure::Scale(Scale::Hrc)), hv, tensile: of(Measure::Tensile) })
     }
 
     /// The hardest end in a measure that the standard prints or the user typed.
@@ -163,6 +168,40 @@ impl State {
             }
             (Steel::Tensile(tensile), Measure::Tensile) => Some((Level::Tensile(tensile), None)),
             _ => None,
+        }
+    }
+}
+
+impl Gauge {
+    /// Puts the hardest end beside a limit.
+    ///
+    /// In the limit's own measure where the steel is printed in it or one table leads there; a soft
+    /// steel, beyond the table of Rockwell C, is compared in Vickers, where every limit can be read:
+    /// `in_vickers` is the limit there, if it is not in Vickers already.
+    pub fn compare(&self, limit: Limit, in_vickers: Option<Converted>) -> Compared {
+        let (hardest, at, limit_converted) = match self.of(Measure::of(limit.at)) {
+            Some(hardest) => (hardest, limit.at, None),
+            None => (&self.hv, in_vickers.map_or(limit.at, |converted| converted.to), in_vickers),
+        };
+        let Hardest { level: value, printed, converted } = *hardest;
+        let passed = limit.passed_by(value, at);
+        Compared { value, limit: at, passed, printed, converted, limit_converted }
+    }
+
+    /// Whether a limit is passed, as [`Gauge::compare`] finds it.
+    pub fn passes(&self, limit: Limit, in_vickers: Option<Converted>) -> bool {
+        match self.of(Measure::of(limit.at)) {
+            Some(hardest) => limit.passed_by(hardest.level, limit.at),
+            None => limit.passed_by(self.hv.level, in_vickers.map_or(limit.at, |converted| converted.to)),
+        }
+    }
+
+    fn of(&self, measure: Measure) -> Option<&Hardest> {
+        match measure {
+            Measure::Scale(Scale::Hrc) => self.hrc.as_ref(),
+            Measure::Scale(Scale::Hv) => Some(&self.hv),
+            Measure::Tensile => self.tensile.as_ref(),
+            Measure::Scale(Scale::Hrb | Scale::Hb) => None,
         }
     }
 }
@@ -213,13 +252,17 @@ mod tests {
 
     const RISK: Limit = Limit::at_least(Level::Hardness(Hardness::hrc(33.0)));
 
+    fn compare(state: State, limit: Limit) -> Compared {
+        state.gauge().unwrap().compare(limit, limit.at.in_vickers().unwrap())
+    }
+
     fn grade(grade: Grade, mm: f64) -> State {
         State::of(Steel::grade(grade, Length::from_mm(mm)).unwrap())
     }
 
     #[test]
     fn a_printed_scale_is_compared_as_it_stands() {
-        let compared = grade(Grade::Class10_9, 16.0).compare(RISK).unwrap();
+        let compared = compare(grade(Grade::Class10_9, 16.0), RISK);
         assert_eq!((compared.value, compared.converted), (Level::Hardness(Hardness::hrc(39.0)), None));
         assert!(compared.passed && compared.printed.is_some());
     }
@@ -227,7 +270,7 @@ mod tests {
     #[test]
     fn one_table_where_the_scale_is_not_printed() {
         let cleaning = Limit::at_least(Level::Hardness(Hardness::hv(320.0)));
-        let compared = grade(Grade::J429Grade8, 20.0).compare(cleaning).unwrap();
+        let compared = compare(grade(Grade::J429Grade8, 20.0), cleaning);
         assert_eq!(compared.value, Level::Hardness(Hardness::hv(382.0)));
         assert!(compared.converted.is_some() && compared.limit_converted.is_none());
     }
@@ -235,7 +278,7 @@ mod tests {
     #[test]
     fn a_soft_steel_is_compared_in_vickers() {
         for soft in [grade(Grade::J429Grade2, 20.0), State::of(Steel::Tensile(Stress::from_mpa(500.0)))] {
-            let compared = soft.compare(RISK).unwrap();
+            let compared = compare(soft, RISK);
             assert_eq!(Measure::of(compared.limit), Measure::Scale(Scale::Hv));
             assert!(!compared.passed && compared.limit_converted.is_some());
         }
@@ -245,7 +288,7 @@ mod tests {
     fn at_the_limit_and_above_it_are_told_apart() {
         let at = State::of(Steel::Hardness(Hardness::hrc(39.0)));
         let limit = Level::Hardness(Hardness::hrc(39.0));
-        assert!(at.compare(Limit::at_least(limit)).unwrap().passed);
-        assert!(!at.compare(Limit::above(limit)).unwrap().passed);
+        assert!(compare(at, Limit::at_least(limit)).passed);
+        assert!(!compare(at, Limit::above(limit)).passed);
     }
 }

@@ -27,7 +27,9 @@ fn the_limits_are_the_published_ones() {
 fn case_hardened_fasteners_are_not_hot_dipped() {
     let steel = Steel::Hardness(Hardness::hrc(25.0));
     let state = State { steel, case_hardened: true, cold_worked: false };
-    let ruling = hydrogen::judge(Rule::F2329CaseHardened, &state, Cleaning::Mechanical).unwrap().unwrap();
+    let ruling =
+        hydrogen::judge(Rule::F2329CaseHardened, &state, &state.gauge().unwrap(), Cleaning::Mechanical)
+            .unwrap();
     assert_eq!((ruling.standing, ruling.rule.source().basis), (Standing::Forbidden, Read));
 }
 

@@ -1,6 +1,8 @@
 //! The rules, one a limit of one document.
 
-use super::super::hardness::Level;
+use std::sync::OnceLock;
+
+use super::super::hardness::{Converted, Level};
 use super::super::state::Limit;
 use crate::process::Process;
 use crate::quantity::{Hardness, Stress};
@@ -157,6 +159,14 @@ impl Rule {
             | Self::F3125Barrel
             | Self::A490Cell => return None,
         })
+    }
+
+    /// Its limit in Vickers, where every steel can be compared; `None` if it is in Vickers already or has
+    /// none. Read from the tables once.
+    pub fn limit_in_vickers(self) -> Option<Converted> {
+        static IN_VICKERS: OnceLock<[Option<Converted>; Rule::ALL.len()]> = OnceLock::new();
+        let limits = IN_VICKERS.get_or_init(|| Self::ALL.map(|rule| rule.limit()?.at.in_vickers().ok()?));
+        limits.get(self as usize).copied().flatten()
     }
 
     /// Where it is published.
