@@ -9,6 +9,7 @@ mod explain;
 mod hexagon;
 mod kind;
 mod own;
+mod pieces;
 mod profile;
 mod shape;
 mod standard;

@@ -9,6 +9,7 @@ use crate::source::Source;
 use crate::table::{astm_b695, mechanical_process as practice};
 
 mod explain;
+mod working;
 
 /// The calculator.
 #[derive(Debug)]

@@ -26,6 +26,9 @@ pub(super) const CHAMFER_AREA: f64 = {
 pub(super) const CHAMFER_VOLUME: f64 =
     4.0 * ROOT_3 * (SEC_CUBED / 24.0 - R / (8.0 * ROOT_3) + std::f64::consts::PI * R * R * R / 36.0);
 
+/// Width across flats for a width across corners of 1: `cos 30°`.
+pub(super) const COS_30: f64 = ROOT_3 / 2.0;
+
 /// Depth of the chamfer at a corner, in widths across flats.
 pub(super) const CHAMFER_DEPTH: f64 = (1.0 / ROOT_3 - R) / ROOT_3;
 

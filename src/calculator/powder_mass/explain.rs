@@ -1,16 +1,13 @@
 //! The charge of a barrel as a report.
 
-use super::{Input, Outcome};
+use super::{Input, Outcome, working::working};
 use crate::calculator::{Bar, Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleMark, Section};
 use crate::coat::barrel;
 use crate::coat::factor::DEPOSIT;
-use crate::part::{Kind, STEEL, STEEL_SOURCE};
+use crate::part::Kind;
 use crate::quantity::{Length, Mass, Quantity, Shown, Volume, unit};
-use crate::source::{Source, common_practice, document};
+use crate::source::{common_practice, document};
 use crate::table::mechanical_process as practice;
-use crate::working::{Step, Term};
-
-const SUM: Source = document::ARITHMETIC.computed("sum over the load");
 
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let (charge, number) = (&outcome.charge, outcome.additions.0);
@@ -42,7 +39,7 @@ fn weight(mass: Mass) -> Shown {
     }
 }
 
-fn each(mass: Mass, number: f64) -> Mass {
+pub(super) fn each(mass: Mass, number: f64) -> Mass {
     Mass::from_g(mass.g() / number)
 }
 
@@ -250,170 +247,6 @@ fn notes(outcome: &Outcome) -> Vec<Note> {
     }
     notes.extend(outcome.load.notes());
     notes
-}
-
-fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
-    let charge = &outcome.charge;
-    let mut steps = outcome.load.working(&input.stated);
-    let mut step = |meaning: &'static str, symbol, formula, terms, result, source| {
-        steps.push(Step { meaning: meaning.into(), symbol, formula, terms, result, source });
-    };
-    let (density, density_source) = input.deposit;
-    let coat = Term {
-        symbol: "t",
-        value: input.coat.show(&unit::UM, 2),
-        source: input.class.map(|(_, source)| source),
-    };
-    let area = Term::given("A", outcome.load.area.show(&unit::M2, 2));
-    let areal = charge.areal.show(&unit::G_M2, 2);
-    let deposit = charge.deposit.show(&unit::KG, 3);
-    let powder = charge.powder.show(&unit::KG, 3);
-    let copper = charge.copper.show(&unit::G, 1);
-    step(
-        "mass of the coat on the area",
-        "m",
-        "k·t",
-        vec![Term { symbol: "k", value: density.show(&unit::G_M2_UM, 3), source: density_source }, coat],
-        areal,
-        document::ARITHMETIC.computed("mass = density × thickness"),
-    );
-    step("zinc on the parts", "Z", "m·A / 1000", vec![Term::given("m", areal), area], deposit, SUM);
-    step(
-        "zinc powder to weigh in",
-        "W",
-        "100·Z / η",
-        vec![
-            Term::given("Z", deposit),
-            default("η", Shown::percent(input.yielded, 1), practice::YIELD, practice::YIELD_SOURCE),
-        ],
-        powder,
-        practice::YIELD_SOURCE,
-    );
-    let number = Term {
-        symbol: "N",
-        value: Shown::plain(f64::from(outcome.additions.0), 0),
-        source: outcome.additions.1,
-    };
-    step(
-        "zinc powder in each addition",
-        "w",
-        "W / N",
-        vec![Term::given("W", powder), number],
-        each(charge.powder, f64::from(outcome.additions.0)).show(&unit::KG, 3),
-        outcome.additions.1.unwrap_or(SUM),
-    );
-    step(
-        "copper of the flash, in grams",
-        "C",
-        "ρ_Cu·t_Cu·A",
-        vec![
-            Term::published("ρ_Cu", barrel::COPPER.show(&unit::G_CM3, 2), barrel::COPPER_SOURCE),
-            Term {
-                symbol: "t_Cu",
-                value: input.flash.show(&unit::UM, 2),
-                source: (input.flash == barrel::COPPER_FLASH).then_some(barrel::COPPER_FLASH_SOURCE),
-            },
-            area,
-        ],
-        copper,
-        practice::COPPER_SOURCE,
-    );
-    step(
-        "as copper sulfate pentahydrate",
-        "S",
-        "r·C",
-        vec![
-            Term::published("r", Shown::plain(barrel::SULFATE_TO_COPPER, 3), barrel::SULFATE_SOURCE),
-            Term::given("C", copper),
-        ],
-        charge.copper_sulfate.show(&unit::G, 1),
-        barrel::SULFATE_SOURCE,
-    );
-    let (Some((parts, beads)), Some(mass)) = (outcome.bulk, outcome.load.mass) else { return steps };
-    let heap = parts.show(&unit::LITRE, 2);
-    step(
-        "heap of parts, in litres",
-        "V_p",
-        "100·M / (ρ·φ)",
-        vec![
-            Term::given("M", mass.show(&unit::KG, 2)),
-            Term::published("ρ", STEEL.show(&unit::G_CM3, 2), STEEL_SOURCE),
-            default(
-                "φ",
-                Shown::percent(input.solid_share, 1),
-                barrel::usual_solid_share(STEEL),
-                barrel::USUAL_SOLID_SHARE_SOURCE,
-            ),
-        ],
-        heap,
-        practice::PARTS_PER_VOLUME_SOURCE,
-    );
-    step(
-        "glass beads, in litres",
-        "V_b",
-        "b·V_p",
-        vec![
-            default(
-                "b",
-                Shown::plain(input.bead_ratio, 2),
-                practice::BEADS_TO_PARTS,
-                practice::BEADS_TO_PARTS_SOURCE,
-            ),
-            Term::given("V_p", heap),
-        ],
-        beads.show(&unit::LITRE, 2),
-        practice::BEADS_TO_PARTS_SOURCE,
-    );
-    step(
-        "glass beads, in kilograms",
-        "M_b",
-        "ρ_g·p·V_b",
-        vec![
-            Term::published(
-                "ρ_g",
-                Shown { number: practice::GLASS, unit: &unit::G_CM3, decimals: 1 },
-                practice::GLASS_SOURCE,
-            ),
-            Term::published("p", Shown::plain(barrel::BEAD_PACKING, 1), barrel::BEAD_PACKING_SOURCE),
-            Term::given("V_b", beads.show(&unit::LITRE, 2)),
-        ],
-        barrel::bead_mass(beads).show(&unit::KG, 1),
-        barrel::BEAD_PACKING_SOURCE,
-    );
-    if let Some((least, _)) = outcome.working_volume {
-        step(
-            "barrel loads, before rounding up; at the least working volume",
-            "L",
-            "V_p / V_w",
-            vec![Term::given("V_p", heap), Term::given("V_w", least.show(&unit::LITRE, 2))],
-            Shown::plain(parts.litre() / least.litre(), 2),
-            practice::PARTS_PER_VOLUME_SOURCE,
-        );
-    }
-    if let (Some((_, fast)), Some(diameter)) = (outcome.turns, input.diameter) {
-        step(
-            "fastest turns a minute",
-            "n_max",
-            "v / (π·D)",
-            vec![
-                Term::published(
-                    "v",
-                    Shown::plain(practice::SURFACE_SPEED.1, 0),
-                    practice::SURFACE_SPEED_SOURCE,
-                ),
-                Term::given("D", diameter.show(&unit::M, 3)),
-            ],
-            Shown { number: fast, unit: &unit::TURNS_MINUTE, decimals: 1 },
-            practice::SURFACE_SPEED_SOURCE,
-        );
-    }
-    steps
-}
-
-/// A value that is published as long as the user has left it as it is.
-fn default(symbol: &'static str, value: Shown, published: f64, source: Source) -> Term {
-    let own = (value.number * value.unit.factor - published).abs() > 5e-4;
-    Term { symbol, value, source: (!own).then_some(source) }
 }
 
 /// The coat grows by the same step with every addition.
