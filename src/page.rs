@@ -2,7 +2,6 @@
 //!
 //! It sets what the rooms below compute and computes nothing itself.
 
-// Names of elements and attributes fill the lines of a view.
 use std::rc::Rc;
 
 use gloo_timers::callback::Timeout;
@@ -10,7 +9,6 @@ use yew::prelude::*;
 
 mod answer;
 mod browser;
-mod calculator;
 mod field;
 mod form;
 mod frame;
@@ -22,6 +20,7 @@ mod report;
 mod saved;
 mod state;
 mod tools;
+mod work;
 mod working;
 
 use state::{Action, State, View};
@@ -85,19 +84,17 @@ fn Page() -> Html {
             }
         })
     };
-    let view = match state.view {
-        View::Order => html! {
-            <order::OrderView desk={state.order.clone()} line={state.line.clone()} address={address.clone()} state={dispatcher.clone()} />
-        },
-        View::List => list::list(),
-        View::Calculator(place) => match (state.view.calculator(), state.desk()) {
-            (Some(entry), Some(desk)) => html! {
-                <calculator::CalculatorView key={place} {entry} desk={desk.clone()} address={address.clone()}
-                    back={state.left_at.is_some().then(|| order_address(&state))} state={dispatcher.clone()} />
-            },
-            _ => Html::default(),
-        },
-        View::Saved => html! { <saved::SavedView /> },
+    let view = match (state.view, state.desk()) {
+        (View::List, _) => list::list(),
+        (View::Saved, _) => html! { <saved::SavedView /> },
+        (view, Some(desk)) => {
+            let back = (view != View::Order && state.left_at.is_some()).then(|| order_address(&state));
+            html! {
+                <work::Work key={view.key()} {view} desk={desk.clone()} line={state.line.clone()}
+                    address={address.clone()} {back} state={dispatcher.clone()} />
+            }
+        }
+        (_, None) => Html::default(),
     };
     html! {
         <div {onfocusout}>

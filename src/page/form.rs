@@ -1,43 +1,20 @@
 //! The form of the order line and of every calculator, made from the same description.
 
-use std::rc::Rc;
-
-use crate::calculator::{About, Fault, Form, Problems};
 use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 use super::browser;
 use super::field::{self, FieldRow};
-use super::state::{Action, State};
-
-/// What a form needs to know.
-#[derive(Properties)]
-pub struct Props {
-    /// What it asks.
-    pub about: &'static About,
-    /// What stands in it.
-    pub form: Rc<Form>,
-    /// The worked example that fills it.
-    pub example: Option<usize>,
-    /// What is wrong.
-    pub problems: Option<Rc<Problems>>,
-    /// Takes what is typed.
-    pub state: UseReducerDispatcher<State>,
-}
-
-impl PartialEq for Props {
-    fn eq(&self, other: &Self) -> bool {
-        std::ptr::eq(self.about, other.about)
-            && self.form == other.form
-            && self.example == other.example
-            && self.problems == other.problems
-    }
-}
+use super::state::{Action, Desk, State};
+use crate::calculator::{About, Fault, Form, Problems};
 
 /// A form: a worked example to choose, the fields that are asked, a way to empty them.
-#[component]
-pub fn FormPanel(props: &Props) -> Html {
-    let Props { about, form, example, problems, state } = props;
+pub fn form(
+    about: &About,
+    desk: &Desk,
+    problems: Option<&Problems>,
+    state: &UseReducerDispatcher<State>,
+) -> Html {
     let take = {
         let state = state.clone();
         Callback::from(move |event: Event| {
@@ -52,7 +29,7 @@ pub fn FormPanel(props: &Props) -> Html {
     };
     // An empty field is not a problem; the place of the result says what is still missing.
     let problem = |name: &str| {
-        let problem = problems.as_ref()?.of(name)?;
+        let problem = problems?.of(name)?;
         (problem.fault != Fault::Missing).then(|| AttrValue::from(problem.fault.to_string()))
     };
     let onsubmit = Callback::from(|event: SubmitEvent| event.prevent_default());
@@ -62,20 +39,33 @@ pub fn FormPanel(props: &Props) -> Html {
                 <label for="example">{ "Worked example" }</label>
                 <div class="control">
                     <select id="example" onchange={take}>
-                        <option value="" selected={example.is_none()}>{ "Own values" }</option>
+                        <option value="" selected={desk.example.is_none()}>{ "Own values" }</option>
                         { for about.examples.iter().enumerate().map(|(place, one)| html! {
-                            <option key={place} value={place.to_string()} selected={*example == Some(place)}>{ one.title }</option>
+                            <option key={place} value={place.to_string()} selected={desk.example == Some(place)}>{ one.title }</option>
                         }) }
                     </select>
                     <button type="button" onclick={clear}>{ "Clear" }</button>
                 </div>
             </div>
             <div class="fields">
-                { for form.asked().into_iter().map(|(field, entry)| html! {
+                { for desk.form.asked().into_iter().map(|(field, entry)| html! {
                     <FieldRow key={field.name} {field} entry={entry.clone()} problem={problem(field.name)} state={state.clone()} />
                 }) }
             </div>
         </form>
+    }
+}
+
+/// What was put in, for the printed sheet, where there is no form.
+pub fn given(form: &Form) -> Html {
+    html! {
+        <section class="print-only" aria-label="Put in">
+            <ul class="figures small">
+                { for form.asked().into_iter().filter(|(_, entry)| !entry.text.is_empty()).map(|(field, entry)| html! {
+                    <li class="plain"><span class="name">{ field.label }</span><span class="value">{ field.shown(entry) }</span></li>
+                }) }
+            </ul>
+        </section>
     }
 }
 

@@ -97,7 +97,13 @@ fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
 }
 
 fn span(from: Shown, to: Shown) -> String {
-    if from.unit == to.unit { format!("{} to {to}", from.digits()) } else { format!("{from} to {to}") }
+    if from.to_string() == to.to_string() {
+        to.to_string()
+    } else if from.unit == to.unit {
+        format!("{} to {to}", from.digits())
+    } else {
+        format!("{from} to {to}")
+    }
 }
 
 fn tone(verdict: Option<Verdict>) -> &'static str {

@@ -17,12 +17,12 @@ pub struct Props {
 /// The field of the next reading, with a button beside it.
 #[component]
 pub fn Next(props: &Props) -> Html {
-    let next = use_state(String::new);
+    let next = use_state(AttrValue::default);
     let input = use_node_ref();
     let oninput = {
         let next = next.clone();
         Callback::from(move |event: InputEvent| {
-            next.set(event.target_unchecked_into::<HtmlInputElement>().value());
+            next.set(event.target_unchecked_into::<HtmlInputElement>().value().into());
         })
     };
     let add = {
@@ -32,7 +32,7 @@ pub fn Next(props: &Props) -> Html {
             if !reading.is_empty() {
                 let so_far = text.trim_end();
                 add.emit(if so_far.is_empty() { reading.to_owned() } else { format!("{so_far}\n{reading}") });
-                next.set(String::new());
+                next.set(AttrValue::default());
             }
             if let Some(input) = input.cast::<HtmlInputElement>() {
                 let _ = input.focus();

@@ -8,9 +8,15 @@ use super::picture::picture;
 use super::state::{Action, State};
 use super::working::working;
 
-/// Everything of a report but its headline and verdict.
-pub fn report(report: &Report, state: &UseReducerDispatcher<State>) -> Html {
-    html! {
+/// The answer of a report, and everything behind it.
+pub fn reported(report: &Report, state: &UseReducerDispatcher<State>) -> (Html, Html) {
+    let answer = html! {
+        <>
+            if let Some(found) = report.verdict { { verdict(found) } }
+            <p class="headline">{ report.headline.clone() }</p>
+        </>
+    };
+    let detail = html! {
         <>
             { figures(&report.figures) }
             if let Some(described) = &report.picture { { picture(described) } }
@@ -20,13 +26,14 @@ pub fn report(report: &Report, state: &UseReducerDispatcher<State>) -> Html {
                     { findings(&report.findings, "rule", state) }
                 </section>
             }
-            { for report.sections.iter().map(section) }
+            <div class="sections">{ for report.sections.iter().map(section) }</div>
             { working(&report.working) }
             { notes(&report.notes) }
             { cautions(&report.cautions) }
             { sources(&report.sources()) }
         </>
-    }
+    };
+    (answer, detail)
 }
 
 /// A verdict with its sign; the words say it, the sign and the colour repeat it.

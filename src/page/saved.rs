@@ -32,7 +32,7 @@ pub fn add(address: &str) -> bool {
 #[component]
 pub fn SavedView() -> Html {
     let addresses = use_state(kept);
-    let said = use_state(String::new);
+    let said = use_state(AttrValue::default);
     let change = {
         let addresses = addresses.clone();
         Callback::from(move |changed: Vec<Address>| {
@@ -63,7 +63,7 @@ pub fn SavedView() -> Html {
                             all.push(address);
                         }
                     }
-                    said.set(taken_in(all.len() - before, unread.len()));
+                    said.set(taken_in(all.len() - before, unread.len()).into());
                     change.emit(all);
                 }),
             );

@@ -130,6 +130,7 @@ impl State {
     }
 
     fn open(&mut self, text: &str) {
+        let before = self.view;
         self.arrivals += 1;
         self.notices.clear();
         if matches!(text, "" | "#") {
@@ -141,6 +142,11 @@ impl State {
             damage.push(Damage::NoView(address.view.clone()));
             View::Order
         });
+        // The way back is open as long as one stays among calculators, and taken once.
+        if matches!(self.view, View::List | View::Saved) || (before, self.view) == (View::Order, View::Order)
+        {
+            self.left_at = None;
+        }
         let fields = self.view.fields();
         damage.extend(address.keep_only(fields));
         self.notices = damage.iter().map(ToString::to_string).collect();
@@ -194,7 +200,8 @@ impl Reducible for State {
                 state.line = WrittenLine::default();
             }
             Action::WriteLine(text) => state.write_line(text),
-            Action::LeaveAt(element) => state.left_at = Some(element),
+            Action::LeaveAt(element) if state.view == View::Order => state.left_at = Some(element),
+            Action::LeaveAt(_) => {}
             Action::Dismiss => state.notices.clear(),
         }
         Rc::new(state)

@@ -9,14 +9,16 @@ const TAN_30: f64 = 0.577_350_269_189_625_8;
 /// One section for each corner, with the clearance on the pitch diameter under it.
 pub fn thread_fit(pitch: f64, corners: &[ThreadCorner], text: &str) -> Html {
     html! {
-        <div class="corners" role="img" aria-label={text.to_owned()}>
-            { for corners.iter().map(|corner| section(pitch, corner)) }
+        <>
+            <div class="corners" role="img" aria-label={text.to_owned()}>
+                { for corners.iter().map(|corner| section(pitch, corner)) }
+            </div>
             <div class="legend" aria-hidden="true"><ul>
                 <li><i class="swatch steel"></i>{ "Bolt" }</li>
                 <li><i class="swatch zinc"></i>{ "Zinc" }</li>
                 <li><i class="swatch nut"></i>{ "Nut" }</li>
             </ul></div>
-        </div>
+        </>
     }
 }
 

@@ -1,0 +1,133 @@
+//! A form, its answer, and how that came about: the order line and every calculator alike.
+
+use std::rc::Rc;
+
+use yew::prelude::*;
+
+use super::answer::Told;
+use super::form::{form, given, instead_of_result};
+use super::order::{assessed, written};
+use super::report::reported;
+use super::state::{Desk, State, View, WrittenLine};
+use super::tools::Tools;
+use crate::calculator::{Problems, Report};
+use crate::order::{self, Assessment};
+
+/// What there is to know.
+#[derive(Properties)]
+pub struct Props {
+    /// The order line or a calculator.
+    pub view: View,
+    /// Its form.
+    pub desk: Desk,
+    /// The order line as it was written in one line.
+    pub line: WrittenLine,
+    /// The address of the view.
+    pub address: AttrValue,
+    /// The way back to the order line, if that is where one came from.
+    pub back: Option<AttrValue>,
+    /// Takes what is typed.
+    pub state: UseReducerDispatcher<State>,
+}
+
+impl PartialEq for Props {
+    fn eq(&self, other: &Self) -> bool {
+        self.view == other.view
+            && self.address == other.address
+            && self.desk == other.desk
+            && self.line == other.line
+            && self.back == other.back
+    }
+}
+
+/// What was found.
+#[derive(Clone, PartialEq)]
+enum Found {
+    /// By a calculator.
+    Report(Rc<Report>),
+    /// For an order line.
+    Assessment(Rc<Assessment>),
+    /// Nothing, and why.
+    Problems(Rc<Problems>),
+}
+
+impl Found {
+    fn of(view: View, desk: &Desk) -> Self {
+        let draft = desk.form.draft();
+        let found = match view.calculator() {
+            Some(entry) => entry.evaluate(&draft).map(|report| Self::Report(Rc::new(report))),
+            None => order::assess(&draft).map(|assessment| Self::Assessment(Rc::new(assessment))),
+        };
+        found.unwrap_or_else(|problems| Self::Problems(Rc::new(problems)))
+    }
+
+    /// In one sentence, for those who listen.
+    fn told(&self) -> String {
+        match self {
+            Self::Report(report) => match report.verdict {
+                Some(verdict) => format!("{verdict}. {}", report.headline),
+                None => report.headline.clone(),
+            },
+            Self::Assessment(assessment) => assessment.headline.clone(),
+            Self::Problems(_) => "No result yet.".to_owned(),
+        }
+    }
+}
+
+/// The form, the answer, and everything behind it.
+#[component]
+pub fn Work(props: &Props) -> Html {
+    let Props { view, desk, line, address, back, state } = props;
+    let found = use_memo((*view, desk.clone()), |(view, desk)| Found::of(*view, desk));
+    let Some(about) = view.about() else { return Html::default() };
+    let problems = match &*found {
+        Found::Problems(problems) => Some(problems),
+        _ => None,
+    };
+    let is_order = *view == View::Order;
+    html! {
+        <>
+            <div class="title">
+                if let Some(back) = back { <a class="back" href={back}>{ "Back to the order line" }</a> }
+                <h1 id="title" tabindex="-1">{ about.title }</h1>
+                <p class="lead">{ about.answers }</p>
+            </div>
+            if is_order { { written(&desk.form, line, state) } }
+            <Told text={found.told()} />
+            <div class="work">
+                { form(about, desk, problems.map(Rc::as_ref), state) }
+                { given(&desk.form) }
+                <Outcome found={(*found).clone()} state={state.clone()} />
+                <Tools address={address.clone()} />
+            </div>
+        </>
+    }
+}
+
+#[derive(Properties)]
+struct OutcomeProps {
+    found: Found,
+    state: UseReducerDispatcher<State>,
+}
+
+impl PartialEq for OutcomeProps {
+    fn eq(&self, other: &Self) -> bool {
+        self.found == other.found
+    }
+}
+
+/// The answer and everything behind it. A result that no longer belongs to the inputs is not shown.
+#[component]
+fn Outcome(props: &OutcomeProps) -> Html {
+    let (answer, detail) = match &props.found {
+        Found::Report(report) => reported(report, &props.state),
+        Found::Assessment(assessment) => assessed(assessment, &props.state),
+        Found::Problems(problems) => (instead_of_result(problems), Html::default()),
+    };
+    html! {
+        <>
+            <section class="answer panel" id="answer" tabindex="-1" aria-label="Answer">{ answer }</section>
+            <div class="detail">{ detail }</div>
+        </>
+    }
+}
