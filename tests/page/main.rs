@@ -18,6 +18,7 @@
 mod harness;
 mod offline;
 mod opening;
+mod using;
 
 /// What the project's own command has for browsers, and its server.
 #[allow(dead_code, reason = "the command uses the rest")]

@@ -8,9 +8,8 @@ fn it_works_without_its_server_after_one_visit() -> Outcome {
         page.open("")?;
         page.until("navigator.serviceWorker.ready.then(() => true)")?;
         page.cut_off();
-        page.open("#after")?;
-        page.type_into("#text", "M16")?;
-        page.text_becomes("output", "M16")?;
+        page.open("#1/coat?coat=1.25+oz/ft%C2%B2")?;
+        page.text_holds("#answer", "54.0 µm")?;
         page.console_is_quiet()
     })
 }

@@ -1,13 +1,14 @@
-//! The page opens, answers, and asks nobody for anything.
+//! The page opens on an order line assessed, and asks nobody for anything.
 
 use crate::harness::{Outcome, everywhere};
 
 #[test]
-fn it_opens_and_answers() -> Outcome {
+fn it_opens_on_an_order_line_assessed() -> Outcome {
     everywhere(|page| {
         page.open("")?;
-        page.type_into("#text", "M16")?;
-        page.text_becomes("output", "M16")?;
+        page.text_holds("#answer", "Suits on conditions: Hot-dip and Mechanical")?;
+        page.text_holds("#answer", "Ruled out: Electroplating")?;
+        page.text_holds("main", "tapped over to 6AZ, marked Z")?;
         page.console_is_quiet()?;
         page.asked_nobody_else()
     })
@@ -16,9 +17,8 @@ fn it_opens_and_answers() -> Outcome {
 #[test]
 fn it_opens_from_disk_as_one_file() -> Outcome {
     everywhere(|page| {
-        page.open_from_disk("")?;
-        page.fill("#text", "M20")?;
-        page.text_becomes("output", "M20")?;
+        page.open_from_disk("#1/coat?coat=50+%C2%B5m")?;
+        page.text_holds("#answer", "1.969 mil")?;
         page.console_is_quiet()
     })
 }
@@ -26,7 +26,11 @@ fn it_opens_from_disk_as_one_file() -> Outcome {
 #[test]
 fn it_is_accessible() -> Outcome {
     everywhere(|page| {
-        page.open("")?;
-        page.is_accessible()
+        for view in ["", "#1/coat", "#1/oversize-tap", "#1/powder", "#1/lot"] {
+            page.open(view)?;
+            page.wait_for("#answer")?;
+            page.is_accessible().map_err(|problem| format!("“{view}”: {problem}"))?;
+        }
+        Ok(())
     })
 }
