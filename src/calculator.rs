@@ -81,8 +81,8 @@ impl Entry {
 pub static REGISTER: &[Entry] = &[
     Entry::of::<coat_thickness::CoatThickness>(),
     Entry::of::<oversize_tap::OversizeTap>(),
-    Entry::of::<thread_strength::ThreadStrength>(),
     Entry::of::<coat_room::CoatRoom>(),
+    Entry::of::<thread_strength::ThreadStrength>(),
     Entry::of::<gauges::Gauges>(),
     Entry::of::<hydrogen::HydrogenRisk>(),
     Entry::of::<tempering::TemperingMargin>(),

@@ -9,6 +9,7 @@ mod kettle;
 mod lot;
 mod order;
 mod part;
+mod readme;
 mod register;
 mod site;
 mod steel;
