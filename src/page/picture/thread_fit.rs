@@ -6,7 +6,7 @@ use yew::prelude::*;
 /// tan 30°: half the angle of the flanks of ISO and unified threads.
 const TAN_30: f64 = 0.577_350_269_189_625_8;
 
-/// One section for each corner, with the clearance on the pitch diameter under it.
+/// One section for each corner, with its clearances marked and dimensioned under it.
 pub fn thread_fit(pitch: f64, corners: &[ThreadCorner], text: &str) -> Html {
     html! {
         <>
@@ -23,29 +23,55 @@ pub fn thread_fit(pitch: f64, corners: &[ThreadCorner], text: &str) -> Html {
 }
 
 fn section(pitch: f64, corner: &ThreadCorner) -> Html {
-    let [major, middle, minor] = corner.bolt;
-    // Normal to a 60° flank, a coat of t moves the pitch diameter by 4 t, crest and root by 2 t.
-    let coated = [major + 2.0 * corner.coat, middle + 4.0 * corner.coat, minor + 2.0 * corner.coat];
-    let [nut_major, nut_middle, _] = corner.nut;
-    let clearance = nut_middle - (middle + 4.0 * corner.coat);
+    let [_, _, minor] = corner.bolt;
+    let [nut_major, nut_middle, nut_minor] = corner.nut;
+    let [room_major, room_middle, room_minor] = corner.room;
+    // The coated bolt is the nut less the room left, whatever the coat on crest, flank and root.
+    let coated = [nut_major - room_major, nut_middle - room_middle, nut_minor - room_minor];
     let outer = nut_major.max(coated[0]) / 2.0 + 0.1 * pitch;
     let inner = minor / 2.0 - 0.12 * pitch;
     let view = format!("{} {} {} {}", -pitch, -outer, 2.0 * pitch, outer - inner);
     let solid = |diameters| area(&profile(pitch, diameters), pitch, inner);
     let nut = area(&profile(pitch, corner.nut), pitch, outer);
-    let said = if clearance < 0.0 {
-        format!("{:.0} µm too tight", -clearance * 1000.0)
-    } else {
-        format!("{:.0} µm clear", clearance * 1000.0)
+    let said = |room: f64| {
+        if room < 0.0 {
+            format!("{:.0} µm too tight", -room * 1000.0)
+        } else {
+            format!("{:.0} µm clear", room * 1000.0)
+        }
     };
+    // Crest, flank and root of the ridge in the middle, each with a bar over the room at its place.
+    let bands = [
+        ("major", 0.0, coated[0], nut_major, room_major),
+        ("pitch", pitch / 4.0, coated[1], nut_middle, room_middle),
+        ("minor", pitch / 2.0, coated[2], nut_minor, room_minor),
+    ];
+    let bar = |along: f64, from: f64, to: f64| {
+        let tick = 0.03 * pitch;
+        let (from, to) = (-from / 2.0, -to / 2.0);
+        format!(
+            "M{:.4} {from:.4}h{:.4}M{along:.4} {from:.4}V{to:.4}M{:.4} {to:.4}h{:.4}",
+            along - tick,
+            2.0 * tick,
+            along - tick,
+            2.0 * tick
+        )
+    };
+    let width = format!("{:.4}", 0.012 * pitch);
     html! {
         <div class="corner" aria-hidden="true">
             <svg viewBox={view} class="fit">
                 <path class="nut" d={nut} />
                 <path class="zinc" d={solid(coated)} />
                 <path class="steel" d={solid(corner.bolt)} />
+                { for bands.iter().map(|&(_, along, from, to, _)| html! {
+                    <path d={bar(along, from, to)} fill="none" stroke="currentColor" stroke-width={width.clone()} />
+                }) }
             </svg>
-            <p><b>{ corner.label }</b>{ ": " }<span class={classes!((clearance < 0.0).then_some("tight"))}>{ said }</span></p>
+            <p><b>{ corner.label }</b></p>
+            { for bands.iter().map(|&(name, .., room)| html! {
+                <p>{ name }{ " diameter: " }<span class={classes!((room < 0.0).then_some("tight"))}>{ said(room) }</span></p>
+            }) }
         </div>
     }
 }

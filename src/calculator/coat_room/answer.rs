@@ -1,0 +1,179 @@
+//! The finding, the figures, the working, the notes and the picture of the answer.
+
+use super::{Answer, Input, Outcome, Rule};
+use crate::calculator::thread_fields::{Ruler, thickness};
+use crate::calculator::{Bar, Figure, Finding, Mark, Note, Picture, ScaleMark, Section};
+use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::source::{Source, document};
+use crate::table::iso_4042_threads;
+use crate::thread::coat_room::{self, NutChoice, Pair};
+use crate::thread::fit::GROWTH;
+use crate::thread::{limits, overtap};
+use crate::working::{Step, Term};
+
+pub(super) fn finding(input: &Input, outcome: &Outcome) -> Finding {
+    let coat = thickness(input.coat, input.coat_unit);
+    let Some(first) = outcome.first else {
+        let ruler = Ruler::of(input.thread);
+        return match input.rule {
+            Rule::Corner(..) => Finding::new(
+                Mark::Asked,
+                format!(
+                    "No class takes {coat}: tap the nut over by an allowance of your own, at least {} on a \
+                     standard nut.",
+                    ruler.size(outcome.allowance)
+                ),
+                GROWTH,
+            ),
+            _ => Finding::new(
+                Mark::Forbidden,
+                format!(
+                    "No bolt class takes {coat} by this rule: order a thinner coat, or make the room in the nut \
+                     and judge by the worst corner."
+                ),
+                rule_source(input),
+            ),
+        };
+    };
+    let Pair { bolt, nut } = first.pair;
+    let up_to = thickness(first.thickest, input.coat_unit);
+    let is_stock = outcome.answers.first().copied().flatten() == Some(first);
+    if is_stock {
+        let text = format!("A stock pair takes {coat}: bolt {bolt} with nut {nut}, up to {up_to}.");
+        return Finding::new(Mark::Met, text, first.source);
+    }
+    let text = format!("For {coat} order bolts {bolt} with nuts {nut}: they take up to {up_to}.");
+    Finding::new(Mark::Asked, text, first.source)
+}
+
+fn rule_source(input: &Input) -> Source {
+    match input.rule {
+        Rule::Corner(..) => GROWTH,
+        Rule::Iso4042(_) => iso_4042_threads::DEVIATION,
+        Rule::Quarter => coat_room::quarter_source(input.thread),
+    }
+}
+
+pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
+    let ruler = Ruler::of(input.thread);
+    let mut figures = Vec::new();
+    match outcome.first {
+        Some(Answer { pair, thickest, source }) => {
+            figures.push(Figure::words("Bolt", format!("{} before the coat", pair.bolt)));
+            figures.push(Figure::words("Nut", pair.nut.to_string()));
+            figures.push(
+                Figure::one("t_max", "Takes up to", self::thickness(thickest, input.coat_unit))
+                    .source(source),
+            );
+        }
+        None => figures.push(Figure::words("Bolt and nut", "none of the classes tried takes the coat")),
+    }
+    if let Rule::Iso4042(column) = input.rule {
+        let deviation = coat_room::iso_4042_deviation(input.coat, column);
+        figures.push(
+            Figure::one("es", "Deviation that the coat asks for", deviation.show(&unit::UM, 0))
+                .source(iso_4042_threads::DEVIATION),
+        );
+    }
+    figures.push(Figure::one(
+        "A",
+        "Allowance on a standard nut with which a usual bolt takes it",
+        ruler.size(outcome.allowance),
+    ));
+    figures
+}
+
+pub(super) fn tried(input: &Input, outcome: &Outcome) -> Section {
+    let figures = outcome.answers.iter().flatten().map(|answer| {
+        let takes = if input.coat.mm() <= answer.thickest.mm() + 1e-9 { "takes it" } else { "too tight" };
+        Figure::one(
+            "",
+            format!("Bolt {} in nut {}, {takes}; at most", answer.pair.bolt, answer.pair.nut),
+            thickness(answer.thickest, input.coat_unit),
+        )
+        .source(answer.source)
+    });
+    Section { title: "Pairs tried, the nearest to stock first".into(), figures: figures.collect() }
+}
+
+pub(super) fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
+    let steps = outcome.answers.iter().flatten().filter_map(|answer| step(input, answer));
+    steps.collect()
+}
+
+/// How the thickest coat of a pair comes about.
+fn step(input: &Input, answer: &Answer) -> Option<Step> {
+    let ruler = Ruler::of(input.thread);
+    let bolt = limits::bolt(input.thread, answer.pair.bolt).ok()?;
+    let meaning = format!("thickest coat for bolt {} in nut {}", answer.pair.bolt, answer.pair.nut).into();
+    let allowance = Term::published("a", ruler.exact(bolt.allowance()), bolt.deviation.source);
+    Some(match input.rule {
+        Rule::Quarter => Step {
+            meaning,
+            symbol: "t_max",
+            formula: "a / 4",
+            terms: vec![allowance],
+            result: ruler.fine(answer.thickest),
+            source: answer.source,
+        },
+        Rule::Iso4042(_) => {
+            Step::from_table(meaning, "t_max", thickness(answer.thickest, input.coat_unit), answer.source)
+        }
+        Rule::Corner(spread, coated) => {
+            let nut = match answer.pair.nut {
+                NutChoice::Class(class) => limits::nut(input.thread, class).ok()?,
+                NutChoice::Over(allowance) => overtap::nut(input.thread, allowance).ok()?.limits,
+            };
+            Step {
+                meaning,
+                symbol: "t_max",
+                formula: "(D2min − d2max) / (4 · (1 + u) · n)",
+                terms: vec![
+                    Term::given("D2min", ruler.size(nut.pitch.least)),
+                    Term::given("d2max", ruler.size(bolt.pitch.greatest)),
+                    Term::given("u", Shown::plain(spread, 3)),
+                    Term::given("n", Shown::plain(coated.parts(), 0)),
+                ],
+                result: ruler.fine(answer.thickest),
+                source: GROWTH,
+            }
+        }
+    })
+}
+
+pub(super) fn notes(input: &Input) -> Vec<Note> {
+    let mut notes = vec![Note::sourced(
+        "A coat within a quarter of the bolt's allowance still passes a GO gauge of basic size (6h, 3A).",
+        coat_room::quarter_source(input.thread),
+    )];
+    match input.rule {
+        Rule::Iso4042(_) => notes.push(Note::sourced(
+            "Read for pitches up to 1.75 mm; beyond, the rule of the table is applied. Longer than 15 diameters \
+             the thickness is to be agreed.",
+            document::ISO_4042_1999.read("Table 2"),
+        )),
+        Rule::Corner(..) => notes.push(Note::sourced(
+            "A nut for a hot-dip bolt is coated as a blank and tapped afterwards; its bare thread is protected \
+             by the zinc of the bolt.",
+            document::AS_NZS_1214.read("5.7"),
+        )),
+        Rule::Quarter => {}
+    }
+    notes
+}
+
+pub(super) fn picture(input: &Input, outcome: &Outcome) -> Picture {
+    let shown = |length: Length| thickness(length, input.coat_unit);
+    let bar = |answer: &Answer| Bar {
+        label: format!("{} in {}", answer.pair.bolt, answer.pair.nut).into(),
+        from: Shown { number: 0.0, ..shown(answer.thickest) },
+        to: shown(answer.thickest),
+        marked: outcome.first == Some(*answer),
+    };
+    Picture::Bars {
+        title: format!("The thickest coat that each pair of {} takes.", input.thread).into(),
+        bars: outcome.answers.iter().flatten().map(bar).collect(),
+        line: Some(ScaleMark { label: "Coat wanted".into(), at: shown(input.coat) }),
+        logarithmic: false,
+    }
+}
