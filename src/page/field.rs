@@ -145,7 +145,9 @@ fn control(props: &Props, about: &Described) -> Html {
     };
     match field.kind {
         Kind::Choice(choices) if is_segmented(field) => segments(name, choices, &entry.text, about, &write),
-        Kind::Choice(choices) => options(choices, &entry.text, about, &write),
+        Kind::Choice(choices) => {
+            html! { <div class="control">{ options(choices, &entry.text, about, &write) }</div> }
+        }
         Kind::Quantity { units, bounds } => html! {
             <div class="control">
                 { line(about, &entry.text, keypad(bounds, entry.unit), &write) }

@@ -176,6 +176,9 @@ pub fn sources(sources: &[Source]) -> Html {
         <details class="block section">
             <summary><h2>{ format!("Sources, {}", sources.len()) }</h2></summary>
             <ul class="sources">
+                if sources.iter().any(|source| is_weak(source.basis)) {
+                    <li>{ "From memory: recalled and not read again, so check it in the document. Assumed: put in your own value. Common practice: a rule of the trade that no document states." }</li>
+                }
                 { for sources.iter().map(|source| html! {
                     <li>{ source_line(*source) }<p class="document">{ source.document.about }</p></li>
                 }) }
@@ -186,15 +189,19 @@ pub fn sources(sources: &[Source]) -> Html {
 
 /// Where a value is published, and how it is known; what was not read again is made to stand out.
 pub fn source_line(source: Source) -> Html {
-    let (class, told) = match source.basis {
-        Basis::Read => ("basis", "read"),
-        Basis::Computed => ("basis", "computed"),
-        Basis::CommonPractice => ("basis weak", "common practice, no document"),
-        Basis::Memory => ("basis weak", "from memory: check in the document"),
-        Basis::Assumed => ("basis weak", "assumed: put in your own value"),
-    };
+    let weak = is_weak(source.basis);
     let place = if source.place.is_empty() { String::new() } else { format!(", {}", source.place) };
-    html! { <p class="source"><cite>{ source.document.name }{ place }</cite>{ " " }<span {class}>{ told }</span></p> }
+    html! {
+        <p class="source">
+            <cite>{ source.document.name }{ place }</cite>{ " " }
+            <span class={classes!("basis", weak.then_some("weak"))}>{ source.basis.to_string() }</span>
+        </p>
+    }
+}
+
+/// Whether a value rests on less than a document that was read.
+fn is_weak(basis: Basis) -> bool {
+    matches!(basis, Basis::Memory | Basis::CommonPractice | Basis::Assumed)
 }
 
 /// A symbol of a formula, its index set low: `d2min`, `t_max`.

@@ -9,16 +9,18 @@
 //! fn typing_changes_the_output() -> Outcome {
 //!     everywhere(|page| {
 //!         page.open("")?;
-//!         page.type_into("#text", "M16")?;
-//!         page.text_becomes("output", "M16")
+//!         page.fill("#field-thread", "M16")?;
+//!         page.text_holds("#answer", "M16")
 //!     })
 //! }
 //! ```
 
+mod form;
 mod harness;
+mod link;
 mod offline;
 mod opening;
-mod using;
+mod order;
 
 /// What the project's own command has for browsers, and its server.
 #[allow(dead_code, reason = "the command uses the rest")]

@@ -8,8 +8,10 @@ fn it_works_without_its_server_after_one_visit() -> Outcome {
         page.open("")?;
         page.until("navigator.serviceWorker.ready.then(() => true)")?;
         page.cut_off();
-        page.open("#1/coat?coat=1.25+oz/ft%C2%B2")?;
-        page.text_holds("#answer", "54.0 µm")?;
+        page.open("#1/coat?coat=1+mil&factor=a123")?;
+        page.fill("#field-coat", "50")?;
+        page.choose("select.units", "µm")?;
+        page.text_holds("#answer", "353.4")?;
         page.console_is_quiet()
     })
 }

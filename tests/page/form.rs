@@ -1,0 +1,105 @@
+//! A form takes what people write, says what is wrong, and never disturbs who is typing.
+
+use crate::harness::{Outcome, everywhere};
+
+#[test]
+fn a_unit_typed_behind_the_number_moves_the_choice_and_the_choice_moves_the_result() -> Outcome {
+    everywhere(|page| {
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.text_holds("#answer", "353.4")?;
+        page.fill("#field-coat", "1,25 oz/ft2")?;
+        page.until("document.querySelector('select.units').value === 'oz/ft²'")?;
+        page.text_holds("#answer", "381.4")?;
+        page.text_holds("#field-coat-read", "1.25 oz/ft²")?;
+        page.choose("select.units", "mil")?;
+        page.until("document.querySelector('#field-coat').value === '1,25'")?;
+        page.text_holds("#answer", "1.250\u{a0}mil")
+    })
+}
+
+#[test]
+fn a_result_that_no_longer_belongs_to_the_inputs_is_not_shown() -> Outcome {
+    everywhere(|page| {
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.fill("#field-coat", "five")?;
+        page.text_holds("#answer", "No result")?;
+        page.until("!document.querySelector('.detail').textContent")?;
+        page.text_holds("#field-coat-problem", "“five” is not a number")?;
+        page.until("document.querySelector('#field-coat').getAttribute('aria-invalid') === 'true'")?;
+        page.until("document.querySelector('#field-coat').getAttribute('aria-describedby').includes('field-coat-problem')")?;
+        page.until("document.querySelector('#field-coat').value === 'five'")?;
+        page.click("#answer a")?;
+        page.until("document.activeElement.id === 'field-coat'")
+    })
+}
+
+#[test]
+fn what_could_mean_two_numbers_is_not_guessed() -> Outcome {
+    everywhere(|page| {
+        page.open("#1/coat")?;
+        page.fill("#field-coat", "1,234")?;
+        page.text_holds("#field-coat-problem", "could mean 1.234 or 1234")?;
+        page.until("document.querySelector('#field-coat').value === '1,234'")
+    })
+}
+
+#[test]
+fn an_empty_field_is_not_a_problem() -> Outcome {
+    everywhere(|page| {
+        page.open("#1/coat")?;
+        page.click(".example button")?;
+        page.text_holds("#answer", "Still to fill in")?;
+        // Longer than the page waits before it complains.
+        std::thread::sleep(std::time::Duration::from_millis(1200));
+        page.until("document.querySelectorAll('[aria-invalid], .problem').length === 0")
+    })
+}
+
+#[test]
+fn a_field_stays_the_same_element_while_others_come_and_go() -> Outcome {
+    everywhere(|page| {
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.script("document.querySelector('#field-coat').marked = true", serde_json::json!([]))?;
+        page.choose("#field-factor", "own")?;
+        page.wait_for("#field-own_factor")?;
+        page.fill("#field-own_factor", "seven")?;
+        page.wait_for("#field-own_factor-problem")?;
+        page.script("document.querySelector('#field-own_factor').marked = true", serde_json::json!([]))?;
+        page.fill("#field-coat", "1 1/8 mil")?;
+        page.wait_for("#field-coat-read")?;
+        page.fill("#field-coat", "many")?;
+        page.wait_for("#field-coat-problem")?;
+        page.until("document.querySelector('#field-coat').marked && document.querySelector('#field-own_factor').marked")?;
+        page.until("document.activeElement.id === 'field-coat'")?;
+        // What is not asked for the moment is kept.
+        page.choose("#field-factor", "a123")?;
+        page.until("!document.querySelector('#field-own_factor')")?;
+        page.choose("#field-factor", "own")?;
+        page.until("document.querySelector('#field-own_factor').value === 'seven'")
+    })
+}
+
+#[test]
+fn typing_in_the_middle_of_a_text_keeps_the_caret_there() -> Outcome {
+    everywhere(|page| {
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.script(
+            "const field = document.querySelector('#field-coat'); field.focus(); field.setSelectionRange(1, 1)",
+            serde_json::json!([]),
+        )?;
+        page.type_over("12")?;
+        page.until("document.querySelector('#field-coat').value === '5120'")?;
+        page.until("document.querySelector('#field-coat').selectionStart === 3")
+    })
+}
+
+#[test]
+fn the_answer_is_told_once_after_a_pause() -> Outcome {
+    everywhere(|page| {
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.until("document.querySelector('output').textContent === ''")?;
+        page.fill("#field-coat", "54")?;
+        page.until("document.querySelector('output').textContent.includes('381.6')")?;
+        page.until("document.querySelectorAll('output').length === 1")
+    })
+}
