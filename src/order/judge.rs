@@ -15,7 +15,7 @@ use crate::site::life::Exponent;
 use crate::site::life::{Promise, Years, promise, range, thickness_needed};
 use crate::steel::hydrogen::{self, Cleaning, Ruling};
 use crate::steel::tempering::{self, Temper};
-use crate::table::Refusal;
+use crate::table::{Refusal, hotdip_process, mechanical_process};
 use crate::thread::fit::Fit;
 use crate::thread::overtap::Allowance;
 
@@ -93,13 +93,6 @@ pub enum Reason {
     /// Years were not wanted: the class follows the place.
     ClassForPlace,
 }
-
-/// Longest part a barrel takes without asking, by one plater's leaflet.
-pub const BARREL_LONGEST: Length = Length::from_inch(26.0);
-/// Heaviest piece that the beads do not harm, about.
-pub const BARREL_HEAVIEST: Mass = Mass::from_lb(1.0);
-/// Longest threaded rod that galvanizers take without asking.
-pub const KETTLE_LONGEST: Length = Length::from_m(2.0);
 
 /// A temper of which only the temperature is known is taken to have lasted an hour.
 const ONE_HOUR: Time = Time::from_hour(1.0);
@@ -206,7 +199,7 @@ fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reason
             } else {
                 reasons.push(Reason::WashersStick);
             }
-            if line.part == part::Kind::Rod && longer(KETTLE_LONGEST) {
+            if line.part == part::Kind::Rod && longer(hotdip_process::LONGEST_ROD) {
                 reasons.push(Reason::LongForKettle);
             }
         }
@@ -214,10 +207,10 @@ fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reason
             if washer {
                 reasons.push(Reason::BeadsPart);
             }
-            if let Some(mass) = piece.filter(|mass| *mass > BARREL_HEAVIEST) {
+            if let Some(mass) = piece.filter(|mass| *mass > mechanical_process::HEAVIEST_PIECE) {
                 reasons.push(Reason::Heavy(mass));
             }
-            if longer(BARREL_LONGEST) {
+            if longer(mechanical_process::LONGEST_PIECE) {
                 reasons.push(Reason::LongForBarrel);
             }
         }
@@ -234,7 +227,8 @@ fn kettle_thread(line: &OrderLine, reasons: &mut Vec<Reason>) {
         }
         return;
     }
-    if thread.diameter() < Length::from_mm(8.0) || thread.pitch() < Length::from_mm(1.25) {
+    let (least, pitch) = hotdip_process::LEAST_THREAD;
+    if thread.diameter() < least || thread.pitch() < pitch {
         reasons.push(Reason::BelowIso10684);
     } else if !thread.is_coarse() {
         reasons.push(Reason::FinePitch);

@@ -6,8 +6,8 @@ use crate::coat::{Class, Process};
 use crate::quantity::Length;
 use crate::site::Category;
 use crate::site::life::thickness_needed;
-use crate::source::{Source, assumed, common_practice, document};
-use crate::table::{astm_b633, astm_b695, astm_f2329, iso_1461, iso_4042, iso_10684};
+use crate::source::{Source, assumed, document};
+use crate::table::{astm_b633, astm_b695, astm_f2329, hotdip_process, iso_1461, iso_4042, iso_10684};
 use crate::thread::overtap::Allowance;
 
 /// A coat on offer.
@@ -40,9 +40,6 @@ pub enum Choice {
     ForPlace,
 }
 
-/// Of a spun batch, the usual thickest coat on a fastener.
-const SPUN_GREATEST: Length = Length::from_um(60.0);
-const SPUN: Source = common_practice("coat on fasteners from a spun batch, 40 to 60 µm");
 /// Where a document gives only a least thickness, the greatest is taken half as thick again.
 const HALF_AGAIN: f64 = 1.5;
 const HALF_AGAIN_SOURCE: Source =
@@ -69,7 +66,7 @@ fn of_class(class: &'static Class, choice: Choice) -> Option<Offer> {
     let least = class.single?.thickness;
     let (greatest, greatest_source) = match (class.average_greatest, class.process) {
         (Some(limit), _) => (limit.thickness, class.source(&limit)),
-        (None, Process::Kettle) => (SPUN_GREATEST, SPUN),
+        (None, Process::Kettle) => (hotdip_process::SPUN_COAT.1, hotdip_process::SPUN_COAT_SOURCE),
         (None, _) => (Length::from_um(least.um() * HALF_AGAIN), HALF_AGAIN_SOURCE),
     };
     Some(Offer { class, least, greatest, greatest_source, choice })

@@ -1,13 +1,13 @@
 //! The reasons in words, each with its source and the calculator behind it.
 
-use super::judge::{BARREL_HEAVIEST, BARREL_LONGEST, Judged, Judgement, KETTLE_LONGEST, Reason};
+use super::judge::{Judged, Judgement, Reason};
 use super::offer::{Choice, FOR_PLACE};
 use super::{OrderLine, links};
 use crate::calculator::{Finding, Link, Mark};
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::site::life::{Exponent, Promise, Years};
 use crate::source::{Source, common_practice, document};
-use crate::table::Refusal;
+use crate::table::{Refusal, hotdip_process, mechanical_process};
 use crate::thread::fit::{self, Diameter, Fit};
 use crate::thread::overtap::Allowance;
 
@@ -35,7 +35,7 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
                 "{} is below M8 or a pitch of 1.25 mm: hot-dip zinc fills such a thread. Take the barrel or electroplate.",
                 line.thread
             ),
-            document::ISO_10684.read("scope"),
+            hotdip_process::LEAST_THREAD_SOURCE,
             tap(None),
         ),
         Reason::FinePitch => (
@@ -55,7 +55,7 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
         ),
         Reason::WashersStick => (
             "Agree how many washers may be stuck together: flat washers can leave the zinc in fours and fives.".to_owned(),
-            document::AS_NZS_1214.read("8.2"),
+            hotdip_process::WASHERS_SOURCE,
             None,
         ),
         Reason::BeadsPart => (
@@ -72,19 +72,19 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
             format!(
                 "Ask the plater: a piece weighs {}, and above about {} the tumble can damage it.",
                 mass.show(&unit::G, 0),
-                BARREL_HEAVIEST.show(&unit::G, 0)
+                mechanical_process::HEAVIEST_PIECE.show(&unit::G, 0)
             ),
-            document::PROCESS_TEXT.read("weight of a piece, about 1 lb"),
+            mechanical_process::HEAVIEST_PIECE_SOURCE,
             Some(links::powder(line, offer)),
         ),
         Reason::LongForBarrel => (
-            format!("Ask the plater: the part is longer than {}.", BARREL_LONGEST.show(&unit::INCH, 0)),
-            document::PROCESS_TEXT.read("longest part of one plater, 26 in"),
+            format!("Ask the plater: the part is longer than {}.", mechanical_process::LONGEST_PIECE.show(&unit::INCH, 0)),
+            mechanical_process::LONGEST_PIECE_SOURCE,
             Some(links::powder(line, offer)),
         ),
         Reason::LongForKettle => (
-            format!("Ask the galvanizer: threaded rods are taken up to {}.", KETTLE_LONGEST.show(&unit::M, 0)),
-            document::GALVANIZING_TEXT.read("threaded rods up to 2 m"),
+            format!("Ask the galvanizer: threaded rods are taken up to {}.", hotdip_process::LONGEST_ROD.show(&unit::M, 0)),
+            hotdip_process::LONGEST_ROD_SOURCE,
             None,
         ),
         Reason::Fits(allowance, fit) => {
@@ -99,7 +99,7 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
                 "Dip the nut as a blank and tap it afterwards, {}: its bare thread is protected by the zinc of the bolt.",
                 nut(*allowance)
             ),
-            document::AS_NZS_1214.read("5.7"),
+            hotdip_process::NUTS_SOURCE,
             tap(Some(*allowance)),
         ),
         Reason::BothCoated(Allowance::Standard, fit) => (
