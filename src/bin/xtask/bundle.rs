@@ -13,13 +13,15 @@ use flate2::{Compression, write::GzEncoder};
 
 use super::html::{elements, replace, with_policy};
 use super::run::{Outcome, read, read_text, step, write};
-use super::size::within;
+use super::size::{Budget, within};
 
 /// The name of the file.
 pub const NAME: &str = "kettle-and-barrel.html";
 
 /// What the file may weigh with the program as it is, in bytes; half of it with the program packed.
-const RAW: usize = 1_200_000;
+const RAW: Budget = Budget { goal: 1_200_000, ceiling: 1_300_000 };
+/// The same with the program packed by gzip: half of it.
+const PACKED: Budget = Budget { goal: 600_000, ceiling: 650_000 };
 
 /// Writes the whole page as one file beside the built page, and holds it against its budget.
 pub fn bundle(dist: &Path) -> Outcome<PathBuf> {
@@ -32,7 +34,7 @@ pub fn bundle(dist: &Path) -> Outcome<PathBuf> {
         println!("{}", file.display());
         let raw = packed - base64_length(gzip(&program)?.len()) + base64_length(program.len());
         within("one file, the program as it is", raw, RAW)?;
-        within("one file, the program packed by gzip", packed, RAW / 2)
+        within("one file, the program packed by gzip", packed, PACKED)
     })?;
     Ok(file)
 }
