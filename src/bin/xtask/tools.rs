@@ -29,10 +29,10 @@ pub struct Tools {
 /// Finds or brings everything the page is built with.
 pub fn tools() -> Outcome<Tools> {
     wasm_target()?;
-    let trunk = cargo_tool("trunk", TRUNK, "trunk", &["--locked", "--no-default-features"])?;
+    let trunk = cargo_tool("trunk", TRUNK, "trunk", "0", &["--locked", "--no-default-features"])?;
     // Without --locked: the lock file that comes with wasm-bindgen-cli names withdrawn crates.
     let version = locked_version("wasm-bindgen")?;
-    let wasm_bindgen = cargo_tool("wasm-bindgen-cli", &version, "wasm-bindgen", &[])?;
+    let wasm_bindgen = cargo_tool("wasm-bindgen-cli", &version, "wasm-bindgen", "1", &[])?;
     let mut folders = vec![trunk, wasm_bindgen.clone()];
     let wasm_opt = npm_tool("binaryen", BINARYEN, ".bin/wasm-opt")?;
     match &wasm_opt {
@@ -103,16 +103,25 @@ fn wasm_target() -> Outcome {
 }
 
 /// The folder with a program that Cargo installs.
-fn cargo_tool(package: &str, version: &str, program: &str, how: &[&str]) -> Outcome<PathBuf> {
+///
+/// The tools run for seconds: a quick build of them is worth more than a fast program. Trunk, by far
+/// the largest, only calls the others and copies files, so it is not optimised at all; wasm-bindgen
+/// reads the whole program at every build, and is, a little.
+fn cargo_tool(
+    package: &str,
+    version: &str,
+    program: &str,
+    optimised: &str,
+    how: &[&str],
+) -> Outcome<PathBuf> {
     let file = Path::new("bin").join(format!("{program}{}", std::env::consts::EXE_SUFFIX));
     let found = cached(&format!("{program}-{version}"), &file, |folder| {
-        // The tools run for seconds: a quick build of them is worth more than a fast program.
         run(Command::new("cargo")
             .args(["install", package, "--version", version, "--root"])
             .arg(folder)
             .args(how)
             .env("CARGO_PROFILE_RELEASE_LTO", "off")
-            .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", "1")
+            .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", optimised)
             .env("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16")
             .env("CARGO_PROFILE_RELEASE_DEBUG", "0"))
     })?;
