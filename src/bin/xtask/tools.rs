@@ -29,10 +29,19 @@ pub struct Tools {
 /// Finds or brings everything the page is built with.
 pub fn tools() -> Outcome<Tools> {
     wasm_target()?;
-    let trunk = cargo_tool("trunk", TRUNK, "trunk", "0", &["--locked", "--no-default-features"])?;
-    // Without --locked: the lock file that comes with wasm-bindgen-cli names withdrawn crates.
     let version = locked_version("wasm-bindgen")?;
-    let wasm_bindgen = cargo_tool("wasm-bindgen-cli", &version, "wasm-bindgen", "1", &[])?;
+    // At the same time: neither keeps all cores busy to its end.
+    let (trunk, wasm_bindgen) = std::thread::scope(|scope| {
+        let trunk = scope.spawn(|| {
+            // A problem passes from one thread to the other as its text.
+            cargo_tool("trunk", TRUNK, "trunk", &["--locked", "--no-default-features"])
+                .map_err(|problem| problem.to_string())
+        });
+        // Without --locked: the lock file that comes with wasm-bindgen-cli names withdrawn crates.
+        let wasm_bindgen = cargo_tool("wasm-bindgen-cli", &version, "wasm-bindgen", &[]);
+        (trunk.join().unwrap_or_else(|_| Err("the install of Trunk broke off".into())), wasm_bindgen)
+    });
+    let (trunk, wasm_bindgen) = (trunk?, wasm_bindgen?);
     let mut folders = vec![trunk, wasm_bindgen.clone()];
     let wasm_opt = npm_tool("binaryen", BINARYEN, ".bin/wasm-opt")?;
     match &wasm_opt {
@@ -104,16 +113,9 @@ fn wasm_target() -> Outcome {
 
 /// The folder with a program that Cargo installs.
 ///
-/// The tools run for seconds: a quick build of them is worth more than a fast program. Trunk, by far
-/// the largest, only calls the others and copies files, so it is not optimised at all; wasm-bindgen
-/// reads the whole program at every build, and is, a little.
-fn cargo_tool(
-    package: &str,
-    version: &str,
-    program: &str,
-    optimised: &str,
-    how: &[&str],
-) -> Outcome<PathBuf> {
+/// Built without optimisation, in a quarter less time: the tools run for seconds, and most of what they
+/// do is to call others and to copy files.
+fn cargo_tool(package: &str, version: &str, program: &str, how: &[&str]) -> Outcome<PathBuf> {
     let file = Path::new("bin").join(format!("{program}{}", std::env::consts::EXE_SUFFIX));
     let found = cached(&format!("{program}-{version}"), &file, |folder| {
         run(Command::new("cargo")
@@ -121,7 +123,7 @@ fn cargo_tool(
             .arg(folder)
             .args(how)
             .env("CARGO_PROFILE_RELEASE_LTO", "off")
-            .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", optimised)
+            .env("CARGO_PROFILE_RELEASE_OPT_LEVEL", "0")
             .env("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16")
             .env("CARGO_PROFILE_RELEASE_DEBUG", "0"))
     })?;
