@@ -21,6 +21,7 @@ mod link;
 mod offline;
 mod opening;
 mod order;
+mod update;
 
 /// What the project's own command has for browsers, and its server.
 #[allow(dead_code, reason = "the command uses the rest")]
