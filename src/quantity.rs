@@ -4,6 +4,7 @@
 //! One table in [`unit`] says which units each quantity may be written in; a new unit is one line
 //! there. Text becomes a quantity in [`number`]; a quantity becomes text as a [`Shown`].
 
+pub mod decimal;
 pub mod hardness;
 pub mod number;
 mod shown;

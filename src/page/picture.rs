@@ -5,6 +5,7 @@
 
 use crate::calculator::{Picture, ScaleBand, ScaleMark, Verdict};
 use crate::quantity::Shown;
+use crate::quantity::decimal::fixed;
 use yew::prelude::*;
 
 mod bars;
@@ -51,12 +52,12 @@ impl Axis {
 
     fn at(&self, value: f64) -> f64 {
         let value = if self.logarithmic { value.max(f64::MIN_POSITIVE).ln() } else { value };
-        ((value - self.least) / (self.greatest - self.least) * 100.0).clamp(0.0, 100.0)
+        ((value - self.least) / (self.greatest - self.least) * 100.0).max(0.0).min(100.0)
     }
 }
 
 fn percent(place: f64) -> String {
-    format!("{place:.2}%")
+    format!("{}%", fixed(place, 2))
 }
 
 fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {

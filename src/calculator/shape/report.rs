@@ -175,6 +175,17 @@ impl Finding {
         Self { mark, text: text.into(), source, opens: None }
     }
 
+    /// The worst first: what forbids, then what is asked, then the rest as it stands.
+    pub fn worst_first(findings: Vec<Self>) -> Vec<Self> {
+        let (mut sorted, rest): (Vec<_>, Vec<_>) =
+            findings.into_iter().partition(|finding| finding.mark == Mark::Forbidden);
+        let (asked, rest): (Vec<_>, Vec<_>) =
+            rest.into_iter().partition(|finding| finding.mark == Mark::Asked);
+        sorted.extend(asked);
+        sorted.extend(rest);
+        sorted
+    }
+
     /// With the calculator behind it.
     #[must_use]
     pub fn opens(mut self, link: Link) -> Self {
