@@ -17,16 +17,19 @@ pub struct Shown {
 
 impl Shown {
     /// A number without a unit.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn plain(number: f64, decimals: u8) -> Self {
         Self { number, unit: &unit::ONE, decimals }
     }
 
     /// A share shown in per cent.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn percent(share: f64, decimals: u8) -> Self {
         Self { number: share * 100.0, unit: &unit::PERCENT, decimals }
     }
 
     /// A number of pieces.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn pieces(number: f64) -> Self {
         Self { number, unit: &unit::PIECES, decimals: 0 }
     }

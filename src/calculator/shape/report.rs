@@ -117,6 +117,7 @@ pub enum Caution {
 
 impl Verdict {
     /// The verdict's words.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn words(self) -> &'static str {
         match self {
             Self::Suits => "Suits",
@@ -142,11 +143,13 @@ impl Verdict {
 
 impl Figure {
     /// A single number.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn one(symbol: &'static str, name: impl Into<Cow<'static, str>>, value: Shown) -> Self {
         Self { symbol, name: name.into(), value: Value::One(value), source: None }
     }
 
     /// A range.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn range(
         symbol: &'static str,
         name: impl Into<Cow<'static, str>>,
@@ -157,11 +160,13 @@ impl Figure {
     }
 
     /// Words.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn words(name: impl Into<Cow<'static, str>>, words: impl Into<Cow<'static, str>>) -> Self {
         Self { symbol: "", name: name.into(), value: Value::Words(words.into()), source: None }
     }
 
     /// With the place where it is published.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     #[must_use]
     pub fn source(mut self, source: Source) -> Self {
         self.source = Some(source);
@@ -171,6 +176,7 @@ impl Figure {
 
 impl Finding {
     /// A finding.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn new(mark: Mark, text: impl Into<Cow<'static, str>>, source: Source) -> Self {
         Self { mark, text: text.into(), source, opens: None }
     }
@@ -187,6 +193,7 @@ impl Finding {
     }
 
     /// With the calculator behind it.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     #[must_use]
     pub fn opens(mut self, link: Link) -> Self {
         self.opens = Some(link);
@@ -196,11 +203,13 @@ impl Finding {
 
 impl Note {
     /// A note that states no fact of its own.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn plain(text: impl Into<Cow<'static, str>>) -> Self {
         Self { text: text.into(), source: None }
     }
 
     /// A note with its source.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn sourced(text: impl Into<Cow<'static, str>>, source: Source) -> Self {
         Self { text: text.into(), source: Some(source) }
     }
@@ -208,6 +217,7 @@ impl Note {
 
 impl Caution {
     /// The caution in words.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn words(self) -> &'static str {
         match self {
             Self::MoltenZinc => {
