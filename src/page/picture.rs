@@ -63,8 +63,10 @@ fn percent(place: f64) -> String {
 fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
     let ends = bands.iter().flat_map(|band| [band.from.number, band.to.number]);
     let axis = Axis::over(ends.chain(marks.iter().map(|mark| mark.at.number)), false);
+    let places: Vec<f64> = marks.iter().map(|mark| axis.at(mark.at.number)).collect();
+    let (rows, count) = stagger(&places);
     let row = 26;
-    let top = 30;
+    let top = 4 + row * count;
     let height = top + row * bands.len().max(1) + 8;
     html! {
         <>
@@ -76,13 +78,13 @@ fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
                             width={percent((to - from).max(0.4))} height={(row - 6).to_string()} />
                     }
                 }) }
-                { for marks.iter().enumerate().map(|(place, mark)| {
-                    let x = percent(axis.at(mark.at.number));
+                { for places.iter().zip(&rows).enumerate().map(|(place, (at, level))| {
+                    let (x, head) = (percent(*at), 13 + row * level);
                     html! {
                         <g key={place}>
-                            <line class="mark" x1={x.clone()} x2={x.clone()} y1="24" y2={height.to_string()} />
-                            <circle class="mark-head" cx={x.clone()} cy="13" r="12" />
-                            <text class="mark-number" {x} y="18" text-anchor="middle">{ place + 1 }</text>
+                            <line class="mark" x1={x.clone()} x2={x.clone()} y1={(head + 11).to_string()} y2={height.to_string()} />
+                            <circle class="mark-head" cx={x.clone()} cy={head.to_string()} r="12" />
+                            <text class="mark-number" {x} y={(head + 5).to_string()} text-anchor="middle">{ place + 1 }</text>
                         </g>
                     }
                 }) }
@@ -95,6 +97,24 @@ fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
             </div>
         </>
     }
+}
+
+/// Rows for numbered heads, so that none hides another on a narrow screen; and how many rows.
+fn stagger(places: &[f64]) -> (Vec<usize>, usize) {
+    // A head is a twelfth of the narrowest picture.
+    const APART: f64 = 8.5;
+    let mut last: Vec<Vec<f64>> = Vec::new();
+    let rows = places.iter().map(|&at| {
+        let free = last.iter().position(|row| row.iter().all(|other| (other - at).abs() >= APART));
+        let row = free.unwrap_or(last.len());
+        match last.get_mut(row) {
+            Some(row) => row.push(at),
+            None => last.push(vec![at]),
+        }
+        row
+    });
+    let rows = rows.collect();
+    (rows, last.len().max(1))
 }
 
 fn span(from: Shown, to: Shown) -> String {

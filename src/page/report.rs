@@ -1,6 +1,7 @@
 //! A report, set for the eye: figures, findings, working, cautions, sources.
 
 use crate::calculator::{Address, Caution, Draft, Figure, Finding, Mark, Note, Report, Section, Verdict};
+use crate::sentence::capital;
 use crate::source::{Basis, Source};
 use yew::prelude::*;
 
@@ -14,7 +15,7 @@ pub fn reported(report: &Report, state: &UseReducerDispatcher<State>) -> (Html, 
     let answer = html! {
         <>
             if let Some(found) = report.verdict { { verdict(found) } }
-            <p class="headline">{ report.headline.clone() }</p>
+            <p class="headline">{ headline(report) }</p>
         </>
     };
     let mut detail = vec![figures(&report.figures)];
@@ -31,6 +32,13 @@ pub fn reported(report: &Report, state: &UseReducerDispatcher<State>) -> (Html, 
     ]);
     let detail = detail.into_iter().collect();
     (answer, detail)
+}
+
+/// The answer in one sentence, without the verdict that stands before it anyhow.
+pub fn headline(report: &Report) -> String {
+    let after =
+        report.verdict.and_then(|verdict| report.headline.strip_prefix(verdict.words())?.strip_prefix(": "));
+    after.map_or_else(|| report.headline.clone(), capital)
 }
 
 /// A verdict with its sign; the words say it, the sign and the colour repeat it.
