@@ -50,6 +50,8 @@ impl Axis {
         Self { least: 0.0, greatest: if greatest > 0.0 { greatest * 1.04 } else { 1.0 }, logarithmic: false }
     }
 
+    // `clamp` may panic, and its message brings along all that the library has for printing numbers.
+    #[allow(clippy::manual_clamp, reason = "the ends are numbers in order")]
     fn at(&self, value: f64) -> f64 {
         let value = if self.logarithmic { value.max(f64::MIN_POSITIVE).ln() } else { value };
         ((value - self.least) / (self.greatest - self.least) * 100.0).max(0.0).min(100.0)
