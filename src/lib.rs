@@ -4,6 +4,7 @@
 //! The rooms, from the bottom up; each knows only those before it:
 //!
 //! - [`quantity`]: lengths, areal masses, temperatures, hardness: read, converted, shown.
+//! - [`sentence`]: sentences put together from parts.
 //! - [`source`]: every published document, named once.
 //! - [`working`]: the steps of a result, kept so that anybody can redo the sum.
 //! - [`process`]: the three ways of putting zinc on, by name.
@@ -28,6 +29,7 @@ pub mod page;
 pub mod part;
 pub mod process;
 pub mod quantity;
+pub mod sentence;
 pub mod site;
 pub mod source;
 pub mod steel;

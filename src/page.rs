@@ -9,6 +9,7 @@ use yew::prelude::*;
 
 mod answer;
 mod browser;
+mod element;
 mod field;
 mod form;
 mod frame;
@@ -45,18 +46,16 @@ fn Page() -> Html {
         let dispatcher = dispatcher.clone();
         use_effect_with((), move |()| browser::on_address(dispatcher_callback(dispatcher)));
     }
-    let address = use_memo((*state).clone(), |state| AttrValue::from(state.address().to_string()));
-    let address = (*address).clone();
+    let address = AttrValue::from(state.address().to_string());
     // A page just opened keeps its bare address until something changes.
-    let untouched = use_state(|| browser::hash().len() < 2);
+    let bare = use_mut_ref(|| (browser::hash().len() < 2).then(|| address.clone()));
     {
-        let untouched = untouched.clone();
-        let first = use_mut_ref(|| true);
+        let bare = bare.clone();
         use_effect_with(address.clone(), move |address| {
-            let opening = std::mem::take(&mut *first.borrow_mut());
-            let timer = if opening && *untouched {
+            let timer = if *bare.borrow() == Some(address.clone()) {
                 None
             } else {
+                bare.take();
                 let address = address.clone();
                 Some(Timeout::new(REST, move || browser::replace_address(&address)))
             };
@@ -77,9 +76,9 @@ fn Page() -> Html {
     });
     // Whoever leaves a field may follow a link next: the address must hold what was typed.
     let onfocusout = {
-        let (address, unwritten) = (address.clone(), *untouched && address_is_first(&state));
+        let address = address.clone();
         Callback::from(move |_: FocusEvent| {
-            if !unwritten {
+            if bare.borrow().is_none() {
                 browser::replace_address(&address);
             }
         })
@@ -110,11 +109,6 @@ fn Page() -> Html {
 
 fn dispatcher_callback(state: UseReducerDispatcher<State>) -> Callback<String> {
     Callback::from(move |address| state.dispatch(Action::Open(address)))
-}
-
-/// Whether nothing was opened or changed since the page was opened.
-fn address_is_first(state: &State) -> bool {
-    state.arrivals == 0 && state.order.example == Some(0)
 }
 
 /// The address of the order line as it stands.

@@ -48,11 +48,13 @@ pub struct Term {
 
 impl Term {
     /// A value that the user gave or an earlier step computed.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn given(symbol: &'static str, value: Shown) -> Self {
         Self { symbol, value, source: None }
     }
 
     /// A published constant.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn published(symbol: &'static str, value: Shown, source: Source) -> Self {
         Self { symbol, value, source: Some(source) }
     }
@@ -75,6 +77,7 @@ pub enum Segment<'a> {
 
 impl Step {
     /// A value read from a table, with no formula.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn from_table(
         meaning: impl Into<Cow<'static, str>>,
         symbol: &'static str,

@@ -12,7 +12,7 @@ use crate::lot::{
     Comma, Evidence, Judgement, Limits, Readings, Rounding, Rule, Sizes, Stage, Standard, Statistics,
     confidence_of, judge_sets,
 };
-use crate::quantity::{Length, PlainNumber, Quantity, Shown};
+use crate::quantity::{Length, PlainNumber, Quantity, Shown, decimal};
 use crate::source::Basis;
 use crate::table::{self, Refusal};
 
@@ -234,7 +234,7 @@ fn by_key(classes: &'static [Class], key: &str) -> Option<&'static Class> {
 /// A limit of the order, with the digits it was written in.
 fn own_limit(reader: &mut Reader<'_>, name: &str) -> Option<Limit> {
     let (number, unit) = reader.number_and_unit(name)?;
-    let decimals = number.to_string().split_once('.').map_or(0, |(_, rest)| rest.len().min(6)) as u8;
+    let decimals = decimal::shortest(number).split_once('.').map_or(0, |(_, rest)| rest.len().min(6)) as u8;
     Some(Limit {
         thickness: Length::of(number, unit),
         printed: Shown { number, unit, decimals },

@@ -93,8 +93,11 @@ pub fn student_t_share(t: f64, freedom: u32) -> Option<f64> {
     if freedom == 0 || t.is_nan() {
         return None;
     }
-    let angle = (t.abs() / f64::from(freedom).sqrt()).atan();
-    let (sine, cosine) = angle.sin_cos();
+    let tangent = t.abs() / f64::from(freedom).sqrt();
+    let angle = tangent.atan();
+    let cosine = 1.0 / (1.0 + tangent * tangent).sqrt();
+    // Far out the tangent is too large to multiply by a cosine of nothing.
+    let sine = if cosine == 0.0 { 1.0 } else { tangent * cosine };
     // Between −t and t; each term is the one before, times cos² and a ratio of two whole numbers.
     let odd = freedom % 2 == 1;
     let mut term = if odd { cosine } else { 1.0 };

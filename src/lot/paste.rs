@@ -7,7 +7,7 @@ use std::fmt;
 
 use super::comma::{Comma, decide, starts_with_digit, tight_chunks};
 use crate::quantity::number::split_unit;
-use crate::quantity::{Shown, Unit};
+use crate::quantity::{Shown, Unit, decimal};
 
 /// Why a text is no set of readings.
 #[derive(Debug, Clone, PartialEq)]
@@ -155,7 +155,7 @@ fn read_article(
 pub(super) fn number(digits: &str) -> Option<f64> {
     let plain = digits.replacen(',', ".", 1);
     let good = plain.bytes().all(|b| b.is_ascii_digit() || b == b'.') && plain.len() <= 18;
-    if good { plain.parse().ok() } else { None }
+    if good { decimal::parse(&plain) } else { None }
 }
 
 fn is_space(c: char) -> bool {
@@ -240,9 +240,10 @@ impl fmt::Display for PasteProblem {
             ),
             Self::OutOfRange { place, number, unit } => write!(
                 f,
-                "reading {place} is {}; a reading is above 0 and at most {GREATEST_UM} µm: check the unit \
-                 and the decimal mark",
-                Shown { number: *number, unit, decimals: 2 }
+                "reading {place} is {}; a reading is above 0 and at most {} µm: check the unit and \
+                 the decimal mark",
+                Shown { number: *number, unit, decimals: 2 },
+                decimal::shortest(GREATEST_UM)
             ),
             Self::LeftOver { readings, per_article } => write!(
                 f,

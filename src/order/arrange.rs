@@ -3,12 +3,13 @@
 use super::fit::bolt_class;
 use super::judge::{Judged, Judgement, Reason};
 use super::offer::Offer;
-use super::words::{TABLE_ENDS, capital, finding, nut, years};
+use super::words::{TABLE_ENDS, finding, nut, years};
 use super::{Assessment, OrderLine, ProcessAssessment};
 use crate::calculator::{Caution, Figure, Finding, Note, Verdict};
 use crate::coat::{Factor, Process, factor};
 use crate::part::Shape;
 use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::sentence::capital;
 use crate::site::life::{Exponent, Years};
 use crate::steel::Steel;
 
@@ -78,15 +79,13 @@ fn steel(line: &OrderLine) -> String {
 }
 
 fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessAssessment {
-    let mut findings: Vec<Finding> =
+    let findings =
         judged.reasons.iter().filter_map(|reason| finding(line, judgement, judged, reason)).collect();
-    // The worst first; a stable sort keeps the rooms' own order.
-    findings.sort_by_key(|finding| std::cmp::Reverse(finding.mark));
     ProcessAssessment {
         process: judged.process,
         verdict: judged.verdict(),
         figures: judged.offer.as_ref().map_or_else(Vec::new, |offer| offered(line, judgement, judged, offer)),
-        findings,
+        findings: Finding::worst_first(findings),
     }
 }
 

@@ -94,9 +94,11 @@ fn graded(line: &OrderLine, process: Process, classes: &'static [Class]) -> Opti
     let needed = wanted.unwrap_or_else(|| usual(line.place, process));
     let chosen = if wanted.is_some() { Choice::ForYears } else { Choice::ForPlace };
     let mut offers: Vec<Offer> = classes.iter().filter_map(|class| of_class(class, chosen)).collect();
-    offers.sort_by(|a, b| a.least.um().total_cmp(&b.least.um()));
     let mut thickest = None;
-    for offer in offers {
+    while let Some(thinnest) =
+        (0..offers.len()).min_by(|&a, &b| least_um(&offers, a).total_cmp(&least_um(&offers, b)))
+    {
+        let offer = offers.remove(thinnest);
         let fits = match nut_for(line, process, offer.least, offer.greatest) {
             Answer::Takes(Allowance::Standard, _) | Answer::NoThread | Answer::Refused(_) => true,
             Answer::Takes(..) => process == Process::Barrel,
@@ -112,6 +114,10 @@ fn graded(line: &OrderLine, process: Process, classes: &'static [Class]) -> Opti
         thickest = Some(Offer { choice: Choice::Thickest, ..offer });
     }
     thickest
+}
+
+fn least_um(offers: &[Offer], at: usize) -> f64 {
+    offers.get(at).map_or(f64::INFINITY, |offer| offer.least.um())
 }
 
 /// The usual thickness for a place where no years are wanted.

@@ -244,12 +244,3 @@ fn sentence(mut text: String) -> String {
     }
     text
 }
-
-/// With a capital letter.
-pub fn capital(words: &str) -> String {
-    let mut letters = words.chars();
-    match letters.next() {
-        Some(first) => first.to_uppercase().chain(letters).collect(),
-        None => String::new(),
-    }
-}

@@ -5,6 +5,7 @@
 
 use crate::calculator::{Picture, ScaleBand, ScaleMark, Verdict};
 use crate::quantity::Shown;
+use crate::quantity::decimal::fixed;
 use yew::prelude::*;
 
 mod bars;
@@ -49,21 +50,25 @@ impl Axis {
         Self { least: 0.0, greatest: if greatest > 0.0 { greatest * 1.04 } else { 1.0 }, logarithmic: false }
     }
 
+    // `clamp` may panic, and its message brings along all that the library has for printing numbers.
+    #[allow(clippy::manual_clamp, reason = "the ends are numbers in order")]
     fn at(&self, value: f64) -> f64 {
         let value = if self.logarithmic { value.max(f64::MIN_POSITIVE).ln() } else { value };
-        ((value - self.least) / (self.greatest - self.least) * 100.0).clamp(0.0, 100.0)
+        ((value - self.least) / (self.greatest - self.least) * 100.0).max(0.0).min(100.0)
     }
 }
 
 fn percent(place: f64) -> String {
-    format!("{place:.2}%")
+    format!("{}%", fixed(place, 2))
 }
 
 fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
     let ends = bands.iter().flat_map(|band| [band.from.number, band.to.number]);
     let axis = Axis::over(ends.chain(marks.iter().map(|mark| mark.at.number)), false);
+    let places: Vec<f64> = marks.iter().map(|mark| axis.at(mark.at.number)).collect();
+    let (rows, count) = stagger(&places);
     let row = 26;
-    let top = 30;
+    let top = 4 + row * count;
     let height = top + row * bands.len().max(1) + 8;
     html! {
         <>
@@ -75,13 +80,13 @@ fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
                             width={percent((to - from).max(0.4))} height={(row - 6).to_string()} />
                     }
                 }) }
-                { for marks.iter().enumerate().map(|(place, mark)| {
-                    let x = percent(axis.at(mark.at.number));
+                { for places.iter().zip(&rows).enumerate().map(|(place, (at, level))| {
+                    let (x, head) = (percent(*at), 13 + row * level);
                     html! {
                         <g key={place}>
-                            <line class="mark" x1={x.clone()} x2={x.clone()} y1="24" y2={height.to_string()} />
-                            <circle class="mark-head" cx={x.clone()} cy="13" r="12" />
-                            <text class="mark-number" {x} y="18" text-anchor="middle">{ place + 1 }</text>
+                            <line class="mark" x1={x.clone()} x2={x.clone()} y1={(head + 11).to_string()} y2={height.to_string()} />
+                            <circle class="mark-head" cx={x.clone()} cy={head.to_string()} r="12" />
+                            <text class="mark-number" {x} y={(head + 5).to_string()} text-anchor="middle">{ place + 1 }</text>
                         </g>
                     }
                 }) }
@@ -94,6 +99,24 @@ fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
             </div>
         </>
     }
+}
+
+/// Rows for numbered heads, so that none hides another on a narrow screen; and how many rows.
+fn stagger(places: &[f64]) -> (Vec<usize>, usize) {
+    // A head is a twelfth of the narrowest picture.
+    const APART: f64 = 8.5;
+    let mut last: Vec<Vec<f64>> = Vec::new();
+    let rows = places.iter().map(|&at| {
+        let free = last.iter().position(|row| row.iter().all(|other| (other - at).abs() >= APART));
+        let row = free.unwrap_or(last.len());
+        match last.get_mut(row) {
+            Some(row) => row.push(at),
+            None => last.push(vec![at]),
+        }
+        row
+    });
+    let rows = rows.collect();
+    (rows, last.len().max(1))
 }
 
 fn span(from: Shown, to: Shown) -> String {

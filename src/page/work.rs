@@ -7,7 +7,7 @@ use yew::prelude::*;
 use super::answer::Told;
 use super::form::{form, given, instead_of_result};
 use super::order::{assessed, written};
-use super::report::reported;
+use super::report::{headline, reported};
 use super::state::{Desk, State, View, WrittenLine};
 use super::tools::Tools;
 use crate::calculator::{Problems, Report};
@@ -65,7 +65,7 @@ impl Found {
     fn told(&self) -> String {
         match self {
             Self::Report(report) => match report.verdict {
-                Some(verdict) => format!("{verdict}. {}", report.headline),
+                Some(verdict) => format!("{verdict}. {}", headline(report)),
                 None => report.headline.clone(),
             },
             Self::Assessment(assessment) => assessment.headline.clone(),

@@ -3,70 +3,62 @@
 use crate::working::{Segment, Step};
 use yew::prelude::*;
 
-use super::report::{source_line, symbol};
+use super::element::{element, text, word};
+use super::report::{block, source_line, symbol};
 
 /// The steps of a result.
 pub fn working(steps: &[Step]) -> Html {
     if steps.is_empty() {
         return Html::default();
     }
-    html! {
-        <section class="block working" aria-labelledby="working">
-            <h2 id="working">{ "How it came about" }</h2>
-            <ol>{ for steps.iter().map(step) }</ol>
-        </section>
-    }
+    block("block working", "How it came about", element("ol", "", steps.iter().map(step).collect()))
 }
 
 fn step(step: &Step) -> Html {
-    let published = step.terms.iter().filter_map(|term| Some((term, term.source?)));
-    html! {
-        <li><details>
-            <summary>
-                <span class="name">{ step.meaning.to_string() }</span>
-                <span class="value">{ symbol(step.symbol) }{ " = " }{ step.result.to_string() }</span>
-            </summary>
-            <div class="sum">
-                if !step.formula.is_empty() {
-                    <p>{ symbol(step.symbol) }{ " = " }{ segments(&step.segments()) }</p>
-                    <p class="then">{ "= " }{ segments(&step.substituted()) }</p>
-                }
-                <p class="then">
-                    if step.formula.is_empty() { { symbol(step.symbol) }{ " " } }
-                    { "= " }<b>{ step.result.to_string() }</b>
-                </p>
-                { source_line(step.source) }
-                { for published.map(|(term, source)| html! {
-                    <div class="term"><p>{ symbol(term.symbol) }{ " = " }{ term.value.to_string() }</p>{ source_line(source) }</div>
-                }) }
-            </div>
-        </details></li>
+    let line = |class, set| element("p", class, set);
+    let result = || text(step.result.to_string());
+    let mut sum = Vec::with_capacity(8);
+    let mut last = vec![word("= "), element("b", "", vec![result()])];
+    if step.formula.is_empty() {
+        last.splice(0..0, [symbol(step.symbol), word(" ")]);
+    } else {
+        sum.push(line("", vec![symbol(step.symbol), word(" = "), segments(&step.segments())]));
+        sum.push(line("then", vec![word("= "), segments(&step.substituted())]));
     }
+    sum.push(line("then", last));
+    sum.push(source_line(step.source));
+    for term in &step.terms {
+        if let Some(source) = term.source {
+            let put_in = line("", vec![symbol(term.symbol), word(" = "), text(term.value.to_string())]);
+            sum.push(element("div", "term", vec![put_in, source_line(source)]));
+        }
+    }
+    let name = element("span", "name", vec![text(step.meaning.to_string())]);
+    let value = element("span", "value", vec![symbol(step.symbol), word(" = "), result()]);
+    let summary = element("summary", "", vec![name, value]);
+    element("li", "", vec![element("details", "", vec![summary, element("div", "sum", sum)])])
 }
 
 fn segments(segments: &[Segment<'_>]) -> Html {
     let mut raised = false;
-    let set = segments.iter().map(|segment| {
+    let mut set = Vec::with_capacity(segments.len());
+    for segment in segments {
         let exponent = std::mem::take(&mut raised);
         let piece = match segment {
-            Segment::Symbol(word) => symbol(word),
-            Segment::Function("sqrt") => html! { "√" },
-            Segment::Function(word) => html! { <span class="function">{ *word }</span> },
             Segment::Operator("^") => {
                 raised = true;
-                return Html::default();
+                continue;
             }
-            Segment::Operator(sign @ ("+" | "−" | "-" | "·" | "/")) => html! { { format!(" {sign} ") } },
-            Segment::Operator(",") => html! { ", " },
-            Segment::Operator(sign) => html! { { *sign } },
-            Segment::Number(digits) => html! { { *digits } },
-            Segment::Value(shown) => html! { <span class="put">{ shown.to_string() }</span> },
+            Segment::Symbol(word) => symbol(word),
+            Segment::Function("sqrt") => word("√"),
+            Segment::Operator(sign @ ("+" | "−" | "-" | "·" | "/")) => text(format!(" {sign} ")),
+            Segment::Operator(",") => word(", "),
+            Segment::Function(piece) | Segment::Operator(piece) | Segment::Number(piece) => {
+                text((*piece).to_owned())
+            }
+            Segment::Value(shown) => element("span", "put", vec![text(shown.to_string())]),
         };
-        if exponent {
-            html! { <sup>{ piece }</sup> }
-        } else {
-            piece
-        }
-    });
-    html! { <span class="formula">{ for set }</span> }
+        set.push(if exponent { element("sup", "", vec![piece]) } else { piece });
+    }
+    element("span", "formula", set)
 }

@@ -94,7 +94,7 @@ impl Kind {
         let words: Vec<String> = text
             .split(|c: char| !c.is_alphanumeric())
             .filter(|word| !word.is_empty())
-            .map(|word| singular(&word.to_lowercase()))
+            .map(|word| singular(&word.to_ascii_lowercase()))
             .collect();
         let has = |word: &str| words.iter().any(|written| written == word);
         let hexagonal = has("hex") || has("hexagon") || has("hexagonal");

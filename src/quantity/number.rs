@@ -5,7 +5,7 @@
 
 use std::fmt;
 
-use super::Unit;
+use super::{Unit, decimal};
 
 /// Why a text is not a number.
 #[derive(Debug, Clone, PartialEq)]
@@ -149,7 +149,7 @@ fn read_fraction(text: &str) -> Result<f64, Unreadable> {
     let part = |digits: &str| -> Result<f64, Unreadable> {
         let digits = digits.trim();
         let plain = !digits.is_empty() && digits.len() <= 15 && digits.bytes().all(|b| b.is_ascii_digit());
-        if plain { digits.parse().map_err(|_| unreadable()) } else { Err(unreadable()) }
+        if plain { decimal::parse(digits).ok_or_else(unreadable) } else { Err(unreadable()) }
     };
     let (whole, above, below) = (part(whole)?, part(above)?, part(below)?);
     if below == 0.0 {
@@ -193,7 +193,7 @@ fn read_decimal(text: &str) -> Result<f64, Unreadable> {
     if !shape.starts_with(|c: char| c.is_ascii_digit() || c == '.') {
         return Err(unreadable());
     }
-    let number: f64 = plain.parse().map_err(|_| unreadable())?;
+    let number = decimal::parse(&plain).ok_or_else(unreadable)?;
     if number.is_finite() { Ok(number) } else { Err(Unreadable::TooLarge { text: text.to_owned() }) }
 }
 

@@ -5,6 +5,7 @@
 mod address;
 mod architecture;
 mod barrel;
+mod decimal;
 mod kettle;
 mod lot;
 mod order;

@@ -27,11 +27,11 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let headline = format!(
         "{}: {}. {}.",
         input.process.name(),
-        verdict(assessment, input.process).words().to_lowercase(),
+        verdict(assessment, input.process).words().to_ascii_lowercase(),
         verdicts
             .iter()
             .filter(|(process, _)| *process != input.process)
-            .map(|(process, verdict)| format!("{}: {}", process.name(), verdict.words().to_lowercase()))
+            .map(|(process, verdict)| format!("{}: {}", process.name(), verdict.words().to_ascii_lowercase()))
             .collect::<Vec<_>>()
             .join("; ")
     );
@@ -44,7 +44,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     }];
     for process in Process::ALL.into_iter().filter(|process| *process != input.process) {
         sections.push(Section {
-            title: format!("Rules for {}", process.name().to_lowercase()).into(),
+            title: format!("Rules for {}", process.name().to_ascii_lowercase()).into(),
             figures: sorted(assessment, process)
                 .into_iter()
                 .map(|finding| Figure::words(finding.mark.words(), finding.text).source(finding.source))
@@ -76,12 +76,12 @@ fn verdict(assessment: &Assessment, process: Process) -> Verdict {
 
 /// The rulings of a process as findings, the worst first.
 fn sorted(assessment: &Assessment, process: Process) -> Vec<Finding> {
-    let mut findings: Vec<Finding> = assessment
-        .of(process)
-        .map(|ruling| Finding::new(ruling.standing, assessment.text(ruling), ruling.rule.source()))
-        .collect();
-    findings.sort_by_key(|finding| std::cmp::Reverse(finding.mark));
-    findings
+    let rulings = assessment.of(process);
+    Finding::worst_first(
+        rulings
+            .map(|ruling| Finding::new(ruling.standing, assessment.text(ruling), ruling.rule.source()))
+            .collect(),
+    )
 }
 
 fn figures(outcome: &Outcome) -> Vec<Figure> {

@@ -1,7 +1,5 @@
 //! The readings of a lot against its limits, as a picture.
 
-use std::collections::BTreeMap;
-
 use super::{Input, Outcome};
 use crate::calculator::{Picture, ScaleBand, ScaleMark, Verdict};
 use crate::lot::picometres;
@@ -9,14 +7,18 @@ use crate::quantity::Length;
 
 /// Every reading against the limits, equal ones together.
 pub(super) fn of(input: &Input, outcome: &Outcome) -> Picture {
-    let mut counted: BTreeMap<i64, usize> = BTreeMap::new();
+    let mut counted: Vec<(i64, usize)> = Vec::new();
     for &reading in input.readings.values() {
-        *counted.entry(picometres(reading)).or_default() += 1;
+        let place = picometres(reading);
+        match counted.binary_search_by_key(&place, |&(place, _)| place) {
+            Ok(at) => counted.get_mut(at).into_iter().for_each(|(_, count)| *count += 1),
+            Err(at) => counted.insert(at, (place, 1)),
+        }
     }
     let at = |picometres: i64| input.show(Length::from_um(picometres as f64 / 1e6));
     let mut marks: Vec<ScaleMark> = counted
         .iter()
-        .map(|(&place, &count)| {
+        .map(|&(place, count)| {
             let label = if count == 1 { "1 reading".to_owned() } else { format!("{count} readings") };
             ScaleMark { label: label.into(), at: at(place) }
         })

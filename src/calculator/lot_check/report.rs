@@ -4,6 +4,7 @@ use super::{Input, Outcome, picture, working};
 use crate::calculator::{Caution, Figure, Finding, Mark, Note, Report, Section};
 use crate::lot::{self, Comma, Comparison, Outcome as Lot, Retest, Stage, Standard, picometres};
 use crate::quantity::{Length, Quantity, Shown};
+use crate::sentence::capital;
 use crate::source::Source;
 use crate::table::astm_f2329_sampling;
 
@@ -70,7 +71,7 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
         let relation = if at_least { "least" } else { "greatest" };
         format!(
             "{} {} ({relation} {})",
-            what.to_lowercase(),
+            what.to_ascii_lowercase(),
             input.show(comparison.value),
             comparison.limit.printed
         )
@@ -148,8 +149,14 @@ fn articles(input: &Input) -> Section {
         .filter_map(|(at, readings)| Some((at + 1, readings.len(), mean(readings)?)))
         .collect();
     let title = if means.len() > LISTED {
-        means.sort_by_key(|&(_, _, mean)| picometres(mean));
-        means.truncate(LISTED);
+        let mut thinnest = Vec::with_capacity(LISTED);
+        while thinnest.len() < LISTED
+            && let Some(at) =
+                (0..means.len()).min_by_key(|&at| means.get(at).map(|&(_, _, mean)| picometres(mean)))
+        {
+            thinnest.push(means.remove(at));
+        }
+        means = thinnest;
         format!("The {LISTED} thinnest articles")
     } else {
         "Article means".to_owned()
@@ -257,8 +264,7 @@ fn batch(input: &Input) -> Option<Finding> {
 
 /// An instruction with a capital and a full stop.
 fn sentence(instruction: &str) -> String {
-    let mut letters = instruction.chars();
-    letters.next().map_or_else(String::new, |first| format!("{}{}.", first.to_uppercase(), letters.as_str()))
+    format!("{}.", capital(instruction))
 }
 
 fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {

@@ -4,7 +4,7 @@ use super::answer::area;
 use super::{Input, Outcome, Way};
 use crate::calculator::thread_fields::{Ruler, allowance_pairs, thickness};
 use crate::calculator::{Finding, Link, Mark};
-use crate::quantity::Length;
+use crate::quantity::{Length, decimal};
 use crate::source::{common_practice, document};
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::Assembly;
@@ -18,13 +18,7 @@ pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     findings.extend(mating(input));
     findings.extend(table(input, outcome));
     findings.push(cost(input, outcome).opens(strength(input)));
-    // What stands against it first, then what is asked; the rest stays as it is.
-    findings.sort_by_key(|finding| match finding.mark {
-        Mark::Forbidden => 0,
-        Mark::Asked => 1,
-        Mark::Met | Mark::Told => 2,
-    });
-    findings
+    Finding::worst_first(findings)
 }
 
 fn assembly(input: &Input, outcome: &Outcome) -> Finding {
@@ -84,8 +78,8 @@ fn room(input: &Input) -> Link {
         calculator: "coat-room",
         pairs: vec![
             ("thread", input.thread.to_string()),
-            ("coat", format!("{} µm", (input.coat.greatest.um() * 10.0).round() / 10.0)),
-            ("spread", format!("{} %", input.coat.spread * 100.0)),
+            ("coat", format!("{} µm", decimal::shortest((input.coat.greatest.um() * 10.0).round() / 10.0))),
+            ("spread", format!("{} %", decimal::shortest(input.coat.spread * 100.0))),
         ],
     }
 }

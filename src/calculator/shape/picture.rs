@@ -4,6 +4,7 @@ use std::borrow::Cow;
 
 use super::Verdict;
 use crate::quantity::Shown;
+use crate::quantity::decimal::fixed;
 
 /// A picture.
 #[derive(Debug, Clone, PartialEq)]
@@ -123,13 +124,13 @@ impl Picture {
             Self::ThreadFit { title, corners, .. } => {
                 text.push_str(title);
                 for corner in corners {
-                    let [major, pitch, minor] = corner.room;
-                    let (crest, flank, root) =
-                        (corner.crest * 1000.0, corner.coat * 1000.0, corner.root * 1000.0);
+                    let [major, pitch, minor] = corner.room.map(|mm| fixed(mm, 3));
+                    let [crest, flank, root] =
+                        [corner.crest, corner.coat, corner.root].map(|mm| fixed(mm * 1000.0, 0));
                     text.push_str(&format!(
-                        " At the {} corner, with a coat of {crest:.0} µm on the crest, {flank:.0} µm on the flanks \
-                         and {root:.0} µm in the root, the room is {major:.3} mm on the major diameter, \
-                         {pitch:.3} mm on the pitch diameter and {minor:.3} mm on the minor diameter.",
+                        " At the {} corner, with a coat of {crest} µm on the crest, {flank} µm on the flanks \
+                         and {root} µm in the root, the room is {major} mm on the major diameter, \
+                         {pitch} mm on the pitch diameter and {minor} mm on the minor diameter.",
                         corner.label,
                     ));
                 }

@@ -2,8 +2,8 @@
 
 use std::fmt;
 
-use crate::quantity::Shown;
 use crate::quantity::number::Unreadable;
+use crate::quantity::{Shown, decimal};
 use crate::table::Refusal;
 
 /// All that is wrong, at once.
@@ -139,7 +139,9 @@ impl fmt::Display for Fault {
                 write!(f, "{value} must be at most {greatest}")?;
                 because(f, why)
             }
-            Self::NotWhole { value } => write!(f, "{value} is not a whole number; count the pieces"),
+            Self::NotWhole { value } => {
+                write!(f, "{} is not a whole number; count the pieces", decimal::shortest(*value))
+            }
             Self::NotAChoice { text, offered } => {
                 write!(f, "“{text}” is not one of the choices; use {}", offered.join(", "))
             }

@@ -117,6 +117,7 @@ pub enum Caution {
 
 impl Verdict {
     /// The verdict's words.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn words(self) -> &'static str {
         match self {
             Self::Suits => "Suits",
@@ -142,11 +143,13 @@ impl Verdict {
 
 impl Figure {
     /// A single number.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn one(symbol: &'static str, name: impl Into<Cow<'static, str>>, value: Shown) -> Self {
         Self { symbol, name: name.into(), value: Value::One(value), source: None }
     }
 
     /// A range.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn range(
         symbol: &'static str,
         name: impl Into<Cow<'static, str>>,
@@ -157,11 +160,13 @@ impl Figure {
     }
 
     /// Words.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn words(name: impl Into<Cow<'static, str>>, words: impl Into<Cow<'static, str>>) -> Self {
         Self { symbol: "", name: name.into(), value: Value::Words(words.into()), source: None }
     }
 
     /// With the place where it is published.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     #[must_use]
     pub fn source(mut self, source: Source) -> Self {
         self.source = Some(source);
@@ -171,11 +176,24 @@ impl Figure {
 
 impl Finding {
     /// A finding.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn new(mark: Mark, text: impl Into<Cow<'static, str>>, source: Source) -> Self {
         Self { mark, text: text.into(), source, opens: None }
     }
 
+    /// The worst first: what forbids, then what is asked, then the rest as it stands.
+    pub fn worst_first(findings: Vec<Self>) -> Vec<Self> {
+        let (mut sorted, rest): (Vec<_>, Vec<_>) =
+            findings.into_iter().partition(|finding| finding.mark == Mark::Forbidden);
+        let (asked, rest): (Vec<_>, Vec<_>) =
+            rest.into_iter().partition(|finding| finding.mark == Mark::Asked);
+        sorted.extend(asked);
+        sorted.extend(rest);
+        sorted
+    }
+
     /// With the calculator behind it.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     #[must_use]
     pub fn opens(mut self, link: Link) -> Self {
         self.opens = Some(link);
@@ -185,11 +203,13 @@ impl Finding {
 
 impl Note {
     /// A note that states no fact of its own.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn plain(text: impl Into<Cow<'static, str>>) -> Self {
         Self { text: text.into(), source: None }
     }
 
     /// A note with its source.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn sourced(text: impl Into<Cow<'static, str>>, source: Source) -> Self {
         Self { text: text.into(), source: Some(source) }
     }
@@ -197,6 +217,7 @@ impl Note {
 
 impl Caution {
     /// The caution in words.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn words(self) -> &'static str {
         match self {
             Self::MoltenZinc => {

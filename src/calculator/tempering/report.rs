@@ -5,7 +5,7 @@ use crate::calculator::steel_fields;
 use crate::calculator::{
     Caution, Figure, Finding, Link, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
 };
-use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
+use crate::quantity::{Quantity, Shown, Temperature, Time, decimal, unit};
 use crate::source::document;
 use crate::steel::tempering::{self, Against, HIGH, NORMAL, ONE_HOUR_ASSUMED, PARAMETER_SOURCE};
 use crate::working::{Step, Term};
@@ -51,7 +51,7 @@ fn headline(input: &Input, outcome: &Outcome, verdict: Verdict) -> String {
                 "as hot as the temper".to_owned()
             } else {
                 let side = if margin > 0.0 { "below" } else { "above" };
-                format!("{:.0}\u{a0}°C {side} the temper", margin.abs())
+                format!("{}\u{a0}°C {side} the temper", decimal::fixed(margin.abs(), 0))
             };
             format!("{verdict}: the bath is {side}; {dip}.")
         }
@@ -62,11 +62,10 @@ fn headline(input: &Input, outcome: &Outcome, verdict: Verdict) -> String {
 /// The rulings, the worst first, and the way to the other question of heat and acid.
 fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let heat = &outcome.heat;
-    let mut findings: Vec<Finding> = heat
-        .rulings()
-        .map(|ruling| Finding::new(ruling.standing, heat.text(ruling), ruling.source(heat)))
-        .collect();
-    findings.sort_by_key(|finding| std::cmp::Reverse(finding.mark));
+    let rulings = heat.rulings();
+    let mut findings = Finding::worst_first(
+        rulings.map(|ruling| Finding::new(ruling.standing, heat.text(ruling), ruling.source(heat))).collect(),
+    );
     if let Some((grade, diameter)) = input.grade {
         let link = Link {
             calculator: "hydrogen",

@@ -28,12 +28,7 @@ pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         ),
         MODEL,
     ));
-    findings.sort_by_key(|finding| match finding.mark {
-        Mark::Forbidden => 0,
-        Mark::Asked => 1,
-        Mark::Met | Mark::Told => 2,
-    });
-    findings
+    Finding::worst_first(findings)
 }
 
 fn first(input: &Input, outcome: &Outcome) -> Finding {

@@ -1,6 +1,7 @@
 //! A coated bolt thread in its nut: an axial section through two pitches, to scale.
 
 use crate::calculator::ThreadCorner;
+use crate::quantity::decimal::fixed;
 use yew::prelude::*;
 
 /// tan 30°: half the angle of the flanks of ISO and unified threads.
@@ -30,14 +31,14 @@ fn section(pitch: f64, corner: &ThreadCorner) -> Html {
     let coated = [nut_major - room_major, nut_middle - room_middle, nut_minor - room_minor];
     let outer = nut_major.max(coated[0]) / 2.0 + 0.1 * pitch;
     let inner = minor / 2.0 - 0.12 * pitch;
-    let view = format!("{} {} {} {}", -pitch, -outer, 2.0 * pitch, outer - inner);
+    let view = [-pitch, -outer, 2.0 * pitch, outer - inner].map(on_paper).join(" ");
     let solid = |diameters| area(&profile(pitch, diameters), pitch, inner);
     let nut = area(&profile(pitch, corner.nut), pitch, outer);
     let said = |room: f64| {
         if room < 0.0 {
-            format!("{:.0} µm too tight", -room * 1000.0)
+            format!("{} µm too tight", fixed(-room * 1000.0, 0))
         } else {
-            format!("{:.0} µm clear", room * 1000.0)
+            format!("{} µm clear", fixed(room * 1000.0, 0))
         }
     };
     // Crest, flank and root of the ridge in the middle, each with a bar over the room at its place.
@@ -48,16 +49,11 @@ fn section(pitch: f64, corner: &ThreadCorner) -> Html {
     ];
     let bar = |along: f64, from: f64, to: f64| {
         let tick = 0.03 * pitch;
-        let (from, to) = (-from / 2.0, -to / 2.0);
-        format!(
-            "M{:.4} {from:.4}h{:.4}M{along:.4} {from:.4}V{to:.4}M{:.4} {to:.4}h{:.4}",
-            along - tick,
-            2.0 * tick,
-            along - tick,
-            2.0 * tick
-        )
+        let [start, middle, width, from, to] =
+            [along - tick, along, 2.0 * tick, -from / 2.0, -to / 2.0].map(on_paper);
+        format!("M{start} {from}h{width}M{middle} {from}V{to}M{start} {to}h{width}")
     };
-    let width = format!("{:.4}", 0.012 * pitch);
+    let width = on_paper(0.012 * pitch);
     html! {
         <div class="corner" aria-hidden="true">
             <svg viewBox={view} class="fit">
@@ -76,11 +72,16 @@ fn section(pitch: f64, corner: &ThreadCorner) -> Html {
     }
 }
 
+/// A place in the drawing, in millimetres, as fine as anybody can see.
+fn on_paper(place: f64) -> String {
+    fixed(place, 4)
+}
+
 /// The outline of a thread over two pitches: places along the axis with radii. For a nut it is the
 /// outline of the space in it.
 fn profile(pitch: f64, [major, middle, minor]: [f64; 3]) -> Vec<(f64, f64)> {
     // At the pitch diameter ridge and groove are equally wide.
-    let half = |diameter: f64| (pitch / 4.0 - (diameter - middle) / 2.0 * TAN_30).clamp(0.0, pitch / 2.0);
+    let half = |diameter: f64| (pitch / 4.0 - (diameter - middle) / 2.0 * TAN_30).max(0.0).min(pitch / 2.0);
     let (crest, root) = (half(major), half(minor));
     let mut points = Vec::with_capacity(13);
     for centre in [-pitch, 0.0, pitch] {
@@ -96,10 +97,11 @@ fn profile(pitch: f64, [major, middle, minor]: [f64; 3]) -> Vec<(f64, f64)> {
 
 /// The area between an outline and a straight line, as a path.
 fn area(outline: &[(f64, f64)], pitch: f64, line: f64) -> String {
-    let mut path = format!("M{:.4} {:.4}", -2.0 * pitch, -line);
+    let [left, right, line] = [-2.0 * pitch, 2.0 * pitch, -line].map(on_paper);
+    let mut path = format!("M{left} {line}");
     for (along, radius) in outline {
-        path.push_str(&format!("L{along:.4} {:.4}", -radius));
+        path.push_str(&format!("L{} {}", on_paper(*along), on_paper(-radius)));
     }
-    path.push_str(&format!("L{:.4} {:.4}z", 2.0 * pitch, -line));
+    path.push_str(&format!("L{right} {line}z"));
     path
 }

@@ -110,7 +110,7 @@ const WRITTEN: &[(&str, Grade)] = &[
 
 pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
     let text = text.trim();
-    let lower = text.to_lowercase().replace(',', ".");
+    let lower = text.to_ascii_lowercase().replace(',', ".");
     let unknown = || UnknownGrade::Unknown { text: text.to_owned() };
     let (mut class, mut grade, mut sae, mut nut) = (false, false, false, false);
     let mut core = String::new();

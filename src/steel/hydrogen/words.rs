@@ -4,6 +4,7 @@ use super::super::state::{Compared, Over};
 use super::super::{Grade, Level, Standing};
 use super::{Assessment, Cleaning, Rule, Ruling};
 use crate::quantity::{Quantity, unit};
+use crate::sentence::capital;
 use crate::table::astm_b850;
 use crate::table::steel_row::Treatment;
 
@@ -15,7 +16,7 @@ impl Assessment {
             // The case decides, whatever the hardness.
             Some(_) if by_case => format!("The part is case-hardened: {}", self.consequence(ruling)),
             Some(compared) => format!("{}: {}", comparison(ruling.rule, &compared), self.consequence(ruling)),
-            None => capital(self.consequence(ruling)),
+            None => capital(&self.consequence(ruling)),
         };
         if self.only_at_the_hard_end(ruling) {
             text.push_str(if ruling.rule == Rule::F2329Risk {
@@ -242,12 +243,4 @@ fn comparison(rule: Rule, compared: &Compared) -> String {
         (Over::Above, false) => "is not above",
     };
     format!("{value} {relation} {limit}")
-}
-
-fn capital(text: String) -> String {
-    let mut chars = text.chars();
-    match chars.next() {
-        Some(first) => first.to_uppercase().chain(chars).collect(),
-        None => text,
-    }
 }

@@ -6,6 +6,7 @@ use super::{
     parameter,
 };
 use crate::quantity::{Quantity, Temperature, unit};
+use crate::sentence::capital;
 use crate::source::{Source, document};
 use crate::table::astm_a574;
 
@@ -124,9 +125,4 @@ impl Bath {
 
 fn whole(temperature: Temperature) -> String {
     temperature.show(&unit::CELSIUS, 0).to_string()
-}
-
-fn capital(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default()
 }

@@ -86,8 +86,10 @@ fn is_in_hot_dip_tables(thread: Thread) -> bool {
 fn greatest_depth(pitch: Length, pitch_tolerance: Length) -> Length {
     let (p, t) = (pitch.mm(), pitch_tolerance.mm());
     let r = ROOT_RADIUS * p;
-    let angle = std::f64::consts::FRAC_PI_3 - (1.0 - t / (4.0 * r)).acos();
-    Length::from_mm(H * p / 4.0 - r * (1.0 - angle.cos()) + t / 2.0)
+    // cos(60° − arccos c) = c / 2 + sin 60° · √(1 − c²).
+    let c = 1.0 - t / (4.0 * r);
+    let cosine = c / 2.0 + 0.75f64.sqrt() * (1.0 - c * c).sqrt();
+    Length::from_mm(H * p / 4.0 - r * (1.0 - cosine) + t / 2.0)
 }
 
 fn sum(a: Length, b: Length) -> Length {
