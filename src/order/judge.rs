@@ -250,11 +250,9 @@ fn fit_reason(line: &OrderLine, process: Process, offer: &Offer) -> Option<Reaso
 }
 
 fn life_reasons(line: &OrderLine, offer: &Offer, reasons: &mut Vec<Reason>) {
-    let rates = line.place.rates();
-    let least = range(offer.least, rates, Exponent::Straight);
-    let greatest = range(offer.greatest, rates, Exponent::Straight);
     if let Some(wanted) = line.years {
-        let promise = promise(offer.least, offer.greatest, rates, wanted);
+        let (least, greatest) = years(offer, line.place);
+        let promise = promise(offer.least, offer.greatest, line.place.rates(), wanted);
         reasons.push(Reason::Life(promise, least, greatest));
         if promise != Promise::Lasts {
             reasons.push(Reason::Needs(thickness_needed(line.place, wanted)));

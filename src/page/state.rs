@@ -57,7 +57,8 @@ pub struct WrittenLine {
     pub filled: Draft,
     /// The words that found no field.
     pub unplaced: Vec<String>,
-    /// What stood in the fields before the line was begun; it shows through where the line is silent.
+    /// What stood in the fields before the line was begun: the line asks for what it should say and
+    /// does not; the rest shows through, and all of it is back when the line is emptied.
     before: Option<Rc<Form>>,
 }
 
@@ -165,8 +166,14 @@ impl State {
     }
 
     fn write_line(&mut self, text: String) {
-        let order::Spread { draft: filled, unplaced } = order::spread(&text);
         let before = self.line.before.take().unwrap_or_else(|| Rc::clone(&self.order.form));
+        // A line taken back leaves the fields as they were before it.
+        if text.trim().is_empty() {
+            self.order = Desk { form: before, example: None };
+            self.line = WrittenLine { text, ..WrittenLine::default() };
+            return;
+        }
+        let order::Spread { draft: filled, unplaced } = order::spread(&text);
         let mut draft = before.draft();
         for (name, text) in filled.pairs() {
             draft.set(name, text);

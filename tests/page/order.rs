@@ -19,6 +19,21 @@ fn one_written_line_fills_the_fields_and_is_assessed() -> Outcome {
 }
 
 #[test]
+fn a_line_asks_for_what_it_does_not_say_and_taken_back_gives_the_fields_back() -> Outcome {
+    everywhere(|page| {
+        page.open("")?;
+        page.fill("#field-quantity", "77")?;
+        page.fill("#line", "M24 x 120 hex bolt, C3")?;
+        page.until("document.querySelector('#field-quantity').value === ''")?;
+        page.until("document.querySelector('#field-steel').value === ''")?;
+        page.fill("#line", "")?;
+        page.until("document.querySelector('#field-quantity').value === '77'")?;
+        page.until("document.querySelector('#field-steel').value === '10.9'")?;
+        page.until("document.querySelector('#field-thread').value === 'M20'")
+    })
+}
+
+#[test]
 fn a_reason_opens_the_calculator_behind_it_and_the_way_back_leads_to_the_reason() -> Outcome {
     everywhere(|page| {
         page.open("")?;
