@@ -13,6 +13,7 @@ use std::borrow::Cow;
 use std::fmt;
 
 use crate::quantity::Shown;
+use crate::quantity::number::is_letter;
 use crate::source::Source;
 
 /// One step: `symbol = formula = numbers put in = result`.
@@ -122,7 +123,7 @@ fn pieces(formula: &str) -> Vec<Segment<'_>> {
     let mut pieces = Vec::new();
     let mut rest = formula.trim_start();
     while let Some(first) = rest.chars().next() {
-        let in_word = |c: char| c.is_alphanumeric() || c == '_' || c == '\'';
+        let in_word = |c: char| is_letter(c) || c.is_ascii_digit() || c == '_' || c == '\'';
         let length = if first.is_ascii_digit() {
             rest.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(rest.len())
         } else if in_word(first) {

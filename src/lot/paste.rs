@@ -6,7 +6,7 @@
 use std::fmt;
 
 use super::comma::{Comma, decide, starts_with_digit, tight_chunks};
-use crate::quantity::number::split_unit;
+use crate::quantity::number::{is_letter, split_unit};
 use crate::quantity::{Shown, Unit, decimal};
 
 /// Why a text is no set of readings.
@@ -169,7 +169,7 @@ fn is_heading(line: &str) -> bool {
     let words = cells.clone().count() == 1;
     let wordy = cells.all(|cell| !starts_with_digit(cell));
     let numbers = line.split_whitespace().any(starts_with_digit);
-    line.contains(char::is_alphabetic) && wordy && !(words && numbers)
+    line.contains(is_letter) && wordy && !(words && numbers)
 }
 
 fn unit_in_heading(line: &str, units: &[&'static Unit]) -> Option<&'static Unit> {
@@ -183,12 +183,11 @@ fn unit_in_heading(line: &str, units: &[&'static Unit]) -> Option<&'static Unit>
 fn without_label(article: &str) -> &str {
     // A colon between two digits is a time of day, not a label.
     if let Some((label, behind)) = article.split_once(':')
-        && (!starts_with_digit(behind) || label.contains(char::is_alphabetic))
+        && (!starts_with_digit(behind) || label.contains(is_letter))
     {
         return behind.trim();
     }
-    let is_label =
-        |text: &str| !starts_with_digit(text) && text.contains(|c: char| c.is_alphabetic() || c == '#');
+    let is_label = |text: &str| !starts_with_digit(text) && text.contains(|c: char| is_letter(c) || c == '#');
     if let Some((cell, behind)) = article.split_once([';', '\t', ','])
         && is_label(cell)
     {

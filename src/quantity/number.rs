@@ -118,7 +118,18 @@ fn is_in_unit(text: &str, at: usize) -> bool {
     match exponent.strip_suffix(['e', 'E']) {
         // `1e3`: the letter belongs to the number.
         Some(mantissa) if mantissa.ends_with(|c: char| c.is_ascii_digit() || c == '.') => false,
-        _ => before.ends_with(|c: char| c.is_alphabetic() || c == '^'),
+        _ => before.ends_with(|c: char| is_letter(c) || c == '^'),
+    }
+}
+
+/// A letter, of any script that labels and units are written in.
+///
+/// The standard library's answer for all of Unicode brings tables of two kilobytes to the page. Beyond
+/// Latin-1 all is taken for letters but the blocks of punctuation, figures and signs.
+pub fn is_letter(c: char) -> bool {
+    match c {
+        '×' | '÷' | '\u{2000}'..='\u{2bff}' | '\u{3000}'..='\u{303f}' | '\u{fe00}'..='\u{fe6f}' => false,
+        _ => c.is_ascii_alphabetic() || c == 'µ' || c >= 'À',
     }
 }
 
@@ -241,6 +252,14 @@ fn ungroup(text: &str, mark: char) -> Option<String> {
 mod tests {
     use super::super::unit;
     use super::*;
+
+    #[test]
+    fn a_letter_is_what_the_standard_library_takes_for_one() {
+        let written = "azAZ09 µΩÄßéøñČğЖя½²°·×÷−–…“„()[]/^_#%€→≤\u{a0}\u{202f}尺";
+        for c in written.chars() {
+            assert_eq!(is_letter(c), c.is_alphabetic(), "{c:?}");
+        }
+    }
 
     #[test]
     fn numbers_as_people_write_them() {

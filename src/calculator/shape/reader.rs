@@ -4,7 +4,7 @@ use std::fmt;
 
 use super::{Bound, Draft, Fault, Field, Kind, Problem, Problems, When};
 use crate::quantity::number::{self, Reading, Unreadable};
-use crate::quantity::{Hardness, Quantity, Scale, Shown, Unit, unit};
+use crate::quantity::{Dimension, Hardness, Quantity, Scale, Shown, Unit, unit};
 
 /// Reads fields into typed values.
 ///
@@ -41,18 +41,23 @@ impl<'a> Reader<'a> {
 
     /// A quantity.
     pub fn quantity<Q: Quantity>(&mut self, name: &str) -> Option<Q> {
+        self.base(name, Q::DIMENSION).map(Q::from_base)
+    }
+
+    /// The number of a quantity of this dimension, in its base unit.
+    fn base(&mut self, name: &str, dimension: Dimension) -> Option<f64> {
         let (number, unit) = self.number_and_unit(name)?;
-        if unit.dimension != Q::DIMENSION {
+        if unit.dimension != dimension {
             let field = self.field(name)?;
             let offered =
-                field.units().iter().filter(|u| u.dimension == Q::DIMENSION).map(|u| u.symbol).collect();
+                field.units().iter().filter(|u| u.dimension == dimension).map(|u| u.symbol).collect();
             self.fault(
                 field,
                 Fault::Unreadable(Unreadable::UnknownUnit { written: unit.symbol.to_owned(), offered }),
             );
             return None;
         }
-        Some(Q::of(number, unit))
+        Some(number * unit.factor + unit.offset)
     }
 
     /// A number with whichever of the field's units was written; for fields that take quantities
@@ -122,15 +127,32 @@ impl<'a> Reader<'a> {
 
     /// The key of a choice, turned into a type by `from_key`.
     pub fn choice<T>(&mut self, name: &str, from_key: impl Fn(&str) -> Option<T>) -> Option<T> {
+        let chosen = from_key(self.key(name)?);
+        if chosen.is_none() {
+            self.not_a_choice(name);
+        }
+        chosen
+    }
+
+    /// The key of a choice, if it is one of those offered.
+    fn key(&mut self, name: &str) -> Option<&'static str> {
         let field = self.field(name)?;
         let Kind::Choice(choices) = field.kind else { return None };
         let text = self.filled(field)?;
-        let chosen = choices.iter().find(|choice| choice.key == text).and_then(|choice| from_key(choice.key));
+        let chosen = choices.iter().find(|choice| choice.key == text);
         if chosen.is_none() {
-            let offered = choices.iter().map(|choice| choice.key).collect();
-            self.fault(field, Fault::NotAChoice { text: text.to_owned(), offered });
+            self.not_a_choice(name);
         }
-        chosen
+        chosen.map(|choice| choice.key)
+    }
+
+    fn not_a_choice(&mut self, name: &str) {
+        if let Some(field) = self.field(name)
+            && let Kind::Choice(choices) = field.kind
+        {
+            let offered = choices.iter().map(|choice| choice.key).collect();
+            self.fault(field, Fault::NotAChoice { text: self.text(field).to_owned(), offered });
+        }
     }
 
     /// A written designation, read by its room.
@@ -139,15 +161,19 @@ impl<'a> Reader<'a> {
         name: &str,
         read: impl Fn(&str) -> Result<T, E>,
     ) -> Option<T> {
-        let field = self.field(name)?;
-        let text = self.filled(field)?;
-        match read(text) {
+        match read(self.written(name)?) {
             Ok(value) => Some(value),
             Err(why) => {
-                self.fault(field, Fault::NotUnderstood(why.to_string()));
+                self.problem(name, Fault::NotUnderstood(why.to_string()));
                 None
             }
         }
+    }
+
+    /// What is written in a field that is asked.
+    fn written(&mut self, name: &str) -> Option<&'a str> {
+        let field = self.field(name)?;
+        self.filled(field)
     }
 
     /// The raw text and the units of a field of readings.

@@ -3,6 +3,7 @@
 use std::fmt;
 
 use super::Grade;
+use crate::quantity::number::is_letter;
 
 /// Why a text is not a grade known here.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -115,7 +116,7 @@ pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
     let (mut class, mut grade, mut sae, mut nut) = (false, false, false, false);
     let mut core = String::new();
     // A point between figures belongs to the grade; any other ends an abbreviation ("Gr.5").
-    let parts = lower.split(|c: char| !c.is_alphanumeric() && c != '.');
+    let parts = lower.split(|c: char| !is_letter(c) && !c.is_ascii_digit() && c != '.');
     let words = parts.flat_map(|part| match part.split_once('.') {
         Some((before, after)) if before.ends_with(|c: char| c.is_ascii_digit()) && !after.is_empty() => {
             [part, ""]
