@@ -53,11 +53,97 @@ impl Term {
     pub fn given(symbol: &'static str, value: Shown) -> Self {
         Self { symbol, value, source: None }
     }
+}
 
-    /// A published constant.
+/// The steps of a result, in the order they are done.
+///
+/// A step is written down where its number is computed:
+///
+/// ```
+/// use kettle_barrel::quantity::{Length, Quantity, unit};
+/// use kettle_barrel::source::document;
+/// use kettle_barrel::working::Working;
+///
+/// let mm = |number| Length::from_mm(number).show(&unit::MM, 3);
+/// let mut working = Working::default();
+/// working
+///     .step("clearance", "c2", "D2min − d2c", mm(0.078), document::ARITHMETIC.computed("difference"))
+///     .given("D2min", mm(15.041))
+///     .given("d2c", mm(14.963));
+/// assert_eq!(working.steps().len(), 1);
+/// ```
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Working(Vec<Step>);
+
+// Calls and not literals: a report writes down a hundred steps, and the page is smaller for it.
+impl Working {
+    /// Writes down a step, whose values are then put in.
     #[cfg_attr(target_arch = "wasm32", inline(never))]
-    pub fn published(symbol: &'static str, value: Shown, source: Source) -> Self {
-        Self { symbol, value, source: Some(source) }
+    pub fn step(
+        &mut self,
+        meaning: &'static str,
+        symbol: &'static str,
+        formula: &'static str,
+        result: Shown,
+        source: Source,
+    ) -> &mut Step {
+        let meaning = Cow::Borrowed(meaning);
+        self.0.push_mut(Step { meaning, symbol, formula, terms: Vec::new(), result, source })
+    }
+
+    /// Writes down a value read from a table, with no formula.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn table(
+        &mut self,
+        meaning: &'static str,
+        symbol: &'static str,
+        result: Shown,
+        source: Source,
+    ) -> &mut Step {
+        self.step(meaning, symbol, "", result, source)
+    }
+
+    /// Goes on with the steps of another result.
+    pub fn append(&mut self, mut other: Self) {
+        self.0.append(&mut other.0);
+    }
+
+    /// The steps.
+    pub fn steps(&self) -> &[Step] {
+        &self.0
+    }
+}
+
+impl Step {
+    /// Says what is computed in words put together for the case.
+    pub fn said(&mut self, meaning: String) -> &mut Self {
+        self.meaning = Cow::Owned(meaning);
+        self
+    }
+
+    /// Puts in a value that the user gave or an earlier step computed.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn given(&mut self, symbol: &'static str, value: Shown) -> &mut Self {
+        self.known(symbol, value, None)
+    }
+
+    /// Puts in a published constant.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn published(&mut self, symbol: &'static str, value: Shown, source: Source) -> &mut Self {
+        self.known(symbol, value, Some(source))
+    }
+
+    /// Puts in a value that is published somewhere, or is not.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn known(&mut self, symbol: &'static str, value: Shown, source: Option<Source>) -> &mut Self {
+        self.term(Term { symbol, value, source })
+    }
+
+    /// Puts in a value that stands in more than one formula.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn term(&mut self, term: Term) -> &mut Self {
+        self.terms.push(term);
+        self
     }
 }
 
@@ -77,17 +163,6 @@ pub enum Segment<'a> {
 }
 
 impl Step {
-    /// A value read from a table, with no formula.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
-    pub fn from_table(
-        meaning: impl Into<Cow<'static, str>>,
-        symbol: &'static str,
-        result: Shown,
-        source: Source,
-    ) -> Self {
-        Self { meaning: meaning.into(), symbol, formula: "", terms: Vec::new(), result, source }
-    }
-
     /// The pieces of the formula with its symbols.
     pub fn segments(&self) -> Vec<Segment<'_>> {
         pieces(self.formula)
@@ -182,17 +257,13 @@ mod tests {
 
     #[test]
     fn a_step_shows_the_formula_the_numbers_and_the_result() {
-        let step = Step {
-            meaning: "thickest coat that still assembles".into(),
-            symbol: "t_max",
-            formula: "(D2min − d2max) / 4",
-            terms: vec![
-                Term::given("D2min", Length::from_mm(15.041).show(&unit::MM, 3)),
-                Term::given("d2max", Length::from_mm(14.663).show(&unit::MM, 3)),
-            ],
-            result: Length::from_mm(0.0945).show(&unit::MM, 4),
-            source: document::ARITHMETIC.computed("60° flanks"),
-        };
+        let mm = |number, decimals| Length::from_mm(number).show(&unit::MM, decimals);
+        let source = document::ARITHMETIC.computed("60° flanks");
+        let mut working = Working::default();
+        let step = working
+            .step("thickest coat that still assembles", "t_max", "(D2min − d2max) / 4", mm(0.0945, 4), source)
+            .given("D2min", mm(15.041, 3))
+            .given("d2max", mm(14.663, 3));
         assert_eq!(
             step.to_string(),
             "t_max = (D2min − d2max) / 4 = (15.041\u{a0}mm − 14.663\u{a0}mm) / 4 = 0.0945\u{a0}mm"

@@ -6,7 +6,7 @@ use super::{
 use crate::coat::{Factor, Limit, class};
 use crate::quantity::{ArealMass, Density, Dimension, Length, Quantity, Shown, Unit, unit};
 use crate::source::{Source, document};
-use crate::working::{Step, Term};
+use crate::working::Working;
 
 /// The calculator.
 #[derive(Debug)]
@@ -218,7 +218,7 @@ fn range<Q: Quantity + PartialEq>(
     }
 }
 
-fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
+fn working(input: &Input, outcome: &Outcome) -> Working {
     let (light, heavy) = input.density;
     let source = |published: fn(&Factor) -> Source| input.factor.map(published);
     let ends = [
@@ -226,45 +226,51 @@ fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
         (heavy, source(|f| f.source_greatest), outcome.mass.1, outcome.thickness.0),
     ];
     let ends = if light == heavy { ends.get(..1) } else { ends.get(..) };
-    let mut steps = Vec::with_capacity(4);
+    let mut working = Working::default();
     for &(density, published, mass, thickness) in ends.unwrap_or_default() {
-        let k = Term { symbol: "k", value: density.show(&unit::G_M2_UM, 3), source: published };
-        steps.push(match input.coat {
-            Stated::Thickness(thickness) => Step {
-                meaning: "mass on the area: the factor times the thickness".into(),
-                symbol: "m",
-                formula: "k · t",
-                terms: vec![k, Term::given("t", thickness.show(&unit::UM, 2))],
-                result: mass.show(&unit::G_M2, 1),
-                source: document::ARITHMETIC.computed("mass = density × thickness"),
-            },
-            Stated::Mass(mass) => Step {
-                meaning: "thickness: the mass on the area over the factor".into(),
-                symbol: "t",
-                formula: "m / k",
-                terms: vec![Term::given("m", mass.show(&unit::G_M2, 2)), k],
-                result: thickness.show(&unit::UM, 1),
-                source: document::ARITHMETIC.computed("thickness = mass / density"),
-            },
-        });
+        let k = density.show(&unit::G_M2_UM, 3);
+        match input.coat {
+            Stated::Thickness(thickness) => working
+                .step(
+                    "mass on the area: the factor times the thickness",
+                    "m",
+                    "k · t",
+                    mass.show(&unit::G_M2, 1),
+                    document::ARITHMETIC.computed("mass = density × thickness"),
+                )
+                .known("k", k, published)
+                .given("t", thickness.show(&unit::UM, 2)),
+            Stated::Mass(mass) => working
+                .step(
+                    "thickness: the mass on the area over the factor",
+                    "t",
+                    "m / k",
+                    thickness.show(&unit::UM, 1),
+                    document::ARITHMETIC.computed("thickness = mass / density"),
+                )
+                .given("m", mass.show(&unit::G_M2, 2))
+                .known("k", k, published),
+        };
     }
-    steps.push(Step {
-        meaning: "in thousandths of an inch".into(),
-        symbol: "t_mil",
-        formula: "t / 25.4",
-        terms: vec![Term::given("t", outcome.thickness.0.show(&unit::UM, 2))],
-        result: outcome.thickness.0.show(&unit::MIL, 3),
-        source: document::ARITHMETIC.computed("1 mil = 25.4 µm exactly"),
-    });
-    steps.push(Step {
-        meaning: "in ounces on a square foot".into(),
-        symbol: "m_oz",
-        formula: "m / 305.1517",
-        terms: vec![Term::given("m", outcome.mass.0.show(&unit::G_M2, 2))],
-        result: outcome.mass.0.show(&unit::OZ_FT2, 3),
-        source: document::ARITHMETIC.computed("28.349523125 g / 0.09290304 m²"),
-    });
-    steps
+    working
+        .step(
+            "in thousandths of an inch",
+            "t_mil",
+            "t / 25.4",
+            outcome.thickness.0.show(&unit::MIL, 3),
+            document::ARITHMETIC.computed("1 mil = 25.4 µm exactly"),
+        )
+        .given("t", outcome.thickness.0.show(&unit::UM, 2));
+    working
+        .step(
+            "in ounces on a square foot",
+            "m_oz",
+            "m / 305.1517",
+            outcome.mass.0.show(&unit::OZ_FT2, 3),
+            document::ARITHMETIC.computed("28.349523125 g / 0.09290304 m²"),
+        )
+        .given("m", outcome.mass.0.show(&unit::G_M2, 2));
+    working
 }
 
 /// The classes of every standard, with what the coat is to each.

@@ -6,14 +6,14 @@ use super::{
     Report, ScaleBand, ScaleMark, Section, Verdict,
 };
 use crate::quantity::{Length, Shown, Unit};
-use crate::source::{Source, document};
+use crate::source::document;
 use crate::table::Refusal;
 use crate::thread::fit::{Coat, GROWTH};
 use crate::thread::gauge::{self, BeforeCoat};
 use crate::thread::limits::{self, BoltLimits, Limits};
 use crate::thread::overtap::{self, Allowance, Nut};
 use crate::thread::{Class, Thread, coat_room, tap};
-use crate::working::{Step, Term};
+use crate::working::Working;
 
 /// The calculator.
 #[derive(Debug)]
@@ -256,74 +256,60 @@ fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
     sections
 }
 
-fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Step> {
-    let size = |symbol, length| Term::given(symbol, ruler.size(length));
-    let step = |meaning: &'static str, symbol, formula, terms, result, source: Source| Step {
-        meaning: meaning.into(),
-        symbol,
-        formula,
-        terms,
-        result,
-        source,
-    };
+fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working {
     let (nut, bolt) = (outcome.nut.limits, outcome.bolt);
     let sum = document::ARITHMETIC.computed("sums and differences of limits");
-    let mut steps = vec![
-        step(
-            "GO plug for the nut",
-            "D2min",
-            "D2 + EI",
-            vec![
-                size("D2", input.thread.pitch_diameter()),
-                Term::published("EI", ruler.exact(nut.deviation.value), nut.deviation.source),
-            ],
-            ruler.size(nut.pitch.least),
-            sum,
-        ),
-        step(
+    let mut working = Working::default();
+    working
+        .step("GO plug for the nut", "D2min", "D2 + EI", ruler.size(nut.pitch.least), sum)
+        .given("D2", ruler.size(input.thread.pitch_diameter()))
+        .published("EI", ruler.exact(nut.deviation.value), nut.deviation.source);
+    working
+        .step(
             "thickest coat that passes a GO ring of basic size",
             "t_go",
             "a / 4",
-            vec![Term::published("a", ruler.exact(bolt.allowance()), bolt.deviation.source)],
             ruler.fine(outcome.quarter),
             coat_room::quarter_source(input.thread),
-        ),
-    ];
+        )
+        .published("a", ruler.exact(bolt.allowance()), bolt.deviation.source);
     if let Some(before) = outcome.before {
-        let coat = |symbol, length| Term::given(symbol, ruler.fine(length));
-        steps.push(step(
-            "greatest pitch diameter before the coat",
-            "d2before",
-            "d2after − 4 · t",
-            vec![size("d2after", outcome.basic.pitch.greatest), coat("t", input.coat.greatest)],
-            ruler.size(before.pitch.greatest),
-            gauge::BEFORE_COAT,
-        ));
-        steps.push(step(
-            "least pitch diameter before the coat",
-            "d2least",
-            "d2after − 4 · t",
-            vec![size("d2after", outcome.basic.pitch.least), coat("t", input.coat.least)],
-            ruler.size(before.pitch.least),
-            gauge::BEFORE_COAT,
-        ));
+        working
+            .step(
+                "greatest pitch diameter before the coat",
+                "d2before",
+                "d2after − 4 · t",
+                ruler.size(before.pitch.greatest),
+                gauge::BEFORE_COAT,
+            )
+            .given("d2after", ruler.size(outcome.basic.pitch.greatest))
+            .given("t", ruler.fine(input.coat.greatest));
+        working
+            .step(
+                "least pitch diameter before the coat",
+                "d2least",
+                "d2after − 4 · t",
+                ruler.size(before.pitch.least),
+                gauge::BEFORE_COAT,
+            )
+            .given("d2after", ruler.size(outcome.basic.pitch.least))
+            .given("t", ruler.fine(input.coat.least));
     }
     if let Some((first, _)) = outcome.h_numbers {
         let band = tap::h_limits(input.thread.pitch_diameter(), first);
-        steps.push(step(
-            "least pitch diameter of the smallest tap",
-            "D2tap",
-            "D2 + (n − 1) · w",
-            vec![
-                size("D2", input.thread.pitch_diameter()),
-                Term::given("n", Shown::plain(f64::from(first), 0)),
-                Term::published("w", ruler.exact(tap::STEP), tap::STEP_SOURCE),
-            ],
-            ruler.size(band.least),
-            tap::STEP_SOURCE,
-        ));
+        working
+            .step(
+                "least pitch diameter of the smallest tap",
+                "D2tap",
+                "D2 + (n − 1) · w",
+                ruler.size(band.least),
+                tap::STEP_SOURCE,
+            )
+            .given("D2", ruler.size(input.thread.pitch_diameter()))
+            .given("n", Shown::plain(f64::from(first), 0))
+            .published("w", ruler.exact(tap::STEP), tap::STEP_SOURCE);
     }
-    steps
+    working
 }
 
 fn notes(input: &Input) -> Vec<Note> {

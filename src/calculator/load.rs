@@ -6,7 +6,7 @@ use crate::part::{self, Kind, STEEL, Shape, standard};
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, Unit, Volume, unit};
 use crate::source::document;
 use crate::thread::{Designation, Thread};
-use crate::working::{Step, Term};
+use crate::working::Working;
 
 /// A load as it is stated.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -247,36 +247,28 @@ impl Load {
     }
 
     /// From the sizes of the part to the area of the load.
-    pub fn working(&self, stated: &Stated) -> Vec<Step> {
-        let Some(piece) = self.piece else { return Vec::new() };
-        let mut steps = part::working(&piece.shape);
+    pub fn working(&self, stated: &Stated) -> Working {
+        let Some(piece) = self.piece else { return Working::default() };
+        let mut working = part::working(&piece.shape);
         let source = document::ARITHMETIC.computed("sum over the load");
         let pieces = Shown { decimals: 1, ..Shown::pieces(self.pieces.unwrap_or_default()) };
         if let Stated::Weight(_, mass) = stated {
-            steps.push(Step {
-                meaning: "pieces in the load".into(),
-                symbol: "n",
-                formula: "1000·M / m_1",
-                terms: vec![
-                    Term::given("M", mass.show(&unit::KG, 2)),
-                    Term::given("m_1", piece.shape.mass().show(&unit::G, 2)),
-                ],
-                result: pieces,
-                source,
-            });
+            working
+                .step("pieces in the load", "n", "1000·M / m_1", pieces, source)
+                .given("M", mass.show(&unit::KG, 2))
+                .given("m_1", piece.shape.mass().show(&unit::G, 2));
         }
-        steps.push(Step {
-            meaning: "area of the load; 1 m² is 10^6 mm²".into(),
-            symbol: "A",
-            formula: "n·A_1 / 10^6",
-            terms: vec![
-                Term::given("n", pieces),
-                Term::given("A_1", piece.shape.surface().show(&unit::MM2, 1)),
-            ],
-            result: self.area.show(&unit::M2, 2),
-            source,
-        });
-        steps
+        working
+            .step(
+                "area of the load; 1 m² is 10^6 mm²",
+                "A",
+                "n·A_1 / 10^6",
+                self.area.show(&unit::M2, 2),
+                source,
+            )
+            .given("n", pieces)
+            .given("A_1", piece.shape.surface().show(&unit::MM2, 1));
+        working
     }
 
     /// What the area rests on.

@@ -8,7 +8,6 @@ use crate::quantity::{Shown, unit};
 use crate::site::salt_spray::{self, Finish, Hours};
 use crate::source::document;
 use crate::table::astm_b117;
-use crate::working::Step;
 
 /// The calculator.
 #[derive(Debug)]
@@ -99,8 +98,7 @@ fn state(report: &mut Report, finish: &Finish, hours: Hours) {
             report.headline = format!("At least {least} to {}", hours.until);
             let name = format!("Hours to {}", hours.until);
             report.figures = vec![Figure::one("", name, least).source(hours.source)];
-            report.working =
-                vec![Step::from_table("hours as the source states them", "h", least, hours.source)];
+            report.working.table("hours as the source states them", "h", least, hours.source);
         }
         None => {
             report.headline = format!("{} asks for no hours with this finish", hours.source.document.name);

@@ -3,7 +3,7 @@
 use super::{Choice, Figure};
 use crate::quantity::{Length, Shown, decimal, unit};
 use crate::steel::{Converted, Grade, Level, Measure, Properties};
-use crate::working::{Step, Term};
+use crate::working::Working;
 
 use super::Bound;
 
@@ -37,35 +37,22 @@ fn symbol(level: Level) -> &'static str {
 }
 
 /// A conversion as a step: read from a row, or interpolated between two.
-pub(super) fn conversion(converted: &Converted, of: &'static str) -> Step {
+pub(super) fn conversion(working: &mut Working, converted: &Converted, of: &'static str) {
     let Converted { from, to, below, above, source } = *converted;
     let meaning = format!("{of} {} in {}", from.show(), to.show().unit.symbol);
     let result = precise(to, to.number());
     if below == above {
-        return Step {
-            meaning: meaning.into(),
-            symbol: symbol(to),
-            formula: "",
-            terms: vec![Term::given("x", precise(from, from.number()))],
-            result,
-            source,
-        };
+        working.table("", symbol(to), result, source).said(meaning).given("x", precise(from, from.number()));
+        return;
     }
-    let published = |symbol, level, number| Term::published(symbol, precise(level, number), source);
-    Step {
-        meaning: meaning.into(),
-        symbol: symbol(to),
-        formula: "y1 + (y2 − y1) · (x − x1) / (x2 − x1)",
-        terms: vec![
-            Term::given("x", precise(from, from.number())),
-            published("x1", from, below.0),
-            published("x2", from, above.0),
-            published("y1", to, below.1),
-            published("y2", to, above.1),
-        ],
-        result,
-        source,
-    }
+    working
+        .step("", symbol(to), "y1 + (y2 − y1) · (x − x1) / (x2 − x1)", result, source)
+        .said(meaning)
+        .given("x", precise(from, from.number()))
+        .published("x1", precise(from, below.0), source)
+        .published("x2", precise(from, above.0), source)
+        .published("y1", precise(to, below.1), source)
+        .published("y2", precise(to, above.1), source);
 }
 
 /// A number in the unit of a level, with one decimal more than a table prints.

@@ -25,7 +25,7 @@ pub fn reported(report: &Report, state: &UseReducerDispatcher<State>) -> (Html, 
     }
     detail.push(element("div", "sections", report.sections.iter().map(section).collect()));
     detail.extend([
-        working(&report.working),
+        working(report.working.steps()),
         notes(&report.notes),
         cautions(&report.cautions),
         sources(&report.sources()),

@@ -22,6 +22,16 @@ impl Head {
 
 /// Pieces of a bolt, in mm² and mm³.
 impl Bolt {
+    /// The whole surface, threads developed.
+    pub(super) fn area(&self) -> f64 {
+        self.head_area() + self.shank_area() + self.thread_area() + self.points_area()
+    }
+
+    /// The whole solid.
+    pub(super) fn volume(&self) -> f64 {
+        self.head_volume() + self.shank_volume() + self.thread_volume() + self.points_volume()
+    }
+
     /// Ends with a point: one below a head, two on a rod.
     pub(super) fn ends(&self) -> f64 {
         if matches!(self.head, Head::None) { 2.0 } else { 1.0 }
@@ -100,6 +110,16 @@ impl Bolt {
 
 /// Pieces of a nut, in mm² and mm³.
 impl Nut {
+    /// The whole surface, the thread developed where it is tapped.
+    pub(super) fn area(&self) -> f64 {
+        self.faces_area() + self.sides_area() + self.hole_area() + self.countersinks_area()
+    }
+
+    /// The whole solid.
+    pub(super) fn volume(&self) -> f64 {
+        self.hexagon_volume() - self.hole_volume() - self.countersinks_volume()
+    }
+
     /// Depth of each countersink of 120°.
     pub(super) fn countersink_depth(&self) -> f64 {
         (self.countersink.mm() - self.profile.minor_diameter().mm()) / 2.0 * TAN_30

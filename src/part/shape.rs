@@ -118,10 +118,8 @@ impl Shape {
     /// The whole surface, threads developed.
     pub fn surface(&self) -> Area {
         Area::from_mm2(match self {
-            Self::Bolt(bolt) => {
-                bolt.head_area() + bolt.shank_area() + bolt.thread_area() + bolt.points_area()
-            }
-            Self::Nut(nut) => nut.faces_area() + nut.sides_area() + nut.hole_area() + nut.countersinks_area(),
+            Self::Bolt(bolt) => bolt.area(),
+            Self::Nut(nut) => nut.area(),
             Self::Washer(washer) => washer.area(),
         })
     }
@@ -129,10 +127,8 @@ impl Shape {
     /// The volume of the solid.
     pub fn volume(&self) -> Volume {
         Volume::from_mm3(match self {
-            Self::Bolt(bolt) => {
-                bolt.head_volume() + bolt.shank_volume() + bolt.thread_volume() + bolt.points_volume()
-            }
-            Self::Nut(nut) => nut.hexagon_volume() - nut.hole_volume() - nut.countersinks_volume(),
+            Self::Bolt(bolt) => bolt.volume(),
+            Self::Nut(nut) => nut.volume(),
             Self::Washer(washer) => washer.volume(),
         })
     }

@@ -4,7 +4,7 @@ use super::{Category, Rates};
 use crate::quantity::{Dimension, PlainNumber, Quantity, Rate, Shown, Temperature, Unit, unit};
 use crate::table::Refusal;
 use crate::table::iso_9223::{self, ZINC};
-use crate::working::{Step, Term};
+use crate::working::{Term, Working};
 
 /// SO2 in the air, taken as the deposition that it causes (ISO 9223 with ISO 9225, from memory).
 pub static SO2_IN_AIR: Unit = Unit {
@@ -133,7 +133,7 @@ impl FirstYear {
     }
 
     /// The sum, step by step.
-    pub fn steps(&self) -> Vec<Step> {
+    pub fn working(&self) -> Working {
         let t = Term::given("T", self.climate.temperature.show(&unit::CELSIUS, 1));
         let humidity = Term::given("RH", self.climate.humidity.show(&unit::PERCENT, 0));
         let deposition = |d: PlainNumber| Shown { number: d.one(), unit: &unit::MG_M2_DAY, decimals: 1 };
@@ -141,53 +141,52 @@ impl FirstYear {
         let source = iso_9223::DOSE_RESPONSE;
         let f = Shown::plain(self.f, 4);
         let cold = self.climate.temperature.celsius() <= ZINC.turn;
-        let uncertain = |meaning: &'static str, symbol, formula, result| Step {
-            meaning: meaning.into(),
-            symbol,
-            formula,
-            terms: vec![Term::given("r", per_year(self.rate))],
-            result: per_year(result),
-            source: iso_9223::UNCERTAINTY_SOURCE,
-        };
-        vec![
-            Step {
-                meaning: "term of the temperature".into(),
-                symbol: "f",
-                formula: if cold { "0.038 · (T − 10)" } else { "(10 − T) · 0.071" },
-                terms: vec![t],
-                result: f,
+        let mut working = Working::default();
+        working
+            .step(
+                "term of the temperature",
+                "f",
+                if cold { "0.038 · (T − 10)" } else { "(10 − T) · 0.071" },
+                f,
                 source,
-            },
-            Step {
-                meaning: "loss by sulfur dioxide".into(),
-                symbol: "r_P",
-                formula: "0.0129 · P^0.44 · exp(0.046 · RH + f)",
-                terms: vec![Term::given("P", deposition(self.climate.so2)), humidity, Term::given("f", f)],
-                result: per_year(self.sulfur),
+            )
+            .term(t);
+        working
+            .step(
+                "loss by sulfur dioxide",
+                "r_P",
+                "0.0129 · P^0.44 · exp(0.046 · RH + f)",
+                per_year(self.sulfur),
                 source,
-            },
-            Step {
-                meaning: "loss by chloride".into(),
-                symbol: "r_S",
-                formula: "0.0175 · S^0.57 · exp(0.008 · RH + 0.085 · T)",
-                terms: vec![Term::given("S", deposition(self.climate.chloride)), humidity, t],
-                result: per_year(self.salt),
+            )
+            .given("P", deposition(self.climate.so2))
+            .term(humidity)
+            .given("f", f);
+        working
+            .step(
+                "loss by chloride",
+                "r_S",
+                "0.0175 · S^0.57 · exp(0.008 · RH + 0.085 · T)",
+                per_year(self.salt),
                 source,
-            },
-            Step {
-                meaning: "loss of zinc in the first year".into(),
-                symbol: "r",
-                formula: "r_P + r_S",
-                terms: vec![
-                    Term::given("r_P", per_year(self.sulfur)),
-                    Term::given("r_S", per_year(self.salt)),
-                ],
-                result: per_year(self.rate),
-                source,
-            },
-            uncertain("the least it may be", "r_low", "r · 0.67", self.low),
-            uncertain("the most it may be", "r_high", "r · 1.5", self.high),
-        ]
+            )
+            .given("S", deposition(self.climate.chloride))
+            .term(humidity)
+            .term(t);
+        working
+            .step("loss of zinc in the first year", "r", "r_P + r_S", per_year(self.rate), source)
+            .given("r_P", per_year(self.sulfur))
+            .given("r_S", per_year(self.salt));
+        let bounds = [
+            ("the least it may be", "r_low", "r · 0.67", self.low),
+            ("the most it may be", "r_high", "r · 1.5", self.high),
+        ];
+        for (meaning, symbol, formula, bound) in bounds {
+            working
+                .step(meaning, symbol, formula, per_year(bound), iso_9223::UNCERTAINTY_SOURCE)
+                .given("r", per_year(self.rate));
+        }
+        working
     }
 }
 
@@ -222,10 +221,10 @@ mod tests {
 
     #[test]
     fn the_working_shows_the_constants_that_are_used() {
-        let steps = at(10.0, 80.0, 10.0, 3.0).unwrap().steps();
+        let steps = at(10.0, 80.0, 10.0, 3.0).unwrap().working();
         for constant in [ZINC.a, ZINC.p, ZINC.h, ZINC.below, ZINC.c, ZINC.s, ZINC.k, ZINC.m] {
             let shown = constant.to_string();
-            assert!(steps.iter().any(|step| step.formula.contains(&shown)), "{shown}");
+            assert!(steps.steps().iter().any(|step| step.formula.contains(&shown)), "{shown}");
         }
     }
 }

@@ -8,7 +8,7 @@ use super::{Category, Rates};
 use crate::quantity::{Length, Quantity, Rate, Shown, Time, unit};
 use crate::source::Source;
 use crate::table::{iso_9224, iso_14713_1};
-use crate::working::{Step, Term};
+use crate::working::{Step, Working};
 
 /// How the loss goes on after the first year.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -128,7 +128,7 @@ impl Exponent {
     }
 
     /// The sum of [`years`], shown.
-    pub fn years_step(self, meaning: &'static str, thickness: Length, rate: Rate) -> Step {
+    pub fn years_step(self, working: &mut Working, meaning: &'static str, thickness: Length, rate: Rate) {
         let result = years(thickness, rate, self);
         let beyond = result.year() > iso_9224::STRAIGHT_BEYOND.year();
         let (formula, source) = match self {
@@ -136,31 +136,33 @@ impl Exponent {
             _ if beyond => ("20 + (D / r − 20^b) / (b · 20^(b − 1))", iso_9224::STRAIGHT_LINE),
             _ => ("(D / r)^(1 / b)", iso_9224::POWER_LAW),
         };
-        let mut terms = vec![
-            Term::given("D", thickness.show(&unit::UM, 1)),
-            Term::given("r", rate.show(&unit::UM_YEAR, 2)),
-        ];
-        terms.extend(self.term());
-        Step { meaning: meaning.into(), symbol: "t", formula, terms, result: shown_years(result), source }
+        let step = working
+            .step(meaning, "t", formula, shown_years(result), source)
+            .given("D", thickness.show(&unit::UM, 1))
+            .given("r", rate.show(&unit::UM_YEAR, 2));
+        self.put_in(step);
     }
 
     /// The sum of [`attack`], shown.
-    pub fn attack_step(self, meaning: &'static str, rate: Rate, time: Time) -> Step {
+    pub fn attack_step(self, working: &mut Working, meaning: &'static str, rate: Rate, time: Time) {
         let beyond = time.year() > iso_9224::STRAIGHT_BEYOND.year();
         let (formula, source) = match self {
             Self::Straight => ("r · t", self.source()),
             _ if beyond => ("r · (20^b + b · 20^(b − 1) · (t − 20))", iso_9224::STRAIGHT_LINE),
             _ => ("r · t^b", iso_9224::POWER_LAW),
         };
-        let mut terms =
-            vec![Term::given("r", rate.show(&unit::UM_YEAR, 2)), Term::given("t", shown_years(time))];
-        terms.extend(self.term());
         let result = attack(rate, time, self).show(&unit::UM, 1);
-        Step { meaning: meaning.into(), symbol: "D", formula, terms, result, source }
+        let step = working
+            .step(meaning, "D", formula, result, source)
+            .given("r", rate.show(&unit::UM_YEAR, 2))
+            .given("t", shown_years(time));
+        self.put_in(step);
     }
 
-    fn term(self) -> Option<Term> {
-        (self != Self::Straight).then(|| Term::published("b", Shown::plain(self.b(), 3), iso_9224::EXPONENTS))
+    fn put_in(self, step: &mut Step) {
+        if self != Self::Straight {
+            step.published("b", Shown::plain(self.b(), 3), iso_9224::EXPONENTS);
+        }
     }
 }
 

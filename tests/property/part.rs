@@ -62,13 +62,13 @@ fn every_standard_part_is_sound_and_its_working_adds_up() {
     assert!(parts.len() > 300, "{}", parts.len());
     for (name, shape) in parts {
         assert_eq!(shape.check(), Ok(()), "{name}");
-        for step in working(&shape).iter().filter(|step| !step.formula.is_empty()) {
+        for step in working(&shape).steps().iter().filter(|step| !step.formula.is_empty()) {
             super::working::check(step, &name);
         }
         if let Shape::Nut(_) = shape {
             let blank = shape.blank();
             assert!(blank.surface() < shape.surface() && blank.volume() > shape.volume(), "{name}");
-            for step in working(&blank).iter().filter(|step| !step.formula.is_empty()) {
+            for step in working(&blank).steps().iter().filter(|step| !step.formula.is_empty()) {
                 super::working::check(step, &name);
             }
         }

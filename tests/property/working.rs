@@ -14,8 +14,13 @@ fn every_displayed_sum_gives_its_displayed_result() {
             let report = entry
                 .evaluate(&example.pairs.iter().copied().collect())
                 .unwrap_or_else(|problems| panic!("{}: “{}”: {problems}", entry.about.id, example.title));
-            assert!(!report.working.is_empty(), "{}: “{}” shows no working", entry.about.id, example.title);
-            for step in report.working.iter().filter(|step| !step.formula.is_empty()) {
+            assert!(
+                !report.working.steps().is_empty(),
+                "{}: “{}” shows no working",
+                entry.about.id,
+                example.title
+            );
+            for step in report.working.steps().iter().filter(|step| !step.formula.is_empty()) {
                 check(step, entry.about.id);
                 sums += 1;
             }

@@ -9,7 +9,7 @@ use crate::table::iso_4042_threads;
 use crate::thread::coat_room::{self, NutChoice, Pair};
 use crate::thread::fit::GROWTH;
 use crate::thread::{limits, overtap};
-use crate::working::{Step, Term};
+use crate::working::Working;
 
 pub(super) fn finding(input: &Input, outcome: &Outcome) -> Finding {
     let coat = thickness(input.coat, input.coat_unit);
@@ -96,49 +96,41 @@ pub(super) fn tried(input: &Input, outcome: &Outcome) -> Section {
     Section { title: "Pairs tried, the nearest to stock first".into(), figures: figures.collect() }
 }
 
-pub(super) fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
-    let steps = outcome.answers.iter().flatten().filter_map(|answer| step(input, answer));
-    steps.collect()
+pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
+    let mut working = Working::default();
+    for answer in outcome.answers.iter().flatten() {
+        step(input, answer, &mut working);
+    }
+    working
 }
 
 /// How the thickest coat of a pair comes about.
-fn step(input: &Input, answer: &Answer) -> Option<Step> {
+fn step(input: &Input, answer: &Answer, working: &mut Working) -> Option<()> {
     let ruler = Ruler::of(input.thread);
     let bolt = limits::bolt(input.thread, answer.pair.bolt).ok()?;
-    let meaning = format!("thickest coat for bolt {} in nut {}", answer.pair.bolt, answer.pair.nut).into();
-    let allowance = Term::published("a", ruler.exact(bolt.allowance()), bolt.deviation.source);
-    Some(match input.rule {
-        Rule::Quarter => Step {
-            meaning,
-            symbol: "t_max",
-            formula: "a / 4",
-            terms: vec![allowance],
-            result: ruler.fine(answer.thickest),
-            source: answer.source,
-        },
+    let meaning = format!("thickest coat for bolt {} in nut {}", answer.pair.bolt, answer.pair.nut);
+    let step = match input.rule {
+        Rule::Quarter => working
+            .step("", "t_max", "a / 4", ruler.fine(answer.thickest), answer.source)
+            .published("a", ruler.exact(bolt.allowance()), bolt.deviation.source),
         Rule::Iso4042(_) => {
-            Step::from_table(meaning, "t_max", thickness(answer.thickest, input.coat_unit), answer.source)
+            working.table("", "t_max", thickness(answer.thickest, input.coat_unit), answer.source)
         }
         Rule::Corner(spread, coated) => {
             let nut = match answer.pair.nut {
                 NutChoice::Class(class) => limits::nut(input.thread, class).ok()?,
                 NutChoice::Over(allowance) => overtap::nut(input.thread, allowance).ok()?.limits,
             };
-            Step {
-                meaning,
-                symbol: "t_max",
-                formula: "(D2min − d2max) / (4 · (1 + u) · n)",
-                terms: vec![
-                    Term::given("D2min", ruler.size(nut.pitch.least)),
-                    Term::given("d2max", ruler.size(bolt.pitch.greatest)),
-                    Term::given("u", Shown::plain(spread, 3)),
-                    Term::given("n", Shown::plain(coated.parts(), 0)),
-                ],
-                result: ruler.fine(answer.thickest),
-                source: GROWTH,
-            }
+            working
+                .step("", "t_max", "(D2min − d2max) / (4 · (1 + u) · n)", ruler.fine(answer.thickest), GROWTH)
+                .given("D2min", ruler.size(nut.pitch.least))
+                .given("d2max", ruler.size(bolt.pitch.greatest))
+                .given("u", Shown::plain(spread, 3))
+                .given("n", Shown::plain(coated.parts(), 0))
         }
-    })
+    };
+    step.said(meaning);
+    Some(())
 }
 
 pub(super) fn notes(input: &Input) -> Vec<Note> {

@@ -11,7 +11,7 @@ use crate::steel::hydrogen::{Assessment, Bake, Rule};
 use crate::steel::tempering;
 use crate::steel::{Converted, Level};
 use crate::table::{astm_b850, iso_2081};
-use crate::working::{Step, Term};
+use crate::working::Working;
 
 /// The report.
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
@@ -128,19 +128,19 @@ fn figures(outcome: &Outcome) -> Vec<Figure> {
     figures
 }
 
-fn working(outcome: &Outcome) -> Vec<Step> {
-    let mut steps = Vec::new();
+fn working(outcome: &Outcome) -> Working {
+    let mut working = Working::default();
     if let Ok((known, printed)) = outcome.assessment.state.hardest_as_known()
         && let Some(source) = printed
     {
-        steps.push(Step::from_table("greatest hardness of the grade", "H", known.show(), source));
+        working.table("greatest hardness of the grade", "H", known.show(), source);
     }
     let mut seen: Vec<Converted> = Vec::new();
     let of_hardest = outcome.hardest.iter().filter_map(|hardest| hardest.as_ref().ok()?.converted);
     let mut add = |converted: Converted, of| {
         if !seen.contains(&converted) {
             seen.push(converted);
-            steps.push(steel_fields::conversion(&converted, of));
+            steel_fields::conversion(&mut working, &converted, of);
         }
     };
     of_hardest.for_each(|converted| add(converted, "the hardest end"));
@@ -153,33 +153,30 @@ fn working(outcome: &Outcome) -> Vec<Step> {
         }
     }
     if let Ok(Some(Bake { by, row })) = outcome.bake {
-        let mut step = Step::from_table(
+        let step = working.table(
             "shortest bake, by the row of the table",
             "t_bake",
             row.hours.show(&unit::HOUR, 0),
             astm_b850::TABLE_1_SOURCE,
         );
-        let of = |symbol, value| Term::published(symbol, value, astm_b850::TABLE_1_SOURCE);
-        let hrc = |number| Level::Hardness(Hardness::hrc(number)).show();
-        step.terms = match by {
-            Level::Tensile(_) => vec![
-                Term::given("Rm", by.show()),
-                of("over", Level::Tensile(row.over).show()),
-                of("to", Level::Tensile(row.to).show()),
-            ],
-            Level::Hardness(_) => {
-                vec![Term::given("HRC", by.show()), of("over", hrc(row.hrc.0)), of("to", hrc(row.hrc.1))]
-            }
+        let hrc = |number| Level::Hardness(Hardness::hrc(number));
+        let (symbol, over, to) = match by {
+            Level::Tensile(_) => ("Rm", Level::Tensile(row.over), Level::Tensile(row.to)),
+            Level::Hardness(_) => ("HRC", hrc(row.hrc.0), hrc(row.hrc.1)),
         };
-        steps.push(step);
+        step.given(symbol, by.show()).published("over", over.show(), astm_b850::TABLE_1_SOURCE).published(
+            "to",
+            to.show(),
+            astm_b850::TABLE_1_SOURCE,
+        );
     }
-    if steps.is_empty() {
+    if working.steps().is_empty() {
         // A strength that was typed and is compared in megapascals needs no table.
         if let Ok((known, _)) = outcome.assessment.state.hardest_as_known() {
-            steps.push(Step::from_table("hardest end, as given", "H", known.show(), Rule::B850Bake.source()));
+            working.table("hardest end, as given", "H", known.show(), Rule::B850Bake.source());
         }
     }
-    steps
+    working
 }
 
 fn cautions(process: Process) -> Vec<Caution> {

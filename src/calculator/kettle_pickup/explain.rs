@@ -8,7 +8,7 @@ use crate::quantity::{Mass, Quantity, Shown, Temperature, unit};
 use crate::source::{Source, document};
 use crate::steel::tempering;
 use crate::table::hotdip_process as practice;
-use crate::working::{Step, Term};
+use crate::working::Working;
 
 const SUM: Source = document::ARITHMETIC.computed("sum over the load");
 
@@ -201,80 +201,56 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
     notes
 }
 
-fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
+fn working(input: &Input, outcome: &Outcome) -> Working {
     let zinc = &outcome.zinc;
-    let mut steps = outcome.load.working(&input.stated);
-    let mut step = |meaning: &'static str, symbol, formula, terms, result, source| {
-        steps.push(Step { meaning: meaning.into(), symbol, formula, terms, result, source });
-    };
+    let mut working = outcome.load.working(&input.stated);
     let areal = (input.factor.least * input.coat).show(&unit::G_M2, 2);
     let on_parts = zinc.on_parts.show(&unit::KG, 3);
-    step(
-        "mass of the coat on the area",
-        "m",
-        "k·t",
-        vec![
-            Term::published("k", input.factor.least.show(&unit::G_M2_UM, 3), input.factor.source),
-            Term::given("t", input.coat.show(&unit::UM, 2)),
-        ],
-        areal,
-        document::ARITHMETIC.computed("mass = density × thickness"),
-    );
-    step(
-        "zinc on the parts",
-        "Z",
-        "m·A / 1000",
-        vec![Term::given("m", areal), Term::given("A", outcome.load.area.show(&unit::M2, 2))],
-        on_parts,
-        SUM,
-    );
+    working
+        .step(
+            "mass of the coat on the area",
+            "m",
+            "k·t",
+            areal,
+            document::ARITHMETIC.computed("mass = density × thickness"),
+        )
+        .published("k", input.factor.least.show(&unit::G_M2_UM, 3), input.factor.source)
+        .given("t", input.coat.show(&unit::UM, 2));
+    working
+        .step("zinc on the parts", "Z", "m·A / 1000", on_parts, SUM)
+        .given("m", areal)
+        .given("A", outcome.load.area.show(&unit::M2, 2));
     if let (Some(share), Some(mass)) = (outcome.share, outcome.load.mass) {
-        step(
-            "zinc for the weight of steel",
-            "p",
-            "100·Z / M",
-            vec![Term::given("Z", on_parts), Term::given("M", mass.show(&unit::KG, 2))],
-            Shown::percent(share, 2),
-            SUM,
-        );
+        working
+            .step("zinc for the weight of steel", "p", "100·Z / M", Shown::percent(share, 2), SUM)
+            .given("Z", on_parts)
+            .given("M", mass.show(&unit::KG, 2));
     }
     let percent = |share: Option<f64>| Shown::percent(share.unwrap_or(0.0), 1);
     if knows_losses(input) {
-        step(
-            "zinc fed to the kettle, with what dross and ash take",
-            "F",
-            "Z·(1 + (d + e) / 100)",
-            vec![
-                Term::given("Z", on_parts),
-                Term::given("d", percent(input.dross)),
-                Term::given("e", percent(input.ash)),
-            ],
-            zinc.fed.show(&unit::KG, 3),
-            SUM,
-        );
+        working
+            .step(
+                "zinc fed to the kettle, with what dross and ash take",
+                "F",
+                "Z·(1 + (d + e) / 100)",
+                zinc.fed.show(&unit::KG, 3),
+                SUM,
+            )
+            .given("Z", on_parts)
+            .given("d", percent(input.dross))
+            .given("e", percent(input.ash));
     }
     if let (Some(cost), Some(price)) = (outcome.cost, input.price) {
-        step(
-            "cost at your price of a kilogram",
-            "K",
-            "c·F",
-            vec![
-                Term::given("c", Shown { number: price, unit: &super::PER_KG, decimals: 4 }),
-                Term::given("F", zinc.fed.show(&unit::KG, 3)),
-            ],
-            Shown::plain(cost, 2),
-            SUM,
-        );
+        working
+            .step("cost at your price of a kilogram", "K", "c·F", Shown::plain(cost, 2), SUM)
+            .given("c", Shown { number: price, unit: &super::PER_KG, decimals: 4 })
+            .given("F", zinc.fed.show(&unit::KG, 3));
     }
     if let (Some(_), Some(mass), Some(basket)) = (outcome.baskets, outcome.load.mass, input.basket) {
-        step(
-            "baskets, before rounding up",
-            "B",
-            "M / M_B",
-            vec![Term::given("M", mass.show(&unit::KG, 2)), Term::given("M_B", basket.show(&unit::KG, 2))],
-            Shown::plain(mass.g() / basket.g(), 2),
-            SUM,
-        );
+        working
+            .step("baskets, before rounding up", "B", "M / M_B", Shown::plain(mass.g() / basket.g(), 2), SUM)
+            .given("M", mass.show(&unit::KG, 2))
+            .given("M_B", basket.show(&unit::KG, 2));
     }
-    steps
+    working
 }

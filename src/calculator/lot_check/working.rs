@@ -5,39 +5,36 @@ use super::{Input, Outcome};
 use crate::lot;
 use crate::quantity::{Dimension, Length, Quantity, Shown, Unit, unit};
 use crate::source::document;
-use crate::working::{Step, Term};
+use crate::working::{Term, Working};
 
-pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Step> {
+pub(super) fn of(input: &Input, outcome: &Outcome) -> Working {
     let statistics = &outcome.statistics;
     let n = Term::given("n", Shown::plain(statistics.articles as f64, 0));
     let mean = input.precise(statistics.mean, 2);
     let arithmetic = |place| document::ARITHMETIC.computed(place);
-    let step = |meaning: &'static str, symbol, formula, terms, result, source| Step {
-        meaning: meaning.into(),
-        symbol,
-        formula,
-        terms,
-        result,
-        source,
-    };
-    let mut steps = vec![step(
-        "lot mean: the sum of the article means over their number",
-        "m",
-        "S / n",
-        vec![Term::given("S", input.precise(statistics.sum, 2)), n],
-        mean,
-        arithmetic("mean"),
-    )];
+    let mut working = Working::default();
+    working
+        .step(
+            "lot mean: the sum of the article means over their number",
+            "m",
+            "S / n",
+            mean,
+            arithmetic("mean"),
+        )
+        .given("S", input.precise(statistics.sum, 2))
+        .term(n);
     if let Some(deviation) = statistics.deviation {
         let deviation = input.precise(deviation, 2);
-        steps.push(step(
-            "standard deviation, from the sum of the squared deviations of the article means",
-            "s",
-            "sqrt(Q / (n − 1))",
-            vec![Term::given("Q", squares(statistics.squares, input.readings.unit)), n],
-            deviation,
-            arithmetic("standard deviation of a sample"),
-        ));
+        working
+            .step(
+                "standard deviation, from the sum of the squared deviations of the article means",
+                "s",
+                "sqrt(Q / (n − 1))",
+                deviation,
+                arithmetic("standard deviation of a sample"),
+            )
+            .given("Q", squares(statistics.squares, input.readings.unit))
+            .term(n);
         if let Ok(evidence) = outcome.evidence {
             let t = Shown::plain(evidence.t, 4);
             let meaning = format!(
@@ -45,41 +42,37 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Step> {
                 Shown::percent(evidence.confidence.one(), 1),
                 evidence.freedom
             );
-            steps.push(Step::from_table(meaning, "t", t, lot::T));
-            steps.push(step(
-                "the mean of the whole lot is at least this, with that confidence",
-                "L",
-                "m − t · s / sqrt(n)",
-                vec![Term::given("m", mean), Term::given("t", t), Term::given("s", deviation), n],
-                input.precise(evidence.lower_bound, 1),
-                lot::BOUND,
-            ));
+            working.table("", "t", t, lot::T).said(meaning);
+            working
+                .step(
+                    "the mean of the whole lot is at least this, with that confidence",
+                    "L",
+                    "m − t · s / sqrt(n)",
+                    input.precise(evidence.lower_bound, 1),
+                    lot::BOUND,
+                )
+                .given("m", mean)
+                .given("t", t)
+                .given("s", deviation)
+                .term(n);
         }
     }
     for Named { what, symbol, at_least, comparison } in named(outcome) {
         let printed = comparison.limit.printed;
         let same_unit = printed.unit == input.readings.unit;
         let limit = if same_unit { printed } else { input.precise(comparison.limit.thickness, 3) };
-        let terms = vec![
-            Term::given("x", input.precise(comparison.value, 2)),
-            Term::published("x_lim", limit, input.source_of(comparison)),
-        ];
         let (meaning, formula) = match (what, at_least) {
             ("Lot mean", true) => ("how far the lot mean is above its least", "x − x_lim"),
             ("Lot mean", false) => ("how far the lot mean is below its greatest", "x_lim − x"),
             ("Least article", _) => ("how far the least article is above its limit", "x − x_lim"),
             _ => ("how far the least reading is above its limit", "x − x_lim"),
         };
-        steps.push(step(
-            meaning,
-            symbol,
-            formula,
-            terms,
-            input.precise(comparison.margin, 1),
-            arithmetic("difference"),
-        ));
+        working
+            .step(meaning, symbol, formula, input.precise(comparison.margin, 1), arithmetic("difference"))
+            .given("x", input.precise(comparison.value, 2))
+            .published("x_lim", limit, input.source_of(comparison));
     }
-    steps
+    working
 }
 
 static UM2: Unit = square("µm²", "square micrometres");

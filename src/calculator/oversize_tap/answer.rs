@@ -9,7 +9,7 @@ use crate::table::iso_10684_annex_a;
 use crate::thread::fit::{self, Corner, Diameter};
 use crate::thread::limits::Limits;
 use crate::thread::{Thread, undercut};
-use crate::working::{Step, Term};
+use crate::working::Working;
 
 const ADDITION: Source = document::ARITHMETIC.computed("sums and differences of limits");
 
@@ -164,96 +164,79 @@ fn nut_class(input: &Input) -> String {
     }
 }
 
-pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Step> {
+pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working {
     let fit = &outcome.fit;
     let (nut, bare) = (fit.nut, fit.bare);
-    let size = |symbol, length| Term::given(symbol, ruler.size(length));
     let growth = fit::GROWTH;
     let widest = Length::from_mm(input.coat.greatest.mm() * (1.0 + input.coat.spread));
-    let step = |meaning: &'static str, symbol, formula, terms, result, source| Step {
-        meaning: meaning.into(),
-        symbol,
-        formula,
-        terms,
-        result,
-        source,
-    };
-    let published = |symbol, value: crate::table::Printed| {
-        Term::published(symbol, ruler.exact(value.value), value.source)
-    };
-    let mut steps = vec![
-        step(
+    let mut working = Working::default();
+    working
+        .step(
             "greatest pitch diameter of the bolt before the coat",
             "d2max",
             "d2 − a",
-            vec![
-                size("d2", input.thread.pitch_diameter()),
-                Term::published("a", ruler.exact(bare.allowance()), bare.deviation.source),
-            ],
             ruler.size(bare.pitch.greatest),
             ADDITION,
-        ),
-        step(
-            "least pitch diameter of the nut",
-            "D2min",
-            "D2 + EI",
-            vec![size("D2", input.thread.pitch_diameter()), published("EI", nut.deviation)],
-            ruler.size(nut.pitch.least),
-            ADDITION,
-        ),
-        step(
+        )
+        .given("d2", ruler.size(input.thread.pitch_diameter()))
+        .published("a", ruler.exact(bare.allowance()), bare.deviation.source);
+    working
+        .step("least pitch diameter of the nut", "D2min", "D2 + EI", ruler.size(nut.pitch.least), ADDITION)
+        .given("D2", ruler.size(input.thread.pitch_diameter()))
+        .published("EI", ruler.exact(nut.deviation.value), nut.deviation.source);
+    working
+        .step(
             "greatest pitch diameter of the nut",
             "D2max",
             "D2min + TD2",
-            vec![size("D2min", nut.pitch.least), published("TD2", nut.pitch_tolerance)],
             ruler.size(nut.pitch.greatest),
             ADDITION,
-        ),
-        step(
-            "greatest coat on the flanks",
-            "t_flank",
-            "t · (1 + u)",
-            vec![
-                Term::given("t", ruler.fine(input.coat.greatest)),
-                Term::given("u", Shown::plain(input.coat.spread, 3)),
-            ],
-            ruler.fine(widest),
-            ADDITION,
-        ),
-        step(
+        )
+        .given("D2min", ruler.size(nut.pitch.least))
+        .published("TD2", ruler.exact(nut.pitch_tolerance.value), nut.pitch_tolerance.source);
+    working
+        .step("greatest coat on the flanks", "t_flank", "t · (1 + u)", ruler.fine(widest), ADDITION)
+        .given("t", ruler.fine(input.coat.greatest))
+        .given("u", Shown::plain(input.coat.spread, 3));
+    working
+        .step(
             "greatest pitch diameter of the bolt after the coat",
             "d2c",
             "d2max + 4 · t_flank",
-            vec![size("d2max", bare.pitch.greatest), Term::given("t_flank", ruler.fine(widest))],
             ruler.size(fit.coated.pitch.greatest),
             growth,
-        ),
-        step(
+        )
+        .given("d2max", ruler.size(bare.pitch.greatest))
+        .given("t_flank", ruler.fine(widest));
+    working
+        .step(
             "greatest major diameter of the bolt after the coat",
             "d_c",
             "d_max + 2 · t",
-            vec![size("d_max", bare.major.greatest), Term::given("t", ruler.fine(input.coat.greatest))],
             ruler.size(fit.coated.major.greatest),
             growth,
-        ),
-        step(
+        )
+        .given("d_max", ruler.size(bare.major.greatest))
+        .given("t", ruler.fine(input.coat.greatest));
+    working
+        .step(
             "clearance on the pitch diameter at the worst corner",
             "c2",
             "D2min − d2c",
-            vec![size("D2min", nut.pitch.least), size("d2c", fit.coated.pitch.greatest)],
             ruler.size(fit.pitch.least),
             ADDITION,
-        ),
-    ];
-    steps.push(thickest(outcome, ruler));
+        )
+        .given("D2min", ruler.size(nut.pitch.least))
+        .given("d2c", ruler.size(fit.coated.pitch.greatest));
+    thickest(&mut working, outcome, ruler);
     if input.way == Way::Under {
-        steps.extend(undercut_area(input, outcome, ruler));
+        undercut_area(&mut working, input, outcome, ruler);
     }
-    steps
+    working
 }
 
 /// The thickest even coat, on the diameter that sets it.
-fn thickest(outcome: &Outcome, ruler: Ruler) -> Step {
+fn thickest(working: &mut Working, outcome: &Outcome, ruler: Ruler) {
     let fit = &outcome.fit;
     let (formula, nut, bolt) = match fit.governs {
         Diameter::Pitch => {
@@ -266,29 +249,25 @@ fn thickest(outcome: &Outcome, ruler: Ruler) -> Step {
             ("(D1min − d1max) / 2", ("D1min", fit.nut.minor.least), ("d1max", fit.bare.minor_greatest))
         }
     };
-    Step {
-        meaning: format!("thickest even coat, set by the {}", fit.governs.name()).into(),
-        symbol: "t_even",
-        formula,
-        terms: vec![Term::given(nut.0, ruler.size(nut.1)), Term::given(bolt.0, ruler.size(bolt.1))],
-        result: ruler.fine(fit.thickest_even),
-        source: fit::GROWTH,
-    }
+    working
+        .step("", "t_even", formula, ruler.fine(fit.thickest_even), fit::GROWTH)
+        .said(format!("thickest even coat, set by the {}", fit.governs.name()))
+        .given(nut.0, ruler.size(nut.1))
+        .given(bolt.0, ruler.size(bolt.1));
 }
 
-fn undercut_area(input: &Input, outcome: &Outcome, ruler: Ruler) -> Option<Step> {
-    let bolt = undercut::bolt(input.thread).ok()?;
-    Some(Step {
-        meaning: "stress area of the bolt cut under".into(),
-        symbol: "As",
-        formula: "π / 4 · ((d2az + d3az) / 2)^2",
-        terms: vec![
-            Term::given("d2az", ruler.size(bolt.pitch_diameter)),
-            Term::given("d3az", ruler.size(bolt.root_diameter)),
-        ],
-        result: area(outcome.stress_area, input.thread),
-        source: undercut::STRESS_AREA,
-    })
+fn undercut_area(working: &mut Working, input: &Input, outcome: &Outcome, ruler: Ruler) {
+    let Ok(bolt) = undercut::bolt(input.thread) else { return };
+    working
+        .step(
+            "stress area of the bolt cut under",
+            "As",
+            "π / 4 · ((d2az + d3az) / 2)^2",
+            area(outcome.stress_area, input.thread),
+            undercut::STRESS_AREA,
+        )
+        .given("d2az", ruler.size(bolt.pitch_diameter))
+        .given("d3az", ruler.size(bolt.root_diameter));
 }
 
 pub(super) fn notes(input: &Input) -> Vec<Note> {

@@ -7,16 +7,13 @@ use crate::part::{STEEL, STEEL_SOURCE};
 use crate::quantity::{Quantity, Shown, unit};
 use crate::source::{Source, document};
 use crate::table::mechanical_process as practice;
-use crate::working::{Step, Term};
+use crate::working::{Term, Working};
 
 const SUM: Source = document::ARITHMETIC.computed("sum over the load");
 
-pub(super) fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
+pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     let charge = &outcome.charge;
-    let mut steps = outcome.load.working(&input.stated);
-    let mut step = |meaning: &'static str, symbol, formula, terms, result, source| {
-        steps.push(Step { meaning: meaning.into(), symbol, formula, terms, result, source });
-    };
+    let mut working = outcome.load.working(&input.stated);
     let (density, density_source) = input.deposit;
     let coat = Term {
         symbol: "t",
@@ -28,145 +25,122 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
     let deposit = charge.deposit.show(&unit::KG, 3);
     let powder = charge.powder.show(&unit::KG, 3);
     let copper = charge.copper.show(&unit::G, 1);
-    step(
-        "mass of the coat on the area",
-        "m",
-        "k·t",
-        vec![Term { symbol: "k", value: density.show(&unit::G_M2_UM, 3), source: density_source }, coat],
-        areal,
-        document::ARITHMETIC.computed("mass = density × thickness"),
-    );
-    step("zinc on the parts", "Z", "m·A / 1000", vec![Term::given("m", areal), area], deposit, SUM);
-    step(
-        "zinc powder to weigh in",
-        "W",
-        "100·Z / η",
-        vec![
-            Term::given("Z", deposit),
-            default("η", Shown::percent(input.yielded, 1), practice::YIELD, practice::YIELD_SOURCE),
-        ],
-        powder,
-        practice::YIELD_SOURCE,
-    );
+    working
+        .step(
+            "mass of the coat on the area",
+            "m",
+            "k·t",
+            areal,
+            document::ARITHMETIC.computed("mass = density × thickness"),
+        )
+        .known("k", density.show(&unit::G_M2_UM, 3), density_source)
+        .term(coat);
+    working.step("zinc on the parts", "Z", "m·A / 1000", deposit, SUM).given("m", areal).term(area);
+    working
+        .step("zinc powder to weigh in", "W", "100·Z / η", powder, practice::YIELD_SOURCE)
+        .given("Z", deposit)
+        .term(default("η", Shown::percent(input.yielded, 1), practice::YIELD, practice::YIELD_SOURCE));
     let number = Term {
         symbol: "N",
         value: Shown::plain(f64::from(outcome.additions.0), 0),
         source: outcome.additions.1,
     };
-    step(
-        "zinc powder in each addition",
-        "w",
-        "W / N",
-        vec![Term::given("W", powder), number],
-        each(charge.powder, f64::from(outcome.additions.0)).show(&unit::KG, 3),
-        outcome.additions.1.unwrap_or(SUM),
-    );
-    step(
-        "copper of the flash, in grams",
-        "C",
-        "ρ_Cu·t_Cu·A",
-        vec![
-            Term::published("ρ_Cu", barrel::COPPER.show(&unit::G_CM3, 2), barrel::COPPER_SOURCE),
-            Term {
-                symbol: "t_Cu",
-                value: input.flash.show(&unit::UM, 2),
-                source: (input.flash == barrel::COPPER_FLASH).then_some(barrel::COPPER_FLASH_SOURCE),
-            },
-            area,
-        ],
-        copper,
-        practice::COPPER_SOURCE,
-    );
-    step(
-        "as copper sulfate pentahydrate",
-        "S",
-        "r·C",
-        vec![
-            Term::published("r", Shown::plain(barrel::SULFATE_TO_COPPER, 3), barrel::SULFATE_SOURCE),
-            Term::given("C", copper),
-        ],
-        charge.copper_sulfate.show(&unit::G, 1),
-        barrel::SULFATE_SOURCE,
-    );
-    let (Some((parts, beads)), Some(mass)) = (outcome.bulk, outcome.load.mass) else { return steps };
+    working
+        .step(
+            "zinc powder in each addition",
+            "w",
+            "W / N",
+            each(charge.powder, f64::from(outcome.additions.0)).show(&unit::KG, 3),
+            outcome.additions.1.unwrap_or(SUM),
+        )
+        .given("W", powder)
+        .term(number);
+    working
+        .step("copper of the flash, in grams", "C", "ρ_Cu·t_Cu·A", copper, practice::COPPER_SOURCE)
+        .published("ρ_Cu", barrel::COPPER.show(&unit::G_CM3, 2), barrel::COPPER_SOURCE)
+        .known(
+            "t_Cu",
+            input.flash.show(&unit::UM, 2),
+            (input.flash == barrel::COPPER_FLASH).then_some(barrel::COPPER_FLASH_SOURCE),
+        )
+        .term(area);
+    working
+        .step(
+            "as copper sulfate pentahydrate",
+            "S",
+            "r·C",
+            charge.copper_sulfate.show(&unit::G, 1),
+            barrel::SULFATE_SOURCE,
+        )
+        .published("r", Shown::plain(barrel::SULFATE_TO_COPPER, 3), barrel::SULFATE_SOURCE)
+        .given("C", copper);
+    let (Some((parts, beads)), Some(mass)) = (outcome.bulk, outcome.load.mass) else { return working };
     let heap = parts.show(&unit::LITRE, 2);
-    step(
-        "heap of parts, in litres",
-        "V_p",
-        "100·M / (ρ·φ)",
-        vec![
-            Term::given("M", mass.show(&unit::KG, 2)),
-            Term::published("ρ", STEEL.show(&unit::G_CM3, 2), STEEL_SOURCE),
-            default(
-                "φ",
-                Shown::percent(input.solid_share, 1),
-                barrel::usual_solid_share(STEEL),
-                barrel::USUAL_SOLID_SHARE_SOURCE,
-            ),
-        ],
-        heap,
-        practice::PARTS_PER_VOLUME_SOURCE,
-    );
-    step(
-        "glass beads, in litres",
-        "V_b",
-        "b·V_p",
-        vec![
-            default(
-                "b",
-                Shown::plain(input.bead_ratio, 2),
-                practice::BEADS_TO_PARTS,
-                practice::BEADS_TO_PARTS_SOURCE,
-            ),
-            Term::given("V_p", heap),
-        ],
-        beads.show(&unit::LITRE, 2),
-        practice::BEADS_TO_PARTS_SOURCE,
-    );
-    step(
-        "glass beads, in kilograms",
-        "M_b",
-        "ρ_g·p·V_b",
-        vec![
-            Term::published(
-                "ρ_g",
-                Shown { number: practice::GLASS, unit: &unit::G_CM3, decimals: 1 },
-                practice::GLASS_SOURCE,
-            ),
-            Term::published("p", Shown::plain(barrel::BEAD_PACKING, 1), barrel::BEAD_PACKING_SOURCE),
-            Term::given("V_b", beads.show(&unit::LITRE, 2)),
-        ],
-        barrel::bead_mass(beads).show(&unit::KG, 1),
-        barrel::BEAD_PACKING_SOURCE,
-    );
+    working
+        .step("heap of parts, in litres", "V_p", "100·M / (ρ·φ)", heap, practice::PARTS_PER_VOLUME_SOURCE)
+        .given("M", mass.show(&unit::KG, 2))
+        .published("ρ", STEEL.show(&unit::G_CM3, 2), STEEL_SOURCE)
+        .term(default(
+            "φ",
+            Shown::percent(input.solid_share, 1),
+            barrel::usual_solid_share(STEEL),
+            barrel::USUAL_SOLID_SHARE_SOURCE,
+        ));
+    working
+        .step(
+            "glass beads, in litres",
+            "V_b",
+            "b·V_p",
+            beads.show(&unit::LITRE, 2),
+            practice::BEADS_TO_PARTS_SOURCE,
+        )
+        .term(default(
+            "b",
+            Shown::plain(input.bead_ratio, 2),
+            practice::BEADS_TO_PARTS,
+            practice::BEADS_TO_PARTS_SOURCE,
+        ))
+        .given("V_p", heap);
+    working
+        .step(
+            "glass beads, in kilograms",
+            "M_b",
+            "ρ_g·p·V_b",
+            barrel::bead_mass(beads).show(&unit::KG, 1),
+            barrel::BEAD_PACKING_SOURCE,
+        )
+        .published(
+            "ρ_g",
+            Shown { number: practice::GLASS, unit: &unit::G_CM3, decimals: 1 },
+            practice::GLASS_SOURCE,
+        )
+        .published("p", Shown::plain(barrel::BEAD_PACKING, 1), barrel::BEAD_PACKING_SOURCE)
+        .given("V_b", beads.show(&unit::LITRE, 2));
     if let Some((least, _)) = outcome.working_volume {
-        step(
-            "barrel loads, before rounding up; at the least working volume",
-            "L",
-            "V_p / V_w",
-            vec![Term::given("V_p", heap), Term::given("V_w", least.show(&unit::LITRE, 2))],
-            Shown::plain(parts.litre() / least.litre(), 2),
-            practice::PARTS_PER_VOLUME_SOURCE,
-        );
+        working
+            .step(
+                "barrel loads, before rounding up; at the least working volume",
+                "L",
+                "V_p / V_w",
+                Shown::plain(parts.litre() / least.litre(), 2),
+                practice::PARTS_PER_VOLUME_SOURCE,
+            )
+            .given("V_p", heap)
+            .given("V_w", least.show(&unit::LITRE, 2));
     }
     if let (Some((_, fast)), Some(diameter)) = (outcome.turns, input.diameter) {
-        step(
-            "fastest turns a minute",
-            "n_max",
-            "v / (π·D)",
-            vec![
-                Term::published(
-                    "v",
-                    Shown::plain(practice::SURFACE_SPEED.1, 0),
-                    practice::SURFACE_SPEED_SOURCE,
-                ),
-                Term::given("D", diameter.show(&unit::M, 3)),
-            ],
-            Shown { number: fast, unit: &unit::TURNS_MINUTE, decimals: 1 },
-            practice::SURFACE_SPEED_SOURCE,
-        );
+        working
+            .step(
+                "fastest turns a minute",
+                "n_max",
+                "v / (π·D)",
+                Shown { number: fast, unit: &unit::TURNS_MINUTE, decimals: 1 },
+                practice::SURFACE_SPEED_SOURCE,
+            )
+            .published("v", Shown::plain(practice::SURFACE_SPEED.1, 0), practice::SURFACE_SPEED_SOURCE)
+            .given("D", diameter.show(&unit::M, 3));
     }
-    steps
+    working
 }
 
 /// A value that is published as long as the user has left it as it is.

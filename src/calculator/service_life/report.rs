@@ -10,7 +10,7 @@ use crate::site::life::{self, Exponent, Promise, Years, shown_years};
 use crate::site::{Category, Rates};
 use crate::source::{Source, common_practice, document};
 use crate::table::{iso_9223, iso_14713_1};
-use crate::working::Step;
+use crate::working::Working;
 
 pub(super) fn of(input: &Input, outcome: &Outcome) -> Report {
     let findings = findings(input, outcome);
@@ -224,8 +224,8 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     ]
 }
 
-fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
-    let mut steps = outcome.estimate.map(|estimate| estimate.steps()).unwrap_or_default();
+fn working(input: &Input, outcome: &Outcome) -> Working {
+    let mut working = outcome.estimate.map(|estimate| estimate.working()).unwrap_or_default();
     let Rates { lower, upper, .. } = outcome.rates;
     let lower = lower.filter(|&lower| lower != upper);
     for exponent in Exponent::ALL {
@@ -244,13 +244,17 @@ fn working(input: &Input, outcome: &Outcome) -> Vec<Step> {
                     "years of the greatest thickness at the least loss",
                 ),
             };
-            steps.push(exponent.years_step(at_most, thickness, upper));
-            steps.extend(lower.map(|lower| exponent.years_step(at_least, thickness, lower)));
+            exponent.years_step(&mut working, at_most, thickness, upper);
+            if let Some(lower) = lower {
+                exponent.years_step(&mut working, at_least, thickness, lower);
+            }
         }
-        let meaning = "thickness for the years wanted at the greatest loss";
-        steps.extend(input.wanted.map(|wanted| exponent.attack_step(meaning, upper, wanted)));
+        if let Some(wanted) = input.wanted {
+            let meaning = "thickness for the years wanted at the greatest loss";
+            exponent.attack_step(&mut working, meaning, upper, wanted);
+        }
     }
-    steps
+    working
 }
 
 fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {

@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use super::{Link, Picture};
 use crate::quantity::Shown;
 use crate::source::Source;
-use crate::working::{Mark, Step};
+use crate::working::{Mark, Working};
 
 /// The answer of a calculator, as data. The page, the terminal and the sheet each set it.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -21,7 +21,7 @@ pub struct Report {
     /// Rule by rule: what is met, what is asked, what rules out.
     pub findings: Vec<Finding>,
     /// How the figures came about.
-    pub working: Vec<Step>,
+    pub working: Working,
     /// Cautions that go with the work.
     pub cautions: Vec<Caution>,
     /// What the reader should know besides.
@@ -259,7 +259,7 @@ impl Report {
         let in_sections = self.sections.iter().flat_map(|section| &section.figures);
         self.figures.iter().chain(in_sections).filter_map(|figure| figure.source).for_each(&mut add);
         self.findings.iter().map(|finding| finding.source).for_each(&mut add);
-        for step in &self.working {
+        for step in self.working.steps() {
             step.terms.iter().filter_map(|term| term.source).for_each(&mut add);
             add(step.source);
         }

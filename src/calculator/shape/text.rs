@@ -21,8 +21,8 @@ impl fmt::Display for Report {
         if let Some(picture) = &self.picture {
             writeln!(f, "\nPicture\n  {}", picture.text())?;
         }
-        heading(f, "Working", self.working.len())?;
-        for step in &self.working {
+        heading(f, "Working", self.working.steps().len())?;
+        for step in self.working.steps() {
             writeln!(f, "  {}: {step}\n      {}", step.meaning, step.source)?;
             for term in &step.terms {
                 if let Some(source) = term.source {

@@ -8,7 +8,7 @@ use crate::calculator::{
 use crate::quantity::{Quantity, Shown, Temperature, Time, decimal, unit};
 use crate::source::document;
 use crate::steel::tempering::{self, Against, HIGH, NORMAL, ONE_HOUR_ASSUMED, PARAMETER_SOURCE};
-use crate::working::{Step, Term};
+use crate::working::Working;
 
 /// The report.
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
@@ -116,78 +116,72 @@ fn figures(input: &Input, heat: &tempering::Outcome) -> Vec<Figure> {
     figures
 }
 
-fn working(input: &Input, heat: &tempering::Outcome) -> Vec<Step> {
-    let mut steps = parameter_steps("dip", "P_dip", "T_1h", input.bath, input.dip, heat.dip_parameter);
+fn working(input: &Input, heat: &tempering::Outcome) -> Working {
+    let mut working = Working::default();
+    parameter_steps(&mut working, "dip", "P_dip", "T_1h", input.bath, input.dip, heat.dip_parameter);
     if let Some(against) = heat.temper {
         let Against { temper, parameter, .. } = against;
         if let Some(source) = temper.least_of {
-            let mut step = Step::from_table(
-                "least tempering temperature of the grade, for want of the actual one",
-                "T",
-                temper.temperature.show(&unit::CELSIUS, 0),
-                source,
-            );
-            step.terms = vec![Term::published("t", temper.time.show(&unit::HOUR, 0), ONE_HOUR_ASSUMED)];
-            steps.push(step);
+            working
+                .table(
+                    "least tempering temperature of the grade, for want of the actual one",
+                    "T",
+                    temper.temperature.show(&unit::CELSIUS, 0),
+                    source,
+                )
+                .published("t", temper.time.show(&unit::HOUR, 0), ONE_HOUR_ASSUMED);
         }
         let (temperature, time) = (temper.temperature, temper.time);
-        steps.extend(parameter_steps("temper", "P_temper", "T_1h'", temperature, time, parameter));
-        steps.push(Step {
-            meaning: "margin of the bath".into(),
-            symbol: "ΔT",
-            formula: "T − T_bath",
-            terms: vec![
-                Term::given("T", temperature.show(&unit::CELSIUS, 1)),
-                Term::given("T_bath", input.bath.show(&unit::CELSIUS, 1)),
-            ],
-            result: against.margin.show(&unit::DELTA_CELSIUS, 1),
-            source: document::ARITHMETIC.computed("difference"),
-        });
-        steps.push(Step {
-            meaning: "hottest bath for this dip".into(),
-            symbol: "T_max",
-            formula: "P_temper / (20 + log10(t))",
-            terms: vec![
-                Term::given("P_temper", shown(parameter)),
-                Term::given("t", input.dip.show(&unit::HOUR, 5)),
-            ],
-            result: against.hottest_bath.show(&unit::KELVIN, 1),
-            source: PARAMETER_SOURCE,
-        });
+        parameter_steps(&mut working, "temper", "P_temper", "T_1h'", temperature, time, parameter);
+        working
+            .step(
+                "margin of the bath",
+                "ΔT",
+                "T − T_bath",
+                against.margin.show(&unit::DELTA_CELSIUS, 1),
+                document::ARITHMETIC.computed("difference"),
+            )
+            .given("T", temperature.show(&unit::CELSIUS, 1))
+            .given("T_bath", input.bath.show(&unit::CELSIUS, 1));
+        working
+            .step(
+                "hottest bath for this dip",
+                "T_max",
+                "P_temper / (20 + log10(t))",
+                against.hottest_bath.show(&unit::KELVIN, 1),
+                PARAMETER_SOURCE,
+            )
+            .given("P_temper", shown(parameter))
+            .given("t", input.dip.show(&unit::HOUR, 5));
     }
-    steps
+    working
 }
 
 /// The parameter of a heat, and the one-hour temper with the same parameter.
 fn parameter_steps(
+    working: &mut Working,
     of: &'static str,
     symbol: &'static str,
     equal: &'static str,
     temperature: Temperature,
     time: Time,
     parameter: f64,
-) -> Vec<Step> {
-    vec![
-        Step {
-            meaning: format!("tempering parameter of the {of}, in kelvin and hours").into(),
-            symbol,
-            formula: "T · (20 + log10(t))",
-            terms: vec![
-                Term::given("T", temperature.show(&unit::KELVIN, 2)),
-                Term::given("t", time.show(&unit::HOUR, 5)),
-            ],
-            result: shown(parameter),
-            source: PARAMETER_SOURCE,
-        },
-        Step {
-            meaning: format!("one-hour temper to which the {of} is equal").into(),
-            symbol: equal,
-            formula: "P / 20 − 273.15",
-            terms: vec![Term::given("P", shown(parameter))],
-            result: tempering::one_hour(parameter).show(&unit::CELSIUS, 1),
-            source: PARAMETER_SOURCE,
-        },
-    ]
+) {
+    working
+        .step("", symbol, "T · (20 + log10(t))", shown(parameter), PARAMETER_SOURCE)
+        .said(format!("tempering parameter of the {of}, in kelvin and hours"))
+        .given("T", temperature.show(&unit::KELVIN, 2))
+        .given("t", time.show(&unit::HOUR, 5));
+    working
+        .step(
+            "",
+            equal,
+            "P / 20 − 273.15",
+            tempering::one_hour(parameter).show(&unit::CELSIUS, 1),
+            PARAMETER_SOURCE,
+        )
+        .said(format!("one-hour temper to which the {of} is equal"))
+        .given("P", shown(parameter));
 }
 
 fn notes(heat: &tempering::Outcome) -> Vec<Note> {
