@@ -24,6 +24,7 @@ mod tools;
 mod work;
 mod working;
 
+use element::{component, element, keyed};
 use state::{Action, State, View};
 
 /// Milliseconds without typing after which the address is written anew.
@@ -75,36 +76,31 @@ fn Page() -> Html {
         }
     });
     // Whoever leaves a field may follow a link next: the address must hold what was typed.
-    let onfocusout = {
+    let on_focus_out = {
         let address = address.clone();
-        Callback::from(move |_: FocusEvent| {
+        move || {
             if bare.borrow().is_none() {
                 browser::replace_address(&address);
             }
-        })
+        }
     };
     let view = match (state.view, state.desk()) {
         (View::List, _) => list::list(),
-        (View::Saved, _) => html! { <saved::SavedView /> },
+        (View::Saved, _) => component::<saved::SavedView>(()),
         (view, Some(desk)) => {
             let back = (view != View::Order && state.left_at.is_some()).then(|| order_address(&state));
-            html! {
-                <work::Work key={view.key()} {view} desk={desk.clone()} line={state.line.clone()}
-                    address={address.clone()} {back} state={dispatcher.clone()} />
-            }
+            let (desk, line) = (desk.clone(), state.line.clone());
+            let state = dispatcher.clone();
+            keyed::<work::Work>(view.key(), work::Props { view, desk, line, address, back, state })
         }
         (_, None) => Html::default(),
     };
-    html! {
-        <div {onfocusout}>
-            { frame::header(&state) }
-            <main id="main" tabindex="-1">
-                { frame::notices(&state.notices, &dispatcher) }
-                { view }
-            </main>
-            { frame::footer() }
-        </div>
-    }
+    let main = element("main")
+        .with("id", "main")
+        .with("tabindex", "-1")
+        .put(frame::notices(&state.notices, &dispatcher))
+        .html(view);
+    element("div").put(frame::header(&state)).put(main).put(frame::footer()).on_focus_out(on_focus_out).into()
 }
 
 fn dispatcher_callback(state: UseReducerDispatcher<State>) -> Callback<String> {

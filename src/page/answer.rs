@@ -3,6 +3,8 @@
 use gloo_timers::callback::Timeout;
 use yew::prelude::*;
 
+use super::element::element;
+
 /// Milliseconds without typing after which the answer is told.
 const PAUSE: u32 = 800;
 
@@ -31,5 +33,5 @@ pub fn Told(props: &Props) -> Html {
             move || drop(timer)
         });
     }
-    html! { <output class="hidden" aria-live="polite">{ (*told).clone() }</output> }
+    element("output").class("hidden").with("aria-live", "polite").text((*told).clone()).into()
 }

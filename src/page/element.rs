@@ -1,42 +1,198 @@
-//! Elements made by calling a function.
+//! Elements made by calling functions, one after the other.
 //!
-//! The macro writes out every element where it stands. A report is hundreds of them, all alike, and
-//! the page is a good deal smaller when one function makes them; where there are listeners,
-//! components or many attributes the macro reads better and is used.
+//! The macro of the framework writes out every element where it stands. The page is hundreds of
+//! them, all alike, and it is smaller when the same few functions make them all.
 
+use std::rc::Rc;
+
+use web_sys::HtmlInputElement;
+use yew::html::BaseComponent;
+use yew::html::{onchange, onclick, onfocusout, oninput, onkeydown, onmousedown, onsubmit};
 use yew::prelude::*;
-use yew::virtual_dom::{AttributeOrProperty, Attributes, VTag, VText};
+use yew::virtual_dom::{AttributeOrProperty, Attributes, Key, Listener, VComp, VTag, VText};
 
-/// An element with a class (or none) and what stands in it.
-pub fn element(name: &'static str, class: &'static str, children: Vec<Html>) -> Html {
-    if class.is_empty() {
-        return with(name, &[], Vec::new(), children);
+/// An element in the making. It is boxed, so that each call hands on a single word.
+pub struct Element(Box<VTag>);
+
+/// An element with nothing in it.
+pub fn element(name: &'static str) -> Element {
+    Element(Box::new(VTag::new(AttrValue::Static(name))))
+}
+
+/// A button that does what it says.
+pub fn button(says: &'static str) -> Element {
+    element("button").with("type", "button").say(says)
+}
+
+/// Elements and components beside each other.
+pub fn beside<const N: usize>(all: [Html; N]) -> Html {
+    Html::from_iter(all)
+}
+
+/// A component.
+pub fn component<C: BaseComponent>(properties: C::Properties) -> Html {
+    VComp::new::<C>(Rc::new(properties), None).into()
+}
+
+/// A component that is another one where the key is another.
+pub fn keyed<C: BaseComponent>(key: &'static str, properties: C::Properties) -> Html {
+    VComp::new::<C>(Rc::new(properties), Some(Key::from(key))).into()
+}
+
+impl Element {
+    /// With a class, which is most often the only attribute; an empty one is none.
+    pub fn class(mut self, class: &'static str) -> Self {
+        if class.is_empty() {
+            return self;
+        }
+        let values = Box::new([Some(AttributeOrProperty::Attribute(AttrValue::Static(class)))]);
+        self.0.attributes = Attributes::Dynamic { keys: &["class"], values };
+        self
     }
-    with(name, &["class"], vec![AttrValue::Static(class)], children)
-}
 
-/// An element with any attributes, of which each has its value, and what stands in it.
-pub fn with(
-    name: &'static str,
-    keys: &'static [&'static str],
-    values: Vec<AttrValue>,
-    children: Vec<Html>,
-) -> Html {
-    let mut tag = VTag::new(AttrValue::Static(name));
-    if !keys.is_empty() {
-        let values = values.into_iter().map(|value| Some(AttributeOrProperty::Attribute(value))).collect();
-        tag.attributes = Attributes::Dynamic { keys, values };
+    /// With an attribute that is always the same.
+    pub fn with(self, key: &'static str, value: &'static str) -> Self {
+        self.set(key, AttrValue::Static(value))
     }
-    tag.add_children(children);
-    tag.into()
+
+    /// With an attribute.
+    pub fn set(mut self, key: &'static str, value: impl Into<AttrValue>) -> Self {
+        self.set_to(key, value.into());
+        self
+    }
+
+    #[inline(never)]
+    fn set_to(&mut self, key: &'static str, value: AttrValue) {
+        self.0.add_attribute(key, value);
+    }
+
+    /// With an attribute that says yes by being there.
+    pub fn flag(self, key: &'static str, yes: bool) -> Self {
+        if yes { self.with(key, key) } else { self }
+    }
+
+    /// An input or a text area that holds this text.
+    pub fn value(mut self, value: String) -> Self {
+        self.0.set_value(Some(AttrValue::from(value)));
+        self
+    }
+
+    /// An input that is chosen, or is not.
+    pub fn checked(mut self, checked: bool) -> Self {
+        self.0.set_checked(checked);
+        self
+    }
+
+    /// An element that can be found again in the document.
+    pub fn node(mut self, node: NodeRef) -> Self {
+        self.0.node_ref = node;
+        self
+    }
+
+    /// With a text in it that is always the same.
+    pub fn say(self, text: &'static str) -> Self {
+        self.html(VText::new(AttrValue::Static(text)).into())
+    }
+
+    /// With a text in it.
+    pub fn text(self, text: impl Into<AttrValue>) -> Self {
+        self.html(VText::new(text.into()).into())
+    }
+
+    /// With another element in it.
+    pub fn put(self, child: Element) -> Self {
+        self.html(child.into())
+    }
+
+    /// With another element in it, or with its place kept free: what stands behind stays what it is.
+    pub fn maybe(self, child: Option<Element>) -> Self {
+        self.html(child.map_or_else(Html::default, Html::from))
+    }
+
+    /// With other elements in it.
+    pub fn each(self, children: impl IntoIterator<Item = Element>) -> Self {
+        children.into_iter().fold(self, Self::put)
+    }
+
+    /// With anything in it.
+    #[inline(never)]
+    pub fn html(mut self, child: Html) -> Self {
+        self.0.add_child(child);
+        self
+    }
+
+    /// Listens.
+    #[inline(never)]
+    fn on(mut self, listener: Rc<dyn Listener>) -> Self {
+        self.0.add_listener(listener);
+        self
+    }
+
+    /// Listens for a touch, a click, or the key that does the same.
+    pub fn on_click(self, heard: impl Fn(MouseEvent) + 'static) -> Self {
+        self.on(Rc::new(onclick::Wrapper::new(Callback::from(heard))))
+    }
+
+    /// Listens for a link that leads to a place in the page, and brings its focus there.
+    pub fn on_click_to(self, go: impl Fn() + 'static) -> Self {
+        self.on_click(move |event| {
+            event.prevent_default();
+            go();
+        })
+    }
+
+    /// Listens for what is typed.
+    pub fn on_input(self, heard: impl Fn(String) + 'static) -> Self {
+        self.on(Rc::new(oninput::Wrapper::new(Callback::from(move |event: InputEvent| heard(typed(&event))))))
+    }
+
+    /// Listens for what is chosen.
+    pub fn on_change(self, heard: impl Fn(String) + 'static) -> Self {
+        self.on_change_of(move |control| heard(control.value()))
+    }
+
+    /// Listens for a change of the control.
+    pub fn on_change_of(self, heard: impl Fn(HtmlInputElement) + 'static) -> Self {
+        self.on(Rc::new(onchange::Wrapper::new(Callback::from(move |event: Event| {
+            heard(event.target_unchecked_into());
+        }))))
+    }
+
+    /// Listens for the focus that goes.
+    pub fn on_focus_out(self, heard: impl Fn() + 'static) -> Self {
+        self.on(Rc::new(onfocusout::Wrapper::new(Callback::from(move |_| heard()))))
+    }
+
+    /// Listens for a key.
+    pub fn on_key(self, heard: impl Fn(KeyboardEvent) + 'static) -> Self {
+        self.on(Rc::new(onkeydown::Wrapper::new(Callback::from(heard))))
+    }
+
+    /// Does not take the focus when it is touched.
+    pub fn unfocused(self) -> Self {
+        self.on(Rc::new(onmousedown::Wrapper::new(Callback::from(|event: MouseEvent| {
+            event.prevent_default()
+        }))))
+    }
+
+    /// A form that goes nowhere when it is sent.
+    pub fn on_submit(self, heard: impl Fn() + 'static) -> Self {
+        self.on(Rc::new(onsubmit::Wrapper::new(Callback::from(move |event: SubmitEvent| {
+            event.prevent_default();
+            heard();
+        }))))
+    }
 }
 
-/// A text.
-pub fn text(text: String) -> Html {
-    VText::new(text).into()
+impl From<Element> for Html {
+    #[inline(never)]
+    fn from(element: Element) -> Self {
+        (*element.0).into()
+    }
 }
 
-/// A text that is always the same.
-pub fn word(text: &'static str) -> Html {
-    VText::new(AttrValue::Static(text)).into()
+/// What stands in the control that an event comes from. Inputs, text areas and choices all have a
+/// `value`, and the cast is not checked.
+fn typed(event: &InputEvent) -> String {
+    event.target_unchecked_into::<HtmlInputElement>().value()
 }

@@ -3,10 +3,10 @@
 use crate::calculator::{Bound, Choice, Field, Filled, Kind};
 use crate::quantity::{Unit, unit};
 use gloo_timers::callback::Timeout;
-use web_sys::{HtmlInputElement, HtmlSelectElement, HtmlTextAreaElement};
 use yew::prelude::*;
 
-use super::readings::Next;
+use super::element::{Element, beside, component, element};
+use super::readings::{Next, Props as NextProps};
 use super::state::{Action, State};
 
 /// What a field of a form needs to know.
@@ -56,83 +56,75 @@ pub fn FieldRow(props: &Props) -> Html {
             move || drop(timer)
         });
     }
-    let onfocusout = {
+    let on_focus_out = {
         let (told, wrong) = (told.clone(), problem.is_some());
-        Callback::from(move |_: FocusEvent| told.set(wrong))
+        move || told.set(wrong)
     };
     let problem = problem.clone().filter(|_| *told);
     let read_as = entry.read_as(field);
-    let [hint_id, problem_id, read_id] = ["hint", "problem", "read"].map(|part| format!("{id}-{part}"));
-    let mut described = Vec::new();
-    if !field.hint.is_empty() || field.source.is_some() {
-        described.push(hint_id.as_str());
-    }
-    if problem.is_some() {
-        described.push(problem_id.as_str());
-    }
-    if read_as.is_some() {
-        described.push(read_id.as_str());
-    }
-    let described = (!described.is_empty()).then(|| described.join(" "));
-    let segmented = is_segmented(field);
-    let label = html! {
-        <>{ field.label }if let Some(unit) = entry.unit.filter(|unit| !unit.symbol.is_empty()) {
-            <span class="unit">{ ", " }{ unit.symbol }</span>
-        }if field.optional { <span class="unit">{ " (may stay empty)" }</span> }</>
-    };
-    let hint = html! {
-        if !field.hint.is_empty() || field.source.is_some() {
-            <p class="hint" id={hint_id}>
-                { field.hint }
-                if let Some(source) = field.source { <span class="hint-source">{ " " }{ source.to_string() }{ "." }</span> }
-            </p>
-        }
-    };
+    let part = |name: &str| format!("{id}-{name}");
+    let hinted = !field.hint.is_empty() || field.source.is_some();
+    let parts = [(hinted, "hint"), (problem.is_some(), "problem"), (read_as.is_some(), "read")];
+    let described: Vec<_> = parts.iter().filter(|(there, _)| *there).map(|(_, name)| part(name)).collect();
     let wrong = problem.is_some();
+    let hint = hinted.then(|| {
+        let source = field
+            .source
+            .map(|source| element("span").class("hint-source").say(" ").text(source.to_string()).say("."));
+        element("p").class("hint").set("id", part("hint")).say(field.hint).each(source)
+    });
     // Always there, so that nothing beside the control comes and goes.
-    let problem = html! {
-        <div class="problem-place"> if let Some(problem) = problem {
-            <p class="problem" id={problem_id}><span class="hidden">{ "Problem: " }</span>{ problem }</p>
-        }</div>
-    };
-    let about = Described { id: id.clone(), by: described, wrong };
+    let problem = element("div").class("problem-place").each(problem.map(|problem| {
+        let hidden = element("span").class("hidden").say("Problem: ");
+        element("p").class("problem").set("id", part("problem")).put(hidden).text(problem)
+    }));
+    let about = Described { id: id.clone(), by: described.join(" "), wrong };
     let control = control(props, &about);
-    let read_as = html! {
-        <div class="read-place" aria-live="polite">if let Some(read_as) = read_as {
-            <p class="read-as" id={read_id}>{ "Read as " }<b>{ read_as }</b></p>
-        }</div>
+    let wide = matches!(field.kind, Kind::Readings { .. });
+    let class = match (wrong, wide) {
+        (false, false) => "field",
+        (false, true) => "field wide",
+        (true, false) => "field wrong",
+        (true, true) => "field wrong wide",
     };
-    let class = classes!(
-        "field",
-        wrong.then_some("wrong"),
-        matches!(field.kind, Kind::Readings { .. }).then_some("wide")
-    );
-    if segmented {
-        html! {
-            <fieldset {class} {onfocusout}>
-                <legend>{ label }</legend>
-                { hint }{ problem }{ control }
-            </fieldset>
-        }
-    } else {
-        html! {
-            <div {class} {onfocusout}>
-                <label for={id}>{ label }</label>
-                { hint }{ problem }{ control }{ read_as }
-            </div>
-        }
+    if is_segmented(field) {
+        let legend = label(element("legend"), field, entry);
+        let set = element("fieldset").class(class).put(legend).maybe(hint).put(problem);
+        return set.html(control).on_focus_out(on_focus_out).into();
     }
+    let read_as =
+        element("div").class("read-place").with("aria-live", "polite").each(read_as.map(|read_as| {
+            let read = element("p").class("read-as").set("id", part("read"));
+            read.say("Read as ").put(element("b").text(read_as))
+        }));
+    let label = label(element("label").set("for", id), field, entry);
+    let row = element("div").class(class).put(label).maybe(hint).put(problem);
+    row.html(control).put(read_as).on_focus_out(on_focus_out).into()
+}
+
+fn label(into: Element, field: &Field, entry: &Filled) -> Element {
+    let beside = |text: &'static str| element("span").class("unit").say(text);
+    let unit = entry.unit.filter(|unit| !unit.symbol.is_empty());
+    into.say(field.label)
+        .maybe(unit.map(|unit| beside(", ").say(unit.symbol)))
+        .maybe(field.optional.then(|| beside(" (may stay empty)")))
 }
 
 struct Described {
     id: String,
-    by: Option<String>,
+    by: String,
     wrong: bool,
 }
 
 impl Described {
-    fn invalid(&self) -> Option<&'static str> {
-        self.wrong.then_some("true")
+    /// A control with its id, what describes it, and whether something is wrong with it.
+    fn control(&self, control: Element) -> Element {
+        let control = self.described(control.set("id", self.id.clone()));
+        if self.wrong { control.with("aria-invalid", "true") } else { control }
+    }
+
+    fn described(&self, control: Element) -> Element {
+        if self.by.is_empty() { control } else { control.set("aria-describedby", self.by.clone()) }
     }
 }
 
@@ -143,31 +135,25 @@ fn control(props: &Props, about: &Described) -> Html {
         let state = state.clone();
         Callback::from(move |text| state.dispatch(Action::Write(name, text)))
     };
+    let place = element("div").class("control");
     match field.kind {
         Kind::Choice(choices) if is_segmented(field) => segments(name, choices, &entry.text, about, &write),
-        Kind::Choice(choices) => {
-            html! { <div class="control">{ options(choices, &entry.text, about, &write) }</div> }
+        Kind::Choice(choices) => place.put(options(choices, &entry.text, about, &write)),
+        Kind::Quantity { units, bounds } => place
+            .put(line(about, &entry.text, keypad(bounds, entry.unit), &write))
+            .put(units_beside(field, units, entry.unit, state)),
+        Kind::Count { .. } => place.put(line(about, &entry.text, Some("numeric"), &write)),
+        Kind::Text => place.put(line(about, &entry.text, None, &write)),
+        Kind::Readings { units } => {
+            let place = place
+                .put(area(about, &entry.text, &write))
+                .put(units_beside(field, units, entry.unit, state));
+            let (label, text) = (AttrValue::Static(field.label), AttrValue::from(entry.text.clone()));
+            let next = NextProps { label, text, add: write };
+            return beside([place.into(), component::<Next>(next)]);
         }
-        Kind::Quantity { units, bounds } => html! {
-            <div class="control">
-                { line(about, &entry.text, keypad(bounds, entry.unit), &write) }
-                { units_beside(field, units, entry.unit, state) }
-            </div>
-        },
-        Kind::Count { .. } => {
-            html! { <div class="control">{ line(about, &entry.text, Some("numeric"), &write) }</div> }
-        }
-        Kind::Text => html! { <div class="control">{ line(about, &entry.text, None, &write) }</div> },
-        Kind::Readings { units } => html! {
-            <>
-                <div class="control">
-                    { area(about, &entry.text, &write) }
-                    { units_beside(field, units, entry.unit, state) }
-                </div>
-                <Next label={field.label} text={entry.text.clone()} add={write} />
-            </>
-        },
     }
+    .into()
 }
 
 /// The keypad that has all the signs a field takes: no pad has a minus, and inches take fractions.
@@ -177,40 +163,35 @@ fn keypad(bounds: Bound, chosen: Option<&'static Unit>) -> Option<&'static str> 
     (!negative && !fractions).then_some("decimal")
 }
 
-fn line(about: &Described, text: &str, keypad: Option<&'static str>, write: &Callback<String>) -> Html {
-    let write = write.reform(|event: InputEvent| event.target_unchecked_into::<HtmlInputElement>().value());
-    html! {
-        <input type="text" id={about.id.clone()} value={text.to_owned()} oninput={write}
-            inputmode={keypad} autocomplete="off" autocapitalize="off" spellcheck="false"
-            aria-describedby={about.by.clone()} aria-invalid={about.invalid()} />
-    }
+fn line(about: &Described, text: &str, keypad: Option<&'static str>, write: &Callback<String>) -> Element {
+    let write = write.clone();
+    let line = unaided(element("input").with("type", "text")).value(text.to_owned());
+    let line = keypad.into_iter().fold(line, |line, keypad| line.with("inputmode", keypad));
+    about.control(line).on_input(move |text| write.emit(text))
 }
 
-fn area(about: &Described, text: &str, write: &Callback<String>) -> Html {
-    let write =
-        write.reform(|event: InputEvent| event.target_unchecked_into::<HtmlTextAreaElement>().value());
-    html! {
-        <textarea id={about.id.clone()} value={text.to_owned()} oninput={write} rows="6"
-            autocomplete="off" autocapitalize="off" spellcheck="false"
-            aria-describedby={about.by.clone()} aria-invalid={about.invalid()} />
-    }
+fn area(about: &Described, text: &str, write: &Callback<String>) -> Element {
+    let write = write.clone();
+    let area = unaided(element("textarea").with("rows", "6")).value(text.to_owned());
+    about.control(area).on_input(move |text| write.emit(text))
 }
 
-fn chosen(event: &Event) -> String {
-    event.target_unchecked_into::<HtmlSelectElement>().value()
+/// What stands in such a control is no word that a device knows better.
+pub fn unaided(control: Element) -> Element {
+    control.with("autocomplete", "off").with("autocapitalize", "off").with("spellcheck", "false")
 }
 
-fn options(choices: &'static [Choice], text: &str, about: &Described, write: &Callback<String>) -> Html {
-    let write = write.reform(|event: Event| chosen(&event));
+fn options(choices: &'static [Choice], text: &str, about: &Described, write: &Callback<String>) -> Element {
+    let write = write.clone();
     let known = choices.iter().any(|choice| choice.key == text);
-    html! {
-        <select id={about.id.clone()} onchange={write} aria-describedby={about.by.clone()} aria-invalid={about.invalid()}>
-            if !known { <option value={text.to_owned()} selected=true>{ text }</option> }
-            { for choices.iter().map(|choice| html! {
-                <option key={choice.key} value={choice.key} selected={choice.key == text}>{ choice.label }</option>
-            }) }
-        </select>
-    }
+    let unknown = (!known).then(|| option(text.to_owned(), true).text(text.to_owned()));
+    let offered = choices.iter().map(|choice| option(choice.key, choice.key == text).say(choice.label));
+    about.control(element("select")).each(unknown).each(offered).on_change(move |key| write.emit(key))
+}
+
+/// An option of a choice.
+pub fn option(value: impl Into<AttrValue>, selected: bool) -> Element {
+    element("option").set("value", value).flag("selected", selected)
 }
 
 fn units_beside(
@@ -218,22 +199,22 @@ fn units_beside(
     units: &'static [&'static Unit],
     unit: Option<&'static Unit>,
     state: &UseReducerDispatcher<State>,
-) -> Html {
+) -> Element {
     if units.len() < 2 {
         // The label has it for those who listen.
-        return html! { <span class="suffix" aria-hidden="true">{ unit.map_or("", |unit| unit.symbol) }</span> };
+        let symbol = unit.map_or("", |unit| unit.symbol);
+        return element("span").class("suffix").with("aria-hidden", "true").say(symbol);
     }
     let (state, name) = (state.clone(), field.name);
-    let choose = Callback::from(move |event: Event| state.dispatch(Action::ChooseUnit(name, chosen(&event))));
-    html! {
-        <select class="units" onchange={choose} aria-label={format!("Unit of {}", field.label)}>
-            { for units.iter().map(|offered| html! {
-                <option key={offered.symbol} value={offered.symbol} selected={Some(*offered) == unit}>
-                    { if offered.symbol.is_empty() { "as a number" } else { offered.symbol } }
-                </option>
-            }) }
-        </select>
-    }
+    let offered = units.iter().map(|offered| {
+        let said = if offered.symbol.is_empty() { "as a number" } else { offered.symbol };
+        option(offered.symbol, Some(*offered) == unit).say(said)
+    });
+    element("select")
+        .class("units")
+        .set("aria-label", format!("Unit of {}", field.label))
+        .each(offered)
+        .on_change(move |symbol| state.dispatch(Action::ChooseUnit(name, symbol)))
 }
 
 /// Few choices with short names stand beside each other: one touch instead of two.
@@ -250,21 +231,17 @@ fn segments(
     text: &str,
     about: &Described,
     write: &Callback<String>,
-) -> Html {
-    html! {
-        <div class="segments">
-            { for choices.iter().enumerate().map(|(place, choice)| {
-                let write = write.reform(move |_: Event| choice.key.to_owned());
-                // The first has the field's id, so that a link to the field finds it.
-                let id = if place == 0 { about.id.clone() } else { format!("{}-{}", about.id, choice.key) };
-                html! {
-                    <label key={choice.key}>
-                        <input type="radio" {id} {name} value={choice.key} checked={choice.key == text} onchange={write}
-                            aria-describedby={about.by.clone()} />
-                        <span>{ choice.label }</span>
-                    </label>
-                }
-            }) }
-        </div>
-    }
+) -> Element {
+    let segment = |(place, choice): (usize, &'static Choice)| {
+        let write = write.clone();
+        // The first has the field's id, so that a link to the field finds it.
+        let id = if place == 0 { about.id.clone() } else { format!("{}-{}", about.id, choice.key) };
+        let button = about
+            .described(element("input").with("type", "radio").set("id", id).with("name", name))
+            .with("value", choice.key)
+            .checked(choice.key == text)
+            .on_change(move |_| write.emit(choice.key.to_owned()));
+        element("label").put(button).put(element("span").say(choice.label))
+    };
+    element("div").class("segments").each(choices.iter().enumerate().map(segment))
 }

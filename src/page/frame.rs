@@ -3,61 +3,64 @@
 use yew::prelude::*;
 
 use super::browser;
+use super::element::{Element, button, element};
 use super::state::{Action, State, View};
 
 /// The name of the page and the ways to go.
-pub fn header(state: &State) -> Html {
-    let to_content = Callback::from(|event: MouseEvent| {
-        event.prevent_default();
-        browser::focus("main");
-    });
+pub fn header(state: &State) -> Element {
     let way = |view: View| {
         let here = view == state.view || (view == View::List && matches!(state.view, View::Calculator(_)));
-        html! { <li><a href={format!("#1/{}", view.key())} aria-current={here.then_some("page")}>{ view.title() }</a></li> }
+        let link = element("a").set("href", format!("#1/{}", view.key())).say(view.title());
+        element("li").put(if here { link.with("aria-current", "page") } else { link })
     };
-    html! {
-        <header class="head">
-            <a class="skip" href="#main" onclick={to_content}>{ "Skip to the content" }</a>
-            <p class="name">{ emblem() }<span>{ "Kettle & Barrel" }</span></p>
-            <nav aria-label="Page"><ul>{ way(View::Order) }{ way(View::List) }{ way(View::Saved) }</ul></nav>
-        </header>
-    }
+    let skip = element("a").class("skip").with("href", "#main").say("Skip to the content");
+    let name = element("p").class("name").put(emblem()).put(element("span").say("Kettle & Barrel"));
+    let ways = element("ul").each([View::Order, View::List, View::Saved].map(way));
+    element("header")
+        .class("head")
+        .put(skip.on_click_to(|| browser::focus("main")))
+        .put(name)
+        .put(element("nav").with("aria-label", "Page").put(ways))
 }
 
 /// A bolt head, half bright, half in the bath.
-fn emblem() -> Html {
-    html! {
-        <svg class="emblem" viewBox="0 0 64 64" aria-hidden="true" focusable="false">
-            <path class="steel" d="M32 5 55.4 18.5v27L32 59 8.6 45.5v-27z" />
-            <path class="zinc" d="M8.6 33c8 6 15.600 6 23.400 0s15.400-6 23.400 0v12.500L32 59 8.600 45.500z" />
-            <circle class="hole" cx="32" cy="32" r="10" />
-        </svg>
-    }
+fn emblem() -> Element {
+    let path = |class: &'static str, d: &'static str| element("path").class(class).with("d", d);
+    element("svg")
+        .class("emblem")
+        .with("viewBox", "0 0 64 64")
+        .with("aria-hidden", "true")
+        .with("focusable", "false")
+        .put(path("steel", "M32 5 55.4 18.5v27L32 59 8.6 45.5v-27z"))
+        .put(path("zinc", "M8.6 33c8 6 15.6 6 23.4 0s15.4-6 23.4 0v12.5L32 59 8.6 45.5z"))
+        .put(element("circle").class("hole").with("cx", "32").with("cy", "32").with("r", "10"))
 }
 
 /// What there is to tell about the link that was opened.
-pub fn notices(notices: &[String], state: &UseReducerDispatcher<State>) -> Html {
-    let dismiss = {
-        let state = state.clone();
-        Callback::from(move |_: MouseEvent| state.dispatch(Action::Dismiss))
-    };
-    html! {
-        <div role="status" class="notices">
-            if !notices.is_empty() {
-                <div class="notice">
-                    <ul>{ for notices.iter().map(|notice| html! { <li>{ notice }</li> }) }</ul>
-                    <button type="button" onclick={dismiss}>{ "Close" }</button>
-                </div>
-            }
-        </div>
+pub fn notices(notices: &[String], state: &UseReducerDispatcher<State>) -> Element {
+    let place = element("div").class("notices").with("role", "status");
+    if notices.is_empty() {
+        return place;
     }
+    let state = state.clone();
+    let list = element("ul").each(notices.iter().map(|notice| element("li").text(notice.clone())));
+    let close = button("Close").on_click(move |_| state.dispatch(Action::Dismiss));
+    place.put(element("div").class("notice").put(list).put(close))
+}
+
+/// The title of a view, with a way back where there is one.
+pub fn title(back: Option<Element>, title: &'static str, lead: &'static str) -> Element {
+    element("div")
+        .class("title")
+        .maybe(back)
+        .put(element("h1").with("id", "title").with("tabindex", "-1").say(title))
+        .put(element("p").class("lead").say(lead))
 }
 
 /// What holds everywhere.
-pub fn footer() -> Html {
-    html! {
-        <footer class="foot">
-            <p>{ "Everything is computed on this device; nothing you type leaves it. After the first visit the page needs no network." }</p>
-        </footer>
-    }
+pub fn footer() -> Element {
+    element("footer").class("foot").put(element("p").say(
+        "Everything is computed on this device; nothing you type leaves it. After the first visit the page \
+         needs no network.",
+    ))
 }

@@ -3,32 +3,30 @@
 use crate::calculator::{Address, Entry, REGISTER};
 use yew::prelude::*;
 
+use super::element::{Element, beside, element};
+use super::frame::title;
+
 /// Every calculator of the register.
 pub fn list() -> Html {
-    html! {
-        <>
-            <div class="title">
-                <h1 id="title" tabindex="-1">{ "Calculators" }</h1>
-                <p class="lead">{ "Each stands alone; each shows its working and where every number comes from." }</p>
-            </div>
-            <ul class="cards">{ for REGISTER.iter().map(card) }</ul>
-        </>
-    }
+    let lead = "Each stands alone; each shows its working and where every number comes from.";
+    beside([
+        title(None, "Calculators", lead).into(),
+        element("ul").class("cards").each(REGISTER.iter().map(card)).into(),
+    ])
 }
 
-fn card(entry: &Entry) -> Html {
+fn card(entry: &Entry) -> Element {
     let about = &entry.about;
-    html! {
-        <li class="panel card">
-            <h2><a href={format!("#1/{}", about.id)}>{ about.title }</a></h2>
-            <p>{ about.answers }</p>
-            <details>
-                <summary>{ format!("Worked examples, {}", about.examples.len()) }</summary>
-                <ul>{ for about.examples.iter().map(|example| {
-                    let address = Address::new(about.id, example.pairs.iter().copied().collect());
-                    html! { <li><a href={format!("#{address}")}>{ example.title }</a></li> }
-                }) }</ul>
-            </details>
-        </li>
-    }
+    let open = element("a").set("href", format!("#1/{}", about.id)).say(about.title);
+    let examples = about.examples.iter().map(|example| {
+        let address = Address::new(about.id, example.pairs.iter().copied().collect());
+        element("li").put(element("a").set("href", format!("#{address}")).say(example.title))
+    });
+    let count = format!("Worked examples, {}", about.examples.len());
+    let fold = element("details").put(element("summary").text(count)).put(element("ul").each(examples));
+    element("li")
+        .class("panel card")
+        .put(element("h2").put(open))
+        .put(element("p").say(about.answers))
+        .put(fold)
 }

@@ -1,9 +1,9 @@
 //! The order line: one written line or its fields, and the three processes side by side.
 
-use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use super::report::{cautions, figures, findings, notes, sources, verdict};
+use super::element::{Element, beside, element};
+use super::report::{block, cautions, figures, findings, notes, sources, verdict};
 use super::state::{Action, State, WrittenLine};
 use super::{browser, field};
 use crate::calculator::Form;
@@ -11,97 +11,99 @@ use crate::order::{Assessment, ProcessAssessment};
 use crate::source::Source;
 
 /// The line written in one, what of it found no field, and what it does not say.
-pub fn written(form: &Form, line: &WrittenLine, state: &UseReducerDispatcher<State>) -> Html {
-    let oninput = {
+pub fn written(form: &Form, line: &WrittenLine, state: &UseReducerDispatcher<State>) -> Element {
+    let read = {
         let state = state.clone();
-        Callback::from(move |event: InputEvent| {
-            state.dispatch(Action::WriteLine(event.target_unchecked_into::<HtmlInputElement>().value()));
-        })
+        move |text| state.dispatch(Action::WriteLine(text))
     };
-    let onsubmit = Callback::from(|event: SubmitEvent| {
-        event.prevent_default();
-        browser::focus("answer");
-    });
+    let input = field::unaided(element("input").with("type", "text").with("id", "line"))
+        .value(line.text.clone())
+        .with("enterkeyhint", "go")
+        .with("aria-describedby", "line-hint line-read")
+        .on_input(read);
+    let assess = element("button").class("strong").with("type", "submit").say("Assess");
+    let said = element("div").class("line-read").with("id", "line-read");
+    let said = if line.text.trim().is_empty() { said } else { left_out(said, form, line) };
+    element("form")
+        .class("panel written")
+        .with("role", "search")
+        .with("aria-label", "Order line in one line")
+        .put(element("label").with("for", "line").say("In one line"))
+        .put(
+            element("p")
+                .class("hint")
+                .with("id", "line-hint")
+                .say("M20x2.5 x 90 hex bolt, 10.9, 1200 pcs, C4"),
+        )
+        .put(element("div").class("control").put(input).put(assess))
+        .put(said)
+        .on_submit(|| browser::focus("answer"))
+}
+
+/// What of the line found no field, and what it does not say.
+fn left_out(into: Element, form: &Form, line: &WrittenLine) -> Element {
     let silent: Vec<_> = form
         .asked()
         .into_iter()
         .filter(|(field, entry)| line.filled.get(field.name).is_none() && !entry.text.is_empty())
+        .map(|(field, entry)| {
+            let id = field::id(field.name);
+            let link = element("a").set("href", format!("#{id}"));
+            let link = link.say(field.label).say(" ").text(field.shown(entry));
+            link.on_click_to(move || browser::focus(&id))
+        })
         .collect();
-    html! {
-        <form class="panel written" {onsubmit} role="search" aria-label="Order line in one line">
-            <label for="line">{ "In one line" }</label>
-            <p class="hint" id="line-hint">{ "M20x2.5 x 90 hex bolt, 10.9, 1200 pcs, C4" }</p>
-            <div class="control">
-                <input type="text" id="line" value={line.text.clone()} {oninput} autocomplete="off" autocapitalize="off"
-                    spellcheck="false" enterkeyhint="go" aria-describedby="line-hint line-read" />
-                <button type="submit" class="strong">{ "Assess" }</button>
-            </div>
-            <div id="line-read" class="line-read">
-                if !line.text.trim().is_empty() {
-                    if !line.unplaced.is_empty() {
-                        <p class="problem">{ "Not understood, so left out: " }<b>{ line.unplaced.join(", ") }</b></p>
-                    }
-                    if !silent.is_empty() {
-                        <p class="silent">{ "Not in the line, so as the fields have it: " }{ for silent.iter().map(|(field, entry)| {
-                            let id = field::id(field.name);
-                            let href = format!("#{id}");
-                            let go = Callback::from(move |event: MouseEvent| {
-                                event.prevent_default();
-                                browser::focus(&id);
-                            });
-                            html! { <a {href} onclick={go}>{ field.label }{ " " }{ field.shown(entry) }</a> }
-                        }) }</p>
-                    }
-                }
-            </div>
-        </form>
-    }
+    let unplaced = (!line.unplaced.is_empty()).then(|| {
+        let words = element("b").text(line.unplaced.join(", "));
+        element("p").class("problem").say("Not understood, so left out: ").put(words)
+    });
+    let silent = (!silent.is_empty()).then(|| {
+        element("p").class("silent").say("Not in the line, so as the fields have it: ").each(silent)
+    });
+    into.maybe(unplaced).maybe(silent)
 }
 
 /// The answer in short, and the three processes with their reasons.
 pub fn assessed(assessment: &Assessment, state: &UseReducerDispatcher<State>) -> (Html, Html) {
-    let answer = html! {
-        <>
-            <p class="headline">{ assessment.headline.clone() }</p>
-            <ul class="chips">{ for assessment.processes.iter().map(chip) }</ul>
-        </>
-    };
-    let detail = html! {
-        <>
-            <div class="processes">{ for assessment.processes.iter().map(|one| process(one, state)) }</div>
-            <section class="block" aria-labelledby="understood">
-                <h2 id="understood">{ "The order line as understood" }</h2>
-                { figures(&assessment.figures) }
-            </section>
-            { notes(&assessment.notes) }
-            { cautions(&assessment.cautions) }
-            { sources(&all_sources(assessment)) }
-        </>
-    };
-    (answer, detail)
+    let processes = &assessment.processes;
+    let answer = beside([
+        element("p").class("headline").text(assessment.headline.clone()).into(),
+        element("ul").class("chips").each(processes.iter().map(chip)).into(),
+    ]);
+    let understood =
+        figures(&assessment.figures).map(|figures| block("block", "The order line as understood", figures));
+    let parts = [
+        Some(element("div").class("processes").each(processes.iter().map(|one| process(one, state)))),
+        understood,
+        notes(&assessment.notes),
+        Some(cautions(&assessment.cautions)),
+        sources(&all_sources(assessment)),
+    ];
+    (answer, parts.into_iter().flatten().collect())
 }
 
-fn chip(one: &ProcessAssessment) -> Html {
+fn chip(one: &ProcessAssessment) -> Element {
     let id = one.process.key();
-    let go = Callback::from(move |event: MouseEvent| {
-        event.prevent_default();
-        browser::focus(id);
-    });
-    html! {
-        <li><a href={format!("#{id}")} onclick={go}><span class="process-name">{ one.process.name() }</span>{ " " }<span class="vessel">{ one.process.vessel() }</span>{ verdict(one.verdict) }</a></li>
-    }
+    let name = element("span").class("process-name").say(one.process.name());
+    let link = element("a").set("href", format!("#{id}")).put(name).say(" ");
+    let link = link.put(vessel(one)).put(verdict(one.verdict));
+    element("li").put(link.on_click_to(move || browser::focus(id)))
 }
 
-fn process(one: &ProcessAssessment, state: &UseReducerDispatcher<State>) -> Html {
+fn vessel(one: &ProcessAssessment) -> Element {
+    element("span").class("vessel").say(one.process.vessel())
+}
+
+fn process(one: &ProcessAssessment, state: &UseReducerDispatcher<State>) -> Element {
     let id = one.process.key();
-    html! {
-        <section class="panel process" aria-labelledby={id}>
-            <h2 {id} tabindex="-1">{ one.process.name() }{ " " }<span class="vessel">{ one.process.vessel() }</span></h2>
-            <p>{ verdict(one.verdict) }</p>
-            { figures(&one.figures) }
-            { findings(&one.findings, id, state) }
-        </section>
-    }
+    let title = element("h2").with("id", id).with("tabindex", "-1").say(one.process.name());
+    element("section")
+        .class("panel process")
+        .with("aria-labelledby", id)
+        .put(title.say(" ").put(vessel(one)))
+        .put(element("p").put(verdict(one.verdict)))
+        .each(figures(&one.figures))
+        .put(findings(&one.findings, id, state))
 }
 
 fn all_sources(assessment: &Assessment) -> Vec<Source> {

@@ -6,24 +6,46 @@
 use crate::calculator::{Picture, ScaleBand, ScaleMark, Verdict};
 use crate::quantity::Shown;
 use crate::quantity::decimal::fixed;
-use yew::prelude::*;
+
+use super::element::{Element, element};
 
 mod bars;
 mod thread_fit;
 
 /// A picture with its title.
-pub fn picture(picture: &Picture) -> Html {
+pub fn picture(picture: &Picture) -> Element {
     let text = picture.text();
-    let (title, drawn) = match picture {
-        Picture::Scale { title, bands, marks } => (title, scale(bands, marks, text)),
+    let drawn = element("figure").class("block picture");
+    let titled = |title: &str| drawn.put(element("figcaption").text(title.to_owned()));
+    match picture {
+        Picture::Scale { title, bands, marks } => scale(titled(title), bands, marks, text),
         Picture::Bars { title, bars, line, logarithmic } => {
-            (title, bars::bars(bars, line.as_ref(), *logarithmic, text))
+            bars::bars(titled(title), bars, line.as_ref(), *logarithmic, text)
         }
         Picture::ThreadFit { title, pitch, corners } => {
-            (title, thread_fit::thread_fit(*pitch, corners, &text))
+            thread_fit::thread_fit(titled(title), *pitch, corners, text)
         }
-    };
-    html! { <figure class="block picture"><figcaption>{ title.to_string() }</figcaption>{ drawn }</figure> }
+    }
+}
+
+/// A drawing as wide as there is room.
+fn drawing(class: &'static str, height: usize, text: String) -> Element {
+    let drawing = element("svg").class(class).with("role", "img").set("aria-label", text);
+    drawing.with("width", "100%").set("height", height.to_string())
+}
+
+/// A shape with its places and lengths.
+fn shape<const N: usize>(
+    name: &'static str,
+    class: &'static str,
+    places: [(&'static str, String); N],
+) -> Element {
+    places.into_iter().fold(element(name).class(class), |shape, (key, place)| shape.set(key, place))
+}
+
+/// What a sign of the drawing means.
+fn meaning(into: Element, label: &str, value: String) -> Element {
+    into.text(label.to_owned()).say(": ").put(element("b").text(value))
 }
 
 /// An axis from the least to the greatest value shown, in per cent of the width.
@@ -62,7 +84,7 @@ fn percent(place: f64) -> String {
     format!("{}%", fixed(place, 2))
 }
 
-fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
+fn scale(into: Element, bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Element {
     let ends = bands.iter().flat_map(|band| [band.from.number, band.to.number]);
     let axis = Axis::over(ends.chain(marks.iter().map(|mark| mark.at.number)), false);
     let places: Vec<f64> = marks.iter().map(|mark| axis.at(mark.at.number)).collect();
@@ -70,35 +92,43 @@ fn scale(bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Html {
     let row = 26;
     let top = 4 + row * count;
     let height = top + row * bands.len().max(1) + 8;
-    html! {
-        <>
-            <svg class="scale" role="img" aria-label={text} width="100%" height={height.to_string()}>
-                { for bands.iter().enumerate().map(|(place, band)| {
-                    let (from, to) = (axis.at(band.from.number), axis.at(band.to.number));
-                    html! {
-                        <rect key={place} class={classes!("band", tone(band.verdict))} x={percent(from)} y={(top + row * place).to_string()}
-                            width={percent((to - from).max(0.4))} height={(row - 6).to_string()} />
-                    }
-                }) }
-                { for places.iter().zip(&rows).enumerate().map(|(place, (at, level))| {
-                    let (x, head) = (percent(*at), 13 + row * level);
-                    html! {
-                        <g key={place}>
-                            <line class="mark" x1={x.clone()} x2={x.clone()} y1={(head + 11).to_string()} y2={height.to_string()} />
-                            <circle class="mark-head" cx={x.clone()} cy={head.to_string()} r="12" />
-                            <text class="mark-number" {x} y={(head + 5).to_string()} text-anchor="middle">{ place + 1 }</text>
-                        </g>
-                    }
-                }) }
-            </svg>
-            <div class="legend" aria-hidden="true">
-                <ol>{ for marks.iter().map(|mark| html! { <li>{ mark.label.to_string() }{ ": " }<b>{ mark.at.to_string() }</b></li> }) }</ol>
-                <ul>{ for bands.iter().map(|band| html! {
-                    <li><i class={classes!("swatch", tone(band.verdict))}></i>{ band.label.to_string() }{ ": " }<b>{ span(band.from, band.to) }</b></li>
-                }) }</ul>
-            </div>
-        </>
-    }
+    let drawn_bands = bands.iter().enumerate().map(|(place, band)| {
+        let (from, to) = (axis.at(band.from.number), axis.at(band.to.number));
+        let places = [
+            ("x", percent(from)),
+            ("y", (top + row * place).to_string()),
+            ("width", percent((to - from).max(0.4))),
+            ("height", (row - 6).to_string()),
+        ];
+        shape(
+            "rect",
+            tone(band.verdict, ["band suits", "band conditions", "band out", "band neutral"]),
+            places,
+        )
+    });
+    let drawn_marks = places.iter().zip(&rows).enumerate().map(|(place, (at, level))| {
+        let (x, head) = (percent(*at), 13 + row * level);
+        let (from, to) = ((head + 11).to_string(), height.to_string());
+        let line = [("x1", x.clone()), ("x2", x.clone()), ("y1", from), ("y2", to)];
+        let circle = [("cx", x.clone()), ("cy", head.to_string()), ("r", "12".to_owned())];
+        let number = [("x", x), ("y", (head + 5).to_string()), ("text-anchor", "middle".to_owned())];
+        element("g")
+            .put(shape("line", "mark", line))
+            .put(shape("circle", "mark-head", circle))
+            .put(shape("text", "mark-number", number).text((place + 1).to_string()))
+    });
+    let named_marks = marks.iter().map(|mark| meaning(element("li"), &mark.label, mark.at.to_string()));
+    let named_bands = bands.iter().map(|band| {
+        let tone = tone(band.verdict, ["swatch suits", "swatch conditions", "swatch out", "swatch neutral"]);
+        let item = element("li").put(element("i").class(tone));
+        meaning(item, &band.label, span(band.from, band.to))
+    });
+    let legend = element("div")
+        .class("legend")
+        .with("aria-hidden", "true")
+        .put(element("ol").each(named_marks))
+        .put(element("ul").each(named_bands));
+    into.put(drawing("scale", height, text).each(drawn_bands).each(drawn_marks)).put(legend)
 }
 
 /// Rows for numbered heads, so that none hides another on a narrow screen; and how many rows.
@@ -129,11 +159,12 @@ fn span(from: Shown, to: Shown) -> String {
     }
 }
 
-fn tone(verdict: Option<Verdict>) -> &'static str {
+/// The class of a verdict, out of those for one that suits, suits on conditions, is ruled out, or is none.
+fn tone(verdict: Option<Verdict>, [suits, conditions, out, neutral]: [&'static str; 4]) -> &'static str {
     match verdict {
-        Some(Verdict::Suits) => "suits",
-        Some(Verdict::OnConditions) => "conditions",
-        Some(Verdict::RuledOut) => "out",
-        None => "neutral",
+        Some(Verdict::Suits) => suits,
+        Some(Verdict::OnConditions) => conditions,
+        Some(Verdict::RuledOut) => out,
+        None => neutral,
     }
 }

@@ -3,6 +3,8 @@
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
+use super::element::{button, element};
+
 /// What the field of the next reading needs to know.
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -19,11 +21,9 @@ pub struct Props {
 pub fn Next(props: &Props) -> Html {
     let next = use_state(AttrValue::default);
     let input = use_node_ref();
-    let oninput = {
+    let on_input = {
         let next = next.clone();
-        Callback::from(move |event: InputEvent| {
-            next.set(event.target_unchecked_into::<HtmlInputElement>().value().into());
-        })
+        move |text: String| next.set(text.into())
     };
     let add = {
         let (next, input, text, add) = (next.clone(), input.clone(), props.text.clone(), props.add.clone());
@@ -39,29 +39,34 @@ pub fn Next(props: &Props) -> Html {
             }
         }
     };
-    let onkeydown = {
+    let on_key = {
         let add = add.clone();
-        Callback::from(move |event: KeyboardEvent| {
+        move |event: KeyboardEvent| {
             if event.key() == "Enter" {
                 event.prevent_default();
                 add();
             }
-        })
+        }
     };
+    let input = element("input")
+        .with("type", "text")
+        .with("id", "next-reading")
+        .node(input)
+        .value(next.to_string())
+        .with("inputmode", "decimal")
+        .with("enterkeyhint", "next")
+        .with("autocomplete", "off")
+        .on_input(on_input)
+        .on_key(on_key);
     // A touch on the button must not take the focus, or the keyboard folds away.
-    let onmousedown = Callback::from(|event: MouseEvent| event.prevent_default());
-    let onclick = Callback::from(move |_: MouseEvent| add());
-    html! {
-        <div class="next-reading">
-            <label for="next-reading">{ "Next reading" }</label>
-            <div class="control">
-                <input type="text" id="next-reading" ref={input} value={(*next).clone()} {oninput} {onkeydown}
-                    inputmode="decimal" enterkeyhint="next" autocomplete="off" />
-                <button type="button" class="strong" {onmousedown} {onclick}>{ "Add" }</button>
-            </div>
-            <p class="count" role="status">{ format!("{} lines in {}", lines(&props.text), props.label) }</p>
-        </div>
-    }
+    let button = button("Add").class("strong").unfocused().on_click(move |_| add());
+    let count = format!("{} lines in {}", lines(&props.text), props.label);
+    element("div")
+        .class("next-reading")
+        .put(element("label").with("for", "next-reading").say("Next reading"))
+        .put(element("div").class("control").put(input).put(button))
+        .put(element("p").class("count").with("role", "status").text(count))
+        .into()
 }
 
 fn lines(text: &str) -> usize {

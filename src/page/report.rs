@@ -5,33 +5,28 @@ use crate::sentence::capital;
 use crate::source::{Basis, Source};
 use yew::prelude::*;
 
-use super::element::{element, text, word};
+use super::element::{Element, beside, element};
 use super::picture::picture;
 use super::state::{Action, State};
 use super::working::working;
 
 /// The answer of a report, and everything behind it.
 pub fn reported(report: &Report, state: &UseReducerDispatcher<State>) -> (Html, Html) {
-    let answer = html! {
-        <>
-            if let Some(found) = report.verdict { { verdict(found) } }
-            <p class="headline">{ headline(report) }</p>
-        </>
-    };
-    let mut detail = vec![figures(&report.figures)];
-    detail.extend(report.picture.as_ref().map(picture));
-    if !report.findings.is_empty() {
-        detail.push(block("block", "Rule by rule", findings(&report.findings, "rule", state)));
-    }
-    detail.push(element("div", "sections", report.sections.iter().map(section).collect()));
-    detail.extend([
+    let verdict = report.verdict.map_or_else(Html::default, |found| verdict(found).into());
+    let answer = beside([verdict, element("p").class("headline").text(headline(report)).into()]);
+    let findings = (!report.findings.is_empty())
+        .then(|| block("block", "Rule by rule", findings(&report.findings, "rule", state)));
+    let parts = [
+        figures(&report.figures),
+        report.picture.as_ref().map(picture),
+        findings,
+        Some(element("div").class("sections").each(report.sections.iter().map(section))),
         working(report.working.steps()),
         notes(&report.notes),
-        cautions(&report.cautions),
+        Some(cautions(&report.cautions)),
         sources(&report.sources()),
-    ]);
-    let detail = detail.into_iter().collect();
-    (answer, detail)
+    ];
+    (answer, parts.into_iter().flatten().collect())
 }
 
 /// The answer in one sentence, without the verdict that stands before it anyhow.
@@ -42,170 +37,144 @@ pub fn headline(report: &Report) -> String {
 }
 
 /// A verdict with its sign; the words say it, the sign and the colour repeat it.
-pub fn verdict(verdict: Verdict) -> Html {
+pub fn verdict(verdict: Verdict) -> Element {
     let (class, mark) = match verdict {
         Verdict::Suits => ("verdict suits", Mark::Met),
         Verdict::OnConditions => ("verdict conditions", Mark::Asked),
         Verdict::RuledOut => ("verdict out", Mark::Forbidden),
     };
-    element("span", class, vec![sign(mark), element("span", "", vec![word(verdict.words())])])
+    element("span").class(class).put(sign(mark)).put(element("span").say(verdict.words()))
 }
 
 /// The sign of a mark: a nut face, full, half, or struck through.
-pub fn sign(mark: Mark) -> Html {
-    let hex = "M8 .8 14.3 4.4V11.6L8 15.2 1.7 11.6V4.4z";
-    let inner = match mark {
-        Mark::Met => {
-            html! { <><path d={hex} fill="currentColor" /><path class="cut" d="M4.4 8.2 7 10.8 11.7 5.6" /></> }
-        }
-        Mark::Told => {
-            html! { <><path class="rim" d={hex} /><path class="rim" d="M8 7.2v4.2M8 4.3v1.3" /></> }
-        }
-        Mark::Asked => {
-            html! { <><path class="rim" d={hex} /><path d="M8 .8V15.2L1.7 11.6V4.4z" fill="currentColor" /></> }
-        }
-        Mark::Forbidden => {
-            html! { <><path d={hex} fill="currentColor" /><path class="cut" d="M4.9 4.9 11.1 11.1M11.1 4.9 4.9 11.1" /></> }
-        }
+fn sign(mark: Mark) -> Element {
+    let path = |class: &'static str, d: &'static str| element("path").class(class).with("d", d);
+    let face = |class| path(class, "M8 .8 14.3 4.4V11.6L8 15.2 1.7 11.6V4.4z");
+    let (first, second) = match mark {
+        Mark::Met => (face("full"), path("cut", "M4.4 8.2 7 10.8 11.7 5.6")),
+        Mark::Told => (face("rim"), path("rim", "M8 7.2v4.2M8 4.3v1.3")),
+        Mark::Asked => (face("rim"), path("full", "M8 .8V15.2L1.7 11.6V4.4z")),
+        Mark::Forbidden => (face("full"), path("cut", "M4.9 4.9 11.1 11.1M11.1 4.9 4.9 11.1")),
     };
-    html! { <svg class="sign" viewBox="0 0 16 16" aria-hidden="true" focusable="false">{ inner }</svg> }
+    element("svg")
+        .class("sign")
+        .with("viewBox", "0 0 16 16")
+        .with("aria-hidden", "true")
+        .with("focusable", "false")
+        .put(first)
+        .put(second)
 }
 
 /// A part of the detail under its title.
-pub fn block(class: &'static str, title: &'static str, content: Html) -> Html {
-    element("section", class, vec![element("h2", "", vec![word(title)]), content])
+pub fn block(class: &'static str, title: &'static str, content: Element) -> Element {
+    element("section").class(class).put(element("h2").say(title)).put(content)
 }
 
 /// A part of the detail that is folded until it is touched.
-fn fold(title: String, items: Vec<Html>, class: &'static str) -> Html {
-    let title = element("summary", "", vec![element("h2", "", vec![text(title)])]);
-    element("details", "block section", vec![title, element("ul", class, items)])
+fn fold(title: String, list: Element) -> Element {
+    let title = element("summary").put(element("h2").text(title));
+    element("details").class("block section").put(title).put(list)
 }
 
 /// Named values; a touch on one that is published says where.
-pub fn figures(figures: &[Figure]) -> Html {
-    if figures.is_empty() {
-        return Html::default();
-    }
-    element("ul", "figures", figures.iter().map(figure).collect())
+pub fn figures(figures: &[Figure]) -> Option<Element> {
+    (!figures.is_empty()).then(|| element("ul").class("figures").each(figures.iter().map(figure)))
 }
 
-fn figure(figure: &Figure) -> Html {
-    let named = vec![name_of(figure), value(figure.value.to_string())];
+fn figure(figure: &Figure) -> Element {
+    let named = |into: Element| into.put(name_of(figure)).put(value(figure.value.to_string()));
     match figure.source {
         Some(source) => {
-            let fold = element("details", "", vec![element("summary", "", named), source_line(source)]);
-            element("li", "", vec![fold])
+            let fold = element("details").put(named(element("summary"))).put(source_line(source));
+            element("li").put(fold)
         }
-        None => element("li", "plain", named),
+        None => named(element("li").class("plain")),
     }
 }
 
-fn name_of(figure: &Figure) -> Html {
-    let mut name = vec![text(figure.name.to_string())];
-    if !figure.symbol.is_empty() {
-        name.extend([word(" "), symbol(figure.symbol)]);
-    }
-    element("span", "name", name)
+fn name_of(figure: &Figure) -> Element {
+    let name = element("span").class("name").text(figure.name.to_string());
+    if figure.symbol.is_empty() { name } else { name.say(" ").put(symbol(figure.symbol)) }
 }
 
 /// A value in its place behind its name.
-pub fn value(shown: String) -> Html {
-    element("span", "value", vec![text(shown)])
+pub fn value(shown: String) -> Element {
+    element("span").class("value").text(shown)
 }
 
-fn section(section: &Section) -> Html {
+fn section(section: &Section) -> Element {
     let item = |figure: &Figure| {
-        let mut item = vec![name_of(figure), value(figure.value.to_string())];
-        item.extend(figure.source.map(source_line));
-        element("li", "plain", item)
+        let item = element("li").class("plain").put(name_of(figure)).put(value(figure.value.to_string()));
+        item.each(figure.source.map(source_line))
     };
-    fold(section.title.to_string(), section.figures.iter().map(item).collect(), "figures small")
+    let list = element("ul").class("figures small").each(section.figures.iter().map(item));
+    fold(section.title.to_string(), list)
 }
 
 /// What each rule says; a touch on one opens the calculator behind it, filled in.
-pub fn findings(findings: &[Finding], place: &str, state: &UseReducerDispatcher<State>) -> Html {
-    let items = findings.iter().enumerate();
-    element(
-        "ul",
-        "findings",
-        items.map(|(at, found)| finding(found, format!("{place}-{at}"), state)).collect(),
-    )
+pub fn findings(findings: &[Finding], place: &str, state: &UseReducerDispatcher<State>) -> Element {
+    let items = findings.iter().enumerate().map(|(at, found)| finding(found, format!("{place}-{at}"), state));
+    element("ul").class("findings").each(items)
 }
 
-fn finding(finding: &Finding, id: String, state: &UseReducerDispatcher<State>) -> Html {
+fn finding(finding: &Finding, id: String, state: &UseReducerDispatcher<State>) -> Element {
     let (class, mark) = match finding.mark {
         Mark::Met => ("finding met", "Met"),
         Mark::Told => ("finding told", "Note"),
         Mark::Asked => ("finding asked", "To do"),
         Mark::Forbidden => ("finding forbidden", "Rules it out"),
     };
-    let said = text(finding.text.to_string());
-    let said = match &finding.opens {
+    let said = finding.text.to_string();
+    let told = element("p").put(element("b").class("word").say(mark)).say(" ");
+    let told = match &finding.opens {
         Some(link) => {
             let href = format!("#{}", Address::new(link.calculator, Draft::from(link)));
             let leave = {
                 let (state, id) = (state.clone(), id.clone());
-                Callback::from(move |_: MouseEvent| state.dispatch(Action::LeaveAt(id.clone())))
+                move |_| state.dispatch(Action::LeaveAt(id.clone()))
             };
-            html! { <a {id} {href} onclick={leave}>{ said }</a> }
+            told.put(element("a").set("id", id).set("href", href).on_click(leave).text(said))
         }
-        None => said,
+        None => told.text(said),
     };
-    let told = element("p", "", vec![element("b", "word", vec![word(mark)]), word(" "), said]);
-    element(
-        "li",
-        class,
-        vec![sign(finding.mark), element("div", "", vec![told, source_line(finding.source)])],
-    )
+    let words = element("div").put(told).put(source_line(finding.source));
+    element("li").class(class).put(sign(finding.mark)).put(words)
 }
 
 /// What the reader should know besides.
-pub fn notes(notes: &[Note]) -> Html {
-    if notes.is_empty() {
-        return Html::default();
-    }
+pub fn notes(notes: &[Note]) -> Option<Element> {
     let item = |note: &Note| {
-        let mut item = vec![element("p", "", vec![text(note.text.to_string())])];
-        item.extend(note.source.map(source_line));
-        element("li", "", item)
+        let said = element("li").put(element("p").text(note.text.to_string()));
+        said.each(note.source.map(source_line))
     };
-    block("block notes", "Notes", element("ul", "", notes.iter().map(item).collect()))
+    (!notes.is_empty()).then(|| block("block notes", "Notes", element("ul").each(notes.iter().map(item))))
 }
 
 /// Cautions that go with the work; that the standard comes first is said below every result.
-pub fn cautions(cautions: &[Caution]) -> Html {
+pub fn cautions(cautions: &[Caution]) -> Element {
     let others = cautions.iter().copied().filter(|caution| *caution != Caution::StandardFirst);
-    let item = |caution: Caution| element("li", "", vec![word(caution.words())]);
-    let items = others.chain([Caution::StandardFirst]).map(item).collect();
-    block("block cautions", "Cautions", element("ul", "", items))
+    let item = |caution: Caution| element("li").say(caution.words());
+    let list = element("ul").each(others.chain([Caution::StandardFirst]).map(item));
+    block("block cautions", "Cautions", list)
 }
 
 /// Every document the result rests on.
-pub fn sources(sources: &[Source]) -> Html {
-    if sources.is_empty() {
-        return Html::default();
-    }
-    let mut items = Vec::with_capacity(sources.len() + 1);
-    if sources.iter().any(|source| is_weak(source.basis)) {
-        items.push(element("li", "", vec![word(WEAK)]));
-    }
-    items.extend(sources.iter().map(|source| {
-        let about = element("p", "document", vec![word(source.document.about)]);
-        element("li", "", vec![source_line(*source), about])
-    }));
-    fold(format!("Sources, {}", sources.len()), items, "sources")
+pub fn sources(sources: &[Source]) -> Option<Element> {
+    let weak = sources.iter().any(|source| is_weak(source.basis)).then(|| element("li").say(WEAK));
+    let items = sources.iter().map(|source| {
+        element("li").put(source_line(*source)).put(element("p").class("document").say(source.document.about))
+    });
+    let list = element("ul").class("sources").each(weak).each(items);
+    (!sources.is_empty()).then(|| fold(format!("Sources, {}", sources.len()), list))
 }
 
 /// Where a value is published, and how it is known; what was not read again is made to stand out.
-pub fn source_line(source: Source) -> Html {
-    let mut place = vec![word(source.document.name)];
-    if !source.place.is_empty() {
-        place.extend([word(", "), word(source.place)]);
-    }
+pub fn source_line(source: Source) -> Element {
+    let document = element("cite").say(source.document.name);
+    let place = if source.place.is_empty() { document } else { document.say(", ").say(source.place) };
     let class = if is_weak(source.basis) { "basis weak" } else { "basis" };
-    let basis = element("span", class, vec![text(source.basis.to_string())]);
-    element("p", "source", vec![element("cite", "", place), word(" "), basis])
+    let basis = element("span").class(class).text(source.basis.to_string());
+    element("p").class("source").put(place).say(" ").put(basis)
 }
 
 const WEAK: &str = "From memory: recalled and not read again, so check it in the document. Assumed: put in your \
@@ -217,16 +186,13 @@ fn is_weak(basis: Basis) -> bool {
 }
 
 /// A symbol of a formula, its index set low: `d2min`, `t_max`.
-pub fn symbol(symbol: &str) -> Html {
+pub fn symbol(symbol: &str) -> Element {
     let at = symbol
         .find('_')
         .or_else(|| symbol.find(|letter: char| letter.is_ascii_digit()).filter(|at| *at > 0))
         .unwrap_or(symbol.len());
     let (letter, index) = symbol.split_at(at);
     let index = index.trim_start_matches('_').replace('_', ",");
-    let mut set = vec![text(letter.to_owned())];
-    if !index.is_empty() {
-        set.push(element("sub", "", vec![text(index)]));
-    }
-    element("var", "", set)
+    let set = element("var").text(letter.to_owned());
+    if index.is_empty() { set } else { set.put(element("sub").text(index)) }
 }

@@ -6,6 +6,8 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 use super::browser;
+use super::element::{Element, beside, button, element};
+use super::frame::title;
 use super::state::State;
 
 const NAME: &str = "kettle-and-barrel saved 1";
@@ -42,14 +44,11 @@ pub fn SavedView() -> Html {
     };
     let export = {
         let addresses = addresses.clone();
-        Callback::from(move |_: MouseEvent| {
-            browser::download("kettle-and-barrel.txt", &write_list(REMARK, addresses.iter()))
-        })
+        move |_| browser::download("kettle-and-barrel.txt", &write_list(REMARK, addresses.iter()))
     };
     let import = {
         let (addresses, change, said) = (addresses.clone(), change.clone(), said.clone());
-        Callback::from(move |event: Event| {
-            let input = event.target_unchecked_into::<HtmlInputElement>();
+        move |input: HtmlInputElement| {
             let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
             let (addresses, change, said) = (addresses.clone(), change.clone(), said.clone());
             browser::read_file(
@@ -69,25 +68,28 @@ pub fn SavedView() -> Html {
             );
             // The same file may be chosen again.
             input.set_value("");
-        })
+        }
     };
-    html! {
-        <>
-            <div class="title">
-                <h1 id="title" tabindex="-1">{ "Saved" }</h1>
-                <p class="lead">{ "Kept on this device only. Take it out as a file to move it to another." }</p>
-            </div>
-            if addresses.is_empty() {
-                <p class="panel">{ "Nothing is kept yet. “Save” stands below the answer of the order line and of every calculator." }</p>
-            }
-            <ul class="cards saved">{ for addresses.iter().enumerate().map(|(place, address)| item(place, address, &addresses, &change)) }</ul>
-            <div class="tools">
-                <button type="button" onclick={export} disabled={addresses.is_empty()}>{ "Export as a file" }</button>
-                <label class="button">{ "Import a file" }<input type="file" accept=".txt,text/plain" class="hidden" onchange={import} /></label>
-                <div role="status">if !said.is_empty() { <p>{ (*said).clone() }</p> }</div>
-            </div>
-        </>
-    }
+    let nothing = addresses.is_empty().then(|| {
+        element("p").class("panel").say(
+            "Nothing is kept yet. “Save” stands below the answer of the order line and of every calculator.",
+        )
+    });
+    let items = addresses.iter().enumerate();
+    let items = items.map(|(place, address)| item(place, address, &addresses, &change));
+    let file = element("input").class("hidden").with("type", "file").with("accept", ".txt,text/plain");
+    let told = (!said.is_empty()).then(|| element("p").text((*said).clone()));
+    let tools = element("div")
+        .class("tools")
+        .put(button("Export as a file").flag("disabled", addresses.is_empty()).on_click(export))
+        .put(element("label").class("button").say("Import a file").put(file.on_change_of(import)))
+        .put(element("div").with("role", "status").each(told));
+    beside([
+        title(None, "Saved", "Kept on this device only. Take it out as a file to move it to another.").into(),
+        nothing.map_or_else(Html::default, Html::from),
+        element("ul").class("cards saved").each(items).into(),
+        tools.into(),
+    ])
 }
 
 fn taken_in(new: usize, unread: usize) -> String {
@@ -97,7 +99,7 @@ fn taken_in(new: usize, unread: usize) -> String {
     }
 }
 
-fn item(place: usize, address: &Address, all: &[Address], change: &Callback<Vec<Address>>) -> Html {
+fn item(place: usize, address: &Address, all: &[Address], change: &Callback<Vec<Address>>) -> Element {
     let state = State::at(&format!("#{address}"));
     let texts: Vec<String> = state
         .desk()
@@ -108,20 +110,20 @@ fn item(place: usize, address: &Address, all: &[Address], change: &Callback<Vec<
         .unwrap_or_default();
     let remove = {
         let (all, change) = (all.to_vec(), change.clone());
-        Callback::from(move |_: MouseEvent| {
+        move |_| {
             let mut all = all.clone();
             if place < all.len() {
                 all.remove(place);
             }
             change.emit(all);
-        })
+        }
     };
     let title = state.view.title();
-    html! {
-        <li key={address.to_string()} class="panel card">
-            <h2><a href={format!("#{address}")}>{ title }</a></h2>
-            <p>{ texts.join(" · ") }</p>
-            <button type="button" onclick={remove} aria-label={format!("Remove {title}: {}", texts.join(", "))}>{ "Remove" }</button>
-        </li>
-    }
+    let remove =
+        button("Remove").set("aria-label", format!("Remove {title}: {}", texts.join(", "))).on_click(remove);
+    element("li")
+        .class("panel card")
+        .put(element("h2").put(element("a").set("href", format!("#{address}")).say(title)))
+        .put(element("p").text(texts.join(" · ")))
+        .put(remove)
 }

@@ -2,6 +2,7 @@
 
 use yew::prelude::*;
 
+use super::element::{button, element};
 use super::{browser, saved};
 
 /// What the tools need to know.
@@ -22,7 +23,7 @@ pub fn Tools(props: &Props) -> Html {
     }
     let copy = {
         let (said, address) = (said.clone(), props.address.clone());
-        Callback::from(move |_: MouseEvent| {
+        move |_| {
             let (said, link) = (said.clone(), browser::full_address(&address));
             let by_hand = format!("Copy this link: {link}");
             let copied = Callback::from(move |good| {
@@ -30,25 +31,23 @@ pub fn Tools(props: &Props) -> Html {
                 said.set(if good { done } else { by_hand.clone().into() });
             });
             browser::copy(&link, copied);
-        })
+        }
     };
     let keep = {
         let (said, address) = (said.clone(), props.address.clone());
-        Callback::from(move |_: MouseEvent| {
+        move |_| {
             said.set(AttrValue::from(if saved::add(&address) {
                 "Kept on this device, under Saved."
             } else {
                 "This browser keeps nothing for this page; copy the link instead."
             }));
-        })
+        }
     };
-    let print = Callback::from(|_: MouseEvent| browser::print());
-    html! {
-        <div class="tools">
-            <button type="button" onclick={copy}>{ "Copy link" }</button>
-            <button type="button" onclick={keep}>{ "Save" }</button>
-            <button type="button" onclick={print}>{ "Print" }</button>
-            <p role="status">{ (*said).clone() }</p>
-        </div>
-    }
+    element("div")
+        .class("tools")
+        .put(button("Copy link").on_click(copy))
+        .put(button("Save").on_click(keep))
+        .put(button("Print").on_click(|_| browser::print()))
+        .put(element("p").with("role", "status").text((*said).clone()))
+        .into()
 }

@@ -4,12 +4,14 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::answer::Told;
+use super::answer::{Props as ToldProps, Told};
+use super::element::{beside, component, element};
 use super::form::{form, given, instead_of_result};
+use super::frame::title;
 use super::order::{assessed, written};
 use super::report::{headline, reported};
 use super::state::{Desk, State, View, WrittenLine};
-use super::tools::Tools;
+use super::tools::{Props as ToolsProps, Tools};
 use crate::calculator::{Problems, Report};
 use crate::order::{self, Assessment};
 
@@ -84,24 +86,21 @@ pub fn Work(props: &Props) -> Html {
         Found::Problems(problems) => Some(problems),
         _ => None,
     };
-    let is_order = *view == View::Order;
-    html! {
-        <>
-            <div class="title">
-                if let Some(back) = back { <a class="back" href={back}>{ "Back to the order line" }</a> }
-                <h1 id="title" tabindex="-1">{ about.title }</h1>
-                <p class="lead">{ about.answers }</p>
-            </div>
-            if is_order { { written(&desk.form, line, state) } }
-            <Told text={found.told()} />
-            <div class="work">
-                { form(about, desk, problems.map(Rc::as_ref), state) }
-                { given(&desk.form) }
-                <Outcome found={(*found).clone()} state={state.clone()} />
-                <Tools address={address.clone()} />
-            </div>
-        </>
-    }
+    let back =
+        back.clone().map(|back| element("a").class("back").set("href", back).say("Back to the order line"));
+    let written = (*view == View::Order).then(|| written(&desk.form, line, state));
+    let work = element("div")
+        .class("work")
+        .put(form(about, desk, problems.map(Rc::as_ref), state))
+        .put(given(&desk.form))
+        .html(component::<Outcome>(OutcomeProps { found: (*found).clone(), state: state.clone() }))
+        .html(component::<Tools>(ToolsProps { address: address.clone() }));
+    beside([
+        title(back, about.title, about.answers).into(),
+        written.map_or_else(Html::default, Html::from),
+        component::<Told>(ToldProps { text: found.told().into() }),
+        work.into(),
+    ])
 }
 
 #[derive(Properties)]
@@ -122,12 +121,13 @@ fn Outcome(props: &OutcomeProps) -> Html {
     let (answer, detail) = match &props.found {
         Found::Report(report) => reported(report, &props.state),
         Found::Assessment(assessment) => assessed(assessment, &props.state),
-        Found::Problems(problems) => (instead_of_result(problems), Html::default()),
+        Found::Problems(problems) => (instead_of_result(problems).into(), Html::default()),
     };
-    html! {
-        <>
-            <section class="answer panel" id="answer" tabindex="-1" aria-label="Answer">{ answer }</section>
-            <div class="detail">{ detail }</div>
-        </>
-    }
+    let answer = element("section")
+        .class("answer panel")
+        .with("id", "answer")
+        .with("tabindex", "-1")
+        .with("aria-label", "Answer")
+        .html(answer);
+    beside([answer.into(), element("div").class("detail").html(detail).into()])
 }

@@ -1,64 +1,62 @@
 //! The working: each step in a fold, as one would write it on paper.
 
 use crate::working::{Segment, Step};
-use yew::prelude::*;
 
-use super::element::{element, text, word};
+use super::element::{Element, element};
 use super::report::{block, source_line, symbol};
 
 /// The steps of a result.
-pub fn working(steps: &[Step]) -> Html {
-    if steps.is_empty() {
-        return Html::default();
-    }
-    block("block working", "How it came about", element("ol", "", steps.iter().map(step).collect()))
+pub fn working(steps: &[Step]) -> Option<Element> {
+    let list = element("ol").each(steps.iter().map(step));
+    (!steps.is_empty()).then(|| block("block working", "How it came about", list))
 }
 
-fn step(step: &Step) -> Html {
-    let line = |class, set| element("p", class, set);
-    let result = || text(step.result.to_string());
-    let mut sum = Vec::with_capacity(8);
-    let mut last = vec![word("= "), element("b", "", vec![result()])];
-    if step.formula.is_empty() {
-        last.splice(0..0, [symbol(step.symbol), word(" ")]);
+fn step(step: &Step) -> Element {
+    let result = step.result.to_string();
+    let last = element("p").class("then");
+    let (sum, last) = if step.formula.is_empty() {
+        (element("div"), last.put(symbol(step.symbol)).say(" "))
     } else {
-        sum.push(line("", vec![symbol(step.symbol), word(" = "), segments(&step.segments())]));
-        sum.push(line("then", vec![word("= "), segments(&step.substituted())]));
-    }
-    sum.push(line("then", last));
-    sum.push(source_line(step.source));
-    for term in &step.terms {
-        if let Some(source) = term.source {
-            let put_in = line("", vec![symbol(term.symbol), word(" = "), text(term.value.to_string())]);
-            sum.push(element("div", "term", vec![put_in, source_line(source)]));
+        let formula = element("p").put(symbol(step.symbol)).say(" = ").put(segments(&step.segments()));
+        let put_in = element("p").class("then").say("= ").put(segments(&step.substituted()));
+        (element("div").put(formula).put(put_in), last)
+    };
+    let last = last.say("= ").put(element("b").text(result.clone()));
+    let terms = step.terms.iter().filter_map(|term| {
+        let put_in = element("p").put(symbol(term.symbol)).say(" = ").text(term.value.to_string());
+        Some(element("div").class("term").put(put_in).put(source_line(term.source?)))
+    });
+    let sum = sum.class("sum").put(last).put(source_line(step.source)).each(terms);
+    let name = element("span").class("name").text(step.meaning.to_string());
+    let value = element("span").class("value").put(symbol(step.symbol)).say(" = ").text(result);
+    let fold = element("details").put(element("summary").put(name).put(value)).put(sum);
+    element("li").put(fold)
+}
+
+fn segments(segments: &[Segment<'_>]) -> Element {
+    let mut raised = false;
+    let mut set = element("span").class("formula");
+    for segment in segments {
+        if *segment == Segment::Operator("^") {
+            raised = true;
+        } else if std::mem::take(&mut raised) {
+            set = set.put(piece(element("sup"), segment));
+        } else {
+            set = piece(set, segment);
         }
     }
-    let name = element("span", "name", vec![text(step.meaning.to_string())]);
-    let value = element("span", "value", vec![symbol(step.symbol), word(" = "), result()]);
-    let summary = element("summary", "", vec![name, value]);
-    element("li", "", vec![element("details", "", vec![summary, element("div", "sum", sum)])])
+    set
 }
 
-fn segments(segments: &[Segment<'_>]) -> Html {
-    let mut raised = false;
-    let mut set = Vec::with_capacity(segments.len());
-    for segment in segments {
-        let exponent = std::mem::take(&mut raised);
-        let piece = match segment {
-            Segment::Operator("^") => {
-                raised = true;
-                continue;
-            }
-            Segment::Symbol(word) => symbol(word),
-            Segment::Function("sqrt") => word("√"),
-            Segment::Operator(sign @ ("+" | "−" | "-" | "·" | "/")) => text(format!(" {sign} ")),
-            Segment::Operator(",") => word(", "),
-            Segment::Function(piece) | Segment::Operator(piece) | Segment::Number(piece) => {
-                text((*piece).to_owned())
-            }
-            Segment::Value(shown) => element("span", "put", vec![text(shown.to_string())]),
-        };
-        set.push(if exponent { element("sup", "", vec![piece]) } else { piece });
+fn piece(into: Element, segment: &Segment<'_>) -> Element {
+    match segment {
+        Segment::Symbol(word) => into.put(symbol(word)),
+        Segment::Function("sqrt") => into.say("√"),
+        Segment::Operator(sign @ ("+" | "−" | "-" | "·" | "/")) => into.text(format!(" {sign} ")),
+        Segment::Operator(",") => into.say(", "),
+        Segment::Function(piece) | Segment::Operator(piece) | Segment::Number(piece) => {
+            into.text((*piece).to_owned())
+        }
+        Segment::Value(shown) => into.put(element("span").class("put").text(shown.to_string())),
     }
-    element("span", "formula", set)
 }

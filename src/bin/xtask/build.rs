@@ -56,5 +56,9 @@ fn finish(dist: &Path) -> Outcome {
          worker-src 'self'",
     )?;
     write(&index, page)?;
+    // Trunk's minifier cannot read the script of wasm-bindgen and leaves its remarks in it.
+    for glue in offline::files(dist)?.iter().filter(|file| file.extension().is_some_and(|it| it == "js")) {
+        write(glue, html::without_comments(&read_text(glue)?))?;
+    }
     offline::write_service_worker(dist)
 }

@@ -122,7 +122,12 @@ pub fn with_policy(html: &str, script_sources: &[&str], rules: &str) -> Outcome<
 
 /// A script without the comments that stand on lines of their own, and without indents.
 pub fn without_comments(script: &str) -> String {
-    let lines = script.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with("//"));
+    let mut remark = false;
+    let lines = script.lines().map(str::trim).filter(|line| {
+        let inside = remark || line.starts_with("/**");
+        remark = inside && !line.ends_with("*/");
+        !inside && !line.is_empty() && !line.starts_with("//")
+    });
     lines.collect::<Vec<_>>().join("\n")
 }
 

@@ -1,29 +1,24 @@
 //! A coated bolt thread in its nut: an axial section through two pitches, to scale.
 
 use crate::calculator::ThreadCorner;
+use crate::page::element::{Element, element};
 use crate::quantity::decimal::fixed;
-use yew::prelude::*;
 
 /// tan 30°: half the angle of the flanks of ISO and unified threads.
 const TAN_30: f64 = 0.577_350_269_189_625_8;
 
 /// One section for each corner, with its clearances marked and dimensioned under it.
-pub fn thread_fit(pitch: f64, corners: &[ThreadCorner], text: &str) -> Html {
-    html! {
-        <>
-            <div class="corners" role="img" aria-label={text.to_owned()}>
-                { for corners.iter().map(|corner| section(pitch, corner)) }
-            </div>
-            <div class="legend" aria-hidden="true"><ul>
-                <li><i class="swatch steel"></i>{ "Bolt" }</li>
-                <li><i class="swatch zinc"></i>{ "Zinc" }</li>
-                <li><i class="swatch nut"></i>{ "Nut" }</li>
-            </ul></div>
-        </>
-    }
+pub fn thread_fit(into: Element, pitch: f64, corners: &[ThreadCorner], text: String) -> Element {
+    let drawn = element("div").class("corners").with("role", "img").set("aria-label", text);
+    let sign =
+        |(class, says): (&'static str, &'static str)| element("li").put(element("i").class(class)).say(says);
+    let signs = [("swatch steel", "Bolt"), ("swatch zinc", "Zinc"), ("swatch nut", "Nut")].map(sign);
+    let legend = element("div").class("legend").with("aria-hidden", "true");
+    into.put(drawn.each(corners.iter().map(|corner| section(pitch, corner))))
+        .put(legend.put(element("ul").each(signs)))
 }
 
-fn section(pitch: f64, corner: &ThreadCorner) -> Html {
+fn section(pitch: f64, corner: &ThreadCorner) -> Element {
     let [_, _, minor] = corner.bolt;
     let [nut_major, nut_middle, nut_minor] = corner.nut;
     let [room_major, room_middle, room_minor] = corner.room;
@@ -53,23 +48,25 @@ fn section(pitch: f64, corner: &ThreadCorner) -> Html {
             [along - tick, along, 2.0 * tick, -from / 2.0, -to / 2.0].map(on_paper);
         format!("M{start} {from}h{width}M{middle} {from}V{to}M{start} {to}h{width}")
     };
-    let width = on_paper(0.012 * pitch);
-    html! {
-        <div class="corner" aria-hidden="true">
-            <svg viewBox={view} class="fit">
-                <path class="nut" d={nut} />
-                <path class="zinc" d={solid(coated)} />
-                <path class="steel" d={solid(corner.bolt)} />
-                { for bands.iter().map(|&(_, along, from, to, _)| html! {
-                    <path d={bar(along, from, to)} fill="none" stroke="currentColor" stroke-width={width.clone()} />
-                }) }
-            </svg>
-            <p><b>{ corner.label }</b></p>
-            { for bands.iter().map(|&(name, .., room)| html! {
-                <p>{ name }{ " diameter: " }<span class={classes!((room < 0.0).then_some("tight"))}>{ said(room) }</span></p>
-            }) }
-        </div>
-    }
+    let path = |class: &'static str, d: String| element("path").class(class).set("d", d);
+    let bars = bands.iter().map(|&(_, along, from, to, _)| path("room", bar(along, from, to)));
+    let drawn = element("svg")
+        .class("fit")
+        .set("viewBox", view)
+        .put(path("nut", nut))
+        .put(path("zinc", solid(coated)))
+        .put(path("steel", solid(corner.bolt)))
+        .each(bars);
+    let rooms = bands.iter().map(|&(name, .., room)| {
+        let value = element("span").class(if room < 0.0 { "tight" } else { "" }).text(said(room));
+        element("p").say(name).say(" diameter: ").put(value)
+    });
+    element("div")
+        .class("corner")
+        .with("aria-hidden", "true")
+        .put(drawn)
+        .put(element("p").put(element("b").say(corner.label)))
+        .each(rooms)
 }
 
 /// A place in the drawing, in millimetres, as fine as anybody can see.
