@@ -71,8 +71,8 @@ fn mean_of(readings: &[Length]) -> Option<i64> {
 
 /// Sum of squared deviations in µm², in whole square nanometres.
 fn squares(means: impl Iterator<Item = i64>, mean: f64) -> f64 {
-    let of_one = |article: i64| ((article as f64 - mean) / 1e3).powi(2).round() as i128;
-    means.map(of_one).sum::<i128>() as f64 / 1e6
+    let of_one = |article: i64| ((article as f64 - mean) / 1e3).powi(2).round() as i64;
+    means.map(of_one).fold(0, i64::saturating_add) as f64 / 1e6
 }
 
 /// A length in whole picometres: below what any gauge shows, above the residue of binary arithmetic.

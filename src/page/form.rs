@@ -31,7 +31,7 @@ pub fn form(
     // An empty field is not a problem; the place of the result says what is still missing.
     let problem = |name: &str| {
         let problem = problems?.of(name)?;
-        (problem.fault != Fault::Missing).then(|| AttrValue::from(problem.fault.to_string()))
+        (!matches!(problem.fault, Fault::Missing)).then(|| AttrValue::from(problem.fault.to_string()))
     };
     let examples = about
         .examples

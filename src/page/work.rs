@@ -43,7 +43,7 @@ impl PartialEq for Props {
 }
 
 /// What was found.
-#[derive(Clone, PartialEq)]
+#[derive(Clone)]
 enum Found {
     /// By a calculator.
     Report(Rc<Report>),
@@ -110,8 +110,14 @@ struct OutcomeProps {
 }
 
 impl PartialEq for OutcomeProps {
+    /// What was found once stays what it is: it need not be compared figure by figure.
     fn eq(&self, other: &Self) -> bool {
-        self.found == other.found
+        match (&self.found, &other.found) {
+            (Found::Report(one), Found::Report(other)) => Rc::ptr_eq(one, other),
+            (Found::Assessment(one), Found::Assessment(other)) => Rc::ptr_eq(one, other),
+            (Found::Problems(one), Found::Problems(other)) => Rc::ptr_eq(one, other),
+            _ => false,
+        }
     }
 }
 

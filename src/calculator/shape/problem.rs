@@ -103,7 +103,7 @@ impl Problems {
 
     /// Whether nothing is wrong but that something is still to be filled in.
     pub fn only_missing(&self) -> bool {
-        self.0.iter().all(|problem| problem.fault == Fault::Missing)
+        self.0.iter().all(|problem| matches!(problem.fault, Fault::Missing))
     }
 }
 
