@@ -73,8 +73,14 @@ pub struct Printed {
 }
 
 /// Why there is no number: better none than a wrong one.
+///
+/// It is boxed: it is rare, and whatever may be refused would have to keep room for it.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Refusal {
+pub struct Refusal(Box<Reason>);
+
+/// The kinds of reason for a refusal.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Reason {
     /// Outside the range of a table or formula.
     Outside {
         /// What was asked for: `hardness`.
@@ -107,28 +113,51 @@ pub enum Refusal {
 }
 
 impl Refusal {
+    /// Outside the range of a table or formula: what was asked for, its value, the ends of the range.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn outside(what: &'static str, asked: Shown, least: Shown, greatest: Shown, source: Source) -> Self {
+        Self(Box::new(Reason::Outside { what, asked, least, greatest, source }))
+    }
+
+    /// The document exists, but what it says of this was not found.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn blank(what: &str, source: Source) -> Self {
+        Self(Box::new(Reason::Blank { what: what.to_owned(), source }))
+    }
+
+    /// The document does not cover the case, but something else.
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn not_covered(what: &str, covered: &str, source: Source) -> Self {
+        Self(Box::new(Reason::NotCovered { what: what.to_owned(), covered: covered.to_owned(), source }))
+    }
+
+    /// The reason.
+    pub fn reason(&self) -> &Reason {
+        &self.0
+    }
+
     /// The document that has no answer.
     pub fn source(&self) -> Source {
-        match self {
-            Self::Outside { source, .. } | Self::Blank { source, .. } | Self::NotCovered { source, .. } => {
-                *source
-            }
+        match self.reason() {
+            Reason::Outside { source, .. }
+            | Reason::Blank { source, .. }
+            | Reason::NotCovered { source, .. } => *source,
         }
     }
 }
 
 impl fmt::Display for Refusal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Outside { what, asked, least, greatest, source } => write!(
+        match self.reason() {
+            Reason::Outside { what, asked, least, greatest, source } => write!(
                 f,
                 "{what} {asked} is outside {least} to {greatest}, the range of {source}; \
                  no value is given beyond it"
             ),
-            Self::Blank { what, source } => {
+            Reason::Blank { what, source } => {
                 write!(f, "{what} is not known here; open {source}")
             }
-            Self::NotCovered { what, covered, source } => {
+            Reason::NotCovered { what, covered, source } => {
                 write!(f, "{source} does not cover {what}; it covers {covered}")
             }
         }

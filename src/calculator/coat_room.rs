@@ -169,11 +169,11 @@ impl Calculator for CoatRoom {
         };
         let Input { thread, coat, rule, .. } = *input;
         if matches!(rule, Rule::Iso4042(_)) && !thread.is_metric() {
-            return Err(refused("rule")(Refusal::NotCovered {
-                what: thread.to_string(),
-                covered: "metric threads".to_owned(),
-                source: document::ISO_4042_1999.read("Table 2"),
-            }));
+            return Err(refused("rule")(Refusal::not_covered(
+                &thread.to_string(),
+                "metric threads",
+                document::ISO_4042_1999.read("Table 2"),
+            )));
         }
         let mut answers = [None; PAIRS];
         for (answer, &pair) in answers.iter_mut().zip(coat_room::pairs(thread)) {

@@ -232,9 +232,8 @@ fn nut_tensile(input: &Input) -> Result<(Stress, Option<Converted>), Refusal> {
         NutSteel::Grade(grade) => {
             let properties = grade.properties(input.thread.diameter())?;
             let least = properties.printed().find_map(|limits| limits.least);
-            Level::Hardness(least.ok_or_else(|| Refusal::Blank {
-                what: format!("least hardness of {}", grade.name()),
-                source: grade.document().memory(""),
+            Level::Hardness(least.ok_or_else(|| {
+                Refusal::blank(&format!("least hardness of {}", grade.name()), grade.document().memory(""))
             })?)
         }
     };

@@ -68,13 +68,13 @@ pub fn usual_additions(coat: Length) -> Result<(u32, Source), Refusal> {
         least + (greatest - least) * (um - from) / (to - from)
     };
     let (number, source) = if um < thin.0 || um > thick.1 {
-        return Err(Refusal::Outside {
-            what: "coat",
-            asked: coat.show(&unit::UM, 1),
-            least: Length::from_um(thin.0).show(&unit::UM, 0),
-            greatest: Length::from_um(thick.1).show(&unit::UM, 0),
-            source: practice::ADDITIONS_SOURCE,
-        });
+        return Err(Refusal::outside(
+            "coat",
+            coat.show(&unit::UM, 1),
+            Length::from_um(thin.0).show(&unit::UM, 0),
+            Length::from_um(thick.1).show(&unit::UM, 0),
+            practice::ADDITIONS_SOURCE,
+        ));
     } else if um <= thin.1 {
         (along((thin.0, thin.1), (thin.2, thin.3)), practice::ADDITIONS_SOURCE)
     } else if um < thick.0 {

@@ -34,11 +34,7 @@ impl Evidence {
     /// A single article, articles that do not scatter at all, and a confidence that is not between
     /// 50 % and 100 %.
     pub fn of(statistics: &Statistics, confidence: PlainNumber) -> Result<Self, Refusal> {
-        let refusal = |what: String, covered: &str| Refusal::NotCovered {
-            what,
-            covered: covered.to_owned(),
-            source: BOUND,
-        };
+        let refusal = |what: String, covered: &str| Refusal::not_covered(&what, covered, BOUND);
         let Some(deviation) = statistics.deviation else {
             return Err(refusal("a single article".to_owned(), "two articles and more"));
         };

@@ -68,7 +68,7 @@ fn staged(standard: Standard, first: u32, lot: u32, stage: Stage, source: Source
 
 /// Why a standard has no size here: the document to open.
 fn no_size(standard: Standard, lot: u32) -> Refusal {
-    let blank = |source| Refusal::Blank { what: "the size of the sample".to_owned(), source };
+    let blank = |source| Refusal::blank("the size of the sample", source);
     match standard {
         Standard::F2329Lot => blank(document::ASTM_F1470.memory("sample sizes for a production lot")),
         Standard::B695 => blank(document::ASTM_B602.memory("sample sizes, or ASTM F1470 for fasteners")),
@@ -89,12 +89,9 @@ fn by_row(
 
 fn below_table(lot: u32) -> Refusal {
     let pieces = |number: u32| Shown { number: f64::from(number), unit: &unit::PIECES, decimals: 0 };
-    Refusal::NotCovered {
-        what: format!("a batch of {}", pieces(lot)),
-        covered: format!(
-            "batches from {}",
-            pieces(astm_f2329_sampling::BATCH.first().map_or(0, |row| row.least))
-        ),
-        source: astm_f2329_sampling::TABLE,
-    }
+    Refusal::not_covered(
+        &format!("a batch of {}", pieces(lot)),
+        &format!("batches from {}", pieces(astm_f2329_sampling::BATCH.first().map_or(0, |row| row.least))),
+        astm_f2329_sampling::TABLE,
+    )
 }

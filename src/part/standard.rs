@@ -16,10 +16,12 @@ use crate::table::{
 pub fn standard(kind: Kind, thread: impl Into<Profile>, length: Option<Length>) -> Result<Shape, Refusal> {
     let profile = thread.into();
     let long = || {
-        length.ok_or_else(|| Refusal::NotCovered {
-            what: format!("a {kind} without a length"),
-            covered: "bolts, screws and rods of a stated length".to_owned(),
-            source: source_of(kind, profile.is_metric),
+        length.ok_or_else(|| {
+            Refusal::not_covered(
+                &format!("a {kind} without a length"),
+                "bolts, screws and rods of a stated length",
+                source_of(kind, profile.is_metric),
+            )
         })
     };
     let shape = match (kind, profile.is_metric) {
@@ -87,11 +89,11 @@ fn not_covered(kind: Kind, profile: Profile) -> Refusal {
     } else {
         profile.diameter.show(&unit::INCH, 4)
     };
-    Refusal::NotCovered {
-        what: format!("a {kind} of thread diameter {size}"),
-        covered: covered(kind, profile.is_metric).to_owned(),
-        source: source_of(kind, profile.is_metric),
-    }
+    Refusal::not_covered(
+        &format!("a {kind} of thread diameter {size}"),
+        covered(kind, profile.is_metric),
+        source_of(kind, profile.is_metric),
+    )
 }
 
 /// The row of a table whose diameter is that of the thread.

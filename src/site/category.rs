@@ -77,13 +77,13 @@ impl Category {
     pub fn of_rate(rate: Rate) -> Result<Self, Refusal> {
         let harshest = Self::Cx.rates();
         let within = |category: &Self| rate.um_year() <= category.rates().upper.um_year();
-        let refusal = Refusal::Outside {
-            what: "first-year loss of zinc",
-            asked: rate.show(&unit::UM_YEAR, 2),
-            least: Rate::from_um_year(0.0).show(&unit::UM_YEAR, 0),
-            greatest: harshest.upper.show(&unit::UM_YEAR, 0),
-            source: harshest.source,
-        };
+        let refusal = Refusal::outside(
+            "first-year loss of zinc",
+            rate.show(&unit::UM_YEAR, 2),
+            Rate::from_um_year(0.0).show(&unit::UM_YEAR, 0),
+            harshest.upper.show(&unit::UM_YEAR, 0),
+            harshest.source,
+        );
         if rate.um_year() > 0.0 { Self::ALL.into_iter().find(within).ok_or(refusal) } else { Err(refusal) }
     }
 

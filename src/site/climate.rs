@@ -115,7 +115,7 @@ fn within(what: &'static str, asked: Shown, least: Shown, greatest: Shown) -> Re
     if asked.number >= least.number - slack && asked.number <= greatest.number + slack {
         return Ok(());
     }
-    Err(Refusal::Outside { what, asked, least, greatest, source: iso_9223::VALIDITY })
+    Err(Refusal::outside(what, asked, least, greatest, iso_9223::VALIDITY))
 }
 
 impl FirstYear {

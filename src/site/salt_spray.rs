@@ -51,17 +51,17 @@ pub fn hours(finish: Finish) -> Result<Hours, Refusal> {
         Finish::F1941 => of_row(&astm_b117::F1941),
         Finish::ThinMechanical => Ok(about_5_um(astm_b117::MECHANICAL_5_UM)),
         Finish::ThinElectroplated => Ok(about_5_um(astm_b117::ELECTROPLATED_5_UM)),
-        Finish::HotDip => Err(Refusal::NotCovered {
-            what: "a hot-dip coat".to_owned(),
-            covered: "zinc that is plated or peened on; open the service life instead".to_owned(),
-            source: document::ASTM_B117.known(HOT_DIP.place, HOT_DIP.basis),
-        }),
+        Finish::HotDip => Err(Refusal::not_covered(
+            "a hot-dip coat",
+            "zinc that is plated or peened on; open the service life instead",
+            document::ASTM_B117.known(HOT_DIP.place, HOT_DIP.basis),
+        )),
     }
 }
 
 /// Hours until red rust by class of mechanical zinc, which were not found.
 pub fn red_rust_of_mechanical() -> Refusal {
-    Refusal::Blank { what: "hours to red rust by class".to_owned(), source: astm_b117::B695_RED }
+    Refusal::blank("hours to red rust by class", astm_b117::B695_RED)
 }
 
 fn of_row(row: &Row) -> Result<Hours, Refusal> {
@@ -71,7 +71,7 @@ fn of_row(row: &Row) -> Result<Hours, Refusal> {
         Asked::White(hours) => Ok(Hours { hours: Some(hours), until, source }),
         Asked::Nothing => Ok(Hours { hours: None, until, source }),
         Asked::NotFound => {
-            Err(Refusal::Blank { what: format!("the hours of {} ({})", row.name, row.treatment), source })
+            Err(Refusal::blank(&format!("the hours of {} ({})", row.name, row.treatment), source))
         }
     }
 }

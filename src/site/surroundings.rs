@@ -71,17 +71,17 @@ impl Surroundings {
     /// Anywhere but in open air: the document to read.
     pub fn allow_years(self) -> Result<(), Refusal> {
         let Some(read) = self.to_read() else { return Ok(()) };
-        Err(Refusal::NotCovered {
-            what: format!("the life of zinc {}", self.name()),
-            covered: format!(
+        Err(Refusal::not_covered(
+            &format!("the life of zinc {}", self.name()),
+            &format!(
                 "open air; {} {}, so read {} ({})",
                 self.name(),
                 self.why(),
                 read.document.name,
                 read.document.about
             ),
-            source: document::ISO_9223.memory("scope"),
-        })
+            document::ISO_9223.memory("scope"),
+        ))
     }
 
     /// The document to read; none in open air.

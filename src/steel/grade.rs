@@ -170,18 +170,12 @@ impl Grade {
         let least = show(from.map_or(Length::from_mm(0.0), |(from, _)| from));
         let source = self.rows().first().map_or(self.document().memory(""), |row| row.document);
         match self.rows().last().and_then(|row| row.sizes.to) {
-            Some(to) => Refusal::Outside {
-                what: "nominal diameter",
-                asked: show(diameter),
-                least,
-                greatest: show(to),
+            Some(to) => Refusal::outside("nominal diameter", show(diameter), least, show(to), source),
+            None => Refusal::not_covered(
+                &format!("a nominal diameter of {}", show(diameter)),
+                &format!("{least} and above"),
                 source,
-            },
-            None => Refusal::NotCovered {
-                what: format!("a nominal diameter of {}", show(diameter)),
-                covered: format!("{least} and above"),
-                source,
-            },
+            ),
         }
     }
 }
@@ -242,7 +236,7 @@ impl Properties {
     }
 
     fn blank(&self, what: &'static str) -> Refusal {
-        Refusal::Blank { what: format!("{what} of {}", self.grade.name()), source: self.row.document }
+        Refusal::blank(&format!("{what} of {}", self.grade.name()), self.row.document)
     }
 }
 

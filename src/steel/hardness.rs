@@ -11,7 +11,7 @@ use std::sync::OnceLock;
 
 use crate::quantity::{Hardness, Quantity, Scale, Shown, Stress, Unit, unit};
 use crate::source::{Basis, Source};
-use crate::table::{Refusal, astm_e140, iso_18265};
+use crate::table::{Reason, Refusal, astm_e140, iso_18265};
 
 /// A hardness or a tensile strength: what steels are told apart by.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -40,7 +40,7 @@ pub struct Converted {
 /// Goes from one hardness scale to another.
 ///
 /// # Errors
-/// [`Refusal::Outside`] beyond the rows of the table, [`Refusal::NotCovered`] where no table has
+/// [`Reason::Outside`] beyond the rows of the table, [`Reason::NotCovered`] where no table has
 /// both scales.
 pub fn convert(hardness: Hardness, to: Scale) -> Result<Converted, Refusal> {
     let from = hardness.scale;
@@ -53,11 +53,11 @@ pub fn convert(hardness: Hardness, to: Scale) -> Result<Converted, Refusal> {
                 through(&ISO_18265, hardness.number, from, to).map_err(|iso| from_to(iso, e140))
             })
         }
-        None => Err(Refusal::NotCovered {
-            what: format!("{} to {}", from.unit().symbol, to.unit().symbol),
-            covered: "each of them with HV".to_owned(),
-            source: astm_e140::table_1(Basis::Read),
-        }),
+        None => Err(Refusal::not_covered(
+            &format!("{} to {}", from.unit().symbol, to.unit().symbol),
+            "each of them with HV",
+            astm_e140::table_1(Basis::Read),
+        )),
     }?;
     Ok(found.named(Level::Hardness(hardness), |number| Level::Hardness(Hardness { scale: to, number })))
 }
@@ -65,7 +65,7 @@ pub fn convert(hardness: Hardness, to: Scale) -> Result<Converted, Refusal> {
 /// The tensile strength that goes with a hardness, by ISO 18265 Table A.1.
 ///
 /// # Errors
-/// [`Refusal::Outside`] beyond the rows of the table, [`Refusal::NotCovered`] for HRB.
+/// [`Reason::Outside`] beyond the rows of the table, [`Reason::NotCovered`] for HRB.
 pub fn to_tensile(hardness: Hardness) -> Result<Converted, Refusal> {
     let columns = (iso_column(hardness.scale)?, Column::Tensile);
     let found = ISO_18265.find(hardness.number, columns, hardness.scale.unit())?;
@@ -75,7 +75,7 @@ pub fn to_tensile(hardness: Hardness) -> Result<Converted, Refusal> {
 /// The hardness that goes with a tensile strength, by ISO 18265 Table A.1.
 ///
 /// # Errors
-/// [`Refusal::Outside`] beyond the rows of the table, [`Refusal::NotCovered`] for HRB.
+/// [`Reason::Outside`] beyond the rows of the table, [`Reason::NotCovered`] for HRB.
 pub fn from_tensile(tensile: Stress, to: Scale) -> Result<Converted, Refusal> {
     let columns = (Column::Tensile, iso_column(to)?);
     let found = ISO_18265.find(tensile.mpa(), columns, &unit::MPA)?;
@@ -137,22 +137,22 @@ fn through(table: &Rows, number: f64, from: Scale, to: Scale) -> Result<Found, R
 
 fn iso_column(scale: Scale) -> Result<Column, Refusal> {
     match scale {
-        Scale::Hrb => Err(Refusal::NotCovered {
-            what: "HRB with tensile strength".to_owned(),
-            covered: "HV, HB and HRC with tensile strength".to_owned(),
-            source: iso_18265::TABLE_A_1_SOURCE,
-        }),
+        Scale::Hrb => Err(Refusal::not_covered(
+            "HRB with tensile strength",
+            "HV, HB and HRC with tensile strength",
+            iso_18265::TABLE_A_1_SOURCE,
+        )),
         scale => Ok(Column::of(scale)),
     }
 }
 
 /// Of two tables that follow each other, the refusal that names both as one range.
 fn from_to(softer: Refusal, harder: Refusal) -> Refusal {
-    match (softer, harder) {
-        (Refusal::Outside { least, .. }, Refusal::Outside { what, asked, greatest, source, .. }) => {
-            Refusal::Outside { what, asked, least, greatest, source }
+    match (softer.reason(), harder.reason()) {
+        (Reason::Outside { least, .. }, Reason::Outside { what, asked, greatest, source, .. }) => {
+            Refusal::outside(what, *asked, *least, *greatest, *source)
         }
-        (_, harder) => harder,
+        _ => harder,
     }
 }
 
@@ -290,13 +290,13 @@ impl Rows {
         let shown = |number: f64| Shown { number, unit: scale, decimals: u8::from(number.fract() != 0.0) };
         let line = self.line(columns);
         let end = |row: Option<&(f64, f64, Basis)>| shown(row.map_or(0.0, |row| row.0));
-        Refusal::Outside {
-            what: if columns.0 == Column::Tensile { "tensile strength" } else { "hardness" },
-            asked: shown(number),
-            least: end(line.first()),
-            greatest: end(line.last()),
-            source: (self.source)(Basis::Read),
-        }
+        Refusal::outside(
+            if columns.0 == Column::Tensile { "tensile strength" } else { "hardness" },
+            shown(number),
+            end(line.first()),
+            end(line.last()),
+            (self.source)(Basis::Read),
+        )
     }
 }
 

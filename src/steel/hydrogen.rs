@@ -141,7 +141,7 @@ fn means(rule: Rule, state: &State, cleaning: Cleaning, passed: bool) -> Option<
 /// by its own, and where both are known the longer bake counts.
 ///
 /// # Errors
-/// [`Refusal::Outside`] above 1800 MPa or 51 HRC, where the table ends.
+/// A [`Refusal`] above 1800 MPa or 51 HRC, where the table ends.
 pub fn bake(state: &State) -> Result<Option<Bake>, Refusal> {
     let Some(limit) = Rule::B850Bake.limit() else { return Ok(None) };
     if !state.gauge()?.passes(limit, Rule::B850Bake.limit_in_vickers()) {
@@ -197,13 +197,13 @@ fn b850_ends(by: Level) -> Refusal {
             (None, by) => by.show(),
         }
     };
-    Refusal::Outside {
-        what: if matches!(by, Level::Tensile(_)) { "tensile strength" } else { "hardness" },
-        asked: by.show(),
-        least: end(astm_b850::TABLE_1.first(), |row| row.over, |row| row.hrc.0),
-        greatest: end(astm_b850::TABLE_1.last(), |row| row.to, |row| row.hrc.1),
-        source: astm_b850::TABLE_1_SOURCE,
-    }
+    Refusal::outside(
+        if matches!(by, Level::Tensile(_)) { "tensile strength" } else { "hardness" },
+        by.show(),
+        end(astm_b850::TABLE_1.first(), |row| row.over, |row| row.hrc.0),
+        end(astm_b850::TABLE_1.last(), |row| row.to, |row| row.hrc.1),
+        astm_b850::TABLE_1_SOURCE,
+    )
 }
 
 impl Assessment {

@@ -147,7 +147,7 @@ pub fn one_hour(parameter: f64) -> Temperature {
 /// Judges a dip.
 ///
 /// # Errors
-/// [`Refusal::Blank`] where the steel is tempered and neither its temper nor the least of its
+/// A [`Refusal`] where the steel is tempered and neither its temper nor the least of its
 /// standard is known.
 pub fn judge(case: &Case) -> Result<Outcome, Refusal> {
     let dip_parameter = parameter(case.bath, case.dip);
@@ -212,10 +212,10 @@ impl Case {
                 let time = Time::from_hour(1.0);
                 Ok(Some(Temper { temperature: least.value, time, least_of: Some(least.source) }))
             }
-            (None, None) => Err(Refusal::Blank {
-                what: "the tempering temperature of a steel without a grade".to_owned(),
-                source: document::ASTM_F2329.read("7.1"),
-            }),
+            (None, None) => Err(Refusal::blank(
+                "the tempering temperature of a steel without a grade",
+                document::ASTM_F2329.read("7.1"),
+            )),
         }
     }
 }

@@ -35,9 +35,8 @@ pub static M8: &[Row] = &[
 /// # Errors
 /// A blank for M10, and for a class that the rows of M8 do not have.
 pub fn nut(diameter_mm: u16, class: u8) -> Result<Option<Row>, Refusal> {
-    let blank = || Refusal::Blank {
-        what: format!("the reduced proof load of an M{diameter_mm} nut of class {class}"),
-        source: SOURCE,
+    let blank = || {
+        Refusal::blank(&format!("the reduced proof load of an M{diameter_mm} nut of class {class}"), SOURCE)
     };
     match diameter_mm {
         8 => M8.iter().find(|row| row.class == class).copied().map(Some).ok_or_else(blank),

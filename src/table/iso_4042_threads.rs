@@ -69,11 +69,11 @@ pub fn greatest(pitch: Length, position: Position, column: Column) -> Result<Opt
         return Ok(Some(Printed { value: Length::from_um(f64::from(cell)), source }));
     }
     if !matches!(position, Position::BoltG | Position::BoltF | Position::BoltE) {
-        return Err(Refusal::NotCovered {
-            what: format!("a thread of pitch {} without an allowance", pitch.show(&unit::MM, 2)),
-            covered: "bolt positions g, f and e".to_owned(),
-            source: document::ISO_4042_1999.read("Table 2"),
-        });
+        return Err(Refusal::not_covered(
+            &format!("a thread of pitch {} without an allowance", pitch.show(&unit::MM, 2)),
+            "bolt positions g, f and e",
+            document::ISO_4042_1999.read("Table 2"),
+        ));
     }
     let room = -deviation(position, pitch)?.value.um() / column.factor();
     let thickest = NOMINAL.iter().rev().find(|nominal| **nominal <= room + 1e-9);

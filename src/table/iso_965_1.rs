@@ -69,16 +69,16 @@ pub fn tolerance(which: Tolerance, grade: u8, diameter: Length, pitch: Length) -
             let basis = if is_recalled(which, grade, diameter, um) { Basis::Memory } else { Basis::Read };
             Ok(Printed { value: Length::from_um(f64::from(cell)), source: Source { basis, ..source } })
         }
-        _ => Err(Refusal::NotCovered {
-            what: format!(
+        _ => Err(Refusal::not_covered(
+            &format!(
                 "grade {grade} for the {} at {} and pitch {}",
                 which.name(),
                 diameter.show(&unit::MM, 0),
                 pitch.show(&unit::MM, 2)
             ),
-            covered: which.grades().to_owned(),
+            which.grades(),
             source,
-        }),
+        )),
     }
 }
 
@@ -88,12 +88,14 @@ pub fn tolerance(which: Tolerance, grade: u8, diameter: Length, pitch: Length) -
 /// Refuses a pitch that Table 1 has no row for.
 pub fn deviation(position: Position, pitch: Length) -> Result<Printed, Refusal> {
     let um = um_of(pitch);
-    let row = DEVIATIONS.iter().find(|row| row.pitch_um == um).ok_or_else(|| Refusal::Outside {
-        what: "pitch",
-        asked: pitch.show(&unit::MM, 2),
-        least: Length::from_mm(0.5).show(&unit::MM, 2),
-        greatest: Length::from_mm(6.0).show(&unit::MM, 2),
-        source: document::ISO_965_1.read("Table 1"),
+    let row = DEVIATIONS.iter().find(|row| row.pitch_um == um).ok_or_else(|| {
+        Refusal::outside(
+            "pitch",
+            pitch.show(&unit::MM, 2),
+            Length::from_mm(0.5).show(&unit::MM, 2),
+            Length::from_mm(6.0).show(&unit::MM, 2),
+            document::ISO_965_1.read("Table 1"),
+        )
     })?;
     let (value, basis) = match position {
         Position::BoltE => (-f64::from(row.bolt_e), Basis::Read),

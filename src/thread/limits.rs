@@ -88,15 +88,15 @@ fn wrong_class(
     unified: &'static str,
 ) -> Refusal {
     let source = if thread.is_metric() { metric::SOURCE } else { unified::SOURCE };
-    Refusal::NotCovered {
-        what: format!("class {class} on a {thread} {part}"),
-        covered: if thread.is_metric() {
+    Refusal::not_covered(
+        &format!("class {class} on a {thread} {part}"),
+        &if thread.is_metric() {
             format!("{part}s with a grade and position {metric}")
         } else {
             format!("{part}s of classes {unified}")
         },
         source,
-    }
+    )
 }
 
 impl Limits {

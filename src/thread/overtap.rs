@@ -54,11 +54,11 @@ pub fn nut(thread: Thread, allowance: Allowance) -> Result<Nut, Refusal> {
             let source = document::ASTM_A563M.memory("diametral zinc allowance, as 220 P − 20");
             Ok(widened(Printed { source, ..printed }))
         }
-        Allowance::A563M => Err(Refusal::NotCovered {
-            what: format!("{thread}"),
-            covered: "metric nuts; an inch nut is tapped by ASTM A563".to_owned(),
-            source: document::ASTM_A563M.memory("scope"),
-        }),
+        Allowance::A563M => Err(Refusal::not_covered(
+            &format!("{thread}"),
+            "metric nuts; an inch nut is tapped by ASTM A563",
+            document::ASTM_A563M.memory("scope"),
+        )),
         Allowance::Own(value) => {
             Ok(widened(Printed { value, source: document::OWN.computed("diametral allowance") }))
         }
@@ -77,11 +77,11 @@ pub fn standard_class(thread: Thread) -> Class {
 
 fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> Result<Nut, Refusal> {
     if !thread.is_metric() {
-        return Err(Refusal::NotCovered {
-            what: format!("{thread}"),
-            covered: "metric nuts; an inch nut is tapped by ASTM A563".to_owned(),
-            source: document::ISO_965_5.read("scope"),
-        });
+        return Err(Refusal::not_covered(
+            &format!("{thread}"),
+            "metric nuts; an inch nut is tapped by ASTM A563",
+            document::ISO_965_5.read("scope"),
+        ));
     }
     let limits = limits::nut(thread, Class::nut(6, position))?;
     Ok(Nut { limits, standard, allowance: limits.deviation })
@@ -90,22 +90,21 @@ fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> 
 fn a563_allowance(thread: Thread) -> Result<Printed, Refusal> {
     let source = document::ASTM_A563.read("Table 5");
     let Some((sixteenths, per_two_inches)) = thread.inch_key() else {
-        return Err(Refusal::NotCovered {
-            what: format!("{thread}"),
-            covered: "inch nuts; a metric nut is tapped to 6AZ or 6AX".to_owned(),
+        return Err(Refusal::not_covered(
+            &format!("{thread}"),
+            "inch nuts; a metric nut is tapped to 6AZ or 6AX",
             source,
-        });
+        ));
     };
     match astm_a563::row(sixteenths, per_two_inches) {
         Some(row) => {
             Ok(Printed { value: Length::from_inch(f64::from(row.allowance) / 1000.0), source: row.source() })
         }
-        None => Err(Refusal::NotCovered {
-            what: format!("{thread}"),
-            covered: "UNC from 1/4 to 4 in and 8UN from 1-1/8 to 1-1/2 in; give your own allowance"
-                .to_owned(),
+        None => Err(Refusal::not_covered(
+            &format!("{thread}"),
+            "UNC from 1/4 to 4 in and 8UN from 1-1/8 to 1-1/2 in; give your own allowance",
             source,
-        }),
+        )),
     }
 }
 

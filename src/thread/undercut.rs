@@ -36,11 +36,11 @@ pub const STRESS_AREA: Source = document::ISO_965_4.computed("Table 1, d3 for st
 /// Refuses an inch thread: ISO 965-4 has metric bolts only.
 pub fn bolt(thread: Thread) -> Result<Bolt, Refusal> {
     if !thread.is_metric() {
-        return Err(Refusal::NotCovered {
-            what: format!("{thread}"),
-            covered: "metric bolts; with an inch thread tap the nut over instead".to_owned(),
-            source: document::ISO_965_4.read("scope"),
-        });
+        return Err(Refusal::not_covered(
+            &format!("{thread}"),
+            "metric bolts; with an inch thread tap the nut over instead",
+            document::ISO_965_4.read("scope"),
+        ));
     }
     let limits = limits::bolt(thread, CLASS)?;
     let less = |basic: Length| Length::from_mm(basic.mm() + limits.deviation.value.mm());

@@ -18,13 +18,13 @@ pub fn c1(ratio: f64) -> Result<f64, Refusal> {
     match ratio {
         ratio if ratio >= RIGID => Ok(1.0),
         ratio if ratio >= 1.4 => Ok(-ratio * ratio + 3.8 * ratio - 2.6),
-        _ => Err(Refusal::Outside {
-            what: "width across flats over diameter",
-            asked: Shown::plain(ratio, 2),
-            least: Shown::plain(1.4, 1),
-            greatest: Shown::plain(RIGID, 1),
-            source: SOURCE,
-        }),
+        _ => Err(Refusal::outside(
+            "width across flats over diameter",
+            Shown::plain(ratio, 2),
+            Shown::plain(1.4, 1),
+            Shown::plain(RIGID, 1),
+            SOURCE,
+        )),
     }
 }
 
@@ -60,13 +60,13 @@ pub fn c3(ratio: f64) -> Result<f64, Refusal> {
 }
 
 fn outside(ratio: f64) -> Refusal {
-    Refusal::Outside {
-        what: "strength ratio of nut thread to bolt thread",
-        asked: Shown::plain(ratio, 2),
-        least: Shown::plain(0.4, 1),
-        greatest: Shown::plain(2.2, 1),
-        source: SOURCE,
-    }
+    Refusal::outside(
+        "strength ratio of nut thread to bolt thread",
+        Shown::plain(ratio, 2),
+        Shown::plain(0.4, 1),
+        Shown::plain(2.2, 1),
+        SOURCE,
+    )
 }
 
 #[cfg(test)]

@@ -71,11 +71,7 @@ pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
         }
         _ => None,
     };
-    found.ok_or_else(|| Refusal::NotCovered {
-        what: format!("a {thread} nut"),
-        covered: style.covers().to_owned(),
-        source: style.source(),
-    })
+    found.ok_or_else(|| Refusal::not_covered(&format!("a {thread} nut"), style.covers(), style.source()))
 }
 
 fn same(printed: f64, asked: f64) -> bool {
@@ -106,15 +102,15 @@ pub fn effective(height: Length, countersink: Length, ends: u8) -> Result<Length
     if carries > 0.0 {
         return Ok(Length::from_mm(carries));
     }
-    Err(Refusal::NotCovered {
-        what: format!(
+    Err(Refusal::not_covered(
+        &format!(
             "a nut {} high with countersinks {} deep",
             height.show(&unit::MM, 2),
             countersink.show(&unit::MM, 2)
         ),
-        covered: "nuts whose countersinks leave thread between them".to_owned(),
-        source: EFFECTIVE,
-    })
+        "nuts whose countersinks leave thread between them",
+        EFFECTIVE,
+    ))
 }
 
 impl Style {

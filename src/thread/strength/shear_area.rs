@@ -49,15 +49,15 @@ fn area(sizes: Sizes, engagement: Length, at: Length, difference: f64) -> Result
     let p = sizes.pitch.mm();
     let tooth = p / 2.0 + difference / 3f64.sqrt();
     if tooth <= 0.0 || sizes.nut_minor >= sizes.bolt_major {
-        return Err(Refusal::NotCovered {
-            what: format!(
+        return Err(Refusal::not_covered(
+            &format!(
                 "a bolt of {} in a nut of {} minor diameter",
                 sizes.bolt_major.show(&unit::MM, 3),
                 sizes.nut_minor.show(&unit::MM, 3)
             ),
-            covered: "threads that overlap".to_owned(),
-            source: H28,
-        });
+            "threads that overlap",
+            H28,
+        ));
     }
     Ok(Area::from_mm2(PI * engagement.mm() / p * at.mm() * tooth))
 }
