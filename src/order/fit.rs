@@ -8,7 +8,7 @@ use crate::table::Refusal;
 use crate::thread::Class;
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::{self, Coat, DEFAULT_SPREAD, Fit};
-use crate::thread::limits;
+use crate::thread::limits::{self, BoltLimits, NutLimits};
 use crate::thread::overtap::{self, Allowance};
 
 /// What a coat asks of the nut.
@@ -17,36 +17,54 @@ pub enum Answer {
     /// A washer has no thread.
     NoThread,
     /// The narrowest nut that takes the coat.
-    Takes(Allowance, Fit),
+    Takes(Allowance, Box<Fit>),
     /// No published nut takes it; the widest of those that were tried.
-    TooThick(Option<(Allowance, Fit)>),
+    TooThick(Option<(Allowance, Box<Fit>)>),
     /// The limits of the thread are not known.
     Refused(Refusal),
 }
 
-/// The narrowest nut that takes this coat.
-pub fn nut_for(line: &OrderLine, process: Process, least: Length, greatest: Length) -> Answer {
-    if line.part == part::Kind::Washer {
-        return Answer::NoThread;
-    }
-    let bare = match limits::bolt(line.thread, bolt_class(line)) {
-        Ok(bare) => bare,
-        Err(refusal) => return Answer::Refused(refusal),
-    };
-    // A nut for hot-dip is tapped after the bath; elsewhere the zinc of both halves shares the room.
-    let halves = if line.part.is_nut() && process != Process::Kettle { 2.0 } else { 1.0 };
-    let times = |length: Length| Length::from_mm(length.mm() * halves);
-    let coat = Coat { least: times(least), greatest: times(greatest), spread: spread(process) };
-    let mut widest = None;
-    for &allowance in allowances(line) {
-        let Ok(nut) = overtap::nut(line.thread, allowance) else { continue };
-        let fit = fit::fit(bare, coat, nut.limits);
-        if fit.assembles() {
-            return Answer::Takes(allowance, fit);
+/// The thread of an order line and the nuts there are for it, looked up once for every coat.
+#[derive(Debug)]
+pub struct Mates {
+    bolt: Option<Result<BoltLimits, Refusal>>,
+    nuts: Vec<(Allowance, NutLimits)>,
+    is_nut: bool,
+}
+
+impl Mates {
+    /// The thread of this line; a washer has none.
+    pub fn of(line: &OrderLine) -> Self {
+        let threaded = line.part != part::Kind::Washer;
+        let nut = |&allowance| Some((allowance, overtap::nut(line.thread, allowance).ok()?.limits));
+        Self {
+            bolt: threaded.then(|| limits::bolt(line.thread, bolt_class(line))),
+            nuts: if threaded { allowances(line).iter().filter_map(nut).collect() } else { Vec::new() },
+            is_nut: line.part.is_nut(),
         }
-        widest = Some((allowance, fit));
     }
-    Answer::TooThick(widest)
+
+    /// The narrowest nut that takes this coat.
+    pub fn take(&self, process: Process, least: Length, greatest: Length) -> Answer {
+        let bare = match &self.bolt {
+            None => return Answer::NoThread,
+            Some(Err(refusal)) => return Answer::Refused(refusal.clone()),
+            Some(Ok(bare)) => *bare,
+        };
+        // A nut for hot-dip is tapped after the bath; elsewhere the zinc of both halves shares the room.
+        let halves = if self.is_nut && process != Process::Kettle { 2.0 } else { 1.0 };
+        let times = |length: Length| Length::from_mm(length.mm() * halves);
+        let coat = Coat { least: times(least), greatest: times(greatest), spread: spread(process) };
+        let mut widest = None;
+        for &(allowance, nut) in &self.nuts {
+            let fit = Box::new(fit::fit(bare, coat, nut));
+            if fit.assembles() {
+                return Answer::Takes(allowance, fit);
+            }
+            widest = Some((allowance, fit));
+        }
+        Answer::TooThick(widest)
+    }
 }
 
 /// How unevenly the coat lies on a thread: molten zinc runs, powder and plating follow the surface.

@@ -4,7 +4,7 @@
 //! `arrange`, so that a long list of lines can be judged without a word.
 
 use super::OrderLine;
-use super::fit::{Answer, nut_for};
+use super::fit::{Answer, Mates};
 use super::offer::{Choice, Offer, offer};
 use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
@@ -75,15 +75,15 @@ pub enum Reason {
     /// Rods longer than two metres.
     LongForKettle,
     /// The coated bolt in a nut.
-    Fits(Allowance, Fit),
+    Fits(Allowance, Box<Fit>),
     /// No tapped nut takes the coat; the best of them, if any could be judged.
-    NoNut(Option<(Allowance, Fit)>),
+    NoNut(Option<(Allowance, Box<Fit>)>),
     /// The thread's limits are not known.
     FitRefused(Refusal),
     /// A nut is dipped as a blank and tapped afterwards.
     TappedAfter(Allowance),
     /// Both threads are coated: the nut is tapped over before it is coated.
-    BothCoated(Allowance, Fit),
+    BothCoated(Allowance, Box<Fit>),
     /// Years in the place.
     Life(Promise, Years, Years),
     /// The years wanted need more than the process gives.
@@ -107,13 +107,14 @@ pub fn judge(line: &OrderLine) -> Judgement {
     // what to use instead.
     let hydrogen = hydrogen::assess(&line.steel, Cleaning::Acid);
     let heat = tempering::judge(&dip(line));
+    let mates = Mates::of(line);
     let processes = Process::ALL.map(|process| {
-        let offer = offer(line, process);
+        let offer = offer(line, &mates, process);
         let mut reasons = Vec::with_capacity(24);
         steel_reasons(process, &hydrogen, &heat, &mut reasons);
         shape_reasons(line, process, piece, &mut reasons);
         if let Some(offer) = &offer {
-            reasons.extend(fit_reason(line, process, offer));
+            reasons.extend(fit_reason(line, &mates, process, offer));
             life_reasons(line, offer, &mut reasons);
             if line.asked.is_some() && offer.choice != Choice::Asked {
                 reasons.push(Reason::AskedOther);
@@ -237,9 +238,9 @@ fn kettle_thread(line: &OrderLine, reasons: &mut Vec<Reason>) {
     }
 }
 
-fn fit_reason(line: &OrderLine, process: Process, offer: &Offer) -> Option<Reason> {
+fn fit_reason(line: &OrderLine, mates: &Mates, process: Process, offer: &Offer) -> Option<Reason> {
     let nut = line.part.is_nut();
-    Some(match nut_for(line, process, offer.least, offer.greatest) {
+    Some(match mates.take(process, offer.least, offer.greatest) {
         Answer::NoThread => return None,
         Answer::Takes(allowance, _) if nut && process == Process::Kettle => Reason::TappedAfter(allowance),
         Answer::Takes(allowance, fit) if nut => Reason::BothCoated(allowance, fit),

@@ -1,7 +1,7 @@
 //! The coat a process would give an order line, and by which standard.
 
 use super::OrderLine;
-use super::fit::{Answer, nut_for};
+use super::fit::{Answer, Mates};
 use crate::coat::{Class, Process};
 use crate::quantity::Length;
 use crate::site::Category;
@@ -49,15 +49,15 @@ const HALF_AGAIN_SOURCE: Source =
 pub const FOR_PLACE: Source = assumed("thicker classes for harsher places");
 
 /// The coat this process would give.
-pub fn offer(line: &OrderLine, process: Process) -> Option<Offer> {
+pub fn offer(line: &OrderLine, mates: &Mates, process: Process) -> Option<Offer> {
     if let Some(class) = line.asked.and_then(|asked| asked.class()).filter(|class| class.process == process) {
         return of_class(class, Choice::Asked);
     }
     match process {
         Process::Kettle => of_class(kettle_class(line)?, Choice::OfProcess),
-        Process::Barrel => graded(line, process, astm_b695::CLASSES),
-        Process::Cell if line.thread.is_metric() => graded(line, process, iso_4042::CLASSES),
-        Process::Cell => graded(line, process, astm_b633::CLASSES),
+        Process::Barrel => graded(line, mates, process, astm_b695::CLASSES),
+        Process::Cell if line.thread.is_metric() => graded(line, mates, process, iso_4042::CLASSES),
+        Process::Cell => graded(line, mates, process, astm_b633::CLASSES),
     }
 }
 
@@ -89,7 +89,7 @@ fn kettle_class(line: &OrderLine) -> Option<&'static Class> {
 /// Barrel and cell have classes by thickness: the thinnest that lasts, of those that fit a nut.
 ///
 /// Electroplating is thin by nature: it is offered only as thick as a standard nut takes.
-fn graded(line: &OrderLine, process: Process, classes: &'static [Class]) -> Option<Offer> {
+fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [Class]) -> Option<Offer> {
     let wanted = line.years.map(|years| thickness_needed(line.place, years));
     let needed = wanted.unwrap_or_else(|| usual(line.place, process));
     let chosen = if wanted.is_some() { Choice::ForYears } else { Choice::ForPlace };
@@ -99,7 +99,7 @@ fn graded(line: &OrderLine, process: Process, classes: &'static [Class]) -> Opti
         (0..offers.len()).min_by(|&a, &b| least_um(&offers, a).total_cmp(&least_um(&offers, b)))
     {
         let offer = offers.remove(thinnest);
-        let fits = match nut_for(line, process, offer.least, offer.greatest) {
+        let fits = match mates.take(process, offer.least, offer.greatest) {
             Answer::Takes(Allowance::Standard, _) | Answer::NoThread | Answer::Refused(_) => true,
             Answer::Takes(..) => process == Process::Barrel,
             Answer::TooThick(_) => false,

@@ -172,7 +172,7 @@ fn fits(allowance: Allowance, fit: &Fit, line: &OrderLine) -> String {
     }
 }
 
-fn no_nut(best: Option<&(Allowance, Fit)>, line: &OrderLine) -> String {
+fn no_nut(best: Option<&(Allowance, Box<Fit>)>, line: &OrderLine) -> String {
     match best {
         Some((allowance, fit)) => format!(
             "No standard nut takes this coat on {}: even {allowance} has room for {} only, on the {}. Order a thinner class.",

@@ -35,8 +35,6 @@ pub struct Ruling {
     pub rule: Rule,
     /// What it means for its process.
     pub standing: Standing,
-    /// The steel beside the rule's limit, where the rule has one.
-    pub compared: Option<Compared>,
 }
 
 /// What all rules say of a steel.
@@ -46,6 +44,7 @@ pub struct Assessment {
     pub state: State,
     /// Its cleaning.
     pub cleaning: Cleaning,
+    gauge: Gauge,
     rulings: [Option<Ruling>; Rule::ALL.len()],
 }
 
@@ -65,7 +64,7 @@ pub struct Bake {
 pub fn assess(state: &State, cleaning: Cleaning) -> Result<Assessment, Refusal> {
     let gauge = state.gauge()?;
     let rulings = Rule::ALL.map(|rule| judge(rule, state, &gauge, cleaning));
-    Ok(Assessment { state: *state, cleaning, rulings })
+    Ok(Assessment { state: *state, cleaning, gauge, rulings })
 }
 
 /// How a process stands for a steel: the worst of its rules, without keeping them.
@@ -75,18 +74,14 @@ pub fn assess(state: &State, cleaning: Cleaning) -> Result<Assessment, Refusal> 
 pub fn standing(state: &State, cleaning: Cleaning, process: Process) -> Result<Standing, Refusal> {
     let gauge = state.gauge()?;
     let rules = Rule::ALL.iter().copied().filter(|rule| rule.process() == process);
-    let standings = rules.filter_map(|rule| {
-        let passed = rule.limit().is_some_and(|limit| gauge.passes(limit, rule.limit_in_vickers()));
-        means(rule, state, cleaning, passed)
-    });
-    Ok(standings.max().unwrap_or(Standing::Met))
+    let rulings = rules.filter_map(|rule| judge(rule, state, &gauge, cleaning));
+    Ok(rulings.map(|ruling| ruling.standing).max().unwrap_or(Standing::Met))
 }
 
 /// Judges a steel by one rule; `None` where the rule does not speak of such a steel.
 pub fn judge(rule: Rule, state: &State, gauge: &Gauge, cleaning: Cleaning) -> Option<Ruling> {
-    let compared = rule.limit().map(|limit| gauge.compare(limit, rule.limit_in_vickers()));
-    let passed = compared.is_some_and(|compared| compared.passed);
-    Some(Ruling { rule, standing: means(rule, state, cleaning, passed)?, compared })
+    let passed = rule.limit().is_some_and(|limit| gauge.passes(limit, || rule.limit_in_vickers()));
+    Some(Ruling { rule, standing: means(rule, state, cleaning, passed)? })
 }
 
 /// What a rule means for its process once its limit is passed or not.
@@ -144,7 +139,7 @@ fn means(rule: Rule, state: &State, cleaning: Cleaning, passed: bool) -> Option<
 /// A [`Refusal`] above 1800 MPa or 51 HRC, where the table ends.
 pub fn bake(state: &State) -> Result<Option<Bake>, Refusal> {
     let Some(limit) = Rule::B850Bake.limit() else { return Ok(None) };
-    if !state.gauge()?.passes(limit, Rule::B850Bake.limit_in_vickers()) {
+    if !state.gauge()?.passes(limit, || Rule::B850Bake.limit_in_vickers()) {
         return Ok(None);
     }
     let hardness = match state.steel {
@@ -222,6 +217,11 @@ impl Assessment {
         self.all().find(|ruling| ruling.rule == rule)
     }
 
+    /// The steel beside a rule's limit, where the rule has one.
+    pub fn compared(&self, rule: Rule) -> Option<Compared> {
+        Some(self.gauge.compare(rule.limit()?, rule.limit_in_vickers()))
+    }
+
     /// The worst of a process's rules.
     pub fn standing(&self, process: Process) -> Standing {
         self.of(process).map(|ruling| ruling.standing).max().unwrap_or(Standing::Met)
@@ -266,7 +266,7 @@ mod tests {
     #[test]
     fn limits_are_never_merged() {
         let assessment = assess(&grade(Grade::Class10_9, 20.0), Cleaning::Acid).unwrap();
-        let passed = |rule| assessment.ruling(rule).unwrap().compared.unwrap().passed;
+        let passed = |rule| assessment.compared(rule).unwrap().passed;
         assert!(passed(Rule::F2329Risk) && passed(Rule::Iso10684Cleaning) && passed(Rule::B850Bake));
         assert!(!passed(Rule::F2329Ban) && !passed(Rule::PracticeKettle) && !passed(Rule::Iso4042Bake));
         assert!(!passed(Rule::F1941Bake) && passed(Rule::Iso4042Agree));

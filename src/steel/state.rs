@@ -188,11 +188,12 @@ impl Gauge {
         Compared { value, limit: at, passed, printed, converted, limit_converted }
     }
 
-    /// Whether a limit is passed, as [`Gauge::compare`] finds it.
-    pub fn passes(&self, limit: Limit, in_vickers: Option<Converted>) -> bool {
+    /// Whether a limit is passed, as [`Gauge::compare`] finds it; asks for the limit in Vickers only
+    /// where it is needed.
+    pub fn passes(&self, limit: Limit, in_vickers: impl Fn() -> Option<Converted>) -> bool {
         match self.of(Measure::of(limit.at)) {
             Some(hardest) => limit.passed_by(hardest.level, limit.at),
-            None => limit.passed_by(self.hv.level, in_vickers.map_or(limit.at, |converted| converted.to)),
+            None => limit.passed_by(self.hv.level, in_vickers().map_or(limit.at, |converted| converted.to)),
         }
     }
 

@@ -27,7 +27,9 @@ fn scale() -> impl Strategy<Value = (Scale, f64, f64)> {
 
 fn limits_passed(state: &State, cleaning: Cleaning) -> Vec<Rule> {
     let assessment = hydrogen::assess(state, cleaning).unwrap();
-    let passed = assessment.all().filter(|ruling| ruling.compared.is_some_and(|compared| compared.passed));
+    let passed = assessment
+        .all()
+        .filter(|ruling| assessment.compared(ruling.rule).is_some_and(|compared| compared.passed));
     passed.map(|ruling| ruling.rule).collect()
 }
 

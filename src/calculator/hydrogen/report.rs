@@ -144,7 +144,7 @@ fn working(outcome: &Outcome) -> Working {
         }
     };
     of_hardest.for_each(|converted| add(converted, "the hardest end"));
-    for compared in outcome.assessment.all().filter_map(|ruling| ruling.compared) {
+    for compared in outcome.assessment.all().filter_map(|ruling| outcome.assessment.compared(ruling.rule)) {
         if let Some(converted) = compared.converted {
             add(converted, "the hardest end");
         }

@@ -12,7 +12,7 @@ impl Assessment {
     /// A ruling in words; a condition is said as an instruction.
     pub fn text(&self, ruling: &Ruling) -> String {
         let by_case = ruling.rule == Rule::F1941Cleaning && self.state.case_hardened;
-        let mut text = match ruling.compared {
+        let mut text = match self.compared(ruling.rule) {
             // The case decides, whatever the hardness.
             Some(_) if by_case => format!("The part is case-hardened: {}", self.consequence(ruling)),
             Some(compared) => format!("{}: {}", comparison(ruling.rule, &compared), self.consequence(ruling)),
@@ -50,7 +50,9 @@ impl Assessment {
 
     /// Whether a grade passes a limit at its hardest end while its least hardness stays below.
     fn only_at_the_hard_end(&self, ruling: &Ruling) -> bool {
-        let (Some(compared), Some(grade)) = (ruling.compared, self.state.grade()) else { return false };
+        let (Some(compared), Some(grade)) = (self.compared(ruling.rule), self.state.grade()) else {
+            return false;
+        };
         let least = match compared.limit {
             Level::Hardness(limit) => {
                 grade.limits(limit.scale).and_then(|limits| limits.least).map(Level::Hardness)
