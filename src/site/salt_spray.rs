@@ -84,7 +84,8 @@ impl Finish {
     /// The finish of a key: `b633-ii`, `b695-i`, `f1941`, `barrel-5`, `cell-5`, `kettle`.
     pub fn from_key(key: &str) -> Option<Self> {
         let typed = |rows: &'static [Row], name: &str| {
-            rows.iter().find(|row| row.name.trim_start_matches("Type ").eq_ignore_ascii_case(name))
+            rows.iter()
+                .find(|row| row.name.strip_prefix("Type ").unwrap_or(row.name).eq_ignore_ascii_case(name))
         };
         match key.split_once('-') {
             Some(("b633", name)) => typed(astm_b117::B633, name).map(Self::B633),

@@ -97,10 +97,10 @@ fn plain_form(text: &str) -> String {
         if matches!(c, '-' | 'x' | '/') && plain.ends_with(' ') {
             plain.pop();
         }
-        plain.push(c);
+        // The second letter of position AX is no cross.
+        plain.push(if c == 'x' && plain.ends_with('A') { 'X' } else { c });
     }
-    // The first letters of positions AX and ax are no cross.
-    plain.replace("Ax", "AX")
+    plain
 }
 
 /// What stands behind the M.

@@ -6,17 +6,8 @@ use std::path::Path;
 use super::offline::{SERVICE_WORKER, files};
 use super::run::{Outcome, read};
 
-/// What a size should come to, and what fails until it does.
-#[derive(Debug, Clone, Copy)]
-pub struct Budget {
-    /// The goal, in bytes.
-    pub goal: usize,
-    /// The ceiling while the goal is missed, in bytes; a change may lower it, never raise it.
-    pub ceiling: usize,
-}
-
-/// What a first visit may transfer, compressed by brotli at its best.
-const FIRST_LOAD: Budget = Budget { goal: 250_000, ceiling: 290_000 };
+/// What a first visit may transfer, in bytes, compressed by brotli at its best.
+const FIRST_LOAD: usize = 250_000;
 
 /// Prints what a first visit transfers, file by file, and holds the sum against its budget.
 ///
@@ -34,16 +25,11 @@ pub fn first_load(dist: &Path) -> Outcome {
     within("first load", sum, FIRST_LOAD)
 }
 
-/// Prints a size beside its goal, and ends the task where the ceiling is passed.
-pub fn within(what: &str, size: usize, budget: Budget) -> Outcome {
-    let Budget { goal, ceiling } = budget;
-    let line =
-        format!("{what}: {:.1} kB; goal {:.0} kB, ceiling {:.0} kB", kilo(size), kilo(goal), kilo(ceiling));
+/// Prints a size beside its budget, and ends the task where it is passed.
+pub fn within(what: &str, size: usize, budget: usize) -> Outcome {
+    let line = format!("{what}: {:.1} kB, budget {:.0} kB", kilo(size), kilo(budget));
     println!("{line}");
-    if size > goal && size <= ceiling {
-        println!("{what}: {:.1} kB over its goal", kilo(size - goal));
-    }
-    if size <= ceiling { Ok(()) } else { Err(format!("over budget: {line}").into()) }
+    if size <= budget { Ok(()) } else { Err(format!("over budget: {line}").into()) }
 }
 
 fn kilo(bytes: usize) -> f64 {

@@ -4,6 +4,7 @@ use std::fmt;
 
 use super::Grade;
 use crate::quantity::number::is_letter;
+use crate::sentence::holds;
 
 /// Why a text is not a grade known here.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -126,7 +127,7 @@ pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
     });
     let words = words.filter(|word| !word.is_empty());
     // "898-1" is the standard's number, and so is the figure behind it.
-    let iso = lower.contains("898-2");
+    let iso = holds(&lower, "898-2");
     for (at, word) in words.enumerate() {
         match word {
             "class" | "cl" | "pc" | "kl" => class = true,
@@ -135,7 +136,7 @@ pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
             "nut" | "nuts" => nut = true,
             "2" if iso && at > 0 && core.is_empty() => nut = true,
             // A lone 1 is noise behind another word, and grade 1 of SAE J429 otherwise.
-            "1" if (sae || grade) && core.is_empty() && !lower.contains("898") => core.push('1'),
+            "1" if (sae || grade) && core.is_empty() && !holds(&lower, "898") => core.push('1'),
             noise if NOISE.contains(&noise) => {}
             rest => core.push_str(rest),
         }
