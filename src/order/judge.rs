@@ -52,8 +52,10 @@ pub enum Reason {
     Hydrogen(Ruling),
     /// A rule about the heat of the bath.
     Heat(tempering::Ruling),
-    /// A table has no answer about the steel.
-    SteelRefused(Refusal),
+    /// A table has no answer about the hydrogen in the steel.
+    HydrogenRefused(Refusal),
+    /// A table has no answer about its temper.
+    HeatRefused(Refusal),
     /// ISO 10684 does not go below M8 or a pitch of 1.25 mm.
     BelowIso10684,
     /// ISO 10684 covers coarse threads.
@@ -139,7 +141,8 @@ impl Reason {
             Self::Hydrogen(ruling) => ruling.standing,
             Self::Heat(ruling) => ruling.standing,
             Self::BelowIso10684 | Self::NoNut(_) => Mark::Forbidden,
-            Self::SteelRefused(_)
+            Self::HydrogenRefused(_)
+            | Self::HeatRefused(_)
             | Self::FinePitch
             | Self::BelowThreeEighths
             | Self::ReducedLoads
@@ -169,12 +172,12 @@ fn steel_reasons(
 ) {
     match hydrogen {
         Ok(assessment) => reasons.extend(assessment.of(process).copied().map(Reason::Hydrogen)),
-        Err(refusal) => reasons.push(Reason::SteelRefused(refusal.clone())),
+        Err(refusal) => reasons.push(Reason::HydrogenRefused(refusal.clone())),
     }
     if process == Process::Kettle {
         match heat {
             Ok(outcome) => reasons.extend(outcome.rulings().copied().map(Reason::Heat)),
-            Err(refusal) => reasons.push(Reason::SteelRefused(refusal.clone())),
+            Err(refusal) => reasons.push(Reason::HeatRefused(refusal.clone())),
         }
     }
 }

@@ -64,8 +64,33 @@ pub fn tempering(line: &OrderLine) -> Link {
     Link { calculator: "tempering", pairs }
 }
 
-/// The charge of the barrel, with the coat on offer.
-pub fn powder(line: &OrderLine, offer: Option<&Offer>) -> Link {
+/// The zinc and the wiping of the kettle, with the coat on offer.
+pub fn kettle(line: &OrderLine, offer: Option<&Offer>) -> Link {
+    let mut pairs = load(line);
+    if let Some(offer) = offer {
+        pairs.push(("coat", um(offer.least)));
+        pairs.push(("factor", factor(line, Process::Kettle).to_owned()));
+    }
+    Link { calculator: "kettle", pairs }
+}
+
+/// The coat on offer, with the classes it meets.
+pub fn coat(line: &OrderLine, process: Process, offer: &Offer) -> Link {
+    let pairs = vec![("coat", um(offer.least)), ("factor", factor(line, process).to_owned())];
+    Link { calculator: "coat", pairs }
+}
+
+/// The factor from thickness to mass that belongs to the coat.
+fn factor(line: &OrderLine, process: Process) -> &'static str {
+    match process {
+        Process::Kettle if line.thread.is_metric() => "iso1461",
+        Process::Kettle => "a123",
+        Process::Barrel => "deposit",
+        Process::Cell => "a653",
+    }
+}
+
+fn load(line: &OrderLine) -> Vec<(&'static str, String)> {
     let mut pairs = vec![
         ("load", "count".to_owned()),
         ("part", line.part.key().to_owned()),
@@ -75,6 +100,12 @@ pub fn powder(line: &OrderLine, offer: Option<&Offer>) -> Link {
     if let Some(length) = line.length {
         pairs.push(("length", length.show(&unit::MM, 3).to_string()));
     }
+    pairs
+}
+
+/// The charge of the barrel, with the coat on offer.
+pub fn powder(line: &OrderLine, offer: Option<&Offer>) -> Link {
+    let mut pairs = load(line);
     if let Some(offer) = offer {
         pairs.push(("asked", "thickness".to_owned()));
         pairs.push(("coat", um(offer.least)));

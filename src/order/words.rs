@@ -16,6 +16,7 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
     let mark = reason.mark();
     let offer = judged.offer.as_ref();
     let tap = |allowance| offer.map(|offer| links::tap(line, judged.process, offer, allowance));
+    let coat = || offer.map(|offer| links::coat(line, judged.process, offer));
     let (text, source, link): (String, Source, Option<Link>) = match reason {
         // What is met needs no word here: the calculator lists every rule.
         Reason::Hydrogen(_) | Reason::Heat(_) if mark == Mark::Met => return None,
@@ -27,8 +28,11 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
             let heat = judgement.heat.as_ref().ok()?;
             (heat.text(ruling), ruling.source(heat), Some(links::tempering(line)))
         }
-        Reason::SteelRefused(refusal) => {
+        Reason::HydrogenRefused(refusal) => {
             (refused("Have the steel judged by hand", refusal), refusal.source(), Some(links::hydrogen(line, judged.process)))
+        }
+        Reason::HeatRefused(refusal) => {
+            (refused("Have the steel judged by hand", refusal), refusal.source(), Some(links::tempering(line)))
         }
         Reason::BelowIso10684 => (
             format!(
@@ -56,7 +60,7 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
         Reason::WashersStick => (
             "Agree how many washers may be stuck together: flat washers can leave the zinc in fours and fives.".to_owned(),
             hotdip_process::WASHERS_SOURCE,
-            None,
+            Some(links::kettle(line, offer)),
         ),
         Reason::BeadsPart => (
             "Glass beads keep flat washers and rings from nesting and hooking together.".to_owned(),
@@ -66,7 +70,7 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
         Reason::WashersNest => (
             "Flat washers lie on each other in a plating barrel and leave bare spots: mix them with other parts.".to_owned(),
             common_practice("flat parts nest"),
-            None,
+            coat(),
         ),
         Reason::Heavy(mass) => (
             format!(
@@ -85,7 +89,7 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
         Reason::LongForKettle => (
             format!("Ask the galvanizer: threaded rods are taken up to {}.", hotdip_process::LONGEST_ROD.show(&unit::M, 0)),
             hotdip_process::LONGEST_ROD_SOURCE,
-            None,
+            Some(links::kettle(line, offer)),
         ),
         Reason::Fits(allowance, fit) => {
             (fits(*allowance, fit, line), fit::GROWTH, tap(Some(*allowance)))
@@ -128,12 +132,12 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
         Reason::AskedOther => (
             "Get the purchaser's agreement: the order names a coat of another process.".to_owned(),
             document::PROJECT.known("what the order asks for", crate::source::Basis::Assumed),
-            None,
+            coat(),
         ),
         Reason::ClassForPlace if offer.is_some_and(|offer| offer.choice == Choice::ForPlace) => (
             "No years are wanted: the class is the usual one for such a place. Ask for the years.".to_owned(),
             FOR_PLACE,
-            None,
+            offer.map(|offer| links::life(line, offer)),
         ),
         Reason::ClassForPlace => return None,
     };
