@@ -7,7 +7,7 @@ use crate::quantity::Length;
 use crate::table::Refusal;
 use crate::thread::Class;
 use crate::thread::class::BoltPosition;
-use crate::thread::fit::{self, Coat, DEFAULT_SPREAD, Fit};
+use crate::thread::fit::{self, Assembly, Coat, DEFAULT_SPREAD, Fit};
 use crate::thread::limits::{self, BoltLimits, NutLimits};
 use crate::thread::overtap::{self, Allowance};
 
@@ -22,6 +22,17 @@ pub enum Answer {
     TooThick(Option<(Allowance, Box<Fit>)>),
     /// The limits of the thread are not known.
     Refused(Refusal),
+}
+
+/// The narrowest nut that takes a coat.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Narrowest {
+    /// There is no thread, or its limits are not known.
+    Unknown,
+    /// This one.
+    Nut(Allowance),
+    /// None that is published.
+    None,
 }
 
 /// The thread of an order line and the nuts there are for it, looked up once for every coat.
@@ -44,26 +55,41 @@ impl Mates {
         }
     }
 
-    /// The narrowest nut that takes this coat.
+    /// Whether a nut takes a coat of this greatest thickness, and which is the narrowest.
+    pub fn narrowest(&self, process: Process, greatest: Length) -> Narrowest {
+        let Some(Ok(bare)) = &self.bolt else { return Narrowest::Unknown };
+        match self.nut(bare, process, greatest) {
+            Some((allowance, _)) => Narrowest::Nut(*allowance),
+            None => Narrowest::None,
+        }
+    }
+
+    /// The narrowest nut that takes this coat, and how the coated thread fits it.
     pub fn take(&self, process: Process, least: Length, greatest: Length) -> Answer {
         let bare = match &self.bolt {
             None => return Answer::NoThread,
             Some(Err(refusal)) => return Answer::Refused(refusal.clone()),
-            Some(Ok(bare)) => *bare,
+            Some(Ok(bare)) => bare,
         };
-        // A nut for hot-dip is tapped after the bath; elsewhere the zinc of both halves shares the room.
-        let halves = if self.is_nut && process != Process::Kettle { 2.0 } else { 1.0 };
-        let times = |length: Length| Length::from_mm(length.mm() * halves);
-        let coat = Coat { least: times(least), greatest: times(greatest), spread: spread(process) };
-        let mut widest = None;
-        for &(allowance, nut) in &self.nuts {
-            let fit = Box::new(fit::fit(bare, coat, nut));
-            if fit.assembles() {
-                return Answer::Takes(allowance, fit);
-            }
-            widest = Some((allowance, fit));
+        let both = |length: Length| self.both(process, length);
+        let coat = Coat { least: both(least), greatest: both(greatest), spread: spread(process) };
+        let fit = |nut: NutLimits| Box::new(fit::fit(*bare, coat, nut));
+        match self.nut(bare, process, greatest) {
+            Some(&(allowance, nut)) => Answer::Takes(allowance, fit(nut)),
+            None => Answer::TooThick(self.nuts.last().map(|&(allowance, nut)| (allowance, fit(nut)))),
         }
-        Answer::TooThick(widest)
+    }
+
+    fn nut(&self, bare: &BoltLimits, process: Process, greatest: Length) -> Option<&(Allowance, NutLimits)> {
+        let greatest = self.both(process, greatest);
+        let assembles = |nut: &NutLimits| fit::room(bare, nut, spread(process)).assembly(greatest);
+        self.nuts.iter().find(|(_, nut)| assembles(nut) == Assembly::Assembles)
+    }
+
+    /// A nut for hot-dip is tapped after the bath; elsewhere the zinc of both halves shares the room.
+    fn both(&self, process: Process, thickness: Length) -> Length {
+        let halves = if self.is_nut && process != Process::Kettle { 2.0 } else { 1.0 };
+        Length::from_mm(thickness.mm() * halves)
     }
 }
 

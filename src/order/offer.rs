@@ -1,7 +1,7 @@
 //! The coat a process would give an order line, and by which standard.
 
 use super::OrderLine;
-use super::fit::{Answer, Mates};
+use super::fit::{Mates, Narrowest};
 use crate::coat::{Class, Process};
 use crate::quantity::Length;
 use crate::site::Category;
@@ -93,16 +93,13 @@ fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [
     let wanted = line.years.map(|years| thickness_needed(line.place, years));
     let needed = wanted.unwrap_or_else(|| usual(line.place, process));
     let chosen = if wanted.is_some() { Choice::ForYears } else { Choice::ForPlace };
-    let mut offers: Vec<Offer> = classes.iter().filter_map(|class| of_class(class, chosen)).collect();
     let mut thickest = None;
-    while let Some(thinnest) =
-        (0..offers.len()).min_by(|&a, &b| least_um(&offers, a).total_cmp(&least_um(&offers, b)))
-    {
-        let offer = offers.remove(thinnest);
-        let fits = match mates.take(process, offer.least, offer.greatest) {
-            Answer::Takes(Allowance::Standard, _) | Answer::NoThread | Answer::Refused(_) => true,
-            Answer::Takes(..) => process == Process::Barrel,
-            Answer::TooThick(_) => false,
+    for class in thin_to_thick(classes) {
+        let Some(offer) = of_class(class, chosen) else { continue };
+        let fits = match mates.narrowest(process, offer.greatest) {
+            Narrowest::Nut(Allowance::Standard) | Narrowest::Unknown => true,
+            Narrowest::Nut(_) => process == Process::Barrel,
+            Narrowest::None => false,
         };
         // The thinnest stands even where it does not fit: the fit then says why.
         if thickest.is_some() && !fits {
@@ -116,8 +113,11 @@ fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [
     thickest
 }
 
-fn least_um(offers: &[Offer], at: usize) -> f64 {
-    offers.get(at).map_or(f64::INFINITY, |offer| offer.least.um())
+/// Classes from the thinnest to the thickest; documents print them one way or the other.
+fn thin_to_thick(classes: &'static [Class]) -> impl Iterator<Item = &'static Class> {
+    let least = |class: Option<&Class>| class.and_then(|class| class.single).map(|limit| limit.thickness);
+    let rising = least(classes.first()) <= least(classes.last());
+    (0..classes.len()).filter_map(move |at| classes.get(if rising { at } else { classes.len() - 1 - at }))
 }
 
 /// The usual thickness for a place where no years are wanted.
@@ -131,4 +131,20 @@ fn usual(place: Category, process: Process) -> Length {
         (Category::C3, _) => 12.0,
         (_, _) => 25.0,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn classes_come_from_the_thinnest_to_the_thickest() {
+        for classes in [astm_b695::CLASSES, iso_4042::CLASSES, astm_b633::CLASSES] {
+            let least: Vec<f64> = thin_to_thick(classes)
+                .filter_map(|class| class.single)
+                .map(|limit| limit.thickness.um())
+                .collect();
+            assert!(least.len() > 2 && least.is_sorted(), "{least:?}");
+        }
+    }
 }

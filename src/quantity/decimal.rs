@@ -45,13 +45,28 @@ pub fn fixed(number: f64, decimals: u8) -> String {
     let size = number.abs();
     let places = usize::from(decimals);
     let units = (size * 10f64.powi(i32::from(decimals))).round();
-    if units < 1e18 {
-        // Below 10^18 the conversion is exact.
-        let digits = (units as u64).to_string();
-        let digits = format!("{}{digits}", "0".repeat((places + 1).saturating_sub(digits.len())));
-        let (whole, fraction) = digits.split_at(digits.len() - places);
-        let point = if places == 0 { "" } else { "." };
-        return format!("{sign}{whole}{point}{fraction}");
+    // Below 10^18 the conversion is exact; the digits come from the last to the first.
+    let mut digits = [b'0'; 19];
+    if units < 1e18 && places < digits.len() {
+        let mut rest = units as u64;
+        let mut count = 0;
+        for digit in &mut digits {
+            *digit += (rest % 10) as u8;
+            rest /= 10;
+            count += 1;
+            if rest == 0 && count > places {
+                break;
+            }
+        }
+        let mut text = String::with_capacity(sign.len() + count + 1);
+        text.push_str(sign);
+        for (place, digit) in digits.iter().enumerate().take(count).rev() {
+            text.push(char::from(*digit));
+            if place == places && place > 0 {
+                text.push('.');
+            }
+        }
+        return text;
     }
     if size >= 1e18 {
         let power = size.log10().floor() as i32;

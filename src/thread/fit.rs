@@ -62,6 +62,17 @@ pub struct Fit {
     pub assembly: Assembly,
 }
 
+/// What coat a bare bolt and a nut have room for at their worst corner.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Room {
+    /// The thickest stated coat that still assembles, with its spread.
+    pub thickest: Length,
+    /// The thickest even coat that still assembles.
+    pub thickest_even: Length,
+    /// Which diameter sets [`Room::thickest_even`].
+    pub governs: Diameter,
+}
+
 /// Whether the worst corner of a coated bolt and a nut goes together.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Assembly {
@@ -111,42 +122,61 @@ pub enum Diameter {
 /// A coated bolt in a nut, judged at its worst corner: greatest bolt, greatest coat, least nut.
 pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
     let coated = coated(bare, coat);
-    let room = |nut: Length, bolt: Length| Length::from_mm(nut.mm() - bolt.mm());
+    let left = |nut: Length, bolt: Length| Length::from_mm(nut.mm() - bolt.mm());
     let pitch = Limits {
-        least: room(nut.pitch.least, coated.pitch.greatest),
-        greatest: room(nut.pitch.greatest, coated.pitch.least),
+        least: left(nut.pitch.least, coated.pitch.greatest),
+        greatest: left(nut.pitch.greatest, coated.pitch.least),
     };
     let [_, nominal, _] = corners(bare, coat, nut);
     let [_, pitch_nominal, _] = nominal.room;
-    let bare_room = [
-        (Diameter::Pitch, room(nut.pitch.least, bare.pitch.greatest), PITCH_GROWTH, 1.0 + coat.spread),
-        (Diameter::Major, room(nut.major_least, bare.major.greatest), CREST_GROWTH, 1.0),
-        (Diameter::Minor, room(nut.minor.least, bare.minor_greatest), CREST_GROWTH, 1.0 + coat.spread),
-    ];
-    let (mut thickest, mut thickest_even, mut governs) = (f64::INFINITY, f64::INFINITY, Diameter::Pitch);
-    for (diameter, room, growth, spread) in bare_room {
-        thickest = thickest.min(room.mm() / (growth * spread));
-        if room.mm() / growth < thickest_even {
-            (thickest_even, governs) = (room.mm() / growth, diameter);
-        }
-    }
+    let room = room(&bare, &nut, coat.spread);
     Fit {
         bare,
         coated,
         nut,
         pitch,
-        major_least: room(nut.major_least, coated.major.greatest),
-        minor_least: room(nut.minor.least, coated.minor_greatest),
+        major_least: left(nut.major_least, coated.major.greatest),
+        minor_least: left(nut.minor.least, coated.minor_greatest),
         pitch_nominal,
-        thickest: Length::from_mm(thickest),
-        thickest_even: Length::from_mm(thickest_even),
-        governs,
+        thickest: room.thickest,
+        thickest_even: room.thickest_even,
+        governs: room.governs,
+        assembly: room.assembly(coat.greatest),
+    }
+}
+
+/// What coat the worst corner of a bare bolt and a nut has room for, when it lies with this spread.
+pub fn room(bare: &BoltLimits, nut: &NutLimits, spread: f64) -> Room {
+    let [pitch, major, minor] = [
+        (nut.pitch.least, bare.pitch.greatest),
+        (nut.major_least, bare.major.greatest),
+        (nut.minor.least, bare.minor_greatest),
+    ]
+    .map(|(nut, bolt)| nut.mm() - bolt.mm());
+    let rooms = [
+        (Diameter::Pitch, pitch / PITCH_GROWTH, 1.0 + spread),
+        (Diameter::Major, major / CREST_GROWTH, 1.0),
+        (Diameter::Minor, minor / CREST_GROWTH, 1.0 + spread),
+    ];
+    let (mut thickest, mut thickest_even, mut governs) = (f64::INFINITY, f64::INFINITY, Diameter::Pitch);
+    for (diameter, even, uneven) in rooms {
+        thickest = thickest.min(even / uneven);
+        if even < thickest_even {
+            (thickest_even, governs) = (even, diameter);
+        }
+    }
+    Room { thickest: Length::from_mm(thickest), thickest_even: Length::from_mm(thickest_even), governs }
+}
+
+impl Room {
+    /// Whether the worst corner goes together under a coat that is this thick at most.
+    pub fn assembly(&self, greatest: Length) -> Assembly {
         // Sizes are sums of numbers printed to a micrometre; a hundredth of one decides nothing.
-        assembly: match coat.greatest.mm() - 1e-5 {
-            greatest if greatest <= thickest => Assembly::Assembles,
-            greatest if greatest <= thickest_even => Assembly::OnlyEven,
+        match greatest.mm() - 1e-5 {
+            greatest if greatest <= self.thickest.mm() => Assembly::Assembles,
+            greatest if greatest <= self.thickest_even.mm() => Assembly::OnlyEven,
             _ => Assembly::Binds,
-        },
+        }
     }
 }
 
