@@ -282,7 +282,11 @@ impl fmt::Display for Unreadable {
                 "“{text}” is no thread designation; write for example M16, M16x1.5-6g, 5/8-11 UNC-2A"
             ),
             Self::NoSuchSize { text, nearest } => {
-                write!(f, "{text} does not exist among M5 to M64 and 1/4 to 4 in; nearest ")?;
+                write!(
+                    f,
+                    "{text} is not in the first and second choice of ISO 261, M5 to M64, nor in ASME B1.1, 1/4 to \
+                     4 in; nearest "
+                )?;
                 write_list(f, nearest.iter(), " or ")
             }
             Self::NoSuchPitch { text, size, has } if text.starts_with('M') => {
@@ -377,13 +381,22 @@ mod tests {
     #[test]
     fn what_does_not_exist_is_refused_with_the_nearest_that_does() {
         let cases = [
-            ("M17", "M17 does not exist among M5 to M64 and 1/4 to 4 in; nearest M16 or M18"),
-            ("M100", "M100 does not exist among M5 to M64 and 1/4 to 4 in; nearest M64"),
+            (
+                "M17",
+                "M17 is not in the first and second choice of ISO 261, M5 to M64, nor in ASME B1.1, 1/4 to 4 in; \
+                 nearest M16 or M18",
+            ),
+            (
+                "M100",
+                "M100 is not in the first and second choice of ISO 261, M5 to M64, nor in ASME B1.1, 1/4 to 4 in; \
+                 nearest M64",
+            ),
             ("M16x1.75", "M16x1.75 does not exist; M16 has pitches 2, 1.5, 1"),
             ("5/8-12 UNC", "5/8-12 UNC does not exist; 5/8 in has 5/8-11 UNC, 5/8-18 UNF, 5/8-24 UNEF"),
             (
                 "0.55-12 UNC",
-                "0.55-12 UNC does not exist among M5 to M64 and 1/4 to 4 in; nearest 1/2-13 UNC or 9/16-12 UNC",
+                "0.55-12 UNC is not in the first and second choice of ISO 261, M5 to M64, nor in ASME B1.1, 1/4 to 4 \
+                 in; nearest 1/2-13 UNC or 9/16-12 UNC",
             ),
             (
                 "M16-2A",
