@@ -15,6 +15,7 @@ mod form;
 mod frame;
 mod list;
 mod order;
+mod part;
 mod picture;
 mod readings;
 mod report;

@@ -3,6 +3,7 @@
 //! The macro of the framework writes out every element where it stands. The page is hundreds of
 //! them, all alike, and it is smaller when the same few functions make them all.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 
 use web_sys::HtmlInputElement;
@@ -11,12 +12,12 @@ use yew::html::{onchange, onclick, onfocusout, oninput, onkeydown, onmousedown, 
 use yew::prelude::*;
 use yew::virtual_dom::{AttributeOrProperty, Attributes, Key, Listener, VComp, VTag, VText};
 
-/// An element in the making. It is boxed, so that each call hands on a single word.
-pub struct Element(Box<VTag>);
+/// An element in the making. It stands where it will stay, so that each call hands on a single word.
+pub struct Element(Rc<VTag>);
 
 /// An element with nothing in it.
 pub fn element(name: &'static str) -> Element {
-    Element(Box::new(VTag::new(AttrValue::Static(name))))
+    Element(Rc::new(VTag::new(AttrValue::Static(name))))
 }
 
 /// A button that does what it says.
@@ -40,14 +41,9 @@ pub fn keyed<C: BaseComponent>(key: &'static str, properties: C::Properties) -> 
 }
 
 impl Element {
-    /// With a class, which is most often the only attribute; an empty one is none.
-    pub fn class(mut self, class: &'static str) -> Self {
-        if class.is_empty() {
-            return self;
-        }
-        let values = Box::new([Some(AttributeOrProperty::Attribute(AttrValue::Static(class)))]);
-        self.0.attributes = Attributes::Dynamic { keys: &["class"], values };
-        self
+    /// With a class; an empty one is none.
+    pub fn class(self, class: &'static str) -> Self {
+        if class.is_empty() { self } else { self.with("class", class) }
     }
 
     /// With an attribute that is always the same.
@@ -56,14 +52,28 @@ impl Element {
     }
 
     /// With an attribute.
-    pub fn set(mut self, key: &'static str, value: impl Into<AttrValue>) -> Self {
-        self.set_to(key, value.into());
-        self
+    pub fn set(self, key: &'static str, value: impl Into<AttrValue>) -> Self {
+        self.attribute(key, value.into())
     }
 
     #[inline(never)]
-    fn set_to(&mut self, key: &'static str, value: AttrValue) {
-        self.0.add_attribute(key, value);
+    fn attribute(self, key: &'static str, value: AttrValue) -> Self {
+        self.change(|tag| {
+            let (keys, mut values) = match std::mem::take(&mut tag.attributes) {
+                Attributes::Dynamic { keys, values } => (keys, values.into_vec()),
+                _ => (&[][..], Vec::new()),
+            };
+            values.push(Some(AttributeOrProperty::Attribute(value)));
+            tag.attributes = Attributes::Dynamic { keys: and(keys, key), values: values.into() };
+        })
+    }
+
+    fn change(mut self, change: impl FnOnce(&mut VTag)) -> Self {
+        // Nobody else holds an element that is still in the making.
+        if let Some(tag) = Rc::get_mut(&mut self.0) {
+            change(tag);
+        }
+        self
     }
 
     /// With an attribute that says yes by being there.
@@ -72,21 +82,18 @@ impl Element {
     }
 
     /// An input or a text area that holds this text.
-    pub fn value(mut self, value: String) -> Self {
-        self.0.set_value(Some(AttrValue::from(value)));
-        self
+    pub fn value(self, value: String) -> Self {
+        self.change(|tag| tag.set_value(Some(AttrValue::from(value))))
     }
 
     /// An input that is chosen, or is not.
-    pub fn checked(mut self, checked: bool) -> Self {
-        self.0.set_checked(checked);
-        self
+    pub fn checked(self, checked: bool) -> Self {
+        self.change(|tag| tag.set_checked(checked))
     }
 
     /// An element that can be found again in the document.
-    pub fn node(mut self, node: NodeRef) -> Self {
-        self.0.node_ref = node;
-        self
+    pub fn node(self, node: NodeRef) -> Self {
+        self.change(|tag| tag.node_ref = node)
     }
 
     /// With a text in it that is always the same.
@@ -116,16 +123,16 @@ impl Element {
 
     /// With anything in it.
     #[inline(never)]
-    pub fn html(mut self, child: Html) -> Self {
-        self.0.add_child(child);
-        self
+    pub fn html(self, child: Html) -> Self {
+        self.change(|tag| tag.add_child(child))
     }
 
     /// Listens.
     #[inline(never)]
-    fn on(mut self, listener: Rc<dyn Listener>) -> Self {
-        self.0.add_listener(listener);
-        self
+    fn on(self, listener: Rc<dyn Listener>) -> Self {
+        self.change(|tag| {
+            tag.add_listener(listener);
+        })
     }
 
     /// Listens for a touch, a click, or the key that does the same.
@@ -185,10 +192,27 @@ impl Element {
 }
 
 impl From<Element> for Html {
-    #[inline(never)]
     fn from(element: Element) -> Self {
-        (*element.0).into()
+        Self::VTag(element.0)
     }
+}
+
+thread_local! {
+    static KEYS: RefCell<Vec<&'static [&'static str]>> = const { RefCell::new(Vec::new()) };
+}
+
+/// These keys and one more. Elements of one kind share their keys, which the framework then need not
+/// compare; the few dozen kinds of the page are kept for good.
+fn and(keys: &'static [&'static str], key: &'static str) -> &'static [&'static str] {
+    KEYS.with_borrow_mut(|known| {
+        let same = |all: &&&'static [&'static str]| all.split_last() == Some((&key, keys));
+        if let Some(&all) = known.iter().find(same) {
+            return all;
+        }
+        let all: &'static [&'static str] = Box::leak([keys, &[key]].concat().into_boxed_slice());
+        known.push(all);
+        all
+    })
 }
 
 /// What stands in the control that an event comes from. Inputs, text areas and choices all have a

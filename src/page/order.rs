@@ -2,8 +2,8 @@
 
 use yew::prelude::*;
 
-use super::element::{Element, beside, element};
-use super::report::{block, cautions, figures, findings, notes, sources, verdict};
+use super::element::{Element, element};
+use super::report::{block, figures, verdict};
 use super::state::{Action, State, WrittenLine};
 use super::{browser, field};
 use crate::calculator::Form;
@@ -63,23 +63,16 @@ fn left_out(into: Element, form: &Form, line: &WrittenLine) -> Element {
     into.maybe(unplaced).maybe(silent)
 }
 
-/// The answer in short, and the three processes with their reasons.
-pub fn assessed(assessment: &Assessment, state: &UseReducerDispatcher<State>) -> (Html, Html) {
-    let processes = &assessment.processes;
-    let answer = beside([
-        element("p").class("headline").text(assessment.headline.clone()).into(),
-        element("ul").class("chips").each(processes.iter().map(chip)).into(),
-    ]);
-    let understood =
-        figures(&assessment.figures).map(|figures| block("block", "The order line as understood", figures));
-    let parts = [
-        Some(element("div").class("processes").each(processes.iter().map(|one| process(one, state)))),
-        understood,
-        notes(&assessment.notes),
-        Some(cautions(&assessment.cautions)),
-        sources(&all_sources(assessment)),
-    ];
-    (answer, parts.into_iter().flatten().collect())
+/// The answer in short.
+pub fn answer(assessment: &Assessment) -> Element {
+    let chips = element("ul").class("chips").each(assessment.processes.iter().map(chip));
+    element("div").put(element("p").class("headline").text(assessment.headline.clone())).put(chips)
+}
+
+/// How the order line was understood.
+pub fn understood(assessment: &Assessment) -> Option<Element> {
+    let figures = figures(&assessment.figures);
+    figures.map(|figures| block("block", "The order line as understood", figures))
 }
 
 fn chip(one: &ProcessAssessment) -> Element {
@@ -94,7 +87,8 @@ fn vessel(one: &ProcessAssessment) -> Element {
     element("span").class("vessel").say(one.process.vessel())
 }
 
-fn process(one: &ProcessAssessment, state: &UseReducerDispatcher<State>) -> Element {
+/// One process around its figures and its reasons.
+pub fn process(one: &ProcessAssessment, inside: Html) -> Element {
     let id = one.process.key();
     let title = element("h2").with("id", id).with("tabindex", "-1").say(one.process.name());
     element("section")
@@ -102,11 +96,11 @@ fn process(one: &ProcessAssessment, state: &UseReducerDispatcher<State>) -> Elem
         .with("aria-labelledby", id)
         .put(title.say(" ").put(vessel(one)))
         .put(element("p").put(verdict(one.verdict)))
-        .each(figures(&one.figures))
-        .put(findings(&one.findings, id, state))
+        .html(inside)
 }
 
-fn all_sources(assessment: &Assessment) -> Vec<Source> {
+/// Every document an assessment rests on.
+pub fn sources_of(assessment: &Assessment) -> Vec<Source> {
     let mut all = Vec::new();
     let of_figures =
         assessment.figures.iter().chain(assessment.processes.iter().flat_map(|one| &one.figures));

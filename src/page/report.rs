@@ -5,28 +5,23 @@ use crate::sentence::capital;
 use crate::source::{Basis, Source};
 use yew::prelude::*;
 
-use super::element::{Element, beside, element};
-use super::picture::picture;
+use super::element::{Element, element};
 use super::state::{Action, State};
-use super::working::working;
 
-/// The answer of a report, and everything behind it.
-pub fn reported(report: &Report, state: &UseReducerDispatcher<State>) -> (Html, Html) {
-    let verdict = report.verdict.map_or_else(Html::default, |found| verdict(found).into());
-    let answer = beside([verdict, element("p").class("headline").text(headline(report)).into()]);
-    let findings = (!report.findings.is_empty())
-        .then(|| block("block", "Rule by rule", findings(&report.findings, "rule", state)));
-    let parts = [
-        figures(&report.figures),
-        report.picture.as_ref().map(picture),
-        findings,
-        Some(element("div").class("sections").each(report.sections.iter().map(section))),
-        working(report.working.steps()),
-        notes(&report.notes),
-        Some(cautions(&report.cautions)),
-        sources(&report.sources()),
-    ];
-    (answer, parts.into_iter().flatten().collect())
+/// The answer of a report.
+pub fn answer(report: &Report) -> Element {
+    let headline = element("p").class("headline").text(headline(report));
+    element("div").maybe(report.verdict.map(verdict)).put(headline)
+}
+
+/// What each rule says, under its title.
+pub fn rules(found: &[Finding], state: &UseReducerDispatcher<State>) -> Option<Element> {
+    (!found.is_empty()).then(|| block("block", "Rule by rule", findings(found, "rule", state)))
+}
+
+/// Further figures, each group in a fold.
+pub fn sections(sections: &[Section]) -> Element {
+    element("div").class("sections").each(sections.iter().map(section))
 }
 
 /// The answer in one sentence, without the verdict that stands before it anyhow.

@@ -8,12 +8,12 @@ use super::answer::{Props as ToldProps, Told};
 use super::element::{beside, component, element};
 use super::form::{form, given, instead_of_result};
 use super::frame::title;
-use super::order::{assessed, written};
-use super::report::{headline, reported};
+use super::order::written;
+use super::part::{Found, Part, parts};
+use super::report::headline;
 use super::state::{Desk, State, View, WrittenLine};
 use super::tools::{Props as ToolsProps, Tools};
-use crate::calculator::{Problems, Report};
-use crate::order::{self, Assessment};
+use crate::order;
 
 /// What there is to know.
 #[derive(Properties)]
@@ -42,37 +42,24 @@ impl PartialEq for Props {
     }
 }
 
-/// What was found.
-#[derive(Clone)]
-enum Found {
-    /// By a calculator.
-    Report(Rc<Report>),
-    /// For an order line.
-    Assessment(Rc<Assessment>),
-    /// Nothing, and why.
-    Problems(Rc<Problems>),
+fn find(view: View, desk: &Desk) -> Found {
+    let draft = desk.form.draft();
+    let found = match view.calculator() {
+        Some(entry) => entry.evaluate(&draft).map(|report| Found::Report(Rc::new(report))),
+        None => order::assess(&draft).map(|assessment| Found::Assessment(Rc::new(assessment))),
+    };
+    found.unwrap_or_else(|problems| Found::Problems(Rc::new(problems)))
 }
 
-impl Found {
-    fn of(view: View, desk: &Desk) -> Self {
-        let draft = desk.form.draft();
-        let found = match view.calculator() {
-            Some(entry) => entry.evaluate(&draft).map(|report| Self::Report(Rc::new(report))),
-            None => order::assess(&draft).map(|assessment| Self::Assessment(Rc::new(assessment))),
-        };
-        found.unwrap_or_else(|problems| Self::Problems(Rc::new(problems)))
-    }
-
-    /// In one sentence, for those who listen.
-    fn told(&self) -> String {
-        match self {
-            Self::Report(report) => match report.verdict {
-                Some(verdict) => format!("{verdict}. {}", headline(report)),
-                None => report.headline.clone(),
-            },
-            Self::Assessment(assessment) => assessment.headline.clone(),
-            Self::Problems(_) => "No result yet.".to_owned(),
-        }
+/// What was found in one sentence, for those who listen.
+fn told(found: &Found) -> String {
+    match found {
+        Found::Report(report) => match report.verdict {
+            Some(verdict) => format!("{verdict}. {}", headline(report)),
+            None => report.headline.clone(),
+        },
+        Found::Assessment(assessment) => assessment.headline.clone(),
+        Found::Problems(_) => "No result yet.".to_owned(),
     }
 }
 
@@ -80,7 +67,7 @@ impl Found {
 #[component]
 pub fn Work(props: &Props) -> Html {
     let Props { view, desk, line, address, back, state } = props;
-    let found = use_memo((*view, desk.clone()), |(view, desk)| Found::of(*view, desk));
+    let found = use_memo((*view, desk.clone()), |(view, desk)| find(*view, desk));
     let Some(about) = view.about() else { return Html::default() };
     let problems = match &*found {
         Found::Problems(problems) => Some(problems),
@@ -98,7 +85,7 @@ pub fn Work(props: &Props) -> Html {
     beside([
         title(back, about.title, about.answers).into(),
         written.map_or_else(Html::default, Html::from),
-        component::<Told>(ToldProps { text: found.told().into() }),
+        component::<Told>(ToldProps { text: told(&found).into() }),
         work.into(),
     ])
 }
@@ -112,28 +99,42 @@ struct OutcomeProps {
 impl PartialEq for OutcomeProps {
     /// What was found once stays what it is: it need not be compared figure by figure.
     fn eq(&self, other: &Self) -> bool {
-        match (&self.found, &other.found) {
-            (Found::Report(one), Found::Report(other)) => Rc::ptr_eq(one, other),
-            (Found::Assessment(one), Found::Assessment(other)) => Rc::ptr_eq(one, other),
-            (Found::Problems(one), Found::Problems(other)) => Rc::ptr_eq(one, other),
-            _ => false,
-        }
+        self.found.is(&other.found)
     }
 }
 
 /// The answer and everything behind it. A result that no longer belongs to the inputs is not shown.
 #[component]
 fn Outcome(props: &OutcomeProps) -> Html {
-    let (answer, detail) = match &props.found {
-        Found::Report(report) => reported(report, &props.state),
-        Found::Assessment(assessment) => assessed(assessment, &props.state),
-        Found::Problems(problems) => (instead_of_result(problems).into(), Html::default()),
-    };
+    let OutcomeProps { found, state } = props;
+    let of = |these: &[Part]| parts(these, found, state);
     let answer = element("section")
         .class("answer panel")
         .with("id", "answer")
         .with("tabindex", "-1")
-        .with("aria-label", "Answer")
-        .html(answer);
-    beside([answer.into(), element("div").class("detail").html(detail).into()])
+        .with("aria-label", "Answer");
+    let detail = element("div").class("detail");
+    let (answer, detail) = match found {
+        Found::Report(_) => (
+            answer.html(of(&[Part::Answer])),
+            detail.html(of(&[
+                Part::Figures,
+                Part::Picture,
+                Part::Findings,
+                Part::Sections,
+                Part::Working,
+                Part::Notes,
+                Part::Cautions,
+                Part::Sources,
+            ])),
+        ),
+        Found::Assessment(_) => {
+            let processes = of(&[Part::Process(0), Part::Process(1), Part::Process(2)]);
+            let behind = of(&[Part::Figures, Part::Notes, Part::Cautions, Part::Sources]);
+            let processes = element("div").class("processes").html(processes);
+            (answer.html(of(&[Part::Answer])), detail.put(processes).html(behind))
+        }
+        Found::Problems(problems) => (answer.put(instead_of_result(problems)), detail),
+    };
+    beside([answer.into(), detail.into()])
 }
