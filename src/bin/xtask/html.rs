@@ -120,7 +120,7 @@ pub fn with_policy(html: &str, script_sources: &[&str], rules: &str) -> Outcome<
     Ok(html.replacen(charset, &meta, 1))
 }
 
-/// A script without the comments that stand on lines of their own, and without indents.
+/// A script without the remarks that stand on lines of their own, and without indents.
 pub fn without_comments(script: &str) -> String {
     let mut remark = false;
     let lines = script.lines().map(str::trim).filter(|line| {
@@ -155,6 +155,13 @@ mod tests {
         assert_eq!(replace(PAGE, "script", |_| None), PAGE);
         let bare = replace(PAGE, "script", |_| Some(String::new()));
         assert!(elements(&bare, "script").is_empty() && bare.contains("<scripture>"));
+    }
+
+    #[test]
+    fn remarks_go_and_the_script_stays() {
+        let script =
+            "/** One.\n * let b = 2;\n */\nlet a = 1; // kept\n    // gone\n/** Short. */\n\n  a += 2;\n";
+        assert_eq!(without_comments(script), "let a = 1; // kept\na += 2;");
     }
 
     #[test]
