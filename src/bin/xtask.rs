@@ -13,6 +13,7 @@ mod xtask {
     pub mod server;
     pub mod shots;
     pub mod size;
+    pub mod speed;
     pub mod test;
     pub mod tools;
     #[allow(dead_code, reason = "the page's tests use the rest")]
@@ -22,7 +23,7 @@ mod xtask {
 use std::process::ExitCode;
 
 use xtask::run::Outcome;
-use xtask::{build, bundle, server, shots, size, test};
+use xtask::{build, bundle, server, shots, size, speed, test};
 
 const HELP: &str = "\
 cargo xtask serve [--port N]     build the page and serve it on this machine (port 8642)
@@ -30,6 +31,7 @@ cargo xtask test [--host-only]   every check; --host-only leaves wasm32, the pag
 cargo xtask build                build the page into dist/
 cargo xtask bundle               the whole page as one HTML file, dist/kettle-and-barrel.html
 cargo xtask size                 build, then hold the first load against its budget
+cargo xtask speed                how fast the page is in Chromium, beside an empty page
 cargo xtask shots [#address …]   pictures of the page, three widths, light and dark, in target/shots/
 cargo xtask picture [#address]   the picture of the page in the README
 
@@ -59,6 +61,7 @@ fn task(arguments: &[&str]) -> Outcome {
         ["test", "--host-only"] => test::test(test::Extent::HostOnly),
         ["build"] => build::build().map(drop),
         ["bundle"] => bundle::bundle(&build::build()?).map(drop),
+        ["speed"] => speed::speed(),
         ["size"] => size::first_load(&build::build()?),
         ["shots", addresses @ ..] => shots::shots(&build::build()?, addresses),
         ["picture"] => shots::picture(&build::build()?, ""),

@@ -22,6 +22,17 @@ pub fn build_with(tools: &Tools) -> Outcome<PathBuf> {
     Ok(dist)
 }
 
+/// Builds the yardstick of the page's speed, with the same tools and flags. Returns its folder.
+pub fn yardstick(tools: &Tools) -> Outcome<PathBuf> {
+    let dist = top().join("target/yardstick");
+    step("build the yardstick", || {
+        run(trunk(tools)
+            .args(["build", "tests/speed/yardstick.html", "--html-output", "index.html", "--dist"])
+            .arg(&dist))
+    })?;
+    Ok(dist)
+}
+
 fn trunk(tools: &Tools) -> Command {
     let mut trunk = Command::new("trunk");
     trunk
@@ -40,10 +51,11 @@ fn trunk(tools: &Tools) -> Command {
     trunk
 }
 
-/// What Trunk cannot do, because it needs the files as they were built: the service worker with
-/// their list, its registration, and the policy with the hashes of the scripts in the page.
+/// What Trunk cannot do, because it needs the files as they were built: the script of wasm-bindgen
+/// without its remarks, the service worker with the list of files, its registration, and the policy
+/// with the hashes of the scripts in the page.
 ///
-/// A page from `trunk serve` works without all three, and is the better for it: a page that is being
+/// A page from `trunk serve` works without all that, and is the better for it: a page that is being
 /// changed must not come from a cache.
 fn finish(dist: &Path) -> Outcome {
     let index = dist.join("index.html");
