@@ -53,7 +53,7 @@ pub struct ProcessAssessment {
     pub verdict: Verdict,
     /// The coat it would get and by which standard, then what follows from it.
     pub figures: Vec<Figure>,
-    /// Each reason with its source, the worst first; most of them open a calculator, filled in.
+    /// Each reason with its source, the worst first; each opens the calculator behind it, filled in.
     pub findings: Vec<Finding>,
 }
 

@@ -76,11 +76,11 @@ pub struct Printed {
 ///
 /// It is boxed: it is rare, and whatever may be refused would have to keep room for it.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Refusal(Box<Reason>);
+pub struct Refusal(Box<Cause>);
 
-/// The kinds of reason for a refusal.
+/// The causes of a refusal.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Reason {
+pub enum Cause {
     /// Outside the range of a table or formula.
     Outside {
         /// What was asked for: `hardness`.
@@ -116,48 +116,48 @@ impl Refusal {
     /// Outside the range of a table or formula: what was asked for, its value, the ends of the range.
     #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn outside(what: &'static str, asked: Shown, least: Shown, greatest: Shown, source: Source) -> Self {
-        Self(Box::new(Reason::Outside { what, asked, least, greatest, source }))
+        Self(Box::new(Cause::Outside { what, asked, least, greatest, source }))
     }
 
     /// The document exists, but what it says of this was not found.
     #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn blank(what: &str, source: Source) -> Self {
-        Self(Box::new(Reason::Blank { what: what.to_owned(), source }))
+        Self(Box::new(Cause::Blank { what: what.to_owned(), source }))
     }
 
     /// The document does not cover the case, but something else.
     #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn not_covered(what: &str, covered: &str, source: Source) -> Self {
-        Self(Box::new(Reason::NotCovered { what: what.to_owned(), covered: covered.to_owned(), source }))
+        Self(Box::new(Cause::NotCovered { what: what.to_owned(), covered: covered.to_owned(), source }))
     }
 
-    /// The reason.
-    pub fn reason(&self) -> &Reason {
+    /// The cause.
+    pub fn cause(&self) -> &Cause {
         &self.0
     }
 
     /// The document that has no answer.
     pub fn source(&self) -> Source {
-        match self.reason() {
-            Reason::Outside { source, .. }
-            | Reason::Blank { source, .. }
-            | Reason::NotCovered { source, .. } => *source,
+        match self.cause() {
+            Cause::Outside { source, .. }
+            | Cause::Blank { source, .. }
+            | Cause::NotCovered { source, .. } => *source,
         }
     }
 }
 
 impl fmt::Display for Refusal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.reason() {
-            Reason::Outside { what, asked, least, greatest, source } => write!(
+        match self.cause() {
+            Cause::Outside { what, asked, least, greatest, source } => write!(
                 f,
                 "{what} {asked} is outside {least} to {greatest}, the range of {source}; \
                  no value is given beyond it"
             ),
-            Reason::Blank { what, source } => {
+            Cause::Blank { what, source } => {
                 write!(f, "{what} is not known here; open {source}")
             }
-            Reason::NotCovered { what, covered, source } => {
+            Cause::NotCovered { what, covered, source } => {
                 write!(f, "{source} does not cover {what}; it covers {covered}")
             }
         }

@@ -103,11 +103,6 @@ impl Working {
         self.step(meaning, symbol, "", result, source)
     }
 
-    /// Goes on with the steps of another result.
-    pub fn append(&mut self, mut other: Self) {
-        self.0.append(&mut other.0);
-    }
-
     /// The steps.
     pub fn steps(&self) -> &[Step] {
         &self.0

@@ -6,7 +6,7 @@ use super::offer::Offer;
 use super::words::{TABLE_ENDS, finding, nut, years};
 use super::{Assessment, OrderLine, ProcessAssessment};
 use crate::calculator::{Caution, Figure, Finding, Note, Verdict};
-use crate::coat::{Factor, Process, factor};
+use crate::coat::Process;
 use crate::part::Shape;
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::sentence::capital;
@@ -114,7 +114,7 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
         figures.push(life_figure(line, &least, &greatest));
     }
     if let Ok(shape) = &judgement.shape {
-        figures.push(zinc(line, judged.process, shape, offer));
+        figures.push(zinc(line, shape, offer));
     }
     figures
 }
@@ -132,13 +132,8 @@ fn life_figure(line: &OrderLine, least: &Years, greatest: &Years) -> Figure {
 }
 
 /// Zinc on the lot, from the least to the greatest coat.
-fn zinc(line: &OrderLine, process: Process, shape: &Shape, offer: &Offer) -> Figure {
-    let factor: &Factor = match process {
-        Process::Kettle if offer.class.document.name.starts_with("ISO") => &factor::ISO_1461,
-        Process::Kettle => &factor::A123,
-        Process::Barrel => &factor::DEPOSIT,
-        Process::Cell => &factor::A653,
-    };
+fn zinc(line: &OrderLine, shape: &Shape, offer: &Offer) -> Figure {
+    let factor = offer.factor();
     let area = shape.surface();
     let lot = |density: crate::quantity::Density, thickness: Length| {
         weight((density * thickness * area).kg() * f64::from(line.quantity))

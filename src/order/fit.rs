@@ -31,8 +31,8 @@ pub enum Narrowest {
     Unknown,
     /// This one.
     Nut(Allowance),
-    /// None that is published.
-    None,
+    /// None that is published takes it.
+    NoneTakes,
 }
 
 /// The thread of an order line and the nuts there are for it, looked up once for every coat.
@@ -60,7 +60,7 @@ impl Mates {
         let Some(Ok(bare)) = &self.bolt else { return Narrowest::Unknown };
         match self.nut(bare, process, greatest) {
             Some((allowance, _)) => Narrowest::Nut(*allowance),
-            None => Narrowest::None,
+            None => Narrowest::NoneTakes,
         }
     }
 

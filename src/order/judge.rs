@@ -1,7 +1,7 @@
 //! The verdicts on an order line: every reason of every process, as data.
 //!
 //! No rule stands here: each reason is the answer of the room that owns the rule. Text is made in
-//! `arrange`, so that a long list of lines can be judged without a word.
+//! `words`, so that a long list of lines can be judged without a word.
 
 use super::OrderLine;
 use super::fit::{Answer, Mates};
@@ -45,7 +45,7 @@ pub struct Judged {
     pub reasons: Vec<Reason>,
 }
 
-/// A reason, as data; its words are in `arrange`.
+/// A reason, as data; its words are in `words`.
 #[derive(Debug, Clone)]
 pub enum Reason {
     /// A rule about hydrogen.

@@ -68,26 +68,16 @@ pub fn tempering(line: &OrderLine) -> Link {
 pub fn kettle(line: &OrderLine, offer: Option<&Offer>) -> Link {
     let mut pairs = load(line);
     if let Some(offer) = offer {
-        pairs.push(("coat", um(offer.least)));
-        pairs.push(("factor", factor(line, Process::Kettle).to_owned()));
+        pairs.push(("coat", um(offer.average())));
+        pairs.push(("factor", offer.factor().key.to_owned()));
     }
     Link { calculator: "kettle", pairs }
 }
 
 /// The coat on offer, with the classes it meets.
-pub fn coat(line: &OrderLine, process: Process, offer: &Offer) -> Link {
-    let pairs = vec![("coat", um(offer.least)), ("factor", factor(line, process).to_owned())];
+pub fn coat(offer: &Offer) -> Link {
+    let pairs = vec![("coat", um(offer.least)), ("factor", offer.factor().key.to_owned())];
     Link { calculator: "coat", pairs }
-}
-
-/// The factor from thickness to mass that belongs to the coat.
-fn factor(line: &OrderLine, process: Process) -> &'static str {
-    match process {
-        Process::Kettle if line.thread.is_metric() => "iso1461",
-        Process::Kettle => "a123",
-        Process::Barrel => "deposit",
-        Process::Cell => "a653",
-    }
 }
 
 fn load(line: &OrderLine) -> Vec<(&'static str, String)> {
@@ -115,12 +105,10 @@ pub fn powder(line: &OrderLine, offer: Option<&Offer>) -> Link {
 
 /// Years in the place.
 pub fn life(line: &OrderLine, offer: &Offer) -> Link {
-    let average = offer.class.average.map_or(offer.least, |limit| limit.thickness);
-    let average = if average < offer.least { offer.least } else { average };
     let mut pairs = vec![
         ("place", "category".to_owned()),
         ("category", line.place.key().to_owned()),
-        ("thickness", um(average)),
+        ("thickness", um(offer.average())),
         ("least", um(offer.least)),
         ("greatest", um(offer.greatest)),
     ];

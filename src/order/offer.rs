@@ -2,7 +2,7 @@
 
 use super::OrderLine;
 use super::fit::{Mates, Narrowest};
-use crate::coat::{Class, Process};
+use crate::coat::{Class, Factor, Process, factor};
 use crate::quantity::Length;
 use crate::site::Category;
 use crate::site::life::thickness_needed;
@@ -23,6 +23,24 @@ pub struct Offer {
     pub greatest_source: Source,
     /// Why this class.
     pub choice: Choice,
+}
+
+impl Offer {
+    /// The average of the coat: as the class asks for it, or else its least.
+    pub fn average(&self) -> Length {
+        let average = self.class.average.map_or(self.least, |limit| limit.thickness);
+        if average < self.least { self.least } else { average }
+    }
+
+    /// From its thickness to its mass, by the standard it is ordered by.
+    pub fn factor(&self) -> &'static Factor {
+        match self.class.process {
+            Process::Kettle if self.class.document.name.starts_with("ISO") => &factor::ISO_1461,
+            Process::Kettle => &factor::A123,
+            Process::Barrel => &factor::DEPOSIT,
+            Process::Cell => &factor::A653,
+        }
+    }
 }
 
 /// Why a class was chosen.
@@ -99,7 +117,7 @@ fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [
         let fits = match mates.narrowest(process, offer.greatest) {
             Narrowest::Nut(Allowance::Standard) | Narrowest::Unknown => true,
             Narrowest::Nut(_) => process == Process::Barrel,
-            Narrowest::None => false,
+            Narrowest::NoneTakes => false,
         };
         // The thinnest stands even where it does not fit: the fit then says why.
         if thickest.is_some() && !fits {

@@ -16,7 +16,7 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
     let mark = reason.mark();
     let offer = judged.offer.as_ref();
     let tap = |allowance| offer.map(|offer| links::tap(line, judged.process, offer, allowance));
-    let coat = || offer.map(|offer| links::coat(line, judged.process, offer));
+    let coat = || offer.map(links::coat);
     let (text, source, link): (String, Source, Option<Link>) = match reason {
         // What is met needs no word here: the calculator lists every rule.
         Reason::Hydrogen(_) | Reason::Heat(_) if mark == Mark::Met => return None,

@@ -91,6 +91,11 @@ impl Element {
         self.change(|tag| tag.set_checked(checked))
     }
 
+    /// One of a list whose others may come and go.
+    pub fn key(self, key: String) -> Self {
+        self.change(|tag| tag.key = Some(Key::from(key)))
+    }
+
     /// An element that can be found again in the document.
     pub fn node(self, node: NodeRef) -> Self {
         self.change(|tag| tag.node_ref = node)
@@ -150,7 +155,9 @@ impl Element {
 
     /// Listens for what is typed.
     pub fn on_input(self, heard: impl Fn(String) + 'static) -> Self {
-        self.on(Rc::new(oninput::Wrapper::new(Callback::from(move |event: InputEvent| heard(typed(&event))))))
+        self.on(Rc::new(oninput::Wrapper::new(Callback::from(move |event: InputEvent| {
+            heard(control(&event).value());
+        }))))
     }
 
     /// Listens for what is chosen.
@@ -161,7 +168,7 @@ impl Element {
     /// Listens for a change of the control.
     pub fn on_change_of(self, heard: impl Fn(HtmlInputElement) + 'static) -> Self {
         self.on(Rc::new(onchange::Wrapper::new(Callback::from(move |event: Event| {
-            heard(event.target_unchecked_into());
+            heard(control(&event));
         }))))
     }
 
@@ -215,8 +222,8 @@ fn and(keys: &'static [&'static str], key: &'static str) -> &'static [&'static s
     })
 }
 
-/// What stands in the control that an event comes from. Inputs, text areas and choices all have a
-/// `value`, and the cast is not checked.
-fn typed(event: &InputEvent) -> String {
-    event.target_unchecked_into::<HtmlInputElement>().value()
+/// The control that an event comes from. Inputs, text areas and choices all have a `value`, and the
+/// cast is not checked.
+fn control(event: &Event) -> HtmlInputElement {
+    event.target_unchecked_into()
 }

@@ -3,7 +3,7 @@
 use yew::prelude::*;
 
 use super::element::{Element, element};
-use super::report::{block, figures, verdict};
+use super::report::{figures, verdict};
 use super::state::{Action, State, WrittenLine};
 use super::{browser, field};
 use crate::calculator::Form;
@@ -71,8 +71,9 @@ pub fn answer(assessment: &Assessment) -> Element {
 
 /// How the order line was understood.
 pub fn understood(assessment: &Assessment) -> Option<Element> {
-    let figures = figures(&assessment.figures);
-    figures.map(|figures| block("block", "The order line as understood", figures))
+    let title = element("h2").with("id", "understood").say("The order line as understood");
+    let block = element("section").class("block").with("aria-labelledby", "understood").put(title);
+    figures(&assessment.figures).map(|figures| block.put(figures))
 }
 
 fn chip(one: &ProcessAssessment) -> Element {

@@ -122,6 +122,7 @@ fn item(place: usize, address: &Address, all: &[Address], change: &Callback<Vec<
     let remove =
         button("Remove").set("aria-label", format!("Remove {title}: {}", texts.join(", "))).on_click(remove);
     element("li")
+        .key(address.to_string())
         .class("panel card")
         .put(element("h2").put(element("a").set("href", format!("#{address}")).say(title)))
         .put(element("p").text(texts.join(" · ")))

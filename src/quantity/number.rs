@@ -128,7 +128,12 @@ fn is_in_unit(text: &str, at: usize) -> bool {
 /// Latin-1 all is taken for letters but the blocks of punctuation, figures and signs.
 pub fn is_letter(c: char) -> bool {
     match c {
-        '×' | '÷' | '\u{2000}'..='\u{2bff}' | '\u{3000}'..='\u{303f}' | '\u{fe00}'..='\u{fe6f}' => false,
+        '×'
+        | '÷'
+        | '\u{2000}'..='\u{2bff}'
+        | '\u{3000}'..='\u{303f}'
+        | '\u{fe00}'..='\u{fe6f}'
+        | '\u{feff}'..='\u{ff20}' => false,
         _ => c.is_ascii_alphabetic() || c == 'µ' || c >= 'À',
     }
 }
@@ -255,7 +260,7 @@ mod tests {
 
     #[test]
     fn a_letter_is_what_the_standard_library_takes_for_one() {
-        let written = "azAZ09 µΩÄßéøñČğЖя½²°·×÷−–…“„()[]/^_#%€→≤\u{a0}\u{202f}尺";
+        let written = "azAZ09 µΩÄßéøñČğЖя½²°·×÷−–…“„()[]/^_#%€→≤\u{a0}\u{202f}\u{feff}０－尺";
         for c in written.chars() {
             assert_eq!(is_letter(c), c.is_alphabetic(), "{c:?}");
         }

@@ -77,14 +77,17 @@ impl Category {
     pub fn of_rate(rate: Rate) -> Result<Self, Refusal> {
         let harshest = Self::Cx.rates();
         let within = |category: &Self| rate.um_year() <= category.rates().upper.um_year();
-        let refusal = Refusal::outside(
-            "first-year loss of zinc",
-            rate.show(&unit::UM_YEAR, 2),
-            Rate::from_um_year(0.0).show(&unit::UM_YEAR, 0),
-            harshest.upper.show(&unit::UM_YEAR, 0),
-            harshest.source,
-        );
-        if rate.um_year() > 0.0 { Self::ALL.into_iter().find(within).ok_or(refusal) } else { Err(refusal) }
+        let refusal = || {
+            Refusal::outside(
+                "first-year loss of zinc",
+                rate.show(&unit::UM_YEAR, 2),
+                Rate::from_um_year(0.0).show(&unit::UM_YEAR, 0),
+                harshest.upper.show(&unit::UM_YEAR, 0),
+                harshest.source,
+            )
+        };
+        let category = Self::ALL.into_iter().find(within).filter(|_| rate.um_year() > 0.0);
+        category.ok_or_else(refusal)
     }
 
     fn row(self) -> &'static CategoryRow {

@@ -11,7 +11,7 @@ use std::sync::OnceLock;
 
 use crate::quantity::{Hardness, Quantity, Scale, Shown, Stress, Unit, unit};
 use crate::source::{Basis, Source};
-use crate::table::{Reason, Refusal, astm_e140, iso_18265};
+use crate::table::{Cause, Refusal, astm_e140, iso_18265};
 
 /// A hardness or a tensile strength: what steels are told apart by.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -40,7 +40,7 @@ pub struct Converted {
 /// Goes from one hardness scale to another.
 ///
 /// # Errors
-/// [`Reason::Outside`] beyond the rows of the table, [`Reason::NotCovered`] where no table has
+/// [`Cause::Outside`] beyond the rows of the table, [`Cause::NotCovered`] where no table has
 /// both scales.
 pub fn convert(hardness: Hardness, to: Scale) -> Result<Converted, Refusal> {
     let from = hardness.scale;
@@ -65,7 +65,7 @@ pub fn convert(hardness: Hardness, to: Scale) -> Result<Converted, Refusal> {
 /// The tensile strength that goes with a hardness, by ISO 18265 Table A.1.
 ///
 /// # Errors
-/// [`Reason::Outside`] beyond the rows of the table, [`Reason::NotCovered`] for HRB.
+/// [`Cause::Outside`] beyond the rows of the table, [`Cause::NotCovered`] for HRB.
 pub fn to_tensile(hardness: Hardness) -> Result<Converted, Refusal> {
     let columns = (iso_column(hardness.scale)?, Column::Tensile);
     let found = ISO_18265.find(hardness.number, columns, hardness.scale.unit())?;
@@ -75,7 +75,7 @@ pub fn to_tensile(hardness: Hardness) -> Result<Converted, Refusal> {
 /// The hardness that goes with a tensile strength, by ISO 18265 Table A.1.
 ///
 /// # Errors
-/// [`Reason::Outside`] beyond the rows of the table, [`Reason::NotCovered`] for HRB.
+/// [`Cause::Outside`] beyond the rows of the table, [`Cause::NotCovered`] for HRB.
 pub fn from_tensile(tensile: Stress, to: Scale) -> Result<Converted, Refusal> {
     let columns = (Column::Tensile, iso_column(to)?);
     let found = ISO_18265.find(tensile.mpa(), columns, &unit::MPA)?;
@@ -148,8 +148,8 @@ fn iso_column(scale: Scale) -> Result<Column, Refusal> {
 
 /// Of two tables that follow each other, the refusal that names both as one range.
 fn from_to(softer: Refusal, harder: Refusal) -> Refusal {
-    match (softer.reason(), harder.reason()) {
-        (Reason::Outside { least, .. }, Reason::Outside { what, asked, greatest, source, .. }) => {
+    match (softer.cause(), harder.cause()) {
+        (Cause::Outside { least, .. }, Cause::Outside { what, asked, greatest, source, .. }) => {
             Refusal::outside(what, *asked, *least, *greatest, *source)
         }
         _ => harder,

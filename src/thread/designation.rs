@@ -90,7 +90,7 @@ fn plain_form(text: &str) -> String {
             '"' | '″' | '”' => continue,
             c => c,
         };
-        let joins = |c: Option<char>| matches!(c, Some('-' | 'x' | '/' | ' '));
+        let joins = |c: Option<char>| matches!(c, Some('-' | 'x' | 'X' | '/' | ' '));
         if c == ' ' && joins(plain.chars().last()) {
             continue;
         }

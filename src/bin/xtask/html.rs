@@ -123,12 +123,15 @@ pub fn with_policy(html: &str, script_sources: &[&str], rules: &str) -> Outcome<
 /// A script without the remarks that stand on lines of their own, and without indents.
 pub fn without_comments(script: &str) -> String {
     let mut remark = false;
-    let lines = script.lines().map(str::trim).filter(|line| {
-        let inside = remark || line.starts_with("/**");
-        remark = inside && !line.ends_with("*/");
-        !inside && !line.is_empty() && !line.starts_with("//")
+    let lines = script.lines().map(str::trim).map(|line| {
+        if !remark && !line.starts_with("/**") {
+            return if line.starts_with("//") { "" } else { line };
+        }
+        let end = line.split_once("*/");
+        remark = end.is_none();
+        end.map_or("", |(_, behind)| behind.trim())
     });
-    lines.collect::<Vec<_>>().join("\n")
+    lines.filter(|line| !line.is_empty()).collect::<Vec<_>>().join("\n")
 }
 
 #[cfg(test)]
@@ -160,8 +163,8 @@ mod tests {
     #[test]
     fn remarks_go_and_the_script_stays() {
         let script =
-            "/** One.\n * let b = 2;\n */\nlet a = 1; // kept\n    // gone\n/** Short. */\n\n  a += 2;\n";
-        assert_eq!(without_comments(script), "let a = 1; // kept\na += 2;");
+            "/** One.\n * let b = 2;\n */\n/** x */ let c = 0;\nlet a = 1; // kept\n    // gone\n  a += 2;\n";
+        assert_eq!(without_comments(script), "let c = 0;\nlet a = 1; // kept\na += 2;");
     }
 
     #[test]

@@ -104,10 +104,10 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     working
 }
 
-/// How the thickest coat of a pair comes about.
-fn step(input: &Input, answer: &Answer, working: &mut Working) -> Option<()> {
+/// How the thickest coat of a pair comes about. A pair whose limits are not known gave no answer.
+fn step(input: &Input, answer: &Answer, working: &mut Working) {
     let ruler = Ruler::of(input.thread);
-    let bolt = limits::bolt(input.thread, answer.pair.bolt).ok()?;
+    let Ok(bolt) = limits::bolt(input.thread, answer.pair.bolt) else { return };
     let meaning = format!("thickest coat for bolt {} in nut {}", answer.pair.bolt, answer.pair.nut);
     let step = match input.rule {
         Rule::Quarter => working
@@ -118,9 +118,10 @@ fn step(input: &Input, answer: &Answer, working: &mut Working) -> Option<()> {
         }
         Rule::Corner(spread, coated) => {
             let nut = match answer.pair.nut {
-                NutChoice::Class(class) => limits::nut(input.thread, class).ok()?,
-                NutChoice::Over(allowance) => overtap::nut(input.thread, allowance).ok()?.limits,
+                NutChoice::Class(class) => limits::nut(input.thread, class),
+                NutChoice::Over(allowance) => overtap::nut(input.thread, allowance).map(|nut| nut.limits),
             };
+            let Ok(nut) = nut else { return };
             working
                 .step("", "t_max", "(D2min − d2max) / (4 · (1 + u) · n)", ruler.fine(answer.thickest), GROWTH)
                 .given("D2min", ruler.size(nut.pitch.least))
@@ -130,7 +131,6 @@ fn step(input: &Input, answer: &Answer, working: &mut Working) -> Option<()> {
         }
     };
     step.said(meaning);
-    Some(())
 }
 
 pub(super) fn notes(input: &Input) -> Vec<Note> {
