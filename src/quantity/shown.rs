@@ -58,8 +58,10 @@ impl fmt::Display for Shown {
         f.write_str(&self.digits())?;
         match self.unit.symbol {
             "" => Ok(()),
-            "%" => f.write_str("\u{a0}%"),
-            symbol => write!(f, "\u{a0}{symbol}"),
+            symbol => {
+                f.write_str("\u{a0}")?;
+                f.write_str(symbol)
+            }
         }
     }
 }

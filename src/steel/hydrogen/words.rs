@@ -1,7 +1,9 @@
 //! The rulings in words: the comparison first, then what follows from it. Nothing is judged here.
 
+use std::borrow::Cow;
+
 use super::super::state::{Compared, Over};
-use super::super::{Grade, Level, Standing};
+use super::super::{Converted, Grade, Level, Standing};
 use super::{Assessment, Cleaning, Rule, Ruling};
 use crate::quantity::{Quantity, unit};
 use crate::sentence::capital;
@@ -12,13 +14,24 @@ impl Assessment {
     /// A ruling in words; a condition is said as an instruction.
     pub fn text(&self, ruling: &Ruling) -> String {
         let by_case = ruling.rule == Rule::F1941Cleaning && self.state.case_hardened;
-        let mut text = match self.compared(ruling.rule) {
+        let compared = self.compared(ruling.rule);
+        let consequence = self.consequence(ruling);
+        // Room for the longest of them.
+        let mut text = String::with_capacity(320);
+        match &compared {
             // The case decides, whatever the hardness.
-            Some(_) if by_case => format!("The part is case-hardened: {}", self.consequence(ruling)),
-            Some(compared) => format!("{}: {}", comparison(ruling.rule, &compared), self.consequence(ruling)),
-            None => capital(&self.consequence(ruling)),
-        };
-        if self.only_at_the_hard_end(ruling) {
+            Some(_) if by_case => text.push_str("The part is case-hardened: "),
+            Some(compared) => {
+                compare(&mut text, ruling.rule, compared);
+                text.push_str(": ");
+            }
+            None => {}
+        }
+        match &compared {
+            Some(_) => text.push_str(&consequence),
+            None => text.push_str(&capital(&consequence)),
+        }
+        if compared.is_some_and(|compared| self.only_at_the_hard_end(&compared)) {
             text.push_str(if ruling.rule == Rule::F2329Risk {
                 ". The document counts from the least hardness specified, which is below; the hardest end is \
                  taken to be safe"
@@ -49,10 +62,8 @@ impl Assessment {
     }
 
     /// Whether a grade passes a limit at its hardest end while its least hardness stays below.
-    fn only_at_the_hard_end(&self, ruling: &Ruling) -> bool {
-        let (Some(compared), Some(grade)) = (self.compared(ruling.rule), self.state.grade()) else {
-            return false;
-        };
+    fn only_at_the_hard_end(&self, compared: &Compared) -> bool {
+        let Some(grade) = self.state.grade() else { return false };
         let least = match compared.limit {
             Level::Hardness(limit) => {
                 grade.limits(limit.scale).and_then(|limits| limits.least).map(Level::Hardness)
@@ -62,7 +73,7 @@ impl Assessment {
         compared.passed && least.is_some_and(|least| least.number() < compared.limit.number())
     }
 
-    fn consequence(&self, ruling: &Ruling) -> String {
+    fn consequence(&self, ruling: &Ruling) -> Cow<'static, str> {
         let met = ruling.standing == Standing::Met;
         let washer = self.state.grade().is_some_and(|properties| properties.grade == Grade::F436);
         let text = match ruling.rule {
@@ -85,7 +96,7 @@ impl Assessment {
                 "ASTM F3125 does not allow grade A490 to be hot-dip galvanized; it lists zinc flake instead"
             }
             Rule::F2329Risk if met => "no risk of hydrogen embrittlement by ASTM F2329",
-            Rule::F2329Risk => return self.descale_or_bake(),
+            Rule::F2329Risk => return self.descale_or_bake().into(),
             Rule::A143Strength if met => "hydrogen is usually of no concern by ASTM A143",
             Rule::A143Strength => match self.cleaning {
                 Cleaning::Mechanical => {
@@ -109,7 +120,7 @@ impl Assessment {
                     "keep to mechanical cleaning as chosen, with the shortest time in acid after it"
                 }
             },
-            Rule::A143Bend => return self.bend(),
+            Rule::A143Bend => return self.bend().into(),
             Rule::MakersAdvice => {
                 "bolt makers advise against galvanizing this grade: have the purchaser agree to it in writing"
             }
@@ -160,7 +171,7 @@ impl Assessment {
                 "clean abrasively; use inhibited acid, and alkaline without cathodic current"
             }
             Rule::B850Bake if met => "ASTM B850 asks for no bake",
-            Rule::B850Bake => return self.bake_by_b850(),
+            Rule::B850Bake => return self.bake_by_b850().into(),
             Rule::B633Bake if met => "ASTM B633 asks for no bake",
             Rule::B633Bake => "bake after plating",
             Rule::F1941Bake | Rule::F1941BakeEarlier if met => "no bake by this edition of ASTM F1941",
@@ -176,7 +187,7 @@ impl Assessment {
             Rule::Iso4042Agree if met => "the earlier ISO 4042 asked for no agreement",
             Rule::Iso4042Agree => "the earlier ISO 4042 asked for a written agreement on the risk",
         };
-        text.to_owned()
+        text.into()
     }
 
     fn descale_or_bake(&self) -> String {
@@ -229,20 +240,25 @@ impl Assessment {
     }
 }
 
-/// `39 HRC (382 HV) reaches 33 HRC`.
-fn comparison(rule: Rule, compared: &Compared) -> String {
-    let with = |shown: Level, other: Option<Level>| match other {
-        Some(other) => format!("{} ({})", shown.show(), other.show()),
-        None => shown.show().to_string(),
-    };
-    let value = with(compared.value, compared.converted.map(|converted| converted.from));
-    let limit = with(compared.limit, compared.limit_converted.map(|converted| converted.from));
+/// `39 HRC (382 HV) reaches 33 HRC`, behind a text.
+fn compare(text: &mut String, rule: Rule, compared: &Compared) {
     let over = rule.limit().map_or(Over::AtLeast, |limit| limit.over);
-    let relation = match (over, compared.passed) {
-        (Over::AtLeast, true) => "reaches",
-        (Over::AtLeast, false) => "stays below",
-        (Over::Above, true) => "is above",
-        (Over::Above, false) => "is not above",
-    };
-    format!("{value} {relation} {limit}")
+    level(text, compared.value, compared.converted);
+    text.push_str(match (over, compared.passed) {
+        (Over::AtLeast, true) => " reaches ",
+        (Over::AtLeast, false) => " stays below ",
+        (Over::Above, true) => " is above ",
+        (Over::Above, false) => " is not above ",
+    });
+    level(text, compared.limit, compared.limit_converted);
+}
+
+/// A level, and in brackets what it was converted from.
+fn level(text: &mut String, level: Level, converted: Option<Converted>) {
+    text.push_str(&level.show().to_string());
+    if let Some(converted) = converted {
+        text.push_str(" (");
+        text.push_str(&converted.from.show().to_string());
+        text.push(')');
+    }
 }
