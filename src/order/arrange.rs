@@ -1,10 +1,12 @@
 //! The judgement in words, with its sources, and with the calculator behind each reason.
 
+use std::rc::Rc;
+
 use super::fit::bolt_class;
 use super::judge::{Judged, Judgement, Reason};
 use super::offer::Offer;
 use super::words::{TABLE_ENDS, finding, nut, years};
-use super::{Assessment, OrderLine, ProcessAssessment};
+use super::{Assessment, OrderLine, ProcessAssessment, links};
 use crate::calculator::{Caution, Figure, Finding, Note, Verdict};
 use crate::coat::Process;
 use crate::part::Shape;
@@ -79,8 +81,9 @@ fn steel(line: &OrderLine) -> String {
 }
 
 fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessAssessment {
-    let findings =
-        judged.reasons.iter().filter_map(|reason| finding(line, judgement, judged, reason)).collect();
+    let rules = Rc::new(links::hydrogen(line, judged.process));
+    let finding = |reason| finding(line, judgement, judged, &rules, reason);
+    let findings = judged.reasons.iter().filter_map(finding).collect();
     ProcessAssessment {
         process: judged.process,
         verdict: judged.verdict(),

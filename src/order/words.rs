@@ -1,5 +1,7 @@
 //! The reasons in words, each with its source and the calculator behind it.
 
+use std::rc::Rc;
+
 use super::judge::{Judged, Judgement, Reason};
 use super::offer::{Choice, FOR_PLACE};
 use super::{OrderLine, links};
@@ -12,7 +14,15 @@ use crate::thread::fit::{self, Diameter, Fit};
 use crate::thread::overtap::Allowance;
 
 /// A reason in words; `None` where there is nothing to say.
-pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason: &Reason) -> Option<Finding> {
+///
+/// `rules` is the calculator of hydrogen, filled in: most reasons of a steel are rules of it.
+pub fn finding(
+    line: &OrderLine,
+    judgement: &Judgement,
+    judged: &Judged,
+    rules: &Rc<Link>,
+    reason: &Reason,
+) -> Option<Finding> {
     let mark = reason.mark();
     let offer = judged.offer.as_ref();
     let tap = |allowance| offer.map(|offer| links::tap(line, judged.process, offer, allowance));
@@ -22,14 +32,16 @@ pub fn finding(line: &OrderLine, judgement: &Judgement, judged: &Judged, reason:
         Reason::Hydrogen(_) | Reason::Heat(_) if mark == Mark::Met => return None,
         Reason::Hydrogen(ruling) => {
             let hydrogen = judgement.hydrogen.as_ref().ok()?;
-            (hydrogen.text(ruling), ruling.rule.source(), Some(links::hydrogen(line, judged.process)))
+            let finding = Finding::new(mark, sentence(hydrogen.text(ruling)), ruling.rule.source());
+            return Some(finding.opens(Rc::clone(rules)));
         }
         Reason::Heat(ruling) => {
             let heat = judgement.heat.as_ref().ok()?;
             (heat.text(ruling), ruling.source(heat), Some(links::tempering(line)))
         }
         Reason::HydrogenRefused(refusal) => {
-            (refused("Have the steel judged by hand", refusal), refusal.source(), Some(links::hydrogen(line, judged.process)))
+            let text = refused("Have the steel judged by hand", refusal);
+            return Some(Finding::new(mark, text, refusal.source()).opens(Rc::clone(rules)));
         }
         Reason::HeatRefused(refusal) => {
             (refused("Have the steel judged by hand", refusal), refusal.source(), Some(links::tempering(line)))

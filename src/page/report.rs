@@ -123,7 +123,7 @@ fn finding(finding: &Finding, id: String, state: &UseReducerDispatcher<State>) -
     let told = element("p").put(element("b").class("word").say(mark)).say(" ");
     let told = match &finding.opens {
         Some(link) => {
-            let href = format!("#{}", Address::new(link.calculator, Draft::from(link)));
+            let href = format!("#{}", Address::new(link.calculator, Draft::from(link.as_ref())));
             let leave = {
                 let (state, id) = (state.clone(), id.clone());
                 move |_| state.dispatch(Action::LeaveAt(id.clone()))

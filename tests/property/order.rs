@@ -71,7 +71,7 @@ fn every_reason_opens(assessment: &Assessment, what: &str) {
         assert_eq!(process.verdict, Verdict::of(&process.findings), "{what}");
         assert!(!process.figures.is_empty(), "{what}: nothing offered");
         for finding in &process.findings {
-            let link = finding.opens.as_ref();
+            let link = finding.opens.as_deref();
             let link = link.unwrap_or_else(|| panic!("{what}: “{}” opens nothing", finding.text));
             let entry = find(link.calculator).unwrap_or_else(|| panic!("no calculator {}", link.calculator));
             for (name, _) in &link.pairs {

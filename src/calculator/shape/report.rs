@@ -1,6 +1,7 @@
 //! What a calculator answers.
 
 use std::borrow::Cow;
+use std::rc::Rc;
 
 use super::{Link, Picture};
 use crate::quantity::Shown;
@@ -83,8 +84,8 @@ pub struct Finding {
     pub text: Cow<'static, str>,
     /// The rule.
     pub source: Source,
-    /// The calculator behind it, filled in.
-    pub opens: Option<Link>,
+    /// The calculator behind it, filled in; many rules of one calculator share it.
+    pub opens: Option<Rc<Link>>,
 }
 
 /// A note, with the source it rests on if it states a fact.
@@ -195,8 +196,8 @@ impl Finding {
     /// With the calculator behind it.
     #[cfg_attr(target_arch = "wasm32", inline(never))]
     #[must_use]
-    pub fn opens(mut self, link: Link) -> Self {
-        self.opens = Some(link);
+    pub fn opens(mut self, link: impl Into<Rc<Link>>) -> Self {
+        self.opens = Some(link.into());
         self
     }
 }
