@@ -3,10 +3,16 @@
 
 use super::{Bound, Choice, Fault, Field, Figure, Note, Reader, Section};
 use crate::part::{self, Kind, STEEL, Shape, standard};
-use crate::quantity::{Area, Length, Mass, Quantity, Shown, Unit, Volume, unit};
-use crate::source::document;
+use crate::quantity::{Area, Density, Length, Mass, Quantity, Shown, Unit, Volume, unit};
+use crate::source::{Source, document};
 use crate::thread::{Designation, Thread};
 use crate::working::Working;
+
+/// Where a sum over a load comes from.
+pub const SUM: Source = document::ARITHMETIC.computed("sum over the load");
+
+/// A value, and where it is published unless it is the user's own.
+pub type Known<Q> = (Q, Option<Source>);
 
 /// A load as it is stated.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -246,15 +252,28 @@ impl Load {
         Some(Section { title: format!("Sizes of the {}", piece.kind).into(), figures })
     }
 
+    /// From the factor and the coat to the zinc on the load, which is shown in kilograms.
+    pub fn zinc(&self, working: &mut Working, factor: Known<Density>, coat: Known<Length>, zinc: Shown) {
+        let areal = (factor.0 * coat.0).show(&unit::G_M2, 2);
+        let source = document::ARITHMETIC.computed("mass = density × thickness");
+        working
+            .step("mass of the coat on the area", "m", "k·t", areal, source)
+            .known("k", factor.0.show(&unit::G_M2_UM, 3), factor.1)
+            .known("t", coat.0.show(&unit::UM, 2), coat.1);
+        working
+            .step("zinc on the parts", "Z", "m·A / 1000", zinc, SUM)
+            .given("m", areal)
+            .given("A", self.area.show(&unit::M2, 2));
+    }
+
     /// From the sizes of the part to the area of the load.
     pub fn working(&self, stated: &Stated) -> Working {
         let Some(piece) = self.piece else { return Working::default() };
         let mut working = part::working(&piece.shape);
-        let source = document::ARITHMETIC.computed("sum over the load");
         let pieces = Shown { decimals: 1, ..Shown::pieces(self.pieces.unwrap_or_default()) };
         if let Stated::Weight(_, mass) = stated {
             working
-                .step("pieces in the load", "n", "1000·M / m_1", pieces, source)
+                .step("pieces in the load", "n", "1000·M / m_1", pieces, SUM)
                 .given("M", mass.show(&unit::KG, 2))
                 .given("m_1", piece.shape.mass().show(&unit::G, 2));
         }
@@ -264,7 +283,7 @@ impl Load {
                 "A",
                 "n·A_1 / 10^6",
                 self.area.show(&unit::M2, 2),
-                source,
+                SUM,
             )
             .given("n", pieces)
             .given("A_1", piece.shape.surface().show(&unit::MM2, 1));

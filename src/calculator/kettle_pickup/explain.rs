@@ -1,16 +1,14 @@
 //! The zinc of a load as a report.
 
 use super::{Input, Outcome};
+use crate::calculator::load::SUM;
 use crate::calculator::{Caution, Figure, Finding, Mark, Note, Report, Section};
 use crate::coat::kettle::{Bath, Wiping};
 use crate::part::Kind;
 use crate::quantity::{Mass, Quantity, Shown, Temperature, unit};
-use crate::source::{Source, document};
 use crate::steel::tempering;
 use crate::table::hotdip_process as practice;
 use crate::working::Working;
-
-const SUM: Source = document::ARITHMETIC.computed("sum over the load");
 
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let mut headline = format!("The load takes {} of zinc", weight(outcome.zinc.on_parts));
@@ -204,22 +202,9 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
 fn working(input: &Input, outcome: &Outcome) -> Working {
     let zinc = &outcome.zinc;
     let mut working = outcome.load.working(&input.stated);
-    let areal = (input.factor.least * input.coat).show(&unit::G_M2, 2);
     let on_parts = zinc.on_parts.show(&unit::KG, 3);
-    working
-        .step(
-            "mass of the coat on the area",
-            "m",
-            "k·t",
-            areal,
-            document::ARITHMETIC.computed("mass = density × thickness"),
-        )
-        .published("k", input.factor.least.show(&unit::G_M2_UM, 3), input.factor.source)
-        .given("t", input.coat.show(&unit::UM, 2));
-    working
-        .step("zinc on the parts", "Z", "m·A / 1000", on_parts, SUM)
-        .given("m", areal)
-        .given("A", outcome.load.area.show(&unit::M2, 2));
+    let factor = (input.factor.least, Some(input.factor.source));
+    outcome.load.zinc(&mut working, factor, (input.coat, None), on_parts);
     if let (Some(share), Some(mass)) = (outcome.share, outcome.load.mass) {
         working
             .step("zinc for the weight of steel", "p", "100·Z / M", Shown::percent(share, 2), SUM)

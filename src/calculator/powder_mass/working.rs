@@ -2,40 +2,23 @@
 
 use super::explain::each;
 use super::{Input, Outcome};
+use crate::calculator::load::SUM;
 use crate::coat::barrel;
 use crate::part::{STEEL, STEEL_SOURCE};
 use crate::quantity::{Quantity, Shown, unit};
-use crate::source::{Source, document};
+use crate::source::Source;
 use crate::table::mechanical_process as practice;
 use crate::working::{Term, Working};
-
-const SUM: Source = document::ARITHMETIC.computed("sum over the load");
 
 pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     let charge = &outcome.charge;
     let mut working = outcome.load.working(&input.stated);
-    let (density, density_source) = input.deposit;
-    let coat = Term {
-        symbol: "t",
-        value: input.coat.show(&unit::UM, 2),
-        source: input.class.map(|(_, source)| source),
-    };
     let area = Term::given("A", outcome.load.area.show(&unit::M2, 2));
-    let areal = charge.areal.show(&unit::G_M2, 2);
     let deposit = charge.deposit.show(&unit::KG, 3);
     let powder = charge.powder.show(&unit::KG, 3);
     let copper = charge.copper.show(&unit::G, 1);
-    working
-        .step(
-            "mass of the coat on the area",
-            "m",
-            "k·t",
-            areal,
-            document::ARITHMETIC.computed("mass = density × thickness"),
-        )
-        .known("k", density.show(&unit::G_M2_UM, 3), density_source)
-        .term(coat);
-    working.step("zinc on the parts", "Z", "m·A / 1000", deposit, SUM).given("m", areal).term(area);
+    let coat = (input.coat, input.class.map(|(_, source)| source));
+    outcome.load.zinc(&mut working, input.deposit, coat, deposit);
     working
         .step("zinc powder to weigh in", "W", "100·Z / η", powder, practice::YIELD_SOURCE)
         .given("Z", deposit)
