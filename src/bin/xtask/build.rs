@@ -74,3 +74,20 @@ fn finish(dist: &Path) -> Outcome {
     }
     offline::write_service_worker(dist)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::html::elements;
+    use super::*;
+
+    #[test]
+    fn the_yardstick_is_built_with_the_flags_of_the_page() {
+        let flags = |file: &str| {
+            let page = read_text(&top().join(file)).unwrap();
+            let links = elements(&page, "link");
+            let program = links.iter().find(|link| link.has("rel", "rust")).unwrap();
+            ["data-wasm-opt", "data-wasm-opt-params"].map(|name| program.attribute(name).unwrap().to_owned())
+        };
+        assert_eq!(flags("tests/speed/yardstick.html"), flags("index.html"));
+    }
+}
