@@ -73,3 +73,23 @@ fn what_is_saved_stays_on_the_device_until_it_is_removed() -> Outcome {
         page.until("document.querySelectorAll('.saved li').length === 0")
     })
 }
+
+#[test]
+fn removing_one_saved_item_leaves_the_others_as_they_are() -> Outcome {
+    everywhere(|page| {
+        for thickness in ["61", "62", "63"] {
+            page.open(&format!("#1/coat?coat={thickness}+%C2%B5m"))?;
+            page.click(".tools button:nth-of-type(2)")?;
+            page.text_holds(".tools [role=status]", "Kept")?;
+        }
+        page.open("#1/saved")?;
+        page.until("document.querySelectorAll('.saved li').length === 3")?;
+        // The newest stands first; its element is marked, and the one in the middle goes.
+        page.value("document.querySelector('.saved li').marked = true")?;
+        page.click(".saved li:nth-child(2) button")?;
+        page.until("document.querySelectorAll('.saved li').length === 2")?;
+        page.until("document.querySelector('.saved li').marked === true")?;
+        page.text_holds(".saved li:first-child", "63 µm")?;
+        page.text_holds(".saved li:last-child", "61 µm")
+    })
+}
