@@ -6,23 +6,23 @@ use std::fmt;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Process {
     /// Hot-dip: molten zinc, then the spin.
-    Kettle,
+    HotDip,
     /// Mechanical: zinc powder peened on by glass beads in an acid tumble.
-    Barrel,
+    Mechanical,
     /// Electroplating, the everyday yardstick.
-    Cell,
+    Electroplated,
 }
 
 impl Process {
     /// In the order of the trade: hot-dip, mechanical, electroplated.
-    pub const ALL: [Self; 3] = [Self::Kettle, Self::Barrel, Self::Cell];
+    pub const ALL: [Self; 3] = [Self::HotDip, Self::Mechanical, Self::Electroplated];
 
     /// Stable key for links.
     pub fn key(self) -> &'static str {
         match self {
-            Self::Kettle => "kettle",
-            Self::Barrel => "barrel",
-            Self::Cell => "cell",
+            Self::HotDip => "kettle",
+            Self::Mechanical => "barrel",
+            Self::Electroplated => "cell",
         }
     }
 
@@ -34,18 +34,18 @@ impl Process {
     /// What the trade calls it.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Kettle => "Hot-dip",
-            Self::Barrel => "Mechanical",
-            Self::Cell => "Electroplating",
+            Self::HotDip => "Hot-dip",
+            Self::Mechanical => "Mechanical",
+            Self::Electroplated => "Electroplating",
         }
     }
 
     /// Where it happens, in one word.
     pub fn vessel(self) -> &'static str {
         match self {
-            Self::Kettle => "kettle",
-            Self::Barrel => "barrel",
-            Self::Cell => "plating cell",
+            Self::HotDip => "kettle",
+            Self::Mechanical => "barrel",
+            Self::Electroplated => "plating cell",
         }
     }
 }

@@ -149,10 +149,10 @@ fn cautions(processes: &[ProcessAssessment; 3]) -> Vec<Caution> {
     let open =
         |process: Process| processes.iter().any(|p| p.process == process && p.verdict != Verdict::RuledOut);
     let mut cautions = Vec::new();
-    if open(Process::Kettle) {
+    if open(Process::HotDip) {
         cautions.extend([Caution::MoltenZinc, Caution::Acid]);
     }
-    if open(Process::Barrel) {
+    if open(Process::Mechanical) {
         cautions.extend([Caution::HydrogenGas, Caution::ZincDust]);
     }
     cautions.extend([Caution::DelayedFracture, Caution::NotReused, Caution::StandardFirst]);

@@ -88,14 +88,14 @@ impl Mates {
 
     /// A nut for hot-dip is tapped after the bath; elsewhere the zinc of both halves shares the room.
     fn both(&self, process: Process, thickness: Length) -> Length {
-        let halves = if self.is_nut && process != Process::Kettle { 2.0 } else { 1.0 };
+        let halves = if self.is_nut && process != Process::HotDip { 2.0 } else { 1.0 };
         Length::from_mm(thickness.mm() * halves)
     }
 }
 
 /// How unevenly the coat lies on a thread: molten zinc runs, powder and plating follow the surface.
 pub fn spread(process: Process) -> f64 {
-    if process == Process::Kettle { DEFAULT_SPREAD } else { 0.0 }
+    if process == Process::HotDip { DEFAULT_SPREAD } else { 0.0 }
 }
 
 /// The class a bolt has if none is written: 6g, 2A.

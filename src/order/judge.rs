@@ -174,7 +174,7 @@ fn steel_reasons(
         Ok(assessment) => reasons.extend(assessment.of(process).copied().map(Reason::Hydrogen)),
         Err(refusal) => reasons.push(Reason::HydrogenRefused(refusal.clone())),
     }
-    if process == Process::Kettle {
+    if process == Process::HotDip {
         match heat {
             Ok(outcome) => reasons.extend(outcome.rulings().copied().map(Reason::Heat)),
             Err(refusal) => reasons.push(Reason::HeatRefused(refusal.clone())),
@@ -197,7 +197,7 @@ fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reason
     let washer = line.part == part::Kind::Washer;
     let longer = |limit: Length| line.length.is_some_and(|length| length > limit);
     match process {
-        Process::Kettle => {
+        Process::HotDip => {
             if !washer {
                 kettle_thread(line, reasons);
             } else {
@@ -207,7 +207,7 @@ fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reason
                 reasons.push(Reason::LongForKettle);
             }
         }
-        Process::Barrel => {
+        Process::Mechanical => {
             if washer {
                 reasons.push(Reason::BeadsPart);
             }
@@ -218,8 +218,8 @@ fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reason
                 reasons.push(Reason::LongForBarrel);
             }
         }
-        Process::Cell if washer => reasons.push(Reason::WashersNest),
-        Process::Cell => {}
+        Process::Electroplated if washer => reasons.push(Reason::WashersNest),
+        Process::Electroplated => {}
     }
 }
 
@@ -245,7 +245,7 @@ fn fit_reason(line: &OrderLine, mates: &Mates, process: Process, offer: &Offer) 
     let nut = line.part.is_nut();
     Some(match mates.take(process, offer.least, offer.greatest) {
         Answer::NoThread => return None,
-        Answer::Takes(allowance, _) if nut && process == Process::Kettle => Reason::TappedAfter(allowance),
+        Answer::Takes(allowance, _) if nut && process == Process::HotDip => Reason::TappedAfter(allowance),
         Answer::Takes(allowance, fit) if nut => Reason::BothCoated(allowance, fit),
         Answer::Takes(allowance, fit) => Reason::Fits(allowance, fit),
         Answer::TooThick(widest) => Reason::NoNut(widest),

@@ -35,10 +35,10 @@ impl Offer {
     /// From its thickness to its mass, by the standard it is ordered by.
     pub fn factor(&self) -> &'static Factor {
         match self.class.process {
-            Process::Kettle if self.class.document.name.starts_with("ISO") => &factor::ISO_1461,
-            Process::Kettle => &factor::A123,
-            Process::Barrel => &factor::DEPOSIT,
-            Process::Cell => &factor::A653,
+            Process::HotDip if self.class.document.name.starts_with("ISO") => &factor::ISO_1461,
+            Process::HotDip => &factor::A123,
+            Process::Mechanical => &factor::DEPOSIT,
+            Process::Electroplated => &factor::A653,
         }
     }
 }
@@ -72,10 +72,10 @@ pub fn offer(line: &OrderLine, mates: &Mates, process: Process) -> Option<Offer>
         return of_class(class, Choice::Asked);
     }
     match process {
-        Process::Kettle => of_class(kettle_class(line)?, Choice::OfProcess),
-        Process::Barrel => graded(line, mates, process, astm_b695::CLASSES),
-        Process::Cell if line.thread.is_metric() => graded(line, mates, process, iso_4042::CLASSES),
-        Process::Cell => graded(line, mates, process, astm_b633::CLASSES),
+        Process::HotDip => of_class(kettle_class(line)?, Choice::OfProcess),
+        Process::Mechanical => graded(line, mates, process, astm_b695::CLASSES),
+        Process::Electroplated if line.thread.is_metric() => graded(line, mates, process, iso_4042::CLASSES),
+        Process::Electroplated => graded(line, mates, process, astm_b633::CLASSES),
     }
 }
 
@@ -84,7 +84,7 @@ fn of_class(class: &'static Class, choice: Choice) -> Option<Offer> {
     let least = class.single?.thickness;
     let (greatest, greatest_source) = match (class.average_greatest, class.process) {
         (Some(limit), _) => (limit.thickness, class.source(&limit)),
-        (None, Process::Kettle) => (hotdip_process::SPUN_COAT.1, hotdip_process::SPUN_COAT_SOURCE),
+        (None, Process::HotDip) => (hotdip_process::SPUN_COAT.1, hotdip_process::SPUN_COAT_SOURCE),
         (None, _) => (Length::from_um(least.um() * HALF_AGAIN), HALF_AGAIN_SOURCE),
     };
     Some(Offer { class, least, greatest, greatest_source, choice })
@@ -116,7 +116,7 @@ fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [
         let Some(offer) = of_class(class, chosen) else { continue };
         let fits = match mates.narrowest(process, offer.greatest) {
             Narrowest::Nut(Allowance::Standard) | Narrowest::Unknown => true,
-            Narrowest::Nut(_) => process == Process::Barrel,
+            Narrowest::Nut(_) => process == Process::Mechanical,
             Narrowest::NoneTakes => false,
         };
         // The thinnest stands even where it does not fit: the fit then says why.
@@ -141,9 +141,9 @@ fn thin_to_thick(classes: &'static [Class]) -> impl Iterator<Item = &'static Cla
 /// The usual thickness for a place where no years are wanted.
 fn usual(place: Category, process: Process) -> Length {
     Length::from_um(match (place, process) {
-        (Category::C1, Process::Barrel) => 8.0,
-        (Category::C2, Process::Barrel) => 12.0,
-        (_, Process::Barrel) => 50.0,
+        (Category::C1, Process::Mechanical) => 8.0,
+        (Category::C2, Process::Mechanical) => 12.0,
+        (_, Process::Mechanical) => 50.0,
         (Category::C1, _) => 5.0,
         (Category::C2, _) => 8.0,
         (Category::C3, _) => 12.0,

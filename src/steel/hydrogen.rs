@@ -275,9 +275,9 @@ mod tests {
     #[test]
     fn case_hardening_bars_the_kettle_whatever_the_core() {
         let mut state = State::of(Steel::Hardness(Hardness::hv(250.0)));
-        assert_eq!(standing(&state, Cleaning::Acid, Process::Kettle), Ok(Standing::Met));
+        assert_eq!(standing(&state, Cleaning::Acid, Process::HotDip), Ok(Standing::Met));
         state.case_hardened = true;
-        assert_eq!(standing(&state, Cleaning::Acid, Process::Kettle), Ok(Standing::Forbidden));
+        assert_eq!(standing(&state, Cleaning::Acid, Process::HotDip), Ok(Standing::Forbidden));
     }
 
     #[test]

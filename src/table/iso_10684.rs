@@ -9,7 +9,7 @@ pub static CLASSES: &[Class] = &[Class {
     place: "8.3",
     name: "M8 to M64",
     applies: "spun fasteners with coarse thread",
-    process: Process::Kettle,
+    process: Process::HotDip,
     single: Some(Limit::um(40.0, Basis::Read)),
     average: Some(Limit::um(50.0, Basis::Read)),
     lot_average: None,

@@ -145,9 +145,9 @@ fn one_line_in_many_hands() {
 #[test]
 fn a_class_of_another_process_needs_the_purchaser() {
     let assessment = assessed("M12 x 50 hex bolt, 8.8, 100 pcs, C3, B695 class 55");
-    let barrel = assessment.processes.iter().find(|p| p.process == Process::Barrel).unwrap();
+    let barrel = assessment.processes.iter().find(|p| p.process == Process::Mechanical).unwrap();
     assert!(barrel.figures.iter().any(|figure| figure.value.to_string().contains("class 55")));
-    for other in assessment.processes.iter().filter(|p| p.process != Process::Barrel) {
+    for other in assessment.processes.iter().filter(|p| p.process != Process::Mechanical) {
         assert!(other.findings.iter().any(|f| f.text.contains("purchaser's agreement")), "{}", other.process);
     }
 }

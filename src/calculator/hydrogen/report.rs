@@ -17,7 +17,7 @@ use crate::working::Working;
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let assessment = &outcome.assessment;
     let mut findings: Vec<Finding> = sorted(assessment, input.process);
-    if let (Process::Kettle, Known::Grade(grade, diameter)) = (input.process, input.steel) {
+    if let (Process::HotDip, Known::Grade(grade, diameter)) = (input.process, input.steel) {
         let pairs = vec![("grade", grade.key().to_owned()), ("diameter", steel_fields::written(diameter))];
         let text = "Hydrogen is one question; whether the bath takes the temper away is another";
         let heat = Finding::new(Mark::Told, text, tempering::NO_RETEST_SOURCE);
@@ -181,9 +181,9 @@ fn working(outcome: &Outcome) -> Working {
 
 fn cautions(process: Process) -> Vec<Caution> {
     let own = match process {
-        Process::Kettle => Caution::MoltenZinc,
-        Process::Barrel => Caution::HydrogenGas,
-        Process::Cell => Caution::HydrogenGas,
+        Process::HotDip => Caution::MoltenZinc,
+        Process::Mechanical => Caution::HydrogenGas,
+        Process::Electroplated => Caution::HydrogenGas,
     };
     vec![Caution::DelayedFracture, Caution::Acid, own, Caution::StandardFirst]
 }

@@ -38,28 +38,28 @@ struct Usual {
 
 static USUAL: [Usual; 4] = [
     Usual {
-        process: Process::Kettle,
+        process: Process::HotDip,
         name: "spun hot-dip coat",
         least: Length::from_um(40.0),
         greatest: Length::from_um(60.0),
         source: common_practice("coat on fasteners from a spun batch"),
     },
     Usual {
-        process: Process::Barrel,
+        process: Process::Mechanical,
         name: "thick mechanical coat",
         least: Length::from_um(40.0),
         greatest: Length::from_um(60.0),
         source: common_practice("thickest mechanical coats"),
     },
     Usual {
-        process: Process::Barrel,
+        process: Process::Mechanical,
         name: "mechanical coat on small screws",
         least: Length::from_um(5.0),
         greatest: Length::from_um(12.0),
         source: common_practice("common mechanical coat on small screws"),
     },
     Usual {
-        process: Process::Cell,
+        process: Process::Electroplated,
         name: "electroplate, a tenth of the hot-dip coat",
         least: Length::from_um(4.0),
         greatest: Length::from_um(6.0),

@@ -112,12 +112,12 @@ impl Rule {
             | Self::A143Strength
             | Self::Iso10684Cleaning
             | Self::A143Bend
-            | Self::MakersAdvice => Process::Kettle,
+            | Self::MakersAdvice => Process::HotDip,
             Self::F3125Barrel
             | Self::B695Relief
             | Self::B695Cleaning
             | Self::BarrelHydrogen
-            | Self::BarrelPractice => Process::Barrel,
+            | Self::BarrelPractice => Process::Mechanical,
             Self::A490Cell
             | Self::Iso2081Strength
             | Self::B849Relief
@@ -129,7 +129,7 @@ impl Rule {
             | Self::F1941BakeEarlier
             | Self::Iso4042Bake
             | Self::Iso4042Investigate
-            | Self::Iso4042Agree => Process::Cell,
+            | Self::Iso4042Agree => Process::Electroplated,
         }
     }
 
