@@ -8,5 +8,5 @@ pub mod factor;
 pub mod kettle;
 
 pub use crate::process::Process;
-pub use class::{Class, Limit};
+pub use crate::table::coat_class::{CoatClass, ThicknessLimit};
 pub use factor::Factor;

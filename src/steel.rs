@@ -14,4 +14,4 @@ pub mod tempering;
 pub use crate::working::Mark as Standing;
 pub use grade::{Grade, Properties, UnknownGrade};
 pub use hardness::{Converted, Level};
-pub use state::{Compared, Gauge, Hardest, Limit, Measure, Over, State, Steel};
+pub use state::{Compared, Hardest, Levels, Measure, Over, State, Steel, SteelLimit};

@@ -28,6 +28,7 @@ pub mod astm_f2329;
 pub mod astm_f2329_sampling;
 pub mod astm_f3125;
 pub mod astm_f436;
+pub mod coat_class;
 pub mod hotdip_process;
 pub mod iso_10684;
 pub mod iso_10684_annex_a;

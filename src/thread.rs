@@ -2,7 +2,7 @@
 //!
 //! A [`Thread`] is a size that exists in a published series, so nothing below has to ask whether it
 //! does. Limits of size are in [`limits`]; the two ways of making room for zinc are [`overtap`] and
-//! [`undercut`]; what fits is judged in [`fit`].
+//! [`undersize`]; what fits is judged in [`fit`].
 
 use std::fmt;
 
@@ -20,9 +20,9 @@ pub mod limits;
 pub mod overtap;
 pub mod strength;
 pub mod tap;
-pub mod undercut;
+pub mod undersize;
 
-pub use class::Class;
+pub use class::ToleranceClass;
 pub use designation::{Designation, Unreadable};
 
 /// A thread of ISO 261 from M5 to M64, or of the unified series UNC, UNF, UNEF and 8UN up to 4 in.

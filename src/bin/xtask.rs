@@ -22,7 +22,7 @@ mod xtask {
 
 use std::process::ExitCode;
 
-use xtask::run::Outcome;
+use xtask::run::Done;
 use xtask::{build, bundle, server, shots, size, speed, test};
 
 const HELP: &str = "\
@@ -51,7 +51,7 @@ fn main() -> ExitCode {
     }
 }
 
-fn task(arguments: &[&str]) -> Outcome {
+fn task(arguments: &[&str]) -> Done {
     match arguments {
         ["serve"] => serve(server::PORT),
         ["serve", "--port", port] => {
@@ -74,7 +74,7 @@ fn task(arguments: &[&str]) -> Outcome {
     }
 }
 
-fn serve(port: u16) -> Outcome {
+fn serve(port: u16) -> Done {
     let dist = build::build()?;
     let server = server::Server::start(&dist, port)
         .map_err(|problem| format!("port {port} on 127.0.0.1: {problem}; choose another with --port"))?;

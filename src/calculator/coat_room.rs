@@ -10,7 +10,7 @@ use crate::table::iso_4042_threads::{self, Column};
 use crate::thread::class::BoltPosition;
 use crate::thread::coat_room::{self, Coated, NutChoice, Pair};
 use crate::thread::fit::GROWTH;
-use crate::thread::{Class, Thread, overtap};
+use crate::thread::{Thread, ToleranceClass, overtap};
 
 mod answer;
 
@@ -28,12 +28,12 @@ pub struct Input {
     /// The unit in which coats are shown.
     pub coat_unit: &'static Unit,
     /// By which rule.
-    pub rule: Rule,
+    pub rule: Method,
 }
 
 /// By which rule it is judged whether a coat fits.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Rule {
+pub enum Method {
     /// The worst corner of bolt, coat and nut, with this unevenness.
     Corner(f64, Coated),
     /// ISO 4042:1999, by deviation and length.
@@ -154,9 +154,9 @@ impl Calculator for CoatRoom {
             _ => None,
         });
         let rule = match rule? {
-            "iso4042" => Rule::Iso4042(column?),
-            "quarter" => Rule::Quarter,
-            _ => Rule::Corner(spread?.one(), coated?),
+            "iso4042" => Method::Iso4042(column?),
+            "quarter" => Method::Quarter,
+            _ => Method::Corner(spread?.one(), coated?),
         };
         let (number, coat_unit) = coat?;
         Some(Input { thread: designation?.thread, coat: Length::of(number, coat_unit), coat_unit, rule })
@@ -168,7 +168,7 @@ impl Calculator for CoatRoom {
             move |refusal: Refusal| Problem::refused(name, label, refusal)
         };
         let Input { thread, coat, rule, .. } = *input;
-        if matches!(rule, Rule::Iso4042(_)) && !thread.is_metric() {
+        if matches!(rule, Method::Iso4042(_)) && !thread.is_metric() {
             return Err(refused("rule")(Refusal::not_covered(
                 &thread.to_string(),
                 "metric threads",
@@ -182,8 +182,8 @@ impl Calculator for CoatRoom {
         }
         let takes = |answer: &Answer| coat.mm() <= answer.thickest.mm() + 1e-9;
         let (spread, coated) = match rule {
-            Rule::Corner(spread, coated) => (spread, coated),
-            Rule::Iso4042(_) | Rule::Quarter => (0.0, Coated::Bolt),
+            Method::Corner(spread, coated) => (spread, coated),
+            Method::Iso4042(_) | Method::Quarter => (0.0, Coated::Bolt),
         };
         let usual = thread_fields::usual_bolt_class(thread);
         let allowance =
@@ -208,14 +208,14 @@ impl Calculator for CoatRoom {
 }
 
 /// The thickest coat of a pair by a rule; `None` where the rule does not speak of the pair.
-fn answer_of(thread: Thread, pair: Pair, rule: Rule) -> Result<Option<Answer>, Refusal> {
-    let is_standard_nut = pair.nut == NutChoice::Class(overtap::standard_class(thread));
+fn answer_of(thread: Thread, pair: Pair, rule: Method) -> Result<Option<Answer>, Refusal> {
+    let is_standard_nut = pair.nut == NutChoice::ToleranceClass(overtap::standard_class(thread));
     let (thickest, source) = match rule {
-        Rule::Corner(spread, coated) => (coat_room::thickest(thread, pair, spread, coated)?, GROWTH),
-        Rule::Quarter if is_standard_nut && !is_undercut(pair.bolt) => {
+        Method::Corner(spread, coated) => (coat_room::thickest(thread, pair, spread, coated)?, GROWTH),
+        Method::Quarter if is_standard_nut && !is_undercut(pair.bolt) => {
             (coat_room::quarter(thread, pair.bolt)?, coat_room::quarter_source(thread))
         }
-        Rule::Iso4042(column) if is_standard_nut => {
+        Method::Iso4042(column) if is_standard_nut => {
             let Some(position) = position(pair.bolt) else { return Ok(None) };
             match iso_4042_threads::greatest(thread.pitch(), position, column)? {
                 Some(printed) => (printed.value, printed.source),
@@ -227,12 +227,12 @@ fn answer_of(thread: Thread, pair: Pair, rule: Rule) -> Result<Option<Answer>, R
     Ok(Some(Answer { pair, thickest, source }))
 }
 
-fn is_undercut(class: Class) -> bool {
-    class == crate::thread::undercut::CLASS
+fn is_undercut(class: ToleranceClass) -> bool {
+    class == crate::thread::undersize::CLASS
 }
 
-fn position(class: Class) -> Option<Position> {
-    let Class::Bolt(class) = class else { return None };
+fn position(class: ToleranceClass) -> Option<Position> {
+    let ToleranceClass::Bolt(class) = class else { return None };
     match class.position {
         BoltPosition::G => Some(Position::BoltG),
         BoltPosition::F => Some(Position::BoltF),

@@ -3,7 +3,7 @@
 use super::{
     About, Bound, Calculator, Choice, Example, Fault, Field, Figure, Note, Problem, Reader, Report, Section,
 };
-use crate::coat::{Factor, Limit, class};
+use crate::coat::{Factor, ThicknessLimit, class};
 use crate::quantity::{ArealMass, Density, Dimension, Length, Quantity, Shown, Unit, unit};
 use crate::source::{Source, document};
 use crate::working::Working;
@@ -295,7 +295,12 @@ fn classes(input: &Input, outcome: &Outcome) -> Vec<Section> {
 }
 
 /// What the coat is to one limit, in words.
-fn judged(limit: Option<&Limit>, input: &Input, outcome: &Outcome, greatest: Option<&Limit>) -> String {
+fn judged(
+    limit: Option<&ThicknessLimit>,
+    input: &Input,
+    outcome: &Outcome,
+    greatest: Option<&ThicknessLimit>,
+) -> String {
     let Some(limit) = limit else { return "is not asked".to_owned() };
     // A coat stated by mass is compared with the mass that the standard prints, where it prints one.
     let by_mass = match input.coat {

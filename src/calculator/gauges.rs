@@ -12,7 +12,7 @@ use crate::thread::fit::{Coat, GROWTH};
 use crate::thread::gauge::{self, BeforeCoat};
 use crate::thread::limits::{self, BoltLimits, Limits};
 use crate::thread::overtap::{self, Allowance, Nut};
-use crate::thread::{Class, Thread, coat_room, tap};
+use crate::thread::{Thread, ToleranceClass, coat_room, tap};
 use crate::working::Working;
 
 /// The calculator.
@@ -25,7 +25,7 @@ pub struct Input {
     /// The thread.
     pub thread: Thread,
     /// The class of the bolt before its coat.
-    pub bolt_class: Class,
+    pub bolt_class: ToleranceClass,
     /// How the nut is tapped.
     pub allowance: Allowance,
     /// The coat.

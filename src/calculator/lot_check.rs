@@ -6,11 +6,11 @@ mod report;
 mod working;
 
 use super::{About, Calculator, Example, Fault, Problem, Reader, Report};
-use crate::coat::{Class, Limit};
+use crate::coat::{CoatClass, ThicknessLimit};
 use crate::lot::sample::{self, Sample};
 use crate::lot::{
-    Comma, Evidence, Judgement, Limits, Readings, Rounding, Rule, Sizes, Stage, Standard, Statistics,
-    confidence_of, judge_sets,
+    AcceptanceLimits, AcceptanceRule, Comma, Evidence, Judgement, Readings, Rounding, Sizes, Stage, Standard,
+    Statistics, confidence_of, judge_sets,
 };
 use crate::quantity::{Length, PlainNumber, Quantity, Shown, decimal};
 use crate::source::Basis;
@@ -24,9 +24,9 @@ pub struct LotCheck;
 #[derive(Debug, Clone)]
 pub struct Input {
     /// The standard with the limits of the class.
-    pub rule: Rule,
+    pub rule: AcceptanceRule,
     /// The class; none for own limits.
-    pub class: Option<&'static Class>,
+    pub class: Option<&'static CoatClass>,
     /// Pieces in the lot.
     pub lot: u32,
     /// Articles agreed with the purchaser, instead of the standard's table.
@@ -111,7 +111,7 @@ impl Calculator for LotCheck {
             reader.choice("b695", |key| by_key(table::astm_b695::CLASSES, key)),
             reader.choice("iso4042", |key| by_key(table::iso_4042::CLASSES, key)),
         ];
-        let own = Limits {
+        let own = AcceptanceLimits {
             lot_mean: own_limit(reader, "own_mean"),
             article: own_limit(reader, "own_article"),
             reading: own_limit(reader, "own_reading"),
@@ -149,8 +149,8 @@ impl Calculator for LotCheck {
             _ => class.into_iter().flatten().next(),
         };
         let rule = match class {
-            Some(class) => Rule::of(standard, class),
-            None => Rule::own(own),
+            Some(class) => AcceptanceRule::of(standard, class),
+            None => AcceptanceRule::own(own),
         };
         let (readings, lot) = (readings?, lot?);
         if usize::try_from(lot).is_ok_and(|lot| readings.article_count() > lot) {
@@ -221,7 +221,7 @@ impl Input {
 }
 
 /// The class whose name, in small letters with hyphens, is the key.
-fn by_key(classes: &'static [Class], key: &str) -> Option<&'static Class> {
+fn by_key(classes: &'static [CoatClass], key: &str) -> Option<&'static CoatClass> {
     let words = |text: &str| {
         text.split(|c: char| !c.is_ascii_alphanumeric())
             .filter(|word| !word.is_empty())
@@ -232,10 +232,10 @@ fn by_key(classes: &'static [Class], key: &str) -> Option<&'static Class> {
 }
 
 /// A limit of the order, with the digits it was written in.
-fn own_limit(reader: &mut Reader<'_>, name: &str) -> Option<Limit> {
+fn own_limit(reader: &mut Reader<'_>, name: &str) -> Option<ThicknessLimit> {
     let (number, unit) = reader.number_and_unit(name)?;
     let decimals = decimal::shortest(number).split_once('.').map_or(0, |(_, rest)| rest.len().min(6)) as u8;
-    Some(Limit {
+    Some(ThicknessLimit {
         thickness: Length::of(number, unit),
         printed: Shown { number, unit, decimals },
         mass: None,

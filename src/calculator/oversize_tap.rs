@@ -6,7 +6,7 @@ use crate::quantity::{Area, Unit};
 use crate::table::Refusal;
 use crate::thread::fit::{self, Assembly, Coat, Fit};
 use crate::thread::overtap::{self, Allowance, Nut};
-use crate::thread::{Class, Thread, limits, undercut};
+use crate::thread::{Thread, ToleranceClass, limits, undersize};
 
 mod answer;
 mod finding;
@@ -23,7 +23,7 @@ pub struct Input {
     /// Where the room for the zinc is made.
     pub way: Way,
     /// The class of the bolt before its coat.
-    pub bolt_class: Class,
+    pub bolt_class: ToleranceClass,
     /// How the nut is tapped.
     pub allowance: Allowance,
     /// The coat on the bolt.
@@ -146,7 +146,7 @@ impl Calculator for OversizeTap {
         let (coat, coat_unit) = coat?;
         let (bolt_class, allowance) = match way? {
             Way::Over => (bolt_class, allowance?),
-            Way::Under => (undercut::CLASS, Allowance::Standard),
+            Way::Under => (undersize::CLASS, Allowance::Standard),
         };
         Some(Input { thread, way: way?, bolt_class, allowance, coat, coat_unit })
     }
@@ -164,7 +164,7 @@ impl Calculator for OversizeTap {
                 (bare, thread.stress_area())
             }
             Way::Under => {
-                let bolt = undercut::bolt(thread).map_err(refused("way"))?;
+                let bolt = undersize::bolt(thread).map_err(refused("way"))?;
                 (bolt.limits, bolt.stress_area)
             }
         };

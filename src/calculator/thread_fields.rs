@@ -6,7 +6,7 @@ use crate::source::{assumed, document};
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::{Coat, DEFAULT_SPREAD_SOURCE};
 use crate::thread::overtap::Allowance;
-use crate::thread::{Class, Designation, Thread};
+use crate::thread::{Designation, Thread, ToleranceClass};
 
 /// Thread.
 pub(super) const THREAD: Field = Field::text("thread", "Thread", "M16")
@@ -82,10 +82,10 @@ const COAT_BOUND: Bound = Bound::ZeroTo(
 );
 
 /// The thread and the class of its bolt.
-pub(super) fn read_bolt(reader: &mut Reader<'_>) -> Option<(Thread, Class)> {
+pub(super) fn read_bolt(reader: &mut Reader<'_>) -> Option<(Thread, ToleranceClass)> {
     let designation = reader.parsed("thread", Designation::read);
     let written = reader.parsed("bolt_class", |text| {
-        Class::read(text).filter(|class| class.is_bolt()).ok_or_else(|| {
+        ToleranceClass::read(text).filter(|class| class.is_bolt()).ok_or_else(|| {
             format!("“{text}” is no class of a bolt thread; write for example 6g, 6az, 5g6g, or 2A")
         })
     });
@@ -110,8 +110,8 @@ pub(super) fn read_bolt(reader: &mut Reader<'_>) -> Option<(Thread, Class)> {
 }
 
 /// The usual class of a bolt: 6g, 2A.
-pub(super) fn usual_bolt_class(thread: Thread) -> Class {
-    if thread.is_metric() { Class::bolt(6, BoltPosition::G) } else { Class::UnifiedBolt(2) }
+pub(super) fn usual_bolt_class(thread: Thread) -> ToleranceClass {
+    if thread.is_metric() { ToleranceClass::bolt(6, BoltPosition::G) } else { ToleranceClass::UnifiedBolt(2) }
 }
 
 /// How the nut of a thread is tapped.

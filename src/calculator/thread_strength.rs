@@ -11,7 +11,7 @@ use crate::thread::overtap::{self, Allowance};
 use crate::thread::strength::nut_height::{self, Body, Style};
 use crate::thread::strength::shear_area::{self, Required, Simple};
 use crate::thread::strength::{Joint, Sizes, Strength, strength};
-use crate::thread::{Class, Thread, undercut};
+use crate::thread::{Thread, ToleranceClass, undersize};
 
 mod answer;
 mod field;
@@ -30,7 +30,7 @@ pub struct Input {
     /// Whether the bolt is cut under; the nut is then a standard one.
     pub is_undercut: bool,
     /// The class of the bolt before its coat.
-    pub bolt_class: Class,
+    pub bolt_class: ToleranceClass,
     /// How the nut is tapped.
     pub allowance: Allowance,
     /// The bolt's grade, or its tensile strength.
@@ -151,7 +151,7 @@ impl Calculator for ThreadStrength {
             nut_tensile,
         };
         let (bolt, stress_area) = if input.is_undercut {
-            let bolt = undercut::bolt(thread).map_err(refused("way"))?;
+            let bolt = undersize::bolt(thread).map_err(refused("way"))?;
             (bolt.limits, bolt.stress_area)
         } else {
             let bolt = limits::bolt(thread, input.bolt_class).map_err(refused("bolt_class"))?;

@@ -1,13 +1,13 @@
 //! Whether a lot is accepted.
 
 use super::statistics::picometres;
-use super::{Readings, Retest, Rule, Statistics};
-use crate::coat::Limit;
+use super::{AcceptanceRule, Readings, Retest, Statistics};
+use crate::coat::ThicknessLimit;
 use crate::quantity::{Length, Quantity};
 
 /// What becomes of the lot.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Outcome {
+pub enum Decision {
     /// Every limit is kept, beyond the uncertainty of the gauge.
     Accept,
     /// Every limit is kept, but barely, or too few articles were measured.
@@ -42,7 +42,7 @@ pub struct Comparison {
     /// The value.
     pub value: Length,
     /// The limit.
-    pub limit: Limit,
+    pub limit: ThicknessLimit,
     /// How far the value is on the good side, without rounding; below zero on the bad one.
     pub margin: Length,
     /// Whether the limit is kept.
@@ -55,7 +55,7 @@ pub struct Comparison {
 #[derive(Debug, Clone, Copy)]
 pub struct Judgement {
     /// What becomes of the lot.
-    pub outcome: Outcome,
+    pub decision: Decision,
     /// Mean of the articles against the least.
     pub lot_mean: Option<Comparison>,
     /// Mean of the articles against the greatest.
@@ -75,16 +75,18 @@ pub struct Judgement {
 /// standard here gives the benefit of the doubt.
 pub fn judge(
     statistics: &Statistics,
-    rule: &Rule,
+    rule: &AcceptanceRule,
     stage: Stage,
     needed: Option<u32>,
     gauge: Length,
     rounding: Rounding,
 ) -> Judgement {
-    let least = |value, limit: Option<Limit>| limit.map(|limit| compare(value, limit, true, gauge, rounding));
+    let least = |value, limit: Option<ThicknessLimit>| {
+        limit.map(|limit| compare(value, limit, true, gauge, rounding))
+    };
     let measured = u32::try_from(statistics.articles).unwrap_or(u32::MAX);
     let mut judgement = Judgement {
-        outcome: Outcome::Accept,
+        decision: Decision::Accept,
         lot_mean: least(statistics.mean, rule.limits.lot_mean),
         lot_mean_greatest: rule
             .limits
@@ -94,16 +96,16 @@ pub fn judge(
         reading: least(statistics.least_reading, rule.limits.reading),
         missing: needed.map_or(0, |needed| needed.saturating_sub(measured)),
     };
-    judgement.outcome = if judgement.comparisons().any(|comparison| !comparison.kept) {
+    judgement.decision = if judgement.comparisons().any(|comparison| !comparison.kept) {
         if stage == Stage::First && rule.retest != Retest::NoneKnown {
-            Outcome::Retest
+            Decision::Retest
         } else {
-            Outcome::Reject
+            Decision::Reject
         }
     } else if judgement.missing > 0 || judgement.comparisons().any(|comparison| !comparison.kept_surely) {
-        Outcome::NotDecided
+        Decision::NotDecided
     } else {
-        Outcome::Accept
+        Decision::Accept
     };
     judgement
 }
@@ -112,7 +114,7 @@ pub fn judge(
 /// of them speaks. None where the articles cannot be cut into such sets.
 pub fn judge_sets(
     readings: &Readings,
-    rule: &Rule,
+    rule: &AcceptanceRule,
     stage: Stage,
     sample: Sizes,
     gauge: Length,
@@ -124,7 +126,7 @@ pub fn judge_sets(
     let narrowest = |judgement: &Judgement| {
         judgement.comparisons().map(|comparison| picometres(comparison.margin)).min().unwrap_or(0)
     };
-    judgements.max_by_key(|judgement| (judgement.outcome, -narrowest(judgement)))
+    judgements.max_by_key(|judgement| (judgement.decision, -narrowest(judgement)))
 }
 
 /// How many sets, and the articles that each needs, where that is known.
@@ -143,7 +145,7 @@ impl Judgement {
     }
 }
 
-impl Outcome {
+impl Decision {
     /// In words.
     pub fn words(self) -> &'static str {
         match self {
@@ -155,7 +157,13 @@ impl Outcome {
     }
 }
 
-fn compare(value: Length, limit: Limit, at_least: bool, gauge: Length, rounding: Rounding) -> Comparison {
+fn compare(
+    value: Length,
+    limit: ThicknessLimit,
+    at_least: bool,
+    gauge: Length,
+    rounding: Rounding,
+) -> Comparison {
     let keeps = |value: Length| {
         let (value, limit) = match rounding {
             Rounding::Absolute => (picometres(value), picometres(limit.thickness)),
@@ -175,7 +183,7 @@ fn compare(value: Length, limit: Limit, at_least: bool, gauge: Length, rounding:
 }
 
 /// A value counted in the last digit of the printed limit, a half going to the even one.
-fn in_last_digits(value: Length, limit: &Limit) -> i64 {
+fn in_last_digits(value: Length, limit: &ThicknessLimit) -> i64 {
     let digits = value.in_unit(limit.printed.unit) * 10f64.powi(i32::from(limit.printed.decimals));
     // The residue of binary arithmetic must not decide a half.
     let clean = (digits * 1e6).round() / 1e6;

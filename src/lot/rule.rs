@@ -1,6 +1,6 @@
 //! What each standard compares with what.
 
-use crate::coat::{Class, Limit};
+use crate::coat::{CoatClass, ThicknessLimit};
 use crate::source::{Basis, Document, Source, document};
 use crate::table::{astm_a153_sampling, iso_1461_sampling};
 
@@ -27,18 +27,18 @@ pub enum Standard {
 
 /// The limits a lot has to keep.
 #[derive(Debug, Clone, Copy)]
-pub struct Limits {
+pub struct AcceptanceLimits {
     /// Least mean of the article means.
-    pub lot_mean: Option<Limit>,
+    pub lot_mean: Option<ThicknessLimit>,
     /// Greatest mean of the article means.
-    pub lot_mean_greatest: Option<Limit>,
+    pub lot_mean_greatest: Option<ThicknessLimit>,
     /// Least mean of one article.
-    pub article: Option<Limit>,
+    pub article: Option<ThicknessLimit>,
     /// Least single reading.
-    pub reading: Option<Limit>,
+    pub reading: Option<ThicknessLimit>,
 }
 
-impl Limits {
+impl AcceptanceLimits {
     /// Whether there is no limit at all.
     pub fn is_empty(&self) -> bool {
         [self.lot_mean, self.lot_mean_greatest, self.article, self.reading].iter().all(Option::is_none)
@@ -58,26 +58,28 @@ pub enum Retest {
 
 /// A standard with the limits of a class.
 #[derive(Debug, Clone, Copy)]
-pub struct Rule {
+pub struct AcceptanceRule {
     /// The standard.
     pub standard: Standard,
     /// The limits.
-    pub limits: Limits,
+    pub limits: AcceptanceLimits,
     /// What follows a failure.
     pub retest: Retest,
     /// Where the limits are printed.
     pub source: Source,
 }
 
-impl Rule {
+impl AcceptanceRule {
     /// The rule of a standard for one of its classes.
-    pub fn of(standard: Standard, class: &Class) -> Self {
-        let none = Limits { lot_mean: None, lot_mean_greatest: None, article: None, reading: None };
+    pub fn of(standard: Standard, class: &CoatClass) -> Self {
+        let none = AcceptanceLimits { lot_mean: None, lot_mean_greatest: None, article: None, reading: None };
         let limits = match standard {
             // No average is allowed: every significant surface measured reaches the class.
-            Standard::B695 => Limits { reading: class.single, ..none },
-            Standard::F2329Lot => Limits { lot_mean: class.lot_average, article: class.single, ..none },
-            _ => Limits {
+            Standard::B695 => AcceptanceLimits { reading: class.single, ..none },
+            Standard::F2329Lot => {
+                AcceptanceLimits { lot_mean: class.lot_average, article: class.single, ..none }
+            }
+            _ => AcceptanceLimits {
                 lot_mean: class.average,
                 lot_mean_greatest: class.average_greatest,
                 article: class.single,
@@ -89,7 +91,7 @@ impl Rule {
     }
 
     /// A rule with the order's own limits.
-    pub fn own(limits: Limits) -> Self {
+    pub fn own(limits: AcceptanceLimits) -> Self {
         let source = document::PROJECT.known("limits of the order", Basis::Assumed);
         Self { standard: Standard::Own, limits, retest: Retest::NoneKnown, source }
     }

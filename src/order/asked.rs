@@ -1,7 +1,7 @@
 //! What an order asks for: advice, or a class of a standard.
 
 use crate::calculator::Choice;
-use crate::coat::{Class, class};
+use crate::coat::{CoatClass, class};
 use crate::source::Document;
 use crate::source::document;
 
@@ -63,7 +63,7 @@ asked! {
 
 impl Asked {
     /// The class, from the table of its standard.
-    pub fn class(&self) -> Option<&'static Class> {
+    pub fn class(&self) -> Option<&'static CoatClass> {
         class::all().find(|class| class.document == self.document && class.name == self.class)
     }
 }

@@ -5,7 +5,7 @@ use crate::coat::Process;
 use crate::part;
 use crate::quantity::Length;
 use crate::table::Refusal;
-use crate::thread::Class;
+use crate::thread::ToleranceClass;
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::{self, Assembly, Coat, DEFAULT_SPREAD, Fit};
 use crate::thread::limits::{self, BoltLimits, NutLimits};
@@ -99,11 +99,11 @@ pub fn spread(process: Process) -> f64 {
 }
 
 /// The class a bolt has if none is written: 6g, 2A.
-pub fn bolt_class(line: &OrderLine) -> Class {
+pub fn bolt_class(line: &OrderLine) -> ToleranceClass {
     match line.class.filter(|class| class.is_bolt()) {
         Some(class) => class,
-        None if line.thread.is_metric() => Class::bolt(6, BoltPosition::G),
-        None => Class::UnifiedBolt(2),
+        None if line.thread.is_metric() => ToleranceClass::bolt(6, BoltPosition::G),
+        None => ToleranceClass::UnifiedBolt(2),
     }
 }
 

@@ -7,7 +7,7 @@ use crate::quantity::{Hardness, Length, Shown, Temperature, Time, Unit, unit};
 use crate::site::Category;
 use crate::source::common_practice;
 use crate::steel::{Grade, State, Steel};
-use crate::thread::{Class, Designation, Thread};
+use crate::thread::{Designation, Thread, ToleranceClass};
 
 /// An order line, typed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -17,7 +17,7 @@ pub struct OrderLine {
     /// Its thread; for a washer, the thread it goes on.
     pub thread: Thread,
     /// The class of the thread, if it was written.
-    pub class: Option<Class>,
+    pub class: Option<ToleranceClass>,
     /// Length, for what has one.
     pub length: Option<Length>,
     /// Number of pieces.

@@ -2,7 +2,7 @@
 
 use super::OrderLine;
 use super::fit::{Mates, Narrowest};
-use crate::coat::{Class, Factor, Process, factor};
+use crate::coat::{CoatClass, Factor, Process, factor};
 use crate::quantity::Length;
 use crate::site::Category;
 use crate::site::life::thickness_needed;
@@ -14,7 +14,7 @@ use crate::thread::overtap::Allowance;
 #[derive(Debug, Clone, Copy)]
 pub struct Offer {
     /// The class it is ordered by.
-    pub class: &'static Class,
+    pub class: &'static CoatClass,
     /// The least thickness of a single article or place.
     pub least: Length,
     /// The greatest thickness to reckon with.
@@ -80,7 +80,7 @@ pub fn offer(line: &OrderLine, mates: &Mates, process: Process) -> Option<Offer>
 }
 
 /// A class with its greatest thickness.
-fn of_class(class: &'static Class, choice: Choice) -> Option<Offer> {
+fn of_class(class: &'static CoatClass, choice: Choice) -> Option<Offer> {
     let least = class.single?.thickness;
     let (greatest, greatest_source) = match (class.average_greatest, class.process) {
         (Some(limit), _) => (limit.thickness, class.source(&limit)),
@@ -91,7 +91,7 @@ fn of_class(class: &'static Class, choice: Choice) -> Option<Offer> {
 }
 
 /// Hot-dip has one class for a size.
-fn kettle_class(line: &OrderLine) -> Option<&'static Class> {
+fn kettle_class(line: &OrderLine) -> Option<&'static CoatClass> {
     let diameter = line.thread.diameter();
     let small = diameter <= Length::from_inch(0.375);
     let (classes, name) = match line.thread.is_metric() {
@@ -107,7 +107,7 @@ fn kettle_class(line: &OrderLine) -> Option<&'static Class> {
 /// Barrel and cell have classes by thickness: the thinnest that lasts, of those that fit a nut.
 ///
 /// Electroplating is thin by nature: it is offered only as thick as a standard nut takes.
-fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [Class]) -> Option<Offer> {
+fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [CoatClass]) -> Option<Offer> {
     let wanted = line.years.map(|years| thickness_needed(line.place, years));
     let needed = wanted.unwrap_or_else(|| usual(line.place, process));
     let chosen = if wanted.is_some() { Choice::ForYears } else { Choice::ForPlace };
@@ -132,8 +132,8 @@ fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [
 }
 
 /// Classes from the thinnest to the thickest; documents print them one way or the other.
-fn thin_to_thick(classes: &'static [Class]) -> impl Iterator<Item = &'static Class> {
-    let least = |class: Option<&Class>| class.and_then(|class| class.single).map(|limit| limit.thickness);
+fn thin_to_thick(classes: &'static [CoatClass]) -> impl Iterator<Item = &'static CoatClass> {
+    let least = |class: Option<&CoatClass>| class.and_then(|class| class.single).map(|limit| limit.thickness);
     let rising = least(classes.first()) <= least(classes.last());
     (0..classes.len()).filter_map(move |at| classes.get(if rising { at } else { classes.len() - 1 - at }))
 }

@@ -2,7 +2,7 @@
 
 use crate::quantity::{Hardness, Length, Quantity, Scale, Shown, Stress, Temperature, unit};
 use crate::source::{Document, Source, document};
-use crate::table::steel_row::{Known, Limits, Sizes, SteelRow, Treatment};
+use crate::table::steel_row::{HardnessLimits, Known, Sizes, SteelRow, Treatment};
 use crate::table::{
     Refusal, astm_a193, astm_a194, astm_a307, astm_a354, astm_a449, astm_a563_grades, astm_a574, astm_f436,
     astm_f3125, iso_898_1, iso_898_2, sae_j429,
@@ -182,14 +182,14 @@ impl Grade {
 
 impl Properties {
     /// The hardness limits printed on a scale, if the standard prints that scale.
-    pub fn limits(&self, scale: Scale) -> Option<Limits> {
+    pub fn limits(&self, scale: Scale) -> Option<HardnessLimits> {
         self.row.limits(scale)
     }
 
     /// The scales the standard prints, the one it is best converted from first.
     ///
     /// Vickers leads, because both conversion tables are built on it.
-    pub fn printed(&self) -> impl Iterator<Item = Limits> {
+    pub fn printed(&self) -> impl Iterator<Item = HardnessLimits> {
         let row = self.row;
         [row.hv, row.hrc, row.hb, row.hrb].into_iter().flatten()
     }

@@ -5,7 +5,7 @@
 //! a process is the worst of its rules. Everything is judged at the hardest end of the steel's range.
 
 use super::hardness::Level;
-use super::{Compared, Gauge, Grade, Measure, Standing, State, Steel};
+use super::{Compared, Grade, Levels, Measure, Standing, State, Steel};
 use crate::process::Process;
 use crate::quantity::{Hardness, Length, Scale, Stress};
 use crate::table::{Refusal, astm_b850, iso_2081};
@@ -44,7 +44,7 @@ pub struct Assessment {
     pub state: State,
     /// Its cleaning.
     pub cleaning: Cleaning,
-    gauge: Gauge,
+    levels: Levels,
     rulings: [Option<Ruling>; Rule::ALL.len()],
 }
 
@@ -62,9 +62,9 @@ pub struct Bake {
 /// # Errors
 /// A [`Refusal`] where no conversion table reaches the steel.
 pub fn assess(state: &State, cleaning: Cleaning) -> Result<Assessment, Refusal> {
-    let gauge = state.gauge()?;
-    let rulings = Rule::ALL.map(|rule| judge(rule, state, &gauge, cleaning));
-    Ok(Assessment { state: *state, cleaning, gauge, rulings })
+    let levels = state.levels()?;
+    let rulings = Rule::ALL.map(|rule| judge(rule, state, &levels, cleaning));
+    Ok(Assessment { state: *state, cleaning, levels, rulings })
 }
 
 /// How a process stands for a steel: the worst of its rules, without keeping them.
@@ -72,15 +72,15 @@ pub fn assess(state: &State, cleaning: Cleaning) -> Result<Assessment, Refusal> 
 /// # Errors
 /// A [`Refusal`] where no conversion table reaches the steel.
 pub fn standing(state: &State, cleaning: Cleaning, process: Process) -> Result<Standing, Refusal> {
-    let gauge = state.gauge()?;
+    let levels = state.levels()?;
     let rules = Rule::ALL.iter().copied().filter(|rule| rule.process() == process);
-    let rulings = rules.filter_map(|rule| judge(rule, state, &gauge, cleaning));
+    let rulings = rules.filter_map(|rule| judge(rule, state, &levels, cleaning));
     Ok(rulings.map(|ruling| ruling.standing).max().unwrap_or(Standing::Met))
 }
 
 /// Judges a steel by one rule; `None` where the rule does not speak of such a steel.
-pub fn judge(rule: Rule, state: &State, gauge: &Gauge, cleaning: Cleaning) -> Option<Ruling> {
-    let passed = rule.limit().is_some_and(|limit| gauge.passes(limit, || rule.limit_in_vickers()));
+pub fn judge(rule: Rule, state: &State, levels: &Levels, cleaning: Cleaning) -> Option<Ruling> {
+    let passed = rule.limit().is_some_and(|limit| levels.passes(limit, || rule.limit_in_vickers()));
     Some(Ruling { rule, standing: means(rule, state, cleaning, passed)? })
 }
 
@@ -139,7 +139,7 @@ fn means(rule: Rule, state: &State, cleaning: Cleaning, passed: bool) -> Option<
 /// A [`Refusal`] above 1800 MPa or 51 HRC, where the table ends.
 pub fn bake(state: &State) -> Result<Option<Bake>, Refusal> {
     let Some(limit) = Rule::B850Bake.limit() else { return Ok(None) };
-    if !state.gauge()?.passes(limit, || Rule::B850Bake.limit_in_vickers()) {
+    if !state.levels()?.passes(limit, || Rule::B850Bake.limit_in_vickers()) {
         return Ok(None);
     }
     let hardness = match state.steel {
@@ -219,7 +219,7 @@ impl Assessment {
 
     /// The steel beside a rule's limit, where the rule has one.
     pub fn compared(&self, rule: Rule) -> Option<Compared> {
-        Some(self.gauge.compare(rule.limit()?, rule.limit_in_vickers()))
+        Some(self.levels.compare(rule.limit()?, rule.limit_in_vickers()))
     }
 
     /// The worst of a process's rules.

@@ -39,7 +39,7 @@ pub enum Measure {
 
 /// A limit of a rule.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Limit {
+pub struct SteelLimit {
     /// The value.
     pub at: Level,
     /// Whether reaching the value passes the limit.
@@ -85,7 +85,7 @@ pub struct Hardest {
 
 /// The hardest end of a steel in every measure that rules use, looked up once for all of them.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Gauge {
+pub struct Levels {
     hrc: Option<Hardest>,
     hv: Hardest,
     tensile: Option<Hardest>,
@@ -143,13 +143,13 @@ impl State {
     ///
     /// # Errors
     /// A [`Refusal`] where no table reaches the steel at all.
-    pub fn gauge(&self) -> Result<Gauge, Refusal> {
+    pub fn levels(&self) -> Result<Levels, Refusal> {
         let hv = self.hardest(Measure::Scale(Scale::Hv))?;
         // From Rockwell B no table leads anywhere but to Vickers and Brinell.
         let only_b =
             matches!(self.hardest_as_known()?.0, Level::Hardness(Hardness { scale: Scale::Hrb, .. }));
         let of = |measure| if only_b { None } else { self.hardest(measure).ok() };
-        Ok(Gauge { hrc: of(Measure::Scale(Scale::Hrc)), hv, tensile: of(Measure::Tensile) })
+        Ok(Levels { hrc: of(Measure::Scale(Scale::Hrc)), hv, tensile: of(Measure::Tensile) })
     }
 
     /// The hardest end in a measure that the standard prints or the user typed.
@@ -172,13 +172,13 @@ impl State {
     }
 }
 
-impl Gauge {
+impl Levels {
     /// Puts the hardest end beside a limit.
     ///
     /// In the limit's own measure where the steel is printed in it or one table leads there; a soft
     /// steel, beyond the table of Rockwell C, is compared in Vickers, where every limit can be read:
     /// `in_vickers` is the limit there, if it is not in Vickers already.
-    pub fn compare(&self, limit: Limit, in_vickers: Option<Converted>) -> Compared {
+    pub fn compare(&self, limit: SteelLimit, in_vickers: Option<Converted>) -> Compared {
         let (hardest, at, limit_converted) = match self.of(Measure::of(limit.at)) {
             Some(hardest) => (hardest, limit.at, None),
             None => (&self.hv, in_vickers.map_or(limit.at, |converted| converted.to), in_vickers),
@@ -188,9 +188,9 @@ impl Gauge {
         Compared { value, limit: at, passed, printed, converted, limit_converted }
     }
 
-    /// Whether a limit is passed, as [`Gauge::compare`] finds it; asks for the limit in Vickers only
+    /// Whether a limit is passed, as [`Levels::compare`] finds it; asks for the limit in Vickers only
     /// where it is needed.
-    pub fn passes(&self, limit: Limit, in_vickers: impl Fn() -> Option<Converted>) -> bool {
+    pub fn passes(&self, limit: SteelLimit, in_vickers: impl Fn() -> Option<Converted>) -> bool {
         match self.of(Measure::of(limit.at)) {
             Some(hardest) => limit.passed_by(hardest.level, limit.at),
             None => limit.passed_by(self.hv.level, in_vickers().map_or(limit.at, |converted| converted.to)),
@@ -227,7 +227,7 @@ impl Measure {
     }
 }
 
-impl Limit {
+impl SteelLimit {
     /// Passed at the value and above it.
     pub const fn at_least(at: Level) -> Self {
         Self { at, over: Over::AtLeast }
@@ -251,10 +251,10 @@ mod tests {
     use super::super::Grade;
     use super::*;
 
-    const RISK: Limit = Limit::at_least(Level::Hardness(Hardness::hrc(33.0)));
+    const RISK: SteelLimit = SteelLimit::at_least(Level::Hardness(Hardness::hrc(33.0)));
 
-    fn compare(state: State, limit: Limit) -> Compared {
-        state.gauge().unwrap().compare(limit, limit.at.in_vickers().unwrap())
+    fn compare(state: State, limit: SteelLimit) -> Compared {
+        state.levels().unwrap().compare(limit, limit.at.in_vickers().unwrap())
     }
 
     fn grade(grade: Grade, mm: f64) -> State {
@@ -270,7 +270,7 @@ mod tests {
 
     #[test]
     fn one_table_where_the_scale_is_not_printed() {
-        let cleaning = Limit::at_least(Level::Hardness(Hardness::hv(320.0)));
+        let cleaning = SteelLimit::at_least(Level::Hardness(Hardness::hv(320.0)));
         let compared = compare(grade(Grade::J429Grade8, 20.0), cleaning);
         assert_eq!(compared.value, Level::Hardness(Hardness::hv(382.0)));
         assert!(compared.converted.is_some() && compared.limit_converted.is_none());
@@ -289,7 +289,7 @@ mod tests {
     fn at_the_limit_and_above_it_are_told_apart() {
         let at = State::of(Steel::Hardness(Hardness::hrc(39.0)));
         let limit = Level::Hardness(Hardness::hrc(39.0));
-        assert!(compare(at, Limit::at_least(limit)).passed);
-        assert!(!compare(at, Limit::above(limit)).passed);
+        assert!(compare(at, SteelLimit::at_least(limit)).passed);
+        assert!(!compare(at, SteelLimit::above(limit)).passed);
     }
 }

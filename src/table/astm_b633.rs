@@ -1,50 +1,51 @@
 //! ASTM B633, electrodeposited zinc on iron and steel: Table 2, least thickness.
 
-use crate::coat::{Class, Limit, Process};
+use super::coat_class::{CoatClass, ThicknessLimit};
+use crate::process::Process;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
-pub static CLASSES: &[Class] = &[
-    Class {
+pub static CLASSES: &[CoatClass] = &[
+    CoatClass {
         document: &document::ASTM_B633,
         place: "Table 2",
         name: "Fe/Zn 5 (SC 1, mild)",
         applies: "significant surfaces",
         process: Process::Electroplated,
-        single: Some(Limit::um(5.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(5.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B633,
         place: "Table 2",
         name: "Fe/Zn 8 (SC 2, moderate)",
         applies: "significant surfaces",
         process: Process::Electroplated,
-        single: Some(Limit::um(8.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(8.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B633,
         place: "Table 2",
         name: "Fe/Zn 12 (SC 3, severe)",
         applies: "significant surfaces",
         process: Process::Electroplated,
-        single: Some(Limit::um(12.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(12.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B633,
         place: "Table 2",
         name: "Fe/Zn 25 (SC 4, very severe)",
         applies: "significant surfaces",
         process: Process::Electroplated,
-        single: Some(Limit::um(25.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(25.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,

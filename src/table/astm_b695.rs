@@ -3,128 +3,129 @@
 //! Class 80 is 80 µm in one listing and 81 µm (0.0032 in) in another; the first is used here. No
 //! average is allowed: every significant surface that is measured reaches the class.
 
-use crate::coat::{Class, Limit, Process};
+use super::coat_class::{CoatClass, ThicknessLimit};
+use crate::process::Process;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
-pub static CLASSES: &[Class] = &[
-    Class {
+pub static CLASSES: &[CoatClass] = &[
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 110",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(Limit::um(107.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(107.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 80",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(Limit::um(80.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(80.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 70",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(Limit::um(69.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(69.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 65",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(Limit::um(66.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(66.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 55",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(Limit::um(53.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(53.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 50",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(Limit::um(50.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(50.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 40",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(Limit::um(40.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(40.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 25",
         applies: "significant surfaces",
         process: Process::Mechanical,
-        single: Some(Limit::um(25.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(25.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 12",
         applies: "significant surfaces",
         process: Process::Mechanical,
-        single: Some(Limit::um(12.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(12.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 8",
         applies: "significant surfaces",
         process: Process::Mechanical,
-        single: Some(Limit::um(8.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(8.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_B695,
         place: "Table 1",
         name: "class 5",
         applies: "significant surfaces",
         process: Process::Mechanical,
-        single: Some(Limit::um(5.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(5.0, Basis::Read)),
         average: None,
         lot_average: None,
         average_greatest: None,

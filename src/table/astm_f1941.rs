@@ -1,50 +1,51 @@
 //! ASTM F1941/F1941M, electrodeposited coatings on threaded fasteners: Table 1, from memory.
 
-use crate::coat::{Class, Limit, Process};
+use super::coat_class::{CoatClass, ThicknessLimit};
+use crate::process::Process;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
-pub static CLASSES: &[Class] = &[
-    Class {
+pub static CLASSES: &[CoatClass] = &[
+    CoatClass {
         document: &document::ASTM_F1941,
         place: "Table 1",
         name: "Fe/Zn 3",
         applies: "threaded fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(3.0, Basis::Memory)),
+        single: Some(ThicknessLimit::um(3.0, Basis::Memory)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_F1941,
         place: "Table 1",
         name: "Fe/Zn 5",
         applies: "threaded fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(5.0, Basis::Memory)),
+        single: Some(ThicknessLimit::um(5.0, Basis::Memory)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_F1941,
         place: "Table 1",
         name: "Fe/Zn 8",
         applies: "threaded fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(8.0, Basis::Memory)),
+        single: Some(ThicknessLimit::um(8.0, Basis::Memory)),
         average: None,
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_F1941,
         place: "Table 1",
         name: "Fe/Zn 12",
         applies: "threaded fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(12.0, Basis::Memory)),
+        single: Some(ThicknessLimit::um(12.0, Basis::Memory)),
         average: None,
         lot_average: None,
         average_greatest: None,

@@ -3,31 +3,32 @@
 //! The averages are over a batch lot; the lot average is over a production lot. Later editions
 //! reworked the table and added metric rows; they were not read.
 
-use crate::coat::{Class, Limit, Process};
+use super::coat_class::{CoatClass, ThicknessLimit};
+use crate::process::Process;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
-pub static CLASSES: &[Class] = &[
-    Class {
+pub static CLASSES: &[CoatClass] = &[
+    CoatClass {
         document: &document::ASTM_F2329,
         place: "thickness table",
         name: "over 3/8 in",
         applies: "fasteners over 3/8 in; washers 3/16 to 1/4 in thick",
         process: Process::HotDip,
-        single: Some(Limit::inch(0.0017, Basis::Read)),
-        average: Some(Limit::inch(0.0017, Basis::Read)),
-        lot_average: Some(Limit::inch(0.002, Basis::Read)),
+        single: Some(ThicknessLimit::inch(0.0017, Basis::Read)),
+        average: Some(ThicknessLimit::inch(0.0017, Basis::Read)),
+        lot_average: Some(ThicknessLimit::inch(0.002, Basis::Read)),
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ASTM_F2329,
         place: "thickness table",
         name: "3/8 in and under",
         applies: "fasteners of 3/8 in and under; washers under 3/16 in thick",
         process: Process::HotDip,
-        single: Some(Limit::inch(0.0015, Basis::Read)),
-        average: Some(Limit::inch(0.0015, Basis::Read)),
-        lot_average: Some(Limit::inch(0.0017, Basis::Read)),
+        single: Some(ThicknessLimit::inch(0.0015, Basis::Read)),
+        average: Some(ThicknessLimit::inch(0.0015, Basis::Read)),
+        lot_average: Some(ThicknessLimit::inch(0.0017, Basis::Read)),
         average_greatest: None,
     },
 ];

@@ -1,118 +1,119 @@
 //! ISO 1461:2009, hot-dip galvanized articles: Table 3 (not centrifuged, read) and Table 4
 //! (centrifuged, from memory).
 
-use crate::coat::{Class, Limit, Process};
+use super::coat_class::{CoatClass, ThicknessLimit};
+use crate::process::Process;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
-pub static CLASSES: &[Class] = &[
-    Class {
+pub static CLASSES: &[CoatClass] = &[
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 4",
         name: "threads over 6 mm",
         applies: "articles with threads, centrifuged",
         process: Process::HotDip,
-        single: Some(Limit::um(40.0, Basis::Memory).g_m2(285.0)),
-        average: Some(Limit::um(50.0, Basis::Memory).g_m2(360.0)),
+        single: Some(ThicknessLimit::um(40.0, Basis::Memory).g_m2(285.0)),
+        average: Some(ThicknessLimit::um(50.0, Basis::Memory).g_m2(360.0)),
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 4",
         name: "threads of 6 mm and under",
         applies: "articles with threads, centrifuged",
         process: Process::HotDip,
-        single: Some(Limit::um(20.0, Basis::Memory).g_m2(145.0)),
-        average: Some(Limit::um(25.0, Basis::Memory).g_m2(180.0)),
+        single: Some(ThicknessLimit::um(20.0, Basis::Memory).g_m2(145.0)),
+        average: Some(ThicknessLimit::um(25.0, Basis::Memory).g_m2(180.0)),
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 4",
         name: "spun, 3 mm and over",
         applies: "other centrifuged articles, castings too",
         process: Process::HotDip,
-        single: Some(Limit::um(45.0, Basis::Memory).g_m2(325.0)),
-        average: Some(Limit::um(55.0, Basis::Memory).g_m2(395.0)),
+        single: Some(ThicknessLimit::um(45.0, Basis::Memory).g_m2(325.0)),
+        average: Some(ThicknessLimit::um(55.0, Basis::Memory).g_m2(395.0)),
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 4",
         name: "spun, under 3 mm",
         applies: "other centrifuged articles, castings too",
         process: Process::HotDip,
-        single: Some(Limit::um(35.0, Basis::Memory).g_m2(250.0)),
-        average: Some(Limit::um(45.0, Basis::Memory).g_m2(325.0)),
+        single: Some(ThicknessLimit::um(35.0, Basis::Memory).g_m2(250.0)),
+        average: Some(ThicknessLimit::um(45.0, Basis::Memory).g_m2(325.0)),
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 3",
         name: "steel over 6 mm",
         applies: "not centrifuged",
         process: Process::HotDip,
-        single: Some(Limit::um(70.0, Basis::Read).g_m2(505.0)),
-        average: Some(Limit::um(85.0, Basis::Read).g_m2(610.0)),
+        single: Some(ThicknessLimit::um(70.0, Basis::Read).g_m2(505.0)),
+        average: Some(ThicknessLimit::um(85.0, Basis::Read).g_m2(610.0)),
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 3",
         name: "steel over 3 to 6 mm",
         applies: "not centrifuged",
         process: Process::HotDip,
-        single: Some(Limit::um(55.0, Basis::Read).g_m2(395.0)),
-        average: Some(Limit::um(70.0, Basis::Read).g_m2(505.0)),
+        single: Some(ThicknessLimit::um(55.0, Basis::Read).g_m2(395.0)),
+        average: Some(ThicknessLimit::um(70.0, Basis::Read).g_m2(505.0)),
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 3",
         name: "steel 1.5 to 3 mm",
         applies: "not centrifuged",
         process: Process::HotDip,
-        single: Some(Limit::um(45.0, Basis::Read).g_m2(325.0)),
-        average: Some(Limit::um(55.0, Basis::Read).g_m2(395.0)),
+        single: Some(ThicknessLimit::um(45.0, Basis::Read).g_m2(325.0)),
+        average: Some(ThicknessLimit::um(55.0, Basis::Read).g_m2(395.0)),
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 3",
         name: "steel under 1.5 mm",
         applies: "not centrifuged",
         process: Process::HotDip,
-        single: Some(Limit::um(35.0, Basis::Read).g_m2(250.0)),
-        average: Some(Limit::um(45.0, Basis::Read).g_m2(325.0)),
+        single: Some(ThicknessLimit::um(35.0, Basis::Read).g_m2(250.0)),
+        average: Some(ThicknessLimit::um(45.0, Basis::Read).g_m2(325.0)),
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 3",
         name: "castings 6 mm and over",
         applies: "not centrifuged",
         process: Process::HotDip,
-        single: Some(Limit::um(70.0, Basis::Read).g_m2(505.0)),
-        average: Some(Limit::um(80.0, Basis::Read).g_m2(575.0)),
+        single: Some(ThicknessLimit::um(70.0, Basis::Read).g_m2(505.0)),
+        average: Some(ThicknessLimit::um(80.0, Basis::Read).g_m2(575.0)),
         lot_average: None,
         average_greatest: None,
     },
-    Class {
+    CoatClass {
         document: &document::ISO_1461,
         place: "Table 3",
         name: "castings under 6 mm",
         applies: "not centrifuged",
         process: Process::HotDip,
-        single: Some(Limit::um(60.0, Basis::Read).g_m2(430.0)),
-        average: Some(Limit::um(70.0, Basis::Read).g_m2(505.0)),
+        single: Some(ThicknessLimit::um(60.0, Basis::Read).g_m2(430.0)),
+        average: Some(ThicknessLimit::um(70.0, Basis::Read).g_m2(505.0)),
         lot_average: None,
         average_greatest: None,
     },

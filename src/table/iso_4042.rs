@@ -1,108 +1,109 @@
 //! ISO 4042:1999, electroplated fasteners: Table 1, nominal thickness with the least local
 //! thickness and both limits of the batch average.
 
-use crate::coat::{Class, Limit, Process};
+use super::coat_class::{CoatClass, ThicknessLimit};
+use crate::process::Process;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
-pub static CLASSES: &[Class] = &[
-    Class {
+pub static CLASSES: &[CoatClass] = &[
+    CoatClass {
         document: &document::ISO_4042_1999,
         place: "Table 1",
         name: "nominal 3",
         applies: "electroplated fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(3.0, Basis::Read)),
-        average: Some(Limit::um(3.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(3.0, Basis::Read)),
+        average: Some(ThicknessLimit::um(3.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(Limit::um(5.0, Basis::Read)),
+        average_greatest: Some(ThicknessLimit::um(5.0, Basis::Read)),
     },
-    Class {
+    CoatClass {
         document: &document::ISO_4042_1999,
         place: "Table 1",
         name: "nominal 5",
         applies: "electroplated fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(5.0, Basis::Read)),
-        average: Some(Limit::um(4.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(5.0, Basis::Read)),
+        average: Some(ThicknessLimit::um(4.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(Limit::um(6.0, Basis::Read)),
+        average_greatest: Some(ThicknessLimit::um(6.0, Basis::Read)),
     },
-    Class {
+    CoatClass {
         document: &document::ISO_4042_1999,
         place: "Table 1",
         name: "nominal 8",
         applies: "electroplated fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(8.0, Basis::Read)),
-        average: Some(Limit::um(7.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(8.0, Basis::Read)),
+        average: Some(ThicknessLimit::um(7.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(Limit::um(10.0, Basis::Read)),
+        average_greatest: Some(ThicknessLimit::um(10.0, Basis::Read)),
     },
-    Class {
+    CoatClass {
         document: &document::ISO_4042_1999,
         place: "Table 1",
         name: "nominal 10",
         applies: "electroplated fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(10.0, Basis::Read)),
-        average: Some(Limit::um(9.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(10.0, Basis::Read)),
+        average: Some(ThicknessLimit::um(9.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(Limit::um(12.0, Basis::Read)),
+        average_greatest: Some(ThicknessLimit::um(12.0, Basis::Read)),
     },
-    Class {
+    CoatClass {
         document: &document::ISO_4042_1999,
         place: "Table 1",
         name: "nominal 12",
         applies: "electroplated fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(12.0, Basis::Read)),
-        average: Some(Limit::um(11.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(12.0, Basis::Read)),
+        average: Some(ThicknessLimit::um(11.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(Limit::um(15.0, Basis::Read)),
+        average_greatest: Some(ThicknessLimit::um(15.0, Basis::Read)),
     },
-    Class {
+    CoatClass {
         document: &document::ISO_4042_1999,
         place: "Table 1",
         name: "nominal 15",
         applies: "electroplated fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(15.0, Basis::Read)),
-        average: Some(Limit::um(14.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(15.0, Basis::Read)),
+        average: Some(ThicknessLimit::um(14.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(Limit::um(18.0, Basis::Read)),
+        average_greatest: Some(ThicknessLimit::um(18.0, Basis::Read)),
     },
-    Class {
+    CoatClass {
         document: &document::ISO_4042_1999,
         place: "Table 1",
         name: "nominal 20",
         applies: "electroplated fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(20.0, Basis::Read)),
-        average: Some(Limit::um(18.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(20.0, Basis::Read)),
+        average: Some(ThicknessLimit::um(18.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(Limit::um(23.0, Basis::Read)),
+        average_greatest: Some(ThicknessLimit::um(23.0, Basis::Read)),
     },
-    Class {
+    CoatClass {
         document: &document::ISO_4042_1999,
         place: "Table 1",
         name: "nominal 25",
         applies: "electroplated fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(25.0, Basis::Read)),
-        average: Some(Limit::um(23.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(25.0, Basis::Read)),
+        average: Some(ThicknessLimit::um(23.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(Limit::um(28.0, Basis::Read)),
+        average_greatest: Some(ThicknessLimit::um(28.0, Basis::Read)),
     },
-    Class {
+    CoatClass {
         document: &document::ISO_4042_1999,
         place: "Table 1",
         name: "nominal 30",
         applies: "electroplated fasteners",
         process: Process::Electroplated,
-        single: Some(Limit::um(30.0, Basis::Read)),
-        average: Some(Limit::um(27.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(30.0, Basis::Read)),
+        average: Some(ThicknessLimit::um(27.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(Limit::um(35.0, Basis::Read)),
+        average_greatest: Some(ThicknessLimit::um(35.0, Basis::Read)),
     },
 ];

@@ -23,7 +23,7 @@ pub struct Row {
 
 /// A class whose loads are held here.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Class {
+pub enum PropertyClass {
     /// 8.8.
     Class8_8,
     /// 10.9.
@@ -31,11 +31,11 @@ pub enum Class {
 }
 
 /// The printed loads of a coarse bolt: least ultimate load, proof load, and where each stands.
-pub fn loads(diameter_mm: u16, class: Class) -> Option<((Force, Source), (Force, Source))> {
+pub fn loads(diameter_mm: u16, class: PropertyClass) -> Option<((Force, Source), (Force, Source))> {
     let row = ROWS.iter().find(|row| row.diameter_mm == diameter_mm)?;
     let of = |[first, second]: [f64; 2]| match class {
-        Class::Class8_8 => first,
-        Class::Class10_9 => second,
+        PropertyClass::Class8_8 => first,
+        PropertyClass::Class10_9 => second,
     };
     Some((
         (Force::from_newton(of(row.ultimate)), document::ISO_898_1.read("least ultimate tensile loads")),

@@ -14,13 +14,13 @@ pub struct SteelRow {
     /// How the steel is treated.
     pub treatment: Treatment,
     /// Rockwell C.
-    pub hrc: Option<Limits>,
+    pub hrc: Option<HardnessLimits>,
     /// Rockwell B.
-    pub hrb: Option<Limits>,
+    pub hrb: Option<HardnessLimits>,
     /// Vickers.
-    pub hv: Option<Limits>,
+    pub hv: Option<HardnessLimits>,
     /// Brinell.
-    pub hb: Option<Limits>,
+    pub hb: Option<HardnessLimits>,
     /// Least tensile strength.
     pub tensile_least: Option<Known<Stress>>,
     /// Greatest tensile strength, where one is set.
@@ -42,7 +42,7 @@ pub struct Known<T> {
 
 /// The limits of a hardness on one scale; a standard may set only one of them.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Limits {
+pub struct HardnessLimits {
     /// The least, if one is set.
     pub least: Option<Hardness>,
     /// The greatest, if one is set.
@@ -148,7 +148,7 @@ impl SteelRow {
     /// With Rockwell C limits.
     #[must_use]
     pub const fn hrc(mut self, least: f64, greatest: f64, source: Source) -> Self {
-        self.hrc = Some(Limits::both(Scale::Hrc, least, greatest, source));
+        self.hrc = Some(HardnessLimits::both(Scale::Hrc, least, greatest, source));
         self
     }
 
@@ -156,28 +156,28 @@ impl SteelRow {
     #[must_use]
     pub const fn hrc_to(mut self, greatest: f64, source: Source) -> Self {
         let greatest = Hardness { scale: Scale::Hrc, number: greatest };
-        self.hrc = Some(Limits { least: None, greatest: Some(greatest), source });
+        self.hrc = Some(HardnessLimits { least: None, greatest: Some(greatest), source });
         self
     }
 
     /// With Rockwell B limits.
     #[must_use]
     pub const fn hrb(mut self, least: f64, greatest: f64, source: Source) -> Self {
-        self.hrb = Some(Limits::both(Scale::Hrb, least, greatest, source));
+        self.hrb = Some(HardnessLimits::both(Scale::Hrb, least, greatest, source));
         self
     }
 
     /// With Vickers limits.
     #[must_use]
     pub const fn hv(mut self, least: f64, greatest: f64, source: Source) -> Self {
-        self.hv = Some(Limits::both(Scale::Hv, least, greatest, source));
+        self.hv = Some(HardnessLimits::both(Scale::Hv, least, greatest, source));
         self
     }
 
     /// With Brinell limits.
     #[must_use]
     pub const fn hb(mut self, least: f64, greatest: f64, source: Source) -> Self {
-        self.hb = Some(Limits::both(Scale::Hb, least, greatest, source));
+        self.hb = Some(HardnessLimits::both(Scale::Hb, least, greatest, source));
         self
     }
 
@@ -217,7 +217,7 @@ impl SteelRow {
     }
 
     /// The limits printed on a scale.
-    pub const fn limits(&self, scale: Scale) -> Option<Limits> {
+    pub const fn limits(&self, scale: Scale) -> Option<HardnessLimits> {
         match scale {
             Scale::Hrc => self.hrc,
             Scale::Hrb => self.hrb,
@@ -227,7 +227,7 @@ impl SteelRow {
     }
 }
 
-impl Limits {
+impl HardnessLimits {
     const fn both(scale: Scale, least: f64, greatest: f64, source: Source) -> Self {
         Self {
             least: Some(Hardness { scale, number: least }),

@@ -4,7 +4,7 @@ use std::fmt;
 
 /// A tolerance class.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Class {
+pub enum ToleranceClass {
     /// A metric bolt: `6g`, `5g6g`, `6az`.
     Bolt(BoltClass),
     /// A metric nut: `6H`, `6AZ`.
@@ -66,19 +66,19 @@ pub enum NutPosition {
 }
 
 /// The bolt classes in common use, metric first.
-pub const COMMON_BOLT: [Class; 9] = [
-    Class::bolt(6, BoltPosition::G),
-    Class::bolt(6, BoltPosition::H),
-    Class::bolt(6, BoltPosition::E),
-    Class::bolt(6, BoltPosition::F),
-    Class::bolt(8, BoltPosition::G),
-    Class::bolt(6, BoltPosition::Az),
-    Class::UnifiedBolt(2),
-    Class::UnifiedBolt(1),
-    Class::UnifiedBolt(3),
+pub const COMMON_BOLT: [ToleranceClass; 9] = [
+    ToleranceClass::bolt(6, BoltPosition::G),
+    ToleranceClass::bolt(6, BoltPosition::H),
+    ToleranceClass::bolt(6, BoltPosition::E),
+    ToleranceClass::bolt(6, BoltPosition::F),
+    ToleranceClass::bolt(8, BoltPosition::G),
+    ToleranceClass::bolt(6, BoltPosition::Az),
+    ToleranceClass::UnifiedBolt(2),
+    ToleranceClass::UnifiedBolt(1),
+    ToleranceClass::UnifiedBolt(3),
 ];
 
-impl Class {
+impl ToleranceClass {
     /// A metric bolt class of one grade.
     pub const fn bolt(grade: u8, position: BoltPosition) -> Self {
         Self::Bolt(BoltClass { pitch: grade, crest: grade, position })
@@ -163,7 +163,7 @@ impl NutPosition {
     }
 }
 
-impl fmt::Display for Class {
+impl fmt::Display for ToleranceClass {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let (pitch, crest, letter) = match *self {
             Self::Bolt(class) => (class.pitch, class.crest, class.position.letter()),
@@ -183,10 +183,10 @@ mod tests {
     #[test]
     fn classes_read_back_as_they_show() {
         for text in ["6g", "5g6g", "6az", "6H", "6AZ", "6AX", "7H", "9g8g", "1A", "2A", "3B"] {
-            assert_eq!(Class::read(text).unwrap().to_string(), text);
+            assert_eq!(ToleranceClass::read(text).unwrap().to_string(), text);
         }
         for text in ["", "g", "2g", "6q", "5g6h", "4A", "6é", "10g"] {
-            assert_eq!(Class::read(text), None, "{text}");
+            assert_eq!(ToleranceClass::read(text), None, "{text}");
         }
     }
 }

@@ -12,13 +12,13 @@ use crate::table::iso_4042_threads::Column;
 use super::class::{BoltPosition, NutPosition};
 use super::fit::{self, Coat};
 use super::overtap::{self, Allowance};
-use super::{Class, Thread, limits, undercut};
+use super::{Thread, ToleranceClass, limits, undersize};
 
 /// A bolt class with a nut.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Pair {
     /// The bolt's class before its coat.
-    pub bolt: Class,
+    pub bolt: ToleranceClass,
     /// The nut.
     pub nut: NutChoice,
 }
@@ -27,7 +27,7 @@ pub struct Pair {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum NutChoice {
     /// Of a class of the standard, as 6G.
-    Class(Class),
+    ToleranceClass(ToleranceClass),
     /// Tapped over by a rule.
     Over(Allowance),
 }
@@ -47,32 +47,34 @@ pub fn pairs(thread: Thread) -> &'static [Pair] {
     if thread.is_metric() { METRIC } else { UNIFIED }
 }
 
-const fn class(bolt: Class, nut: Class) -> Pair {
-    Pair { bolt, nut: NutChoice::Class(nut) }
+const fn class(bolt: ToleranceClass, nut: ToleranceClass) -> Pair {
+    Pair { bolt, nut: NutChoice::ToleranceClass(nut) }
 }
 
-const fn over(bolt: Class, nut: Allowance) -> Pair {
+const fn over(bolt: ToleranceClass, nut: Allowance) -> Pair {
     Pair { bolt, nut: NutChoice::Over(nut) }
 }
 
-const BOLT_G: Class = Class::bolt(6, BoltPosition::G);
-const NUT_H: Class = Class::nut(6, NutPosition::H);
-const NUT_G: Class = Class::nut(6, NutPosition::G);
+const BOLT_G: ToleranceClass = ToleranceClass::bolt(6, BoltPosition::G);
+const NUT_H: ToleranceClass = ToleranceClass::nut(6, NutPosition::H);
+const NUT_G: ToleranceClass = ToleranceClass::nut(6, NutPosition::G);
 
 static METRIC: &[Pair] = &[
     class(BOLT_G, NUT_H),
-    class(Class::bolt(6, BoltPosition::F), NUT_H),
-    class(Class::bolt(6, BoltPosition::E), NUT_H),
+    class(ToleranceClass::bolt(6, BoltPosition::F), NUT_H),
+    class(ToleranceClass::bolt(6, BoltPosition::E), NUT_H),
     class(BOLT_G, NUT_G),
-    class(Class::bolt(6, BoltPosition::F), NUT_G),
-    class(Class::bolt(6, BoltPosition::E), NUT_G),
+    class(ToleranceClass::bolt(6, BoltPosition::F), NUT_G),
+    class(ToleranceClass::bolt(6, BoltPosition::E), NUT_G),
     over(BOLT_G, Allowance::Az),
     over(BOLT_G, Allowance::Ax),
-    class(undercut::CLASS, NUT_H),
+    class(undersize::CLASS, NUT_H),
 ];
 
-static UNIFIED: &[Pair] =
-    &[class(Class::UnifiedBolt(2), Class::UnifiedNut(2)), over(Class::UnifiedBolt(2), Allowance::A563)];
+static UNIFIED: &[Pair] = &[
+    class(ToleranceClass::UnifiedBolt(2), ToleranceClass::UnifiedNut(2)),
+    over(ToleranceClass::UnifiedBolt(2), Allowance::A563),
+];
 
 /// The thickest stated coat that a pair takes at its worst corner, with this unevenness.
 ///
@@ -81,7 +83,7 @@ static UNIFIED: &[Pair] =
 pub fn thickest(thread: Thread, pair: Pair, spread: f64, coated: Coated) -> Result<Length, Refusal> {
     let bolt = limits::bolt(thread, pair.bolt)?;
     let nut = match pair.nut {
-        NutChoice::Class(class) => limits::nut(thread, class)?,
+        NutChoice::ToleranceClass(class) => limits::nut(thread, class)?,
         NutChoice::Over(allowance) => overtap::nut(thread, allowance)?.limits,
     };
     let none = Length::from_mm(0.0);
@@ -95,7 +97,7 @@ pub fn thickest(thread: Thread, pair: Pair, spread: f64, coated: Coated) -> Resu
 /// Refuses a class that the thread does not have.
 pub fn allowance_needed(
     thread: Thread,
-    bolt: Class,
+    bolt: ToleranceClass,
     greatest: Length,
     spread: f64,
     coated: Coated,
@@ -129,7 +131,7 @@ pub fn iso_4042_deviation(thickness: Length, column: Column) -> Length {
 ///
 /// # Errors
 /// Refuses a class that the thread does not have.
-pub fn quarter(thread: Thread, bolt: Class) -> Result<Length, Refusal> {
+pub fn quarter(thread: Thread, bolt: ToleranceClass) -> Result<Length, Refusal> {
     Ok(Length::from_mm(limits::bolt(thread, bolt)?.allowance().mm() / fit::PITCH_GROWTH))
 }
 
@@ -145,7 +147,7 @@ pub fn quarter_source(thread: Thread) -> Source {
 impl std::fmt::Display for NutChoice {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
-            Self::Class(class) => write!(f, "{class}"),
+            Self::ToleranceClass(class) => write!(f, "{class}"),
             Self::Over(allowance) => write!(f, "{allowance}"),
         }
     }

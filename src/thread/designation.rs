@@ -7,7 +7,7 @@ use crate::quantity::{decimal, number};
 use crate::table::asme_b1_1::Series;
 use crate::table::iso_261;
 
-use super::{Class, Thread};
+use super::{Thread, ToleranceClass};
 
 /// A thread and, where it was written, its tolerance class.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -15,7 +15,7 @@ pub struct Designation {
     /// The thread.
     pub thread: Thread,
     /// The class written behind it.
-    pub class: Option<Class>,
+    pub class: Option<ToleranceClass>,
 }
 
 /// Why a text is not a designation.
@@ -151,7 +151,7 @@ fn with_class(thread: Thread, rest: &str) -> Result<Designation, Unreadable> {
     if rest.is_empty() {
         return Ok(Designation { thread, class: None });
     }
-    match Class::read(rest) {
+    match ToleranceClass::read(rest) {
         Some(class) if class.is_metric() == thread.is_metric() => {
             Ok(Designation { thread, class: Some(class) })
         }

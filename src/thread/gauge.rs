@@ -7,7 +7,7 @@ use crate::table::Refusal;
 use super::class::BoltPosition;
 use super::fit::{CREST_GROWTH, Coat, PITCH_GROWTH};
 use super::limits::{self, BoltLimits, Limits};
-use super::{Class, Thread};
+use super::{Thread, ToleranceClass};
 
 /// Where the gauge after plating is published: a coat within the allowance is gauged with 6h (3A).
 pub fn after_plating(thread: Thread) -> Source {
@@ -26,7 +26,11 @@ pub const THICKER: f64 = 0.5;
 /// # Errors
 /// Refuses a thread that has no such class.
 pub fn basic(thread: Thread) -> Result<BoltLimits, Refusal> {
-    let class = if thread.is_metric() { Class::bolt(6, BoltPosition::H) } else { Class::UnifiedBolt(3) };
+    let class = if thread.is_metric() {
+        ToleranceClass::bolt(6, BoltPosition::H)
+    } else {
+        ToleranceClass::UnifiedBolt(3)
+    };
     limits::bolt(thread, class)
 }
 

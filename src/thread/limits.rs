@@ -3,7 +3,7 @@
 use crate::quantity::Length;
 use crate::table::{Printed, Refusal};
 
-use super::{Class, Thread};
+use super::{Thread, ToleranceClass};
 
 mod metric;
 mod unified;
@@ -60,10 +60,10 @@ pub struct NutLimits {
 /// # Errors
 /// Refuses a class that is not a bolt's, that belongs to the other system of threads, or that the
 /// tables do not have for this thread.
-pub fn bolt(thread: Thread, class: Class) -> Result<BoltLimits, Refusal> {
+pub fn bolt(thread: Thread, class: ToleranceClass) -> Result<BoltLimits, Refusal> {
     match (thread.is_metric(), class) {
-        (true, Class::Bolt(class)) => metric::bolt(thread, class),
-        (false, Class::UnifiedBolt(class)) => unified::bolt(thread, class),
+        (true, ToleranceClass::Bolt(class)) => metric::bolt(thread, class),
+        (false, ToleranceClass::UnifiedBolt(class)) => unified::bolt(thread, class),
         _ => Err(wrong_class(thread, class, "bolt", "e, f, g, h or az (6g, 5g6g, 6az)", "1A, 2A and 3A")),
     }
 }
@@ -72,17 +72,17 @@ pub fn bolt(thread: Thread, class: Class) -> Result<BoltLimits, Refusal> {
 ///
 /// # Errors
 /// Refuses as [`bolt`] does.
-pub fn nut(thread: Thread, class: Class) -> Result<NutLimits, Refusal> {
+pub fn nut(thread: Thread, class: ToleranceClass) -> Result<NutLimits, Refusal> {
     match (thread.is_metric(), class) {
-        (true, Class::Nut(class)) => metric::nut(thread, class),
-        (false, Class::UnifiedNut(class)) => unified::nut(thread, class),
+        (true, ToleranceClass::Nut(class)) => metric::nut(thread, class),
+        (false, ToleranceClass::UnifiedNut(class)) => unified::nut(thread, class),
         _ => Err(wrong_class(thread, class, "nut", "G, H, AZ or AX (6H, 6AZ, 6AX)", "1B, 2B and 3B")),
     }
 }
 
 fn wrong_class(
     thread: Thread,
-    class: Class,
+    class: ToleranceClass,
     part: &str,
     metric: &'static str,
     unified: &'static str,

@@ -8,7 +8,7 @@ use crate::table::{Printed, Refusal, astm_a563, iso_965_5};
 
 use super::class::NutPosition;
 use super::limits::{self, NutLimits};
-use super::{Class, Thread};
+use super::{Thread, ToleranceClass};
 
 /// By which rule a nut is tapped over.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -71,8 +71,8 @@ pub fn nut(thread: Thread, allowance: Allowance) -> Result<Nut, Refusal> {
 }
 
 /// The class of the nut that is not tapped over: 6H, 2B.
-pub fn standard_class(thread: Thread) -> Class {
-    if thread.is_metric() { Class::nut(6, NutPosition::H) } else { Class::UnifiedNut(2) }
+pub fn standard_class(thread: Thread) -> ToleranceClass {
+    if thread.is_metric() { ToleranceClass::nut(6, NutPosition::H) } else { ToleranceClass::UnifiedNut(2) }
 }
 
 fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> Result<Nut, Refusal> {
@@ -83,7 +83,7 @@ fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> 
             document::ISO_965_5.read("scope"),
         ));
     }
-    let limits = limits::nut(thread, Class::nut(6, position))?;
+    let limits = limits::nut(thread, ToleranceClass::nut(6, position))?;
     Ok(Nut { limits, standard, allowance: limits.deviation })
 }
 

@@ -6,7 +6,7 @@ use kettle_barrel::thread::class::BoltPosition;
 use kettle_barrel::thread::fit::{Coat, Fit, fit};
 use kettle_barrel::thread::overtap::{self, Allowance};
 use kettle_barrel::thread::strength::{Joint, Sizes, shear_area, strength};
-use kettle_barrel::thread::{Class, Designation, H, Thread, limits, undercut};
+use kettle_barrel::thread::{Designation, H, Thread, ToleranceClass, limits, undersize};
 use proptest::prelude::*;
 
 fn any_thread() -> impl Strategy<Value = Thread> {
@@ -14,8 +14,8 @@ fn any_thread() -> impl Strategy<Value = Thread> {
     (0..all.len()).prop_map(move |at| all[at])
 }
 
-fn usual_bolt(thread: Thread) -> Class {
-    if thread.is_metric() { Class::bolt(6, BoltPosition::G) } else { Class::UnifiedBolt(2) }
+fn usual_bolt(thread: Thread) -> ToleranceClass {
+    if thread.is_metric() { ToleranceClass::bolt(6, BoltPosition::G) } else { ToleranceClass::UnifiedBolt(2) }
 }
 
 fn fit_with(thread: Thread, allowance_um: f64, coat: Coat) -> Fit {
@@ -65,7 +65,7 @@ proptest! {
     ) {
         prop_assume!(thread.is_metric());
         let plain = joint(thread, bolt, nut);
-        let under = undercut::bolt(thread).unwrap();
+        let under = undersize::bolt(thread).unwrap();
         let usual = limits::bolt(thread, usual_bolt(thread)).unwrap();
         let nut = overtap::nut(thread, Allowance::Standard).unwrap().limits;
         prop_assert!(under.stress_area < thread.stress_area());
@@ -190,18 +190,18 @@ fn every_class_has_limits_or_a_refusal() {
         for grade in 3..=9 {
             for crest in [4, 6, 8] {
                 for letter in ["e", "f", "g", "h", "az"] {
-                    let class = Class::read(&format!("{grade}{letter}{crest}{letter}")).unwrap();
+                    let class = ToleranceClass::read(&format!("{grade}{letter}{crest}{letter}")).unwrap();
                     found += usize::from(limits::bolt(thread, class).is_ok());
                 }
             }
             for letter in ["G", "H", "AZ", "AX"] {
-                let class = Class::read(&format!("{grade}{letter}")).unwrap();
+                let class = ToleranceClass::read(&format!("{grade}{letter}")).unwrap();
                 found += usize::from(limits::nut(thread, class).is_ok());
             }
         }
         for class in 1..=3 {
-            found += usize::from(limits::bolt(thread, Class::UnifiedBolt(class)).is_ok());
-            found += usize::from(limits::nut(thread, Class::UnifiedNut(class)).is_ok());
+            found += usize::from(limits::bolt(thread, ToleranceClass::UnifiedBolt(class)).is_ok());
+            found += usize::from(limits::nut(thread, ToleranceClass::UnifiedNut(class)).is_ok());
         }
         // 3 to 7 with crests 4 and 6 in five positions, and nuts of 4 to 7 in four; or 1A to 3B.
         let least = if thread.is_metric() { 5 * 2 * 5 + 4 * 4 } else { 6 };

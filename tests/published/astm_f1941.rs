@@ -6,7 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::source::Basis;
 use kettle_barrel::table::astm_f1941::CLASSES;
 
-use crate::coat_class::{Limit::*, Row, Unit::*, check};
+use crate::coat_class::{Compared::*, Row, Unit::*, check};
 
 /// Class, limit, unit, printed value, basis.
 const ROWS: &[Row] = &[

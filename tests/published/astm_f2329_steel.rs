@@ -28,7 +28,7 @@ fn case_hardened_fasteners_are_not_hot_dipped() {
     let steel = Steel::Hardness(Hardness::hrc(25.0));
     let state = State { steel, case_hardened: true, cold_worked: false };
     let ruling =
-        hydrogen::judge(Rule::F2329CaseHardened, &state, &state.gauge().unwrap(), Cleaning::Mechanical)
+        hydrogen::judge(Rule::F2329CaseHardened, &state, &state.levels().unwrap(), Cleaning::Mechanical)
             .unwrap();
     assert_eq!((ruling.standing, ruling.rule.source().basis), (Standing::Forbidden, Read));
 }

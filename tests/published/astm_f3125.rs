@@ -49,7 +49,7 @@ fn a490_takes_no_zinc() {
     let bases = [(Rule::F3125Kettle, Memory), (Rule::F3125Barrel, Memory), (Rule::A490Cell, Read)];
     let state = State::of(Steel::Grade(Grade::A490.any_size().unwrap()));
     for (rule, basis) in bases {
-        let ruling = hydrogen::judge(rule, &state, &state.gauge().unwrap(), Cleaning::Mechanical).unwrap();
+        let ruling = hydrogen::judge(rule, &state, &state.levels().unwrap(), Cleaning::Mechanical).unwrap();
         assert_eq!((ruling.standing, rule.source().basis), (Standing::Forbidden, basis));
     }
 }

@@ -2,15 +2,15 @@
 //! at the limit and just below it.
 
 use kettle_barrel::calculator::evaluate;
-use kettle_barrel::coat::{Class, Limit as Asked};
+use kettle_barrel::coat::{CoatClass, ThicknessLimit as Asked};
 use kettle_barrel::source::Basis;
 
 /// Class, limit, unit, printed value, basis.
-pub type Row = (&'static str, Limit, Unit, f64, Basis);
+pub type Row = (&'static str, Compared, Unit, f64, Basis);
 
 /// Which of a class's limits.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Limit {
+pub enum Compared {
     /// A single article or place.
     Single,
     /// The average of a batch.
@@ -32,14 +32,14 @@ pub enum Unit {
 }
 
 /// Checks every row against the classes.
-pub fn check(classes: &'static [Class], rows: &[Row]) {
+pub fn check(classes: &'static [CoatClass], rows: &[Row]) {
     for &(name, which, unit, printed, basis) in rows {
         let class = classes.iter().find(|class| class.name == name).unwrap_or_else(|| panic!("no {name}"));
         let limit = match which {
-            Limit::Single => class.single,
-            Limit::Average => class.average,
-            Limit::LotAverage => class.lot_average,
-            Limit::AverageGreatest => class.average_greatest,
+            Compared::Single => class.single,
+            Compared::Average => class.average,
+            Compared::LotAverage => class.lot_average,
+            Compared::AverageGreatest => class.average_greatest,
         }
         .unwrap_or_else(|| panic!("{name} has no {which:?}"));
         // A document prints its limit in several units, each rounded: the last printed digit decides.
@@ -68,12 +68,12 @@ pub fn check(classes: &'static [Class], rows: &[Row]) {
 }
 
 /// The calculator finds a coat at the limit good and one a tenth of a micrometre thinner short.
-fn at_the_limit(class: &Class, which: Limit, limit: &Asked) {
+fn at_the_limit(class: &CoatClass, which: Compared, limit: &Asked) {
     let part = match which {
-        Limit::Single => 0,
-        Limit::Average => 1,
+        Compared::Single => 0,
+        Compared::Average => 1,
         // The calculator states single values and averages only.
-        Limit::LotAverage | Limit::AverageGreatest => return,
+        Compared::LotAverage | Compared::AverageGreatest => return,
     };
     for (coat, word) in [(limit.thickness.um(), "met"), (limit.thickness.um() - 0.1, "short")] {
         let report = evaluate("coat", [("coat", format!("{coat:.1} µm").as_str())]).unwrap();

@@ -5,7 +5,7 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::source::Basis;
-use kettle_barrel::thread::undercut;
+use kettle_barrel::thread::undersize;
 
 use crate::limit::{limit, same_digits, thread};
 
@@ -13,7 +13,7 @@ use crate::limit::{limit, same_digits, thread};
 fn limits_of_m8_follow_the_formulas() {
     for &(name, designation, of_class, printed, _) in LIMITS {
         let ours = match name {
-            "d3" => undercut::bolt(thread(designation)).unwrap().root_diameter,
+            "d3" => undersize::bolt(thread(designation)).unwrap().root_diameter,
             _ => limit(name, designation, of_class),
         };
         same_digits(ours.mm(), printed, &format!("{name} {designation} {of_class}"));
@@ -24,7 +24,7 @@ fn limits_of_m8_follow_the_formulas() {
 /// needs the −325 µm of the formula.
 #[test]
 fn the_stress_area_of_an_undercut_m8_needs_the_formula() {
-    let bolt = undercut::bolt(thread("M8")).unwrap();
+    let bolt = undersize::bolt(thread("M8")).unwrap();
     same_digits(bolt.stress_area.mm2(), "33.2", "As az M8");
     same_digits(bolt.limits.deviation.value.um(), "-325", "es az M8");
 }

@@ -4,7 +4,7 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::source::Basis;
-use kettle_barrel::table::iso_898_1_loads::Class::{self, Class8_8, Class10_9};
+use kettle_barrel::table::iso_898_1_loads::PropertyClass::{self, Class8_8, Class10_9};
 use kettle_barrel::table::iso_898_1_loads::{ROWS, loads};
 
 use crate::limit::thread;
@@ -61,7 +61,7 @@ fn printed_loads_that_are_not_strength_times_area_are_marked() {
 }
 
 /// Diameter, class, load: the product rounded to three digits, and what is printed instead.
-const DIFFERENT: &[(u16, Class, Load, f64, f64)] = &[
+const DIFFERENT: &[(u16, PropertyClass, Load, f64, f64)] = &[
     (6, Class8_8, Proof, 11_700.0, 11_600.0),
     (8, Class8_8, Ultimate, 29_300.0, 29_200.0),
     (16, Class8_8, Ultimate, 126_000.0, 125_000.0),
@@ -85,7 +85,7 @@ const AREAS: &[(&str, &str, Basis)] = &[
 ];
 
 /// Diameter in mm, class, load, value in N, basis.
-const LOADS: &[(u16, Class, Load, f64, Basis)] = &[
+const LOADS: &[(u16, PropertyClass, Load, f64, Basis)] = &[
     (6, Class8_8, Ultimate, 16100.0, Basis::Read),
     (6, Class10_9, Ultimate, 20900.0, Basis::Read),
     (6, Class8_8, Proof, 11600.0, Basis::Read),

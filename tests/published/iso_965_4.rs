@@ -4,7 +4,7 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::source::Basis;
-use kettle_barrel::thread::{limits, undercut};
+use kettle_barrel::thread::{limits, undersize};
 
 use crate::limit::{class, figure, limit, same_digits, thread};
 
@@ -19,7 +19,7 @@ fn deviations_are_the_published_ones() {
             "es" => es,
             "ei d2" => es - bolt.pitch_tolerance.value.um(),
             "ei d" => es - bolt.major_tolerance.value.um(),
-            "d3" => undercut::bolt(thread).unwrap().root_diameter.um() - thread.minor_diameter().um(),
+            "d3" => undersize::bolt(thread).unwrap().root_diameter.um() - thread.minor_diameter().um(),
             "Td2" => bolt.pitch_tolerance.value.um(),
             "Td" => bolt.major_tolerance.value.um(),
             _ => panic!("{name}"),
@@ -37,7 +37,7 @@ fn deviations_are_the_published_ones() {
 fn limits_are_the_published_ones() {
     for &(name, designation, of_class, printed, _) in LIMITS {
         let ours = match name {
-            "d3" => undercut::bolt(thread(designation)).unwrap().root_diameter,
+            "d3" => undersize::bolt(thread(designation)).unwrap().root_diameter,
             _ => limit(name, designation, of_class),
         };
         same_digits(ours.mm(), printed, &format!("{name} {designation} {of_class}"));

@@ -2,7 +2,7 @@
 
 use kettle_barrel::calculator::evaluate;
 use kettle_barrel::quantity::Length;
-use kettle_barrel::thread::{Class, Designation, Thread, limits};
+use kettle_barrel::thread::{Designation, Thread, ToleranceClass, limits};
 
 /// Name of the limit, thread, class, printed value.
 pub type Row = (&'static str, &'static str, &'static str, &'static str);
@@ -13,8 +13,8 @@ pub fn thread(text: &str) -> Thread {
 }
 
 /// A class as it is written.
-pub fn class(text: &str) -> Class {
-    Class::read(text).unwrap_or_else(|| panic!("no class {text}"))
+pub fn class(text: &str) -> ToleranceClass {
+    ToleranceClass::read(text).unwrap_or_else(|| panic!("no class {text}"))
 }
 
 /// The limit of that name: small letters for the bolt, capitals for the nut, as the standards write

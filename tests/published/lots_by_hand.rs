@@ -10,7 +10,7 @@ fn check(pairs: &[(&str, &str)]) -> Report {
     evaluate("lot", pairs.iter().copied()).unwrap_or_else(|problems| panic!("{pairs:?}: {problems}"))
 }
 
-fn outcome(pairs: &[(&str, &str)]) -> String {
+fn decision(pairs: &[(&str, &str)]) -> String {
     let headline = check(pairs).headline;
     headline.split(':').next().unwrap().to_owned()
 }
@@ -59,20 +59,20 @@ fn every_outcome_of_every_standard() {
         if !class.is_empty() {
             pairs.push((class_field, class));
         }
-        assert_eq!(outcome(&pairs), expected, "{standard} {class} {readings} ±{gauge}");
+        assert_eq!(decision(&pairs), expected, "{standard} {class} {readings} ±{gauge}");
     }
 }
 
 /// A153: two more sets of three, each on its own. ISO 1461: twice the articles, together.
 #[test]
 fn the_retest_decides() {
-    let a153 = |readings| outcome(&[("lot", "100"), ("stage", "retest"), ("readings", readings)]);
+    let a153 = |readings| decision(&[("lot", "100"), ("stage", "retest"), ("readings", readings)]);
     assert_eq!(a153("53; 52; 54; 60; 61; 62"), "Accept");
     // The mean of all six is 56.8, but the first set alone has 52.
     assert_eq!(a153("52; 51; 53; 60; 61; 64"), "Reject");
     assert_eq!(a153("60; 61; 62; 63"), "Not decided");
     let iso1461 = |readings| {
-        outcome(&[("standard", "iso1461"), ("lot", "300"), ("stage", "retest"), ("readings", readings)])
+        decision(&[("standard", "iso1461"), ("lot", "300"), ("stage", "retest"), ("readings", readings)])
     };
     assert_eq!(iso1461("49; 49; 49; 51; 51; 51"), "Accept");
     assert_eq!(iso1461("49; 49; 49; 49; 51; 51"), "Reject");
@@ -83,12 +83,12 @@ fn the_retest_decides() {
 /// ASTM E29: 52.5 rounds to the even 52, 53.5 to 54; as they are, 52.6 misses 53.
 #[test]
 fn rounding_to_the_digits_of_the_limit() {
-    let rounded = |readings| outcome(&[("lot", "100"), ("rounding", "limit"), ("readings", readings)]);
+    let rounded = |readings| decision(&[("lot", "100"), ("rounding", "limit"), ("readings", readings)]);
     assert_eq!(rounded("52.6; 52.6; 52.6"), "Accept");
     assert_eq!(rounded("52.5; 52.5; 52.5"), "Measure again");
-    assert_eq!(outcome(&[("lot", "100"), ("readings", "52.6; 52.6; 52.6")]), "Measure again");
+    assert_eq!(decision(&[("lot", "100"), ("readings", "52.6; 52.6; 52.6")]), "Measure again");
     let own = |readings| {
-        outcome(&[
+        decision(&[
             ("standard", "own"),
             ("own_mean", "54 µm"),
             ("own_article", ""),
@@ -120,7 +120,7 @@ fn the_bound_on_the_mean_by_hand() {
 #[test]
 fn an_agreed_sample_replaces_the_table() {
     let pairs = [("lot", "20000"), ("readings", "60; 61; 62; 60")];
-    assert_eq!(outcome(&pairs), "Not decided");
+    assert_eq!(decision(&pairs), "Not decided");
     let agreed = [pairs[0], pairs[1], ("agreed", "4")];
-    assert_eq!(outcome(&agreed), "Accept");
+    assert_eq!(decision(&agreed), "Accept");
 }

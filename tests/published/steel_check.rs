@@ -4,7 +4,7 @@ use kettle_barrel::quantity::{Hardness, Length, Scale};
 use kettle_barrel::source::Basis;
 use kettle_barrel::steel::hydrogen::Rule;
 use kettle_barrel::steel::{Grade, Level, Over};
-use kettle_barrel::table::steel_row::Limits;
+use kettle_barrel::table::steel_row::HardnessLimits;
 
 /// A value that a standard prints.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -35,12 +35,12 @@ pub fn check(rows: &[Row]) {
         let name = format!("{} at {mm} mm: {what:?}", grade.name());
         let properties = grade.properties(Length::from_mm(mm)).unwrap_or_else(|refusal| panic!("{refusal}"));
         let row = properties.row;
-        let limit = |limits: Option<Limits>, end: fn(&Limits) -> Option<Hardness>| {
+        let limit = |limits: Option<HardnessLimits>, end: fn(&HardnessLimits) -> Option<Hardness>| {
             let limits = limits.unwrap_or_else(|| panic!("{name}: blank"));
             (end(&limits).unwrap_or_else(|| panic!("{name}: blank")).number, limits.source.basis)
         };
-        let least = |limits: &Limits| limits.least;
-        let greatest = |limits: &Limits| limits.greatest;
+        let least = |limits: &HardnessLimits| limits.least;
+        let greatest = |limits: &HardnessLimits| limits.greatest;
         let strength = row.tensile_least.map(|known| (known.value, known.source.basis));
         let temper = row.temper_least.map(|known| (known.value, known.source.basis));
         let (ours, known) = match what {

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use serde_json::{Value, json};
 
-use super::run::{Outcome, on_path};
+use super::run::{Done, on_path};
 use super::tools::programs;
 
 /// One browser and its WebDriver. A further browser is one more of these.
@@ -64,12 +64,12 @@ pub const CHROMIUM: Browser = Browser {
 
 impl Browser {
     /// Sees to it that the browser and its driver are here, or ends with what installs them.
-    pub fn ensure(&self) -> Outcome {
+    pub fn ensure(&self) -> Done {
         programs(&[self.driver, self.program], self.packages)
     }
 
     /// What to ask the driver for in order to open this browser with an empty profile.
-    pub fn capabilities(&self, profile: &Path) -> Outcome<Value> {
+    pub fn capabilities(&self, profile: &Path) -> Done<Value> {
         let program: PathBuf = on_path(self.program).ok_or_else(|| {
             format!("{} is not on this machine: `cargo xtask test` says what installs it", self.program)
         })?;

@@ -3,17 +3,17 @@
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use super::run::{Outcome, read_text, run, step, top, write};
+use super::run::{Done, read_text, run, step, top, write};
 use super::tools::{Tools, tools};
 use super::{html, offline};
 
 /// Builds the page with Trunk, and finishes it. Returns the folder it is in.
-pub fn build() -> Outcome<PathBuf> {
+pub fn build() -> Done<PathBuf> {
     build_with(&tools()?)
 }
 
 /// Builds the page with these tools.
-pub fn build_with(tools: &Tools) -> Outcome<PathBuf> {
+pub fn build_with(tools: &Tools) -> Done<PathBuf> {
     let dist = top().join("dist");
     step("build the page", || {
         run(trunk(tools).arg("build").arg("--dist").arg(&dist))?;
@@ -23,7 +23,7 @@ pub fn build_with(tools: &Tools) -> Outcome<PathBuf> {
 }
 
 /// Builds the yardstick of the page's speed, with the same tools and flags. Returns its folder.
-pub fn yardstick(tools: &Tools) -> Outcome<PathBuf> {
+pub fn yardstick(tools: &Tools) -> Done<PathBuf> {
     let dist = top().join("target/yardstick");
     step("build the yardstick", || {
         run(trunk(tools)
@@ -57,7 +57,7 @@ fn trunk(tools: &Tools) -> Command {
 ///
 /// A page from `trunk serve` works without all that, and is the better for it: a page that is being
 /// changed must not come from a cache.
-fn finish(dist: &Path) -> Outcome {
+fn finish(dist: &Path) -> Done {
     let index = dist.join("index.html");
     let page = offline::with_registration(&read_text(&index)?)?;
     // Styles may stand in the page, as pictures set theirs by attribute.

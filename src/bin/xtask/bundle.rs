@@ -12,7 +12,7 @@ use base64::engine::general_purpose::STANDARD;
 use flate2::{Compression, write::GzEncoder};
 
 use super::html::{elements, replace, with_policy};
-use super::run::{Outcome, read, read_text, step, write};
+use super::run::{Done, read, read_text, step, write};
 use super::size::within;
 
 /// The name of the file.
@@ -24,7 +24,7 @@ const RAW: usize = 1_200_000;
 const PACKED: usize = 600_000;
 
 /// Writes the whole page as one file beside the built page, and holds it against its budget.
-pub fn bundle(dist: &Path) -> Outcome<PathBuf> {
+pub fn bundle(dist: &Path) -> Done<PathBuf> {
     let file = dist.join(NAME);
     step("bundle the page into one file", || {
         let program = read(&only(dist, "wasm")?)?;
@@ -39,7 +39,7 @@ pub fn bundle(dist: &Path) -> Outcome<PathBuf> {
     Ok(file)
 }
 
-fn one_file(dist: &Path, program: &[u8]) -> Outcome<String> {
+fn one_file(dist: &Path, program: &[u8]) -> Done<String> {
     let page = read_text(&dist.join("index.html"))?;
     let glue = read_text(&only(dist, "js")?)?;
     let start = exported(&glue).ok_or("the glue of wasm-bindgen has no default export")?;
@@ -107,7 +107,7 @@ fn exported(glue: &str) -> Option<String> {
 }
 
 /// The one file of this kind that Trunk wrote.
-fn only(dist: &Path, extension: &str) -> Outcome<PathBuf> {
+fn only(dist: &Path, extension: &str) -> Done<PathBuf> {
     let mut found = super::offline::files(dist)?;
     found.retain(|file| file.extension().is_some_and(|found| found == extension));
     match found.as_slice() {
@@ -118,7 +118,7 @@ fn only(dist: &Path, extension: &str) -> Outcome<PathBuf> {
     }
 }
 
-fn gzip(content: &[u8]) -> Outcome<Vec<u8>> {
+fn gzip(content: &[u8]) -> Done<Vec<u8>> {
     let mut writer = GzEncoder::new(Vec::new(), Compression::best());
     writer.write_all(content)?;
     Ok(writer.finish()?)

@@ -7,7 +7,7 @@ use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use sha2::{Digest, Sha256};
 
-use super::run::Outcome;
+use super::run::Done;
 
 /// One element of a page.
 #[derive(Debug, PartialEq, Clone, Copy)]
@@ -102,7 +102,7 @@ pub fn policy_hash(text: &str) -> String {
 
 /// The page under a content security policy, which allows the scripts that stand in it and what
 /// `rules` adds: with it in place, the browser itself keeps any request from leaving the page.
-pub fn with_policy(html: &str, script_sources: &[&str], rules: &str) -> Outcome<String> {
+pub fn with_policy(html: &str, script_sources: &[&str], rules: &str) -> Done<String> {
     let inline = elements(html, "script").into_iter().filter(|script| {
         script.attribute("src").is_none() && matches!(script.attribute("type"), None | Some("module"))
     });

@@ -6,7 +6,7 @@ use serde_json::json;
 use sha2::{Digest, Sha256};
 
 use super::html::without_comments;
-use super::run::{Outcome, read, read_text, top, write};
+use super::run::{Done, read, read_text, top, write};
 
 /// The service worker's file. Its name never changes: browsers ask for it again by its name.
 pub const SERVICE_WORKER: &str = "service-worker.js";
@@ -15,7 +15,7 @@ pub const SERVICE_WORKER: &str = "service-worker.js";
 const PLACE: &str = "\"what was built\"";
 
 /// Writes the service worker with the list of the files in `dist` and a version made from them.
-pub fn write_service_worker(dist: &Path) -> Outcome {
+pub fn write_service_worker(dist: &Path) -> Done {
     let source = without_comments(&read_text(&source_of(SERVICE_WORKER))?);
     let mut version = Sha256::new_with_prefix(&source);
     let mut addresses = Vec::new();
@@ -34,7 +34,7 @@ pub fn write_service_worker(dist: &Path) -> Outcome {
 }
 
 /// The page with the script that registers the service worker.
-pub fn with_registration(page: &str) -> Outcome<String> {
+pub fn with_registration(page: &str) -> Done<String> {
     let script = without_comments(&read_text(&source_of("offline.js"))?);
     let (before, after) = page.rsplit_once("</body>").ok_or("index.html has no </body>")?;
     Ok(format!("{before}<script>{script}</script></body>{after}"))
@@ -42,7 +42,7 @@ pub fn with_registration(page: &str) -> Outcome<String> {
 
 /// The files a first visit brings to the device, apart from the service worker itself: all that
 /// Trunk wrote. The whole page as one file, which may lie beside them, is not one of them.
-pub fn files(dist: &Path) -> Outcome<Vec<PathBuf>> {
+pub fn files(dist: &Path) -> Done<Vec<PathBuf>> {
     let mut found = Vec::new();
     let mut folders = vec![dist.to_path_buf()];
     while let Some(folder) = folders.pop() {

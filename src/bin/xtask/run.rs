@@ -6,10 +6,10 @@ use std::process::{Command, Stdio};
 use std::time::Instant;
 
 /// What a task ends with. A problem is text for the person who ran the task.
-pub type Outcome<T = ()> = Result<T, Box<dyn Error>>;
+pub type Done<T = ()> = Result<T, Box<dyn Error>>;
 
 /// Does one step of a task, and prints its name and its seconds.
-pub fn step<T>(what: &str, work: impl FnOnce() -> Outcome<T>) -> Outcome<T> {
+pub fn step<T>(what: &str, work: impl FnOnce() -> Done<T>) -> Done<T> {
     println!("   …       {what}");
     let start = Instant::now();
     let outcome = work();
@@ -19,13 +19,13 @@ pub fn step<T>(what: &str, work: impl FnOnce() -> Outcome<T>) -> Outcome<T> {
 }
 
 /// Runs a program to its end, its output shown as it comes.
-pub fn run(command: &mut Command) -> Outcome {
+pub fn run(command: &mut Command) -> Done {
     let status = command.status().map_err(|problem| format!("{}: {problem}", written(command)))?;
     if status.success() { Ok(()) } else { Err(format!("{} ended with {status}", written(command)).into()) }
 }
 
 /// Runs a program to its end and returns what it printed.
-pub fn output_of(command: &mut Command) -> Outcome<String> {
+pub fn output_of(command: &mut Command) -> Done<String> {
     let output = command
         .stderr(Stdio::inherit())
         .output()
@@ -58,17 +58,17 @@ pub fn on_path(program: &str) -> Option<PathBuf> {
 }
 
 /// Reads a file, its name in the problem if it cannot be read.
-pub fn read(path: &Path) -> Outcome<Vec<u8>> {
+pub fn read(path: &Path) -> Done<Vec<u8>> {
     std::fs::read(path).map_err(|problem| format!("{}: {problem}", path.display()).into())
 }
 
 /// Reads a file of text.
-pub fn read_text(path: &Path) -> Outcome<String> {
+pub fn read_text(path: &Path) -> Done<String> {
     Ok(String::from_utf8(read(path)?).map_err(|_| format!("{}: not UTF-8", path.display()))?)
 }
 
 /// Writes a file, making its folder where needed.
-pub fn write(path: &Path, content: impl AsRef<[u8]>) -> Outcome {
+pub fn write(path: &Path, content: impl AsRef<[u8]>) -> Done {
     if let Some(folder) = path.parent() {
         std::fs::create_dir_all(folder)?;
     }

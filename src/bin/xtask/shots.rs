@@ -5,7 +5,7 @@ use std::path::Path;
 use serde_json::json;
 
 use super::browser::CHROMIUM;
-use super::run::{Outcome, step, top, write};
+use super::run::{Done, step, top, write};
 use super::server::Server;
 use super::webdriver::Session;
 
@@ -14,7 +14,7 @@ const SIZES: [(u32, u32); 3] = [(360, 740), (768, 1024), (1280, 800)];
 
 /// Takes the whole page at each address (`#…`; the bare page where none is given), at every size,
 /// light and dark, into `target/shots/`.
-pub fn shots(dist: &Path, addresses: &[&str]) -> Outcome {
+pub fn shots(dist: &Path, addresses: &[&str]) -> Done {
     let addresses = if addresses.is_empty() { &[""][..] } else { addresses };
     let folder = top().join("target/shots");
     CHROMIUM.ensure()?;
@@ -37,7 +37,7 @@ pub fn shots(dist: &Path, addresses: &[&str]) -> Outcome {
 
 /// Takes the README's picture. It lies with what belongs to the page, but no file of the page names
 /// it, so that nobody loads it with the page.
-pub fn picture(dist: &Path, address: &str) -> Outcome {
+pub fn picture(dist: &Path, address: &str) -> Done {
     CHROMIUM.ensure()?;
     step("take the README's picture", || {
         let server = Server::start(dist, 0)?;
@@ -48,19 +48,13 @@ pub fn picture(dist: &Path, address: &str) -> Outcome {
     })
 }
 
-fn take(
-    session: &Session,
-    server: &Server,
-    address: &str,
-    size: (u32, u32),
-    scheme: &str,
-) -> Outcome<Vec<u8>> {
+fn take(session: &Session, server: &Server, address: &str, size: (u32, u32), scheme: &str) -> Done<Vec<u8>> {
     session.size(size.0, size.1)?;
     look(session, server, address, scheme)?;
     session.full_page()
 }
 
-fn look(session: &Session, server: &Server, address: &str, scheme: &str) -> Outcome {
+fn look(session: &Session, server: &Server, address: &str, scheme: &str) -> Done {
     let features = json!({ "features": [
         { "name": "prefers-color-scheme", "value": scheme },
         { "name": "prefers-reduced-motion", "value": "reduce" },

@@ -4,7 +4,7 @@ use std::io::Write;
 use std::path::Path;
 
 use super::offline::{SERVICE_WORKER, files};
-use super::run::{Outcome, read};
+use super::run::{Done, read};
 
 /// What a first visit may transfer, in bytes, compressed by brotli at its best.
 const FIRST_LOAD: usize = 250_000;
@@ -12,7 +12,7 @@ const FIRST_LOAD: usize = 250_000;
 /// Prints what a first visit transfers, file by file, and holds the sum against its budget.
 ///
 /// The service worker fetches every file of the page, so every file counts.
-pub fn first_load(dist: &Path) -> Outcome {
+pub fn first_load(dist: &Path) -> Done {
     println!("First load, brotli -q 11:");
     let mut sum = 0;
     for file in files(dist)?.into_iter().chain([dist.join(SERVICE_WORKER)]) {
@@ -26,7 +26,7 @@ pub fn first_load(dist: &Path) -> Outcome {
 }
 
 /// Prints a size beside its budget, and ends the task where it is passed.
-pub fn within(what: &str, size: usize, budget: usize) -> Outcome {
+pub fn within(what: &str, size: usize, budget: usize) -> Done {
     let line = format!("{what}: {:.1} kB, budget {:.0} kB", kilo(size), kilo(budget));
     println!("{line}");
     if size <= budget { Ok(()) } else { Err(format!("over budget: {line}").into()) }
@@ -36,7 +36,7 @@ fn kilo(bytes: usize) -> f64 {
     bytes as f64 / 1e3
 }
 
-fn brotli(content: &[u8]) -> Outcome<usize> {
+fn brotli(content: &[u8]) -> Done<usize> {
     let mut packed = Vec::new();
     let mut writer = brotli::CompressorWriter::new(&mut packed, 65_536, 11, 22);
     writer.write_all(content)?;

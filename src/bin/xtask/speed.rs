@@ -9,7 +9,7 @@ use serde_json::{Value, json};
 
 use super::browser::CHROMIUM;
 use super::build::{build_with, yardstick};
-use super::run::{Outcome, step};
+use super::run::{Done, step};
 use super::server::Server;
 use super::tools::tools;
 use super::webdriver::Session;
@@ -79,7 +79,7 @@ struct Times {
 }
 
 /// Builds the page and its yardstick, measures both in Chromium, and prints the ratios.
-pub fn speed() -> Outcome {
+pub fn speed() -> Done {
     CHROMIUM.ensure()?;
     let tools = tools()?;
     let page = build_with(&tools)?;
@@ -103,7 +103,7 @@ pub fn speed() -> Outcome {
     Ok(())
 }
 
-fn measure(page: &Path, empty: &Path) -> Outcome<(Times, Vec<Times>)> {
+fn measure(page: &Path, empty: &Path) -> Done<(Times, Vec<Times>)> {
     let (page, empty) = (Server::start(page, 0)?, Server::start(empty, 0)?);
     let session = Session::open(&CHROMIUM)?;
     session.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": THROTTLE }))?;
@@ -122,7 +122,7 @@ fn measure(page: &Path, empty: &Path) -> Outcome<(Times, Vec<Times>)> {
     Ok((yardstick, cases))
 }
 
-fn once(session: &Session, server: &Server, case: &Case, times: &mut Times) -> Outcome {
+fn once(session: &Session, server: &Server, case: &Case, times: &mut Times) -> Done {
     // By way of an empty page: where only the part after # differs the browser would not load anew.
     session.go("about:blank")?;
     session.go(&format!("{}{}", server.address(), case.address))?;

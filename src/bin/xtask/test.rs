@@ -1,7 +1,7 @@
 //! Every check, in one run.
 
 use super::browser::BROWSERS;
-use super::run::{Outcome, cargo, run, step};
+use super::run::{Done, cargo, run, step};
 use super::tools::{axe_core, programs, tools};
 use super::{build, bundle, size};
 
@@ -17,7 +17,7 @@ pub enum Extent {
 const WASM: &str = "wasm32-unknown-unknown";
 
 /// Runs the checks, the quick ones first.
-pub fn test(extent: Extent) -> Outcome {
+pub fn test(extent: Extent) -> Done {
     step("format", || run(cargo().args(["fmt", "--check"])))?;
     step("clippy", || {
         run(cargo().args(["clippy", "--quiet", "--all-targets", "--all-features", "--"]).args(DENY))

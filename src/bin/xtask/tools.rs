@@ -7,7 +7,7 @@ use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use super::run::{Outcome, on_path, output_of, read_text, run, step, top, write};
+use super::run::{Done, on_path, output_of, read_text, run, step, top, write};
 
 /// The newest Trunk that builds with the Rust version of `Cargo.toml`.
 const TRUNK: &str = "0.21.14";
@@ -27,7 +27,7 @@ pub struct Tools {
 }
 
 /// Finds or brings everything the page is built with.
-pub fn tools() -> Outcome<Tools> {
+pub fn tools() -> Done<Tools> {
     wasm_target()?;
     let version = locked_version("wasm-bindgen")?;
     // At the same time: neither keeps all cores busy to its end.
@@ -53,14 +53,14 @@ pub fn tools() -> Outcome<Tools> {
 }
 
 /// The axe-core script, which reads a page for what keeps people from using it.
-pub fn axe_core() -> Outcome<PathBuf> {
+pub fn axe_core() -> Done<PathBuf> {
     npm_tool("axe-core", AXE, "axe-core/axe.min.js")?
         .ok_or_else(|| "axe-core needs npm; on Debian: apt-get install nodejs npm".into())
 }
 
 /// Sees to it that these programs are here: finds them, or installs their packages where that is
 /// possible, or ends with the command that installs them.
-pub fn programs(programs: &[&str], packages: &[&str]) -> Outcome {
+pub fn programs(programs: &[&str], packages: &[&str]) -> Done {
     let missing =
         || programs.iter().copied().filter(|program| on_path(program).is_none()).collect::<Vec<_>>();
     if missing().is_empty() {
@@ -89,7 +89,7 @@ fn debian_as_root() -> bool {
         && output_of(Command::new("id").arg("-u")).is_ok_and(|user| user.trim() == "0")
 }
 
-fn wasm_target() -> Outcome {
+fn wasm_target() -> Done {
     const TARGET: &str = "wasm32-unknown-unknown";
     let rustc = std::env::var_os("RUSTC").unwrap_or_else(|| "rustc".into());
     let folder = output_of(Command::new(&rustc).current_dir(top()).args([
@@ -115,7 +115,7 @@ fn wasm_target() -> Outcome {
 ///
 /// Built without optimisation, in a quarter less time: the tools run for seconds, and most of what they
 /// do is to call others and to copy files.
-fn cargo_tool(package: &str, version: &str, program: &str, how: &[&str]) -> Outcome<PathBuf> {
+fn cargo_tool(package: &str, version: &str, program: &str, how: &[&str]) -> Done<PathBuf> {
     let file = Path::new("bin").join(format!("{program}{}", std::env::consts::EXE_SUFFIX));
     let found = cached(&format!("{program}-{version}"), &file, |folder| {
         run(Command::new("cargo")
@@ -131,7 +131,7 @@ fn cargo_tool(package: &str, version: &str, program: &str, how: &[&str]) -> Outc
 }
 
 /// A file of an npm package; none where it is not cached and there is no npm.
-fn npm_tool(package: &str, version: &str, file: &str) -> Outcome<Option<PathBuf>> {
+fn npm_tool(package: &str, version: &str, file: &str) -> Done<Option<PathBuf>> {
     let name = format!("{package}-{version}");
     let file = Path::new("node_modules").join(file);
     // What npm brings runs on Node as well: with Node gone, a cached script is of no use.
@@ -150,7 +150,7 @@ fn npm_tool(package: &str, version: &str, file: &str) -> Outcome<Option<PathBuf>
 }
 
 /// A file in the cache, its folder filled by `install` if it is not there.
-fn cached(name: &str, file: &Path, install: impl FnOnce(&Path) -> Outcome) -> Outcome<PathBuf> {
+fn cached(name: &str, file: &Path, install: impl FnOnce(&Path) -> Done) -> Done<PathBuf> {
     let folder = cache()?.join(name);
     let found = folder.join(file);
     if found.exists() {
@@ -181,7 +181,7 @@ fn cached(name: &str, file: &Path, install: impl FnOnce(&Path) -> Outcome) -> Ou
 }
 
 /// The cache of this user.
-fn cache() -> Outcome<PathBuf> {
+fn cache() -> Done<PathBuf> {
     let variable = |name| std::env::var_os(name).filter(|value| !value.is_empty()).map(PathBuf::from);
     variable("XDG_CACHE_HOME")
         .or_else(|| variable("HOME").or_else(|| variable("USERPROFILE")).map(|home| home.join(".cache")))
@@ -190,7 +190,7 @@ fn cache() -> Outcome<PathBuf> {
 }
 
 /// The version of a package in the lock file.
-fn locked_version(package: &str) -> Outcome<String> {
+fn locked_version(package: &str) -> Done<String> {
     let lock = read_text(&top().join("Cargo.lock"))?;
     version_in(&lock, package).ok_or_else(|| format!("Cargo.lock does not name {package}").into())
 }

@@ -12,7 +12,7 @@ use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
 
 use super::browser::Browser;
-use super::run::Outcome;
+use super::run::Done;
 
 /// How long a page may take to become what is waited for.
 const PATIENCE: Duration = Duration::from_secs(10);
@@ -64,7 +64,7 @@ pub struct Session {
 
 impl Session {
     /// Opens the browser.
-    pub fn open(browser: &'static Browser) -> Outcome<Self> {
+    pub fn open(browser: &'static Browser) -> Done<Self> {
         static COUNT: AtomicU32 = AtomicU32::new(0);
         let number = COUNT.fetch_add(1, Ordering::Relaxed);
         // The port is free when it is asked for; that another program takes it before the driver
@@ -92,38 +92,38 @@ impl Session {
     }
 
     /// Opens an address and waits until it has loaded.
-    pub fn go(&self, address: &str) -> Outcome {
+    pub fn go(&self, address: &str) -> Done {
         self.post("/url", &json!({ "url": address })).map(drop)
     }
 
     /// Loads the address again.
-    pub fn reload(&self) -> Outcome {
+    pub fn reload(&self) -> Done {
         self.post("/refresh", &json!({})).map(drop)
     }
 
     /// Goes back one step in the history.
-    pub fn back(&self) -> Outcome {
+    pub fn back(&self) -> Done {
         self.post("/back", &json!({})).map(drop)
     }
 
     /// The address the browser is at.
-    pub fn address(&self) -> Outcome<String> {
+    pub fn address(&self) -> Done<String> {
         Ok(text_of(&self.get("/url")?))
     }
 
     /// Runs the body of a function in the page and returns what it returns; a promise is waited for.
     /// The arguments are `arguments[0]` and so on.
-    pub fn script(&self, body: &str, arguments: Value) -> Outcome<Value> {
+    pub fn script(&self, body: &str, arguments: Value) -> Done<Value> {
         self.post("/execute/sync", &json!({ "script": body, "args": arguments }))
     }
 
     /// The value of an expression in the page.
-    pub fn value(&self, expression: &str) -> Outcome<Value> {
+    pub fn value(&self, expression: &str) -> Done<Value> {
         self.script(&format!("return ({expression});"), json!([]))
     }
 
     /// Waits until an expression in the page is true.
-    pub fn until(&self, expression: &str) -> Outcome {
+    pub fn until(&self, expression: &str) -> Done {
         let start = Instant::now();
         loop {
             let value = self.value(expression);
@@ -139,55 +139,55 @@ impl Session {
     }
 
     /// Waits for the first element of a CSS selector to be there.
-    pub fn wait_for(&self, css: &str) -> Outcome {
+    pub fn wait_for(&self, css: &str) -> Done {
         self.until(&format!("document.querySelector({}) !== null", json!(css)))
     }
 
     /// How many elements of a CSS selector there are now.
-    pub fn count(&self, css: &str) -> Outcome<usize> {
+    pub fn count(&self, css: &str) -> Done<usize> {
         let count = self.value(&format!("document.querySelectorAll({}).length", json!(css)))?;
         Ok(count.as_u64().unwrap_or_default().try_into()?)
     }
 
     /// The text of the first element as it is seen.
-    pub fn text(&self, css: &str) -> Outcome<String> {
+    pub fn text(&self, css: &str) -> Done<String> {
         Ok(text_of(&self.get(&format!("/element/{}/text", self.element(css)?))?))
     }
 
     /// A property of the first element: `value`, `checked`, `id`.
-    pub fn property(&self, css: &str, name: &str) -> Outcome<Value> {
+    pub fn property(&self, css: &str, name: &str) -> Done<Value> {
         self.get(&format!("/element/{}/property/{name}", self.element(css)?))
     }
 
     /// What stands in a field.
-    pub fn field(&self, css: &str) -> Outcome<String> {
+    pub fn field(&self, css: &str) -> Done<String> {
         Ok(text_of(&self.property(css, "value")?))
     }
 
     /// Waits until the text of the first element is this.
-    pub fn text_becomes(&self, css: &str, text: &str) -> Outcome {
+    pub fn text_becomes(&self, css: &str, text: &str) -> Done {
         let element = format!("document.querySelector({})", json!(css));
         self.until(&format!("{element}?.innerText.trim() === {}", json!(text)))
     }
 
     /// Waits until the text of the first element holds this.
-    pub fn text_holds(&self, css: &str, part: &str) -> Outcome {
+    pub fn text_holds(&self, css: &str, part: &str) -> Done {
         let element = format!("document.querySelector({})", json!(css));
         self.until(&format!("({element}?.innerText ?? '').includes({})", json!(part)))
     }
 
     /// Clicks the first element, in its middle, as a pointer does.
-    pub fn click(&self, css: &str) -> Outcome {
+    pub fn click(&self, css: &str) -> Done {
         self.post(&format!("/element/{}/click", self.element(css)?), &json!({})).map(drop)
     }
 
     /// Adds text to a field, key by key.
-    pub fn type_into(&self, css: &str, text: &str) -> Outcome {
+    pub fn type_into(&self, css: &str, text: &str) -> Done {
         self.post(&format!("/element/{}/value", self.element(css)?), &json!({ "text": text })).map(drop)
     }
 
     /// Empties a field and types text into it.
-    pub fn fill(&self, css: &str, text: &str) -> Outcome {
+    pub fn fill(&self, css: &str, text: &str) -> Done {
         let select_all = "const field = document.querySelector(arguments[0]); field.focus(); field.select();";
         self.wait_for(css)?;
         self.script(select_all, json!([css]))?;
@@ -195,19 +195,19 @@ impl Session {
     }
 
     /// Chooses the option of this value in a `<select>`, as a person does: by its option.
-    pub fn choose(&self, css: &str, value: &str) -> Outcome {
+    pub fn choose(&self, css: &str, value: &str) -> Done {
         self.click(&format!("{css} option[value={}]", json!(value)))
     }
 
     /// Presses keys together in the element that has the focus, and lets go of them in reverse.
-    pub fn press(&self, keys: &[char]) -> Outcome {
+    pub fn press(&self, keys: &[char]) -> Done {
         let down = keys.iter().map(|key| json!({ "type": "keyDown", "value": key }));
         let up = keys.iter().rev().map(|key| json!({ "type": "keyUp", "value": key }));
         self.keys(down.chain(up).collect())
     }
 
     /// Types text, one key after the other, in the element that has the focus.
-    pub fn type_over(&self, text: &str) -> Outcome {
+    pub fn type_over(&self, text: &str) -> Done {
         let keys = text.chars().flat_map(|key| {
             [json!({ "type": "keyDown", "value": key }), json!({ "type": "keyUp", "value": key })]
         });
@@ -215,13 +215,13 @@ impl Session {
     }
 
     /// A CSS-like name of the element that has the focus: `input#text`.
-    pub fn focus(&self) -> Outcome<String> {
+    pub fn focus(&self) -> Done<String> {
         let name = "(e => e.localName + (e.id ? '#' + e.id : ''))(document.activeElement)";
         Ok(text_of(&self.value(name)?))
     }
 
     /// Gives the page this width and height, in CSS pixels.
-    pub fn size(&self, width: u32, height: u32) -> Outcome {
+    pub fn size(&self, width: u32, height: u32) -> Done {
         if self.browser.devtools {
             // A window cannot be as narrow as a phone; the page in it can.
             let size = json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false });
@@ -231,24 +231,24 @@ impl Session {
     }
 
     /// A picture of what is in view, as PNG.
-    pub fn screenshot(&self) -> Outcome<Vec<u8>> {
+    pub fn screenshot(&self) -> Done<Vec<u8>> {
         Ok(STANDARD.decode(text_of(&self.get("/screenshot")?))?)
     }
 
     /// A picture of the whole page, as PNG. Chromium only.
-    pub fn full_page(&self) -> Outcome<Vec<u8>> {
+    pub fn full_page(&self) -> Done<Vec<u8>> {
         let picture = self.devtools("Page.captureScreenshot", json!({ "captureBeyondViewport": true }))?;
         Ok(STANDARD.decode(picture.pointer("/data").map(text_of).unwrap_or_default())?)
     }
 
     /// A command of the DevTools protocol. Chromium only.
-    pub fn devtools(&self, command: &str, parameters: Value) -> Outcome<Value> {
+    pub fn devtools(&self, command: &str, parameters: Value) -> Done<Value> {
         self.post("/goog/cdp/execute", &json!({ "cmd": command, "params": parameters }))
     }
 
     /// What the page and the browser said in the console since this was last asked: errors and
     /// warnings. Chromium only; nothing elsewhere.
-    pub fn console(&self) -> Outcome<Vec<String>> {
+    pub fn console(&self) -> Done<Vec<String>> {
         if !self.browser.devtools {
             return Ok(Vec::new());
         }
@@ -261,14 +261,14 @@ impl Session {
     }
 
     /// The addresses that the page has asked for since it was opened, itself included.
-    pub fn requests(&self) -> Outcome<Vec<String>> {
+    pub fn requests(&self) -> Done<Vec<String>> {
         let names =
             self.value("[location.href, ...performance.getEntriesByType('resource').map(e => e.name)]")?;
         Ok(names.as_array().map(Vec::as_slice).unwrap_or_default().iter().map(text_of).collect())
     }
 
     /// What axe-core finds wrong in the page as it is now: rule, help, and the elements.
-    pub fn axe(&self) -> Outcome<Vec<String>> {
+    pub fn axe(&self) -> Done<Vec<String>> {
         let axe = super::run::read_text(&super::tools::axe_core()?)?;
         let run = "return axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', \
                    'best-practice'] }).then(r => r.violations.map(v => \
@@ -277,23 +277,23 @@ impl Session {
         Ok(found.as_array().map(Vec::as_slice).unwrap_or_default().iter().map(text_of).collect())
     }
 
-    fn element(&self, css: &str) -> Outcome<String> {
+    fn element(&self, css: &str) -> Done<String> {
         self.wait_for(css)?;
         let found = self.post("/element", &json!({ "using": "css selector", "value": css }))?;
         let id = found.as_object().and_then(|reference| reference.values().next());
         Ok(id.map(text_of).ok_or_else(|| format!("no element is {css}"))?)
     }
 
-    fn keys(&self, actions: Vec<Value>) -> Outcome {
+    fn keys(&self, actions: Vec<Value>) -> Done {
         let keyboard = json!({ "actions": [{ "type": "key", "id": "keyboard", "actions": actions }] });
         self.post("/actions", &keyboard).map(drop)
     }
 
-    fn get(&self, path: &str) -> Outcome<Value> {
+    fn get(&self, path: &str) -> Done<Value> {
         request(self.port, "GET", &format!("/session/{}{path}", self.id), None)
     }
 
-    fn post(&self, path: &str, body: &Value) -> Outcome<Value> {
+    fn post(&self, path: &str, body: &Value) -> Done<Value> {
         request(self.port, "POST", &format!("/session/{}{path}", self.id), Some(body))
     }
 }
@@ -311,7 +311,7 @@ impl Drop for Session {
 }
 
 /// Starts the driver on a free port and waits until it is ready.
-fn start(browser: &Browser) -> Outcome<(Child, u16)> {
+fn start(browser: &Browser) -> Done<(Child, u16)> {
     let port = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?.local_addr()?.port();
     let mut driver = Command::new(browser.driver)
         .args((browser.arguments)(port))
@@ -340,7 +340,7 @@ fn start(browser: &Browser) -> Outcome<(Child, u16)> {
 }
 
 /// One command to a driver: its value, or what the driver says is wrong.
-fn request(port: u16, method: &str, path: &str, body: Option<&Value>) -> Outcome<Value> {
+fn request(port: u16, method: &str, path: &str, body: Option<&Value>) -> Done<Value> {
     let body = body.map(Value::to_string).unwrap_or_default();
     let mut stream = TcpStream::connect((Ipv4Addr::LOCALHOST, port))?;
     stream.set_read_timeout(Some(COMMAND))?;

@@ -1,6 +1,6 @@
 //! The finding, the figures, the working, the notes and the picture of the answer.
 
-use super::{Answer, Input, Outcome, Rule};
+use super::{Answer, Input, Method, Outcome};
 use crate::calculator::thread_fields::{Ruler, thickness};
 use crate::calculator::{Bar, Figure, Finding, Mark, Note, Picture, ScaleMark, Section};
 use crate::quantity::{Length, Quantity, Shown, unit};
@@ -16,7 +16,7 @@ pub(super) fn finding(input: &Input, outcome: &Outcome) -> Finding {
     let Some(first) = outcome.first else {
         let ruler = Ruler::of(input.thread);
         return match input.rule {
-            Rule::Corner(..) => Finding::new(
+            Method::Corner(..) => Finding::new(
                 Mark::Asked,
                 format!(
                     "No class takes {coat}: tap the nut over by an allowance of your own, at least {} on a \
@@ -48,9 +48,9 @@ pub(super) fn finding(input: &Input, outcome: &Outcome) -> Finding {
 
 fn rule_source(input: &Input) -> Source {
     match input.rule {
-        Rule::Corner(..) => GROWTH,
-        Rule::Iso4042(_) => iso_4042_threads::DEVIATION,
-        Rule::Quarter => coat_room::quarter_source(input.thread),
+        Method::Corner(..) => GROWTH,
+        Method::Iso4042(_) => iso_4042_threads::DEVIATION,
+        Method::Quarter => coat_room::quarter_source(input.thread),
     }
 }
 
@@ -68,7 +68,7 @@ pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
         }
         None => figures.push(Figure::words("Bolt and nut", "none of the classes tried takes the coat")),
     }
-    if let Rule::Iso4042(column) = input.rule {
+    if let Method::Iso4042(column) = input.rule {
         let deviation = coat_room::iso_4042_deviation(input.coat, column);
         figures.push(
             Figure::one("es", "Deviation that the coat asks for", deviation.show(&unit::UM, 0))
@@ -110,15 +110,15 @@ fn step(input: &Input, answer: &Answer, working: &mut Working) {
     let Ok(bolt) = limits::bolt(input.thread, answer.pair.bolt) else { return };
     let meaning = format!("thickest coat for bolt {} in nut {}", answer.pair.bolt, answer.pair.nut);
     let step = match input.rule {
-        Rule::Quarter => working
+        Method::Quarter => working
             .step("", "t_max", "a / 4", ruler.fine(answer.thickest), answer.source)
             .published("a", ruler.exact(bolt.allowance()), bolt.deviation.source),
-        Rule::Iso4042(_) => {
+        Method::Iso4042(_) => {
             working.table("", "t_max", thickness(answer.thickest, input.coat_unit), answer.source)
         }
-        Rule::Corner(spread, coated) => {
+        Method::Corner(spread, coated) => {
             let nut = match answer.pair.nut {
-                NutChoice::Class(class) => limits::nut(input.thread, class),
+                NutChoice::ToleranceClass(class) => limits::nut(input.thread, class),
                 NutChoice::Over(allowance) => overtap::nut(input.thread, allowance).map(|nut| nut.limits),
             };
             let Ok(nut) = nut else { return };
@@ -139,17 +139,17 @@ pub(super) fn notes(input: &Input) -> Vec<Note> {
         coat_room::quarter_source(input.thread),
     )];
     match input.rule {
-        Rule::Iso4042(_) => notes.push(Note::sourced(
+        Method::Iso4042(_) => notes.push(Note::sourced(
             "Read for pitches up to 1.75 mm; beyond, the rule of the table is applied. Longer than 15 diameters \
              the thickness is to be agreed.",
             document::ISO_4042_1999.read("Table 2"),
         )),
-        Rule::Corner(..) => notes.push(Note::sourced(
+        Method::Corner(..) => notes.push(Note::sourced(
             "A nut for a hot-dip bolt is coated as a blank and tapped afterwards; its bare thread is protected \
              by the zinc of the bolt.",
             document::AS_NZS_1214.read("5.7"),
         )),
-        Rule::Quarter => {}
+        Method::Quarter => {}
     }
     notes
 }

@@ -2,7 +2,7 @@
 
 use super::{Input, Outcome, picture, working};
 use crate::calculator::{Caution, Figure, Finding, Mark, Note, Report, Section};
-use crate::lot::{self, Comma, Comparison, Outcome as Lot, Retest, Stage, Standard, picometres};
+use crate::lot::{self, Comma, Comparison, Decision as Lot, Retest, Stage, Standard, picometres};
 use crate::quantity::{Length, Quantity, Shown};
 use crate::sentence::capital;
 use crate::source::Source;
@@ -76,7 +76,7 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
             comparison.limit.printed
         )
     });
-    format!("{}: {}", outcome.judgement.outcome.words(), compared.collect::<Vec<_>>().join(", "))
+    format!("{}: {}", outcome.judgement.decision.words(), compared.collect::<Vec<_>>().join(", "))
 }
 
 fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
@@ -171,15 +171,15 @@ fn articles(input: &Input) -> Section {
 fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let judgement = &outcome.judgement;
     let mut findings: Vec<Finding> = named(outcome).map(|named| compared(input, &named)).collect();
-    if judgement.outcome == Lot::Retest
+    if judgement.decision == Lot::Retest
         && let Some(source) = input.rule.retest.source()
     {
         findings.push(Finding::new(Mark::Asked, sentence(input.rule.retest.instruction()), source));
     }
-    if judgement.outcome == Lot::Reject && input.rule.retest == Retest::NoneKnown {
+    if judgement.decision == Lot::Reject && input.rule.retest == Retest::NoneKnown {
         findings.push(Finding::new(Mark::Told, sentence(input.rule.retest.instruction()), input.rule.source));
     }
-    if judgement.outcome == Lot::Reject
+    if judgement.decision == Lot::Reject
         && input.stage == Stage::Retest
         && let Some(source) = input.rule.retest.source()
     {

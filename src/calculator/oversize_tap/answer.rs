@@ -8,7 +8,7 @@ use crate::source::{Source, document};
 use crate::table::iso_10684_annex_a;
 use crate::thread::fit::{self, Corner, Diameter};
 use crate::thread::limits::Limits;
-use crate::thread::{Thread, undercut};
+use crate::thread::{Thread, undersize};
 use crate::working::Working;
 
 const ADDITION: Source = document::ARITHMETIC.computed("sums and differences of limits");
@@ -53,7 +53,7 @@ pub(super) fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Fig
             ),
             area(outcome.stress_area, input.thread),
         )
-        .source(undercut::STRESS_AREA),
+        .source(undersize::STRESS_AREA),
     });
     figures
 }
@@ -257,14 +257,14 @@ fn thickest(working: &mut Working, outcome: &Outcome, ruler: Ruler) {
 }
 
 fn undercut_area(working: &mut Working, input: &Input, outcome: &Outcome, ruler: Ruler) {
-    let Ok(bolt) = undercut::bolt(input.thread) else { return };
+    let Ok(bolt) = undersize::bolt(input.thread) else { return };
     working
         .step(
             "stress area of the bolt cut under",
             "As",
             "π / 4 · ((d2az + d3az) / 2)^2",
             area(outcome.stress_area, input.thread),
-            undercut::STRESS_AREA,
+            undersize::STRESS_AREA,
         )
         .given("d2az", ruler.size(bolt.pitch_diameter))
         .given("d3az", ruler.size(bolt.root_diameter));

@@ -9,7 +9,7 @@ use crate::source::{common_practice, document};
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::Assembly;
 use crate::thread::overtap::Allowance;
-use crate::thread::{Class, fit, undercut};
+use crate::thread::{ToleranceClass, fit, undersize};
 
 pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let mut findings = vec![assembly(input, outcome)];
@@ -119,7 +119,7 @@ fn marking(input: &Input) -> Option<Finding> {
             Some(Finding::new(Mark::Told, text, source))
         }
         Way::Under => {
-            let (letter, source) = undercut::MARK;
+            let (letter, source) = undersize::MARK;
             let text = format!("Mark the bolt with {letter} behind its property class, as 8.8{letter}.");
             Some(Finding::new(Mark::Told, text, source))
         }
@@ -135,19 +135,21 @@ fn mating(input: &Input) -> Option<Finding> {
             "Put only 6H or 6G nuts on the bolt cut under, tapped after their blank was coated.",
             source,
         )),
-        (Way::Over, Class::Bolt(class)) if input.allowance.mark().is_some() => match class.position {
-            BoltPosition::G | BoltPosition::H => None,
-            BoltPosition::Az => Some(Finding::new(
-                Mark::Forbidden,
-                "6AZ and 6AX nuts must not be put on 6az bolts: the thread may strip.",
-                document::ISO_965_5.read("clause 1"),
-            )),
-            BoltPosition::E | BoltPosition::F => Some(Finding::new(
-                Mark::Asked,
-                "6AZ and 6AX nuts are meant for bolts of position g or h before the coat: take one of these.",
-                source,
-            )),
-        },
+        (Way::Over, ToleranceClass::Bolt(class)) if input.allowance.mark().is_some() => {
+            match class.position {
+                BoltPosition::G | BoltPosition::H => None,
+                BoltPosition::Az => Some(Finding::new(
+                    Mark::Forbidden,
+                    "6AZ and 6AX nuts must not be put on 6az bolts: the thread may strip.",
+                    document::ISO_965_5.read("clause 1"),
+                )),
+                BoltPosition::E | BoltPosition::F => Some(Finding::new(
+                    Mark::Asked,
+                    "6AZ and 6AX nuts are meant for bolts of position g or h before the coat: take one of these.",
+                    source,
+                )),
+            }
+        }
         _ => None,
     }
 }
@@ -192,7 +194,7 @@ fn cost(input: &Input, outcome: &Outcome) -> Finding {
                 area(outcome.stress_area, input.thread),
                 crate::quantity::Shown::percent(lost, 1)
             );
-            Finding::new(Mark::Told, text, undercut::STRESS_AREA)
+            Finding::new(Mark::Told, text, undersize::STRESS_AREA)
         }
     }
 }

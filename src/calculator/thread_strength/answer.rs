@@ -9,7 +9,7 @@ use crate::steel::Grade;
 use crate::table::astm_a563_grades::PROOF_DH;
 use crate::table::{iso_898_1_loads, iso_898_2_loads, iso_10684_annex_a};
 use crate::thread::strength::{MODEL, Strength, nut_height, shear_area};
-use crate::thread::undercut;
+use crate::thread::undersize;
 
 pub(super) fn headline(input: &Input, outcome: &Outcome) -> String {
     let (failure, load) = outcome.pair.least.first();
@@ -41,7 +41,7 @@ pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     if input.is_undercut {
         figures.push(
             Figure::one("", "Breaking load lost with the stress area", force(outcome.breaking_lost, input))
-                .source(undercut::STRESS_AREA),
+                .source(undersize::STRESS_AREA),
         );
     }
     figures
@@ -99,8 +99,8 @@ fn printed(input: &Input) -> Option<Section> {
     let newtons = |load: Force| load.show(&unit::NEWTON, 0);
     if let Some((diameter_mm, true)) = input.thread.metric_key() {
         let class = match input.bolt {
-            BoltSteel::Grade(Grade::Class8_8) => Some(iso_898_1_loads::Class::Class8_8),
-            BoltSteel::Grade(Grade::Class10_9) => Some(iso_898_1_loads::Class::Class10_9),
+            BoltSteel::Grade(Grade::Class8_8) => Some(iso_898_1_loads::PropertyClass::Class8_8),
+            BoltSteel::Grade(Grade::Class10_9) => Some(iso_898_1_loads::PropertyClass::Class10_9),
             _ => None,
         };
         if let Some((ultimate, proof)) = class.and_then(|class| iso_898_1_loads::loads(diameter_mm, class)) {

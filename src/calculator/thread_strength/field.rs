@@ -6,7 +6,7 @@ use crate::quantity::{Dimension, Hardness, Length, Quantity, Scale, Shown, Stres
 use crate::steel::{Grade, Level};
 use crate::thread::overtap::Allowance;
 use crate::thread::strength::nut_height::{self, Style};
-use crate::thread::{Thread, undercut};
+use crate::thread::{Thread, undersize};
 
 /// What is asked.
 pub(super) static FIELDS: [Field; 13] = [
@@ -87,7 +87,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Option<Input> {
     let (thread, bolt_class) = bolt?;
     let is_undercut = way?;
     let (bolt_class, allowance) =
-        if is_undercut { (undercut::CLASS, Allowance::Standard) } else { (bolt_class, allowance?) };
+        if is_undercut { (undersize::CLASS, Allowance::Standard) } else { (bolt_class, allowance?) };
     Some(Input {
         thread,
         is_undercut,

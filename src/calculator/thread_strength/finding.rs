@@ -10,7 +10,7 @@ use crate::table::astm_a563_grades::PROOF_DH;
 use crate::table::{iso_898_1_loads, iso_10684_annex_a};
 use crate::thread::class::BoltPosition;
 use crate::thread::strength::{Failure, MODEL};
-use crate::thread::{Class, undercut};
+use crate::thread::{ToleranceClass, undersize};
 
 pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let mut findings = vec![first(input, outcome)];
@@ -66,8 +66,8 @@ fn first(input: &Input, outcome: &Outcome) -> Finding {
 fn proof(input: &Input, outcome: &Outcome) -> Option<Finding> {
     let (diameter_mm, coarse) = input.thread.metric_key()?;
     let class = match input.bolt {
-        BoltSteel::Grade(Grade::Class8_8) => iso_898_1_loads::Class::Class8_8,
-        BoltSteel::Grade(Grade::Class10_9) => iso_898_1_loads::Class::Class10_9,
+        BoltSteel::Grade(Grade::Class8_8) => iso_898_1_loads::PropertyClass::Class8_8,
+        BoltSteel::Grade(Grade::Class10_9) => iso_898_1_loads::PropertyClass::Class10_9,
         _ => return None,
     };
     let (_, (proof, source)) = iso_898_1_loads::loads(diameter_mm, class).filter(|_| coarse)?;
@@ -96,8 +96,9 @@ fn proof(input: &Input, outcome: &Outcome) -> Option<Finding> {
 }
 
 fn mating(input: &Input) -> Option<Finding> {
-    let undercut = matches!(input.bolt_class, Class::Bolt(class) if class.position == BoltPosition::Az);
-    (undercut && input.allowance.mark().is_some()).then(|| {
+    let undersize =
+        matches!(input.bolt_class, ToleranceClass::Bolt(class) if class.position == BoltPosition::Az);
+    (undersize && input.allowance.mark().is_some()).then(|| {
         Finding::new(
             Mark::Forbidden,
             "6AZ and 6AX nuts must not be put on 6az bolts: the thread may strip.",
@@ -132,7 +133,7 @@ fn reduced(input: &Input) -> Option<Finding> {
         let text = if input.is_undercut {
             format!(
                 "M8 and M10 cut under (mark {}) carry reduced loads: take them from Annex A, which was not seen.",
-                undercut::MARK.0
+                undersize::MARK.0
             )
         } else {
             "M8 and M10 with 6AZ or 6AX carry reduced loads: design with those of Annex A.".to_owned()

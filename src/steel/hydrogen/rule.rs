@@ -3,7 +3,7 @@
 use std::sync::OnceLock;
 
 use super::super::hardness::{Converted, Level};
-use super::super::state::Limit;
+use super::super::state::SteelLimit;
 use crate::process::Process;
 use crate::quantity::{Hardness, Stress};
 use crate::source::{Source, common_practice, document};
@@ -134,23 +134,23 @@ impl Rule {
     }
 
     /// The limit it sets; `None` where it goes by something else than hardness or strength.
-    pub const fn limit(self) -> Option<Limit> {
+    pub const fn limit(self) -> Option<SteelLimit> {
         Some(match self {
-            Self::F2329Ban | Self::F1941Cleaning | Self::F1941BakeEarlier => Limit::at_least(hrc(40.0)),
-            Self::PracticeKettle | Self::F1941Bake => Limit::above(hrc(39.0)),
-            Self::F2329Risk => Limit::at_least(hrc(33.0)),
-            Self::A143Strength => Limit::above(mpa(1100.0)),
-            Self::Iso10684Cleaning => Limit::at_least(hv(320.0)),
-            Self::B695Relief | Self::B695Cleaning | Self::B633Relief => Limit::above(mpa(1000.0)),
-            Self::BarrelHydrogen => Limit::above(hrc(40.0)),
-            Self::BarrelPractice => Limit::above(hrc(45.0)),
-            Self::Iso2081Strength => Limit::above(Level::Tensile(iso_2081::NOT_ABOVE.0)),
-            Self::B849Relief => Limit::at_least(mpa(1000.0)),
-            Self::B850Bake => Limit::above(mpa(1000.0)),
-            Self::B633Bake => Limit::at_least(mpa(1200.0)),
-            Self::Iso4042Bake => Limit::at_least(hv(390.0)),
-            Self::Iso4042Investigate => Limit::above(hv(320.0)),
-            Self::Iso4042Agree => Limit::above(hv(365.0)),
+            Self::F2329Ban | Self::F1941Cleaning | Self::F1941BakeEarlier => SteelLimit::at_least(hrc(40.0)),
+            Self::PracticeKettle | Self::F1941Bake => SteelLimit::above(hrc(39.0)),
+            Self::F2329Risk => SteelLimit::at_least(hrc(33.0)),
+            Self::A143Strength => SteelLimit::above(mpa(1100.0)),
+            Self::Iso10684Cleaning => SteelLimit::at_least(hv(320.0)),
+            Self::B695Relief | Self::B695Cleaning | Self::B633Relief => SteelLimit::above(mpa(1000.0)),
+            Self::BarrelHydrogen => SteelLimit::above(hrc(40.0)),
+            Self::BarrelPractice => SteelLimit::above(hrc(45.0)),
+            Self::Iso2081Strength => SteelLimit::above(Level::Tensile(iso_2081::NOT_ABOVE.0)),
+            Self::B849Relief => SteelLimit::at_least(mpa(1000.0)),
+            Self::B850Bake => SteelLimit::above(mpa(1000.0)),
+            Self::B633Bake => SteelLimit::at_least(mpa(1200.0)),
+            Self::Iso4042Bake => SteelLimit::at_least(hv(390.0)),
+            Self::Iso4042Investigate => SteelLimit::above(hv(320.0)),
+            Self::Iso4042Agree => SteelLimit::above(hv(365.0)),
             Self::F2329CaseHardened
             | Self::Iso10684Scope
             | Self::F3125Kettle

@@ -6,10 +6,10 @@ use crate::table::Refusal;
 
 use super::class::BoltPosition;
 use super::limits::{self, BoltLimits};
-use super::{Class, Thread};
+use super::{Thread, ToleranceClass};
 
 /// The class of a bolt cut under: 6az.
-pub const CLASS: Class = Class::bolt(6, BoltPosition::Az);
+pub const CLASS: ToleranceClass = ToleranceClass::bolt(6, BoltPosition::Az);
 
 /// The letter marked behind the property class of a bolt cut under.
 pub const MARK: (&str, Source) = ("U", document::ISO_10684.read("6.2"));
