@@ -89,9 +89,9 @@ pub enum Cause {
         /// The value asked for.
         asked: Shown,
         /// Where the range begins.
-        least: Shown,
+        min: Shown,
         /// Where it ends.
-        greatest: Shown,
+        max: Shown,
         /// The table or formula.
         source: Source,
     },
@@ -116,8 +116,8 @@ pub enum Cause {
 impl Refusal {
     /// Outside the range of a table or formula: what was asked for, its value, the ends of the range.
     #[cfg_attr(target_arch = "wasm32", inline(never))]
-    pub fn outside(what: &'static str, asked: Shown, least: Shown, greatest: Shown, source: Source) -> Self {
-        Self(Box::new(Cause::Outside { what, asked, least, greatest, source }))
+    pub fn outside(what: &'static str, asked: Shown, min: Shown, max: Shown, source: Source) -> Self {
+        Self(Box::new(Cause::Outside { what, asked, min, max, source }))
     }
 
     /// The document exists, but what it says of this was not found.
@@ -150,9 +150,9 @@ impl Refusal {
 impl fmt::Display for Refusal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.cause() {
-            Cause::Outside { what, asked, least, greatest, source } => write!(
+            Cause::Outside { what, asked, min, max, source } => write!(
                 f,
-                "{what} {asked} is outside {least} to {greatest}, the range of {source}; \
+                "{what} {asked} is outside {min} to {max}, the range of {source}; \
                  no value is given beyond it"
             ),
             Cause::Blank { what, source } => {

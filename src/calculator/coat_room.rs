@@ -217,7 +217,7 @@ fn answer_of(thread: Thread, pair: Pair, rule: Method) -> Result<Option<Answer>,
         }
         Method::Iso4042(column) if is_standard_nut => {
             let Some(position) = position(pair.bolt) else { return Ok(None) };
-            match iso_4042_threads::greatest(thread.pitch(), position, column)? {
+            match iso_4042_threads::max(thread.pitch(), position, column)? {
                 Some(printed) => (printed.value, printed.source),
                 None => return Ok(None),
             }

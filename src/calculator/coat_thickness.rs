@@ -120,7 +120,7 @@ impl Calculator for CoatThickness {
         });
         let own = reader.quantity::<Density>("own_factor");
         let density = match factor? {
-            Some(factor) => (factor.least, factor.greatest),
+            Some(factor) => (factor.min, factor.max),
             None => (own?, own?),
         };
         Some(Input { coat: heavy_enough(reader, coat?)?, density, factor: factor? })
@@ -181,14 +181,14 @@ impl Calculator for CoatThickness {
 
 /// Beyond the greatest thickness a mass is refused as a thickness would be.
 fn heavy_enough(reader: &mut Reader<'_>, coat: Stated) -> Option<Stated> {
-    let greatest = ArealMass::from_g_m2(7200.0);
+    let max = ArealMass::from_g_m2(7200.0);
     match coat {
-        Stated::Mass(mass) if mass > greatest => {
+        Stated::Mass(mass) if mass > max => {
             reader.problem(
                 "coat",
                 Fault::TooLarge {
                     value: mass.show(&unit::G_M2, 0),
-                    greatest: greatest.show(&unit::G_M2, 0),
+                    max: max.show(&unit::G_M2, 0),
                     why: "that would be a millimetre of zinc; check the unit",
                 },
             );
@@ -207,14 +207,14 @@ fn unit_name(unit: &Unit) -> String {
 fn range<Q: Quantity + PartialEq>(
     symbol: &'static str,
     name: String,
-    (least, greatest): (Q, Q),
+    (min, max): (Q, Q),
     unit: &'static Unit,
     decimals: u8,
 ) -> Figure {
-    if least == greatest {
-        Figure::one(symbol, name, least.show(unit, decimals))
+    if min == max {
+        Figure::one(symbol, name, min.show(unit, decimals))
     } else {
-        Figure::range(symbol, name, least.show(unit, decimals), greatest.show(unit, decimals))
+        Figure::range(symbol, name, min.show(unit, decimals), max.show(unit, decimals))
     }
 }
 
@@ -223,7 +223,7 @@ fn working(input: &Input, outcome: &Outcome) -> Working {
     let source = |published: fn(&Factor) -> Source| input.factor.map(published);
     let ends = [
         (light, source(|f| f.source), outcome.mass.0, outcome.thickness.1),
-        (heavy, source(|f| f.source_greatest), outcome.mass.1, outcome.thickness.0),
+        (heavy, source(|f| f.source_max), outcome.mass.1, outcome.thickness.0),
     ];
     let ends = if light == heavy { ends.get(..1) } else { ends.get(..) };
     let mut working = Working::default();
@@ -281,7 +281,7 @@ fn classes(input: &Input, outcome: &Outcome) -> Vec<Section> {
         let words = format!(
             "as a single value {}; as an average {}",
             judged(class.single.as_ref(), input, outcome, None),
-            judged(class.average.as_ref(), input, outcome, class.average_greatest.as_ref()),
+            judged(class.average.as_ref(), input, outcome, class.average_max.as_ref()),
         );
         let limit = class.single.or(class.average);
         let mut figure = Figure::words(format!("{}: {}", class.name, class.applies), words);
@@ -299,7 +299,7 @@ fn judged(
     limit: Option<&ThicknessLimit>,
     input: &Input,
     outcome: &Outcome,
-    greatest: Option<&ThicknessLimit>,
+    max: Option<&ThicknessLimit>,
 ) -> String {
     let Some(limit) = limit else { return "is not asked".to_owned() };
     // A coat stated by mass is compared with the mass that the standard prints, where it prints one.
@@ -308,15 +308,15 @@ fn judged(
         Stated::Thickness(_) => None,
     };
     let met = by_mass.unwrap_or_else(|| limit.is_met_by(outcome.thickness.0));
-    let least = match (by_mass, limit.mass) {
+    let min = match (by_mass, limit.mass) {
         (Some(_), Some(mass)) => mass.show(&unit::G_M2, 0),
         _ => limit.printed,
     };
-    match greatest {
-        Some(greatest) if met && outcome.thickness.1 > greatest.thickness => {
-            format!("too thick (at most {})", greatest.printed)
+    match max {
+        Some(max) if met && outcome.thickness.1 > max.thickness => {
+            format!("too thick (at most {})", max.printed)
         }
-        _ if met => format!("met (least {least})"),
-        _ => format!("short (least {least})"),
+        _ if met => format!("met (least {min})"),
+        _ => format!("short (least {min})"),
     }
 }

@@ -56,8 +56,8 @@ static FIELDS: [Field; 6] = [
     thread_fields::BOLT_CLASS,
     thread_fields::ALLOWANCE,
     thread_fields::OWN_ALLOWANCE,
-    thread_fields::COAT_LEAST,
-    thread_fields::COAT_GREATEST,
+    thread_fields::COAT_MIN,
+    thread_fields::COAT_MAX,
 ];
 
 impl Calculator for Gauges {
@@ -117,8 +117,8 @@ impl Calculator for Gauges {
         let pitch = outcome.nut.limits.pitch;
         let mut headline = format!(
             "GO plug for the nut {}, NOT-GO {}, on the pitch diameter",
-            ruler.size(pitch.least),
-            ruler.size(pitch.greatest)
+            ruler.size(pitch.min),
+            ruler.size(pitch.max)
         );
         if let Some((first, last)) = outcome.h_numbers {
             headline.push_str(&format!("; taps H{first} to H{last}"));
@@ -140,23 +140,22 @@ impl Calculator for Gauges {
 
 /// What the coated bolt is gauged with.
 fn after_coat(input: &Input, outcome: &Outcome) -> Finding {
-    let greatest = thickness(input.coat.greatest, input.coat_unit);
+    let max = thickness(input.coat.max, input.coat_unit);
     let quarter = thickness(outcome.quarter, input.coat_unit);
     let basic = if input.thread.is_metric() { "6h" } else { "3A" };
-    if input.coat.greatest.mm() <= outcome.quarter.mm() + 1e-9 {
-        let text =
-            format!("A coat of {greatest} stays within {quarter}: gauge the coated bolt with GO {basic}.");
+    if input.coat.max.mm() <= outcome.quarter.mm() + 1e-9 {
+        let text = format!("A coat of {max} stays within {quarter}: gauge the coated bolt with GO {basic}.");
         return Finding::new(Mark::Met, text, gauge::after_plating(input.thread));
     }
     if input.allowance == Allowance::Standard {
         let text = format!(
-            "A coat of {greatest} passes {quarter}, a quarter of the allowance: the coated bolt does not pass GO \
+            "A coat of {max} passes {quarter}, a quarter of the allowance: the coated bolt does not pass GO \
              {basic}. Cut it smaller before the coat, or make room in the nut."
         );
         return Finding::new(Mark::Asked, text, gauge::after_plating(input.thread));
     }
     let text = format!(
-        "A coat of {greatest} does not pass GO {basic}, and need not: the bolt goes into a nut tapped over. Try it \
+        "A coat of {max} does not pass GO {basic}, and need not: the bolt goes into a nut tapped over. Try it \
          in its nuts, or in a ring gauge made to the nut's least sizes."
     );
     Finding::new(Mark::Told, text, GROWTH)
@@ -165,8 +164,8 @@ fn after_coat(input: &Input, outcome: &Outcome) -> Finding {
 fn figures(outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
     let nut = outcome.nut.limits;
     let mut figures = vec![
-        Figure::one("", "GO plug for the nut, pitch diameter", ruler.size(nut.pitch.least)),
-        Figure::one("", "NOT-GO plug for the nut, pitch diameter", ruler.size(nut.pitch.greatest)),
+        Figure::one("", "GO plug for the nut, pitch diameter", ruler.size(nut.pitch.min)),
+        Figure::one("", "NOT-GO plug for the nut, pitch diameter", ruler.size(nut.pitch.max)),
         range("", "Hole before tapping", nut.minor, ruler).source(nut.minor_tolerance.source),
         Figure::one("", "Tap over size by", ruler.size(outcome.nut.allowance.value))
             .source(outcome.nut.allowance.source),
@@ -184,7 +183,7 @@ fn figures(outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
 }
 
 fn range(symbol: &'static str, name: &'static str, limits: Limits, ruler: Ruler) -> Figure {
-    Figure::range(symbol, name, ruler.size(limits.least), ruler.size(limits.greatest))
+    Figure::range(symbol, name, ruler.size(limits.min), ruler.size(limits.max))
 }
 
 fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
@@ -194,16 +193,16 @@ fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
         Section {
             title: format!("Bolt {} before the coat", input.bolt_class).into(),
             figures: vec![
-                one("GO ring, pitch diameter", bolt.pitch.greatest).source(bolt.deviation.source),
-                one("NOT-GO ring, pitch diameter", bolt.pitch.least).source(bolt.pitch_tolerance.source),
-                one("GO ring, minor diameter", bolt.minor_greatest),
+                one("GO ring, pitch diameter", bolt.pitch.max).source(bolt.deviation.source),
+                one("NOT-GO ring, pitch diameter", bolt.pitch.min).source(bolt.pitch_tolerance.source),
+                one("GO ring, minor diameter", bolt.minor_max),
                 range("d", "Major diameter, plain", bolt.major, ruler).source(bolt.major_tolerance.source),
             ],
         },
         Section {
             title: "Bolt after the coat".into(),
             figures: vec![
-                one("GO ring of basic size (6h, 3A), pitch diameter", basic.pitch.greatest)
+                one("GO ring of basic size (6h, 3A), pitch diameter", basic.pitch.max)
                     .source(gauge::after_plating(input.thread)),
                 Figure::one(
                     "",
@@ -211,19 +210,18 @@ fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
                     thickness(outcome.quarter, input.coat_unit),
                 )
                 .source(coat_room::quarter_source(input.thread)),
-                one("Ring of the nut's least size, pitch diameter", nut.pitch.least),
-                one("Ring of the nut's least size, minor diameter", nut.minor.least),
+                one("Ring of the nut's least size, pitch diameter", nut.pitch.min),
+                one("Ring of the nut's least size, minor diameter", nut.minor.min),
             ],
         },
         Section {
             title: "Nut, after tapping".into(),
             figures: vec![
-                one("GO plug, pitch diameter", nut.pitch.least).source(nut.deviation.source),
-                one("GO plug, major diameter", nut.major_least),
-                one("NOT-GO plug, pitch diameter", nut.pitch.greatest).source(nut.pitch_tolerance.source),
-                one("Plain GO plug, minor diameter", nut.minor.least),
-                one("Plain NOT-GO plug, minor diameter", nut.minor.greatest)
-                    .source(nut.minor_tolerance.source),
+                one("GO plug, pitch diameter", nut.pitch.min).source(nut.deviation.source),
+                one("GO plug, major diameter", nut.major_min),
+                one("NOT-GO plug, pitch diameter", nut.pitch.max).source(nut.pitch_tolerance.source),
+                one("Plain GO plug, minor diameter", nut.minor.min),
+                one("Plain NOT-GO plug, minor diameter", nut.minor.max).source(nut.minor_tolerance.source),
             ],
         },
     ];
@@ -261,7 +259,7 @@ fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working {
     let sum = document::ARITHMETIC.computed("sums and differences of limits");
     let mut working = Working::default();
     working
-        .step("GO plug for the nut", "D2min", "D2 + EI", ruler.size(nut.pitch.least), sum)
+        .step("GO plug for the nut", "D2min", "D2 + EI", ruler.size(nut.pitch.min), sum)
         .given("D2", ruler.size(input.thread.pitch_diameter()))
         .published("EI", ruler.exact(nut.deviation.value), nut.deviation.source);
     working
@@ -279,21 +277,21 @@ fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working {
                 "greatest pitch diameter before the coat",
                 "d2before",
                 "d2after − 4 · t",
-                ruler.size(before.pitch.greatest),
+                ruler.size(before.pitch.max),
                 gauge::BEFORE_COAT,
             )
-            .given("d2after", ruler.size(outcome.basic.pitch.greatest))
-            .given("t", ruler.fine(input.coat.greatest));
+            .given("d2after", ruler.size(outcome.basic.pitch.max))
+            .given("t", ruler.fine(input.coat.max));
         working
             .step(
                 "least pitch diameter before the coat",
                 "d2least",
                 "d2after − 4 · t",
-                ruler.size(before.pitch.least),
+                ruler.size(before.pitch.min),
                 gauge::BEFORE_COAT,
             )
-            .given("d2after", ruler.size(outcome.basic.pitch.least))
-            .given("t", ruler.fine(input.coat.least));
+            .given("d2after", ruler.size(outcome.basic.pitch.min))
+            .given("t", ruler.fine(input.coat.min));
     }
     if let Some((first, _)) = outcome.h_numbers {
         let band = tap::h_limits(input.thread.pitch_diameter(), first);
@@ -302,7 +300,7 @@ fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working {
                 "least pitch diameter of the smallest tap",
                 "D2tap",
                 "D2 + (n − 1) · w",
-                ruler.size(band.least),
+                ruler.size(band.min),
                 tap::STEP_SOURCE,
             )
             .given("D2", ruler.size(input.thread.pitch_diameter()))
@@ -340,8 +338,8 @@ fn notes(input: &Input) -> Vec<Note> {
 fn picture(input: &Input, outcome: &Outcome, ruler: Ruler) -> Picture {
     let band = |label: &'static str, limits: Limits| ScaleBand {
         label: label.into(),
-        from: ruler.size(limits.least),
-        to: ruler.size(limits.greatest),
+        from: ruler.size(limits.min),
+        to: ruler.size(limits.max),
         verdict: None,
     };
     Picture::Scale {

@@ -268,7 +268,7 @@ impl Calculator for KettlePickup {
         let load = input.stated.load();
         let (dross, ash) = (input.dross.unwrap_or(0.0), input.ash.unwrap_or(0.0));
         // The hot-dip factors are single values: least and greatest are the same.
-        let zinc = kettle::pick_up(load.area, input.coat, input.factor.least, dross, ash);
+        let zinc = kettle::pick_up(load.area, input.coat, input.factor.min, dross, ash);
         let diameter = load.piece.map(|piece| piece.thread.diameter());
         Ok(Outcome {
             load,

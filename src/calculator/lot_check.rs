@@ -115,7 +115,7 @@ impl Calculator for LotCheck {
             lot_mean: own_limit(reader, "own_mean"),
             article: own_limit(reader, "own_article"),
             reading: own_limit(reader, "own_reading"),
-            lot_mean_greatest: own_limit(reader, "own_greatest"),
+            lot_mean_max: own_limit(reader, "own_greatest"),
         };
         let lot = reader.count("lot");
         let agreed = reader.count("agreed");

@@ -69,8 +69,8 @@ static FIELDS: [Field; 8] = [
     thread_fields::BOLT_CLASS.when("way", &["over"]),
     thread_fields::ALLOWANCE.when("way", &["over"]),
     thread_fields::OWN_ALLOWANCE,
-    thread_fields::COAT_LEAST,
-    thread_fields::COAT_GREATEST,
+    thread_fields::COAT_MIN,
+    thread_fields::COAT_MAX,
     thread_fields::SPREAD,
 ];
 
@@ -200,16 +200,16 @@ impl Calculator for OversizeTap {
 fn headline(input: &Input, outcome: &Outcome, ruler: Ruler) -> String {
     let thickest = thickness(outcome.fit.thickest_even, input.coat_unit);
     let pitch = outcome.nut.limits.pitch;
-    let (least, greatest) = (ruler.size(pitch.least).digits(), ruler.size(pitch.greatest));
+    let (min, max) = (ruler.size(pitch.min).digits(), ruler.size(pitch.max));
     let what = match input.way {
-        Way::Over => format!("Tap the {} nut to a pitch diameter of {least} to {greatest}", input.thread),
+        Way::Over => format!("Tap the {} nut to a pitch diameter of {min} to {max}", input.thread),
         Way::Under => {
             let bolt = outcome.fit.bare.pitch;
             format!(
                 "Cut the {} bolt to a pitch diameter of {} to {} before the coat",
                 input.thread,
-                ruler.size(bolt.least).digits(),
-                ruler.size(bolt.greatest)
+                ruler.size(bolt.min).digits(),
+                ruler.size(bolt.max)
             )
         }
     };

@@ -282,8 +282,8 @@ impl Calculator for PowderMass {
         let own = reader.quantity::<Density>("own_density");
         let density = reader.choice("density", |key| {
             Some(match key {
-                "light" => Some((DEPOSIT.least, Some(DEPOSIT.source))),
-                "heavy" => Some((DEPOSIT.greatest, Some(DEPOSIT.source_greatest))),
+                "light" => Some((DEPOSIT.min, Some(DEPOSIT.source))),
+                "heavy" => Some((DEPOSIT.max, Some(DEPOSIT.source_max))),
                 _ => None,
             })
         });
@@ -326,16 +326,16 @@ impl Calculator for PowderMass {
             (parts, Volume::from_mm3(parts.mm3() * input.bead_ratio))
         });
         let working_volume = input.barrel.map(|(volume, is_total)| {
-            let (least, greatest) = if is_total { practice::WORKING_SHARE } else { (1.0, 1.0) };
-            (Volume::from_mm3(volume.mm3() * least), Volume::from_mm3(volume.mm3() * greatest))
+            let (min, max) = if is_total { practice::WORKING_SHARE } else { (1.0, 1.0) };
+            (Volume::from_mm3(volume.mm3() * min), Volume::from_mm3(volume.mm3() * max))
         });
-        let loads = bulk.zip(working_volume).map(|((parts, _), (least, greatest))| {
-            (barrel::loads(parts, greatest), barrel::loads(parts, least))
-        });
+        let loads = bulk
+            .zip(working_volume)
+            .map(|((parts, _), (min, max))| (barrel::loads(parts, max), barrel::loads(parts, min)));
         Ok(Outcome {
             load,
             charge: charge(input.deposit.0),
-            charge_range: (charge(DEPOSIT.least), charge(DEPOSIT.greatest)),
+            charge_range: (charge(DEPOSIT.min), charge(DEPOSIT.max)),
             additions,
             coats: barrel::coat_after_each(input.coat, additions.0).collect(),
             bulk,

@@ -94,11 +94,11 @@ impl Calculator for SaltSpray {
 
 fn state(report: &mut Report, finish: &Finish, hours: Hours) {
     match hours.hours.map(shown) {
-        Some(least) => {
-            report.headline = format!("At least {least} to {}", hours.until);
+        Some(min) => {
+            report.headline = format!("At least {min} to {}", hours.until);
             let name = format!("Hours to {}", hours.until);
-            report.figures = vec![Figure::one("", name, least).source(hours.source)];
-            report.working.table("hours as the source states them", "h", least, hours.source);
+            report.figures = vec![Figure::one("", name, min).source(hours.source)];
+            report.working.table("hours as the source states them", "h", min, hours.source);
         }
         None => {
             report.headline = format!("{} asks for no hours with this finish", hours.source.document.name);

@@ -25,9 +25,9 @@ pub struct Input {
     /// Average thickness of the coat.
     pub average: Length,
     /// Least thickness, if known.
-    pub least: Option<Length>,
+    pub min: Option<Length>,
     /// Greatest thickness, if known.
-    pub greatest: Option<Length>,
+    pub max: Option<Length>,
     /// Years wanted, if any.
     pub wanted: Option<Time>,
 }
@@ -107,14 +107,14 @@ impl Calculator for ServiceLife {
         let chloride = reader.quantity("chloride");
         let rate = reader.quantity("rate");
         let average: Option<Length> = reader.quantity("thickness");
-        let least: Option<Length> = reader.quantity("least");
-        let greatest: Option<Length> = reader.quantity("greatest");
+        let min: Option<Length> = reader.quantity("least");
+        let max: Option<Length> = reader.quantity("greatest");
         let wanted = reader.quantity("years");
         let average = average?;
-        if least.is_some_and(|least| least > average) {
+        if min.is_some_and(|min| min > average) {
             reader.problem("least", above_average("least", "at most"));
         }
-        if greatest.is_some_and(|greatest| greatest < average) {
+        if max.is_some_and(|max| max < average) {
             reader.problem("greatest", above_average("greatest", "at least"));
         }
         let place = match kind? {
@@ -122,7 +122,7 @@ impl Calculator for ServiceLife {
             "rate" => Place::Measured(rate?),
             _ => Place::Category(category?),
         };
-        Some(Input { surroundings: surroundings?, place, average, least, greatest, wanted })
+        Some(Input { surroundings: surroundings?, place, average, min, max, wanted })
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
@@ -145,7 +145,7 @@ impl Calculator for ServiceLife {
         };
         let thicknesses = input.thicknesses();
         let counted = |exponent| thicknesses.map(|thickness| life::range(thickness, rates, exponent));
-        let [least, _, greatest] = thicknesses;
+        let [min, _, max] = thicknesses;
         Ok(Outcome {
             category,
             rates,
@@ -154,7 +154,7 @@ impl Calculator for ServiceLife {
             needed: input
                 .wanted
                 .map(|wanted| Exponent::ALL.map(|exponent| life::attack(rates.upper, wanted, exponent))),
-            promise: input.wanted.map(|wanted| life::promise(least, greatest, rates, wanted)),
+            promise: input.wanted.map(|wanted| life::promise(min, max, rates, wanted)),
         })
     }
 
@@ -166,12 +166,12 @@ impl Calculator for ServiceLife {
 impl Input {
     /// Least, average and greatest thickness; the average stands in for an end that is not known.
     fn thicknesses(&self) -> [Length; 3] {
-        [self.least.unwrap_or(self.average), self.average, self.greatest.unwrap_or(self.average)]
+        [self.min.unwrap_or(self.average), self.average, self.max.unwrap_or(self.average)]
     }
 
     /// The thicknesses that are known, each once, with its name.
     fn named(&self) -> impl Iterator<Item = (usize, &'static str, Length)> {
-        let known = [self.least, Some(self.average), self.greatest];
+        let known = [self.min, Some(self.average), self.max];
         let names = ["least thickness", "average thickness", "greatest thickness"];
         known.into_iter().zip(names).enumerate().filter_map(|(at, (known, name))| Some((at, name, known?)))
     }

@@ -65,19 +65,15 @@ pub(super) fn properties(properties: &Properties) -> Vec<Figure> {
     let mut figures = Vec::new();
     for limits in properties.printed() {
         let name = "Hardness by the standard";
-        let figure = match (limits.least, limits.greatest) {
-            (Some(least), Some(greatest)) => {
-                Figure::range("", name, Properties::show(least), Properties::show(greatest))
-            }
-            (None, Some(greatest)) => {
-                Figure::one("", "Greatest hardness by the standard", Properties::show(greatest))
-            }
-            (Some(least), None) => Figure::one("", "Least hardness by the standard", Properties::show(least)),
+        let figure = match (limits.min, limits.max) {
+            (Some(min), Some(max)) => Figure::range("", name, Properties::show(min), Properties::show(max)),
+            (None, Some(max)) => Figure::one("", "Greatest hardness by the standard", Properties::show(max)),
+            (Some(min), None) => Figure::one("", "Least hardness by the standard", Properties::show(min)),
             (None, None) => continue,
         };
         figures.push(figure.source(limits.source));
     }
-    if let Ok(tensile) = properties.tensile_least() {
+    if let Ok(tensile) = properties.tensile_min() {
         let unit = if properties.sizes().inch { &unit::KSI } else { &unit::MPA };
         figures.push(
             Figure::one(

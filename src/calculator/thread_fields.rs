@@ -37,13 +37,13 @@ pub(super) const OWN_ALLOWANCE: Field = Field::quantity(
 .when("allowance", &["own"]);
 
 /// The least coat.
-pub(super) const COAT_LEAST: Field =
+pub(super) const COAT_MIN: Field =
     Field::quantity("coat_least", "Coat on the bolt, least", &COAT_UNITS, COAT_BOUND, "50 µm")
         .hint("ISO 10684 asks for 50 µm as the average of a batch, 40 µm at any place.")
         .source(document::ISO_10684.read("8.3"));
 
 /// The greatest coat.
-pub(super) const COAT_GREATEST: Field =
+pub(super) const COAT_MAX: Field =
     Field::quantity("coat_greatest", "Coat on the bolt, greatest", &COAT_UNITS, COAT_BOUND, "70 µm")
         .hint("What your galvanizer or plater holds; no standard of hot-dip coats limits it.")
         .source(assumed("greatest thickness of a spun coat"));
@@ -156,11 +156,11 @@ pub(super) fn read_coat(reader: &mut Reader<'_>) -> Option<(Coat, &'static Unit)
 
 /// The coat where its unevenness is not asked.
 pub(super) fn read_even_coat(reader: &mut Reader<'_>) -> Option<(Coat, &'static Unit)> {
-    let least = reader.quantity::<Length>("coat_least");
-    let greatest = reader.number_and_unit("coat_greatest");
-    let (number, unit) = greatest?;
-    let coat = Coat::even(least?, Length::of(number, unit));
-    if coat.least > coat.greatest {
+    let min = reader.quantity::<Length>("coat_least");
+    let max = reader.number_and_unit("coat_greatest");
+    let (number, unit) = max?;
+    let coat = Coat::even(min?, Length::of(number, unit));
+    if coat.min > coat.max {
         let why = "the greatest thickness is below the least; exchange the two".to_owned();
         reader.problem("coat_greatest", Fault::Conflict(why));
         return None;

@@ -113,7 +113,7 @@ pub struct Pair {
     /// Sizes at least material.
     pub sizes: Sizes,
     /// Strength at least material.
-    pub least: Strength,
+    pub min: Strength,
     /// Strength with every size in the middle.
     pub nominal: Strength,
 }
@@ -161,8 +161,8 @@ impl Calculator for ThreadStrength {
             limits::bolt(thread, thread_fields::usual_bolt_class(thread)).map_err(refused("thread"))?;
         let pair = pair(thread, bolt, nut.limits, Joint { stress_area, ..joint })?;
         let plain = self::pair(thread, usual, nut.standard, joint)?;
-        let (here, standard) = (pair.least.strips().1.newton(), plain.least.strips().1.newton());
-        let broken = plain.least.bolt_breaks.newton() - pair.least.bolt_breaks.newton();
+        let (here, standard) = (pair.min.strips().1.newton(), plain.min.strips().1.newton());
+        let broken = plain.min.bolt_breaks.newton() - pair.min.bolt_breaks.newton();
         Ok(Outcome {
             bolt_tensile,
             nut_tensile,
@@ -210,7 +210,7 @@ fn pair(thread: Thread, bolt: BoltLimits, nut: NutLimits, joint: Joint) -> Resul
         nut,
         joint,
         sizes,
-        least: strength(&joint, sizes).map_err(refused("nut_grade"))?,
+        min: strength(&joint, sizes).map_err(refused("nut_grade"))?,
         nominal: strength(&joint, Sizes::nominal(thread.pitch(), &bolt, &nut))
             .map_err(refused("nut_grade"))?,
     })
@@ -220,8 +220,8 @@ fn bolt_tensile(input: &Input) -> Result<(Stress, Option<Source>), Refusal> {
     match input.bolt {
         BoltSteel::Tensile(tensile) => Ok((tensile, None)),
         BoltSteel::Grade(grade) => {
-            let least = grade.properties(input.thread.diameter())?.tensile_least()?;
-            Ok((least.value, Some(least.source)))
+            let min = grade.properties(input.thread.diameter())?.tensile_min()?;
+            Ok((min.value, Some(min.source)))
         }
     }
 }
@@ -231,16 +231,16 @@ fn nut_tensile(input: &Input) -> Result<(Stress, Option<Converted>), Refusal> {
         NutSteel::Level(level) => level,
         NutSteel::Grade(grade) => {
             let properties = grade.properties(input.thread.diameter())?;
-            let least = properties.printed().find_map(|limits| limits.least);
-            Level::Hardness(least.ok_or_else(|| {
+            let min = properties.printed().find_map(|limits| limits.min);
+            Level::Hardness(min.ok_or_else(|| {
                 Refusal::blank(&format!("least hardness of {}", grade.name()), grade.document().memory(""))
             })?)
         }
     };
     match level {
         Level::Tensile(tensile) => Ok((tensile, None)),
-        Level::Hardness(least) => {
-            let converted = hardness::to_tensile(least)?;
+        Level::Hardness(min) => {
+            let converted = hardness::to_tensile(min)?;
             Ok((Stress::from_mpa(converted.to.number()), Some(converted)))
         }
     }

@@ -64,9 +64,8 @@ pub fn charge(area: Area, coat: Length, deposit: Density, yielded: f64, flash: L
 pub fn usual_additions(coat: Length) -> Result<(u32, Source), Refusal> {
     let [thin, thick] = practice::ADDITIONS;
     let um = coat.um();
-    let along = |(from, to): (f64, f64), (least, greatest): (f64, f64)| {
-        least + (greatest - least) * (um - from) / (to - from)
-    };
+    let along =
+        |(from, to): (f64, f64), (min, max): (f64, f64)| min + (max - min) * (um - from) / (to - from);
     let (number, source) = if um < thin.0 || um > thick.1 {
         return Err(Refusal::outside(
             "coat",

@@ -11,18 +11,18 @@ pub struct Factor {
     /// What it belongs to.
     pub label: &'static str,
     /// The least value.
-    pub least: Density,
+    pub min: Density,
     /// The greatest value; the same where the document gives one.
-    pub greatest: Density,
+    pub max: Density,
     /// Where the least is published.
     pub source: Source,
     /// Where the greatest is published.
-    pub source_greatest: Source,
+    pub source_max: Source,
 }
 
 const fn one(key: &'static str, label: &'static str, g_m2_um: f64, source: Source) -> Factor {
     let density = Density::from_g_m2_um(g_m2_um);
-    Factor { key, label, least: density, greatest: density, source, source_greatest: source }
+    Factor { key, label, min: density, max: density, source, source_max: source }
 }
 
 /// ASTM A123: 7.067 g/m² for each micrometre; for hot-dip coats by the ASTM standards.
@@ -49,10 +49,10 @@ pub static BS_729: Factor =
 pub static DEPOSIT: Factor = Factor {
     key: "deposit",
     label: "Mechanical deposit (porous)",
-    least: Density::from_oz_ft2_mil(0.45),
-    greatest: Density::from_g_m2_um(0.8 * 7.14),
+    min: Density::from_oz_ft2_mil(0.45),
+    max: Density::from_g_m2_um(0.8 * 7.14),
     source: document::GALVANIZING_TEXT.read("0.45 oz/ft² per mil"),
-    source_greatest: document::PROCESS_TEXT.read("about 80 % of the density of solid zinc"),
+    source_max: document::PROCESS_TEXT.read("about 80 % of the density of solid zinc"),
 };
 
 /// All of them, hot-dip first.

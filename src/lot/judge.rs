@@ -59,7 +59,7 @@ pub struct Judgement {
     /// Mean of the articles against the least.
     pub lot_mean: Option<Comparison>,
     /// Mean of the articles against the greatest.
-    pub lot_mean_greatest: Option<Comparison>,
+    pub lot_mean_max: Option<Comparison>,
     /// Least article against its limit.
     pub article: Option<Comparison>,
     /// Least reading against its limit.
@@ -81,19 +81,19 @@ pub fn judge(
     gauge: Length,
     rounding: Rounding,
 ) -> Judgement {
-    let least = |value, limit: Option<ThicknessLimit>| {
+    let min = |value, limit: Option<ThicknessLimit>| {
         limit.map(|limit| compare(value, limit, true, gauge, rounding))
     };
     let measured = u32::try_from(statistics.articles).unwrap_or(u32::MAX);
     let mut judgement = Judgement {
         decision: Decision::Accept,
-        lot_mean: least(statistics.mean, rule.limits.lot_mean),
-        lot_mean_greatest: rule
+        lot_mean: min(statistics.mean, rule.limits.lot_mean),
+        lot_mean_max: rule
             .limits
-            .lot_mean_greatest
+            .lot_mean_max
             .map(|limit| compare(statistics.mean, limit, false, gauge, rounding)),
-        article: least(statistics.least_article, rule.limits.article),
-        reading: least(statistics.least_reading, rule.limits.reading),
+        article: min(statistics.min_article, rule.limits.article),
+        reading: min(statistics.min_reading, rule.limits.reading),
         missing: needed.map_or(0, |needed| needed.saturating_sub(measured)),
     };
     judgement.decision = if judgement.comparisons().any(|comparison| !comparison.kept) {
@@ -141,7 +141,7 @@ pub struct Sizes {
 impl Judgement {
     /// Every comparison that was made.
     pub fn comparisons(&self) -> impl Iterator<Item = &Comparison> {
-        [&self.lot_mean, &self.lot_mean_greatest, &self.article, &self.reading].into_iter().flatten()
+        [&self.lot_mean, &self.lot_mean_max, &self.article, &self.reading].into_iter().flatten()
     }
 }
 

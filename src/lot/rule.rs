@@ -31,7 +31,7 @@ pub struct AcceptanceLimits {
     /// Least mean of the article means.
     pub lot_mean: Option<ThicknessLimit>,
     /// Greatest mean of the article means.
-    pub lot_mean_greatest: Option<ThicknessLimit>,
+    pub lot_mean_max: Option<ThicknessLimit>,
     /// Least mean of one article.
     pub article: Option<ThicknessLimit>,
     /// Least single reading.
@@ -41,7 +41,7 @@ pub struct AcceptanceLimits {
 impl AcceptanceLimits {
     /// Whether there is no limit at all.
     pub fn is_empty(&self) -> bool {
-        [self.lot_mean, self.lot_mean_greatest, self.article, self.reading].iter().all(Option::is_none)
+        [self.lot_mean, self.lot_mean_max, self.article, self.reading].iter().all(Option::is_none)
     }
 }
 
@@ -72,7 +72,7 @@ pub struct AcceptanceRule {
 impl AcceptanceRule {
     /// The rule of a standard for one of its classes.
     pub fn of(standard: Standard, class: &CoatClass) -> Self {
-        let none = AcceptanceLimits { lot_mean: None, lot_mean_greatest: None, article: None, reading: None };
+        let none = AcceptanceLimits { lot_mean: None, lot_mean_max: None, article: None, reading: None };
         let limits = match standard {
             // No average is allowed: every significant surface measured reaches the class.
             Standard::B695 => AcceptanceLimits { reading: class.single, ..none },
@@ -81,7 +81,7 @@ impl AcceptanceRule {
             }
             _ => AcceptanceLimits {
                 lot_mean: class.average,
-                lot_mean_greatest: class.average_greatest,
+                lot_mean_max: class.average_max,
                 article: class.single,
                 ..none
             },

@@ -33,11 +33,11 @@ pub fn size(standard: Standard, lot: u32, stage: Stage) -> Result<Sample, Refusa
         Standard::A153 => by_row(astm_a153_sampling::SAMPLE.iter().copied(), lot),
         Standard::Iso1461 => {
             let rows = iso_1461_sampling::CONTROL_SAMPLE.iter();
-            by_row(rows.map(|&(greatest, articles)| (greatest, articles, iso_1461_sampling::TABLE)), lot)
+            by_row(rows.map(|&(max, articles)| (max, articles, iso_1461_sampling::TABLE)), lot)
         }
         Standard::F2329Batch => astm_f2329_sampling::BATCH
             .iter()
-            .find(|row| lot >= row.least && row.greatest.is_none_or(|greatest| lot <= greatest))
+            .find(|row| lot >= row.min && row.max.is_none_or(|max| lot <= max))
             .map(|row| (row.thickness, astm_f2329_sampling::TABLE)),
         Standard::F2329Lot | Standard::B695 | Standard::Iso10684 | Standard::Iso4042 | Standard::Own => None,
     }
@@ -83,7 +83,7 @@ fn by_row(
     mut rows: impl Iterator<Item = (Option<u32>, Option<u32>, Source)>,
     lot: u32,
 ) -> Option<(u32, Source)> {
-    rows.find(|(greatest, ..)| greatest.is_none_or(|greatest| lot <= greatest))
+    rows.find(|(max, ..)| max.is_none_or(|max| lot <= max))
         .map(|(_, articles, source)| (articles.unwrap_or(lot), source))
 }
 
@@ -91,7 +91,7 @@ fn below_table(lot: u32) -> Refusal {
     let pieces = |number: u32| Shown { number: f64::from(number), unit: &unit::PIECES, decimals: 0 };
     Refusal::not_covered(
         &format!("a batch of {}", pieces(lot)),
-        &format!("batches from {}", pieces(astm_f2329_sampling::BATCH.first().map_or(0, |row| row.least))),
+        &format!("batches from {}", pieces(astm_f2329_sampling::BATCH.first().map_or(0, |row| row.min))),
         astm_f2329_sampling::TABLE,
     )
 }

@@ -19,13 +19,13 @@ pub struct Statistics {
     /// Mean of the article means.
     pub mean: Length,
     /// Least article mean.
-    pub least_article: Length,
+    pub min_article: Length,
     /// Greatest article mean.
-    pub greatest_article: Length,
+    pub max_article: Length,
     /// Least single reading.
-    pub least_reading: Length,
+    pub min_reading: Length,
     /// Greatest single reading.
-    pub greatest_reading: Length,
+    pub max_reading: Length,
     /// Sum of the squared deviations of the article means, µm².
     pub squares: f64,
     /// Standard deviation of the article means; none for a single article.
@@ -52,10 +52,10 @@ impl Statistics {
             fewest: measured().map(<[Length]>::len).min()?,
             sum: length(sum as f64),
             mean: length(mean),
-            least_article: length(means().min()? as f64),
-            greatest_article: length(means().max()? as f64),
-            least_reading: length(readings().min()? as f64),
-            greatest_reading: length(readings().max()? as f64),
+            min_article: length(means().min()? as f64),
+            max_article: length(means().max()? as f64),
+            min_reading: length(readings().min()? as f64),
+            max_reading: length(readings().max()? as f64),
             squares,
             deviation,
         })

@@ -96,8 +96,8 @@ fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessA
 fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Offer) -> Vec<Figure> {
     let um = |length: Length| length.show(&unit::UM, 0);
     let source = offer.class.single.map(|limit| offer.class.source(&limit));
-    let mut coat = Figure::range("t", "Coat", um(offer.least), um(offer.greatest));
-    coat.source = Some(offer.greatest_source);
+    let mut coat = Figure::range("t", "Coat", um(offer.min), um(offer.max));
+    coat.source = Some(offer.max_source);
     let mut by = Figure::words("By", format!("{} {}", offer.class.document.name, offer.class.name));
     by.source = source;
     let mut figures = vec![coat, by];
@@ -108,13 +108,13 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
             | Reason::TappedAfter(allowance) => {
                 figures.push(Figure::words("Nut", nut(*allowance)));
             }
-            Reason::Life(_, least, greatest) => figures.push(life_figure(line, least, greatest)),
+            Reason::Life(_, min, max) => figures.push(life_figure(line, min, max)),
             _ => {}
         }
     }
     if !judged.reasons.iter().any(|reason| matches!(reason, Reason::Life(..))) {
-        let (least, greatest) = super::judge::years(offer, line.place);
-        figures.push(life_figure(line, &least, &greatest));
+        let (min, max) = super::judge::years(offer, line.place);
+        figures.push(life_figure(line, &min, &max));
     }
     if let Ok(shape) = &judgement.shape {
         figures.push(zinc(line, shape, offer));
@@ -122,9 +122,9 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
     figures
 }
 
-fn life_figure(line: &OrderLine, least: &Years, greatest: &Years) -> Figure {
+fn life_figure(line: &OrderLine, min: &Years, max: &Years) -> Figure {
     let name = format!("Life in {}", line.place.key());
-    let (from, to) = (least.least.year(), greatest.most.map(|most| most.year()));
+    let (from, to) = (min.min.year(), max.most.map(|most| most.year()));
     let figure = match to {
         Some(to) if to <= TABLE_ENDS => Figure::range("", name, years(from), years(to)),
         _ if from > TABLE_ENDS => Figure::words(name, "over 100 years"),
@@ -141,7 +141,7 @@ fn zinc(line: &OrderLine, shape: &Shape, offer: &Offer) -> Figure {
     let lot = |density: crate::quantity::Density, thickness: Length| {
         weight((density * thickness * area).kg() * f64::from(line.quantity))
     };
-    Figure::range("", "Zinc on the lot", lot(factor.least, offer.least), lot(factor.greatest, offer.greatest))
+    Figure::range("", "Zinc on the lot", lot(factor.min, offer.min), lot(factor.max, offer.max))
         .source(factor.source)
 }
 

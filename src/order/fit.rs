@@ -56,33 +56,33 @@ impl Mates {
     }
 
     /// Whether a nut takes a coat of this greatest thickness, and which is the narrowest.
-    pub fn narrowest(&self, process: Process, greatest: Length) -> Narrowest {
+    pub fn narrowest(&self, process: Process, max: Length) -> Narrowest {
         let Some(Ok(bare)) = &self.bolt else { return Narrowest::Unknown };
-        match self.nut(bare, process, greatest) {
+        match self.nut(bare, process, max) {
             Some((allowance, _)) => Narrowest::Nut(*allowance),
             None => Narrowest::NoneTakes,
         }
     }
 
     /// The narrowest nut that takes this coat, and how the coated thread fits it.
-    pub fn take(&self, process: Process, least: Length, greatest: Length) -> Answer {
+    pub fn take(&self, process: Process, min: Length, max: Length) -> Answer {
         let bare = match &self.bolt {
             None => return Answer::NoThread,
             Some(Err(refusal)) => return Answer::Refused(refusal.clone()),
             Some(Ok(bare)) => bare,
         };
         let both = |length: Length| self.both(process, length);
-        let coat = Coat { least: both(least), greatest: both(greatest), spread: spread(process) };
+        let coat = Coat { min: both(min), max: both(max), spread: spread(process) };
         let fit = |nut: NutLimits| Box::new(fit::fit(*bare, coat, nut));
-        match self.nut(bare, process, greatest) {
+        match self.nut(bare, process, max) {
             Some(&(allowance, nut)) => Answer::Takes(allowance, fit(nut)),
             None => Answer::TooThick(self.nuts.last().map(|&(allowance, nut)| (allowance, fit(nut)))),
         }
     }
 
-    fn nut(&self, bare: &BoltLimits, process: Process, greatest: Length) -> Option<&(Allowance, NutLimits)> {
-        let greatest = self.both(process, greatest);
-        let assembles = |nut: &NutLimits| fit::room(bare, nut, spread(process)).assembly(greatest);
+    fn nut(&self, bare: &BoltLimits, process: Process, max: Length) -> Option<&(Allowance, NutLimits)> {
+        let max = self.both(process, max);
+        let assembles = |nut: &NutLimits| fit::room(bare, nut, spread(process)).assembly(max);
         self.nuts.iter().find(|(_, nut)| assembles(nut) == Assembly::Assembles)
     }
 

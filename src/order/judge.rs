@@ -231,8 +231,8 @@ fn kettle_thread(line: &OrderLine, reasons: &mut Vec<Reason>) {
         }
         return;
     }
-    let (least, pitch) = hotdip_process::LEAST_THREAD;
-    if thread.diameter() < least || thread.pitch() < pitch {
+    let (min, pitch) = hotdip_process::LEAST_THREAD;
+    if thread.diameter() < min || thread.pitch() < pitch {
         reasons.push(Reason::BelowIso10684);
     } else if !thread.is_coarse() {
         reasons.push(Reason::FinePitch);
@@ -243,7 +243,7 @@ fn kettle_thread(line: &OrderLine, reasons: &mut Vec<Reason>) {
 
 fn fit_reason(line: &OrderLine, mates: &Mates, process: Process, offer: &Offer) -> Option<Reason> {
     let nut = line.part.is_nut();
-    Some(match mates.take(process, offer.least, offer.greatest) {
+    Some(match mates.take(process, offer.min, offer.max) {
         Answer::NoThread => return None,
         Answer::Takes(allowance, _) if nut && process == Process::HotDip => Reason::TappedAfter(allowance),
         Answer::Takes(allowance, fit) if nut => Reason::BothCoated(allowance, fit),
@@ -255,9 +255,9 @@ fn fit_reason(line: &OrderLine, mates: &Mates, process: Process, offer: &Offer) 
 
 fn life_reasons(line: &OrderLine, offer: &Offer, reasons: &mut Vec<Reason>) {
     if let Some(wanted) = line.years {
-        let (least, greatest) = years(offer, line.place);
-        let promise = promise(offer.least, offer.greatest, line.place.rates(), wanted);
-        reasons.push(Reason::Life(promise, least, greatest));
+        let (min, max) = years(offer, line.place);
+        let promise = promise(offer.min, offer.max, line.place.rates(), wanted);
+        reasons.push(Reason::Life(promise, min, max));
         if promise != Promise::Lasts {
             reasons.push(Reason::Needs(thickness_needed(line.place, wanted)));
         }
@@ -270,5 +270,5 @@ fn life_reasons(line: &OrderLine, offer: &Offer, reasons: &mut Vec<Reason>) {
 /// greatest at the least.
 pub fn years(offer: &Offer, place: Category) -> (Years, Years) {
     let rates = place.rates();
-    (range(offer.least, rates, Exponent::Straight), range(offer.greatest, rates, Exponent::Straight))
+    (range(offer.min, rates, Exponent::Straight), range(offer.max, rates, Exponent::Straight))
 }

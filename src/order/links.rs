@@ -25,8 +25,8 @@ pub fn tap(line: &OrderLine, process: Process, offer: &Offer, allowance: Option<
             ("thread", line.thread.to_string()),
             ("bolt_class", bolt_class(line).to_string()),
             ("allowance", key.to_owned()),
-            ("coat_least", um(offer.least)),
-            ("coat_greatest", um(offer.greatest)),
+            ("coat_least", um(offer.min)),
+            ("coat_greatest", um(offer.max)),
             ("spread", Shown::percent(spread(process), 0).to_string()),
         ],
     }
@@ -76,7 +76,7 @@ pub fn kettle(line: &OrderLine, offer: Option<&Offer>) -> Link {
 
 /// The coat on offer, with the classes it meets.
 pub fn coat(offer: &Offer) -> Link {
-    let pairs = vec![("coat", um(offer.least)), ("factor", offer.factor().key.to_owned())];
+    let pairs = vec![("coat", um(offer.min)), ("factor", offer.factor().key.to_owned())];
     Link { calculator: "coat", pairs }
 }
 
@@ -98,7 +98,7 @@ pub fn powder(line: &OrderLine, offer: Option<&Offer>) -> Link {
     let mut pairs = load(line);
     if let Some(offer) = offer {
         pairs.push(("asked", "thickness".to_owned()));
-        pairs.push(("coat", um(offer.least)));
+        pairs.push(("coat", um(offer.min)));
     }
     Link { calculator: "powder", pairs }
 }
@@ -109,8 +109,8 @@ pub fn life(line: &OrderLine, offer: &Offer) -> Link {
         ("place", "category".to_owned()),
         ("category", line.place.key().to_owned()),
         ("thickness", um(offer.average())),
-        ("least", um(offer.least)),
-        ("greatest", um(offer.greatest)),
+        ("least", um(offer.min)),
+        ("greatest", um(offer.max)),
     ];
     if let Some(years) = line.years {
         pairs.push(("years", years.show(&unit::YEAR, 1).to_string()));

@@ -16,11 +16,11 @@ pub struct Offer {
     /// The class it is ordered by.
     pub class: &'static CoatClass,
     /// The least thickness of a single article or place.
-    pub least: Length,
+    pub min: Length,
     /// The greatest thickness to reckon with.
-    pub greatest: Length,
+    pub max: Length,
     /// Where the greatest comes from.
-    pub greatest_source: Source,
+    pub max_source: Source,
     /// Why this class.
     pub choice: Choice,
 }
@@ -28,8 +28,8 @@ pub struct Offer {
 impl Offer {
     /// The average of the coat: as the class asks for it, or else its least.
     pub fn average(&self) -> Length {
-        let average = self.class.average.map_or(self.least, |limit| limit.thickness);
-        if average < self.least { self.least } else { average }
+        let average = self.class.average.map_or(self.min, |limit| limit.thickness);
+        if average < self.min { self.min } else { average }
     }
 
     /// From its thickness to its mass, by the standard it is ordered by.
@@ -81,13 +81,13 @@ pub fn offer(line: &OrderLine, mates: &Mates, process: Process) -> Option<Offer>
 
 /// A class with its greatest thickness.
 fn of_class(class: &'static CoatClass, choice: Choice) -> Option<Offer> {
-    let least = class.single?.thickness;
-    let (greatest, greatest_source) = match (class.average_greatest, class.process) {
+    let min = class.single?.thickness;
+    let (max, max_source) = match (class.average_max, class.process) {
         (Some(limit), _) => (limit.thickness, class.source(&limit)),
         (None, Process::HotDip) => (hotdip_process::SPUN_COAT.1, hotdip_process::SPUN_COAT_SOURCE),
-        (None, _) => (Length::from_um(least.um() * HALF_AGAIN), HALF_AGAIN_SOURCE),
+        (None, _) => (Length::from_um(min.um() * HALF_AGAIN), HALF_AGAIN_SOURCE),
     };
-    Some(Offer { class, least, greatest, greatest_source, choice })
+    Some(Offer { class, min, max, max_source, choice })
 }
 
 /// Hot-dip has one class for a size.
@@ -114,7 +114,7 @@ fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [
     let mut thickest = None;
     for class in thin_to_thick(classes) {
         let Some(offer) = of_class(class, chosen) else { continue };
-        let fits = match mates.narrowest(process, offer.greatest) {
+        let fits = match mates.narrowest(process, offer.max) {
             Narrowest::Nut(Allowance::Standard) | Narrowest::Unknown => true,
             Narrowest::Nut(_) => process == Process::Mechanical,
             Narrowest::NoneTakes => false,
@@ -123,7 +123,7 @@ fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [
         if thickest.is_some() && !fits {
             break;
         }
-        if offer.least.um() >= needed.um() - 1e-9 {
+        if offer.min.um() >= needed.um() - 1e-9 {
             return Some(offer);
         }
         thickest = Some(Offer { choice: Choice::Thickest, ..offer });
@@ -133,8 +133,8 @@ fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [
 
 /// Classes from the thinnest to the thickest; documents print them one way or the other.
 fn thin_to_thick(classes: &'static [CoatClass]) -> impl Iterator<Item = &'static CoatClass> {
-    let least = |class: Option<&CoatClass>| class.and_then(|class| class.single).map(|limit| limit.thickness);
-    let rising = least(classes.first()) <= least(classes.last());
+    let min = |class: Option<&CoatClass>| class.and_then(|class| class.single).map(|limit| limit.thickness);
+    let rising = min(classes.first()) <= min(classes.last());
     (0..classes.len()).filter_map(move |at| classes.get(if rising { at } else { classes.len() - 1 - at }))
 }
 
@@ -158,11 +158,11 @@ mod tests {
     #[test]
     fn classes_come_from_the_thinnest_to_the_thickest() {
         for classes in [astm_b695::CLASSES, iso_4042::CLASSES, astm_b633::CLASSES] {
-            let least: Vec<f64> = thin_to_thick(classes)
+            let min: Vec<f64> = thin_to_thick(classes)
                 .filter_map(|class| class.single)
                 .map(|limit| limit.thickness.um())
                 .collect();
-            assert!(least.len() > 2 && least.is_sorted(), "{least:?}");
+            assert!(min.len() > 2 && min.is_sorted(), "{min:?}");
         }
     }
 }

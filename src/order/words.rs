@@ -128,8 +128,8 @@ pub fn finding(
             fit::GROWTH,
             tap(Some(*allowance)),
         ),
-        Reason::Life(promise, least, greatest) => {
-            let text = life(line, *promise, least, greatest);
+        Reason::Life(promise, min, max) => {
+            let text = life(line, *promise, min, max);
             (text, Exponent::Straight.source(), offer.map(|offer| links::life(line, offer)))
         }
         Reason::Needs(thickness) => (
@@ -166,7 +166,7 @@ fn refused(instruction: &str, refusal: &Refusal) -> String {
 
 /// Room left on the pitch diameter at the worst corner.
 fn room(fit: &Fit, line: &OrderLine) -> Shown {
-    length(fit.pitch.least, line)
+    length(fit.pitch.min, line)
 }
 
 fn length(length: Length, line: &OrderLine) -> Shown {
@@ -182,8 +182,8 @@ fn fits(allowance: Allowance, fit: &Fit, line: &OrderLine) -> String {
         _ => format!(
             "Order the nut {}: pitch diameter {} to {}; the thickest coat that still assembles is {thickest}.",
             nut(allowance),
-            length(fit.nut.pitch.least, line).digits(),
-            length(fit.nut.pitch.greatest, line),
+            length(fit.nut.pitch.min, line).digits(),
+            length(fit.nut.pitch.max, line),
         ),
     }
 }
@@ -206,10 +206,10 @@ fn no_nut(best: Option<&(Allowance, Box<Fit>)>, line: &OrderLine) -> String {
     }
 }
 
-fn life(line: &OrderLine, promise: Promise, least: &Years, greatest: &Years) -> String {
+fn life(line: &OrderLine, promise: Promise, min: &Years, max: &Years) -> String {
     let wanted = years(line.years.map_or(0.0, |years| years.year())).digits();
-    let worst = in_words(least.least.year());
-    let best = greatest.most.map(|most| in_words(most.year()));
+    let worst = in_words(min.min.year());
+    let best = max.most.map(|most| in_words(most.year()));
     let place = line.place.key();
     match (promise, best) {
         (Promise::Lasts, _) => format!("Lasts the {wanted} years wanted in {place}: {worst} at the least."),

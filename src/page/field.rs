@@ -158,7 +158,7 @@ fn control(props: &Props, about: &Described) -> Html {
 
 /// The keypad that has all the signs a field takes: no pad has a minus, and inches take fractions.
 fn keypad(bounds: Bound, chosen: Option<&'static Unit>) -> Option<&'static str> {
-    let negative = matches!(bounds, Bound::Between(least, ..) if least.number < 0.0);
+    let negative = matches!(bounds, Bound::Between(min, ..) if min.number < 0.0);
     let fractions = chosen.is_some_and(|chosen| [&unit::INCH, &unit::FOOT].contains(&chosen));
     (!negative && !fractions).then_some("decimal")
 }

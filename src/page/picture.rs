@@ -50,8 +50,8 @@ fn meaning(into: Element, label: &str, value: String) -> Element {
 
 /// An axis from the least to the greatest value shown, in per cent of the width.
 struct Axis {
-    least: f64,
-    greatest: f64,
+    min: f64,
+    max: f64,
     logarithmic: bool,
 }
 
@@ -59,24 +59,23 @@ impl Axis {
     /// An axis with room for these values, and a little more on both sides.
     fn over(values: impl Iterator<Item = f64>, logarithmic: bool) -> Self {
         let on = |value: f64| if logarithmic { value.max(f64::MIN_POSITIVE).ln() } else { value };
-        let (least, greatest) = values
-            .map(on)
-            .fold((f64::MAX, f64::MIN), |(least, greatest), value| (least.min(value), greatest.max(value)));
-        let spare = if greatest > least { (greatest - least) * 0.06 } else { 1.0 };
-        Self { least: least - spare, greatest: greatest + spare, logarithmic }
+        let (min, max) =
+            values.map(on).fold((f64::MAX, f64::MIN), |(min, max), value| (min.min(value), max.max(value)));
+        let spare = if max > min { (max - min) * 0.06 } else { 1.0 };
+        Self { min: min - spare, max: max + spare, logarithmic }
     }
 
     /// An axis from zero to a little beyond the greatest of these values.
     fn from_zero(values: impl Iterator<Item = f64>) -> Self {
-        let greatest = values.fold(0.0, f64::max);
-        Self { least: 0.0, greatest: if greatest > 0.0 { greatest * 1.04 } else { 1.0 }, logarithmic: false }
+        let max = values.fold(0.0, f64::max);
+        Self { min: 0.0, max: if max > 0.0 { max * 1.04 } else { 1.0 }, logarithmic: false }
     }
 
     // `clamp` may panic, and its message brings along all that the library has for printing numbers.
     #[allow(clippy::manual_clamp, reason = "the ends are numbers in order")]
     fn at(&self, value: f64) -> f64 {
         let value = if self.logarithmic { value.max(f64::MIN_POSITIVE).ln() } else { value };
-        ((value - self.least) / (self.greatest - self.least) * 100.0).max(0.0).min(100.0)
+        ((value - self.min) / (self.max - self.min) * 100.0).max(0.0).min(100.0)
     }
 }
 

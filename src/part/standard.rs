@@ -130,8 +130,8 @@ fn iso_hex_bolt(profile: Profile, length: Length, to_the_head: bool) -> Result<B
     let head =
         Head::Hexagon { flats: mm(row.s, iso_4014::S), height: mm(row.k, iso_4014::k_source(row.k_basis)) };
     let b = thread_length(d, length.mm(), &iso_4014::THREAD_ADDITIONS);
-    let (least, greatest) = iso_4014::SCREW_RUN_OUT;
-    let run_out = (least + greatest) / 2.0 * profile.pitch.mm();
+    let (min, max) = iso_4014::SCREW_RUN_OUT;
+    let run_out = (min + max) / 2.0 * profile.pitch.mm();
     let thread_length = if to_the_head || !has_shank(profile, length.mm(), b) {
         mm(to_head(length.mm(), run_out, &profile), iso_4014::RUN_OUT)
     } else {
@@ -185,8 +185,8 @@ fn socket_screw(profile: Profile, length: Length) -> Result<Bolt, Refusal> {
         depth: mm(row.t, iso_4762::SOURCE),
     };
     let b = 2.0 * d + iso_4762::THREAD_ADDITION;
-    let (least, greatest) = iso_4014::SCREW_RUN_OUT;
-    let run_out = (least + greatest) / 2.0 * profile.pitch.mm();
+    let (min, max) = iso_4014::SCREW_RUN_OUT;
+    let run_out = (min + max) / 2.0 * profile.pitch.mm();
     let thread_length = if has_shank(profile, length.mm(), b) {
         mm(b, iso_4762::THREAD_LENGTH)
     } else {
@@ -224,8 +224,8 @@ fn inch_nut(
 }
 
 /// The middle of what the standard allows.
-fn countersink(profile: Profile, (least, greatest): (f64, f64), source: Source) -> Size {
-    mm(profile.diameter.mm() * (least + greatest) / 2.0, source)
+fn countersink(profile: Profile, (min, max): (f64, f64), source: Source) -> Size {
+    mm(profile.diameter.mm() * (min + max) / 2.0, source)
 }
 
 fn iso_washer(profile: Profile) -> Result<Washer, Refusal> {
@@ -242,6 +242,6 @@ fn inch_washer(profile: Profile) -> Result<Washer, Refusal> {
     Ok(Washer {
         inside: inch(row.inside, source),
         outside: inch(row.outside, source),
-        thickness: inch((row.least + row.greatest) / 2.0, source),
+        thickness: inch((row.min + row.max) / 2.0, source),
     })
 }

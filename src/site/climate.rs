@@ -91,7 +91,7 @@ impl Climate {
         let (coldest, warmest) = iso_9223::TEMPERATURE;
         let (driest, dampest) = iso_9223::HUMIDITY;
         let (so2_least, so2_most) = iso_9223::SO2;
-        let (salt_least, salt_most) = iso_9223::CHLORIDE;
+        let (salt_min, salt_most) = iso_9223::CHLORIDE;
         within(
             "mean temperature",
             temperature(self.temperature),
@@ -103,19 +103,19 @@ impl Climate {
         within(
             "deposition of chloride",
             deposition(self.chloride.one()),
-            deposition(salt_least),
+            deposition(salt_min),
             deposition(salt_most),
         )
     }
 }
 
-fn within(what: &'static str, asked: Shown, least: Shown, greatest: Shown) -> Result<(), Refusal> {
+fn within(what: &'static str, asked: Shown, min: Shown, max: Shown) -> Result<(), Refusal> {
     // A unit's factor may leave a residue far below what anybody can measure.
-    let slack = 1e-9 * greatest.number.abs();
-    if asked.number >= least.number - slack && asked.number <= greatest.number + slack {
+    let slack = 1e-9 * max.number.abs();
+    if asked.number >= min.number - slack && asked.number <= max.number + slack {
         return Ok(());
     }
-    Err(Refusal::outside(what, asked, least, greatest, iso_9223::VALIDITY))
+    Err(Refusal::outside(what, asked, min, max, iso_9223::VALIDITY))
 }
 
 impl FirstYear {

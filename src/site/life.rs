@@ -25,7 +25,7 @@ pub enum Exponent {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Years {
     /// At the greatest loss.
-    pub least: Time,
+    pub min: Time,
     /// At the least loss; none where the loss has no lower limit.
     pub most: Option<Time>,
 }
@@ -72,16 +72,16 @@ pub fn attack(rate: Rate, time: Time, exponent: Exponent) -> Length {
 /// Years from the greatest to the least loss.
 pub fn range(thickness: Length, rates: Rates, exponent: Exponent) -> Years {
     Years {
-        least: years(thickness, rates.upper, exponent),
+        min: years(thickness, rates.upper, exponent),
         most: rates.lower.map(|rate| years(thickness, rate, exponent)),
     }
 }
 
 /// Whether a coat from `least` to `greatest` lasts the years wanted, counted in a straight line as
 /// ISO 14713-1 counts; the worst corner decides.
-pub fn promise(least: Length, greatest: Length, rates: Rates, wanted: Time) -> Promise {
-    let worst = range(least, rates, Exponent::Straight).least;
-    let best = range(greatest, rates, Exponent::Straight).most;
+pub fn promise(min: Length, max: Length, rates: Rates, wanted: Time) -> Promise {
+    let worst = range(min, rates, Exponent::Straight).min;
+    let best = range(max, rates, Exponent::Straight).most;
     if worst.year() >= wanted.year() {
         Promise::Lasts
     } else if best.is_none_or(|best| best.year() >= wanted.year()) {

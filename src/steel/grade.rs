@@ -167,13 +167,13 @@ impl Grade {
             if inch { length.show(&unit::INCH, 4) } else { length.show(&unit::MM, 1) }
         };
         let from = self.rows().first().and_then(|row| row.sizes.from);
-        let least = show(from.map_or(Length::from_mm(0.0), |(from, _)| from));
+        let min = show(from.map_or(Length::from_mm(0.0), |(from, _)| from));
         let source = self.rows().first().map_or(self.document().memory(""), |row| row.document);
         match self.rows().last().and_then(|row| row.sizes.to) {
-            Some(to) => Refusal::outside("nominal diameter", show(diameter), least, show(to), source),
+            Some(to) => Refusal::outside("nominal diameter", show(diameter), min, show(to), source),
             None => Refusal::not_covered(
                 &format!("a nominal diameter of {}", show(diameter)),
-                &format!("{least} and above"),
+                &format!("{min} and above"),
                 source,
             ),
         }
@@ -200,7 +200,7 @@ impl Properties {
     /// A [`Refusal`] where the standard sets none.
     pub fn hardest(&self) -> Result<(Hardness, Source), Refusal> {
         self.printed()
-            .find_map(|limits| limits.greatest.map(|greatest| (greatest, limits.source)))
+            .find_map(|limits| limits.max.map(|max| (max, limits.source)))
             .ok_or_else(|| self.blank("greatest hardness"))
     }
 
@@ -208,16 +208,16 @@ impl Properties {
     ///
     /// # Errors
     /// A [`Refusal`] where it is not known here.
-    pub fn tensile_least(&self) -> Result<Known<Stress>, Refusal> {
-        self.row.tensile_least.ok_or_else(|| self.blank("least tensile strength"))
+    pub fn tensile_min(&self) -> Result<Known<Stress>, Refusal> {
+        self.row.tensile_min.ok_or_else(|| self.blank("least tensile strength"))
     }
 
     /// The least tempering temperature.
     ///
     /// # Errors
     /// A [`Refusal`] where it is not known here.
-    pub fn temper_least(&self) -> Result<Known<Temperature>, Refusal> {
-        self.row.temper_least.ok_or_else(|| self.blank("least tempering temperature"))
+    pub fn temper_min(&self) -> Result<Known<Temperature>, Refusal> {
+        self.row.temper_min.ok_or_else(|| self.blank("least tempering temperature"))
     }
 
     /// How the steel is treated.
@@ -250,8 +250,8 @@ mod tests {
         assert_eq!(hardest(16.0), Hardness::hv(320.0));
         assert_eq!(hardest(20.0), Hardness::hv(335.0));
         let j429 = |inch| Grade::J429Grade5.properties(Length::from_inch(inch));
-        assert_eq!(j429(1.0).unwrap().tensile_least().unwrap().value, Stress::from_ksi(120.0));
-        assert_eq!(j429(1.125).unwrap().tensile_least().unwrap().value, Stress::from_ksi(105.0));
+        assert_eq!(j429(1.0).unwrap().tensile_min().unwrap().value, Stress::from_ksi(120.0));
+        assert_eq!(j429(1.125).unwrap().tensile_min().unwrap().value, Stress::from_ksi(105.0));
         let refusal = j429(2.0).unwrap_err().to_string();
         assert!(refusal.contains("2.0000\u{a0}in") && refusal.contains("1.5000\u{a0}in"), "{refusal}");
         let refusal = Grade::Class9_8.properties(Length::from_mm(20.0)).unwrap_err().to_string();
@@ -271,7 +271,7 @@ mod tests {
     #[test]
     fn a_blank_names_the_document() {
         let nut = Grade::Nut10.properties(Length::from_mm(20.0)).unwrap();
-        let refusal = nut.temper_least().unwrap_err().to_string();
+        let refusal = nut.temper_min().unwrap_err().to_string();
         assert!(refusal.contains("nut class 10") && refusal.contains("ISO 898-2"), "{refusal}");
     }
 }

@@ -149,8 +149,8 @@ fn iso_column(scale: Scale) -> Result<Column, Refusal> {
 /// Of two tables that follow each other, the refusal that names both as one range.
 fn from_to(softer: Refusal, harder: Refusal) -> Refusal {
     match (softer.cause(), harder.cause()) {
-        (Cause::Outside { least, .. }, Cause::Outside { what, asked, greatest, source, .. }) => {
-            Refusal::outside(what, *asked, *least, *greatest, *source)
+        (Cause::Outside { min, .. }, Cause::Outside { what, asked, max, source, .. }) => {
+            Refusal::outside(what, *asked, *min, *max, *source)
         }
         _ => harder,
     }

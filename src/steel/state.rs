@@ -157,11 +157,11 @@ impl State {
         match (self.steel, measure) {
             (Steel::Grade(properties), Measure::Scale(scale)) => {
                 let limits = properties.limits(scale)?;
-                Some((Level::Hardness(limits.greatest?), Some(limits.source)))
+                Some((Level::Hardness(limits.max?), Some(limits.source)))
             }
             (Steel::Grade(properties), Measure::Tensile) => {
-                let greatest = properties.row.tensile_greatest?;
-                Some((Level::Tensile(greatest.value), Some(greatest.source)))
+                let max = properties.row.tensile_max?;
+                Some((Level::Tensile(max.value), Some(max.source)))
             }
             (Steel::Hardness(hardness), Measure::Scale(scale)) if hardness.scale == scale => {
                 Some((Level::Hardness(hardness), None))

@@ -208,9 +208,9 @@ impl Case {
             (Some(temper), _) => Ok(Some(temper)),
             (None, Some(grade)) if grade.treatment() == Treatment::NotHeatTreated => Ok(None),
             (None, Some(grade)) => {
-                let least = grade.temper_least()?;
+                let min = grade.temper_min()?;
                 let time = Time::from_hour(1.0);
-                Ok(Some(Temper { temperature: least.value, time, least_of: Some(least.source) }))
+                Ok(Some(Temper { temperature: min.value, time, least_of: Some(min.source) }))
             }
             (None, None) => Err(Refusal::blank(
                 "the tempering temperature of a steel without a grade",

@@ -27,9 +27,9 @@ pub struct Washer {
     /// Outside diameter, nominal.
     pub outside: f64,
     /// Thickness, least.
-    pub least: f64,
+    pub min: f64,
     /// Thickness, greatest.
-    pub greatest: f64,
+    pub max: f64,
     /// How the row is known.
     pub basis: Basis,
 }
@@ -84,10 +84,10 @@ const fn bolt(d: f64, f: f64, h: f64, thread_length: f64) -> Bolt {
     Bolt { d, f, h, thread_length }
 }
 
-const fn read(d: f64, inside: f64, outside: f64, least: f64, greatest: f64) -> Washer {
-    Washer { d, inside, outside, least, greatest, basis: Basis::Read }
+const fn read(d: f64, inside: f64, outside: f64, min: f64, max: f64) -> Washer {
+    Washer { d, inside, outside, min, max, basis: Basis::Read }
 }
 
-const fn memory(d: f64, inside: f64, outside: f64, least: f64, greatest: f64) -> Washer {
-    Washer { d, inside, outside, least, greatest, basis: Basis::Memory }
+const fn memory(d: f64, inside: f64, outside: f64, min: f64, max: f64) -> Washer {
+    Washer { d, inside, outside, min, max, basis: Basis::Memory }
 }

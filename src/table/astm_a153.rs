@@ -17,7 +17,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(79.0, Basis::Read).g_m2(550.0)),
         average: Some(ThicknessLimit::um(86.0, Basis::Read).g_m2(610.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_A153,
@@ -28,7 +28,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(79.0, Basis::Read).g_m2(550.0)),
         average: Some(ThicknessLimit::um(86.0, Basis::Read).g_m2(610.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_A153,
@@ -39,7 +39,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(53.0, Basis::Read).g_m2(381.0)),
         average: Some(ThicknessLimit::um(66.0, Basis::Read).g_m2(458.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_A153,
@@ -50,7 +50,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(48.0, Basis::Read).g_m2(336.0)),
         average: Some(ThicknessLimit::um(56.0, Basis::Read).g_m2(397.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_A153,
@@ -61,7 +61,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(43.0, Basis::Read).g_m2(305.0)),
         average: Some(ThicknessLimit::um(53.0, Basis::Read).g_m2(381.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_A153,
@@ -72,6 +72,6 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(36.0, Basis::Read).g_m2(259.0)),
         average: Some(ThicknessLimit::um(43.0, Basis::Read).g_m2(305.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
 ];

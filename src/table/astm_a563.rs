@@ -12,9 +12,9 @@ pub struct Row {
     /// Diametral allowance in thousandths of an inch: pitch, minor and major diameter grow by it.
     pub allowance: u16,
     /// Least pitch diameter after tapping, in ten-thousandths of an inch.
-    pub pitch_least: Option<u32>,
+    pub pitch_min: Option<u32>,
     /// Greatest pitch diameter after tapping, in ten-thousandths of an inch.
-    pub pitch_greatest: Option<u32>,
+    pub pitch_max: Option<u32>,
     /// How the row is known.
     pub basis: Basis,
 }
@@ -31,19 +31,13 @@ pub fn row(sixteenths: u16, per_two_inches: u16) -> Option<&'static Row> {
     TABLE_5.iter().find(|row| row.sixteenths == sixteenths && row.per_two_inches == per_two_inches)
 }
 
-const fn read(
-    sixteenths: u16,
-    threads_per_inch: u16,
-    allowance: u16,
-    pitch_least: u32,
-    pitch_greatest: u32,
-) -> Row {
+const fn read(sixteenths: u16, threads_per_inch: u16, allowance: u16, pitch_min: u32, pitch_max: u32) -> Row {
     Row {
         sixteenths,
         per_two_inches: 2 * threads_per_inch,
         allowance,
-        pitch_least: Some(pitch_least),
-        pitch_greatest: Some(pitch_greatest),
+        pitch_min: Some(pitch_min),
+        pitch_max: Some(pitch_max),
         basis: Basis::Read,
     }
 }
@@ -73,16 +67,16 @@ pub static TABLE_5: &[Row] = &[
         sixteenths: 32,
         per_two_inches: 9,
         allowance: 50,
-        pitch_least: Some(19057),
-        pitch_greatest: Some(19181),
+        pitch_min: Some(19057),
+        pitch_max: Some(19181),
         basis: Basis::Read,
     },
     Row {
         sixteenths: 36,
         per_two_inches: 9,
         allowance: 50,
-        pitch_least: Some(21557),
-        pitch_greatest: Some(21683),
+        pitch_min: Some(21557),
+        pitch_max: Some(21683),
         basis: Basis::Read,
     },
     read(40, 4, 50, 23876, 24011),
@@ -94,16 +88,16 @@ pub static TABLE_5: &[Row] = &[
         sixteenths: 60,
         per_two_inches: 8,
         allowance: 50,
-        pitch_least: Some(36376),
-        pitch_greatest: None,
+        pitch_min: Some(36376),
+        pitch_max: None,
         basis: Basis::Read,
     },
     Row {
         sixteenths: 64,
         per_two_inches: 8,
         allowance: 50,
-        pitch_least: None,
-        pitch_greatest: None,
+        pitch_min: None,
+        pitch_max: None,
         basis: Basis::Memory,
     },
 ];

@@ -15,7 +15,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(5.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B633,
@@ -26,7 +26,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(8.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B633,
@@ -37,7 +37,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(12.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B633,
@@ -48,6 +48,6 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(25.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
 ];

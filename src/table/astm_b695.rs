@@ -18,7 +18,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(107.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -29,7 +29,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(80.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -40,7 +40,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(69.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -51,7 +51,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(66.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -62,7 +62,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(53.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -73,7 +73,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(50.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -84,7 +84,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(40.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -95,7 +95,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(25.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -106,7 +106,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(12.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -117,7 +117,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(8.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_B695,
@@ -128,6 +128,6 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(5.0, Basis::Read)),
         average: None,
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
 ];

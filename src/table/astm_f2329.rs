@@ -18,7 +18,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::inch(0.0017, Basis::Read)),
         average: Some(ThicknessLimit::inch(0.0017, Basis::Read)),
         lot_average: Some(ThicknessLimit::inch(0.002, Basis::Read)),
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ASTM_F2329,
@@ -29,6 +29,6 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::inch(0.0015, Basis::Read)),
         average: Some(ThicknessLimit::inch(0.0015, Basis::Read)),
         lot_average: Some(ThicknessLimit::inch(0.0017, Basis::Read)),
-        average_greatest: None,
+        average_max: None,
     },
 ];

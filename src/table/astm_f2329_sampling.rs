@@ -8,9 +8,9 @@ use crate::source::{Source, document::ASTM_F2329};
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Row {
     /// Least batch.
-    pub least: u32,
+    pub min: u32,
     /// Greatest batch; the last row has no end.
-    pub greatest: Option<u32>,
+    pub max: Option<u32>,
     /// Specimens for the coat's thickness, one set for every five batches.
     pub thickness: u32,
     /// Specimens for adhesion.
@@ -19,8 +19,8 @@ pub struct Row {
     pub appearance: u32,
 }
 
-const fn row(least: u32, greatest: Option<u32>, thickness: u32, adhesion: u32, appearance: u32) -> Row {
-    Row { least, greatest, thickness, adhesion, appearance }
+const fn row(min: u32, max: Option<u32>, thickness: u32, adhesion: u32, appearance: u32) -> Row {
+    Row { min, max, thickness, adhesion, appearance }
 }
 
 /// The rows.

@@ -26,7 +26,7 @@ pub struct CoatClass {
     /// Least average over a whole production lot, where the standard asks for one besides.
     pub lot_average: Option<ThicknessLimit>,
     /// Greatest average, where the standard has one.
-    pub average_greatest: Option<ThicknessLimit>,
+    pub average_max: Option<ThicknessLimit>,
 }
 
 /// A limit as its document prints it.

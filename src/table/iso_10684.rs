@@ -14,5 +14,5 @@ pub static CLASSES: &[CoatClass] = &[CoatClass {
     single: Some(ThicknessLimit::um(40.0, Basis::Read)),
     average: Some(ThicknessLimit::um(50.0, Basis::Read)),
     lot_average: None,
-    average_greatest: None,
+    average_max: None,
 }];

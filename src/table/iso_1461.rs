@@ -16,7 +16,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(40.0, Basis::Memory).g_m2(285.0)),
         average: Some(ThicknessLimit::um(50.0, Basis::Memory).g_m2(360.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ISO_1461,
@@ -27,7 +27,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(20.0, Basis::Memory).g_m2(145.0)),
         average: Some(ThicknessLimit::um(25.0, Basis::Memory).g_m2(180.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ISO_1461,
@@ -38,7 +38,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(45.0, Basis::Memory).g_m2(325.0)),
         average: Some(ThicknessLimit::um(55.0, Basis::Memory).g_m2(395.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ISO_1461,
@@ -49,7 +49,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(35.0, Basis::Memory).g_m2(250.0)),
         average: Some(ThicknessLimit::um(45.0, Basis::Memory).g_m2(325.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ISO_1461,
@@ -60,7 +60,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(70.0, Basis::Read).g_m2(505.0)),
         average: Some(ThicknessLimit::um(85.0, Basis::Read).g_m2(610.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ISO_1461,
@@ -71,7 +71,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(55.0, Basis::Read).g_m2(395.0)),
         average: Some(ThicknessLimit::um(70.0, Basis::Read).g_m2(505.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ISO_1461,
@@ -82,7 +82,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(45.0, Basis::Read).g_m2(325.0)),
         average: Some(ThicknessLimit::um(55.0, Basis::Read).g_m2(395.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ISO_1461,
@@ -93,7 +93,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(35.0, Basis::Read).g_m2(250.0)),
         average: Some(ThicknessLimit::um(45.0, Basis::Read).g_m2(325.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ISO_1461,
@@ -104,7 +104,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(70.0, Basis::Read).g_m2(505.0)),
         average: Some(ThicknessLimit::um(80.0, Basis::Read).g_m2(575.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
     CoatClass {
         document: &document::ISO_1461,
@@ -115,6 +115,6 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(60.0, Basis::Read).g_m2(430.0)),
         average: Some(ThicknessLimit::um(70.0, Basis::Read).g_m2(505.0)),
         lot_average: None,
-        average_greatest: None,
+        average_max: None,
     },
 ];

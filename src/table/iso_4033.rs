@@ -13,7 +13,7 @@ pub struct Row {
     /// Height `m`, greatest.
     pub m: f64,
     /// Height `m`, least.
-    pub m_least: f64,
+    pub m_min: f64,
 }
 
 /// The rows of the first choice, M5 to M36.
@@ -31,6 +31,6 @@ pub const ROWS: &[Row] = &[
     row(36.0, 34.7, 33.1),
 ];
 
-const fn row(d: f64, m: f64, m_least: f64) -> Row {
-    Row { d, m, m_least }
+const fn row(d: f64, m: f64, m_min: f64) -> Row {
+    Row { d, m, m_min }
 }

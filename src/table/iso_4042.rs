@@ -16,7 +16,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(3.0, Basis::Read)),
         average: Some(ThicknessLimit::um(3.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(ThicknessLimit::um(5.0, Basis::Read)),
+        average_max: Some(ThicknessLimit::um(5.0, Basis::Read)),
     },
     CoatClass {
         document: &document::ISO_4042_1999,
@@ -27,7 +27,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(5.0, Basis::Read)),
         average: Some(ThicknessLimit::um(4.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(ThicknessLimit::um(6.0, Basis::Read)),
+        average_max: Some(ThicknessLimit::um(6.0, Basis::Read)),
     },
     CoatClass {
         document: &document::ISO_4042_1999,
@@ -38,7 +38,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(8.0, Basis::Read)),
         average: Some(ThicknessLimit::um(7.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(ThicknessLimit::um(10.0, Basis::Read)),
+        average_max: Some(ThicknessLimit::um(10.0, Basis::Read)),
     },
     CoatClass {
         document: &document::ISO_4042_1999,
@@ -49,7 +49,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(10.0, Basis::Read)),
         average: Some(ThicknessLimit::um(9.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(ThicknessLimit::um(12.0, Basis::Read)),
+        average_max: Some(ThicknessLimit::um(12.0, Basis::Read)),
     },
     CoatClass {
         document: &document::ISO_4042_1999,
@@ -60,7 +60,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(12.0, Basis::Read)),
         average: Some(ThicknessLimit::um(11.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(ThicknessLimit::um(15.0, Basis::Read)),
+        average_max: Some(ThicknessLimit::um(15.0, Basis::Read)),
     },
     CoatClass {
         document: &document::ISO_4042_1999,
@@ -71,7 +71,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(15.0, Basis::Read)),
         average: Some(ThicknessLimit::um(14.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(ThicknessLimit::um(18.0, Basis::Read)),
+        average_max: Some(ThicknessLimit::um(18.0, Basis::Read)),
     },
     CoatClass {
         document: &document::ISO_4042_1999,
@@ -82,7 +82,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(20.0, Basis::Read)),
         average: Some(ThicknessLimit::um(18.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(ThicknessLimit::um(23.0, Basis::Read)),
+        average_max: Some(ThicknessLimit::um(23.0, Basis::Read)),
     },
     CoatClass {
         document: &document::ISO_4042_1999,
@@ -93,7 +93,7 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(25.0, Basis::Read)),
         average: Some(ThicknessLimit::um(23.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(ThicknessLimit::um(28.0, Basis::Read)),
+        average_max: Some(ThicknessLimit::um(28.0, Basis::Read)),
     },
     CoatClass {
         document: &document::ISO_4042_1999,
@@ -104,6 +104,6 @@ pub static CLASSES: &[CoatClass] = &[
         single: Some(ThicknessLimit::um(30.0, Basis::Read)),
         average: Some(ThicknessLimit::um(27.0, Basis::Read)),
         lot_average: None,
-        average_greatest: Some(ThicknessLimit::um(35.0, Basis::Read)),
+        average_max: Some(ThicknessLimit::um(35.0, Basis::Read)),
     },
 ];

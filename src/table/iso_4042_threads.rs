@@ -55,7 +55,7 @@ impl Column {
 ///
 /// # Errors
 /// Refuses the other positions and a pitch that ISO 965-1 does not have.
-pub fn greatest(pitch: Length, position: Position, column: Column) -> Result<Option<Printed>, Refusal> {
+pub fn max(pitch: Length, position: Position, column: Column) -> Result<Option<Printed>, Refusal> {
     let um = pitch.um().round();
     let row = TABLE_2.iter().find(|row| f64::from(row.pitch_um) == um);
     let cells = |row: &Row| match position {

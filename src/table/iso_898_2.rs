@@ -6,8 +6,8 @@ use crate::source::document::ISO_898_2;
 
 const HARDNESS: Source = ISO_898_2.memory("hardness table");
 
-const fn nut(sizes: Sizes, treatment: Treatment, least: f64, greatest: f64) -> SteelRow {
-    SteelRow::new(sizes, treatment, ISO_898_2.memory("")).hv(least, greatest, HARDNESS)
+const fn nut(sizes: Sizes, treatment: Treatment, min: f64, max: f64) -> SteelRow {
+    SteelRow::new(sizes, treatment, ISO_898_2.memory("")).hv(min, max, HARDNESS)
 }
 
 const SMALL: Sizes = Sizes::to_mm(16.0);

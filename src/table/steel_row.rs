@@ -22,11 +22,11 @@ pub struct SteelRow {
     /// Brinell.
     pub hb: Option<HardnessLimits>,
     /// Least tensile strength.
-    pub tensile_least: Option<Known<Stress>>,
+    pub tensile_min: Option<Known<Stress>>,
     /// Greatest tensile strength, where one is set.
-    pub tensile_greatest: Option<Known<Stress>>,
+    pub tensile_max: Option<Known<Stress>>,
     /// Least tempering temperature.
-    pub temper_least: Option<Known<Temperature>>,
+    pub temper_min: Option<Known<Temperature>>,
     /// The document, for what the row leaves blank.
     pub document: Source,
 }
@@ -44,9 +44,9 @@ pub struct Known<T> {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HardnessLimits {
     /// The least, if one is set.
-    pub least: Option<Hardness>,
+    pub min: Option<Hardness>,
     /// The greatest, if one is set.
-    pub greatest: Option<Hardness>,
+    pub max: Option<Hardness>,
     /// Where they are published.
     pub source: Source,
 }
@@ -138,81 +138,81 @@ impl SteelRow {
             hrb: None,
             hv: None,
             hb: None,
-            tensile_least: None,
-            tensile_greatest: None,
-            temper_least: None,
+            tensile_min: None,
+            tensile_max: None,
+            temper_min: None,
             document,
         }
     }
 
     /// With Rockwell C limits.
     #[must_use]
-    pub const fn hrc(mut self, least: f64, greatest: f64, source: Source) -> Self {
-        self.hrc = Some(HardnessLimits::both(Scale::Hrc, least, greatest, source));
+    pub const fn hrc(mut self, min: f64, max: f64, source: Source) -> Self {
+        self.hrc = Some(HardnessLimits::both(Scale::Hrc, min, max, source));
         self
     }
 
     /// With a greatest Rockwell C hardness and no least.
     #[must_use]
-    pub const fn hrc_to(mut self, greatest: f64, source: Source) -> Self {
-        let greatest = Hardness { scale: Scale::Hrc, number: greatest };
-        self.hrc = Some(HardnessLimits { least: None, greatest: Some(greatest), source });
+    pub const fn hrc_to(mut self, max: f64, source: Source) -> Self {
+        let max = Hardness { scale: Scale::Hrc, number: max };
+        self.hrc = Some(HardnessLimits { min: None, max: Some(max), source });
         self
     }
 
     /// With Rockwell B limits.
     #[must_use]
-    pub const fn hrb(mut self, least: f64, greatest: f64, source: Source) -> Self {
-        self.hrb = Some(HardnessLimits::both(Scale::Hrb, least, greatest, source));
+    pub const fn hrb(mut self, min: f64, max: f64, source: Source) -> Self {
+        self.hrb = Some(HardnessLimits::both(Scale::Hrb, min, max, source));
         self
     }
 
     /// With Vickers limits.
     #[must_use]
-    pub const fn hv(mut self, least: f64, greatest: f64, source: Source) -> Self {
-        self.hv = Some(HardnessLimits::both(Scale::Hv, least, greatest, source));
+    pub const fn hv(mut self, min: f64, max: f64, source: Source) -> Self {
+        self.hv = Some(HardnessLimits::both(Scale::Hv, min, max, source));
         self
     }
 
     /// With Brinell limits.
     #[must_use]
-    pub const fn hb(mut self, least: f64, greatest: f64, source: Source) -> Self {
-        self.hb = Some(HardnessLimits::both(Scale::Hb, least, greatest, source));
+    pub const fn hb(mut self, min: f64, max: f64, source: Source) -> Self {
+        self.hb = Some(HardnessLimits::both(Scale::Hb, min, max, source));
         self
     }
 
     /// With a least tensile strength in MPa.
     #[must_use]
-    pub const fn mpa(mut self, least: f64, source: Source) -> Self {
-        self.tensile_least = Some(Known { value: Stress::from_mpa(least), source });
+    pub const fn mpa(mut self, min: f64, source: Source) -> Self {
+        self.tensile_min = Some(Known { value: Stress::from_mpa(min), source });
         self
     }
 
     /// With a least tensile strength in ksi.
     #[must_use]
-    pub const fn ksi(mut self, least: f64, source: Source) -> Self {
-        self.tensile_least = Some(Known { value: Stress::from_ksi(least), source });
+    pub const fn ksi(mut self, min: f64, source: Source) -> Self {
+        self.tensile_min = Some(Known { value: Stress::from_ksi(min), source });
         self
     }
 
     /// With a greatest tensile strength in ksi.
     #[must_use]
-    pub const fn ksi_to(mut self, greatest: f64, source: Source) -> Self {
-        self.tensile_greatest = Some(Known { value: Stress::from_ksi(greatest), source });
+    pub const fn ksi_to(mut self, max: f64, source: Source) -> Self {
+        self.tensile_max = Some(Known { value: Stress::from_ksi(max), source });
         self
     }
 
     /// With a least tempering temperature in °C.
     #[must_use]
-    pub const fn temper_celsius(mut self, least: f64, source: Source) -> Self {
-        self.temper_least = Some(Known { value: Temperature::from_celsius(least), source });
+    pub const fn temper_celsius(mut self, min: f64, source: Source) -> Self {
+        self.temper_min = Some(Known { value: Temperature::from_celsius(min), source });
         self
     }
 
     /// With a least tempering temperature in °F.
     #[must_use]
-    pub const fn temper_fahrenheit(mut self, least: f64, source: Source) -> Self {
-        self.temper_least = Some(Known { value: Temperature::from_fahrenheit(least), source });
+    pub const fn temper_fahrenheit(mut self, min: f64, source: Source) -> Self {
+        self.temper_min = Some(Known { value: Temperature::from_fahrenheit(min), source });
         self
     }
 
@@ -228,10 +228,10 @@ impl SteelRow {
 }
 
 impl HardnessLimits {
-    const fn both(scale: Scale, least: f64, greatest: f64, source: Source) -> Self {
+    const fn both(scale: Scale, min: f64, max: f64, source: Source) -> Self {
         Self {
-            least: Some(Hardness { scale, number: least }),
-            greatest: Some(Hardness { scale, number: greatest }),
+            min: Some(Hardness { scale, number: min }),
+            max: Some(Hardness { scale, number: max }),
             source,
         }
     }

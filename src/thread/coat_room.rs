@@ -87,7 +87,7 @@ pub fn thickest(thread: Thread, pair: Pair, spread: f64, coated: Coated) -> Resu
         NutChoice::Over(allowance) => overtap::nut(thread, allowance)?.limits,
     };
     let none = Length::from_mm(0.0);
-    let thickest = fit::fit(bolt, Coat { least: none, greatest: none, spread }, nut).thickest;
+    let thickest = fit::fit(bolt, Coat { min: none, max: none, spread }, nut).thickest;
     Ok(Length::from_mm(thickest.mm() / coated.parts()))
 }
 
@@ -98,15 +98,15 @@ pub fn thickest(thread: Thread, pair: Pair, spread: f64, coated: Coated) -> Resu
 pub fn allowance_needed(
     thread: Thread,
     bolt: ToleranceClass,
-    greatest: Length,
+    max: Length,
     spread: f64,
     coated: Coated,
 ) -> Result<Length, Refusal> {
     let bare = limits::bolt(thread, bolt)?;
     let standard = limits::nut(thread, overtap::standard_class(thread))?;
-    let greatest = Length::from_mm(greatest.mm() * coated.parts());
-    let fit = fit::fit(bare, Coat { least: greatest, greatest, spread }, standard);
-    let short = fit.pitch.least.mm().min(fit.major_least.mm()).min(fit.minor_least.mm());
+    let max = Length::from_mm(max.mm() * coated.parts());
+    let fit = fit::fit(bare, Coat { min: max, max, spread }, standard);
+    let short = fit.pitch.min.mm().min(fit.major_min.mm()).min(fit.minor_min.mm());
     // Room to spare needs no allowance.
     Ok(Length::from_mm((-short).max(0.0)))
 }

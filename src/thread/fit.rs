@@ -27,9 +27,9 @@ pub const DEFAULT_SPREAD_SOURCE: Source = assumed("spread of a hot-dip coat over
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Coat {
     /// The least thickness stated.
-    pub least: Length,
+    pub min: Length,
     /// The greatest thickness stated.
-    pub greatest: Length,
+    pub max: Length,
     /// How unevenly it lies: roots and flanks carry up to `1 + spread` times the greatest, crests
     /// down to `1 − spread` times the least. 0 is an even coat; from 0 to below 1.
     pub spread: f64,
@@ -47,9 +47,9 @@ pub struct Fit {
     /// Room on the pitch diameter.
     pub pitch: Limits,
     /// Room on the major diameter; the nut's greatest is not limited, so only the least is known.
-    pub major_least: Length,
+    pub major_min: Length,
     /// Room on the minor diameter; likewise.
-    pub minor_least: Length,
+    pub minor_min: Length,
     /// Room on the pitch diameter with every size, the coat and its unevenness in the middle.
     pub pitch_nominal: Length,
     /// The thickest stated coat that still assembles at the worst corner, with this spread.
@@ -92,7 +92,7 @@ pub struct Coated {
     /// Pitch diameter.
     pub pitch: Limits,
     /// Greatest minor diameter, the flat of the GO gauge with the coat on it.
-    pub minor_greatest: Length,
+    pub minor_max: Length,
 }
 
 /// One corner of the tolerance field: sizes of bolt and nut, coat, and the room left.
@@ -123,10 +123,8 @@ pub enum Diameter {
 pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
     let coated = coated(bare, coat);
     let left = |nut: Length, bolt: Length| Length::from_mm(nut.mm() - bolt.mm());
-    let pitch = Limits {
-        least: left(nut.pitch.least, coated.pitch.greatest),
-        greatest: left(nut.pitch.greatest, coated.pitch.least),
-    };
+    let pitch =
+        Limits { min: left(nut.pitch.min, coated.pitch.max), max: left(nut.pitch.max, coated.pitch.min) };
     let [_, nominal, _] = corners(bare, coat, nut);
     let [_, pitch_nominal, _] = nominal.room;
     let room = room(&bare, &nut, coat.spread);
@@ -135,24 +133,21 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
         coated,
         nut,
         pitch,
-        major_least: left(nut.major_least, coated.major.greatest),
-        minor_least: left(nut.minor.least, coated.minor_greatest),
+        major_min: left(nut.major_min, coated.major.max),
+        minor_min: left(nut.minor.min, coated.minor_max),
         pitch_nominal,
         thickest: room.thickest,
         thickest_even: room.thickest_even,
         governs: room.governs,
-        assembly: room.assembly(coat.greatest),
+        assembly: room.assembly(coat.max),
     }
 }
 
 /// What coat the worst corner of a bare bolt and a nut has room for, when it lies with this spread.
 pub fn room(bare: &BoltLimits, nut: &NutLimits, spread: f64) -> Room {
-    let [pitch, major, minor] = [
-        (nut.pitch.least, bare.pitch.greatest),
-        (nut.major_least, bare.major.greatest),
-        (nut.minor.least, bare.minor_greatest),
-    ]
-    .map(|(nut, bolt)| nut.mm() - bolt.mm());
+    let [pitch, major, minor] =
+        [(nut.pitch.min, bare.pitch.max), (nut.major_min, bare.major.max), (nut.minor.min, bare.minor_max)]
+            .map(|(nut, bolt)| nut.mm() - bolt.mm());
     let rooms = [
         (Diameter::Pitch, pitch / PITCH_GROWTH, 1.0 + spread),
         (Diameter::Major, major / CREST_GROWTH, 1.0),
@@ -170,11 +165,11 @@ pub fn room(bare: &BoltLimits, nut: &NutLimits, spread: f64) -> Room {
 
 impl Room {
     /// Whether the worst corner goes together under a coat that is this thick at most.
-    pub fn assembly(&self, greatest: Length) -> Assembly {
+    pub fn assembly(&self, max: Length) -> Assembly {
         // Sizes are sums of numbers printed to a micrometre; a hundredth of one decides nothing.
-        match greatest.mm() - 1e-5 {
-            greatest if greatest <= self.thickest.mm() => Assembly::Assembles,
-            greatest if greatest <= self.thickest_even.mm() => Assembly::OnlyEven,
+        match max.mm() - 1e-5 {
+            max if max <= self.thickest.mm() => Assembly::Assembles,
+            max if max <= self.thickest_even.mm() => Assembly::OnlyEven,
             _ => Assembly::Binds,
         }
     }
@@ -187,15 +182,15 @@ impl Room {
 pub fn corners(bare: BoltLimits, coat: Coat, nut: NutLimits) -> [Corner; 3] {
     let mm = Length::mm;
     let at = |share: f64| {
-        let between = |least: f64, greatest: f64| least + share * (greatest - least);
+        let between = |min: f64, max: f64| min + share * (max - min);
         // The bolt's share counts from its greatest size, the nut's from its least.
-        let bolt_pitch = between(mm(bare.pitch.greatest), mm(bare.pitch.least));
-        let bolt_minor = mm(bare.minor_greatest) - (mm(bare.pitch.greatest) - bolt_pitch);
-        let nut_pitch = between(mm(nut.pitch.least), mm(nut.pitch.greatest));
-        let nut_major = mm(nut.major_least) + (nut_pitch - mm(nut.pitch.least));
-        let bolt = [between(mm(bare.major.greatest), mm(bare.major.least)), bolt_pitch, bolt_minor];
-        let nut = [nut_major, nut_pitch, between(mm(nut.minor.least), mm(nut.minor.greatest))];
-        let thickness = between(mm(coat.greatest), mm(coat.least));
+        let bolt_pitch = between(mm(bare.pitch.max), mm(bare.pitch.min));
+        let bolt_minor = mm(bare.minor_max) - (mm(bare.pitch.max) - bolt_pitch);
+        let nut_pitch = between(mm(nut.pitch.min), mm(nut.pitch.max));
+        let nut_major = mm(nut.major_min) + (nut_pitch - mm(nut.pitch.min));
+        let bolt = [between(mm(bare.major.max), mm(bare.major.min)), bolt_pitch, bolt_minor];
+        let nut = [nut_major, nut_pitch, between(mm(nut.minor.min), mm(nut.minor.max))];
+        let thickness = between(mm(coat.max), mm(coat.min));
         let uneven = coat.spread * (1.0 - share);
         let coat =
             [thickness * (1.0 - coat.spread * share), thickness * (1.0 + uneven), thickness * (1.0 + uneven)];
@@ -213,29 +208,27 @@ pub fn corners(bare: BoltLimits, coat: Coat, nut: NutLimits) -> [Corner; 3] {
 
 /// The depth at which bolt and nut overlap at their least material, as a share of the basic 5/8 H.
 pub fn overlap(bolt: BoltLimits, nut: NutLimits, pitch: Length) -> f64 {
-    (bolt.major.least.mm() - nut.minor.greatest.mm()) / 2.0 / (0.625 * H * pitch.mm())
+    (bolt.major.min.mm() - nut.minor.max.mm()) / 2.0 / (0.625 * H * pitch.mm())
 }
 
 /// A bolt thread with its coat on.
 pub fn coated(bare: BoltLimits, coat: Coat) -> Coated {
-    let grown = |limits: Limits, growth: f64, least: f64, greatest: f64| Limits {
-        least: Length::from_mm(limits.least.mm() + growth * least * coat.least.mm()),
-        greatest: Length::from_mm(limits.greatest.mm() + growth * greatest * coat.greatest.mm()),
+    let grown = |limits: Limits, growth: f64, min: f64, max: f64| Limits {
+        min: Length::from_mm(limits.min.mm() + growth * min * coat.min.mm()),
+        max: Length::from_mm(limits.max.mm() + growth * max * coat.max.mm()),
     };
     let thickest = 1.0 + coat.spread;
     Coated {
         major: grown(bare.major, CREST_GROWTH, 1.0 - coat.spread, 1.0),
         pitch: grown(bare.pitch, PITCH_GROWTH, 1.0, thickest),
-        minor_greatest: Length::from_mm(
-            bare.minor_greatest.mm() + CREST_GROWTH * thickest * coat.greatest.mm(),
-        ),
+        minor_max: Length::from_mm(bare.minor_max.mm() + CREST_GROWTH * thickest * coat.max.mm()),
     }
 }
 
 impl Coat {
     /// An even coat.
-    pub fn even(least: Length, greatest: Length) -> Self {
-        Self { least, greatest, spread: 0.0 }
+    pub fn even(min: Length, max: Length) -> Self {
+        Self { min, max, spread: 0.0 }
     }
 }
 

@@ -47,11 +47,11 @@ pub struct BeforeCoat {
 /// tolerance can take.
 pub fn before_coat(after_major: Limits, after_pitch: Limits, coat: Coat) -> Option<BeforeCoat> {
     let less = |limits: Limits, growth: f64| Limits {
-        least: Length::from_mm(limits.least.mm() - growth * coat.least.mm()),
-        greatest: Length::from_mm(limits.greatest.mm() - growth * coat.greatest.mm()),
+        min: Length::from_mm(limits.min.mm() - growth * coat.min.mm()),
+        max: Length::from_mm(limits.max.mm() - growth * coat.max.mm()),
     };
     let before =
         BeforeCoat { major: less(after_major, CREST_GROWTH), pitch: less(after_pitch, PITCH_GROWTH) };
-    let stands = |limits: Limits| limits.least < limits.greatest;
+    let stands = |limits: Limits| limits.min < limits.max;
     (stands(before.major) && stands(before.pitch)).then_some(before)
 }

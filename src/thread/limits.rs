@@ -12,9 +12,9 @@ mod unified;
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Limits {
     /// The least.
-    pub least: Length,
+    pub min: Length,
     /// The greatest.
-    pub greatest: Length,
+    pub max: Length,
 }
 
 /// The limits of size of a bolt thread.
@@ -25,11 +25,11 @@ pub struct BoltLimits {
     /// Pitch diameter d2.
     pub pitch: Limits,
     /// Greatest minor diameter d1, the flat of the GO gauge: what a nut's crest must clear.
-    pub minor_greatest: Length,
+    pub minor_max: Length,
     /// Greatest root diameter d3 of a rounded root; unified threads: root UNR.
-    pub root_greatest: Length,
+    pub root_max: Length,
     /// Least root diameter d3, where the standard gives one.
-    pub root_least: Option<Length>,
+    pub root_min: Option<Length>,
     /// Fundamental deviation es, zero or below: the allowance with a minus sign.
     pub deviation: Printed,
     /// Tolerance of the pitch diameter.
@@ -42,7 +42,7 @@ pub struct BoltLimits {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct NutLimits {
     /// Least major diameter D.
-    pub major_least: Length,
+    pub major_min: Length,
     /// Pitch diameter D2.
     pub pitch: Limits,
     /// Minor diameter D1.
@@ -101,21 +101,18 @@ fn wrong_class(
 
 impl Limits {
     /// From a least value and a tolerance above it.
-    pub fn up(least: Length, tolerance: Length) -> Self {
-        Self { least, greatest: Length::from_mm(least.mm() + tolerance.mm()) }
+    pub fn up(min: Length, tolerance: Length) -> Self {
+        Self { min, max: Length::from_mm(min.mm() + tolerance.mm()) }
     }
 
     /// From a greatest value and a tolerance below it.
-    pub fn down(greatest: Length, tolerance: Length) -> Self {
-        Self { least: Length::from_mm(greatest.mm() - tolerance.mm()), greatest }
+    pub fn down(max: Length, tolerance: Length) -> Self {
+        Self { min: Length::from_mm(max.mm() - tolerance.mm()), max }
     }
 
     /// Both limits moved by the same length.
     pub fn moved(self, by: Length) -> Self {
-        Self {
-            least: Length::from_mm(self.least.mm() + by.mm()),
-            greatest: Length::from_mm(self.greatest.mm() + by.mm()),
-        }
+        Self { min: Length::from_mm(self.min.mm() + by.mm()), max: Length::from_mm(self.max.mm() + by.mm()) }
     }
 }
 
@@ -130,7 +127,7 @@ impl NutLimits {
     /// The same nut with every diameter larger by a diametral allowance.
     pub fn widened(self, by: Printed) -> Self {
         Self {
-            major_least: Length::from_mm(self.major_least.mm() + by.value.mm()),
+            major_min: Length::from_mm(self.major_min.mm() + by.value.mm()),
             pitch: self.pitch.moved(by.value),
             minor: self.minor.moved(by.value),
             deviation: Printed {

@@ -152,16 +152,16 @@ impl Sizes {
     pub fn least_material(pitch: Length, bolt: &BoltLimits, nut: &NutLimits) -> Self {
         Self {
             pitch,
-            bolt_major: bolt.major.least,
-            bolt_pitch: bolt.pitch.least,
-            nut_minor: nut.minor.greatest,
-            nut_pitch: nut.pitch.greatest,
+            bolt_major: bolt.major.min,
+            bolt_pitch: bolt.pitch.min,
+            nut_minor: nut.minor.max,
+            nut_pitch: nut.pitch.max,
         }
     }
 
     /// Every size in the middle of its limits.
     pub fn nominal(pitch: Length, bolt: &BoltLimits, nut: &NutLimits) -> Self {
-        let middle = |limits: Limits| Length::from_mm(f64::midpoint(limits.least.mm(), limits.greatest.mm()));
+        let middle = |limits: Limits| Length::from_mm(f64::midpoint(limits.min.mm(), limits.max.mm()));
         Self {
             pitch,
             bolt_major: middle(bolt.major),

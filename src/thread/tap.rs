@@ -14,15 +14,15 @@ pub const STEP_SOURCE: Source = document::ASME_B94_9.memory("H limits, steps of 
 pub fn h_numbers(basic: Length, pitch: Limits) -> Option<(u32, u32)> {
     let steps = |length: Length| (length.mm() - basic.mm()) / STEP.mm();
     // A thousandth of a step is rounding between inches and millimetres.
-    let first = (steps(pitch.least) - 1e-3).ceil() + 1.0;
-    let last = (steps(pitch.greatest) + 1e-3).floor();
+    let first = (steps(pitch.min) - 1e-3).ceil() + 1.0;
+    let last = (steps(pitch.max) + 1e-3).floor();
     (first >= 1.0 && first <= last).then_some((first as u32, last as u32))
 }
 
 /// The pitch diameter of a tap of this H number, least and greatest.
 pub fn h_limits(basic: Length, number: u32) -> Limits {
     let at = |steps: f64| Length::from_mm(basic.mm() + steps * STEP.mm());
-    Limits { least: at(f64::from(number) - 1.0), greatest: at(f64::from(number)) }
+    Limits { min: at(f64::from(number) - 1.0), max: at(f64::from(number)) }
 }
 
 #[cfg(test)]
@@ -33,11 +33,9 @@ mod tests {
     #[test]
     fn h_numbers_lie_inside_the_nut() {
         let inch = Length::from_inch;
-        let pitch = Limits { least: inch(0.4680), greatest: inch(0.4745) };
+        let pitch = Limits { min: inch(0.4680), max: inch(0.4745) };
         assert_eq!(h_numbers(inch(0.45), pitch), Some((37, 49)));
         let limits = h_limits(inch(0.45), 37);
-        assert!(
-            (limits.least.inch() - 0.4680).abs() < 1e-9 && (limits.greatest.inch() - 0.4685).abs() < 1e-9
-        );
+        assert!((limits.min.inch() - 0.4680).abs() < 1e-9 && (limits.max.inch() - 0.4685).abs() < 1e-9);
     }
 }

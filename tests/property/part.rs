@@ -123,14 +123,14 @@ proptest! {
     #[test]
     fn a_longer_bolt_is_larger_and_heavier(
         size in 0..METRIC.len(),
-        least in 1.5..20.0f64,
+        min in 1.5..20.0f64,
         more in 0.01..20.0f64,
         kind in prop_oneof![Just(Kind::HexScrew), Just(Kind::Rod)],
     ) {
         let (d, p) = METRIC[size];
         let profile = Profile::metric(Length::from_mm(d), Length::from_mm(p));
-        let short = standard(kind, profile, Some(Length::from_mm(least * d))).unwrap();
-        let long = standard(kind, profile, Some(Length::from_mm((least + more) * d))).unwrap();
+        let short = standard(kind, profile, Some(Length::from_mm(min * d))).unwrap();
+        let long = standard(kind, profile, Some(Length::from_mm((min + more) * d))).unwrap();
         prop_assert!(long.surface() > short.surface());
         prop_assert!(long.mass() > short.mass());
     }

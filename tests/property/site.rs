@@ -32,10 +32,10 @@ proptest! {
         let thickness = Length::from_um(thickness);
         let mild = range(thickness, milder.rates(), exponent);
         let harsh = range(thickness, harsher.rates(), exponent);
-        prop_assert!(harsh.least.year() <= mild.least.year());
+        prop_assert!(harsh.min.year() <= mild.min.year());
         let most = |years: Option<Time>| years.map_or(f64::INFINITY, Time::year);
         prop_assert!(most(harsh.most) <= most(mild.most));
-        prop_assert!(most(mild.most) >= mild.least.year());
+        prop_assert!(most(mild.most) >= mild.min.year());
     }
 
     #[test]
@@ -68,18 +68,18 @@ proptest! {
     /// A thicker coat, a milder place and fewer years never make a promise worse.
     #[test]
     fn a_promise_is_monotonic(
-        least in 1.0..200.0f64, spread in 0.0..100.0f64, more in 0.0..100.0f64,
+        min in 1.0..200.0f64, spread in 0.0..100.0f64, more in 0.0..100.0f64,
         place in category(), wanted in 1.0..100.0f64, fewer in 0.0..50.0f64,
     ) {
-        let of = |least: f64, place: Category, wanted: f64| {
-            let (least, greatest) = (Length::from_um(least), Length::from_um(least + spread));
-            promise(least, greatest, place.rates(), Time::from_year(wanted))
+        let of = |min: f64, place: Category, wanted: f64| {
+            let (min, max) = (Length::from_um(min), Length::from_um(min + spread));
+            promise(min, max, place.rates(), Time::from_year(wanted))
         };
-        let kept = of(least, place, wanted);
-        prop_assert!(of(least + more, place, wanted) <= kept);
-        prop_assert!(of(least, place, (wanted - fewer).max(0.1)) <= kept);
+        let kept = of(min, place, wanted);
+        prop_assert!(of(min + more, place, wanted) <= kept);
+        prop_assert!(of(min, place, (wanted - fewer).max(0.1)) <= kept);
         for milder in Category::ALL.into_iter().filter(|milder| *milder < place) {
-            prop_assert!(of(least, milder, wanted) <= kept);
+            prop_assert!(of(min, milder, wanted) <= kept);
         }
         prop_assert!(Promise::Lasts < Promise::MayLast && Promise::MayLast < Promise::FallsShort);
     }

@@ -48,11 +48,11 @@ fn harder_is_never_better(soft: &State, hard: &State, cleaning: Cleaning) {
 proptest! {
     #[test]
     fn a_harder_steel_never_meets_more_rules(
-        (scale, least, greatest) in scale(), one in 0.0..=1.0, other in 0.0..=1.0, cleaning in cleaning(),
+        (scale, min, max) in scale(), one in 0.0..=1.0, other in 0.0..=1.0, cleaning in cleaning(),
         case_hardened: bool, cold_worked: bool,
     ) {
         let state = |share: f64| State {
-            steel: Steel::Hardness(Hardness { scale, number: least + (greatest - least) * share }),
+            steel: Steel::Hardness(Hardness { scale, number: min + (max - min) * share }),
             case_hardened,
             cold_worked,
         };
@@ -118,8 +118,8 @@ proptest! {
     }
 
     #[test]
-    fn a_conversion_and_back_is_where_it_began((scale, least, greatest) in scale(), share in 0.0..=1.0, to in scale()) {
-        let number = least + (greatest - least) * share;
+    fn a_conversion_and_back_is_where_it_began((scale, min, max) in scale(), share in 0.0..=1.0, to in scale()) {
+        let number = min + (max - min) * share;
         if let Ok(there) = hardness::convert(Hardness { scale, number }, to.0) {
             let back = match there.to {
                 hardness::Level::Hardness(there) => hardness::convert(there, scale),

@@ -43,7 +43,7 @@ proptest! {
     #[test]
     fn overtapping_never_raises_the_strength(
         thread in any_thread(), bolt in 400.0..1300.0, nut in 400.0..1300.0,
-        least in 0.0..400.0, more in 1.0..400.0,
+        min in 0.0..400.0, more in 1.0..400.0,
     ) {
         let joint = joint(thread, bolt, nut);
         let with = |um: f64| {
@@ -52,7 +52,7 @@ proptest! {
             strength(&joint, Sizes::least_material(thread.pitch(), &bolt, &nut))
         };
         // A nut so wide that no thread is left, or one outside the factors' ranges, has no strength.
-        if let (Ok(narrow), Ok(wide)) = (with(least), with(least + more)) {
+        if let (Ok(narrow), Ok(wide)) = (with(min), with(min + more)) {
             prop_assert!(wide.nut_strips.newton() <= narrow.nut_strips.newton() * (1.0 + 1e-9));
             prop_assert!(wide.first().1.newton() <= narrow.first().1.newton() * (1.0 + 1e-9));
         }
@@ -87,9 +87,9 @@ proptest! {
         let with = |um: f64| fit_with(thread, allowance, Coat::even(Length::from_um(0.0), Length::from_um(um)));
         let (thin, thick) = (with(coat), with(coat + more));
         let near = |fall: f64, times: f64| f64::abs(fall - times * more) < 1e-6;
-        prop_assert!(near(thin.pitch.least.um() - thick.pitch.least.um(), 4.0));
-        prop_assert!(near(thin.major_least.um() - thick.major_least.um(), 2.0));
-        prop_assert!(near(thin.minor_least.um() - thick.minor_least.um(), 2.0));
+        prop_assert!(near(thin.pitch.min.um() - thick.pitch.min.um(), 4.0));
+        prop_assert!(near(thin.major_min.um() - thick.major_min.um(), 2.0));
+        prop_assert!(near(thin.minor_min.um() - thick.minor_min.um(), 2.0));
     }
 
     /// A thicker or a less even coat never fits better, a wider nut never worse.
@@ -99,8 +99,8 @@ proptest! {
         coat in 0.0..200.0, more in 0.0..100.0, spread in 0.0..0.5, rougher in 0.0..0.4,
     ) {
         let um = Length::from_um;
-        let with = |allowance: f64, greatest: f64, spread: f64| {
-            fit_with(thread, allowance, Coat { least: um(0.0), greatest: um(greatest), spread })
+        let with = |allowance: f64, max: f64, spread: f64| {
+            fit_with(thread, allowance, Coat { min: um(0.0), max: um(max), spread })
         };
         let fit = with(allowance, coat, spread);
         prop_assert!(!with(allowance, coat + more, spread).assembles() || fit.assembles());
@@ -112,8 +112,8 @@ proptest! {
     #[test]
     fn the_thickest_coat_is_the_thickest(thread in any_thread(), allowance in 0.0..1000.0, spread in 0.0..0.9) {
         let um = Length::from_um;
-        let with = |greatest: f64| {
-            fit_with(thread, allowance, Coat { least: um(0.0), greatest: um(greatest), spread })
+        let with = |max: f64| {
+            fit_with(thread, allowance, Coat { min: um(0.0), max: um(max), spread })
         };
         let thickest = with(0.0).thickest.um();
         prop_assert!(with(thickest).assembles());
@@ -133,7 +133,7 @@ proptest! {
             allowance * 25_400.0,
             Coat::even(Length::from_mm(0.0), Length::from_mm(coat * 25.4)),
         );
-        prop_assert!((inch.pitch.least.mm() - mm.pitch.least.mm()).abs() < 1e-9);
+        prop_assert!((inch.pitch.min.mm() - mm.pitch.min.mm()).abs() < 1e-9);
         prop_assert!((inch.thickest.mm() - mm.thickest.mm()).abs() < 1e-9);
     }
 
@@ -174,11 +174,11 @@ fn every_thread_has_its_limits() {
         let bolt = limits::bolt(thread, usual_bolt(thread)).unwrap();
         let nut = limits::nut(thread, overtap::standard_class(thread)).unwrap();
         for limits in [bolt.major, bolt.pitch, nut.pitch, nut.minor] {
-            assert!(limits.least < limits.greatest, "{thread}");
+            assert!(limits.min < limits.max, "{thread}");
         }
-        assert!(bolt.root_greatest <= bolt.minor_greatest, "{thread}");
-        assert!(bolt.pitch.greatest <= nut.pitch.least, "{thread}");
-        assert!(nut.minor.greatest < bolt.major.least, "{thread}");
+        assert!(bolt.root_max <= bolt.minor_max, "{thread}");
+        assert!(bolt.pitch.max <= nut.pitch.min, "{thread}");
+        assert!(nut.minor.max < bolt.major.min, "{thread}");
     }
 }
 
@@ -204,8 +204,8 @@ fn every_class_has_limits_or_a_refusal() {
             found += usize::from(limits::nut(thread, ToleranceClass::UnifiedNut(class)).is_ok());
         }
         // 3 to 7 with crests 4 and 6 in five positions, and nuts of 4 to 7 in four; or 1A to 3B.
-        let least = if thread.is_metric() { 5 * 2 * 5 + 4 * 4 } else { 6 };
-        assert!(found >= least, "{thread}: {found}");
+        let min = if thread.is_metric() { 5 * 2 * 5 + 4 * 4 } else { 6 };
+        assert!(found >= min, "{thread}: {found}");
     }
 }
 

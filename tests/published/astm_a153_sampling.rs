@@ -19,8 +19,8 @@ const ROWS: &[(u32, Option<u32>, Option<u32>, Basis)] = &[
 
 #[test]
 fn sample_sizes_at_both_ends_of_each_row() {
-    for &(least, greatest, articles, basis) in ROWS {
-        for lot in [least, greatest.unwrap_or(1_000_000)] {
+    for &(min, max, articles, basis) in ROWS {
+        for lot in [min, max.unwrap_or(1_000_000)] {
             let sample = size(Standard::A153, lot, Stage::First).unwrap();
             assert_eq!((sample.set, sample.sets), (articles.unwrap_or(lot), 1), "{lot}");
             assert_eq!(sample.source.basis, basis, "{lot}");

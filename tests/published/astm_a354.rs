@@ -47,9 +47,9 @@ fn the_properties_are_the_published_ones() {
 #[test]
 fn the_earlier_edition_of_grade_bd_is_from_memory() {
     let [small, large] = &GRADE_BD_EARLIER;
-    for (row, least, ksi) in [(small, 33.0, 150.0), (large, 31.0, 140.0)] {
-        let (hrc, tensile) = (row.hrc.unwrap(), row.tensile_least.unwrap());
-        assert_eq!((hrc.least.unwrap().number, hrc.greatest.unwrap().number), (least, 39.0));
+    for (row, min, ksi) in [(small, 33.0, 150.0), (large, 31.0, 140.0)] {
+        let (hrc, tensile) = (row.hrc.unwrap(), row.tensile_min.unwrap());
+        assert_eq!((hrc.min.unwrap().number, hrc.max.unwrap().number), (min, 39.0));
         assert!((tensile.value.ksi() - ksi).abs() < 1e-9);
         assert_eq!((hrc.source.basis, tensile.source.basis), (Memory, Memory));
     }

@@ -12,17 +12,16 @@ use crate::limit::{figure, same_digits, thread};
 /// The allowance, and the 2B limits widened by it, are the printed ones; a blank stays a blank.
 #[test]
 fn the_table_is_the_published_one() {
-    for &(designation, allowance, least, greatest, basis) in ROWS {
+    for &(designation, allowance, min, max, basis) in ROWS {
         let thread = thread(designation);
         let nut = overtap::nut(thread, Allowance::A563).unwrap();
         same_digits(nut.allowance.value.inch(), allowance, designation);
         assert_eq!(nut.allowance.source.basis, basis, "{designation}");
         let (sixteenths, per_two_inches) = thread.inch_key().unwrap();
         let row = astm_a563::row(sixteenths, per_two_inches).unwrap();
-        for (printed, in_table, ours) in [
-            (least, row.pitch_least, nut.limits.pitch.least),
-            (greatest, row.pitch_greatest, nut.limits.pitch.greatest),
-        ] {
+        for (printed, in_table, ours) in
+            [(min, row.pitch_min, nut.limits.pitch.min), (max, row.pitch_max, nut.limits.pitch.max)]
+        {
             if printed.is_empty() {
                 assert_eq!(in_table, None, "{designation}");
             } else {

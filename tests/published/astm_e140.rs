@@ -113,10 +113,10 @@ fn columns_rise_and_a_round_trip_comes_back() {
         (Scale::Hrc, Scale::Hb, 20.0, 58.0),
         (Scale::Hrb, Scale::Hv, 55.0, 100.0),
     ];
-    for (from, to, least, greatest) in pairs {
+    for (from, to, min, max) in pairs {
         let mut last = f64::NEG_INFINITY;
         for step in 0..=400 {
-            let asked = least + (greatest - least) * f64::from(step) / 400.0;
+            let asked = min + (max - min) * f64::from(step) / 400.0;
             let there = number(Hardness { scale: from, number: asked }, to);
             assert!(there > last, "{from:?} {asked}: {there} after {last}");
             let back = number(Hardness { scale: to, number: there }, from);

@@ -14,10 +14,10 @@ const ROWS: &[(u32, Option<u32>, u32, u32, u32)] =
 #[test]
 fn specimens_of_a_batch() {
     assert_eq!((BATCH.len(), BATCHES_PER_SET, TABLE.basis), (4, 5, Basis::Read));
-    for (row, &(least, greatest, thickness, adhesion, appearance)) in BATCH.iter().zip(ROWS) {
-        assert_eq!((row.least, row.greatest), (least, greatest));
+    for (row, &(min, max, thickness, adhesion, appearance)) in BATCH.iter().zip(ROWS) {
+        assert_eq!((row.min, row.max), (min, max));
         assert_eq!((row.thickness, row.adhesion, row.appearance), (thickness, adhesion, appearance));
-        for batch in [least, greatest.unwrap_or(100_000)] {
+        for batch in [min, max.unwrap_or(100_000)] {
             assert_eq!(size(Standard::F2329Batch, batch, Stage::First).unwrap().articles(), thickness);
         }
     }

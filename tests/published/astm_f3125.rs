@@ -35,9 +35,9 @@ fn the_properties_are_the_published_ones() {
 #[test]
 fn a325_before_f3125() {
     let [small, large] = &A325_BEFORE_F3125;
-    for (row, least, greatest, ksi) in [(small, 24.0, 35.0, 120.0), (large, 19.0, 31.0, 105.0)] {
-        let (hrc, tensile) = (row.hrc.unwrap(), row.tensile_least.unwrap());
-        assert_eq!((hrc.least.unwrap().number, hrc.greatest.unwrap().number), (least, greatest));
+    for (row, min, max, ksi) in [(small, 24.0, 35.0, 120.0), (large, 19.0, 31.0, 105.0)] {
+        let (hrc, tensile) = (row.hrc.unwrap(), row.tensile_min.unwrap());
+        assert_eq!((hrc.min.unwrap().number, hrc.max.unwrap().number), (min, max));
         assert!((tensile.value.ksi() - ksi).abs() < 1e-9);
         assert_eq!((hrc.source.basis, tensile.source.basis), (Read, Read));
     }

@@ -26,6 +26,6 @@ fn the_properties_are_the_published_ones() {
 fn hot_dip_may_soften_the_washer() {
     let [row] = &WASHER_HOT_DIP;
     let hrc = row.hrc.unwrap();
-    assert_eq!((hrc.least.unwrap().number, hrc.greatest.unwrap().number), (26.0, 45.0));
+    assert_eq!((hrc.min.unwrap().number, hrc.max.unwrap().number), (26.0, 45.0));
     assert_eq!(hrc.source.basis, Memory);
 }

@@ -19,10 +19,10 @@ fn stress_and_shear_areas_are_the_published_ones() {
         let bolt = limits::bolt(thread, class("6g")).unwrap();
         let nut = limits::nut(thread, class("6H")).unwrap();
         let [d, d2, minor, pitch] = sizes;
-        same_digits(bolt.major.least.mm(), d, designation);
-        same_digits(bolt.pitch.least.mm(), d2, designation);
-        same_digits(nut.minor.greatest.mm(), minor, designation);
-        same_digits(nut.pitch.greatest.mm(), pitch, designation);
+        same_digits(bolt.major.min.mm(), d, designation);
+        same_digits(bolt.pitch.min.mm(), d2, designation);
+        same_digits(nut.minor.max.mm(), minor, designation);
+        same_digits(nut.pitch.max.mm(), pitch, designation);
         let sizes = Sizes::least_material(thread.pitch(), &bolt, &nut);
         let ours = [
             thread.stress_area(),

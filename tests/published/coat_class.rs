@@ -18,7 +18,7 @@ pub enum Compared {
     /// The average of a production lot.
     LotAverage,
     /// The greatest average.
-    AverageGreatest,
+    AverageMax,
 }
 
 /// The unit of the printed value.
@@ -39,7 +39,7 @@ pub fn check(classes: &'static [CoatClass], rows: &[Row]) {
             Compared::Single => class.single,
             Compared::Average => class.average,
             Compared::LotAverage => class.lot_average,
-            Compared::AverageGreatest => class.average_greatest,
+            Compared::AverageMax => class.average_max,
         }
         .unwrap_or_else(|| panic!("{name} has no {which:?}"));
         // A document prints its limit in several units, each rounded: the last printed digit decides.
@@ -73,7 +73,7 @@ fn at_the_limit(class: &CoatClass, which: Compared, limit: &Asked) {
         Compared::Single => 0,
         Compared::Average => 1,
         // The calculator states single values and averages only.
-        Compared::LotAverage | Compared::AverageGreatest => return,
+        Compared::LotAverage | Compared::AverageMax => return,
     };
     for (coat, word) in [(limit.thickness.um(), "met"), (limit.thickness.um() - 0.1, "short")] {
         let report = evaluate("coat", [("coat", format!("{coat:.1} µm").as_str())]).unwrap();

@@ -37,7 +37,7 @@ fn shear_areas_and_engagements_agree_with_a_general_library() {
             shear_area::bolt(sizes, inch).unwrap(),
             simply.nut,
             simply.bolt,
-            simply.bolt_greatest,
+            simply.bolt_max,
         ];
         for (ours, theirs) in ours.into_iter().zip(areas.into_iter().chain(simple)) {
             // Ours takes basic sizes rounded as printed and .9743 in place of 9 √3 / 16.
@@ -56,8 +56,8 @@ fn shear_areas_and_engagements_agree_with_a_general_library() {
 #[test]
 fn a_slightly_weaker_bolt_thread_governs() {
     let (_, [bolt, nut], areas, ..) = ROWS[1];
-    let (_, _, _, _, [_, _, bolt_greatest]) = ROWS[1];
-    let ratio = bolt_greatest / areas[1] / (nut / bolt);
+    let (_, _, _, _, [_, _, bolt_max]) = ROWS[1];
+    let ratio = bolt_max / areas[1] / (nut / bolt);
     assert!((0.95..1.0).contains(&ratio));
 }
 

@@ -18,8 +18,8 @@ const ROWS: &[(u32, Option<u32>, Option<u32>)] = &[
 
 #[test]
 fn control_sample_at_both_ends_of_each_row() {
-    for &(least, greatest, articles) in ROWS {
-        for lot in [least, greatest.unwrap_or(1_000_000)] {
+    for &(min, max, articles) in ROWS {
+        for lot in [min, max.unwrap_or(1_000_000)] {
             let sample = size(Standard::Iso1461, lot, Stage::First).unwrap();
             assert_eq!(sample.articles(), articles.unwrap_or(lot), "{lot}");
             assert_eq!(sample.source.basis, Basis::Read, "{lot}");

@@ -13,11 +13,11 @@ fn printed_years_are_thickness_over_rate() {
     assert_eq!(TABLE.basis, Basis::Memory);
     let mut cells = 0;
     for row in ROWS {
-        for (category, (least, most)) in COLUMNS.iter().zip(row.years) {
+        for (category, (min, most)) in COLUMNS.iter().zip(row.years) {
             let rates = Category::read(category).unwrap().rates();
             let years = range(row.thickness, rates, Exponent::Straight);
             let place = format!("{} {:?} {category}: {years:?}", row.coat, row.thickness);
-            assert_eq!(years.least.year().round(), f64::from(least), "{place}");
+            assert_eq!(years.min.year().round(), f64::from(min), "{place}");
             let longest = years.most.unwrap().year();
             match most {
                 Some(most) => assert_eq!(longest.round(), f64::from(most), "{place}"),

@@ -6,7 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::quantity::Length;
 use kettle_barrel::source::Basis;
 use kettle_barrel::table::iso_965_1::Position::{self, BoltE, BoltF, BoltG, BoltH};
-use kettle_barrel::table::iso_4042_threads::{Column, greatest};
+use kettle_barrel::table::iso_4042_threads::{Column, max};
 use kettle_barrel::thread::coat_room::iso_4042_deviation;
 
 type Row = (f64, [u8; 4], [u8; 4], [u8; 4]);
@@ -15,7 +15,7 @@ fn check(rows: &[Row], basis: Basis) {
     for &(pitch, g, f, e) in rows {
         for (position, cells) in [(BoltG, g), (BoltF, f), (BoltE, e)] {
             for (column, printed) in Column::ALL.into_iter().zip(cells) {
-                let ours = greatest(Length::from_mm(pitch), position, column).unwrap().unwrap();
+                let ours = max(Length::from_mm(pitch), position, column).unwrap().unwrap();
                 let ours = (ours.value.um().round(), ours.source.basis);
                 assert_eq!(ours, (f64::from(printed), basis), "{pitch} {position:?} {column:?}");
             }
@@ -67,8 +67,8 @@ fn least_deviations_are_the_published_ones() {
 
 #[test]
 fn a_thread_without_allowance_takes_no_coat() {
-    assert!(greatest(Length::from_mm(2.0), BoltH, Column::Local).is_err());
-    assert!(greatest(Length::from_mm(2.2), Position::BoltG, Column::Local).is_err());
+    assert!(max(Length::from_mm(2.0), BoltH, Column::Local).is_err());
+    assert!(max(Length::from_mm(2.2), Position::BoltG, Column::Local).is_err());
 }
 
 /// Table 2 (read): pitch in mm; positions g, f, e; for each the local thickness, and the average with

@@ -171,7 +171,7 @@ fn the_scales_of_one_class_agree_by_the_conversion_tables() {
     for grade in [Grade::Class8_8, Grade::Class9_8, Grade::Class10_9, Grade::Class12_9] {
         for row in grade.rows() {
             let (hrc, hv) = (row.hrc.unwrap(), row.hv.unwrap());
-            for (hrc, hv) in [(hrc.least, hv.least), (hrc.greatest, hv.greatest)] {
+            for (hrc, hv) in [(hrc.min, hv.min), (hrc.max, hv.max)] {
                 let converted = hardness::convert(hrc.unwrap(), Scale::Hv).unwrap().to.number();
                 widest = widest.max((converted - hv.unwrap().number).abs());
             }

@@ -24,23 +24,23 @@ pub fn limit(name: &str, designation: &str, of_class: &str) -> Length {
     if name.starts_with('d') {
         let bolt = limits::bolt(thread, class).unwrap_or_else(|refusal| panic!("{refusal}"));
         match name {
-            "d max" => bolt.major.greatest,
-            "d min" => bolt.major.least,
-            "d2 max" => bolt.pitch.greatest,
-            "d2 min" => bolt.pitch.least,
-            "d1 max" => bolt.minor_greatest,
-            "d3 max" => bolt.root_greatest,
-            "d3 min" => bolt.root_least.unwrap(),
+            "d max" => bolt.major.max,
+            "d min" => bolt.major.min,
+            "d2 max" => bolt.pitch.max,
+            "d2 min" => bolt.pitch.min,
+            "d1 max" => bolt.minor_max,
+            "d3 max" => bolt.root_max,
+            "d3 min" => bolt.root_min.unwrap(),
             _ => panic!("no limit {name}"),
         }
     } else {
         let nut = limits::nut(thread, class).unwrap_or_else(|refusal| panic!("{refusal}"));
         match name {
-            "D min" => nut.major_least,
-            "D2 max" => nut.pitch.greatest,
-            "D2 min" => nut.pitch.least,
-            "D1 max" => nut.minor.greatest,
-            "D1 min" => nut.minor.least,
+            "D min" => nut.major_min,
+            "D2 max" => nut.pitch.max,
+            "D2 min" => nut.pitch.min,
+            "D1 max" => nut.minor.max,
+            "D1 min" => nut.minor.min,
             _ => panic!("no limit {name}"),
         }
     }

@@ -16,9 +16,9 @@ fn a_coat_changes_the_pitch_diameter_by_four_and_the_major_diameter_by_two() {
     let bare = limits::bolt(thread("M16"), class("6g")).unwrap();
     let t = Length::from_um(10.0);
     let with = coated(bare, Coat::even(t, t));
-    same_digits(with.pitch.greatest.um() - bare.pitch.greatest.um(), "40.0", "d2");
-    same_digits(with.major.greatest.um() - bare.major.greatest.um(), "20.0", "d");
-    same_digits(with.minor_greatest.um() - bare.minor_greatest.um(), "20.0", "d1");
+    same_digits(with.pitch.max.um() - bare.pitch.max.um(), "40.0", "d2");
+    same_digits(with.major.max.um() - bare.major.max.um(), "20.0", "d");
+    same_digits(with.minor_max.um() - bare.minor_max.um(), "20.0", "d1");
 }
 
 /// Limits before the coat: greatest d2 less 4 t of the greatest coat, least d2 less 4 t of the least;
@@ -26,11 +26,11 @@ fn a_coat_changes_the_pitch_diameter_by_four_and_the_major_diameter_by_two() {
 #[test]
 fn limits_before_the_coat_take_off_the_greatest_and_the_least() {
     let after = basic(thread("M16")).unwrap();
-    let least = Length::from_um(8.0);
-    let coat = Coat::even(least, Length::from_um(8.0 * (1.0 + THICKER)));
+    let min = Length::from_um(8.0);
+    let coat = Coat::even(min, Length::from_um(8.0 * (1.0 + THICKER)));
     let before = before_coat(after.major, after.pitch, coat).unwrap();
-    same_digits(before.pitch.greatest.mm(), "14.653", "d2 max, 14.701 − 4 · 0.012");
-    same_digits(before.pitch.least.mm(), "14.509", "d2 min, 14.541 − 4 · 0.008");
-    same_digits(before.major.greatest.mm(), "15.976", "d max, 16 − 2 · 0.012");
-    same_digits(before.major.least.mm(), "15.704", "d min, 15.720 − 2 · 0.008");
+    same_digits(before.pitch.max.mm(), "14.653", "d2 max, 14.701 − 4 · 0.012");
+    same_digits(before.pitch.min.mm(), "14.509", "d2 min, 14.541 − 4 · 0.008");
+    same_digits(before.major.max.mm(), "15.976", "d max, 16 − 2 · 0.012");
+    same_digits(before.major.min.mm(), "15.704", "d min, 15.720 − 2 · 0.008");
 }

@@ -37,11 +37,11 @@ fn powder_for_a_unit_of_coat() {
             Length::from_um(0.0),
         )
     };
-    let (light, heavy) = (one(DEPOSIT.least), one(DEPOSIT.greatest));
+    let (light, heavy) = (one(DEPOSIT.min), one(DEPOSIT.max));
     assert!((light.deposit.g() - 5.406).abs() < 5e-4, "{:?}", light.deposit);
     assert!((heavy.deposit.g() - 5.712).abs() < 5e-4, "{:?}", heavy.deposit);
     assert!((light.powder.g() - 5.813).abs() < 5e-4, "{:?}", light.powder);
-    assert!((DEPOSIT.least.oz_ft2_mil() / practice::YIELD - 0.4839).abs() < 5e-5);
+    assert!((DEPOSIT.min.oz_ft2_mil() / practice::YIELD - 0.4839).abs() < 5e-5);
 }
 
 /// Class 55, 53 µm, on 100 m²: 30.81 kg of powder (computed).

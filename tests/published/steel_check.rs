@@ -39,29 +39,29 @@ pub fn check(rows: &[Row]) {
             let limits = limits.unwrap_or_else(|| panic!("{name}: blank"));
             (end(&limits).unwrap_or_else(|| panic!("{name}: blank")).number, limits.source.basis)
         };
-        let least = |limits: &HardnessLimits| limits.least;
-        let greatest = |limits: &HardnessLimits| limits.greatest;
-        let strength = row.tensile_least.map(|known| (known.value, known.source.basis));
-        let temper = row.temper_least.map(|known| (known.value, known.source.basis));
+        let min = |limits: &HardnessLimits| limits.min;
+        let max = |limits: &HardnessLimits| limits.max;
+        let strength = row.tensile_min.map(|known| (known.value, known.source.basis));
+        let temper = row.temper_min.map(|known| (known.value, known.source.basis));
         let (ours, known) = match what {
-            What::HrcLeast => limit(row.hrc, least),
-            What::HrcGreatest => limit(row.hrc, greatest),
-            What::HrbLeast => limit(row.hrb, least),
-            What::HrbGreatest => limit(row.hrb, greatest),
-            What::HvLeast => limit(row.hv, least),
-            What::HvGreatest => limit(row.hv, greatest),
-            What::HbLeast => limit(row.hb, least),
-            What::HbGreatest => limit(row.hb, greatest),
+            What::HrcLeast => limit(row.hrc, min),
+            What::HrcGreatest => limit(row.hrc, max),
+            What::HrbLeast => limit(row.hrb, min),
+            What::HrbGreatest => limit(row.hrb, max),
+            What::HvLeast => limit(row.hv, min),
+            What::HvGreatest => limit(row.hv, max),
+            What::HbLeast => limit(row.hb, min),
+            What::HbGreatest => limit(row.hb, max),
             What::Mpa => strength.map(|(value, basis)| (value.mpa(), basis)).unwrap(),
             What::Ksi => strength.map(|(value, basis)| (value.ksi(), basis)).unwrap(),
             What::KsiGreatest => {
-                let known = row.tensile_greatest.unwrap_or_else(|| panic!("{name}: blank"));
+                let known = row.tensile_max.unwrap_or_else(|| panic!("{name}: blank"));
                 (known.value.ksi(), known.source.basis)
             }
             What::TemperCelsius => temper.map(|(value, basis)| (value.celsius(), basis)).unwrap(),
             What::TemperFahrenheit => temper.map(|(value, basis)| (value.fahrenheit(), basis)).unwrap(),
             What::NoTemper => {
-                assert!(properties.temper_least().is_err(), "{name}");
+                assert!(properties.temper_min().is_err(), "{name}");
                 continue;
             }
         };

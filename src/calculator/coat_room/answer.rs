@@ -124,8 +124,8 @@ fn step(input: &Input, answer: &Answer, working: &mut Working) {
             let Ok(nut) = nut else { return };
             working
                 .step("", "t_max", "(D2min − d2max) / (4 · (1 + u) · n)", ruler.fine(answer.thickest), GROWTH)
-                .given("D2min", ruler.size(nut.pitch.least))
-                .given("d2max", ruler.size(bolt.pitch.greatest))
+                .given("D2min", ruler.size(nut.pitch.min))
+                .given("d2max", ruler.size(bolt.pitch.max))
                 .given("u", Shown::plain(spread, 3))
                 .given("n", Shown::plain(coated.parts(), 0))
         }

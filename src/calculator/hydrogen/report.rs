@@ -217,12 +217,11 @@ fn picture(outcome: &Outcome) -> Option<Picture> {
     let [hrc, ..] = &outcome.hardest;
     let Level::Hardness(hardest) = hrc.as_ref().ok()?.level else { return None };
     let state = &outcome.assessment.state;
-    let least =
-        state.grade().and_then(|grade| grade.limits(Scale::Hrc)?.least).filter(|least| least.number >= 20.0);
-    let bands = least
-        .map(|least| ScaleBand {
+    let min = state.grade().and_then(|grade| grade.limits(Scale::Hrc)?.min).filter(|min| min.number >= 20.0);
+    let bands = min
+        .map(|min| ScaleBand {
             label: "hardness of the grade".into(),
-            from: Level::Hardness(least).show(),
+            from: Level::Hardness(min).show(),
             to: Level::Hardness(hardest).show(),
             verdict: None,
         })

@@ -93,8 +93,8 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         ));
     }
     let Some(piece) = outcome.load.piece else { return findings };
-    let (least, pitch) = practice::LEAST_THREAD;
-    if piece.kind != Kind::Washer && (piece.thread.diameter() < least || piece.thread.pitch() < pitch) {
+    let (min, pitch) = practice::LEAST_THREAD;
+    if piece.kind != Kind::Washer && (piece.thread.diameter() < min || piece.thread.pitch() < pitch) {
         findings.push(Finding::new(
             Mark::Asked,
             format!(
@@ -178,10 +178,10 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
         ));
     }
     if let Some(share) = outcome.share {
-        let (least, greatest) = practice::USUAL_SHARE;
-        let usual = format!("{} to {}", Shown::plain(least * 100.0, 0), Shown::percent(greatest, 0));
+        let (min, max) = practice::USUAL_SHARE;
+        let usual = format!("{} to {}", Shown::plain(min * 100.0, 0), Shown::percent(max, 0));
         notes.push(Note::sourced(
-            if share < least {
+            if share < min {
                 format!(
                     "Fasteners are remembered to take {usual} of their weight; large parts under a thin spun coat \
                      take less, as here."
@@ -203,7 +203,7 @@ fn working(input: &Input, outcome: &Outcome) -> Working {
     let zinc = &outcome.zinc;
     let mut working = outcome.load.working(&input.stated);
     let on_parts = zinc.on_parts.show(&unit::KG, 3);
-    let factor = (input.factor.least, Some(input.factor.source));
+    let factor = (input.factor.min, Some(input.factor.source));
     outcome.load.zinc(&mut working, factor, (input.coat, None), on_parts);
     if let (Some(share), Some(mass)) = (outcome.share, outcome.load.mass) {
         working

@@ -38,12 +38,12 @@ fn bands(input: &Input, outcome: &Outcome) -> Vec<ScaleBand> {
     let limits = &input.rule.limits;
     let single = limits.article.or(limits.reading).map(|limit| limit.thickness.um());
     let mean = limits.lot_mean.map(|limit| limit.thickness.um());
-    let greatest = limits.lot_mean_greatest.map(|limit| limit.thickness.um());
-    let ends = [single, mean, greatest, Some(outcome.statistics.greatest_reading.um())];
+    let max = limits.lot_mean_max.map(|limit| limit.thickness.um());
+    let ends = [single, mean, max, Some(outcome.statistics.max_reading.um())];
     let end = ends.into_iter().flatten().fold(0.0, f64::max) * 1.1;
     let lowest = single.into_iter().chain(mean).fold(f64::INFINITY, f64::min);
     let highest = single.into_iter().chain(mean).fold(0.0, f64::max);
-    let top = greatest.unwrap_or(end);
+    let top = max.unwrap_or(end);
     let names = match (single, mean) {
         (Some(single), Some(mean)) if single > mean => ("below both limits", "below the limit of an article"),
         (Some(_), Some(_)) => ("below the limit of an article", "below the lot mean's limit"),

@@ -56,7 +56,7 @@ pub(super) fn named(outcome: &Outcome) -> impl Iterator<Item = Named<'_>> {
     let judgement = &outcome.judgement;
     [
         ("Lot mean", "d_m", true, &judgement.lot_mean),
-        ("Lot mean", "d_g", false, &judgement.lot_mean_greatest),
+        ("Lot mean", "d_g", false, &judgement.lot_mean_max),
         ("Least article", "d_a", true, &judgement.article),
         ("Least reading", "d_r", true, &judgement.reading),
     ]
@@ -91,13 +91,8 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
         Figure::one("n", "Articles measured", Shown::pieces(statistics.articles as f64)),
         Figure::one("", "Readings", Shown::pieces(statistics.readings as f64)),
         Figure::one("m", "Lot mean", show(statistics.mean)),
-        Figure::range("", "Article means", show(statistics.least_article), show(statistics.greatest_article)),
-        Figure::range(
-            "",
-            "Single readings",
-            show(statistics.least_reading),
-            show(statistics.greatest_reading),
-        ),
+        Figure::range("", "Article means", show(statistics.min_article), show(statistics.max_article)),
+        Figure::range("", "Single readings", show(statistics.min_reading), show(statistics.max_reading)),
     ];
     if let Some(deviation) = statistics.deviation {
         figures.push(Figure::one(
@@ -247,9 +242,8 @@ fn compared(input: &Input, named: &Named<'_>) -> Finding {
 
 /// What ASTM F2329 wants of the same batch besides.
 fn batch(input: &Input) -> Option<Finding> {
-    let in_row = |row: &&astm_f2329_sampling::Row| {
-        input.lot >= row.least && row.greatest.is_none_or(|greatest| input.lot <= greatest)
-    };
+    let in_row =
+        |row: &&astm_f2329_sampling::Row| input.lot >= row.min && row.max.is_none_or(|max| input.lot <= max);
     let row = astm_f2329_sampling::BATCH.iter().find(in_row)?;
     let text = format!(
         "The batch wants {} for adhesion and {} for appearance besides, with no defect; the thickness is measured on \

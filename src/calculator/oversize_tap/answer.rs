@@ -16,7 +16,7 @@ const ADDITION: Source = document::ARITHMETIC.computed("sums and differences of 
 pub(super) fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
     let fit = &outcome.fit;
     let range = |symbol, name, limits: Limits| {
-        Figure::range(symbol, name, ruler.size(limits.least), ruler.size(limits.greatest))
+        Figure::range(symbol, name, ruler.size(limits.min), ruler.size(limits.max))
     };
     let nut = outcome.nut.limits;
     let mut figures = vec![
@@ -35,8 +35,8 @@ pub(super) fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Fig
         Figure::range(
             "",
             "Clearance on the pitch diameter, coated: worst to best corner",
-            ruler.size(fit.pitch.least),
-            ruler.size(fit.pitch.greatest),
+            ruler.size(fit.pitch.min),
+            ruler.size(fit.pitch.max),
         ),
     ];
     figures.push(match input.way {
@@ -61,7 +61,7 @@ pub(super) fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Fig
 pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
     let fit = &outcome.fit;
     let range = |symbol, name, limits: Limits| {
-        Figure::range(symbol, name, ruler.size(limits.least), ruler.size(limits.greatest))
+        Figure::range(symbol, name, ruler.size(limits.min), ruler.size(limits.max))
     };
     let one = |symbol, name, length| Figure::one(symbol, name, ruler.size(length));
     let (nut, bare, coated) = (outcome.nut.limits, fit.bare, fit.coated);
@@ -69,7 +69,7 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
         Section {
             title: format!("Nut {}: tap and gauge to", nut_class(input)).into(),
             figures: vec![
-                one("D", "Major diameter, least", nut.major_least),
+                one("D", "Major diameter, least", nut.major_min),
                 range("D2", "Pitch diameter", nut.pitch).source(nut.pitch_tolerance.source),
                 range("D1", "Minor diameter", nut.minor).source(nut.minor_tolerance.source),
                 one("EI", "Above the basic size", nut.deviation.value).source(nut.deviation.source),
@@ -80,7 +80,7 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
             figures: vec![
                 range("d", "Major diameter", bare.major).source(bare.major_tolerance.source),
                 range("d2", "Pitch diameter", bare.pitch).source(bare.pitch_tolerance.source),
-                one("d1", "Minor diameter, greatest", bare.minor_greatest),
+                one("d1", "Minor diameter, greatest", bare.minor_max),
                 one("es", "Below the basic size", bare.allowance()).source(bare.deviation.source),
             ],
         },
@@ -89,7 +89,7 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
             figures: vec![
                 range("d", "Major diameter", coated.major),
                 range("d2", "Pitch diameter", coated.pitch),
-                one("d1", "Minor diameter, greatest", coated.minor_greatest),
+                one("d1", "Minor diameter, greatest", coated.minor_max),
             ],
         },
         Section {
@@ -97,8 +97,8 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
             figures: vec![
                 range("", "Pitch diameter, worst to best corner", fit.pitch),
                 one("", "Pitch diameter, everything in the middle", fit.pitch_nominal),
-                one("", "Major diameter, worst corner", fit.major_least),
-                one("", "Minor diameter, worst corner", fit.minor_least),
+                one("", "Major diameter, worst corner", fit.major_min),
+                one("", "Minor diameter, worst corner", fit.minor_min),
             ],
         },
         Section {
@@ -168,20 +168,20 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
     let fit = &outcome.fit;
     let (nut, bare) = (fit.nut, fit.bare);
     let growth = fit::GROWTH;
-    let widest = Length::from_mm(input.coat.greatest.mm() * (1.0 + input.coat.spread));
+    let widest = Length::from_mm(input.coat.max.mm() * (1.0 + input.coat.spread));
     let mut working = Working::default();
     working
         .step(
             "greatest pitch diameter of the bolt before the coat",
             "d2max",
             "d2 − a",
-            ruler.size(bare.pitch.greatest),
+            ruler.size(bare.pitch.max),
             ADDITION,
         )
         .given("d2", ruler.size(input.thread.pitch_diameter()))
         .published("a", ruler.exact(bare.allowance()), bare.deviation.source);
     working
-        .step("least pitch diameter of the nut", "D2min", "D2 + EI", ruler.size(nut.pitch.least), ADDITION)
+        .step("least pitch diameter of the nut", "D2min", "D2 + EI", ruler.size(nut.pitch.min), ADDITION)
         .given("D2", ruler.size(input.thread.pitch_diameter()))
         .published("EI", ruler.exact(nut.deviation.value), nut.deviation.source);
     working
@@ -189,45 +189,45 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
             "greatest pitch diameter of the nut",
             "D2max",
             "D2min + TD2",
-            ruler.size(nut.pitch.greatest),
+            ruler.size(nut.pitch.max),
             ADDITION,
         )
-        .given("D2min", ruler.size(nut.pitch.least))
+        .given("D2min", ruler.size(nut.pitch.min))
         .published("TD2", ruler.exact(nut.pitch_tolerance.value), nut.pitch_tolerance.source);
     working
         .step("greatest coat on the flanks", "t_flank", "t · (1 + u)", ruler.fine(widest), ADDITION)
-        .given("t", ruler.fine(input.coat.greatest))
+        .given("t", ruler.fine(input.coat.max))
         .given("u", Shown::plain(input.coat.spread, 3));
     working
         .step(
             "greatest pitch diameter of the bolt after the coat",
             "d2c",
             "d2max + 4 · t_flank",
-            ruler.size(fit.coated.pitch.greatest),
+            ruler.size(fit.coated.pitch.max),
             growth,
         )
-        .given("d2max", ruler.size(bare.pitch.greatest))
+        .given("d2max", ruler.size(bare.pitch.max))
         .given("t_flank", ruler.fine(widest));
     working
         .step(
             "greatest major diameter of the bolt after the coat",
             "d_c",
             "d_max + 2 · t",
-            ruler.size(fit.coated.major.greatest),
+            ruler.size(fit.coated.major.max),
             growth,
         )
-        .given("d_max", ruler.size(bare.major.greatest))
-        .given("t", ruler.fine(input.coat.greatest));
+        .given("d_max", ruler.size(bare.major.max))
+        .given("t", ruler.fine(input.coat.max));
     working
         .step(
             "clearance on the pitch diameter at the worst corner",
             "c2",
             "D2min − d2c",
-            ruler.size(fit.pitch.least),
+            ruler.size(fit.pitch.min),
             ADDITION,
         )
-        .given("D2min", ruler.size(nut.pitch.least))
-        .given("d2c", ruler.size(fit.coated.pitch.greatest));
+        .given("D2min", ruler.size(nut.pitch.min))
+        .given("d2c", ruler.size(fit.coated.pitch.max));
     thickest(&mut working, outcome, ruler);
     if input.way == Way::Under {
         undercut_area(&mut working, input, outcome, ruler);
@@ -240,13 +240,13 @@ fn thickest(working: &mut Working, outcome: &Outcome, ruler: Ruler) {
     let fit = &outcome.fit;
     let (formula, nut, bolt) = match fit.governs {
         Diameter::Pitch => {
-            ("(D2min − d2max) / 4", ("D2min", fit.nut.pitch.least), ("d2max", fit.bare.pitch.greatest))
+            ("(D2min − d2max) / 4", ("D2min", fit.nut.pitch.min), ("d2max", fit.bare.pitch.max))
         }
         Diameter::Major => {
-            ("(D_min − d_max) / 2", ("D_min", fit.nut.major_least), ("d_max", fit.bare.major.greatest))
+            ("(D_min − d_max) / 2", ("D_min", fit.nut.major_min), ("d_max", fit.bare.major.max))
         }
         Diameter::Minor => {
-            ("(D1min − d1max) / 2", ("D1min", fit.nut.minor.least), ("d1max", fit.bare.minor_greatest))
+            ("(D1min − d1max) / 2", ("D1min", fit.nut.minor.min), ("d1max", fit.bare.minor_max))
         }
     };
     working

@@ -30,7 +30,7 @@ fn assembly(input: &Input, outcome: &Outcome) -> Finding {
             format!(
                 "The thickest bolt goes into the tightest nut with {} left on the pitch diameter; up to \
                  {thickest} would assemble.",
-                ruler.size(fit.pitch.least)
+                ruler.size(fit.pitch.min)
             ),
         ),
         Assembly::OnlyEven => (
@@ -78,7 +78,7 @@ fn room(input: &Input) -> Link {
         calculator: "coat-room",
         pairs: vec![
             ("thread", input.thread.to_string()),
-            ("coat", format!("{} µm", decimal::shortest((input.coat.greatest.um() * 10.0).round() / 10.0))),
+            ("coat", format!("{} µm", decimal::shortest((input.coat.max.um() * 10.0).round() / 10.0))),
             ("spread", format!("{} %", decimal::shortest(input.coat.spread * 100.0))),
         ],
     }

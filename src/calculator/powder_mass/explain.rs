@@ -72,7 +72,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
             light.powder.show(&unit::KG, 2),
             heavy.powder.show(&unit::KG, 2),
         )
-        .source(DEPOSIT.source_greatest),
+        .source(DEPOSIT.source_max),
         Figure::one("C", "Copper of the flash", weight(charge.copper)),
         Figure::one("S", "as copper sulfate pentahydrate", weight(charge.copper_sulfate)),
     ]);

@@ -99,17 +99,17 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
         )
         .published("p", Shown::plain(barrel::BEAD_PACKING, 1), barrel::BEAD_PACKING_SOURCE)
         .given("V_b", beads.show(&unit::LITRE, 2));
-    if let Some((least, _)) = outcome.working_volume {
+    if let Some((min, _)) = outcome.working_volume {
         working
             .step(
                 "barrel loads, before rounding up; at the least working volume",
                 "L",
                 "V_p / V_w",
-                Shown::plain(parts.litre() / least.litre(), 2),
+                Shown::plain(parts.litre() / min.litre(), 2),
                 practice::PARTS_PER_VOLUME_SOURCE,
             )
             .given("V_p", heap)
-            .given("V_w", least.show(&unit::LITRE, 2));
+            .given("V_w", min.show(&unit::LITRE, 2));
     }
     if let (Some((_, fast)), Some(diameter)) = (outcome.turns, input.diameter) {
         working

@@ -31,8 +31,8 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Report {
 struct Usual {
     process: Process,
     name: &'static str,
-    least: Length,
-    greatest: Length,
+    min: Length,
+    max: Length,
     source: Source,
 }
 
@@ -40,29 +40,29 @@ static USUAL: [Usual; 4] = [
     Usual {
         process: Process::HotDip,
         name: "spun hot-dip coat",
-        least: Length::from_um(40.0),
-        greatest: Length::from_um(60.0),
+        min: Length::from_um(40.0),
+        max: Length::from_um(60.0),
         source: common_practice("coat on fasteners from a spun batch"),
     },
     Usual {
         process: Process::Mechanical,
         name: "thick mechanical coat",
-        least: Length::from_um(40.0),
-        greatest: Length::from_um(60.0),
+        min: Length::from_um(40.0),
+        max: Length::from_um(60.0),
         source: common_practice("thickest mechanical coats"),
     },
     Usual {
         process: Process::Mechanical,
         name: "mechanical coat on small screws",
-        least: Length::from_um(5.0),
-        greatest: Length::from_um(12.0),
+        min: Length::from_um(5.0),
+        max: Length::from_um(12.0),
         source: common_practice("common mechanical coat on small screws"),
     },
     Usual {
         process: Process::Electroplated,
         name: "electroplate, a tenth of the hot-dip coat",
-        least: Length::from_um(4.0),
-        greatest: Length::from_um(6.0),
+        min: Length::from_um(4.0),
+        max: Length::from_um(6.0),
         source: common_practice("hot-dip coat about 10 times ordinary electroplate"),
     },
 ];
@@ -72,24 +72,23 @@ fn um(thickness: Length) -> Shown {
 }
 
 fn headline(input: &Input, outcome: &Outcome) -> String {
-    let [least, _, greatest] = input.thicknesses();
+    let [min, _, max] = input.thicknesses();
     let [straight, ..] = outcome.years;
     let [worst, _, best] = straight;
-    let coat =
-        if least == greatest { um(least).to_string() } else { format!("{} to {}", um(least), um(greatest)) };
+    let coat = if min == max { um(min).to_string() } else { format!("{} to {}", um(min), um(max)) };
     format!(
         "{coat} of zinc in {}: {}",
         outcome.category.key(),
-        in_words(Years { least: worst.least, most: best.most })
+        in_words(Years { min: worst.min, most: best.most })
     )
 }
 
 fn in_words(years: Years) -> String {
-    let least = shown_years(years.least);
+    let min = shown_years(years.min);
     match years.most.map(shown_years) {
-        Some(most) if most.digits() == least.digits() => least.to_string(),
-        Some(most) => format!("{} to {most}", least.digits()),
-        None => format!("{least} and more"),
+        Some(most) if most.digits() == min.digits() => min.to_string(),
+        Some(most) => format!("{} to {most}", min.digits()),
+        None => format!("{min} and more"),
     }
 }
 
@@ -130,9 +129,9 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
 
 fn years_figure(name: String, years: Years) -> Figure {
     match years.most {
-        Some(most) if most == years.least => Figure::one("t", name, shown_years(most)),
-        Some(most) => Figure::range("t", name, shown_years(years.least), shown_years(most)),
-        None => Figure::one("t", format!("{name}, at least"), shown_years(years.least)),
+        Some(most) if most == years.min => Figure::one("t", name, shown_years(most)),
+        Some(most) => Figure::range("t", name, shown_years(years.min), shown_years(most)),
+        None => Figure::one("t", format!("{name}, at least"), shown_years(years.min)),
     }
 }
 
@@ -158,12 +157,12 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
         })
         .collect();
     let usual = USUAL.iter().map(|usual| {
-        let worst = life::range(usual.least, outcome.rates, Exponent::Straight);
-        let best = life::range(usual.greatest, outcome.rates, Exponent::Straight);
-        let thickness = format!("{} to {}", um(usual.least).digits(), um(usual.greatest));
+        let worst = life::range(usual.min, outcome.rates, Exponent::Straight);
+        let best = life::range(usual.max, outcome.rates, Exponent::Straight);
+        let thickness = format!("{} to {}", um(usual.min).digits(), um(usual.max));
         years_figure(
             format!("{}: {}, {thickness}", usual.process.name(), usual.name),
-            Years { least: worst.least, most: best.most },
+            Years { min: worst.min, most: best.most },
         )
         .source(usual.source)
     });
@@ -174,12 +173,12 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
     let column = iso_14713_1::COLUMNS.iter().position(|&name| name == outcome.category.key());
     if let Some(column) = column {
         let printed = iso_14713_1::ROWS.iter().filter_map(|row| {
-            let (least, most) = *row.years.get(column)?;
+            let (min, most) = *row.years.get(column)?;
             let years = |number: u32| Shown { number: f64::from(number), unit: &unit::YEAR, decimals: 0 };
             let name = format!("{}, {}", row.coat, row.thickness.show(&unit::UM, 0));
             Some(match most {
-                Some(most) => Figure::range("", name, years(least), years(most)),
-                None => Figure::words(name, format!("{least} to more than 100 years")),
+                Some(most) => Figure::range("", name, years(min), years(most)),
+                None => Figure::words(name, format!("{min} to more than 100 years")),
             })
         });
         sections.push(Section {
@@ -305,13 +304,13 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
 }
 
 fn picture(input: &Input, outcome: &Outcome) -> Picture {
-    let [least, _, greatest] = input.thicknesses();
+    let [min, _, max] = input.thicknesses();
     let bars = Category::ALL.into_iter().map(|category| {
         // The place's own loss where it is known better than by its category.
         let marked = category == outcome.category;
         let rates = if marked { outcome.rates } else { category.rates() };
-        let worst = life::range(least, rates, Exponent::Straight).least;
-        let best = life::range(greatest, rates, Exponent::Straight).most;
+        let worst = life::range(min, rates, Exponent::Straight).min;
+        let best = life::range(max, rates, Exponent::Straight).most;
         let longer = if best.is_none() { ", or longer" } else { "" };
         Bar {
             label: format!("{}, {}{longer}", category.key(), category.corrosivity()).into(),

@@ -63,9 +63,9 @@ pub enum Kind {
     /// A whole number.
     Count {
         /// Least admissible.
-        least: u32,
+        min: u32,
         /// Greatest admissible.
-        greatest: u32,
+        max: u32,
     },
     /// A written designation, read by the calculator: `M16-6g`.
     Text,
@@ -131,11 +131,11 @@ impl Field {
     pub const fn count(
         name: &'static str,
         label: &'static str,
-        least: u32,
-        greatest: u32,
+        min: u32,
+        max: u32,
         default: &'static str,
     ) -> Self {
-        Self::new(name, label, Kind::Count { least, greatest }, default)
+        Self::new(name, label, Kind::Count { min, max }, default)
     }
 
     /// A written designation.

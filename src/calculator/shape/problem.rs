@@ -33,7 +33,7 @@ pub enum Fault {
         /// The value as read.
         value: Shown,
         /// The least.
-        least: Shown,
+        min: Shown,
         /// Whether the least itself is excluded.
         exclusive: bool,
         /// Why.
@@ -44,7 +44,7 @@ pub enum Fault {
         /// The value as read.
         value: Shown,
         /// The greatest.
-        greatest: Shown,
+        max: Shown,
         /// Why.
         why: &'static str,
     },
@@ -130,13 +130,13 @@ impl fmt::Display for Fault {
         match self {
             Self::Missing => f.write_str("fill this in to get an answer"),
             Self::Unreadable(unreadable) => write!(f, "{unreadable}"),
-            Self::TooSmall { value, least, exclusive, why } => {
+            Self::TooSmall { value, min, exclusive, why } => {
                 let limit = if *exclusive { "must be above" } else { "must be at least" };
-                write!(f, "{value} {limit} {least}")?;
+                write!(f, "{value} {limit} {min}")?;
                 because(f, why)
             }
-            Self::TooLarge { value, greatest, why } => {
-                write!(f, "{value} must be at most {greatest}")?;
+            Self::TooLarge { value, max, why } => {
+                write!(f, "{value} must be at most {max}")?;
                 because(f, why)
             }
             Self::NotWhole { value } => {

@@ -91,7 +91,7 @@ impl<'a> Reader<'a> {
     /// A whole number.
     pub fn count(&mut self, name: &str) -> Option<u32> {
         let field = self.field(name)?;
-        let Kind::Count { least, greatest } = field.kind else { return None };
+        let Kind::Count { min, max } = field.kind else { return None };
         let text = self.filled(field)?;
         let number = match number::read(text, &[&unit::PIECES]) {
             Ok(reading) => reading.number,
@@ -103,15 +103,10 @@ impl<'a> Reader<'a> {
         let value = Shown::plain(number, 0);
         let fault = if number.fract() != 0.0 {
             Some(Fault::NotWhole { value: number })
-        } else if number < f64::from(least) {
-            Some(Fault::TooSmall {
-                value,
-                least: Shown::plain(f64::from(least), 0),
-                exclusive: false,
-                why: "",
-            })
-        } else if number > f64::from(greatest) {
-            Some(Fault::TooLarge { value, greatest: Shown::plain(f64::from(greatest), 0), why: "" })
+        } else if number < f64::from(min) {
+            Some(Fault::TooSmall { value, min: Shown::plain(f64::from(min), 0), exclusive: false, why: "" })
+        } else if number > f64::from(max) {
+            Some(Fault::TooLarge { value, max: Shown::plain(f64::from(max), 0), why: "" })
         } else {
             None
         };
@@ -248,22 +243,18 @@ fn outside(number: f64, unit: &'static Unit, bounds: Bound, text: &str) -> Optio
     let here = base(&value);
     // A bound of another dimension (a hardness scale, another unit family) does not apply.
     let applies = |limit: &Shown| limit.unit.dimension == unit.dimension && same_scale(limit.unit, unit);
-    let too_small = |least: Shown, exclusive: bool| {
-        let below = if exclusive { here <= base(&least) } else { here < base(&least) };
-        (applies(&least) && below).then_some(Fault::TooSmall { value, least, exclusive, why: bounds.why() })
+    let too_small = |min: Shown, exclusive: bool| {
+        let below = if exclusive { here <= base(&min) } else { here < base(&min) };
+        (applies(&min) && below).then_some(Fault::TooSmall { value, min, exclusive, why: bounds.why() })
     };
-    let too_large = |greatest: Shown| {
-        (applies(&greatest) && here > base(&greatest)).then_some(Fault::TooLarge {
-            value,
-            greatest,
-            why: bounds.why(),
-        })
+    let too_large = |max: Shown| {
+        (applies(&max) && here > base(&max)).then_some(Fault::TooLarge { value, max, why: bounds.why() })
     };
     let zero = Shown { number: 0.0, unit, decimals: 0 };
     match bounds {
-        Bound::Between(least, greatest, _) => too_small(least, false).or_else(|| too_large(greatest)),
-        Bound::PositiveTo(greatest, _) => too_small(zero, true).or_else(|| too_large(greatest)),
-        Bound::ZeroTo(greatest, _) => too_small(zero, false).or_else(|| too_large(greatest)),
+        Bound::Between(min, max, _) => too_small(min, false).or_else(|| too_large(max)),
+        Bound::PositiveTo(max, _) => too_small(zero, true).or_else(|| too_large(max)),
+        Bound::ZeroTo(max, _) => too_small(zero, false).or_else(|| too_large(max)),
     }
 }
 

@@ -151,13 +151,8 @@ impl Figure {
 
     /// A range.
     #[cfg_attr(target_arch = "wasm32", inline(never))]
-    pub fn range(
-        symbol: &'static str,
-        name: impl Into<Cow<'static, str>>,
-        least: Shown,
-        greatest: Shown,
-    ) -> Self {
-        Self { symbol, name: name.into(), value: Value::Range(least, greatest), source: None }
+    pub fn range(symbol: &'static str, name: impl Into<Cow<'static, str>>, min: Shown, max: Shown) -> Self {
+        Self { symbol, name: name.into(), value: Value::Range(min, max), source: None }
     }
 
     /// Words.
@@ -273,10 +268,10 @@ impl std::fmt::Display for Value {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
             Self::One(shown) => write!(f, "{shown}"),
-            Self::Range(least, greatest) if least.unit == greatest.unit => {
-                write!(f, "{} to {greatest}", least.digits())
+            Self::Range(min, max) if min.unit == max.unit => {
+                write!(f, "{} to {max}", min.digits())
             }
-            Self::Range(least, greatest) => write!(f, "{least} to {greatest}"),
+            Self::Range(min, max) => write!(f, "{min} to {max}"),
             Self::Words(words) => f.write_str(words),
         }
     }

@@ -12,7 +12,7 @@ use crate::thread::strength::{MODEL, Strength, nut_height, shear_area};
 use crate::thread::undersize;
 
 pub(super) fn headline(input: &Input, outcome: &Outcome) -> String {
-    let (failure, load) = outcome.pair.least.first();
+    let (failure, load) = outcome.pair.min.first();
     let cost = if outcome.lost.newton() > 0.0 {
         format!(
             "the thread strips {} ({}) sooner than in a standard pair",
@@ -26,14 +26,14 @@ pub(super) fn headline(input: &Input, outcome: &Outcome) -> String {
 }
 
 pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
-    let least = &outcome.pair.least;
+    let min = &outcome.pair.min;
     let mut figures = vec![
-        Figure::words("Gives way first", least.first().0.words()),
-        Figure::one("F", "At a load of", force(least.first().1, input)).source(MODEL),
+        Figure::words("Gives way first", min.first().0.words()),
+        Figure::one("F", "At a load of", force(min.first().1, input)).source(MODEL),
         Figure::one(
             "",
             "Stripping above breaking; below zero the thread strips first",
-            Shown::percent(least.margin(), 0),
+            Shown::percent(min.margin(), 0),
         ),
         Figure::one("", "Stripping strength lost against a standard pair", force(outcome.lost, input)),
         Figure::one("", "As a share", Shown::percent(outcome.lost_share, 1)),
@@ -51,9 +51,9 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
     let body = outcome.body;
     let length = |symbol, name, length: Length| Figure::one(symbol, name, ruler.size(length));
     let mut sections = vec![
-        loads("This pair at least material", &outcome.pair, &outcome.pair.least, input),
+        loads("This pair at least material", &outcome.pair, &outcome.pair.min, input),
         loads("This pair with every size in the middle", &outcome.pair, &outcome.pair.nominal, input),
-        loads("Usual bolt in a standard nut, at least material", &outcome.plain, &outcome.plain.least, input),
+        loads("Usual bolt in a standard nut, at least material", &outcome.plain, &outcome.plain.min, input),
         Section {
             title: "The nut".into(),
             figures: vec![
@@ -145,7 +145,7 @@ fn printed(input: &Input) -> Option<Section> {
 fn h28(input: &Input, outcome: &Outcome, ruler: Ruler) -> Section {
     let (pair, required) = (&outcome.pair, outcome.required);
     let mut figures = vec![
-        Figure::one("ASn", "Nut thread, least material", area(pair.least.nut_area, input))
+        Figure::one("ASn", "Nut thread, least material", area(pair.min.nut_area, input))
             .source(shear_area::H28),
         Figure::one("ASs", "Bolt thread, least material", area(outcome.straight, input))
             .source(shear_area::H28),
@@ -186,7 +186,7 @@ pub(super) fn picture(input: &Input, outcome: &Outcome) -> Picture {
         to: force(load, input),
         marked,
     };
-    let (pair, plain) = (&outcome.pair.least, &outcome.plain.least);
+    let (pair, plain) = (&outcome.pair.min, &outcome.plain.min);
     Picture::Bars {
         title: format!("Loads at which bolt and thread of {} give way, at least material.", input.thread)
             .into(),

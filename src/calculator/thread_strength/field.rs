@@ -186,9 +186,9 @@ fn read_nut_steel(reader: &mut Reader<'_>) -> Option<NutSteel> {
         if number > 0.0 {
             return Some(NutSteel::Level(Level::Hardness(hardness)));
         }
-        let least = Shown { number: 0.0, unit, decimals: 0 };
+        let min = Shown { number: 0.0, unit, decimals: 0 };
         let value = Shown { number, unit, decimals: 1 };
-        reader.problem("nut_level", Fault::TooSmall { value, least, exclusive: true, why: "" });
+        reader.problem("nut_level", Fault::TooSmall { value, min, exclusive: true, why: "" });
         None
     });
     reader

@@ -32,14 +32,14 @@ pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
 }
 
 fn first(input: &Input, outcome: &Outcome) -> Finding {
-    let least = &outcome.pair.least;
-    let (failure, load) = least.first();
+    let min = &outcome.pair.min;
+    let (failure, load) = min.first();
     let share = |share: f64| Shown::percent(share.abs(), 0);
     if failure == Failure::BoltBreaks {
         let text = format!(
             "The bolt breaks first, at {}; the threads would hold {} more.",
             force(load, input),
-            share(least.margin())
+            share(min.margin())
         );
         return Finding::new(Mark::Met, text, MODEL);
     }
@@ -57,7 +57,7 @@ fn first(input: &Input, outcome: &Outcome) -> Finding {
          {remedy}, or prove the pair by a tension test. {nominal}",
         failure.words(),
         force(load, input),
-        share(least.margin()),
+        share(min.margin()),
     );
     Finding::new(Mark::Asked, text, MODEL)
 }
@@ -71,7 +71,7 @@ fn proof(input: &Input, outcome: &Outcome) -> Option<Finding> {
         _ => return None,
     };
     let (_, (proof, source)) = iso_898_1_loads::loads(diameter_mm, class).filter(|_| coarse)?;
-    let (failure, load) = outcome.pair.least.first();
+    let (failure, load) = outcome.pair.min.first();
     Some(if load >= proof {
         Finding::new(
             Mark::Met,

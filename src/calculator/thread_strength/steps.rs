@@ -9,7 +9,7 @@ use crate::working::{Term, Working};
 
 pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     let (pair, plain) = (&outcome.pair, &outcome.plain);
-    let (joint, sizes, least) = (&pair.joint, pair.sizes, &pair.least);
+    let (joint, sizes, min) = (&pair.joint, pair.sizes, &pair.min);
     let mut working = Working::default();
     if let Some(converted) = outcome.converted {
         working
@@ -48,7 +48,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             "shear area of the bolt's thread in a nut that opens like a bell, Dm = 1.026 D1 over 0.4 of it",
             "ASb",
             "0.6 · AS1 + 0.4 · π · m_eff / P · 1.026 · D1 · (P / 2 + (d2 − 1.026 · D1) / sqrt(3))",
-            mm2(least.bolt_area),
+            mm2(min.bolt_area),
             MODEL,
         )
         .given("AS1", mm2(straight))
@@ -61,7 +61,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             "shear area of the nut's thread",
             "ASn",
             "π · m_eff / P · d · (P / 2 + (d − D2) / sqrt(3))",
-            mm2(least.nut_area),
+            mm2(min.nut_area),
             shear_area::H28,
         )
         .term(engagement)
@@ -70,35 +70,35 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
         .given("D2", mm4(sizes.nut_pitch));
     let (rm, rm_source) = (joint.bolt_tensile.show(&unit::MPA, 1), outcome.bolt_tensile.1);
     let rmn = Term::given("Rmn", outcome.nut_tensile.show(&unit::MPA, 1));
-    let (asb, asn) = (Term::given("ASb", mm2(least.bolt_area)), Term::given("ASn", mm2(least.nut_area)));
+    let (asb, asn) = (Term::given("ASb", mm2(min.bolt_area)), Term::given("ASn", mm2(min.nut_area)));
     working
-        .step("strength ratio", "Rs", "Rmn · ASn / (Rm · ASb)", Shown::plain(least.ratio, 4), MODEL)
+        .step("strength ratio", "Rs", "Rmn · ASn / (Rm · ASb)", Shown::plain(min.ratio, 4), MODEL)
         .term(rmn)
         .term(asn)
         .known("Rm", rm, rm_source)
         .term(asb);
     factors(&mut working, outcome);
     let share = Shown::plain(SHEAR_SHARE, 1);
-    let c1 = Term::given("C1", Shown::plain(least.c1, 4));
+    let c1 = Term::given("C1", Shown::plain(min.c1, 4));
     working
-        .step("the bolt breaks", "FBb", "Rm · As", newton(least.bolt_breaks), MODEL)
+        .step("the bolt breaks", "FBb", "Rm · As", newton(min.bolt_breaks), MODEL)
         .known("Rm", rm, rm_source)
         .given("As", mm2(joint.stress_area));
     working
-        .step("the bolt's thread strips", "FSb", "k · Rm · ASb · C1 · C2", newton(least.bolt_strips), MODEL)
+        .step("the bolt's thread strips", "FSb", "k · Rm · ASb · C1 · C2", newton(min.bolt_strips), MODEL)
         .published("k", share, MODEL)
         .known("Rm", rm, rm_source)
         .term(asb)
         .term(c1)
-        .given("C2", Shown::plain(least.c2, 4));
+        .given("C2", Shown::plain(min.c2, 4));
     working
-        .step("the nut's thread strips", "FSn", "k · Rmn · ASn · C1 · C3", newton(least.nut_strips), MODEL)
+        .step("the nut's thread strips", "FSn", "k · Rmn · ASn · C1 · C3", newton(min.nut_strips), MODEL)
         .published("k", share, MODEL)
         .term(rmn)
         .term(asn)
         .term(c1)
-        .given("C3", Shown::plain(least.c3, 4));
-    let (here, standard) = (least.strips().1, plain.least.strips().1);
+        .given("C3", Shown::plain(min.c3, 4));
+    let (here, standard) = (min.strips().1, plain.min.strips().1);
     working
         .step(
             "stripping strength lost against a usual bolt in a standard nut",
@@ -114,9 +114,9 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
 
 /// C1, C2 and C3, by their polynomials inside the ranges and by their bounds at the ends.
 fn factors(working: &mut Working, outcome: &Outcome) {
-    let (joint, least) = (&outcome.pair.joint, &outcome.pair.least);
-    let ratio = Shown::plain(least.ratio, 4);
-    let c1 = Shown::plain(least.c1, 4);
+    let (joint, min) = (&outcome.pair.joint, &outcome.pair.min);
+    let ratio = Shown::plain(min.ratio, 4);
+    let c1 = Shown::plain(min.c1, 4);
     if joint.across_flats.mm() / joint.diameter.mm() >= RIGID {
         let meaning = "the nut is wide enough not to open: s/D of 1.8 or more";
         working.table(meaning, "C1", c1, factor::SOURCE);
@@ -126,15 +126,15 @@ fn factors(working: &mut Working, outcome: &Outcome) {
             .given("s", mm(joint.across_flats))
             .given("D", mm(joint.diameter));
     }
-    let c2 = Shown::plain(least.c2, 4);
-    if least.ratio <= EVEN {
+    let c2 = Shown::plain(min.c2, 4);
+    if min.ratio <= EVEN {
         working.table("the bolt's threads bend: Rs of 1 or less", "C2", c2, factor::SOURCE);
     } else {
         let formula = "5.594 − 13.682 · Rs + 14.107 · Rs^2 − 6.057 · Rs^3 + 0.9353 · Rs^4";
         working.step("the bolt's threads bend", "C2", formula, c2, factor::SOURCE).given("Rs", ratio);
     }
-    let c3 = Shown::plain(least.c3, 4);
-    if least.ratio >= EVEN {
+    let c3 = Shown::plain(min.c3, 4);
+    if min.ratio >= EVEN {
         working.table("the nut's threads bend: Rs of 1 or more", "C3", c3, factor::SOURCE);
     } else {
         let formula = "0.728 + 1.769 · Rs − 2.896 · Rs^2 + 1.296 · Rs^3";

@@ -64,13 +64,13 @@ impl Assessment {
     /// Whether a grade passes a limit at its hardest end while its least hardness stays below.
     fn only_at_the_hard_end(&self, compared: &Compared) -> bool {
         let Some(grade) = self.state.grade() else { return false };
-        let least = match compared.limit {
+        let min = match compared.limit {
             Level::Hardness(limit) => {
-                grade.limits(limit.scale).and_then(|limits| limits.least).map(Level::Hardness)
+                grade.limits(limit.scale).and_then(|limits| limits.min).map(Level::Hardness)
             }
-            Level::Tensile(_) => grade.row.tensile_least.map(|least| Level::Tensile(least.value)),
+            Level::Tensile(_) => grade.row.tensile_min.map(|min| Level::Tensile(min.value)),
         };
-        compared.passed && least.is_some_and(|least| least.number() < compared.limit.number())
+        compared.passed && min.is_some_and(|min| min.number() < compared.limit.number())
     }
 
     fn consequence(&self, ruling: &Ruling) -> Cow<'static, str> {

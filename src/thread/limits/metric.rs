@@ -25,11 +25,9 @@ pub(super) fn bolt(thread: Thread, class: BoltClass) -> Result<BoltLimits, Refus
     Ok(BoltLimits {
         major,
         pitch,
-        minor_greatest: sum(thread.minor_diameter(), es),
-        root_greatest: Length::from_mm(
-            pitch.greatest.mm() - 2.0 * greatest_depth(p, pitch_tolerance.value).mm(),
-        ),
-        root_least: Some(Length::from_mm(pitch.least.mm() - (H - 2.0 * ROOT_RADIUS) * p.mm())),
+        minor_max: sum(thread.minor_diameter(), es),
+        root_max: Length::from_mm(pitch.max.mm() - 2.0 * max_depth(p, pitch_tolerance.value).mm()),
+        root_min: Some(Length::from_mm(pitch.min.mm() - (H - 2.0 * ROOT_RADIUS) * p.mm())),
         deviation,
         pitch_tolerance,
         major_tolerance,
@@ -43,7 +41,7 @@ pub(super) fn nut(thread: Thread, class: NutClass) -> Result<NutLimits, Refusal>
     let pitch_tolerance = tolerance(Tolerance::NutPitch, class.pitch, d, p)?;
     let minor_tolerance = tolerance(Tolerance::NutMinor, class.crest, d, p)?;
     Ok(NutLimits {
-        major_least: sum(d, ei),
+        major_min: sum(d, ei),
         pitch: Limits::up(sum(thread.pitch_diameter(), ei), pitch_tolerance.value),
         minor: Limits::up(sum(thread.minor_diameter(), ei), minor_tolerance.value),
         deviation,
@@ -83,7 +81,7 @@ fn is_in_hot_dip_tables(thread: Thread) -> bool {
 
 /// How far below the pitch line a rounded root may reach up, by ISO 965-1 clause 11:
 /// `H/4 − R (1 − cos(60° − arccos(1 − Td2 / 4R))) + Td2 / 2`.
-fn greatest_depth(pitch: Length, pitch_tolerance: Length) -> Length {
+fn max_depth(pitch: Length, pitch_tolerance: Length) -> Length {
     let (p, t) = (pitch.mm(), pitch_tolerance.mm());
     let r = ROOT_RADIUS * p;
     // cos(60° − arccos c) = c / 2 + sin 60° · √(1 − c²).

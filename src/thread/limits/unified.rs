@@ -28,16 +28,14 @@ pub(super) fn bolt(thread: Thread, class: u8) -> Result<BoltLimits, Refusal> {
     let (allowance, source) = if class == 3 { (0, SOURCE) } else { size.allowance() };
     let major = size.diameter - allowance;
     let pitch = places_4(size.diameter - allowance - size.heights(0.75));
-    let limits = |greatest: Micro, tolerance: Micro| Limits {
-        least: length(places_4(greatest - tolerance)),
-        greatest: length(greatest),
-    };
+    let limits =
+        |max: Micro, tolerance: Micro| Limits { min: length(places_4(max - tolerance)), max: length(max) };
     Ok(BoltLimits {
         major: limits(major, major_tolerance),
         pitch: limits(pitch, pitch_tolerance),
-        minor_greatest: length(places_4(major - size.heights(1.25))),
-        root_greatest: length(places_4(major - size.heights(1.375))),
-        root_least: None,
+        minor_max: length(places_4(major - size.heights(1.25))),
+        root_max: length(places_4(major - size.heights(1.375))),
+        root_min: None,
         deviation: Printed { value: length(-allowance), source },
         pitch_tolerance: computed(pitch_tolerance),
         major_tolerance: computed(major_tolerance),
@@ -52,7 +50,7 @@ pub(super) fn nut(thread: Thread, class: u8) -> Result<NutLimits, Refusal> {
         _ => 0.975,
     };
     let pitch_tolerance = places_4(micro(share * inch(size.tolerance_2a)));
-    let pitch_least = places_4(size.diameter - size.heights(0.75));
+    let pitch_min = places_4(size.diameter - size.heights(0.75));
     let exact_minor = size.diameter - size.heights(1.25);
     let p = size.pitch;
     let (minor_tolerance, minor) = if class == 3 {
@@ -64,13 +62,13 @@ pub(super) fn nut(thread: Thread, class: u8) -> Result<NutLimits, Refusal> {
         (tolerance, (places_3(exact_minor), places_3(exact_minor + tolerance)))
     };
     let (minor, minor_source) = match size.exceptional_minor() {
-        Some((least, greatest, source)) if class != 3 => ((least, greatest), source),
+        Some((min, max, source)) if class != 3 => ((min, max), source),
         _ => (minor, SOURCE),
     };
     Ok(NutLimits {
-        major_least: length(size.diameter),
-        pitch: Limits { least: length(pitch_least), greatest: length(pitch_least + pitch_tolerance) },
-        minor: Limits { least: length(minor.0), greatest: length(minor.1) },
+        major_min: length(size.diameter),
+        pitch: Limits { min: length(pitch_min), max: length(pitch_min + pitch_tolerance) },
+        minor: Limits { min: length(minor.0), max: length(minor.1) },
         deviation: Printed { value: Length::from_mm(0.0), source: SOURCE },
         pitch_tolerance: computed(pitch_tolerance),
         minor_tolerance: Printed { value: length(minor_tolerance), source: minor_source },
@@ -113,7 +111,7 @@ impl Size {
 
     fn exceptional_minor(&self) -> Option<(Micro, Micro, Source)> {
         self.exception().find_map(|exception| match exception.value {
-            ExceptionalValue::NutMinor(least, greatest) => Some((least, greatest, exception.source)),
+            ExceptionalValue::NutMinor(min, max) => Some((min, max, exception.source)),
             ExceptionalValue::Allowance(_) => None,
         })
     }
@@ -128,9 +126,9 @@ impl Size {
     fn minor_tolerance_3b(&self) -> f64 {
         let (d, p) = (inch(self.diameter), self.pitch);
         let formula = 0.05 * cube_root(p).powi(2) + 0.03 * p / d - 0.002;
-        let least = if self.per_inch >= 13.0 { 0.23 * p - 1.5 * p * p } else { 0.12 * p };
+        let min = if self.per_inch >= 13.0 { 0.23 * p - 1.5 * p * p } else { 0.12 * p };
         // The document bounds its formula from both sides.
-        formula.min(0.394 * p).max(least)
+        formula.min(0.394 * p).max(min)
     }
 }
 

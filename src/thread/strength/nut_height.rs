@@ -45,7 +45,7 @@ pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
                 row.map(|row| (row.1, iso_4032::LEAST_HEIGHTS_SOURCE))
             } else {
                 let row = iso_4033::ROWS.iter().find(|row| same(row.d, d.mm()));
-                row.map(|row| (row.m_least, iso_4033::SOURCE))
+                row.map(|row| (row.m_min, iso_4033::SOURCE))
             };
             width.zip(height).map(|(width, (height, height_source))| Body {
                 height: Length::from_mm(height),
@@ -55,13 +55,13 @@ pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
             })
         }
         Style::Hex | Style::HeavyHex if !thread.is_metric() => {
-            let (rows, least, width_source) = if style == Style::Hex {
+            let (rows, min, width_source) = if style == Style::Hex {
                 (asme_b18_2_2::HEX, asme_b18_2_2::HEX_LEAST, asme_b18_2_2::HEX_SOURCE)
             } else {
                 (asme_b18_2_2::HEAVY, asme_b18_2_2::HEAVY_LEAST, asme_b18_2_2::HEAVY_SOURCE)
             };
             let width = rows.iter().find(|row| same(row.d, d.inch())).map(|row| row.f);
-            let height = least.iter().find(|row| same(row.0, d.inch())).map(|row| row.1);
+            let height = min.iter().find(|row| same(row.0, d.inch())).map(|row| row.1);
             width.zip(height).map(|(width, height)| Body {
                 height: Length::from_inch(height),
                 across_flats: Length::from_inch(width),

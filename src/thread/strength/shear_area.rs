@@ -71,7 +71,7 @@ pub struct Simple {
     /// `π d2 (5/8) LE`.
     pub bolt: Area,
     /// `π D1 (3/4) LE`.
-    pub bolt_greatest: Area,
+    pub bolt_max: Area,
 }
 
 /// The simplified shear areas of a thread.
@@ -80,7 +80,7 @@ pub fn simple(thread: Thread, engagement: Length) -> Simple {
     Simple {
         nut: share(thread.pitch_diameter(), 0.75),
         bolt: share(thread.pitch_diameter(), 0.625),
-        bolt_greatest: share(thread.minor_diameter(), 0.75),
+        bolt_max: share(thread.minor_diameter(), 0.75),
     }
 }
 
@@ -110,7 +110,7 @@ pub fn required(thread: Thread, sizes: Sizes, nut_to_bolt: f64) -> Result<Requir
     let combined = Length::from_mm(4.0 * stress_area / (PI * thread.pitch_diameter().mm()));
     let by_bolt = Length::from_mm(2.0 * stress_area / bolt_area);
     let by_nut = Length::from_mm(2.0 * stress_area / nut_area / nut_to_bolt);
-    let first = simple(thread, unit).bolt_greatest.mm2() / nut_area / nut_to_bolt;
+    let first = simple(thread, unit).bolt_max.mm2() / nut_area / nut_to_bolt;
     let governing = if first < 1.0 {
         by_bolt
     } else if combined > by_nut {
