@@ -98,7 +98,7 @@ static FIELDS: [Field; 6] = [
     )
     .hint("Its greatest thickness; by ISO 4042 its nominal thickness."),
     Field::choice("rule", "Judged by", &RULES, "corner"),
-    thread_fields::SPREAD.when("rule", &["corner"]),
+    thread_fields::UNEVENNESS.when("rule", &["corner"]),
     Field::choice("coated", "Which threads carry it", &COATED, "bolt").when("rule", &["corner"]),
     Field::choice("measured", "Thickness measured", &MEASURED, "local").when("rule", &["iso4042"]),
 ];
@@ -140,7 +140,7 @@ impl Calculator for CoatRoom {
         let designation = reader.parsed("thread", crate::thread::Designation::read);
         let coat = reader.number_and_unit("coat");
         let rule = reader.choice("rule", |key| RULES.iter().map(|c| c.key).find(|known| *known == key));
-        let spread = reader.quantity::<PlainNumber>("spread");
+        let unevenness = reader.quantity::<PlainNumber>("spread");
         let coated = reader.choice("coated", |key| match key {
             "bolt" => Some(Coated::Bolt),
             "both" => Some(Coated::Both),
@@ -156,7 +156,7 @@ impl Calculator for CoatRoom {
         let rule = match rule? {
             "iso4042" => Method::Iso4042(column?),
             "quarter" => Method::Quarter,
-            _ => Method::Corner(spread?.one(), coated?),
+            _ => Method::Corner(unevenness?.one(), coated?),
         };
         let (number, coat_unit) = coat?;
         Some(Input { thread: designation?.thread, coat: Length::of(number, coat_unit), coat_unit, rule })
@@ -181,13 +181,13 @@ impl Calculator for CoatRoom {
             *answer = answer_of(thread, pair, rule).unwrap_or_default();
         }
         let takes = |answer: &Answer| coat.mm() <= answer.thickest.mm() + 1e-9;
-        let (spread, coated) = match rule {
-            Method::Corner(spread, coated) => (spread, coated),
+        let (unevenness, coated) = match rule {
+            Method::Corner(unevenness, coated) => (unevenness, coated),
             Method::Iso4042(_) | Method::Quarter => (0.0, Coated::Bolt),
         };
         let usual = thread_fields::usual_bolt_class(thread);
-        let allowance =
-            coat_room::allowance_needed(thread, usual, coat, spread, coated).map_err(refused("thread"))?;
+        let allowance = coat_room::allowance_needed(thread, usual, coat, unevenness, coated)
+            .map_err(refused("thread"))?;
         Ok(Outcome { answers, first: answers.into_iter().flatten().find(takes), allowance })
     }
 
@@ -211,7 +211,9 @@ impl Calculator for CoatRoom {
 fn answer_of(thread: Thread, pair: Pair, rule: Method) -> Result<Option<Answer>, Refusal> {
     let is_standard_nut = pair.nut == NutChoice::ToleranceClass(overtap::standard_class(thread));
     let (thickest, source) = match rule {
-        Method::Corner(spread, coated) => (coat_room::thickest(thread, pair, spread, coated)?, GROWTH),
+        Method::Corner(unevenness, coated) => {
+            (coat_room::thickest(thread, pair, unevenness, coated)?, GROWTH)
+        }
         Method::Quarter if is_standard_nut && !is_undercut(pair.bolt) => {
             (coat_room::quarter(thread, pair.bolt)?, coat_room::quarter_source(thread))
         }

@@ -71,7 +71,7 @@ static FIELDS: [Field; 8] = [
     thread_fields::OWN_ALLOWANCE,
     thread_fields::COAT_MIN,
     thread_fields::COAT_MAX,
-    thread_fields::SPREAD,
+    thread_fields::UNEVENNESS,
 ];
 
 impl Calculator for OversizeTap {

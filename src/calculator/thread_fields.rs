@@ -4,7 +4,7 @@ use super::{Bound, Choice, Fault, Field, Reader};
 use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, decimal, unit};
 use crate::source::{assumed, document};
 use crate::thread::class::BoltPosition;
-use crate::thread::fit::{Coat, DEFAULT_SPREAD_SOURCE};
+use crate::thread::fit::{Coat, DEFAULT_UNEVENNESS_SOURCE};
 use crate::thread::overtap::Allowance;
 use crate::thread::{Designation, Thread, ToleranceClass};
 
@@ -49,7 +49,7 @@ pub(super) const COAT_MAX: Field =
         .source(assumed("greatest thickness of a spun coat"));
 
 /// How unevenly the coat lies.
-pub(super) const SPREAD: Field = Field::quantity(
+pub(super) const UNEVENNESS: Field = Field::quantity(
     "spread",
     "Unevenness on the thread",
     &SHARES,
@@ -61,7 +61,7 @@ pub(super) const SPREAD: Field = Field::quantity(
     "25 %",
 )
 .hint("How much thicker it may be on flanks and in roots, and thinner on crests; 0 for an even coat.")
-.source(DEFAULT_SPREAD_SOURCE);
+.source(DEFAULT_UNEVENNESS_SOURCE);
 
 static ALLOWANCES: [Choice; 7] = [
     Choice::new("usual", "Tapped over as usual: 6AZ, or ASTM A563 for an inch thread"),
@@ -149,9 +149,9 @@ pub(super) fn allowance_pairs(allowance: Allowance) -> Vec<(&'static str, String
 
 /// The coat with its unevenness, and the unit in which its greatest thickness was written.
 pub(super) fn read_coat(reader: &mut Reader<'_>) -> Option<(Coat, &'static Unit)> {
-    let spread = reader.quantity::<PlainNumber>("spread");
+    let unevenness = reader.quantity::<PlainNumber>("spread");
     let (coat, unit) = read_even_coat(reader)?;
-    Some((Coat { spread: spread?.one(), ..coat }, unit))
+    Some((Coat { unevenness: unevenness?.one(), ..coat }, unit))
 }
 
 /// The coat where its unevenness is not asked.

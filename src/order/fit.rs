@@ -7,7 +7,7 @@ use crate::quantity::Length;
 use crate::table::Refusal;
 use crate::thread::ToleranceClass;
 use crate::thread::class::BoltPosition;
-use crate::thread::fit::{self, Assembly, Coat, DEFAULT_SPREAD, Fit};
+use crate::thread::fit::{self, Assembly, Coat, DEFAULT_UNEVENNESS, Fit};
 use crate::thread::limits::{self, BoltLimits, NutLimits};
 use crate::thread::overtap::{self, Allowance};
 
@@ -72,7 +72,7 @@ impl Mates {
             Some(Ok(bare)) => bare,
         };
         let both = |length: Length| self.both(process, length);
-        let coat = Coat { min: both(min), max: both(max), spread: spread(process) };
+        let coat = Coat { min: both(min), max: both(max), unevenness: unevenness(process) };
         let fit = |nut: NutLimits| Box::new(fit::fit(*bare, coat, nut));
         match self.nut(bare, process, max) {
             Some(&(allowance, nut)) => Answer::Takes(allowance, fit(nut)),
@@ -82,7 +82,7 @@ impl Mates {
 
     fn nut(&self, bare: &BoltLimits, process: Process, max: Length) -> Option<&(Allowance, NutLimits)> {
         let max = self.both(process, max);
-        let assembles = |nut: &NutLimits| fit::room(bare, nut, spread(process)).assembly(max);
+        let assembles = |nut: &NutLimits| fit::room(bare, nut, unevenness(process)).assembly(max);
         self.nuts.iter().find(|(_, nut)| assembles(nut) == Assembly::Assembles)
     }
 
@@ -94,8 +94,8 @@ impl Mates {
 }
 
 /// How unevenly the coat lies on a thread: molten zinc runs, powder and plating follow the surface.
-pub fn spread(process: Process) -> f64 {
-    if process == Process::HotDip { DEFAULT_SPREAD } else { 0.0 }
+pub fn unevenness(process: Process) -> f64 {
+    if process == Process::HotDip { DEFAULT_UNEVENNESS } else { 0.0 }
 }
 
 /// The class a bolt has if none is written: 6g, 2A.

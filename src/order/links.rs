@@ -1,7 +1,7 @@
 //! The calculator behind a reason, filled in from the order line.
 
 use super::OrderLine;
-use super::fit::{bolt_class, spread};
+use super::fit::{bolt_class, unevenness};
 use super::judge::USUAL_DIP;
 use super::offer::Offer;
 use crate::calculator::Link;
@@ -27,7 +27,7 @@ pub fn tap(line: &OrderLine, process: Process, offer: &Offer, allowance: Option<
             ("allowance", key.to_owned()),
             ("coat_least", um(offer.min)),
             ("coat_greatest", um(offer.max)),
-            ("spread", Shown::percent(spread(process), 0).to_string()),
+            ("spread", Shown::percent(unevenness(process), 0).to_string()),
         ],
     }
 }

@@ -80,14 +80,14 @@ static UNIFIED: &[Pair] = &[
 ///
 /// # Errors
 /// Refuses a pair that its table does not have for this thread.
-pub fn thickest(thread: Thread, pair: Pair, spread: f64, coated: Coated) -> Result<Length, Refusal> {
+pub fn thickest(thread: Thread, pair: Pair, unevenness: f64, coated: Coated) -> Result<Length, Refusal> {
     let bolt = limits::bolt(thread, pair.bolt)?;
     let nut = match pair.nut {
         NutChoice::ToleranceClass(class) => limits::nut(thread, class)?,
         NutChoice::Over(allowance) => overtap::nut(thread, allowance)?.limits,
     };
     let none = Length::from_mm(0.0);
-    let thickest = fit::fit(bolt, Coat { min: none, max: none, spread }, nut).thickest;
+    let thickest = fit::fit(bolt, Coat { min: none, max: none, unevenness }, nut).thickest;
     Ok(Length::from_mm(thickest.mm() / coated.parts()))
 }
 
@@ -99,13 +99,13 @@ pub fn allowance_needed(
     thread: Thread,
     bolt: ToleranceClass,
     max: Length,
-    spread: f64,
+    unevenness: f64,
     coated: Coated,
 ) -> Result<Length, Refusal> {
     let bare = limits::bolt(thread, bolt)?;
     let standard = limits::nut(thread, overtap::standard_class(thread))?;
     let max = Length::from_mm(max.mm() * coated.parts());
-    let fit = fit::fit(bare, Coat { min: max, max, spread }, standard);
+    let fit = fit::fit(bare, Coat { min: max, max, unevenness }, standard);
     let short = fit.pitch.min.mm().min(fit.major_min.mm()).min(fit.minor_min.mm());
     // Room to spare needs no allowance.
     Ok(Length::from_mm((-short).max(0.0)))

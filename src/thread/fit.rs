@@ -19,9 +19,9 @@ pub const GROWTH: Source = document::MACHINERYS_HANDBOOK.read("27th ed., p. 1793
 /// The default unevenness of a hot-dip coat on a thread.
 ///
 /// No measured figure was found; readings taken on the head say little about the thread.
-pub const DEFAULT_SPREAD: f64 = 0.25;
+pub const DEFAULT_UNEVENNESS: f64 = 0.25;
 /// Where the default spread comes from.
-pub const DEFAULT_SPREAD_SOURCE: Source = assumed("spread of a hot-dip coat over a thread");
+pub const DEFAULT_UNEVENNESS_SOURCE: Source = assumed("spread of a hot-dip coat over a thread");
 
 /// A coat on a thread.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -32,7 +32,7 @@ pub struct Coat {
     pub max: Length,
     /// How unevenly it lies: roots and flanks carry up to `1 + spread` times the greatest, crests
     /// down to `1 − spread` times the least. 0 is an even coat; from 0 to below 1.
-    pub spread: f64,
+    pub unevenness: f64,
 }
 
 /// A bolt before and after its coat, in a nut.
@@ -127,7 +127,7 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
         Limits { min: left(nut.pitch.min, coated.pitch.max), max: left(nut.pitch.max, coated.pitch.min) };
     let [_, nominal, _] = corners(bare, coat, nut);
     let [_, pitch_nominal, _] = nominal.room;
-    let room = room(&bare, &nut, coat.spread);
+    let room = room(&bare, &nut, coat.unevenness);
     Fit {
         bare,
         coated,
@@ -144,14 +144,14 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
 }
 
 /// What coat the worst corner of a bare bolt and a nut has room for, when it lies with this spread.
-pub fn room(bare: &BoltLimits, nut: &NutLimits, spread: f64) -> Room {
+pub fn room(bare: &BoltLimits, nut: &NutLimits, unevenness: f64) -> Room {
     let [pitch, major, minor] =
         [(nut.pitch.min, bare.pitch.max), (nut.major_min, bare.major.max), (nut.minor.min, bare.minor_max)]
             .map(|(nut, bolt)| nut.mm() - bolt.mm());
     let rooms = [
-        (Diameter::Pitch, pitch / PITCH_GROWTH, 1.0 + spread),
+        (Diameter::Pitch, pitch / PITCH_GROWTH, 1.0 + unevenness),
         (Diameter::Major, major / CREST_GROWTH, 1.0),
-        (Diameter::Minor, minor / CREST_GROWTH, 1.0 + spread),
+        (Diameter::Minor, minor / CREST_GROWTH, 1.0 + unevenness),
     ];
     let (mut thickest, mut thickest_even, mut governs) = (f64::INFINITY, f64::INFINITY, Diameter::Pitch);
     for (diameter, even, uneven) in rooms {
@@ -191,9 +191,12 @@ pub fn corners(bare: BoltLimits, coat: Coat, nut: NutLimits) -> [Corner; 3] {
         let bolt = [between(mm(bare.major.max), mm(bare.major.min)), bolt_pitch, bolt_minor];
         let nut = [nut_major, nut_pitch, between(mm(nut.minor.min), mm(nut.minor.max))];
         let thickness = between(mm(coat.max), mm(coat.min));
-        let uneven = coat.spread * (1.0 - share);
-        let coat =
-            [thickness * (1.0 - coat.spread * share), thickness * (1.0 + uneven), thickness * (1.0 + uneven)];
+        let uneven = coat.unevenness * (1.0 - share);
+        let coat = [
+            thickness * (1.0 - coat.unevenness * share),
+            thickness * (1.0 + uneven),
+            thickness * (1.0 + uneven),
+        ];
         let ([bolt_major, _, _], [_, _, nut_minor], [crest, flank, root]) = (bolt, nut, coat);
         let room = [
             nut_major - bolt_major - CREST_GROWTH * crest,
@@ -217,9 +220,9 @@ pub fn coated(bare: BoltLimits, coat: Coat) -> Coated {
         min: Length::from_mm(limits.min.mm() + growth * min * coat.min.mm()),
         max: Length::from_mm(limits.max.mm() + growth * max * coat.max.mm()),
     };
-    let thickest = 1.0 + coat.spread;
+    let thickest = 1.0 + coat.unevenness;
     Coated {
-        major: grown(bare.major, CREST_GROWTH, 1.0 - coat.spread, 1.0),
+        major: grown(bare.major, CREST_GROWTH, 1.0 - coat.unevenness, 1.0),
         pitch: grown(bare.pitch, PITCH_GROWTH, 1.0, thickest),
         minor_max: Length::from_mm(bare.minor_max.mm() + CREST_GROWTH * thickest * coat.max.mm()),
     }
@@ -228,7 +231,7 @@ pub fn coated(bare: BoltLimits, coat: Coat) -> Coated {
 impl Coat {
     /// An even coat.
     pub fn even(min: Length, max: Length) -> Self {
-        Self { min, max, spread: 0.0 }
+        Self { min, max, unevenness: 0.0 }
     }
 }
 

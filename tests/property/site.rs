@@ -68,11 +68,11 @@ proptest! {
     /// A thicker coat, a milder place and fewer years never make a promise worse.
     #[test]
     fn a_promise_is_monotonic(
-        min in 1.0..200.0f64, spread in 0.0..100.0f64, more in 0.0..100.0f64,
+        min in 1.0..200.0f64, unevenness in 0.0..100.0f64, more in 0.0..100.0f64,
         place in category(), wanted in 1.0..100.0f64, fewer in 0.0..50.0f64,
     ) {
         let of = |min: f64, place: Category, wanted: f64| {
-            let (min, max) = (Length::from_um(min), Length::from_um(min + spread));
+            let (min, max) = (Length::from_um(min), Length::from_um(min + unevenness));
             promise(min, max, place.rates(), Time::from_year(wanted))
         };
         let kept = of(min, place, wanted);

@@ -96,24 +96,24 @@ proptest! {
     #[test]
     fn more_coat_never_fits_better(
         thread in any_thread(), allowance in 0.0..1000.0, wider in 0.0..300.0,
-        coat in 0.0..200.0, more in 0.0..100.0, spread in 0.0..0.5, rougher in 0.0..0.4,
+        coat in 0.0..200.0, more in 0.0..100.0, unevenness in 0.0..0.5, rougher in 0.0..0.4,
     ) {
         let um = Length::from_um;
-        let with = |allowance: f64, max: f64, spread: f64| {
-            fit_with(thread, allowance, Coat { min: um(0.0), max: um(max), spread })
+        let with = |allowance: f64, max: f64, unevenness: f64| {
+            fit_with(thread, allowance, Coat { min: um(0.0), max: um(max), unevenness })
         };
-        let fit = with(allowance, coat, spread);
-        prop_assert!(!with(allowance, coat + more, spread).assembles() || fit.assembles());
-        prop_assert!(!with(allowance, coat, spread + rougher).assembles() || fit.assembles());
-        prop_assert!(with(allowance + wider, coat, spread).assembles() || !fit.assembles());
+        let fit = with(allowance, coat, unevenness);
+        prop_assert!(!with(allowance, coat + more, unevenness).assembles() || fit.assembles());
+        prop_assert!(!with(allowance, coat, unevenness + rougher).assembles() || fit.assembles());
+        prop_assert!(with(allowance + wider, coat, unevenness).assembles() || !fit.assembles());
     }
 
     /// The thickest coat that assembles does, and one a micrometre thicker does not.
     #[test]
-    fn the_thickest_coat_is_the_thickest(thread in any_thread(), allowance in 0.0..1000.0, spread in 0.0..0.9) {
+    fn the_thickest_coat_is_the_thickest(thread in any_thread(), allowance in 0.0..1000.0, unevenness in 0.0..0.9) {
         let um = Length::from_um;
         let with = |max: f64| {
-            fit_with(thread, allowance, Coat { min: um(0.0), max: um(max), spread })
+            fit_with(thread, allowance, Coat { min: um(0.0), max: um(max), unevenness })
         };
         let thickest = with(0.0).thickest.um();
         prop_assert!(with(thickest).assembles());

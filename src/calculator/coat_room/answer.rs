@@ -116,7 +116,7 @@ fn step(input: &Input, answer: &Answer, working: &mut Working) {
         Method::Iso4042(_) => {
             working.table("", "t_max", thickness(answer.thickest, input.coat_unit), answer.source)
         }
-        Method::Corner(spread, coated) => {
+        Method::Corner(unevenness, coated) => {
             let nut = match answer.pair.nut {
                 NutChoice::ToleranceClass(class) => limits::nut(input.thread, class),
                 NutChoice::Over(allowance) => overtap::nut(input.thread, allowance).map(|nut| nut.limits),
@@ -126,7 +126,7 @@ fn step(input: &Input, answer: &Answer, working: &mut Working) {
                 .step("", "t_max", "(D2min − d2max) / (4 · (1 + u) · n)", ruler.fine(answer.thickest), GROWTH)
                 .given("D2min", ruler.size(nut.pitch.min))
                 .given("d2max", ruler.size(bolt.pitch.max))
-                .given("u", Shown::plain(spread, 3))
+                .given("u", Shown::plain(unevenness, 3))
                 .given("n", Shown::plain(coated.parts(), 0))
         }
     };

@@ -29,7 +29,10 @@ pub(super) fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Fig
         ),
         Figure::one(
             "t_max",
-            format!("Thickest coat that assembles with {} unevenness", Shown::percent(input.coat.spread, 0)),
+            format!(
+                "Thickest coat that assembles with {} unevenness",
+                Shown::percent(input.coat.unevenness, 0)
+            ),
             thickness(fit.thickest, input.coat_unit),
         ),
         Figure::range(
@@ -168,7 +171,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
     let fit = &outcome.fit;
     let (nut, bare) = (fit.nut, fit.bare);
     let growth = fit::GROWTH;
-    let widest = Length::from_mm(input.coat.max.mm() * (1.0 + input.coat.spread));
+    let widest = Length::from_mm(input.coat.max.mm() * (1.0 + input.coat.unevenness));
     let mut working = Working::default();
     working
         .step(
@@ -197,7 +200,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
     working
         .step("greatest coat on the flanks", "t_flank", "t · (1 + u)", ruler.fine(widest), ADDITION)
         .given("t", ruler.fine(input.coat.max))
-        .given("u", Shown::plain(input.coat.spread, 3));
+        .given("u", Shown::plain(input.coat.unevenness, 3));
     working
         .step(
             "greatest pitch diameter of the bolt after the coat",
@@ -288,7 +291,7 @@ pub(super) fn notes(input: &Input) -> Vec<Note> {
         Note::sourced(
             "How unevenly zinc lies on a thread was not found in print; measure your own parts and replace \
              the default.",
-            fit::DEFAULT_SPREAD_SOURCE,
+            fit::DEFAULT_UNEVENNESS_SOURCE,
         ),
     ];
     if input.thread.is_metric() {

@@ -79,7 +79,7 @@ fn room(input: &Input) -> Link {
         pairs: vec![
             ("thread", input.thread.to_string()),
             ("coat", format!("{} µm", decimal::shortest((input.coat.max.um() * 10.0).round() / 10.0))),
-            ("spread", format!("{} %", decimal::shortest(input.coat.spread * 100.0))),
+            ("spread", format!("{} %", decimal::shortest(input.coat.unevenness * 100.0))),
         ],
     }
 }
