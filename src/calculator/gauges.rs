@@ -152,13 +152,13 @@ fn after_coat(input: &Input, outcome: &Outcome) -> Finding {
             "A coat of {max} passes {quarter}, a quarter of the allowance: the coated bolt does not pass GO \
              {basic}. Cut it smaller before the coat, or make room in the nut."
         );
-        return Finding::new(Mark::Asked, text, gauge::after_plating(input.thread));
+        return Finding::new(Mark::Condition, text, gauge::after_plating(input.thread));
     }
     let text = format!(
         "A coat of {max} does not pass GO {basic}, and need not: the bolt goes into a nut tapped over. Try it \
          in its nuts, or in a ring gauge made to the nut's least sizes."
     );
-    Finding::new(Mark::Told, text, GROWTH)
+    Finding::new(Mark::Note, text, GROWTH)
 }
 
 fn figures(outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {

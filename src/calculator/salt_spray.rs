@@ -82,7 +82,7 @@ impl Calculator for SaltSpray {
             Outcome::NoMeasure => {
                 report.headline = "Hot-dip: hours are not given; see its years by place.".to_owned();
                 report.findings = vec![
-                    Finding::new(Mark::Told, salt_spray::WHY_NOT_HOT_DIP, salt_spray::HOT_DIP)
+                    Finding::new(Mark::Note, salt_spray::WHY_NOT_HOT_DIP, salt_spray::HOT_DIP)
                         .opens(Link { calculator: "life", pairs: vec![("thickness", "50 µm".to_owned())] }),
                 ];
             }
@@ -107,7 +107,7 @@ fn state(report: &mut Report, finish: &Finish, hours: Hours) {
     }
     if let Finish::B695(_) = finish {
         let refusal = salt_spray::red_rust_of_mechanical();
-        report.findings.push(Finding::new(Mark::Told, refusal.to_string(), refusal.source()));
+        report.findings.push(Finding::new(Mark::Note, refusal.to_string(), refusal.source()));
     }
 }
 

@@ -68,8 +68,8 @@ impl Bath {
     pub fn mark(self) -> Mark {
         match self {
             Self::Normal => Mark::Met,
-            Self::NormalOnly | Self::Unknown => Mark::Told,
-            Self::High | Self::Neither => Mark::Asked,
+            Self::NormalOnly | Self::Unknown => Mark::Note,
+            Self::High | Self::Neither => Mark::Condition,
         }
     }
 }

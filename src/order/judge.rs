@@ -140,7 +140,7 @@ impl Reason {
         match self {
             Self::Hydrogen(ruling) => ruling.standing,
             Self::Heat(ruling) => ruling.standing,
-            Self::BelowIso10684 | Self::NoNut(_) => Mark::Forbidden,
+            Self::BelowIso10684 | Self::NoNut(_) => Mark::Bar,
             Self::HydrogenRefused(_)
             | Self::HeatRefused(_)
             | Self::FinePitch
@@ -152,14 +152,14 @@ impl Reason {
             | Self::LongForKettle
             | Self::FitRefused(_)
             | Self::TappedAfter(_)
-            | Self::AskedOther => Mark::Asked,
+            | Self::AskedOther => Mark::Condition,
             Self::BeadsPart => Mark::Met,
-            Self::WashersNest | Self::Needs(_) | Self::ClassForPlace => Mark::Told,
+            Self::WashersNest | Self::Needs(_) | Self::ClassForPlace => Mark::Note,
             Self::Fits(Allowance::Standard, _) | Self::BothCoated(Allowance::Standard, _) => Mark::Met,
-            Self::Fits(..) | Self::BothCoated(..) => Mark::Asked,
+            Self::Fits(..) | Self::BothCoated(..) => Mark::Condition,
             Self::Life(Promise::Lasts, ..) => Mark::Met,
-            Self::Life(Promise::MayLast, ..) => Mark::Asked,
-            Self::Life(Promise::FallsShort, ..) => Mark::Forbidden,
+            Self::Life(Promise::MayLast, ..) => Mark::Condition,
+            Self::Life(Promise::FallsShort, ..) => Mark::Bar,
         }
     }
 }

@@ -18,7 +18,7 @@ pub struct Props {
 /// Tells the answer after a short pause, for screen readers. What is there at the opening is not
 /// told: it is read in its place.
 #[component]
-pub fn Told(props: &Props) -> Html {
+pub fn Note(props: &Props) -> Html {
     let told = use_state(AttrValue::default);
     let first = use_mut_ref(|| true);
     {

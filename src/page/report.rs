@@ -35,8 +35,8 @@ pub fn headline(report: &Report) -> String {
 pub fn verdict(verdict: Verdict) -> Element {
     let (class, mark) = match verdict {
         Verdict::Suits => ("verdict suits", Mark::Met),
-        Verdict::OnConditions => ("verdict conditions", Mark::Asked),
-        Verdict::RuledOut => ("verdict out", Mark::Forbidden),
+        Verdict::OnConditions => ("verdict conditions", Mark::Condition),
+        Verdict::RuledOut => ("verdict out", Mark::Bar),
     };
     element("span").class(class).put(sign(mark)).put(element("span").say(verdict.words()))
 }
@@ -47,9 +47,10 @@ fn sign(mark: Mark) -> Element {
     let face = |class| path(class, "M8 .8 14.3 4.4V11.6L8 15.2 1.7 11.6V4.4z");
     let (first, second) = match mark {
         Mark::Met => (face("full"), path("cut", "M4.4 8.2 7 10.8 11.7 5.6")),
-        Mark::Told => (face("rim"), path("rim", "M8 7.2v4.2M8 4.3v1.3")),
-        Mark::Asked => (face("rim"), path("full", "M8 .8V15.2L1.7 11.6V4.4z")),
-        Mark::Forbidden => (face("full"), path("cut", "M4.9 4.9 11.1 11.1M11.1 4.9 4.9 11.1")),
+        Mark::Note => (face("rim"), path("rim", "M8 7.2v4.2M8 4.3v1.3")),
+        Mark::Term => (face("rim"), path("rim", "M4.6 8.2 7 10.6 11.4 5.8")),
+        Mark::Condition | Mark::NotJudged => (face("rim"), path("full", "M8 .8V15.2L1.7 11.6V4.4z")),
+        Mark::Bar => (face("full"), path("cut", "M4.9 4.9 11.1 11.1M11.1 4.9 4.9 11.1")),
     };
     element("svg")
         .class("sign")
@@ -113,14 +114,15 @@ pub fn findings(findings: &[Finding], place: &str, state: &UseReducerDispatcher<
 }
 
 fn finding(finding: &Finding, id: String, state: &UseReducerDispatcher<State>) -> Element {
-    let (class, mark) = match finding.mark {
-        Mark::Met => ("finding met", "Met"),
-        Mark::Told => ("finding told", "Note"),
-        Mark::Asked => ("finding asked", "To do"),
-        Mark::Forbidden => ("finding forbidden", "Rules it out"),
+    let class = match finding.mark {
+        Mark::Met => "finding met",
+        Mark::Note => "finding told",
+        Mark::Term => "finding term",
+        Mark::Condition | Mark::NotJudged => "finding asked",
+        Mark::Bar => "finding forbidden",
     };
     let said = finding.text.to_string();
-    let told = element("p").put(element("b").class("word").say(mark)).say(" ");
+    let told = element("p").put(element("b").class("word").say(finding.mark.words())).say(" ");
     let told = match &finding.opens {
         Some(link) => {
             let href = format!("#{}", Address::new(link.calculator, Draft::from(link.as_ref())));

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
-use super::answer::{Props as ToldProps, Told};
+use super::answer::{Note, Props as ToldProps};
 use super::element::{beside, component, element};
 use super::form::{form, given, instead_of_result};
 use super::frame::title;
@@ -85,7 +85,7 @@ pub fn Work(props: &Props) -> Html {
     beside([
         title(back, about.title, about.answers).into(),
         written.map_or_else(Html::default, Html::from),
-        component::<Told>(ToldProps { text: told(&found).into() }),
+        component::<Note>(ToldProps { text: told(&found).into() }),
         work.into(),
     ])
 }

@@ -90,15 +90,15 @@ fn means(rule: Rule, state: &State, cleaning: Cleaning, passed: bool) -> Option<
     let when = |condition: bool, standing| if condition { standing } else { Standing::Met };
     Some(match rule {
         // F436 itself provides for washers that are hot-dip coated, down to 26 HRC.
-        Rule::F2329Ban | Rule::PracticeKettle if grade == Some(Grade::F436) => when(passed, Standing::Asked),
-        Rule::F2329Ban | Rule::PracticeKettle | Rule::Iso2081Strength => when(passed, Standing::Forbidden),
-        Rule::F2329CaseHardened if state.case_hardened => Standing::Forbidden,
-        Rule::F3125Kettle | Rule::F3125Barrel | Rule::A490Cell if grade == Some(Grade::A490) => {
-            Standing::Forbidden
+        Rule::F2329Ban | Rule::PracticeKettle if grade == Some(Grade::F436) => {
+            when(passed, Standing::Condition)
         }
+        Rule::F2329Ban | Rule::PracticeKettle | Rule::Iso2081Strength => when(passed, Standing::Bar),
+        Rule::F2329CaseHardened if state.case_hardened => Standing::Bar,
+        Rule::F3125Kettle | Rule::F3125Barrel | Rule::A490Cell if grade == Some(Grade::A490) => Standing::Bar,
         Rule::Iso10684Scope => match grade.and_then(Grade::in_iso_10684) {
             Some(true) => Standing::Met,
-            Some(false) => Standing::Forbidden,
+            Some(false) => Standing::Bar,
             None => return None,
         },
         Rule::F2329Risk
@@ -111,20 +111,20 @@ fn means(rule: Rule, state: &State, cleaning: Cleaning, passed: bool) -> Option<
         | Rule::B633Relief
         | Rule::B633Bake
         | Rule::B849Relief
-        | Rule::B850Bake => when(passed, Standing::Asked),
+        | Rule::B850Bake => when(passed, Standing::Condition),
         // Inhibited acid, alkaline and mechanical cleaning are what ISO 10684 asks for.
-        Rule::Iso10684Cleaning => when(passed, Standing::Asked),
-        Rule::A143Bend if state.cold_worked => Standing::Asked,
-        Rule::MakersAdvice if matches!(grade, Some(Grade::A354Bd | Grade::J429Grade8)) => Standing::Asked,
-        Rule::BarrelHydrogen => when(passed, Standing::Told),
+        Rule::Iso10684Cleaning => when(passed, Standing::Condition),
+        Rule::A143Bend if state.cold_worked => Standing::Condition,
+        Rule::MakersAdvice if matches!(grade, Some(Grade::A354Bd | Grade::J429Grade8)) => Standing::Condition,
+        Rule::BarrelHydrogen => when(passed, Standing::Note),
         Rule::B695Cleaning => match cleaning {
-            Cleaning::Acid if passed => Standing::Asked,
-            Cleaning::Acid => Standing::Told,
+            Cleaning::Acid if passed => Standing::Condition,
+            Cleaning::Acid => Standing::Note,
             Cleaning::InhibitedAcid | Cleaning::Alkaline | Cleaning::Mechanical => Standing::Met,
         },
-        Rule::F1941Cleaning => when(passed || state.case_hardened, Standing::Asked),
+        Rule::F1941Cleaning => when(passed || state.case_hardened, Standing::Condition),
         // The earlier edition is told for who still orders by it; the later one decides.
-        Rule::Iso4042Investigate | Rule::Iso4042Agree => when(passed, Standing::Told),
+        Rule::Iso4042Investigate | Rule::Iso4042Agree => when(passed, Standing::Note),
         _ => return None,
     })
 }
@@ -246,17 +246,17 @@ mod tests {
 
     #[test]
     fn the_verdict_of_each_process() {
-        use Standing::{Asked, Forbidden, Met, Told};
+        use Standing::{Bar, Condition, Met, Note};
         let cases = [
-            (Grade::Class4_6, 16.0, [Met, Told, Met]),
-            (Grade::Class8_8, 16.0, [Asked, Asked, Asked]),
-            (Grade::Class10_9, 20.0, [Asked, Asked, Asked]),
-            (Grade::Class12_9, 20.0, [Forbidden, Asked, Asked]),
-            (Grade::A490, 25.4, [Forbidden, Forbidden, Forbidden]),
-            (Grade::A574, 10.0, [Forbidden, Asked, Asked]),
-            (Grade::J429Grade2, 12.7, [Met, Told, Met]),
-            (Grade::J429Grade8, 19.05, [Asked, Asked, Asked]),
-            (Grade::F436, 20.0, [Asked, Asked, Asked]),
+            (Grade::Class4_6, 16.0, [Met, Note, Met]),
+            (Grade::Class8_8, 16.0, [Condition, Condition, Condition]),
+            (Grade::Class10_9, 20.0, [Condition, Condition, Condition]),
+            (Grade::Class12_9, 20.0, [Bar, Condition, Condition]),
+            (Grade::A490, 25.4, [Bar, Bar, Bar]),
+            (Grade::A574, 10.0, [Bar, Condition, Condition]),
+            (Grade::J429Grade2, 12.7, [Met, Note, Met]),
+            (Grade::J429Grade8, 19.05, [Condition, Condition, Condition]),
+            (Grade::F436, 20.0, [Condition, Condition, Condition]),
         ];
         for (steel, mm, standings) in cases {
             assert_eq!(three(&grade(steel, mm)), standings, "{}", steel.name());
@@ -277,7 +277,7 @@ mod tests {
         let mut state = State::of(Steel::Hardness(Hardness::hv(250.0)));
         assert_eq!(standing(&state, Cleaning::Acid, Process::HotDip), Ok(Standing::Met));
         state.case_hardened = true;
-        assert_eq!(standing(&state, Cleaning::Acid, Process::HotDip), Ok(Standing::Forbidden));
+        assert_eq!(standing(&state, Cleaning::Acid, Process::HotDip), Ok(Standing::Bar));
     }
 
     #[test]

@@ -165,12 +165,12 @@ pub fn judge(case: &Case) -> Result<Outcome, Refusal> {
         Some(_) => Heat::NotStronger,
     };
     let rulings = [
-        (grade == Some(Grade::A490)).then_some(Ruling { rule: Rule::A490, standing: Standing::Forbidden }),
+        (grade == Some(Grade::A490)).then_some(Ruling { rule: Rule::A490, standing: Standing::Bar }),
         (bath == Bath::High && forbids_high_bath(grade, case.diameter))
-            .then_some(Ruling { rule: Rule::HighTemperature, standing: Standing::Forbidden }),
+            .then_some(Ruling { rule: Rule::HighTemperature, standing: Standing::Bar }),
         Some(Ruling { rule: Rule::Bath, standing: bath.standing() }),
         Some(Ruling { rule: Rule::Heat(heat), standing: heat.standing() }),
-        (grade == Some(Grade::A574)).then_some(Ruling { rule: Rule::A574Check, standing: Standing::Told }),
+        (grade == Some(Grade::A574)).then_some(Ruling { rule: Rule::A574Check, standing: Standing::Note }),
     ];
     Ok(Outcome { dip_parameter, dip_one_hour, temper: against, bath, rulings })
 }
@@ -245,10 +245,10 @@ impl Heat {
     /// What it means.
     pub const fn standing(self) -> Standing {
         match self {
-            Self::NoTemper => Standing::Told,
+            Self::NoTemper => Standing::Note,
             Self::Below => Standing::Met,
-            Self::NotStronger | Self::StrongerCovered => Standing::Asked,
-            Self::Stronger => Standing::Forbidden,
+            Self::NotStronger | Self::StrongerCovered => Standing::Condition,
+            Self::Stronger => Standing::Bar,
         }
     }
 }
@@ -288,14 +288,14 @@ mod tests {
         let usual = Temperature::from_fahrenheit(860.0);
         let cases = [
             (Grade::A193B7, 20.0, Standing::Met),
-            (Grade::Class10_9, 20.0, Standing::Asked),
-            (Grade::Class8_8, 20.0, Standing::Asked),
-            (Grade::A325, 20.0, Standing::Asked),
-            (Grade::A194Grade2H, 20.0, Standing::Asked),
-            (Grade::A574, 10.0, Standing::Forbidden),
-            (Grade::J429Grade8_2, 20.0, Standing::Forbidden),
-            (Grade::A490, 20.0, Standing::Forbidden),
-            (Grade::Class4_6, 20.0, Standing::Told),
+            (Grade::Class10_9, 20.0, Standing::Condition),
+            (Grade::Class8_8, 20.0, Standing::Condition),
+            (Grade::A325, 20.0, Standing::Condition),
+            (Grade::A194Grade2H, 20.0, Standing::Condition),
+            (Grade::A574, 10.0, Standing::Bar),
+            (Grade::J429Grade8_2, 20.0, Standing::Bar),
+            (Grade::A490, 20.0, Standing::Bar),
+            (Grade::Class4_6, 20.0, Standing::Note),
         ];
         for (grade, mm, standing) in cases {
             assert_eq!(dip(grade, mm, usual, 5.0).standing(), standing, "{}", grade.name());
@@ -305,13 +305,13 @@ mod tests {
     #[test]
     fn high_temperature_and_the_zone_between() {
         let at = |celsius, mm| dip(Grade::Class10_9, mm, Temperature::from_celsius(celsius), 3.0);
-        assert_eq!(at(480.0, 30.0).standing(), Standing::Asked);
-        assert_eq!(at(500.0, 30.0).standing(), Standing::Forbidden);
-        assert_eq!(at(530.0, 24.0).standing(), Standing::Asked);
+        assert_eq!(at(480.0, 30.0).standing(), Standing::Condition);
+        assert_eq!(at(500.0, 30.0).standing(), Standing::Bar);
+        assert_eq!(at(530.0, 24.0).standing(), Standing::Condition);
         for celsius in [530.0, 545.0, 560.0] {
-            assert_eq!(at(celsius, 27.0).standing(), Standing::Forbidden);
+            assert_eq!(at(celsius, 27.0).standing(), Standing::Bar);
         }
-        assert_eq!(at(561.0, 24.0).standing(), Standing::Forbidden);
+        assert_eq!(at(561.0, 24.0).standing(), Standing::Bar);
     }
 
     #[test]

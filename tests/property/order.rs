@@ -97,7 +97,7 @@ fn an_instruction_says_what_to_do_and_why() {
     let assessment = assessed("M20x2.5 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years");
     let [kettle, ..] = &assessment.processes;
     let asked: Vec<&str> =
-        kettle.findings.iter().filter(|f| f.mark == Mark::Asked).map(|f| f.text.as_ref()).collect();
+        kettle.findings.iter().filter(|f| f.mark == Mark::Condition).map(|f| f.text.as_ref()).collect();
     assert!(asked.iter().any(|text| text.contains("get the actual temper from the maker")), "{asked:#?}");
     assert!(asked.iter().any(|text| text.contains("6AZ") && text.contains("18.726 to 18.950")), "{asked:#?}");
 }

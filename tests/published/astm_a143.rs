@@ -32,6 +32,6 @@ fn tight_cold_bends_are_relieved() {
     let assessment = hydrogen::assess(&state, Cleaning::Acid).unwrap();
     let ruling = assessment.ruling(Rule::A143Bend).unwrap();
     let text = assessment.text(ruling);
-    assert_eq!((ruling.standing, ruling.rule.source().basis), (Standing::Asked, Memory));
+    assert_eq!((ruling.standing, ruling.rule.source().basis), (Standing::Condition, Memory));
     assert!(text.contains("three times") && text.contains("595 °C (1100 °F), one hour per inch"), "{text}");
 }

@@ -30,7 +30,7 @@ fn case_hardened_fasteners_are_not_hot_dipped() {
     let ruling =
         hydrogen::judge(Rule::F2329CaseHardened, &state, &state.levels().unwrap(), Cleaning::Mechanical)
             .unwrap();
-    assert_eq!((ruling.standing, ruling.rule.source().basis), (Standing::Forbidden, Read));
+    assert_eq!((ruling.standing, ruling.rule.source().basis), (Standing::Bar, Read));
 }
 
 /// The bake stands between pickling and the zinc, and the text says so.

@@ -17,7 +17,7 @@ pub(super) fn finding(input: &Input, outcome: &Outcome) -> Finding {
         let ruler = Ruler::of(input.thread);
         return match input.rule {
             Method::Corner(..) => Finding::new(
-                Mark::Asked,
+                Mark::Condition,
                 format!(
                     "No class takes {coat}: tap the nut over by an allowance of your own, at least {} on a \
                      standard nut.",
@@ -26,7 +26,7 @@ pub(super) fn finding(input: &Input, outcome: &Outcome) -> Finding {
                 GROWTH,
             ),
             _ => Finding::new(
-                Mark::Forbidden,
+                Mark::Bar,
                 format!(
                     "No bolt class takes {coat} by this rule: order a thinner coat, or make the room in the nut \
                      and judge by the worst corner."
@@ -43,7 +43,7 @@ pub(super) fn finding(input: &Input, outcome: &Outcome) -> Finding {
         return Finding::new(Mark::Met, text, first.source);
     }
     let text = format!("For {coat} order bolts {bolt} with nuts {nut}: they take up to {up_to}.");
-    Finding::new(Mark::Asked, text, first.source)
+    Finding::new(Mark::Condition, text, first.source)
 }
 
 fn rule_source(input: &Input) -> Source {

@@ -20,7 +20,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     if let (Process::HotDip, Known::Grade(grade, diameter)) = (input.process, input.steel) {
         let pairs = vec![("grade", grade.key().to_owned()), ("diameter", steel_fields::written(diameter))];
         let text = "Hydrogen is one question; whether the bath takes the temper away is another";
-        let heat = Finding::new(Mark::Told, text, tempering::NO_RETEST_SOURCE);
+        let heat = Finding::new(Mark::Note, text, tempering::NO_RETEST_SOURCE);
         findings.push(heat.opens(Link { calculator: "tempering", pairs }));
     }
     let verdicts = Process::ALL.map(|process| (process, verdict(assessment, process)));

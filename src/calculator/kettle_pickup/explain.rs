@@ -87,7 +87,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let mut findings = vec![bath_finding(outcome.bath)];
     if input.grade.and_then(|grade| grade.in_iso_10684()) == Some(false) {
         findings.push(Finding::new(
-            Mark::Forbidden,
+            Mark::Bar,
             "ISO 10684 takes in bolts up to class 10.9 and nuts up to class 12; this class is outside it.",
             practice::LEAST_THREAD_SOURCE,
         ));
@@ -96,7 +96,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let (min, pitch) = practice::LEAST_THREAD;
     if piece.kind != Kind::Washer && (piece.thread.diameter() < min || piece.thread.pitch() < pitch) {
         findings.push(Finding::new(
-            Mark::Asked,
+            Mark::Condition,
             format!(
                 "{} is below M8 or a pitch of 1.25 mm, where ISO 10684 ends: take the barrel or electroplate.",
                 piece.thread
@@ -108,17 +108,17 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     findings.extend(match outcome.wiping {
         None => None,
         Some(Wiping::Spin) => Some(Finding::new(
-            Mark::Told,
+            Mark::Note,
             format!("Spin: {length} overall goes into the basket. Spin at once out of the zinc, then quench or cool in air."),
             practice::SPIN_AT_ONCE_SOURCE,
         )),
         Some(Wiping::AirRing) => Some(Finding::new(
-            Mark::Told,
+            Mark::Note,
             format!("Air ring: {length} overall is drawn through air jets that blow the thread clear."),
             practice::SPIN_SOURCE,
         )),
         Some(Wiping::TooLong) => Some(Finding::new(
-            Mark::Asked,
+            Mark::Condition,
             format!(
                 "{length} overall is longer than the {} that are said to be processed: ask the galvanizer.",
                 practice::LONGEST_ROD.show(&unit::MM, 0)
@@ -128,14 +128,14 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     });
     if piece.kind == Kind::Washer {
         findings.push(Finding::new(
-            Mark::Asked,
+            Mark::Condition,
             "Flat washers bond to each other: agree with the galvanizer what is accepted.",
             practice::WASHERS_SOURCE,
         ));
     }
     if piece.kind.is_nut() {
         findings.push(Finding::new(
-            Mark::Told,
+            Mark::Note,
             "Nuts go into the zinc as blanks and are tapped afterwards: their area counts without the thread, and \
              the zinc of the bolt protects it.",
             practice::NUTS_SOURCE,

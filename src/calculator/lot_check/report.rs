@@ -169,16 +169,16 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     if judgement.decision == Lot::Retest
         && let Some(source) = input.rule.retest.source()
     {
-        findings.push(Finding::new(Mark::Asked, sentence(input.rule.retest.instruction()), source));
+        findings.push(Finding::new(Mark::Condition, sentence(input.rule.retest.instruction()), source));
     }
     if judgement.decision == Lot::Reject && input.rule.retest == Retest::NoneKnown {
-        findings.push(Finding::new(Mark::Told, sentence(input.rule.retest.instruction()), input.rule.source));
+        findings.push(Finding::new(Mark::Note, sentence(input.rule.retest.instruction()), input.rule.source));
     }
     if judgement.decision == Lot::Reject
         && input.stage == Stage::Retest
         && let Some(source) = input.rule.retest.source()
     {
-        findings.push(Finding::new(Mark::Forbidden, "The retest failed: the lot is rejected.", source));
+        findings.push(Finding::new(Mark::Bar, "The retest failed: the lot is rejected.", source));
     }
     match &outcome.sample {
         Ok(sample) if judgement.missing > 0 => {
@@ -188,12 +188,12 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
                 if judgement.missing == 1 { "article" } else { "articles" },
                 Shown::pieces(f64::from(sample.articles()))
             );
-            findings.push(Finding::new(Mark::Asked, text, sample.source));
+            findings.push(Finding::new(Mark::Condition, text, sample.source));
         }
         Ok(sample) => findings.push(Finding::new(Mark::Met, "Enough articles were measured.", sample.source)),
         Err(refusal) => {
             let text = format!("See that enough articles were measured: {refusal}.");
-            findings.push(Finding::new(Mark::Asked, text, refusal.source()));
+            findings.push(Finding::new(Mark::Condition, text, refusal.source()));
         }
     }
     if let Some((wanted, source)) = input.rule.standard.readings_per_article() {
@@ -202,7 +202,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             let text = format!(
                 "Take at least {wanted} readings on an article with a magnetic gauge; the fewest here are {fewest}."
             );
-            findings.push(Finding::new(Mark::Asked, text, source));
+            findings.push(Finding::new(Mark::Condition, text, source));
         }
     }
     findings.extend(batch(input));
@@ -222,7 +222,7 @@ fn compared(input: &Input, named: &Named<'_>) -> Finding {
             (Mark::Met, format!("{what} {value} keeps the {relation} of {limit} by {margin} ({share})."))
         }
         (true, false) => (
-            Mark::Asked,
+            Mark::Condition,
             format!(
                 "{what} {value} keeps the {relation} of {limit} by {margin} ({share}), less than the gauge's \
                  uncertainty: measure with a better gauge, or agree how the uncertainty counts."
@@ -232,7 +232,7 @@ fn compared(input: &Input, named: &Named<'_>) -> Finding {
             let close = input.gauge.is_some_and(|gauge| comparison.margin.um().abs() < gauge.um());
             let close = if close { ", which is within the gauge's uncertainty" } else { "" };
             (
-                Mark::Forbidden,
+                Mark::Bar,
                 format!("{what} {value} misses the {relation} of {limit} by {margin} ({share}){close}."),
             )
         }
@@ -253,7 +253,7 @@ fn batch(input: &Input) -> Option<Finding> {
         astm_f2329_sampling::BATCHES_PER_SET
     );
     (input.rule.standard == Standard::F2329Batch)
-        .then(|| Finding::new(Mark::Told, text, astm_f2329_sampling::TABLE))
+        .then(|| Finding::new(Mark::Note, text, astm_f2329_sampling::TABLE))
 }
 
 /// An instruction with a capital and a full stop.

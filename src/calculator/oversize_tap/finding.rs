@@ -34,14 +34,14 @@ fn assembly(input: &Input, outcome: &Outcome) -> Finding {
             ),
         ),
         Assembly::OnlyEven => (
-            Mark::Asked,
+            Mark::Condition,
             format!(
                 "An even coat goes together, one so uneven may bind: hold the coat to at most {thickest}, or \
                  prove the fit of a trial lot with its nuts.",
             ),
         ),
         Assembly::Binds if fit.thickest.mm() > 0.0 => (
-            Mark::Forbidden,
+            Mark::Bar,
             format!(
                 "The thickest bolt does not go into the tightest nut: hold the coat to at most {thickest}, or \
                  make more room; with everything in the middle {} is left.",
@@ -49,7 +49,7 @@ fn assembly(input: &Input, outcome: &Outcome) -> Finding {
             ),
         ),
         Assembly::Binds => (
-            Mark::Forbidden,
+            Mark::Bar,
             "Bolt and nut leave no room for any coat at their worst corner: tap the nut over, or choose a bolt \
              class with an allowance."
                 .to_owned(),
@@ -91,7 +91,7 @@ fn size(input: &Input) -> Option<Finding> {
         let small = input.thread.diameter() < Length::from_inch(0.375);
         return (small && input.allowance == Allowance::A563).then(|| {
             Finding::new(
-                Mark::Asked,
+                Mark::Condition,
                 "Below 3/8 in hot-dip fills the thread: use a mechanical coat, or prove the fit on a trial lot.",
                 common_practice("smallest thread that takes a hot-dip coat well"),
             )
@@ -100,7 +100,7 @@ fn size(input: &Input) -> Option<Finding> {
     let small = input.thread.diameter().mm() < 8.0 || input.thread.pitch().mm() < 1.25;
     (small && hot_dip).then(|| {
         Finding::new(
-            Mark::Asked,
+            Mark::Condition,
             "Below M8 or a pitch of 1.25 mm hot-dip is not recommended: choose a coarser thread or another \
              process.",
             document::ISO_10684.read("clause 1"),
@@ -116,12 +116,12 @@ fn marking(input: &Input) -> Option<Finding> {
                 "Mark the nut with {letter} behind its property class, as 8{letter}; nuts delivered with their \
                  bolts in one sealed and labelled package need no mark."
             );
-            Some(Finding::new(Mark::Told, text, source))
+            Some(Finding::new(Mark::Note, text, source))
         }
         Way::Under => {
             let (letter, source) = undersize::MARK;
             let text = format!("Mark the bolt with {letter} behind its property class, as 8.8{letter}.");
-            Some(Finding::new(Mark::Told, text, source))
+            Some(Finding::new(Mark::Note, text, source))
         }
     }
 }
@@ -131,7 +131,7 @@ fn mating(input: &Input) -> Option<Finding> {
     let source = document::ISO_10684.read("6.2");
     match (input.way, input.bolt_class) {
         (Way::Under, _) => Some(Finding::new(
-            Mark::Told,
+            Mark::Note,
             "Put only 6H or 6G nuts on the bolt cut under, tapped after their blank was coated.",
             source,
         )),
@@ -139,12 +139,12 @@ fn mating(input: &Input) -> Option<Finding> {
             match class.position {
                 BoltPosition::G | BoltPosition::H => None,
                 BoltPosition::Az => Some(Finding::new(
-                    Mark::Forbidden,
+                    Mark::Bar,
                     "6AZ and 6AX nuts must not be put on 6az bolts: the thread may strip.",
                     document::ISO_965_5.read("clause 1"),
                 )),
                 BoltPosition::E | BoltPosition::F => Some(Finding::new(
-                    Mark::Asked,
+                    Mark::Condition,
                     "6AZ and 6AX nuts are meant for bolts of position g or h before the coat: take one of these.",
                     source,
                 )),
@@ -172,7 +172,7 @@ fn table(input: &Input, outcome: &Outcome) -> Option<Finding> {
                 "The tables print coarse threads from M10 to M64 only; this is the formula's value for the pitch."
             }
         };
-        Finding::new(Mark::Told, text, source)
+        Finding::new(Mark::Note, text, source)
     })
 }
 
@@ -184,7 +184,7 @@ fn cost(input: &Input, outcome: &Outcome) -> Finding {
                 "At least material the nut loses {share} of the depth of thread that a standard pair has in \
                  contact; its stripping strength falls with it."
             );
-            Finding::new(Mark::Told, text, document::ARITHMETIC.computed("depth of thread in contact"))
+            Finding::new(Mark::Note, text, document::ARITHMETIC.computed("depth of thread in contact"))
         }
         Way::Under => {
             let lost = 1.0 - outcome.stress_area.mm2() / outcome.standard_area.mm2();
@@ -194,7 +194,7 @@ fn cost(input: &Input, outcome: &Outcome) -> Finding {
                 area(outcome.stress_area, input.thread),
                 crate::quantity::Shown::percent(lost, 1)
             );
-            Finding::new(Mark::Told, text, undersize::STRESS_AREA)
+            Finding::new(Mark::Note, text, undersize::STRESS_AREA)
         }
     }
 }

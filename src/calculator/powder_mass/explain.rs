@@ -164,7 +164,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         let (shown, limit) = (weight(mass), practice::HEAVIEST_PIECE);
         findings.push(if mass > limit {
             Finding::new(
-                Mark::Asked,
+                Mark::Condition,
                 format!(
                     "A piece weighs {shown}, above the {} up to which pieces are not damaged in the barrel: \
                      agree a trial with the plater.",
@@ -181,7 +181,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         });
         if length > practice::LONGEST_PIECE {
             findings.push(Finding::new(
-                Mark::Asked,
+                Mark::Condition,
                 format!(
                     "A piece is {} long; one plater stops at {}. Ask the plater what the barrel takes.",
                     length.show(&unit::MM, 0),
@@ -192,7 +192,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         }
         if piece.kind == Kind::Washer {
             findings.push(Finding::new(
-                Mark::Told,
+                Mark::Note,
                 "The beads keep flat washers from nesting; thin light ones can still stick together.",
                 common_practice("glass beads keep washers and rings apart"),
             ));
@@ -200,7 +200,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     }
     if input.coat > practice::EVEN_UP_TO {
         findings.push(Finding::new(
-            Mark::Asked,
+            Mark::Condition,
             format!(
                 "Coats are called even up to {}: beyond it have the thickness measured on threads and edges.",
                 practice::EVEN_UP_TO.show(&unit::UM, 0)

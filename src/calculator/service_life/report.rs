@@ -202,21 +202,20 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             format!("The coat lasts {wanted} in {place} even where it is thinnest and the loss greatest."),
         ),
         Promise::MayLast => (
-            Mark::Asked,
+            Mark::Condition,
             format!(
                 "Order at least {} to be sure of {wanted} in {place}, or find out the loss of zinc at the place.",
                 um(straight)
             ),
         ),
-        Promise::FallsShort => (
-            Mark::Forbidden,
-            format!("The coat does not last {wanted} in {place}; {} would do.", um(straight)),
-        ),
+        Promise::FallsShort => {
+            (Mark::Bar, format!("The coat does not last {wanted} in {place}; {} would do.", um(straight)))
+        }
     };
     vec![
         Finding::new(mark, text, Exponent::Straight.source()),
         Finding::new(
-            Mark::Told,
+            Mark::Note,
             format!("By the upper bound of ISO 9224 {} would do for {wanted}.", um(upper)),
             Exponent::Upper.source(),
         ),

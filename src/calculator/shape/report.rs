@@ -135,9 +135,9 @@ impl Verdict {
     /// The verdict that marks lead to: the worst of them.
     pub fn of_marks(marks: impl Iterator<Item = Mark>) -> Self {
         match marks.max() {
-            Some(Mark::Forbidden) => Self::RuledOut,
-            Some(Mark::Asked) => Self::OnConditions,
-            Some(Mark::Met | Mark::Told) | None => Self::Suits,
+            Some(Mark::Bar) => Self::RuledOut,
+            Some(Mark::Condition | Mark::NotJudged) => Self::OnConditions,
+            Some(Mark::Met | Mark::Note | Mark::Term) | None => Self::Suits,
         }
     }
 }
@@ -177,15 +177,11 @@ impl Finding {
         Self { mark, text: text.into(), source, opens: None }
     }
 
-    /// The worst first: what forbids, then what is asked, then the rest as it stands.
-    pub fn worst_first(findings: Vec<Self>) -> Vec<Self> {
-        let (mut sorted, rest): (Vec<_>, Vec<_>) =
-            findings.into_iter().partition(|finding| finding.mark == Mark::Forbidden);
-        let (asked, rest): (Vec<_>, Vec<_>) =
-            rest.into_iter().partition(|finding| finding.mark == Mark::Asked);
-        sorted.extend(asked);
-        sorted.extend(rest);
-        sorted
+    /// The worst first: what rules out, what is not judged, what is to be done; then the rest as it stands.
+    pub fn worst_first(mut findings: Vec<Self>) -> Vec<Self> {
+        // What touches no verdict keeps its order among itself.
+        findings.sort_by_key(|finding| std::cmp::Reverse(finding.mark.max(Mark::Term)));
+        findings
     }
 
     /// With the calculator behind it.

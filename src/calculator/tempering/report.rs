@@ -72,7 +72,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             pairs: vec![("grade", grade.key().to_owned()), ("diameter", steel_fields::written(diameter))],
         };
         let text = "Heat is one question; hydrogen and the classes a standard covers are another";
-        findings.push(Finding::new(Mark::Told, text, document::ASTM_F2329.read("7")).opens(link));
+        findings.push(Finding::new(Mark::Note, text, document::ASTM_F2329.read("7")).opens(link));
     }
     findings
 }

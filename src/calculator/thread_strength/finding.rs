@@ -20,7 +20,7 @@ pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     findings.extend(reduced(input));
     findings.extend(unreduced(input));
     findings.push(Finding::new(
-        Mark::Told,
+        Mark::Note,
         format!(
             "Against a usual bolt in a standard nut the thread loses {} of stripping strength, {}.",
             force(outcome.lost, input),
@@ -59,7 +59,7 @@ fn first(input: &Input, outcome: &Outcome) -> Finding {
         force(load, input),
         share(min.margin()),
     );
-    Finding::new(Mark::Asked, text, MODEL)
+    Finding::new(Mark::Condition, text, MODEL)
 }
 
 /// Whether the thread holds the proof load of the bolt.
@@ -80,7 +80,7 @@ fn proof(input: &Input, outcome: &Outcome) -> Option<Finding> {
         )
     } else {
         Finding::new(
-            Mark::Forbidden,
+            Mark::Bar,
             format!(
                 "{} below the proof load of the bolt, {}: take a higher or a harder nut.",
                 match failure {
@@ -100,7 +100,7 @@ fn mating(input: &Input) -> Option<Finding> {
         matches!(input.bolt_class, ToleranceClass::Bolt(class) if class.position == BoltPosition::Az);
     (undersize && input.allowance.mark().is_some()).then(|| {
         Finding::new(
-            Mark::Forbidden,
+            Mark::Bar,
             "6AZ and 6AX nuts must not be put on 6az bolts: the thread may strip.",
             document::ISO_965_5.read("clause 1"),
         )
@@ -112,7 +112,7 @@ fn pairing_rule(input: &Input) -> Option<Finding> {
     let BoltSteel::Grade(bolt) = input.bolt else { return None };
     let Some(rule) = pairing::nut_for(bolt) else {
         return Some(Finding::new(
-            Mark::Told,
+            Mark::Note,
             format!("Which nut goes with a zinc-coated bolt of {} is not known here; open it.", bolt.name()),
             bolt.document().memory("nuts"),
         ));
@@ -120,8 +120,8 @@ fn pairing_rule(input: &Input) -> Option<Finding> {
     let text = format!("On a zinc-coated bolt of {} put a nut of {}.", bolt.name(), rule.nut);
     let mark = match input.nut {
         NutSteel::Grade(nut) if rule.grades.contains(&nut) => Mark::Met,
-        NutSteel::Grade(_) => Mark::Asked,
-        NutSteel::Level(_) => Mark::Told,
+        NutSteel::Grade(_) => Mark::Condition,
+        NutSteel::Level(_) => Mark::Note,
     };
     Some(Finding::new(mark, text, rule.source))
 }
@@ -138,7 +138,7 @@ fn reduced(input: &Input) -> Option<Finding> {
         } else {
             "M8 and M10 with 6AZ or 6AX carry reduced loads: design with those of Annex A.".to_owned()
         };
-        return Some(Finding::new(Mark::Asked, text, iso_10684_annex_a::SOURCE));
+        return Some(Finding::new(Mark::Condition, text, iso_10684_annex_a::SOURCE));
     }
     let dh = matches!(input.nut, NutSteel::Grade(Grade::A563Dh));
     let over = input.allowance != crate::thread::overtap::Allowance::Standard;
@@ -149,7 +149,7 @@ fn reduced(input: &Input) -> Option<Finding> {
             plain.show(&unit::KSI, 0).digits(),
             lowered.show(&unit::KSI, 0)
         );
-        Finding::new(Mark::Told, text, source)
+        Finding::new(Mark::Note, text, source)
     })
 }
 
@@ -159,7 +159,7 @@ fn unreduced(input: &Input) -> Option<Finding> {
     let (diameter_mm, coarse) = input.thread.metric_key()?;
     (hot_dip && coarse && diameter_mm >= 12).then(|| {
         Finding::new(
-            Mark::Told,
+            Mark::Note,
             "From M12 up ISO 10684 lets 6AZ and 6AX nuts and 6az bolts carry the full loads of ISO 898.",
             document::ISO_10684.read("clause 7"),
         )

@@ -134,7 +134,7 @@ impl Assessment {
             }
             Rule::B695Cleaning => match ruling.standing {
                 Standing::Met => "the cleaning chosen is one that ASTM B695 prefers",
-                Standing::Told => "plain acid adds hydrogen; a steel this soft stands it",
+                Standing::Note => "plain acid adds hydrogen; a steel this soft stands it",
                 _ => {
                     "plain acid adds hydrogen: clean alkaline without current or anodic, in inhibited acid, or mechanically"
                 }

@@ -52,8 +52,8 @@ impl Bath {
     pub const fn standing(self) -> Standing {
         match self {
             Self::Normal => Standing::Met,
-            Self::Low | Self::High => Standing::Told,
-            Self::Avoided | Self::Beyond => Standing::Forbidden,
+            Self::Low | Self::High => Standing::Note,
+            Self::Avoided | Self::Beyond => Standing::Bar,
         }
     }
 
