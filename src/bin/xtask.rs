@@ -7,6 +7,7 @@ mod xtask {
     pub mod browser;
     pub mod build;
     pub mod bundle;
+    pub mod golden;
     pub mod html;
     pub mod offline;
     pub mod run;
@@ -23,7 +24,7 @@ mod xtask {
 use std::process::ExitCode;
 
 use xtask::run::Done;
-use xtask::{build, bundle, server, shots, size, speed, test};
+use xtask::{build, bundle, golden, server, shots, size, speed, test};
 
 const HELP: &str = "\
 cargo xtask serve [--port N]     build the page and serve it on this machine (port 8642)
@@ -32,6 +33,7 @@ cargo xtask build                build the page into dist/
 cargo xtask bundle               the whole page as one HTML file, dist/kettle-and-barrel.html
 cargo xtask size                 build, then hold the first load against its budget
 cargo xtask speed                how fast the page is in Chromium, beside an empty page
+cargo xtask golden               judge the 400 orders of tests/property/golden.txt anew
 cargo xtask shots [#address …]   pictures of the page, three widths, light and dark, in target/shots/
 cargo xtask picture [#address]   the picture of the page in the README
 
@@ -61,6 +63,7 @@ fn task(arguments: &[&str]) -> Done {
         ["test", "--host-only"] => test::test(test::Extent::HostOnly),
         ["build"] => build::build().map(drop),
         ["bundle"] => bundle::bundle(&build::build()?).map(drop),
+        ["golden"] => golden::renew(),
         ["speed"] => speed::speed(),
         ["size"] => size::first_load(&build::build()?),
         ["shots", addresses @ ..] => shots::shots(&build::build()?, addresses),

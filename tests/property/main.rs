@@ -6,6 +6,7 @@ mod address;
 mod architecture;
 mod barrel;
 mod decimal;
+mod golden;
 mod kettle;
 mod lot;
 mod order;
