@@ -4,7 +4,6 @@
 //! One table in [`unit`] says which units each quantity may be written in; a new unit is one line
 //! there. Text becomes a quantity in [`number`]; a quantity becomes text as a [`Shown`].
 
-pub mod decimal;
 pub mod hardness;
 pub mod number;
 mod shown;
@@ -40,14 +39,8 @@ pub trait Quantity: Copy {
 
     /// As shown in `unit` with so many decimals.
     fn show(self, unit: &'static Unit, decimals: u8) -> Shown {
-        shown(self.base(), unit, decimals)
+        Shown { number: self.in_unit(unit), unit, decimals }
     }
-}
-
-/// One function for all quantities: it is called from hundreds of places.
-#[cfg_attr(target_arch = "wasm32", inline(never))]
-fn shown(base: f64, unit: &'static Unit, decimals: u8) -> Shown {
-    Shown { number: (base - unit.offset) / unit.factor, unit, decimals }
 }
 
 impl std::ops::Sub for Temperature {

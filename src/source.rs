@@ -59,7 +59,6 @@ impl Document {
     }
 
     /// A value from this document, on the basis given.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub const fn known(&'static self, place: &'static str, basis: Basis) -> Source {
         Source { document: self, place, basis }
     }

@@ -115,19 +115,16 @@ pub enum Cause {
 
 impl Refusal {
     /// Outside the range of a table or formula: what was asked for, its value, the ends of the range.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn outside(what: &'static str, asked: Shown, min: Shown, max: Shown, source: Source) -> Self {
         Self(Box::new(Cause::Outside { what, asked, min, max, source }))
     }
 
     /// The document exists, but what it says of this was not found.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn blank(what: &str, source: Source) -> Self {
         Self(Box::new(Cause::Blank { what: what.to_owned(), source }))
     }
 
     /// The document does not cover the case, but something else.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn not_covered(what: &str, covered: &str, source: Source) -> Self {
         Self(Box::new(Cause::NotCovered { what: what.to_owned(), covered: covered.to_owned(), source }))
     }

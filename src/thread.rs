@@ -6,7 +6,7 @@
 
 use std::fmt;
 
-use crate::quantity::{Area, Length, decimal};
+use crate::quantity::{Area, Length};
 use crate::source::{Source, document};
 use crate::table::asme_b1_1::{self, Series};
 use crate::table::iso_261;
@@ -213,11 +213,11 @@ impl fmt::Display for Thread {
         match self.0 {
             Kind::Metric { diameter_mm, coarse: true, .. } => write!(f, "M{diameter_mm}"),
             Kind::Metric { diameter_mm, pitch_um, .. } => {
-                write!(f, "M{diameter_mm}x{}", decimal::shortest(f64::from(pitch_um) / 1000.0))
+                write!(f, "M{diameter_mm}x{}", f64::from(pitch_um) / 1000.0)
             }
             Kind::Unified { series, sixteenths, per_two_inches } => {
                 write_inches(f, sixteenths)?;
-                write!(f, "-{} {}", decimal::shortest(f64::from(per_two_inches) / 2.0), series.name())
+                write!(f, "-{} {}", f64::from(per_two_inches) / 2.0, series.name())
             }
         }
     }

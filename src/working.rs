@@ -13,7 +13,6 @@ use std::borrow::Cow;
 use std::fmt;
 
 use crate::quantity::Shown;
-use crate::quantity::number::is_letter;
 use crate::source::Source;
 
 /// One step: `symbol = formula = numbers put in = result`.
@@ -49,7 +48,6 @@ pub struct Term {
 
 impl Term {
     /// A value that the user gave or an earlier step computed.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn given(symbol: &'static str, value: Shown) -> Self {
         Self { symbol, value, source: None }
     }
@@ -75,10 +73,8 @@ impl Term {
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Working(Vec<Step>);
 
-// Calls and not literals: a report writes down a hundred steps, and the page is smaller for it.
 impl Working {
     /// Writes down a step, whose values are then put in.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn step(
         &mut self,
         meaning: &'static str,
@@ -92,7 +88,6 @@ impl Working {
     }
 
     /// Writes down a value read from a table, with no formula.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn table(
         &mut self,
         meaning: &'static str,
@@ -117,25 +112,21 @@ impl Step {
     }
 
     /// Puts in a value that the user gave or an earlier step computed.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn given(&mut self, symbol: &'static str, value: Shown) -> &mut Self {
         self.known(symbol, value, None)
     }
 
     /// Puts in a published constant.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn published(&mut self, symbol: &'static str, value: Shown, source: Source) -> &mut Self {
         self.known(symbol, value, Some(source))
     }
 
     /// Puts in a value that is published somewhere, or is not.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn known(&mut self, symbol: &'static str, value: Shown, source: Option<Source>) -> &mut Self {
         self.term(Term { symbol, value, source })
     }
 
     /// Puts in a value that stands in more than one formula.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn term(&mut self, term: Term) -> &mut Self {
         self.terms.push(term);
         self
@@ -193,7 +184,7 @@ fn pieces(formula: &str) -> Vec<Segment<'_>> {
     let mut pieces = Vec::new();
     let mut rest = formula.trim_start();
     while let Some(first) = rest.chars().next() {
-        let in_word = |c: char| is_letter(c) || c.is_ascii_digit() || c == '_' || c == '\'';
+        let in_word = |c: char| c.is_alphabetic() || c.is_ascii_digit() || c == '_' || c == '\'';
         let length = if first.is_ascii_digit() {
             rest.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(rest.len())
         } else if in_word(first) {

@@ -12,7 +12,7 @@ use crate::lot::{
     AcceptanceLimits, AcceptanceRule, Comma, Evidence, Judgement, Readings, Rounding, Sizes, Stage, Standard,
     Statistics, confidence_of, judge_sets,
 };
-use crate::quantity::{Length, PlainNumber, Quantity, Shown, decimal};
+use crate::quantity::{Length, PlainNumber, Quantity, Shown};
 use crate::source::Basis;
 use crate::table::{self, Refusal};
 
@@ -234,7 +234,7 @@ fn by_key(classes: &'static [CoatClass], key: &str) -> Option<&'static CoatClass
 /// A limit of the order, with the digits it was written in.
 fn own_limit(reader: &mut Reader<'_>, name: &str) -> Option<ThicknessLimit> {
     let (number, unit) = reader.number_and_unit(name)?;
-    let decimals = decimal::shortest(number).split_once('.').map_or(0, |(_, rest)| rest.len().min(6)) as u8;
+    let decimals = number.to_string().split_once('.').map_or(0, |(_, rest)| rest.len().min(6)) as u8;
     Some(ThicknessLimit {
         thickness: Length::of(number, unit),
         printed: Shown { number, unit, decimals },

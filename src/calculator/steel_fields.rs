@@ -1,7 +1,7 @@
 //! What the calculators of the steel room share: asking for a grade, and showing a conversion.
 
 use super::{Choice, Figure};
-use crate::quantity::{Length, Shown, decimal, unit};
+use crate::quantity::{Length, Shown, unit};
 use crate::steel::{Converted, Grade, Level, Measure, Properties};
 use crate::working::Working;
 
@@ -89,5 +89,5 @@ pub(super) fn properties(properties: &Properties) -> Vec<Figure> {
 
 /// A diameter as it is written back into a link.
 pub(super) fn written(diameter: Length) -> String {
-    format!("{} mm", decimal::shortest(diameter.mm()))
+    format!("{} mm", diameter.mm())
 }

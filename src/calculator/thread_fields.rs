@@ -1,7 +1,7 @@
 //! The fields that every calculator of threads asks in the same words, and how they are read.
 
 use super::{Bound, Choice, Fault, Field, Reader};
-use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, decimal, unit};
+use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, unit};
 use crate::source::{assumed, document};
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::{Coat, DEFAULT_UNEVENNESS_SOURCE};
@@ -142,7 +142,7 @@ pub(super) fn allowance_pairs(allowance: Allowance) -> Vec<(&'static str, String
     };
     let mut pairs = vec![("allowance", key.to_owned())];
     if let Allowance::Own(own) = allowance {
-        pairs.push(("own_allowance", format!("{} mm", decimal::shortest(own.mm()))));
+        pairs.push(("own_allowance", format!("{} mm", own.mm())));
     }
     pairs
 }

@@ -6,8 +6,8 @@
 use std::fmt;
 
 use super::comma::{Comma, decide, starts_with_digit, tight_chunks};
-use crate::quantity::number::{is_letter, split_unit};
-use crate::quantity::{Shown, Unit, decimal};
+use crate::quantity::number::{plain_number, split_unit};
+use crate::quantity::{Shown, Unit};
 
 /// Why a text is no set of readings.
 #[derive(Debug, Clone, PartialEq)]
@@ -155,7 +155,7 @@ fn read_article(
 pub(super) fn number(digits: &str) -> Option<f64> {
     let plain = digits.replacen(',', ".", 1);
     let good = plain.bytes().all(|b| b.is_ascii_digit() || b == b'.') && plain.len() <= 18;
-    if good { decimal::parse(&plain) } else { None }
+    if good { plain_number(&plain) } else { None }
 }
 
 fn is_space(c: char) -> bool {
@@ -169,7 +169,7 @@ fn is_heading(line: &str) -> bool {
     let words = cells.clone().count() == 1;
     let wordy = cells.all(|cell| !starts_with_digit(cell));
     let numbers = line.split_whitespace().any(starts_with_digit);
-    line.contains(is_letter) && wordy && !(words && numbers)
+    line.contains(char::is_alphabetic) && wordy && !(words && numbers)
 }
 
 fn unit_in_heading(line: &str, units: &[&'static Unit]) -> Option<&'static Unit> {
@@ -183,11 +183,12 @@ fn unit_in_heading(line: &str, units: &[&'static Unit]) -> Option<&'static Unit>
 fn without_label(article: &str) -> &str {
     // A colon between two digits is a time of day, not a label.
     if let Some((label, behind)) = article.split_once(':')
-        && (!starts_with_digit(behind) || label.contains(is_letter))
+        && (!starts_with_digit(behind) || label.contains(char::is_alphabetic))
     {
         return behind.trim();
     }
-    let is_label = |text: &str| !starts_with_digit(text) && text.contains(|c: char| is_letter(c) || c == '#');
+    let is_label =
+        |text: &str| !starts_with_digit(text) && text.contains(|c: char| c.is_alphabetic() || c == '#');
     if let Some((cell, behind)) = article.split_once([';', '\t', ','])
         && is_label(cell)
     {
@@ -242,7 +243,7 @@ impl fmt::Display for PasteProblem {
                 "reading {place} is {}; a reading is above 0 and at most {} µm: check the unit and \
                  the decimal mark",
                 Shown { number: *number, unit, decimals: 2 },
-                decimal::shortest(GREATEST_UM)
+                GREATEST_UM
             ),
             Self::LeftOver { readings, per_article } => write!(
                 f,

@@ -8,7 +8,6 @@ use crate::calculator::Draft;
 use crate::part;
 use crate::quantity::number;
 use crate::quantity::unit;
-use crate::sentence::holds;
 use crate::site::Category;
 use crate::steel::Grade;
 use crate::thread::Designation;
@@ -104,7 +103,8 @@ fn thread_and_length(words: &mut Vec<&str>) -> Option<(String, Option<String>)> 
 /// A thread that is the whole text, or all of it before the last `x`.
 fn thread_in(text: &str) -> Option<(String, Option<String>)> {
     // A bare number is no thread in a line: it may be a grade or a count.
-    let named = text.starts_with(['M', 'm']) || text.contains('-') || holds(&text.to_ascii_uppercase(), "UN");
+    let named =
+        text.starts_with(['M', 'm']) || text.contains('-') || text.to_ascii_uppercase().contains("UN");
     if !named {
         return None;
     }

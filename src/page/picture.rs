@@ -5,7 +5,6 @@
 
 use crate::calculator::{Picture, ScaleBand, ScaleMark, Verdict};
 use crate::quantity::Shown;
-use crate::quantity::decimal::fixed;
 
 use super::element::{Element, element};
 
@@ -75,12 +74,12 @@ impl Axis {
     #[allow(clippy::manual_clamp, reason = "the ends are numbers in order")]
     fn at(&self, value: f64) -> f64 {
         let value = if self.logarithmic { value.max(f64::MIN_POSITIVE).ln() } else { value };
-        ((value - self.min) / (self.max - self.min) * 100.0).max(0.0).min(100.0)
+        ((value - self.min) / (self.max - self.min) * 100.0).clamp(0.0, 100.0)
     }
 }
 
 fn percent(place: f64) -> String {
-    format!("{}%", fixed(place, 2))
+    format!("{place:.2}%")
 }
 
 fn scale(into: Element, bands: &[ScaleBand], marks: &[ScaleMark], text: String) -> Element {

@@ -2,8 +2,6 @@
 
 use std::fmt;
 
-use crate::quantity::number::is_letter;
-
 /// A kind of part.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Kind {
@@ -94,7 +92,7 @@ impl Kind {
     /// [`Unknown`] with the names that would do.
     pub fn read(text: &str) -> Result<Self, Unknown> {
         let words: Vec<String> = text
-            .split(|c: char| !is_letter(c) && !c.is_ascii_digit())
+            .split(|c: char| !c.is_alphabetic() && !c.is_ascii_digit())
             .filter(|word| !word.is_empty())
             .map(|word| singular(&word.to_ascii_lowercase()))
             .collect();

@@ -101,12 +101,10 @@ fn find<R: Copy>(rows: &[R], diameter: f64, of: impl Fn(&R) -> f64) -> Option<R>
     rows.iter().find(|row| (of(row) - diameter).abs() < 1e-6).copied()
 }
 
-#[cfg_attr(target_arch = "wasm32", inline(never))]
 fn mm(number: f64, source: Source) -> Size {
     Size::published(Length::from_mm(number), source)
 }
 
-#[cfg_attr(target_arch = "wasm32", inline(never))]
 fn inch(number: f64, source: Source) -> Size {
     Size::published(Length::from_inch(number), source)
 }

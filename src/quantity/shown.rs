@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::{Unit, decimal, unit};
+use super::{Unit, unit};
 
 /// A number with its unit and the decimals it is shown with.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -17,19 +17,16 @@ pub struct Shown {
 
 impl Shown {
     /// A number without a unit.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn plain(number: f64, decimals: u8) -> Self {
         Self { number, unit: &unit::ONE, decimals }
     }
 
     /// A share shown in per cent.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn percent(share: f64, decimals: u8) -> Self {
         Self { number: share * 100.0, unit: &unit::PERCENT, decimals }
     }
 
     /// A number of pieces.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn pieces(number: f64) -> Self {
         Self { number, unit: &unit::PIECES, decimals: 0 }
     }
@@ -38,7 +35,7 @@ impl Shown {
     pub fn digits(&self) -> String {
         // A decimal half has no exact binary form: 353.35 must not fall to 353.3.
         let number = self.number * (1.0 + 4.0 * f64::EPSILON);
-        let text = decimal::fixed(number, self.decimals);
+        let text = format!("{number:.*}", usize::from(self.decimals));
         match text.strip_prefix('-') {
             Some(rest) if rest.bytes().any(|b| (b'1'..=b'9').contains(&b)) => format!("−{rest}"),
             Some(rest) => rest.to_owned(),

@@ -3,7 +3,7 @@
 use std::fmt;
 use std::str::FromStr;
 
-use crate::quantity::{decimal, number};
+use crate::quantity::number;
 use crate::table::asme_b1_1::Series;
 use crate::table::iso_261;
 
@@ -114,11 +114,10 @@ fn read_metric(text: &str) -> Result<Designation, Unreadable> {
         }
         None => (None, rest),
     };
-    let diameter = decimal::parse(diameter).ok_or_else(not_a_thread)?;
-    let shown = decimal::shortest(diameter);
+    let diameter = number::plain_number(diameter).ok_or_else(not_a_thread)?;
     let written = match pitch {
-        Some(pitch) => format!("M{shown}x{pitch}"),
-        None => format!("M{shown}"),
+        Some(pitch) => format!("M{diameter}x{pitch}"),
+        None => format!("M{diameter}"),
     };
     let size = iso_261::SIZES.iter().find(|size| f64::from(size.diameter_mm) == diameter);
     let Some(size) = size else {
@@ -129,7 +128,7 @@ fn read_metric(text: &str) -> Result<Designation, Unreadable> {
     let thread = match pitch {
         None => Thread::metric(size.diameter_mm, None),
         Some(pitch) => {
-            let pitch = decimal::parse(pitch).ok_or_else(not_a_thread)?;
+            let pitch = number::plain_number(pitch).ok_or_else(not_a_thread)?;
             let um = size.pitches_um.iter().find(|&&um| (f64::from(um) - pitch * 1000.0).abs() < 0.5);
             um.and_then(|&um| Thread::metric(size.diameter_mm, Some(um)))
         }
@@ -291,8 +290,7 @@ impl fmt::Display for Unreadable {
             }
             Self::NoSuchPitch { text, size, has } if text.starts_with('M') => {
                 write!(f, "{text} does not exist; {size} has ")?;
-                let pitches: Vec<String> =
-                    has.iter().map(|thread| decimal::shortest(thread.pitch().mm())).collect();
+                let pitches: Vec<String> = has.iter().map(|thread| thread.pitch().mm().to_string()).collect();
                 f.write_str(if pitches.len() == 1 { "pitch " } else { "pitches " })?;
                 write_list(f, pitches.iter(), ", ")
             }

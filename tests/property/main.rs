@@ -5,7 +5,6 @@
 mod address;
 mod architecture;
 mod barrel;
-mod decimal;
 mod golden;
 mod kettle;
 mod lot;

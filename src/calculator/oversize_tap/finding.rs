@@ -4,7 +4,7 @@ use super::answer::area;
 use super::{Input, Outcome, Way};
 use crate::calculator::thread_fields::{Ruler, allowance_pairs, thickness};
 use crate::calculator::{Finding, Link, Mark};
-use crate::quantity::{Length, decimal};
+use crate::quantity::Length;
 use crate::source::{common_practice, document};
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::Assembly;
@@ -78,8 +78,8 @@ fn room(input: &Input) -> Link {
         calculator: "coat-room",
         pairs: vec![
             ("thread", input.thread.to_string()),
-            ("coat", format!("{} µm", decimal::shortest((input.coat.max.um() * 10.0).round() / 10.0))),
-            ("spread", format!("{} %", decimal::shortest(input.coat.unevenness * 100.0))),
+            ("coat", format!("{} µm", (input.coat.max.um() * 10.0).round() / 10.0)),
+            ("spread", format!("{} %", input.coat.unevenness * 100.0)),
         ],
     }
 }

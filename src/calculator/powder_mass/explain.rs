@@ -5,7 +5,7 @@ use crate::calculator::{Bar, Caution, Figure, Finding, Mark, Note, Picture, Repo
 use crate::coat::barrel;
 use crate::coat::factor::DEPOSIT;
 use crate::part::Kind;
-use crate::quantity::{Length, Mass, Quantity, Shown, Volume, decimal, unit};
+use crate::quantity::{Length, Mass, Quantity, Shown, Volume, unit};
 use crate::source::{common_practice, document};
 use crate::table::mechanical_process as practice;
 
@@ -120,7 +120,6 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
     }
     if let Some((_, beads)) = outcome.bulk {
         let figures = practice::BEAD_MIX.map(|(share, from, to)| {
-            let [from, to] = [from, to].map(decimal::shortest);
             let name = format!("{from} to {to} mm, {}", Shown::percent(share, 0));
             Figure::one("", name, litres(Volume::from_mm3(beads.mm3() * share)))
                 .source(practice::BEAD_MIX_SOURCE)
@@ -237,9 +236,9 @@ fn notes(outcome: &Outcome) -> Vec<Note> {
             format!(
                 "Descriptions differ on beads: {} to 1 by volume, {} to 1 by volume for thick coats, {} to 1 by \
                  weight.",
-                decimal::shortest(practice::BEADS_TO_PARTS),
-                decimal::shortest(practice::BEADS_TO_PARTS_THICK),
-                decimal::shortest(practice::BEADS_TO_PARTS_WEIGHT)
+                practice::BEADS_TO_PARTS,
+                practice::BEADS_TO_PARTS_THICK,
+                practice::BEADS_TO_PARTS_WEIGHT
             ),
             practice::BEADS_TO_PARTS_WEIGHT_SOURCE,
         ));

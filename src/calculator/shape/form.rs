@@ -5,7 +5,7 @@
 
 use super::{Draft, Example, Field, Kind, Reader};
 use crate::quantity::number::{self, Reading};
-use crate::quantity::{Unit, decimal, unit};
+use crate::quantity::{Unit, unit};
 
 /// The fields of a form with what stands in them.
 #[derive(Debug, Clone)]
@@ -144,11 +144,11 @@ impl Filled {
         };
         let Reading { number, unit } = number::read(&self.text, offered).ok()?;
         let digits = number::split_unit(&self.text).0;
-        if decimal::parse(digits).is_some_and(|plain| plain == number) {
+        if number::plain_number(digits).is_some_and(|plain| plain == number) {
             return None;
         }
         let symbol = unit.or(self.unit).map_or("", |unit| unit.symbol);
-        Some(format!("{} {symbol}", decimal::shortest(number)).trim_end().to_owned())
+        Some(format!("{number} {symbol}").trim_end().to_owned())
     }
 }
 

@@ -4,7 +4,6 @@ use std::borrow::Cow;
 
 use super::Verdict;
 use crate::quantity::Shown;
-use crate::quantity::decimal::fixed;
 
 /// A picture.
 #[derive(Debug, Clone, PartialEq)]
@@ -124,9 +123,9 @@ impl Picture {
             Self::ThreadFit { title, corners, .. } => {
                 text.push_str(title);
                 for corner in corners {
-                    let [major, pitch, minor] = corner.room.map(|mm| fixed(mm, 3));
+                    let [major, pitch, minor] = corner.room.map(|mm| format!("{mm:.3}"));
                     let [crest, flank, root] =
-                        [corner.crest, corner.coat, corner.root].map(|mm| fixed(mm * 1000.0, 0));
+                        [corner.crest, corner.coat, corner.root].map(|mm| format!("{:.0}", mm * 1000.0));
                     text.push_str(&format!(
                         " At the {} corner, with a coat of {crest} µm on the crest, {flank} µm on the flanks \
                          and {root} µm in the root, the room is {major} mm on the major diameter, \

@@ -2,8 +2,8 @@
 
 use std::fmt;
 
+use crate::quantity::Shown;
 use crate::quantity::number::Unreadable;
-use crate::quantity::{Shown, decimal};
 use crate::table::Refusal;
 
 /// All that is wrong, at once.
@@ -140,7 +140,7 @@ impl fmt::Display for Fault {
                 because(f, why)
             }
             Self::NotWhole { value } => {
-                write!(f, "{} is not a whole number; count the pieces", decimal::shortest(*value))
+                write!(f, "{value} is not a whole number; count the pieces")
             }
             Self::NotAChoice { text, offered } => {
                 write!(f, "“{text}” is not one of the choices; use {}", offered.join(", "))

@@ -118,7 +118,6 @@ pub enum Caution {
 
 impl Verdict {
     /// The verdict's words.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn words(self) -> &'static str {
         match self {
             Self::Suits => "Suits",
@@ -144,25 +143,21 @@ impl Verdict {
 
 impl Figure {
     /// A single number.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn one(symbol: &'static str, name: impl Into<Cow<'static, str>>, value: Shown) -> Self {
         Self { symbol, name: name.into(), value: Value::One(value), source: None }
     }
 
     /// A range.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn range(symbol: &'static str, name: impl Into<Cow<'static, str>>, min: Shown, max: Shown) -> Self {
         Self { symbol, name: name.into(), value: Value::Range(min, max), source: None }
     }
 
     /// Words.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn words(name: impl Into<Cow<'static, str>>, words: impl Into<Cow<'static, str>>) -> Self {
         Self { symbol: "", name: name.into(), value: Value::Words(words.into()), source: None }
     }
 
     /// With the place where it is published.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     #[must_use]
     pub fn source(mut self, source: Source) -> Self {
         self.source = Some(source);
@@ -172,7 +167,6 @@ impl Figure {
 
 impl Finding {
     /// A finding.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn new(mark: Mark, text: impl Into<Cow<'static, str>>, source: Source) -> Self {
         Self { mark, text: text.into(), source, opens: None }
     }
@@ -185,7 +179,6 @@ impl Finding {
     }
 
     /// With the calculator behind it.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     #[must_use]
     pub fn opens(mut self, link: impl Into<Rc<Link>>) -> Self {
         self.opens = Some(link.into());
@@ -195,13 +188,11 @@ impl Finding {
 
 impl Note {
     /// A note that states no fact of its own.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn plain(text: impl Into<Cow<'static, str>>) -> Self {
         Self { text: text.into(), source: None }
     }
 
     /// A note with its source.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn sourced(text: impl Into<Cow<'static, str>>, source: Source) -> Self {
         Self { text: text.into(), source: Some(source) }
     }
@@ -209,7 +200,6 @@ impl Note {
 
 impl Caution {
     /// The caution in words.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn words(self) -> &'static str {
         match self {
             Self::MoltenZinc => {

@@ -5,7 +5,7 @@ use crate::calculator::steel_fields;
 use crate::calculator::{
     Caution, Figure, Finding, Link, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
 };
-use crate::quantity::{Quantity, Shown, Temperature, Time, decimal, unit};
+use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
 use crate::source::document;
 use crate::steel::tempering::{self, Against, HIGH, NORMAL, ONE_HOUR_ASSUMED, PARAMETER_SOURCE};
 use crate::working::Working;
@@ -51,7 +51,7 @@ fn headline(input: &Input, outcome: &Outcome, verdict: Verdict) -> String {
                 "as hot as the temper".to_owned()
             } else {
                 let side = if margin > 0.0 { "below" } else { "above" };
-                format!("{}\u{a0}°C {side} the temper", decimal::fixed(margin.abs(), 0))
+                format!("{:.0}\u{a0}°C {side} the temper", margin.abs())
             };
             format!("{verdict}: the bath is {side}; {dip}.")
         }

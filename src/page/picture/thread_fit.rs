@@ -2,7 +2,6 @@
 
 use crate::calculator::ThreadCorner;
 use crate::page::element::{Element, element};
-use crate::quantity::decimal::fixed;
 
 /// tan 30°: half the angle of the flanks of ISO and unified threads.
 const TAN_30: f64 = 0.577_350_269_189_625_8;
@@ -31,9 +30,9 @@ fn section(pitch: f64, corner: &ThreadCorner) -> Element {
     let nut = area(&profile(pitch, corner.nut), pitch, outer);
     let said = |room: f64| {
         if room < 0.0 {
-            format!("{} µm too tight", fixed(-room * 1000.0, 0))
+            format!("{:.0} µm too tight", -room * 1000.0)
         } else {
-            format!("{} µm clear", fixed(room * 1000.0, 0))
+            format!("{:.0} µm clear", room * 1000.0)
         }
     };
     // Crest, flank and root of the ridge in the middle, each with a bar over the room at its place.
@@ -71,7 +70,7 @@ fn section(pitch: f64, corner: &ThreadCorner) -> Element {
 
 /// A place in the drawing, in millimetres, as fine as anybody can see.
 fn on_paper(place: f64) -> String {
-    fixed(place, 4)
+    format!("{place:.4}")
 }
 
 /// The outline of a thread over two pitches: places along the axis with radii. For a nut it is the

@@ -3,8 +3,6 @@
 use std::fmt;
 
 use super::Grade;
-use crate::quantity::number::is_letter;
-use crate::sentence::holds;
 
 /// Why a text is not a grade known here.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -117,7 +115,7 @@ pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
     let (mut class, mut grade, mut sae, mut nut) = (false, false, false, false);
     let mut core = String::new();
     // A point between figures belongs to the grade; any other ends an abbreviation ("Gr.5").
-    let parts = lower.split(|c: char| !is_letter(c) && !c.is_ascii_digit() && c != '.');
+    let parts = lower.split(|c: char| !c.is_alphabetic() && !c.is_ascii_digit() && c != '.');
     let words = parts.flat_map(|part| match part.split_once('.') {
         Some((before, after)) if before.ends_with(|c: char| c.is_ascii_digit()) && !after.is_empty() => {
             [part, ""]
@@ -127,7 +125,7 @@ pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
     });
     let words = words.filter(|word| !word.is_empty());
     // "898-1" is the standard's number, and so is the figure behind it.
-    let iso = holds(&lower, "898-2");
+    let iso = lower.contains("898-2");
     for (at, word) in words.enumerate() {
         match word {
             "class" | "cl" | "pc" | "kl" => class = true,
@@ -136,7 +134,7 @@ pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
             "nut" | "nuts" => nut = true,
             "2" if iso && at > 0 && core.is_empty() => nut = true,
             // A lone 1 is noise behind another word, and grade 1 of SAE J429 otherwise.
-            "1" if (sae || grade) && core.is_empty() && !holds(&lower, "898") => core.push('1'),
+            "1" if (sae || grade) && core.is_empty() && !lower.contains("898") => core.push('1'),
             noise if NOISE.contains(&noise) => {}
             rest => core.push_str(rest),
         }
