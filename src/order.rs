@@ -13,8 +13,9 @@ pub mod offer;
 mod words;
 mod written;
 
+pub use asked::Asked;
 pub use judge::{Judged, Judgement, Reason, judge};
-pub use line::{ABOUT, FIELDS, OrderLine, read};
+pub use line::{ABOUT, FIELDS, Mate, OrderLine, read};
 pub use written::{Spread, spread};
 
 use crate::calculator::{Caution, Draft, Figure, Finding, Note, Problems, Verdict};

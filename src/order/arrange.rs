@@ -5,13 +5,14 @@ use std::rc::Rc;
 use super::fit::bolt_class;
 use super::judge::{Judged, Judgement, Reason};
 use super::offer::Offer;
-use super::words::{TABLE_ENDS, finding, nut, years};
-use super::{Assessment, OrderLine, ProcessAssessment, links};
+use super::words::{TABLE_ENDS, finding, nut, place, years};
+use super::{Assessment, Mate, OrderLine, ProcessAssessment, links};
 use crate::calculator::{Caution, Figure, Finding, Note, Verdict};
 use crate::coat::Process;
 use crate::part::Shape;
-use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::quantity::{Density, Length, Mass, Quantity, Shown, unit};
 use crate::sentence::capital;
+use crate::site::Category;
 use crate::site::life::{Exponent, Years};
 use crate::steel::Steel;
 
@@ -58,13 +59,18 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
         let shown = if inch { length.show(&unit::INCH, 3) } else { length.show(&unit::MM, 1) };
         figures.push(Figure::one("l", "Length", shown));
     }
-    figures.push(Figure::words("Steel", steel(line)));
+    figures.extend(steel(line).map(|steel| Figure::words("Steel", steel)));
     if let Some(piece) = judgement.piece {
-        let lot = piece.kg() * f64::from(line.quantity);
-        let pieces = Shown::pieces(f64::from(line.quantity));
         figures.push(Figure::one("", "One piece", piece.show(&unit::G, 1)));
-        figures.push(Figure::words("Lot", format!("{pieces}, {} of steel", weight(lot))));
     }
+    if let Some(quantity) = line.quantity {
+        let pieces = Shown::pieces(f64::from(quantity));
+        let lot = judgement.piece.map(|piece| weight(piece.kg() * f64::from(quantity)));
+        let lot = lot.map_or_else(|| pieces.to_string(), |lot| format!("{pieces}, {lot} of steel"));
+        figures.push(Figure::words("Lot", lot));
+    }
+    figures.extend(line.nut.map(|nut| Figure::words("With", mate(nut, "nut"))));
+    figures.extend(line.washer.map(|washer| Figure::words("With", mate(washer, "washer"))));
     figures
 }
 
@@ -72,12 +78,22 @@ fn weight(kg: f64) -> Shown {
     Shown { number: kg, unit: &unit::KG, decimals: if kg < 100.0 { 1 } else { 0 } }
 }
 
-fn steel(line: &OrderLine) -> String {
-    match line.steel.steel {
+/// `2 × ASTM A194 grade 2H nut`; without a grade `the nut that the standards ask for`.
+fn mate(mate: Mate, what: &str) -> String {
+    let name = match mate.grade {
+        Some(grade) => grade.name().to_owned(),
+        None => format!("the {what} that the standards ask for"),
+    };
+    let class = mate.class.map_or_else(String::new, |class| format!(", {class}"));
+    format!("{} × {name}{class}", mate.per_set)
+}
+
+fn steel(line: &OrderLine) -> Option<String> {
+    Some(match line.steel?.steel {
         Steel::Grade(properties) => capital(properties.grade.name()),
         Steel::Hardness(hardness) => hardness.show(1).to_string(),
         Steel::Tensile(tensile) => tensile.show(&unit::MPA, 0).to_string(),
-    }
+    })
 }
 
 fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessAssessment {
@@ -108,13 +124,17 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
             | Reason::TappedAfter(allowance) => {
                 figures.push(Figure::words("Nut", nut(*allowance)));
             }
-            Reason::Life(_, min, max) => figures.push(life_figure(line, min, max)),
+            Reason::Life(_, min, max) => figures.extend(line.place.map(|place| life_figure(place, min, max))),
             _ => {}
         }
     }
     if !judged.reasons.iter().any(|reason| matches!(reason, Reason::Life(..))) {
-        let (min, max) = super::judge::years(offer, line.place);
-        figures.push(life_figure(line, &min, &max));
+        // Without a place, the life in each.
+        let places = line.place.map_or_else(|| Category::ALL.to_vec(), |place| vec![place]);
+        figures.extend(places.into_iter().map(|place| {
+            let (min, max) = super::judge::years(offer, place);
+            life_figure(place, &min, &max)
+        }));
     }
     if let Ok(shape) = &judgement.shape {
         figures.push(zinc(line, shape, offer));
@@ -122,8 +142,8 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
     figures
 }
 
-fn life_figure(line: &OrderLine, min: &Years, max: &Years) -> Figure {
-    let name = format!("Life in {}", line.place.key());
+fn life_figure(place: Category, min: &Years, max: &Years) -> Figure {
+    let name = format!("Life in {}", place.key());
     let (from, to) = (min.min.year(), max.most.map(|most| most.year()));
     let figure = match to {
         Some(to) if to <= TABLE_ENDS => Figure::range("", name, years(from), years(to)),
@@ -134,15 +154,20 @@ fn life_figure(line: &OrderLine, min: &Years, max: &Years) -> Figure {
     figure.source(Exponent::Straight.source())
 }
 
-/// Zinc on the lot, from the least to the greatest coat.
+/// Zinc on the lot, or on a piece where no quantity is said, from the least to the greatest coat.
 fn zinc(line: &OrderLine, shape: &Shape, offer: &Offer) -> Figure {
     let factor = offer.factor();
     let area = shape.surface();
-    let lot = |density: crate::quantity::Density, thickness: Length| {
-        weight((density * thickness * area).kg() * f64::from(line.quantity))
+    let zinc = |density: Density, thickness: Length| density * thickness * area;
+    let (least, greatest) = (zinc(factor.min, offer.min), zinc(factor.max, offer.max));
+    let figure = match line.quantity {
+        Some(quantity) => {
+            let lot = |zinc: Mass| weight(zinc.kg() * f64::from(quantity));
+            Figure::range("", "Zinc on the lot", lot(least), lot(greatest))
+        }
+        None => Figure::range("", "Zinc on a piece", least.show(&unit::G, 2), greatest.show(&unit::G, 2)),
     };
-    Figure::range("", "Zinc on the lot", lot(factor.min, offer.min), lot(factor.max, offer.max))
-        .source(factor.source)
+    figure.source(factor.source)
 }
 
 fn cautions(processes: &[ProcessAssessment; 3]) -> Vec<Caution> {
@@ -164,11 +189,16 @@ fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
     if let Err(refusal) = &judgement.shape {
         notes.push(Note::plain(format!("The mass of the part is not given: {refusal}.")));
     }
+    if line.place.is_none() {
+        notes.push(Note::plain(
+            "Say where it will stand: how long the zinc lasts and how thick is enough follow from the place.",
+        ));
+    }
     notes.push(Note::sourced(
         format!(
             "Years are counted in a straight line, thickness over the first year's loss of zinc in {}; ISO 9224 lets the \
              loss slow down and gives more years.",
-            line.place.key()
+            place(line)
         ),
         Exponent::Straight.source(),
     ));

@@ -1,13 +1,48 @@
-//! What an order asks for: advice, or a class of a standard.
+//! What an order asks for: advice, a process, a document, or a class of a document.
 
 use crate::calculator::Choice;
-use crate::coat::{CoatClass, class};
+use crate::coat::{CoatClass, Process, class};
 use crate::source::Document;
 use crate::source::document;
 
-/// A class that an order can ask for.
+/// The coat that an order asks for.
+#[derive(Debug, Clone, Copy)]
+pub enum Asked {
+    /// A process, of whatever class.
+    Process(Process),
+    /// A document, which has a class for the size or for the years.
+    Document(&'static Document),
+    /// One class.
+    Class(&'static CoatClass),
+}
+
+impl PartialEq for Asked {
+    fn eq(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Process(one), Self::Process(other)) => one == other,
+            (Self::Document(one), Self::Document(other)) => one == other,
+            (Self::Class(one), Self::Class(other)) => {
+                (one.document, one.name) == (other.document, other.name)
+            }
+            _ => false,
+        }
+    }
+}
+
+impl Asked {
+    /// The process that gives it; `None` for a document that no class is known of.
+    pub fn process(&self) -> Option<Process> {
+        match self {
+            Self::Process(process) => Some(*process),
+            Self::Document(document) => class::of(document).first().map(|class| class.process),
+            Self::Class(class) => Some(class.process),
+        }
+    }
+}
+
+/// A class that an order can ask for, by its key.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Asked {
+pub struct Keyed {
     /// Stable key for links.
     pub key: &'static str,
     /// As the user sees it.
@@ -16,19 +51,66 @@ pub struct Asked {
     class: &'static str,
 }
 
+impl Keyed {
+    /// The class, from the table of its standard.
+    pub fn class(&self) -> Option<&'static CoatClass> {
+        class::all().find(|class| class.document == self.document && class.name == self.class)
+    }
+}
+
+/// The key of an order that asks for nothing.
+pub const ADVISE: &str = "advise";
+
+/// What is asked for by a process or a document alone.
+static WHOLE: [(Choice, Asked); 9] = [
+    (Choice::new("kettle", "Hot-dip, of whatever class"), Asked::Process(Process::HotDip)),
+    (Choice::new("barrel", "Mechanical, of whatever class"), Asked::Process(Process::Mechanical)),
+    (Choice::new("cell", "Electroplated, of whatever class"), Asked::Process(Process::Electroplated)),
+    (Choice::new("a153", "ASTM A153, hot-dip, class by size"), Asked::Document(&document::ASTM_A153)),
+    (Choice::new("by-f2329", "ASTM F2329, hot-dip, class by size"), Asked::Document(&document::ASTM_F2329)),
+    (Choice::new("b695", "ASTM B695, mechanical, of whatever class"), Asked::Document(&document::ASTM_B695)),
+    (
+        Choice::new("b633", "ASTM B633, electroplated, of whatever class"),
+        Asked::Document(&document::ASTM_B633),
+    ),
+    (
+        Choice::new("f1941", "ASTM F1941, electroplated, of whatever class"),
+        Asked::Document(&document::ASTM_F1941),
+    ),
+    (
+        Choice::new("iso4042", "ISO 4042, electroplated, of whatever class"),
+        Asked::Document(&document::ISO_4042_1999),
+    ),
+];
+
 macro_rules! asked {
     ($($key:literal, $label:literal, $document:ident, $class:literal;)+) => {
         /// Every class that can be asked for.
-        pub static ALL: &[Asked] = &[
-            $(Asked { key: $key, label: $label, document: &document::$document, class: $class }),+
-        ];
-        /// The choices of the field: advice first.
-        pub static CHOICES: &[Choice] = &[
-            Choice::new("advise", "Advise me"),
-            $(Choice::new($key, $label)),+
+        pub static ALL: &[Keyed] = &[
+            $(Keyed { key: $key, label: $label, document: &document::$document, class: $class }),+
         ];
     };
 }
+
+/// The choices of the field: advice first, then processes and documents, then classes.
+#[allow(
+    clippy::indexing_slicing,
+    reason = "evaluated when it is compiled: a place beyond the end is no build"
+)]
+pub static CHOICES: [Choice; 1 + WHOLE.len() + ALL.len()] = {
+    let mut choices = [Choice::new(ADVISE, "Advise me"); 1 + WHOLE.len() + ALL.len()];
+    let mut at = 0;
+    while at < WHOLE.len() {
+        choices[1 + at] = WHOLE[at].0;
+        at += 1;
+    }
+    let mut at = 0;
+    while at < ALL.len() {
+        choices[1 + WHOLE.len() + at] = Choice::new(ALL[at].key, ALL[at].label);
+        at += 1;
+    }
+    choices
+};
 
 asked! {
     "iso10684", "ISO 10684, hot-dip, M8 to M64", ISO_10684, "M8 to M64";
@@ -61,20 +143,14 @@ asked! {
     "iso4042-12", "ISO 4042 nominal 12, electroplated", ISO_4042_1999, "nominal 12";
 }
 
-impl Asked {
-    /// The class, from the table of its standard.
-    pub fn class(&self) -> Option<&'static CoatClass> {
-        class::all().find(|class| class.document == self.document && class.name == self.class)
-    }
+/// What is asked for by that key; [`ADVISE`] is nothing.
+pub fn from_key(key: &str) -> Option<Asked> {
+    let whole = WHOLE.iter().find(|(choice, _)| choice.key == key).map(|(_, asked)| *asked);
+    whole.or_else(|| ALL.iter().find(|asked| asked.key == key)?.class().map(Asked::Class))
 }
 
-/// The class of that key; `advise` is none.
-pub fn from_key(key: &str) -> Option<&'static Asked> {
-    ALL.iter().find(|asked| asked.key == key)
-}
-
-/// Reads `class 55`, `B695-55`, `ASTM A153`, `ISO 10684`, `Fe/Zn 8`.
-pub fn read(text: &str) -> Option<&'static Asked> {
+/// The key of `class 55`, `B695-55`, `ASTM A153`, `ISO 10684`, `Fe/Zn 8`.
+pub fn read(text: &str) -> Option<&'static str> {
     let plain: String = text.to_ascii_lowercase().chars().filter(|c| c.is_ascii_alphanumeric()).collect();
     let plain = plain.strip_prefix("astm").unwrap_or(&plain);
     let key = match plain {
@@ -85,11 +161,11 @@ pub fn read(text: &str) -> Option<&'static Asked> {
         "iso1461" => "iso1461",
         _ => return numbered(plain),
     };
-    from_key(key)
+    Some(key)
 }
 
 /// The families whose classes are numbers: `b695class55`, `class55`, `fezn8`.
-fn numbered(plain: &str) -> Option<&'static Asked> {
+fn numbered(plain: &str) -> Option<&'static str> {
     let digits = plain.len() - plain.trim_end_matches(|c: char| c.is_ascii_digit()).len();
     let (family, number) = plain.split_at(plain.len() - digits);
     let family = match family {
@@ -102,10 +178,10 @@ fn numbered(plain: &str) -> Option<&'static Asked> {
         "b" | "iso" | "f" => return joined(plain),
         _ => return None,
     };
-    ALL.iter().find(|asked| asked.key.strip_prefix(family) == Some(number))
+    ALL.iter().map(|asked| asked.key).find(|key| key.strip_prefix(family) == Some(number))
 }
 
 /// `B695-55` without its dash.
-fn joined(plain: &str) -> Option<&'static Asked> {
-    ALL.iter().find(|asked| asked.key.replace('-', "") == plain)
+fn joined(plain: &str) -> Option<&'static str> {
+    ALL.iter().map(|asked| asked.key).find(|key| key.replace('-', "") == plain)
 }

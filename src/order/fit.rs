@@ -47,10 +47,10 @@ impl Mates {
     /// The thread of this line; a washer has none.
     pub fn of(line: &OrderLine) -> Self {
         let threaded = line.part != part::Kind::Washer;
-        let nut = |&allowance| Some((allowance, overtap::nut(line.thread, allowance).ok()?.limits));
+        let nut = |allowance| Some((allowance, overtap::nut(line.thread, allowance).ok()?.limits));
         Self {
             bolt: threaded.then(|| limits::bolt(line.thread, bolt_class(line))),
-            nuts: if threaded { allowances(line).iter().filter_map(nut).collect() } else { Vec::new() },
+            nuts: if threaded { allowances(line).filter_map(nut).collect() } else { Vec::new() },
             is_nut: line.part.is_nut(),
         }
     }
@@ -107,8 +107,14 @@ pub fn bolt_class(line: &OrderLine) -> ToleranceClass {
     }
 }
 
-/// The rules a nut can be tapped by, from none to the widest.
-fn allowances(line: &OrderLine) -> &'static [Allowance] {
+/// The rules a nut can be tapped by, from none to the widest; an own allowance takes their place.
+fn allowances(line: &OrderLine) -> impl Iterator<Item = Allowance> {
+    let own = line.own_allowance.map(Allowance::Own);
+    let published = if own.is_some() { &[] } else { published(line) };
+    own.into_iter().chain(published.iter().copied())
+}
+
+fn published(line: &OrderLine) -> &'static [Allowance] {
     if !line.thread.is_metric() {
         &[Allowance::Standard, Allowance::A563]
     } else if line.thread.pitch() > Length::from_mm(1.6) {

@@ -26,8 +26,9 @@ pub struct Judgement {
     pub shape: Result<Shape, Refusal>,
     /// Mass of one piece, where the shape is known.
     pub piece: Option<Mass>,
-    /// What hydrogen means for the steel; a refusal where no table reaches it.
-    pub hydrogen: Result<hydrogen::Assessment, Refusal>,
+    /// What hydrogen means for the steel; a refusal where no table reaches it, `None` where the steel is
+    /// not said.
+    pub hydrogen: Option<Result<hydrogen::Assessment, Refusal>>,
     /// What the heat of the kettle means for the steel.
     pub heat: Result<tempering::Outcome, Refusal>,
     /// Kettle, barrel, cell.
@@ -52,6 +53,8 @@ pub enum Reason {
     Hydrogen(Ruling),
     /// A rule about the heat of the bath.
     Heat(tempering::Ruling),
+    /// The order does not say the steel.
+    SteelNotSaid,
     /// A table has no answer about the hydrogen in the steel.
     HydrogenRefused(Refusal),
     /// A table has no answer about its temper.
@@ -107,18 +110,18 @@ pub fn judge(line: &OrderLine) -> Judgement {
     let piece = shape.as_ref().ok().map(|shape| shape.mass());
     // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say
     // what to use instead.
-    let hydrogen = hydrogen::assess(&line.steel, Cleaning::Acid);
+    let hydrogen = line.steel.map(|steel| hydrogen::assess(&steel, Cleaning::Acid));
     let heat = tempering::judge(&dip(line));
     let mates = Mates::of(line);
     let processes = Process::ALL.map(|process| {
         let offer = offer(line, &mates, process);
         let mut reasons = Vec::with_capacity(24);
-        steel_reasons(process, &hydrogen, &heat, &mut reasons);
+        steel_reasons(line, process, hydrogen.as_ref(), &heat, &mut reasons);
         shape_reasons(line, process, piece, &mut reasons);
         if let Some(offer) = &offer {
             reasons.extend(fit_reason(line, &mates, process, offer));
             life_reasons(line, offer, &mut reasons);
-            if line.asked.is_some() && offer.choice != Choice::Asked {
+            if line.asked.is_some_and(|asked| asked.process() != Some(process)) {
                 reasons.push(Reason::AskedOther);
             }
         }
@@ -141,6 +144,7 @@ impl Reason {
             Self::Hydrogen(ruling) => ruling.standing,
             Self::Heat(ruling) => ruling.standing,
             Self::BelowIso10684 | Self::NoNut(_) => Mark::Bar,
+            Self::SteelNotSaid => Mark::NotJudged,
             Self::HydrogenRefused(_)
             | Self::HeatRefused(_)
             | Self::FinePitch
@@ -165,16 +169,19 @@ impl Reason {
 }
 
 fn steel_reasons(
+    line: &OrderLine,
     process: Process,
-    hydrogen: &Result<hydrogen::Assessment, Refusal>,
+    hydrogen: Option<&Result<hydrogen::Assessment, Refusal>>,
     heat: &Result<tempering::Outcome, Refusal>,
     reasons: &mut Vec<Reason>,
 ) {
     match hydrogen {
-        Ok(assessment) => reasons.extend(assessment.of(process).copied().map(Reason::Hydrogen)),
-        Err(refusal) => reasons.push(Reason::HydrogenRefused(refusal.clone())),
+        None => reasons.push(Reason::SteelNotSaid),
+        Some(Ok(assessment)) => reasons.extend(assessment.of(process).copied().map(Reason::Hydrogen)),
+        Some(Err(refusal)) => reasons.push(Reason::HydrogenRefused(refusal.clone())),
     }
-    if process == Process::HotDip {
+    // An actual temper can be judged without the grade.
+    if process == Process::HotDip && (line.steel.is_some() || line.temper.is_some()) {
         match heat {
             Ok(outcome) => reasons.extend(outcome.rulings().copied().map(Reason::Heat)),
             Err(refusal) => reasons.push(Reason::HeatRefused(refusal.clone())),
@@ -185,7 +192,7 @@ fn steel_reasons(
 /// The dip of an order line: the heat of the zinc against the temper of its steel.
 fn dip(line: &OrderLine) -> tempering::Case {
     tempering::Case {
-        grade: line.steel.grade(),
+        grade: line.steel.and_then(|steel| steel.grade()),
         diameter: Some(line.thread.diameter()),
         temper: line.temper.map(|temperature| Temper::actual(temperature, ONE_HOUR)),
         bath: line.bath,
@@ -254,12 +261,13 @@ fn fit_reason(line: &OrderLine, mates: &Mates, process: Process, offer: &Offer) 
 }
 
 fn life_reasons(line: &OrderLine, offer: &Offer, reasons: &mut Vec<Reason>) {
+    let Some(place) = line.place else { return };
     if let Some(wanted) = line.years {
-        let (min, max) = years(offer, line.place);
-        let promise = promise(offer.min, offer.max, line.place.rates(), wanted);
+        let (min, max) = years(offer, place);
+        let promise = promise(offer.min, offer.max, place.rates(), wanted);
         reasons.push(Reason::Life(promise, min, max));
         if promise != Promise::Lasts {
-            reasons.push(Reason::Needs(thickness_needed(line.place, wanted)));
+            reasons.push(Reason::Needs(thickness_needed(place, wanted)));
         }
     } else if offer.choice == Choice::ForPlace {
         reasons.push(Reason::ClassForPlace);

@@ -17,9 +17,10 @@ pub fn tap(line: &OrderLine, process: Process, offer: &Offer, allowance: Option<
         Some(Allowance::Az) => "az",
         Some(Allowance::Ax) => "ax",
         Some(Allowance::A563) => "a563",
+        Some(Allowance::Own(_)) => "own",
         _ => "usual",
     };
-    Link {
+    let mut link = Link {
         calculator: "oversize-tap",
         pairs: vec![
             ("thread", line.thread.to_string()),
@@ -29,22 +30,28 @@ pub fn tap(line: &OrderLine, process: Process, offer: &Offer, allowance: Option<
             ("coat_greatest", um(offer.max)),
             ("spread", Shown::percent(unevenness(process), 0).to_string()),
         ],
+    };
+    if let Some(Allowance::Own(own)) = allowance {
+        link.pairs.push(("own_allowance", own.show(&unit::UM, 1).to_string()));
     }
+    link
 }
 
 /// Hydrogen, rule by rule, for the process whose reason it is.
 pub fn hydrogen(line: &OrderLine, process: Process) -> Link {
-    let mut pairs = match line.steel.steel {
-        Steel::Grade(properties) => grade(line, properties),
-        Steel::Hardness(hardness) => {
+    let mut pairs = match line.steel.map(|state| state.steel) {
+        // A steel that was not said is asked for.
+        None => vec![("known", "grade".to_owned()), ("grade", String::new())],
+        Some(Steel::Grade(properties)) => grade(line, properties),
+        Some(Steel::Hardness(hardness)) => {
             vec![("known", "hardness".to_owned()), ("hardness", hardness.show(1).to_string())]
         }
-        Steel::Tensile(tensile) => {
+        Some(Steel::Tensile(tensile)) => {
             vec![("known", "tensile".to_owned()), ("tensile", tensile.show(&unit::MPA, 0).to_string())]
         }
     };
-    pairs.push(("case", yes(line.steel.case_hardened)));
-    pairs.push(("cold", yes(line.steel.cold_worked)));
+    pairs.push(("case", yes(line.steel.is_some_and(|state| state.case_hardened))));
+    pairs.push(("cold", yes(line.steel.is_some_and(|state| state.cold_worked))));
     pairs.push(("process", process.key().to_owned()));
     Link { calculator: "hydrogen", pairs }
 }
@@ -52,9 +59,9 @@ pub fn hydrogen(line: &OrderLine, process: Process) -> Link {
 /// The heat of the bath against the temper.
 pub fn tempering(line: &OrderLine) -> Link {
     // A hardness or a strength says nothing of a temper: then only the actual one can be judged.
-    let mut pairs = match line.steel.steel {
-        Steel::Grade(properties) => grade(line, properties),
-        Steel::Hardness(_) | Steel::Tensile(_) => vec![("known", "temper".to_owned())],
+    let mut pairs = match line.steel.map(|state| state.steel) {
+        Some(Steel::Grade(properties)) => grade(line, properties),
+        Some(Steel::Hardness(_) | Steel::Tensile(_)) | None => vec![("known", "temper".to_owned())],
     };
     if let Some(temper) = line.temper {
         pairs.push(("temper", temper.show(&unit::CELSIUS, 0).to_string()));
@@ -85,10 +92,12 @@ fn load(line: &OrderLine) -> Vec<(&'static str, String)> {
         ("load", "count".to_owned()),
         ("part", line.part.key().to_owned()),
         ("thread", line.thread.to_string()),
-        ("pieces", line.quantity.to_string()),
+        // What was not said is asked for.
+        ("pieces", line.quantity.map(|pieces| pieces.to_string()).unwrap_or_default()),
     ];
-    if let Some(length) = line.length {
-        pairs.push(("length", length.show(&unit::MM, 3).to_string()));
+    if line.part.has_length() {
+        let length = line.length.map(|length| length.show(&unit::MM, 3).to_string());
+        pairs.push(("length", length.unwrap_or_default()));
     }
     pairs
 }
@@ -107,7 +116,7 @@ pub fn powder(line: &OrderLine, offer: Option<&Offer>) -> Link {
 pub fn life(line: &OrderLine, offer: &Offer) -> Link {
     let mut pairs = vec![
         ("place", "category".to_owned()),
-        ("category", line.place.key().to_owned()),
+        ("category", line.place.map(|place| place.key().to_owned()).unwrap_or_default()),
         ("thickness", um(offer.average())),
         ("least", um(offer.min)),
         ("greatest", um(offer.max)),

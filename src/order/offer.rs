@@ -1,8 +1,8 @@
 //! The coat a process would give an order line, and by which standard.
 
-use super::OrderLine;
 use super::fit::{Mates, Narrowest};
-use crate::coat::{CoatClass, Factor, Process, factor};
+use super::{Asked, OrderLine};
+use crate::coat::{CoatClass, Factor, Process, class, factor};
 use crate::quantity::Length;
 use crate::site::Category;
 use crate::site::life::thickness_needed;
@@ -52,7 +52,7 @@ pub enum Choice {
     OfProcess,
     /// The thinnest class that is sure to last the years wanted.
     ForYears,
-    /// The thickest class that fits; the years wanted need more.
+    /// The thickest class that fits; the years wanted need more, or no place says how much.
     Thickest,
     /// The usual class for the place, where no years are wanted.
     ForPlace,
@@ -68,8 +68,16 @@ pub const FOR_PLACE: Source = assumed("thicker classes for harsher places");
 
 /// The coat this process would give.
 pub fn offer(line: &OrderLine, mates: &Mates, process: Process) -> Option<Offer> {
-    if let Some(class) = line.asked.and_then(|asked| asked.class()).filter(|class| class.process == process) {
-        return of_class(class, Choice::Asked);
+    match line.asked.filter(|asked| asked.process() == Some(process)) {
+        Some(Asked::Class(class)) => return of_class(class, Choice::Asked),
+        Some(Asked::Document(document)) => {
+            let classes = class::of(document);
+            return match process {
+                Process::HotDip => of_class(kettle_class_of(line, classes)?, Choice::Asked),
+                _ => graded(line, mates, process, classes),
+            };
+        }
+        Some(Asked::Process(_)) | None => {}
     }
     match process {
         Process::HotDip => of_class(kettle_class(line)?, Choice::OfProcess),
@@ -108,9 +116,12 @@ fn kettle_class(line: &OrderLine) -> Option<&'static CoatClass> {
 ///
 /// Electroplating is thin by nature: it is offered only as thick as a standard nut takes.
 fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [CoatClass]) -> Option<Offer> {
-    let wanted = line.years.map(|years| thickness_needed(line.place, years));
-    let needed = wanted.unwrap_or_else(|| usual(line.place, process));
-    let chosen = if wanted.is_some() { Choice::ForYears } else { Choice::ForPlace };
+    let (needed, chosen) = match (line.place, line.years) {
+        (Some(place), Some(years)) => (Some(thickness_needed(place, years)), Choice::ForYears),
+        (Some(place), None) => (Some(usual(place, process)), Choice::ForPlace),
+        // Nothing says how thick is enough.
+        (None, _) => (None, Choice::Thickest),
+    };
     let mut thickest = None;
     for class in thin_to_thick(classes) {
         let Some(offer) = of_class(class, chosen) else { continue };
@@ -123,7 +134,7 @@ fn graded(line: &OrderLine, mates: &Mates, process: Process, classes: &'static [
         if thickest.is_some() && !fits {
             break;
         }
-        if offer.min.um() >= needed.um() - 1e-9 {
+        if needed.is_some_and(|needed| offer.min.um() >= needed.um() - 1e-9) {
             return Some(offer);
         }
         thickest = Some(Offer { choice: Choice::Thickest, ..offer });
@@ -136,6 +147,13 @@ fn thin_to_thick(classes: &'static [CoatClass]) -> impl Iterator<Item = &'static
     let min = |class: Option<&CoatClass>| class.and_then(|class| class.single).map(|limit| limit.thickness);
     let rising = min(classes.first()) <= min(classes.last());
     (0..classes.len()).filter_map(move |at| classes.get(if rising { at } else { classes.len() - 1 - at }))
+}
+
+/// The class of a document on hot-dip for the size of the thread.
+fn kettle_class_of(line: &OrderLine, classes: &'static [CoatClass]) -> Option<&'static CoatClass> {
+    let small = line.thread.diameter() <= Length::from_inch(0.375);
+    let names = if small { ["class D", "3/8 in and under"] } else { ["class C", "over 3/8 in"] };
+    classes.iter().find(|class| names.contains(&class.name))
 }
 
 /// The usual thickness for a place where no years are wanted.

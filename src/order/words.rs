@@ -31,13 +31,18 @@ pub fn finding(
         // What is met needs no word here: the calculator lists every rule.
         Reason::Hydrogen(_) | Reason::Heat(_) if mark == Mark::Met => return None,
         Reason::Hydrogen(ruling) => {
-            let hydrogen = judgement.hydrogen.as_ref().ok()?;
+            let hydrogen = judgement.hydrogen.as_ref()?.as_ref().ok()?;
             let finding = Finding::new(mark, sentence(hydrogen.text(ruling)), ruling.rule.source());
             return Some(finding.opens(Rc::clone(rules)));
         }
         Reason::Heat(ruling) => {
             let heat = judgement.heat.as_ref().ok()?;
             (heat.text(ruling), ruling.source(heat), Some(links::tempering(line)))
+        }
+        Reason::SteelNotSaid => {
+            let text = "Say the steel: without its grade or hardness neither hydrogen nor the heat of the zinc can be judged.";
+            let source = document::PROJECT.known("what the order says", crate::source::Basis::Assumed);
+            return Some(Finding::new(mark, text, source).opens(Rc::clone(rules)));
         }
         Reason::HydrogenRefused(refusal) => {
             let text = refused("Have the steel judged by hand", refusal);
@@ -136,7 +141,7 @@ pub fn finding(
             format!(
                 "{} of zinc would be sure to last them in {}.",
                 thickness.show(&unit::UM, 0),
-                line.place.key()
+                place(line)
             ),
             Exponent::Straight.source(),
             offer.map(|offer| links::life(line, offer)),
@@ -210,7 +215,7 @@ fn life(line: &OrderLine, promise: Promise, min: &Years, max: &Years) -> String 
     let wanted = years(line.years.map_or(0.0, |years| years.year())).digits();
     let worst = in_words(min.min.year());
     let best = max.most.map(|most| in_words(most.year()));
-    let place = line.place.key();
+    let place = place(line);
     match (promise, best) {
         (Promise::Lasts, _) => format!("Lasts the {wanted} years wanted in {place}: {worst} at the least."),
         (Promise::MayLast, Some(best)) => format!(
@@ -226,6 +231,11 @@ fn life(line: &OrderLine, promise: Promise, min: &Years, max: &Years) -> String 
             )
         }
     }
+}
+
+/// The place by its category.
+pub fn place(line: &OrderLine) -> &'static str {
+    line.place.map_or("the place", |place| place.key())
 }
 
 /// ISO 14713-1 prints no number beyond a hundred years, and neither does this.

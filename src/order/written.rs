@@ -184,7 +184,7 @@ fn place(words: &[&str]) -> Option<(&'static str, String)> {
 }
 
 fn class(words: &[&str]) -> Option<(&'static str, String)> {
-    asked::read(&words.join(" ")).map(|asked| ("asked", asked.key.to_owned()))
+    asked::read(&words.join(" ")).map(|key| ("asked", key.to_owned()))
 }
 
 fn shape(words: &[&str]) -> Option<(&'static str, String)> {

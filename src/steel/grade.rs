@@ -136,13 +136,13 @@ impl Grade {
     }
 
     /// Whether it is a grade of nuts.
-    pub fn is_nut(self) -> bool {
-        self.kind() == Kind::Nut
+    pub const fn is_nut(self) -> bool {
+        matches!(self.kind(), Kind::Nut)
     }
 
     /// Whether it is a grade of washers.
-    pub fn is_washer(self) -> bool {
-        self.kind() == Kind::Washer
+    pub const fn is_washer(self) -> bool {
+        matches!(self.kind(), Kind::Washer)
     }
 
     /// Whether ISO 10684 takes it in: bolts up to class 10.9 and nuts up to class 12.

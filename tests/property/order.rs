@@ -2,7 +2,8 @@
 
 use kettle_barrel::calculator::{Draft, Fault, Kind, Mark, Verdict, find};
 use kettle_barrel::coat::Process;
-use kettle_barrel::order::{self, Assessment, Reason, judge};
+use kettle_barrel::order::{self, Asked, Assessment, Reason, judge};
+use kettle_barrel::site::Category;
 use proptest::prelude::*;
 
 fn assessed(line: &str) -> Assessment {
@@ -120,10 +121,20 @@ fn a_washer_has_no_thread_to_fit_and_a_nut_is_tapped_after_the_kettle() {
 
 #[test]
 fn what_a_line_does_not_say_is_asked_and_never_assumed() {
-    let spread = order::spread("M16 x 60 hex bolt");
-    let problems = order::assess(&spread.draft).unwrap_err();
+    let problems = order::assess(&order::spread("8.8, 100 pcs, C3").draft).unwrap_err();
     let missing: Vec<&str> = problems.iter().filter(|p| p.fault == Fault::Missing).map(|p| p.field).collect();
-    assert_eq!(missing, ["quantity", "steel", "place"]);
+    assert_eq!(missing, ["part", "thread"]);
+    // What needs no steel, place or quantity is answered without them.
+    let line = order::read(&order::spread("M16 x 60 hex bolt, 15 years").draft).unwrap();
+    assert_eq!((line.quantity, line.steel, line.place), (None, None, None));
+    for judged in judge(&line).processes {
+        assert!(judged.reasons.iter().any(|reason| matches!(reason, Reason::SteelNotSaid)), "{judged:?}");
+        assert!(!judged.reasons.iter().any(|reason| matches!(reason, Reason::Life(..))), "{judged:?}");
+        assert!(judged.verdict() >= CONDITIONS, "{judged:?}");
+    }
+    let told = assessed("M16 x 60 hex bolt").to_string();
+    assert!(told.contains("Say the steel") && told.contains("Say where it will stand"), "{told}");
+    assert!(Category::ALL.iter().all(|place| told.contains(&format!("Life in {}", place.key()))), "{told}");
     let unknown = order::spread("M16 x 60 hex bolt, 8.8, 10 pcs, C3, blue");
     assert_eq!(unknown.unplaced, ["blue"]);
 }
@@ -150,6 +161,41 @@ fn a_class_of_another_process_needs_the_purchaser() {
     for other in assessment.processes.iter().filter(|p| p.process != Process::Mechanical) {
         assert!(other.findings.iter().any(|f| f.text.contains("purchaser's agreement")), "{}", other.process);
     }
+}
+
+#[test]
+fn an_empty_draft_is_filled_from_no_example() {
+    let problems = order::read(&Draft::default()).unwrap_err();
+    let missing: Vec<&str> = problems.iter().map(|problem| problem.field).collect();
+    assert_eq!(missing, ["part", "thread"]);
+}
+
+#[test]
+fn a_coat_is_asked_for_by_process_document_or_class() {
+    let offered = |key: &str, thread: &str| {
+        let mut draft = order::spread("hex bolt, 8.8, 100 pcs, C3").draft;
+        draft.set("thread", thread);
+        draft.set("length", "50 mm");
+        draft.set("asked", key);
+        let line = order::read(&draft).unwrap();
+        let process = line.asked.as_ref().and_then(Asked::process).unwrap();
+        let others = judge(&line).processes.into_iter().filter(|judged| judged.process != process);
+        assert!(
+            others
+                .into_iter()
+                .all(|judged| { judged.reasons.iter().any(|reason| matches!(reason, Reason::AskedOther)) })
+        );
+        let judged = judge(&line).processes.into_iter().find(|judged| judged.process == process).unwrap();
+        assert!(!judged.reasons.iter().any(|reason| matches!(reason, Reason::AskedOther)));
+        let class = judged.offer.unwrap().class;
+        format!("{} {}", class.document.name, class.name)
+    };
+    assert_eq!(offered("kettle", "M12"), "ISO 10684:2004 M8 to M64");
+    assert_eq!(offered("a153", "M12"), "ASTM A153/A153M-16 class C");
+    assert_eq!(offered("by-f2329", "1/4-20 UNC"), "ASTM F2329-05 3/8 in and under");
+    assert_eq!(offered("by-f2329", "1/2-13 UNC"), "ASTM F2329-05 over 3/8 in");
+    assert!(offered("b695", "M12").starts_with("ASTM B695 class "));
+    assert!(offered("f1941", "M12").starts_with("ASTM F1941"));
 }
 
 proptest! {

@@ -17,6 +17,7 @@ pub fn rule(reason: &Reason) -> String {
             };
             return format!("heat-{}", kebab(&rule));
         }
+        Reason::SteelNotSaid => "steel-not-said",
         Reason::HydrogenRefused(_) => "hydrogen-refused",
         Reason::HeatRefused(_) => "heat-refused",
         Reason::BelowIso10684 => "iso10684-below-m8",
