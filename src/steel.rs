@@ -7,6 +7,7 @@
 pub mod grade;
 pub mod hardness;
 pub mod hydrogen;
+pub mod load;
 pub mod pairing;
 mod state;
 pub mod tempering;

@@ -17,6 +17,7 @@ pub mod designation;
 pub mod fit;
 pub mod gauge;
 pub mod limits;
+pub mod load;
 pub mod overtap;
 pub mod strength;
 pub mod tap;
@@ -146,6 +147,14 @@ impl Thread {
         match self.0 {
             Kind::Metric { diameter_mm, coarse, .. } => Some((diameter_mm, coarse)),
             Kind::Unified { .. } => None,
+        }
+    }
+
+    /// Whether tables of inch loads count it as coarse: UNC and 8UN, not UNF and finer.
+    pub fn has_coarse_loads(self) -> bool {
+        match self.0 {
+            Kind::Metric { coarse, .. } => coarse,
+            Kind::Unified { series, .. } => matches!(series, Series::Unc | Series::Un8),
         }
     }
 

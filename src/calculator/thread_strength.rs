@@ -4,9 +4,10 @@ use super::thread_fields::{self, Ruler};
 use super::{About, Calculator, Problem, Reader, Report, Verdict};
 use crate::quantity::{Area, Force, Length, Stress};
 use crate::source::{Source, document};
-use crate::steel::{Converted, Grade, Level, hardness};
+use crate::steel::{self, Converted, Grade, Level, hardness};
 use crate::table::Refusal;
 use crate::thread::limits::{self, BoltLimits, NutLimits};
+use crate::thread::load::{self, BoltLoads, Load};
 use crate::thread::overtap::{self, Allowance};
 use crate::thread::strength::nut_height::{self, Body, Style};
 use crate::thread::strength::shear_area::{self, Required, Simple};
@@ -27,9 +28,7 @@ pub struct ThreadStrength;
 pub struct Input {
     /// The thread.
     pub thread: Thread,
-    /// Whether the bolt is cut under; the nut is then a standard one.
-    pub is_undercut: bool,
-    /// The class of the bolt before its coat.
+    /// The class of the bolt before its coat; a bolt cut under has position az.
     pub bolt_class: ToleranceClass,
     /// How the nut is tapped.
     pub allowance: Allowance,
@@ -71,7 +70,7 @@ pub enum NutBody {
 }
 
 /// What it finds.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Outcome {
     /// Least tensile strength of the bolt, and where it is published.
     pub bolt_tensile: (Stress, Option<Source>),
@@ -79,6 +78,12 @@ pub struct Outcome {
     pub nut_tensile: Stress,
     /// How it follows from a hardness.
     pub converted: Option<Converted>,
+    /// What the standards give the bolt, where its grade is known.
+    pub bolt_loads: Option<BoltLoads>,
+    /// What the standards give a standard nut, where its grade and style are known.
+    pub standard_nut_load: Option<Result<Load, Refusal>>,
+    /// What they give this nut, where it is tapped over.
+    pub nut_load: Option<Result<Load, Refusal>>,
     /// The nut's body.
     pub body: Body,
     /// Depth of a countersink.
@@ -150,12 +155,11 @@ impl Calculator for ThreadStrength {
             bolt_tensile: bolt_tensile.0,
             nut_tensile,
         };
-        let (bolt, stress_area) = if input.is_undercut {
-            let bolt = undersize::bolt(thread).map_err(refused("way"))?;
-            (bolt.limits, bolt.stress_area)
+        let bolt = limits::bolt(thread, input.bolt_class).map_err(refused("bolt_class"))?;
+        let stress_area = if input.is_undercut() {
+            undersize::bolt(thread).map_err(refused("way"))?.stress_area
         } else {
-            let bolt = limits::bolt(thread, input.bolt_class).map_err(refused("bolt_class"))?;
-            (bolt, thread.stress_area())
+            thread.stress_area()
         };
         let usual =
             limits::bolt(thread, thread_fields::usual_bolt_class(thread)).map_err(refused("thread"))?;
@@ -167,6 +171,9 @@ impl Calculator for ThreadStrength {
             bolt_tensile,
             nut_tensile,
             converted,
+            bolt_loads: bolt_loads(input),
+            standard_nut_load: nut_load(input, Allowance::Standard),
+            nut_load: nut_load(input, input.allowance).filter(|_| input.allowance != Allowance::Standard),
             body,
             countersink,
             pair,
@@ -195,6 +202,13 @@ impl Calculator for ThreadStrength {
             notes: answer::notes(),
             picture: Some(answer::picture(input, outcome)),
         }
+    }
+}
+
+impl Input {
+    /// Whether the bolt is cut under, however that was written.
+    pub fn is_undercut(&self) -> bool {
+        self.bolt_class.is_undercut()
     }
 }
 
@@ -244,6 +258,20 @@ fn nut_tensile(input: &Input) -> Result<(Stress, Option<Converted>), Refusal> {
             Ok((Stress::from_mpa(converted.to.number()), Some(converted)))
         }
     }
+}
+
+fn bolt_loads(input: &Input) -> Option<BoltLoads> {
+    let BoltSteel::Grade(grade) = input.bolt else { return None };
+    let strength = steel::load::bolt(grade, input.thread.diameter()).ok()?;
+    Some(load::bolt(input.thread, &strength, input.is_undercut()))
+}
+
+fn nut_load(input: &Input, allowance: Allowance) -> Option<Result<Load, Refusal>> {
+    let (NutSteel::Grade(grade), NutBody::Style(style)) = (input.nut, input.body) else { return None };
+    Some(
+        steel::load::nut(grade)
+            .and_then(|nut| load::nut(input.thread, nut, style.of_loads(), allowance.tapping())),
+    )
 }
 
 fn body(input: &Input) -> Result<Body, Refusal> {

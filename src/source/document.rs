@@ -24,6 +24,7 @@ documents! {
     ISO_965_5: "ISO 965-5:1998", "limits of size of nuts tapped over size for galvanized bolts";
     ISO_898_1_1999: "ISO 898-1:1999", "mechanical properties of bolts, earlier edition";
     ISO_898_1: "ISO 898-1", "mechanical properties of bolts, screws and studs";
+    ISO_898_2_1992: "ISO 898-2:1992", "mechanical properties of nuts, earlier edition";
     ISO_898_2: "ISO 898-2:2012", "mechanical properties of nuts";
     ISO_10684: "ISO 10684:2004", "hot-dip galvanized fasteners";
     ISO_1461: "ISO 1461:2009", "hot-dip galvanized articles";
@@ -42,6 +43,8 @@ documents! {
     ISO_14657: "ISO 14657", "zinc-coated steel for the reinforcement of concrete";
     EN_12501: "EN 12501", "corrosion likelihood in soil";
     EN_12502_3: "EN 12502-3", "corrosion of galvanized steel in water systems";
+    EN_14399_3: "EN 14399-3", "preloaded structural bolting, system HR";
+    EN_14399_4: "EN 14399-4", "preloaded structural bolting, system HV";
     EN_1995_1_1: "EN 1995-1-1", "timber structures, corrosion of fasteners";
     PD_6484: "PD 6484", "corrosion at contacts of two metals";
     ISO_4014: "ISO 4014", "hexagon head bolts";
@@ -92,6 +95,7 @@ documents! {
     ASTM_F2329: "ASTM F2329-05", "hot-dip zinc on bolts, screws, washers, nuts";
     ASTM_F3125: "ASTM F3125", "high strength structural bolts";
     SAE_J429: "SAE J429", "inch fasteners, mechanical requirements";
+    SAE_J995: "SAE J995", "inch nuts, mechanical requirements";
     SAE_J417: "SAE J417", "hardness tests and conversions";
 
     STUDENT_T: "Handbook of Mathematical Functions, 26.7", "the t distribution, finite sums for whole degrees of freedom";

@@ -7,7 +7,9 @@ use crate::source::document::ASTM_A193;
 const TABLE_2: Source = ASTM_A193.read("Table 2");
 
 const fn row(sizes: Sizes) -> SteelRow {
-    SteelRow::new(sizes, Treatment::QuenchedTempered, TABLE_2).temper_fahrenheit(1100.0, TABLE_2)
+    SteelRow::new(sizes, Treatment::QuenchedTempered, TABLE_2)
+        .temper_fahrenheit(1100.0, TABLE_2)
+        .no_proof(ASTM_A193.memory("Table 2"))
 }
 
 // The document names M100 and 4 in together; the larger of the two ends the row.

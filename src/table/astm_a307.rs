@@ -14,4 +14,5 @@ pub static GRADE_A: [SteelRow; 1] =
     [SteelRow::new(Sizes::from_to_inch(0.25, 4.0), Treatment::NotHeatTreated, ASTM_A307.read(""))
         .hrb(69.0, 100.0, TABLE_2)
         .hb(121.0, 241.0, TABLE_2)
-        .ksi(60.0, TABLE_3)];
+        .ksi(60.0, TABLE_3)
+        .no_proof(ASTM_A307.memory("tensile requirements"))];

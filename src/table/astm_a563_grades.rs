@@ -1,7 +1,6 @@
 //! ASTM A563 grade DH: heavy hex nuts for high-strength bolts; strength, not threads.
 
 use super::steel_row::{Sizes, SteelRow, Treatment};
-use crate::quantity::Stress;
 use crate::source::Source;
 use crate::source::document::ASTM_A563;
 
@@ -12,6 +11,3 @@ pub static GRADE_DH: [SteelRow; 1] = [SteelRow::new(Sizes::ALL_INCH, Treatment::
     .hrc(24.0, 38.0, MEMORY)
     .hb(248.0, 352.0, MEMORY)
     .temper_fahrenheit(800.0, MEMORY)];
-
-/// Proof stress of grade DH: plain, and tapped over size for a zinc-coated bolt.
-pub const PROOF_DH: (Stress, Stress, Source) = (Stress::from_ksi(175.0), Stress::from_ksi(150.0), MEMORY);

@@ -6,6 +6,7 @@ use crate::source::Source;
 use crate::source::document::{ASTM_A574, ASTM_A574_OLD};
 
 const TABLE: Source = ASTM_A574.read("table of mechanical requirements");
+const PROOF: Source = ASTM_A574.read("tensile requirements, proof load stress");
 const TEMPER: Source = ASTM_A574.read("5.4");
 
 const fn row(sizes: Sizes) -> SteelRow {
@@ -14,8 +15,8 @@ const fn row(sizes: Sizes) -> SteelRow {
 
 /// Up to 1/2 in, and above.
 pub static SCREWS: [SteelRow; 2] = [
-    row(Sizes::to_inch(0.5)).hrc(39.0, 45.0, TABLE).ksi(180.0, TABLE),
-    row(Sizes::over_inch(0.5)).hrc(37.0, 45.0, TABLE).ksi(170.0, TABLE),
+    row(Sizes::to_inch(0.5)).hrc(39.0, 45.0, TABLE).ksi(180.0, TABLE).proof_ksi(140.0, PROOF),
+    row(Sizes::over_inch(0.5)).hrc(37.0, 45.0, TABLE).ksi(170.0, TABLE).proof_ksi(135.0, PROOF),
 ];
 
 /// Least tempering temperature in editions before 2017, lower than today's.

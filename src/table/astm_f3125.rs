@@ -6,7 +6,9 @@ use crate::source::document::{ASTM_A325, ASTM_F3125};
 
 const STRENGTH: Source = ASTM_F3125.read("strength by grade");
 const HARDNESS: Source = ASTM_F3125.memory("hardness by grade");
+const PROOF: Source = ASTM_F3125.memory("proof load by grade");
 const HEAT_TREATMENT: Source = ASTM_F3125.memory("heat treatment");
+const A325_PROOF: Source = ASTM_A325.memory("proof load");
 const A325: Source = ASTM_A325.read("table of properties");
 
 const fn row() -> SteelRow {
@@ -15,18 +17,21 @@ const fn row() -> SteelRow {
 }
 
 /// Grade A325.
-pub static GRADE_A325: [SteelRow; 1] = [row().hrc(25.0, 34.0, HARDNESS).ksi(120.0, STRENGTH)];
+pub static GRADE_A325: [SteelRow; 1] =
+    [row().hrc(25.0, 34.0, HARDNESS).ksi(120.0, STRENGTH).proof_ksi(85.0, PROOF)];
 
 /// Grade A490.
 pub static GRADE_A490: [SteelRow; 1] =
-    [row().hrc(33.0, 38.0, HARDNESS).ksi(150.0, STRENGTH).ksi_to(173.0, STRENGTH)];
+    [row().hrc(33.0, 38.0, HARDNESS).ksi(150.0, STRENGTH).proof_ksi(120.0, PROOF).ksi_to(173.0, STRENGTH)];
 
 /// ASTM A325 type 1 before F3125: up to 1 in, and above.
 pub static A325_BEFORE_F3125: [SteelRow; 2] = [
     SteelRow::new(Sizes::from_to_inch(0.5, 1.0), Treatment::QuenchedTempered, A325)
         .hrc(24.0, 35.0, A325)
-        .ksi(120.0, A325),
+        .ksi(120.0, A325)
+        .proof_ksi(85.0, A325_PROOF),
     SteelRow::new(Sizes::from_to_inch(1.125, 1.5), Treatment::QuenchedTempered, A325)
         .hrc(19.0, 31.0, A325)
-        .ksi(105.0, A325),
+        .ksi(105.0, A325)
+        .proof_ksi(74.0, A325_PROOF),
 ];

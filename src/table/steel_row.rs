@@ -25,10 +25,23 @@ pub struct SteelRow {
     pub tensile_min: Option<Known<Stress>>,
     /// Greatest tensile strength, where one is set.
     pub tensile_max: Option<Known<Stress>>,
+    /// Stress under proof load.
+    pub proof: Proof,
     /// Least tempering temperature.
     pub temper_min: Option<Known<Temperature>>,
     /// The document, for what the row leaves blank.
     pub document: Source,
+}
+
+/// The stress under proof load: known, or not asked for by the document, or not found.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Proof {
+    /// The published stress.
+    Stress(Known<Stress>),
+    /// The document asks for no proof load.
+    NotAsked(Source),
+    /// The document was not read on this point.
+    NotKnown,
 }
 
 /// A published value and its source.
@@ -140,6 +153,7 @@ impl SteelRow {
             hb: None,
             tensile_min: None,
             tensile_max: None,
+            proof: Proof::NotKnown,
             temper_min: None,
             document,
         }
@@ -199,6 +213,27 @@ impl SteelRow {
     #[must_use]
     pub const fn ksi_to(mut self, max: f64, source: Source) -> Self {
         self.tensile_max = Some(Known { value: Stress::from_ksi(max), source });
+        self
+    }
+
+    /// With a stress under proof load in MPa.
+    #[must_use]
+    pub const fn proof_mpa(mut self, stress: f64, source: Source) -> Self {
+        self.proof = Proof::Stress(Known { value: Stress::from_mpa(stress), source });
+        self
+    }
+
+    /// With a stress under proof load in ksi.
+    #[must_use]
+    pub const fn proof_ksi(mut self, stress: f64, source: Source) -> Self {
+        self.proof = Proof::Stress(Known { value: Stress::from_ksi(stress), source });
+        self
+    }
+
+    /// With no proof load in the document.
+    #[must_use]
+    pub const fn no_proof(mut self, source: Source) -> Self {
+        self.proof = Proof::NotAsked(source);
         self
     }
 

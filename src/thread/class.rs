@@ -132,6 +132,11 @@ impl ToleranceClass {
         matches!(self, Self::Bolt(_) | Self::Nut(_))
     }
 
+    /// Whether it is the class of a bolt cut under for a hot-dip coat and a standard nut: `6az`.
+    pub fn is_undercut(self) -> bool {
+        matches!(self, Self::Bolt(class) if class.position == BoltPosition::Az)
+    }
+
     /// Whether it is a class of bolts.
     pub fn is_bolt(self) -> bool {
         matches!(self, Self::Bolt(_) | Self::UnifiedBolt(_))

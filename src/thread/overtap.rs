@@ -4,6 +4,7 @@ use std::fmt;
 
 use crate::quantity::Length;
 use crate::source::{Source, document};
+use crate::table::nut_style::Tapping;
 use crate::table::{Printed, Refusal, astm_a563, iso_965_5};
 
 use super::class::NutPosition;
@@ -109,6 +110,17 @@ fn a563_allowance(thread: Thread) -> Result<Printed, Refusal> {
 }
 
 impl Allowance {
+    /// How the tables of loads call it.
+    pub fn tapping(self) -> Tapping {
+        match self {
+            Self::Az => Tapping::Az,
+            Self::Ax => Tapping::Ax,
+            Self::A563 | Self::A563M => Tapping::Zinc,
+            Self::Own(_) => Tapping::Own,
+            Self::Standard => Tapping::Standard,
+        }
+    }
+
     /// The letter marked behind the property class of the nut, and where that is asked for.
     pub fn mark(self) -> Option<(&'static str, Source)> {
         match self {

@@ -250,3 +250,16 @@ fn the_class_that_is_named_takes_the_coat() {
         }
     }
 }
+
+/// A bolt cut under is one, whether its class is chosen, written behind the thread, or asked for as a
+/// way to make room.
+#[test]
+fn a_bolt_cut_under_is_the_same_however_it_is_written() {
+    let strength = |pairs: &[(&str, &str)]| {
+        let report = evaluate("thread-strength", pairs.iter().copied()).unwrap();
+        report.sections.iter().map(|section| format!("{section:?}")).collect::<Vec<_>>()
+    };
+    let way = strength(&[("thread", "M16"), ("way", "under")]);
+    assert_eq!(strength(&[("thread", "M16-6az"), ("allowance", "standard")]), way);
+    assert_eq!(strength(&[("thread", "M16"), ("bolt_class", "6az"), ("allowance", "standard")]), way);
+}

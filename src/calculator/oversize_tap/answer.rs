@@ -135,26 +135,17 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
 
 /// The loads that ISO 10684 lowers for the two smallest sizes.
 fn reduced_loads(input: &Input) -> Option<Section> {
-    let (diameter_mm, coarse) = input.thread.metric_key()?;
-    let figures = match diameter_mm {
-        8 if coarse => iso_10684_annex_a::M8
-            .iter()
-            .map(|row| {
-                Figure::one(
-                    "",
-                    format!("Proof load of the M8 nut of class {}", row.class),
-                    row.proof_load.show(&unit::NEWTON, 0),
-                )
-                .source(iso_10684_annex_a::SOURCE)
-            })
-            .collect(),
-        10 if coarse => vec![
-            Figure::words("Proof loads of the M10 nut", "not known here; open ISO 10684, Annex A")
-                .source(iso_10684_annex_a::SOURCE),
-        ],
-        _ => return None,
-    };
-    Some(Section { title: "Reduced loads of ISO 10684, Annex A, for 6AZ and 6AX".into(), figures })
+    let (_, coarse) = input.thread.metric_key()?;
+    let rows = iso_10684_annex_a::rows(input.thread.diameter().mm());
+    let figures = rows
+        .iter()
+        .map(|row| {
+            let name = format!("Proof load of the {} nut of class {}", input.thread, row.class.name());
+            Figure::one("", name, row.proof_load.show(&unit::NEWTON, 0)).source(iso_10684_annex_a::SOURCE)
+        })
+        .collect();
+    (coarse && !rows.is_empty())
+        .then(|| Section { title: "Reduced loads of ISO 10684, Annex A, for 6AZ and 6AX".into(), figures })
 }
 
 /// How the nut is called.

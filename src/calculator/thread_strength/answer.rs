@@ -1,13 +1,12 @@
 //! The headline, the figures, the notes and the picture of the answer.
 
-use super::{BoltSteel, Input, NutBody, Outcome, Pair};
+use super::{Input, NutBody, Outcome, Pair};
 use crate::calculator::thread_fields::Ruler;
 use crate::calculator::{Bar, Figure, Note, Picture, ScaleMark, Section};
 use crate::quantity::{Area, Force, Length, Quantity, Shown, unit};
 use crate::source::document;
-use crate::steel::Grade;
-use crate::table::astm_a563_grades::PROOF_DH;
-use crate::table::{iso_898_1_loads, iso_898_2_loads, iso_10684_annex_a};
+use crate::table::Refusal;
+use crate::thread::load::{Load, Way};
 use crate::thread::strength::{MODEL, Strength, nut_height, shear_area};
 use crate::thread::undersize;
 
@@ -38,7 +37,7 @@ pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
         Figure::one("", "Stripping strength lost against a standard pair", force(outcome.lost, input)),
         Figure::one("", "As a share", Shown::percent(outcome.lost_share, 1)),
     ];
-    if input.is_undercut {
+    if input.is_undercut() {
         figures.push(
             Figure::one("", "Breaking load lost with the stress area", force(outcome.breaking_lost, input))
                 .source(undersize::STRESS_AREA),
@@ -73,7 +72,7 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
             ],
         },
     ];
-    sections.extend(printed(input));
+    sections.extend(of_standards(input, outcome));
     sections.push(h28(input, outcome, ruler));
     sections
 }
@@ -93,53 +92,51 @@ fn loads(title: &'static str, pair: &Pair, strength: &Strength, input: &Input) -
     }
 }
 
-/// The loads that the standards print for the bolt and for the nut.
-fn printed(input: &Input) -> Option<Section> {
+/// The loads that the standards give the bolt and the nut.
+fn of_standards(input: &Input, outcome: &Outcome) -> Option<Section> {
     let mut figures = Vec::new();
-    let newtons = |load: Force| load.show(&unit::NEWTON, 0);
-    if let Some((diameter_mm, true)) = input.thread.metric_key() {
-        let class = match input.bolt {
-            BoltSteel::Grade(Grade::Class8_8) => Some(iso_898_1_loads::PropertyClass::Class8_8),
-            BoltSteel::Grade(Grade::Class10_9) => Some(iso_898_1_loads::PropertyClass::Class10_9),
-            _ => None,
-        };
-        if let Some((ultimate, proof)) = class.and_then(|class| iso_898_1_loads::loads(diameter_mm, class)) {
-            figures.push(
-                Figure::one("", "Bolt of standard size, least ultimate load", newtons(ultimate.0))
-                    .source(ultimate.1),
-            );
-            figures
-                .push(Figure::one("", "Bolt of standard size, proof load", newtons(proof.0)).source(proof.1));
-        }
-        if let Some(class) = super::finding::nut_class(input) {
-            if let Some(load) = iso_898_2_loads::proof_load(diameter_mm, class) {
-                figures.push(
-                    Figure::one("", "Standard nut, proof load (style 1)", newtons(load))
-                        .source(iso_898_2_loads::SOURCE),
-                );
-            }
-            match iso_10684_annex_a::nut(diameter_mm, class) {
-                Ok(Some(row)) => figures.push(
-                    Figure::one("", "Nut 6AZ or 6AX, reduced proof load", newtons(row.proof_load))
-                        .source(iso_10684_annex_a::SOURCE),
-                ),
-                Ok(None) => {}
-                Err(refusal) => figures.push(
-                    Figure::words("Nut 6AZ or 6AX, reduced proof load", refusal.to_string())
-                        .source(refusal.source()),
-                ),
-            }
-        }
-    } else if matches!(input.nut, super::NutSteel::Grade(Grade::A563Dh)) {
-        let (plain, over, source) = PROOF_DH;
-        figures
-            .push(Figure::one("", "DH nut, proof stress, plain", plain.show(&unit::KSI, 0)).source(source));
-        figures.push(
-            Figure::one("", "DH nut, proof stress, tapped over for zinc", over.show(&unit::KSI, 0))
-                .source(source),
-        );
+    if let Some(loads) = &outcome.bolt_loads {
+        figures.push(load("Bolt, minimum ultimate load", &loads.ultimate, input));
+        figures.push(load("Bolt, proof load", &loads.proof, input));
     }
-    (!figures.is_empty()).then(|| Section { title: "What the standards print".into(), figures })
+    if let Some(found) = &outcome.standard_nut_load {
+        figures.push(load("Nut not tapped over, proof load", found, input));
+    }
+    if let Some(found) = &outcome.nut_load {
+        figures.push(load("This nut, proof load", found, input));
+    }
+    (!figures.is_empty()).then(|| Section { title: "What the standards give".into(), figures })
+}
+
+/// A load as its table prints it, or the product it is, or why there is none.
+fn load(name: &'static str, found: &Result<Load, Refusal>, input: &Input) -> Figure {
+    match found {
+        Err(refusal) => Figure::words(name, refusal.to_string()).source(refusal.source()),
+        Ok(load) => {
+            let shown = if input.thread.is_metric() {
+                load.force.show(&unit::NEWTON, 0)
+            } else {
+                load.force.show(&unit::LBF, 0)
+            };
+            let name = match load.way {
+                Way::Printed => name.to_owned(),
+                Way::Product { stress, area } => format!(
+                    "{name}, not printed: {} × {}",
+                    if input.thread.is_metric() {
+                        stress.value.show(&unit::MPA, 0)
+                    } else {
+                        stress.value.show(&unit::KSI, 0)
+                    },
+                    if input.thread.is_metric() {
+                        area.value.show(&unit::MM2, if area.value.mm2() < 100.0 { 1 } else { 0 })
+                    } else {
+                        area.value.show(&unit::IN2, 4)
+                    },
+                ),
+            };
+            Figure::one("", name, shown).source(load.stress_source())
+        }
+    }
 }
 
 fn h28(input: &Input, outcome: &Outcome, ruler: Ruler) -> Section {

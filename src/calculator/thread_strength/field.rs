@@ -90,7 +90,6 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Option<Input> {
         if is_undercut { (undersize::CLASS, Allowance::Standard) } else { (bolt_class, allowance?) };
     Some(Input {
         thread,
-        is_undercut,
         bolt_class,
         allowance,
         bolt: bolt_steel?,

@@ -3,21 +3,19 @@
 use super::answer::force;
 use super::{BoltSteel, Input, NutSteel, Outcome};
 use crate::calculator::{Finding, Mark};
-use crate::quantity::{Quantity, Shown, unit};
+use crate::quantity::Shown;
 use crate::source::document;
-use crate::steel::{Grade, pairing};
-use crate::table::astm_a563_grades::PROOF_DH;
-use crate::table::{iso_898_1_loads, iso_10684_annex_a};
-use crate::thread::class::BoltPosition;
+use crate::steel::pairing;
+use crate::table::iso_10684_annex_a;
 use crate::thread::strength::{Failure, MODEL};
-use crate::thread::{ToleranceClass, undersize};
+use crate::thread::{load, undersize};
 
 pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let mut findings = vec![first(input, outcome)];
     findings.extend(proof(input, outcome));
     findings.extend(mating(input));
     findings.extend(pairing_rule(input));
-    findings.extend(reduced(input));
+    findings.extend(reduced(input, outcome));
     findings.extend(unreduced(input));
     findings.push(Finding::new(
         Mark::Note,
@@ -64,18 +62,12 @@ fn first(input: &Input, outcome: &Outcome) -> Finding {
 
 /// Whether the thread holds the proof load of the bolt.
 fn proof(input: &Input, outcome: &Outcome) -> Option<Finding> {
-    let (diameter_mm, coarse) = input.thread.metric_key()?;
-    let class = match input.bolt {
-        BoltSteel::Grade(Grade::Class8_8) => iso_898_1_loads::PropertyClass::Class8_8,
-        BoltSteel::Grade(Grade::Class10_9) => iso_898_1_loads::PropertyClass::Class10_9,
-        _ => return None,
-    };
-    let (_, (proof, source)) = iso_898_1_loads::loads(diameter_mm, class).filter(|_| coarse)?;
+    let load::Load { force: proof, source, .. } = *outcome.bolt_loads.as_ref()?.proof.as_ref().ok()?;
     let (failure, load) = outcome.pair.min.first();
     Some(if load >= proof {
         Finding::new(
             Mark::Met,
-            format!("It holds the proof load of the bolt, {}.", proof.show(&unit::KILONEWTON, 1)),
+            format!("It holds the proof load of the bolt, {}.", force(proof, input)),
             source,
         )
     } else {
@@ -88,7 +80,7 @@ fn proof(input: &Input, outcome: &Outcome) -> Option<Finding> {
                     Failure::BoltStrips => "The bolt's thread strips",
                     Failure::NutStrips => "The nut's thread strips",
                 },
-                proof.show(&unit::KILONEWTON, 1)
+                force(proof, input)
             ),
             source,
         )
@@ -96,9 +88,7 @@ fn proof(input: &Input, outcome: &Outcome) -> Option<Finding> {
 }
 
 fn mating(input: &Input) -> Option<Finding> {
-    let undersize =
-        matches!(input.bolt_class, ToleranceClass::Bolt(class) if class.position == BoltPosition::Az);
-    (undersize && input.allowance.mark().is_some()).then(|| {
+    (input.is_undercut() && input.allowance.mark().is_some()).then(|| {
         Finding::new(
             Mark::Bar,
             "6AZ and 6AX nuts must not be put on 6az bolts: the thread may strip.",
@@ -127,12 +117,12 @@ fn pairing_rule(input: &Input) -> Option<Finding> {
 }
 
 /// Loads that a standard lowers.
-fn reduced(input: &Input) -> Option<Finding> {
-    let hot_dip = input.is_undercut || input.allowance.mark().is_some();
+fn reduced(input: &Input, outcome: &Outcome) -> Option<Finding> {
+    let hot_dip = input.is_undercut() || input.allowance.mark().is_some();
     if let (Some((8 | 10, true)), true) = (input.thread.metric_key(), hot_dip) {
-        let text = if input.is_undercut {
+        let text = if input.is_undercut() {
             format!(
-                "M8 and M10 cut under (mark {}) carry reduced loads: take them from Annex A, which was not seen.",
+                "M8 and M10 cut under (mark {}) carry reduced loads: design with strength × their own stress area.",
                 undersize::MARK.0
             )
         } else {
@@ -140,22 +130,22 @@ fn reduced(input: &Input) -> Option<Finding> {
         };
         return Some(Finding::new(Mark::Condition, text, iso_10684_annex_a::SOURCE));
     }
-    let dh = matches!(input.nut, NutSteel::Grade(Grade::A563Dh));
-    let over = input.allowance != crate::thread::overtap::Allowance::Standard;
-    (dh && over && !input.thread.is_metric()).then(|| {
-        let (plain, lowered, source) = PROOF_DH;
+    let (Some(Ok(plain)), Some(Ok(over))) = (&outcome.standard_nut_load, &outcome.nut_load) else {
+        return None;
+    };
+    (over.force < plain.force).then(|| {
         let text = format!(
-            "Tapped over for zinc, the proof stress of a DH nut falls from {} to {}.",
-            plain.show(&unit::KSI, 0).digits(),
-            lowered.show(&unit::KSI, 0)
+            "Tapped over for zinc, the proof load of the nut falls from {} to {}.",
+            force(plain.force, input).digits(),
+            force(over.force, input)
         );
-        Finding::new(Mark::Note, text, source)
+        Finding::new(Mark::Note, text, over.stress_source())
     })
 }
 
 /// From M12 up the standard does not lower the loads.
 fn unreduced(input: &Input) -> Option<Finding> {
-    let hot_dip = input.is_undercut || input.allowance.mark().is_some();
+    let hot_dip = input.is_undercut() || input.allowance.mark().is_some();
     let (diameter_mm, coarse) = input.thread.metric_key()?;
     (hot_dip && coarse && diameter_mm >= 12).then(|| {
         Finding::new(
@@ -164,16 +154,4 @@ fn unreduced(input: &Input) -> Option<Finding> {
             document::ISO_10684.read("clause 7"),
         )
     })
-}
-
-/// The property class of a nut of ISO 898-2.
-pub(super) fn nut_class(input: &Input) -> Option<u8> {
-    match input.nut {
-        NutSteel::Grade(Grade::Nut5) => Some(5),
-        NutSteel::Grade(Grade::Nut6) => Some(6),
-        NutSteel::Grade(Grade::Nut8) => Some(8),
-        NutSteel::Grade(Grade::Nut10) => Some(10),
-        NutSteel::Grade(Grade::Nut12) => Some(12),
-        _ => None,
-    }
 }

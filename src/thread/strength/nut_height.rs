@@ -2,7 +2,7 @@
 
 use crate::quantity::{Length, Quantity, unit};
 use crate::source::{Source, document};
-use crate::table::{Refusal, asme_b18_2_2, iso_4032, iso_4033};
+use crate::table::{Refusal, asme_b18_2_2, iso_4032, iso_4033, nut_style};
 use crate::thread::Thread;
 
 /// The size of a nut's body.
@@ -121,6 +121,16 @@ impl Style {
             Self::Iso4033 => "ISO 4033, high",
             Self::Hex => "ASME B18.2.2 hex",
             Self::HeavyHex => "ASME B18.2.2 heavy hex",
+        }
+    }
+
+    /// The style as the tables of loads call it.
+    pub fn of_loads(self) -> nut_style::Style {
+        match self {
+            Self::Iso4032 => nut_style::Style::Regular,
+            Self::Iso4033 => nut_style::Style::High,
+            Self::Hex => nut_style::Style::Hex,
+            Self::HeavyHex => nut_style::Style::HeavyHex,
         }
     }
 
