@@ -15,7 +15,7 @@ mod shape;
 mod standard;
 
 pub use explain::working;
-pub use kind::{Kind, Unknown};
+pub use kind::{Form, Kind, Threaded, Unknown, UsualSteel};
 pub use own::OwnSizeError;
 pub use profile::Profile;
 pub use shape::{Bolt, Dimension, Head, Nut, Shape, Size, Unsound, Washer};

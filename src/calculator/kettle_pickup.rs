@@ -4,7 +4,6 @@ use super::load::{self, Load, Stated};
 use super::{About, Bound, Calculator, Choice, Example, Field, Problem, Reader, Report};
 use crate::coat::Factor;
 use crate::coat::kettle::{self, Bath, PickUp, Steel, Wiping};
-use crate::part::Kind;
 use crate::quantity::unit::Dimension;
 use crate::quantity::{Length, Mass, PlainNumber, Shown, Unit, unit};
 use crate::steel::Grade;
@@ -279,7 +278,7 @@ impl Calculator for KettlePickup {
             bath: kettle::bath(&Steel { grade: input.grade, diameter, si_p: input.si_p }),
             wiping: load.piece.map(|piece| {
                 let length = piece.shape.overall_length();
-                kettle::wiping(piece.kind == Kind::Rod, length, input.basket_length)
+                kettle::wiping(piece.kind.is_rod(), length, input.basket_length)
             }),
         })
     }

@@ -57,16 +57,19 @@ static LOADS: [Choice; 3] = [
     Choice::new("area", "Area"),
 ];
 
-static KINDS: [Choice; 8] = [
-    Choice::new(Kind::HexBolt.key(), "Hex bolt"),
-    Choice::new(Kind::HexScrew.key(), "Hex screw, threaded to the head"),
-    Choice::new(Kind::StructuralBolt.key(), "Heavy hex structural bolt"),
-    Choice::new(Kind::SocketScrew.key(), "Socket head cap screw"),
-    Choice::new(Kind::Rod.key(), "Threaded rod or stud"),
-    Choice::new(Kind::HexNut.key(), "Hex nut"),
-    Choice::new(Kind::HeavyHexNut.key(), "Heavy hex nut"),
-    Choice::new(Kind::Washer.key(), "Plain washer"),
-];
+#[allow(
+    clippy::indexing_slicing,
+    reason = "evaluated when it is compiled: a place beyond the end is no build"
+)]
+static KINDS: [Choice; Kind::ALL.len()] = {
+    let mut choices = [Choice::new("", ""); Kind::ALL.len()];
+    let mut at = 0;
+    while at < Kind::ALL.len() {
+        choices[at] = Choice::new(Kind::ALL[at].key(), Kind::ALL[at].name());
+        at += 1;
+    }
+    choices
+};
 
 static LENGTHS: [&Unit; 3] = [&unit::MM, &unit::INCH, &unit::M];
 static MASSES: [&Unit; 3] = [&unit::KG, &unit::LB, &unit::TONNE];
@@ -92,16 +95,7 @@ pub const LENGTH: Field = Field::quantity(
     "50 mm",
 )
 .hint("Under the head; of a rod, the whole length.")
-.when(
-    "part",
-    &[
-        Kind::HexBolt.key(),
-        Kind::HexScrew.key(),
-        Kind::StructuralBolt.key(),
-        Kind::SocketScrew.key(),
-        Kind::Rod.key(),
-    ],
-);
+.when("part", Kind::KEYS_WITH_LENGTH);
 /// Sizes that differ from the standard's.
 pub const SIZES: Field = Field::text("sizes", "Own sizes", "")
     .hint("Only where the part is not standard: k = 11 mm; s = 25. The sizes in use are listed below.")

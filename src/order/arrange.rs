@@ -46,7 +46,7 @@ fn headline(processes: &[ProcessAssessment; 3]) -> String {
 /// The order line as it was understood.
 fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
     let thread = match line.part {
-        crate::part::Kind::Washer => format!("for {}", line.thread),
+        _ if !line.part.has_mate() => format!("for {}", line.thread),
         _ if line.part.is_nut() => line.thread.to_string(),
         _ => format!("{} {}", line.thread, bolt_class(line)),
     };

@@ -2,7 +2,6 @@
 
 use super::OrderLine;
 use crate::coat::Process;
-use crate::part;
 use crate::quantity::Length;
 use crate::table::Refusal;
 use crate::thread::ToleranceClass;
@@ -46,7 +45,7 @@ pub struct Mates {
 impl Mates {
     /// The thread of this line; a washer has none.
     pub fn of(line: &OrderLine) -> Self {
-        let threaded = line.part != part::Kind::Washer;
+        let threaded = line.part.has_mate();
         let nut = |allowance| Some((allowance, overtap::nut(line.thread, allowance).ok()?.limits));
         Self {
             bolt: threaded.then(|| limits::bolt(line.thread, bolt_class(line))),

@@ -201,21 +201,22 @@ fn dip(line: &OrderLine) -> tempering::Case {
 }
 
 fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reasons: &mut Vec<Reason>) {
-    let washer = line.part == part::Kind::Washer;
+    let flat = line.part.is_flat();
     let longer = |limit: Length| line.length.is_some_and(|length| length > limit);
     match process {
         Process::HotDip => {
-            if !washer {
+            if line.part.has_mate() {
                 kettle_thread(line, reasons);
-            } else {
+            }
+            if flat {
                 reasons.push(Reason::WashersStick);
             }
-            if line.part == part::Kind::Rod && longer(hotdip_process::LONGEST_ROD) {
+            if line.part.is_rod() && longer(hotdip_process::LONGEST_ROD) {
                 reasons.push(Reason::LongForKettle);
             }
         }
         Process::Mechanical => {
-            if washer {
+            if flat {
                 reasons.push(Reason::BeadsPart);
             }
             if let Some(mass) = piece.filter(|mass| *mass > mechanical_process::HEAVIEST_PIECE) {
@@ -225,7 +226,7 @@ fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reason
                 reasons.push(Reason::LongForBarrel);
             }
         }
-        Process::Electroplated if washer => reasons.push(Reason::WashersNest),
+        Process::Electroplated if flat => reasons.push(Reason::WashersNest),
         Process::Electroplated => {}
     }
 }

@@ -72,7 +72,7 @@ fn typed(reader: &mut Reader<'_>) -> Option<OrderLine> {
     let designation = reader.parsed("thread", Designation::read);
     let length = reader.quantity::<Length>("length");
     let quantity = reader.count("quantity");
-    let steel = steel(reader, designation.map(|it| it.thread));
+    let steel = steel(reader, part, designation.map(|it| it.thread));
     let temper = reader.quantity::<Temperature>("temper");
     let nut = nut(reader, designation.map(|it| it.thread));
     let washer = mate(reader, "washer", "washers", None);
@@ -112,17 +112,20 @@ const OTHER_HALF: &str =
 
 /// The steel and what was done to it; a grade that its standard does not have in this size is a problem
 /// of the field.
-fn steel(reader: &mut Reader<'_>, thread: Option<Thread>) -> Option<State> {
+fn steel(reader: &mut Reader<'_>, part: Option<part::Kind>, thread: Option<Thread>) -> Option<State> {
     let grade = reader.choice("steel", |key| match key {
         "hardness" => Some(None),
         _ => Grade::of_key(key).map(Some),
     });
     let hardness = reader.hardness("hardness");
     let yes = |key: &str| Some(key == "yes");
-    let (case_hardened, cold_worked) = (reader.choice("case", yes)?, reader.choice("cold", yes)?);
+    let usually = part.is_some_and(|part| part.usual_steel() == part::UsualSteel::CaseHardened);
+    let case = reader.choice("case", |key| Some((key != "usual").then_some(key == "yes")))?;
+    let cold_worked = reader.choice("cold", yes)?;
+    let case_hardened = case.unwrap_or(usually);
     let Some(grade) = grade else {
         // How it was treated is judged only on a steel that is known.
-        if (case_hardened || cold_worked) && reader.is_empty("steel") {
+        if (case == Some(true) || cold_worked) && reader.is_empty("steel") {
             reader.problem("steel", Fault::Missing);
         }
         return None;

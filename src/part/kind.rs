@@ -1,26 +1,66 @@
-//! The kinds of part, by the names the trade gives them.
+//! The kinds of part, by the names the trade gives them, and what each kind is.
 
 use std::fmt;
 
-/// A kind of part.
+use crate::source::{Document, document};
+
+mod read;
+
+/// What a kind of part is, whatever its size: one row a kind.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Kind {
-    /// Hexagon head bolt, threaded over a part of its length.
-    HexBolt,
-    /// Hexagon head screw, threaded to the head.
-    HexScrew,
-    /// Heavy hex structural bolt, inch.
-    StructuralBolt,
-    /// Hexagon nut.
-    HexNut,
-    /// Heavy hex nut, inch.
-    HeavyHexNut,
-    /// Plain washer: ISO 7089 for metric threads, ASTM F436 for inch threads.
+struct Row {
+    key: &'static str,
+    name: &'static str,
+    form: Form,
+    thread: Threaded,
+    has_length: bool,
+    steel: UsualSteel,
+    metric: &'static Document,
+    inch: &'static Document,
+}
+
+/// The form of a part.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Form {
+    /// A head, or an eye, on a shank: bolts and screws.
+    Bolt,
+    /// A bar without a head: rods, studs, set screws, bows.
+    Bar,
+    /// A nut.
+    Nut,
+    /// A washer, flat or sprung.
     Washer,
-    /// Hexagon socket head cap screw.
-    SocketScrew,
-    /// Threaded rod, or a stud threaded over its whole length.
-    Rod,
+    /// An open ring that springs into a groove.
+    Ring,
+    /// A pin.
+    Pin,
+    /// Anything else: only its area and its mass are known.
+    Other,
+}
+
+/// Whether a part has a thread, and what that thread goes into.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Threaded {
+    /// A thread outside, for a nut or a tapped hole.
+    Outside,
+    /// A thread inside.
+    Inside,
+    /// A thread outside that cuts or forms its own mate: no nut takes it, and its size is no
+    /// machine thread's.
+    Forming,
+    /// No thread: its size is that of the thread, the shaft or the hole it goes on or into.
+    Not,
+}
+
+/// The steel a kind of part usually has, where the order does not say.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum UsualSteel {
+    /// By its grade or property class.
+    ByGrade,
+    /// Case-hardened: a hard skin over a softer core.
+    CaseHardened,
+    /// Spring steel, hardened through.
+    Spring,
 }
 
 /// A text that names no kind of part.
@@ -30,31 +70,135 @@ pub struct Unknown {
     pub text: String,
 }
 
+macro_rules! kinds {
+    ($($(#[$doc:meta])* $variant:ident: $key:literal, $name:literal,
+        $form:ident, $thread:ident, $length:literal, $steel:ident, $metric:ident, $inch:ident;)+) => {
+        /// A kind of part.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+        pub enum Kind {
+            $($(#[$doc])* $variant,)+
+        }
+
+        impl Kind {
+            /// All kinds in the order of the trade: bolts, screws, studs, nuts, washers, rings and
+            /// pins, anything else.
+            pub const ALL: [Self; [$($key),+].len()] = [$(Self::$variant),+];
+
+            const fn row(self) -> Row {
+                match self {
+                    $(Self::$variant => Row {
+                        key: $key,
+                        name: $name,
+                        form: Form::$form,
+                        thread: Threaded::$thread,
+                        has_length: $length,
+                        steel: UsualSteel::$steel,
+                        metric: &document::$metric,
+                        inch: &document::$inch,
+                    },)+
+                }
+            }
+        }
+    };
+}
+
+// Key, name, form, thread, whether a length is stated, usual steel, and the documents that give
+// the sizes for metric and for inch threads.
+kinds! {
+    /// Hexagon head bolt, threaded over a part of its length.
+    HexBolt: "hex-bolt", "hex bolt", Bolt, Outside, true, ByGrade, ISO_4014, ASME_B18_2_1;
+    /// Heavy hex structural bolt.
+    StructuralBolt: "structural-bolt", "heavy hex structural bolt", Bolt, Outside, true, ByGrade, EN_14399, ASME_B18_2_6;
+    /// Hexagon head with a flange below it.
+    FlangeBolt: "flange-bolt", "flange bolt", Bolt, Outside, true, ByGrade, EN_1665, ASME_B18_2_1;
+    /// Round head on a square neck.
+    CarriageBolt: "carriage-bolt", "carriage bolt", Bolt, Outside, true, ByGrade, ISO_8677, ASME_B18_5;
+    /// An eye in place of a head.
+    EyeBolt: "eye-bolt", "eye bolt", Bolt, Outside, true, ByGrade, DIN_444, ASME_B18_15;
+    /// A bar bent to a bow and threaded at both ends.
+    UBolt: "u-bolt", "U-bolt", Bar, Outside, true, ByGrade, DIN_3570, ASME_B18_31_5;
+    /// Hexagon head screw, threaded to the head.
+    HexScrew: "hex-screw", "hex screw, threaded to the head", Bolt, Outside, true, ByGrade, ISO_4017, ASME_B18_2_1;
+    /// Hexagon socket head cap screw.
+    SocketScrew: "socket-screw", "socket head cap screw", Bolt, Outside, true, ByGrade, ISO_4762, ASME_B18_3;
+    /// Countersunk head with a hexagon socket.
+    CountersunkScrew: "countersunk-screw", "countersunk socket screw", Bolt, Outside, true, ByGrade, ISO_10642, ASME_B18_3;
+    /// Button head with a hexagon socket.
+    ButtonScrew: "button-screw", "button head socket screw", Bolt, Outside, true, ByGrade, ISO_7380, ASME_B18_3;
+    /// Set screw with a hexagon socket, without a head.
+    SetScrew: "set-screw", "set screw", Bar, Outside, true, ByGrade, ISO_4026, ASME_B18_3;
+    /// Machine screw with a slotted or recessed head.
+    MachineScrew: "machine-screw", "machine screw", Bolt, Outside, true, ByGrade, ISO_7045, ASME_B18_6_3;
+    /// Tapping screw: it forms its own thread in sheet.
+    TappingScrew: "tapping-screw", "tapping screw", Bolt, Forming, true, CaseHardened, ISO_7049, ASME_B18_6_4;
+    /// Drywall screw with a bugle head.
+    DrywallScrew: "drywall-screw", "drywall screw", Bolt, Forming, true, CaseHardened, EN_14566, ASTM_C1002;
+    /// Stud, threaded over its whole length.
+    Stud: "stud", "stud", Bar, Outside, true, ByGrade, DIN_976, ASME_B18_31_2;
+    /// Threaded rod.
+    Rod: "rod", "threaded rod", Bar, Outside, true, ByGrade, DIN_976, ASME_B18_31_3;
+    /// Anchor rod.
+    AnchorRod: "anchor-rod", "anchor rod", Bar, Outside, true, ByGrade, ASTM_F1554, ASTM_F1554;
+    /// Hexagon nut.
+    HexNut: "hex-nut", "hex nut", Nut, Inside, false, ByGrade, ISO_4032, ASME_B18_2_2;
+    /// Heavy hex nut.
+    HeavyHexNut: "heavy-hex-nut", "heavy hex nut", Nut, Inside, false, ByGrade, ASME_B18_2_4_6M, ASME_B18_2_2;
+    /// Hexagon nut with a flange.
+    FlangeNut: "flange-nut", "flange nut", Nut, Inside, false, ByGrade, ISO_4161, ASME_B18_2_2;
+    /// Square nut.
+    SquareNut: "square-nut", "square nut", Nut, Inside, false, ByGrade, DIN_557, ASME_B18_2_2;
+    /// Prevailing torque nut.
+    LockNut: "lock-nut", "lock nut, prevailing torque", Nut, Inside, false, ByGrade, ISO_7040, ASME_B18_16_6;
+    /// Plain washer: ISO 7089 for metric threads, ASTM F436 for inch threads.
+    Washer: "washer", "plain washer", Washer, Not, false, ByGrade, ISO_7089, ASTM_F436;
+    /// Wide plain washer: ISO 7093-1 for metric threads, type A wide for inch threads.
+    WideWasher: "wide-washer", "wide plain washer", Washer, Not, false, ByGrade, ISO_7093_1, ASME_B18_22_1;
+    /// Narrow plain washer: type A narrow for inch threads.
+    NarrowWasher: "narrow-washer", "narrow plain washer", Washer, Not, false, ByGrade, ISO_7092, ASME_B18_21_1;
+    /// Spring lock washer: one turn of a helix.
+    SpringWasher: "spring-washer", "spring lock washer", Washer, Not, false, Spring, DIN_127, ASME_B18_21_1;
+    /// Conical spring washer.
+    ConicalWasher: "conical-washer", "conical spring washer", Washer, Not, false, Spring, DIN_6796, ASME_B18_21_1;
+    /// Toothed lock washer.
+    ToothedWasher: "toothed-washer", "toothed lock washer", Washer, Not, false, Spring, DIN_6797, ASME_B18_21_1;
+    /// Retaining ring for a shaft.
+    RetainingRing: "retaining-ring", "retaining ring", Ring, Not, false, Spring, DIN_471, ASME_B18_27;
+    /// Retaining ring for a bore.
+    InternalRing: "internal-ring", "retaining ring for a bore", Ring, Not, false, Spring, DIN_472, ASME_B18_27;
+    /// Snap ring of wire or of even section.
+    SnapRing: "snap-ring", "snap ring", Ring, Not, false, Spring, ISO_464, ASME_B18_27;
+    /// Cotter pin, split.
+    CotterPin: "cotter-pin", "cotter pin", Pin, Not, true, ByGrade, ISO_1234, ASME_B18_8_1;
+    /// Slotted spring pin.
+    SpringPin: "spring-pin", "spring pin", Pin, Not, true, Spring, ISO_8752, ASME_B18_8_2;
+    /// Any other part, by its own name: its area and mass are the user's.
+    Other: "other", "other part", Other, Not, false, ByGrade, OWN, OWN;
+}
+
+#[allow(
+    clippy::indexing_slicing,
+    reason = "evaluated when it is compiled: a place beyond the end is no build"
+)]
+static KEYS_WITH_LENGTH: [&str; Kind::ALL.len() + 1] = {
+    let mut keys = [""; Kind::ALL.len() + 1];
+    let mut at = 0;
+    while at < Kind::ALL.len() {
+        if Kind::ALL[at].has_length() {
+            keys[at] = Kind::ALL[at].key();
+        }
+        at += 1;
+    }
+    keys
+};
+
 impl Kind {
-    /// All kinds, bolts first.
-    pub const ALL: [Self; 8] = [
-        Self::HexBolt,
-        Self::HexScrew,
-        Self::StructuralBolt,
-        Self::SocketScrew,
-        Self::Rod,
-        Self::HexNut,
-        Self::HeavyHexNut,
-        Self::Washer,
-    ];
+    /// The keys of the kinds that have a length; the rest of the list stays the empty key, which asks
+    /// for the length as long as no kind is chosen.
+    pub const KEYS_WITH_LENGTH: &'static [&'static str] = &KEYS_WITH_LENGTH;
 
     /// Stable key for links.
     pub const fn key(self) -> &'static str {
-        match self {
-            Self::HexBolt => "hex-bolt",
-            Self::HexScrew => "hex-screw",
-            Self::StructuralBolt => "structural-bolt",
-            Self::HexNut => "hex-nut",
-            Self::HeavyHexNut => "heavy-hex-nut",
-            Self::Washer => "washer",
-            Self::SocketScrew => "socket-screw",
-            Self::Rod => "rod",
-        }
+        self.row().key
     }
 
     /// The kind of that key.
@@ -64,66 +208,63 @@ impl Kind {
 
     /// What the trade calls it.
     pub const fn name(self) -> &'static str {
-        match self {
-            Self::HexBolt => "hex bolt",
-            Self::HexScrew => "hex screw, threaded to the head",
-            Self::StructuralBolt => "heavy hex structural bolt",
-            Self::HexNut => "hex nut",
-            Self::HeavyHexNut => "heavy hex nut",
-            Self::Washer => "plain washer",
-            Self::SocketScrew => "socket head cap screw",
-            Self::Rod => "threaded rod",
-        }
+        self.row().name
+    }
+
+    /// Its form.
+    pub const fn form(self) -> Form {
+        self.row().form
+    }
+
+    /// Whether it has a thread, and of what sort.
+    pub const fn threaded(self) -> Threaded {
+        self.row().thread
     }
 
     /// Whether the part has a length that must be stated.
     pub const fn has_length(self) -> bool {
-        !matches!(self, Self::HexNut | Self::HeavyHexNut | Self::Washer)
+        self.row().has_length
+    }
+
+    /// The steel it usually has.
+    pub const fn usual_steel(self) -> UsualSteel {
+        self.row().steel
+    }
+
+    /// The document that gives its sizes.
+    pub const fn document(self, metric: bool) -> &'static Document {
+        if metric { self.row().metric } else { self.row().inch }
     }
 
     /// Whether it is a nut.
     pub const fn is_nut(self) -> bool {
-        matches!(self, Self::HexNut | Self::HeavyHexNut)
+        matches!(self.form(), Form::Nut)
     }
 
-    /// Reads a kind as people write it: `hex bolt`, `Heavy Hex Nuts`, `stud`, `SHCS`.
-    ///
-    /// # Errors
-    /// [`Unknown`] with the names that would do.
-    pub fn read(text: &str) -> Result<Self, Unknown> {
-        let words: Vec<String> = text
-            .split(|c: char| !c.is_alphabetic() && !c.is_ascii_digit())
-            .filter(|word| !word.is_empty())
-            .map(|word| singular(&word.to_ascii_lowercase()))
-            .collect();
-        let has = |word: &str| words.iter().any(|written| written == word);
-        let hexagonal = has("hex") || has("hexagon") || has("hexagonal");
-        let kind = if has("washer") {
-            Self::Washer
-        } else if has("nut") {
-            if has("heavy") { Self::HeavyHexNut } else { Self::HexNut }
-        } else if has("rod") || has("stud") || has("studding") {
-            Self::Rod
-        } else if has("socket") || has("shcs") {
-            Self::SocketScrew
-        } else if has("structural") || (has("heavy") && (has("bolt") || has("screw"))) {
-            Self::StructuralBolt
-        } else if has("bolt") || (hexagonal && has("cap")) {
-            Self::HexBolt
-        } else if has("cap") && has("screw") {
-            Self::SocketScrew
-        } else if has("screw") || has("setscrew") {
-            Self::HexScrew
-        } else {
-            return Self::from_key(text.trim()).ok_or_else(|| Unknown { text: text.to_owned() });
-        };
-        Ok(kind)
+    /// Whether it is a washer, flat or sprung.
+    pub const fn is_washer(self) -> bool {
+        matches!(self.form(), Form::Washer)
     }
-}
 
-/// `nuts` is a nut; `hex` and `rods` likewise.
-fn singular(word: &str) -> String {
-    word.strip_suffix('s').filter(|rest| rest.len() > 2 && *rest != "shc").unwrap_or(word).to_owned()
+    /// Whether it is an open ring.
+    pub const fn is_ring(self) -> bool {
+        matches!(self.form(), Form::Ring)
+    }
+
+    /// Whether it is thin and flat, so that a heap of it sticks or hooks together.
+    pub const fn is_flat(self) -> bool {
+        self.is_washer() || self.is_ring()
+    }
+
+    /// Whether a nut or a tapped hole belongs to it: a machine thread, outside or inside.
+    pub const fn has_mate(self) -> bool {
+        matches!(self.threaded(), Threaded::Outside | Threaded::Inside)
+    }
+
+    /// Whether it is a straight bar that may be metres long: a rod, a stud, an anchor rod.
+    pub const fn is_rod(self) -> bool {
+        matches!(self, Self::Rod | Self::Stud | Self::AnchorRod)
+    }
 }
 
 impl fmt::Display for Kind {
@@ -139,40 +280,5 @@ impl fmt::Display for Unknown {
             write!(f, "{}{}", if at > 0 { "; " } else { "" }, kind.name())?;
         }
         Ok(())
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn parts_are_read_as_people_write_them() {
-        let cases = [
-            ("hex bolt", Kind::HexBolt),
-            ("Hexagon head bolts", Kind::HexBolt),
-            ("hex cap screw", Kind::HexBolt),
-            ("cap screw", Kind::SocketScrew),
-            ("hex screw", Kind::HexScrew),
-            ("heavy hex bolt", Kind::StructuralBolt),
-            ("Structural bolts", Kind::StructuralBolt),
-            ("nut", Kind::HexNut),
-            ("heavy hex nuts", Kind::HeavyHexNut),
-            ("flat washers", Kind::Washer),
-            ("SHCS", Kind::SocketScrew),
-            ("socket head cap screws", Kind::SocketScrew),
-            ("threaded rod", Kind::Rod),
-            ("studs", Kind::Rod),
-            ("rod", Kind::Rod),
-        ];
-        for (text, kind) in cases {
-            assert_eq!(Kind::read(text), Ok(kind), "{text}");
-        }
-        for kind in Kind::ALL {
-            assert_eq!(Kind::read(kind.name()), Ok(kind), "{}", kind.name());
-            assert_eq!(Kind::read(kind.key()), Ok(kind), "{}", kind.key());
-        }
-        assert!(Kind::read("spring").unwrap_err().to_string().contains("hex bolt"));
-        assert!(Kind::read("").is_err());
     }
 }

@@ -40,13 +40,14 @@ pub fn standard(kind: Kind, thread: impl Into<Profile>, length: Option<Length>) 
         }
         (Kind::Washer, true) => Shape::Washer(iso_washer(profile)?),
         (Kind::Washer, false) => Shape::Washer(inch_washer(profile)?),
-        (Kind::Rod, _) => {
+        (Kind::Rod | Kind::Stud | Kind::AnchorRod, _) => {
             let length = Size::own(long()?);
             Shape::Bolt(Bolt { head: Head::None, profile, length, thread_length: length })
         }
         (Kind::StructuralBolt | Kind::HeavyHexNut, true) | (Kind::SocketScrew, false) => {
             return Err(not_covered(kind, profile));
         }
+        _ => return Err(blank(kind, profile.is_metric)),
     };
     Ok(shape)
 }
@@ -64,7 +65,8 @@ pub fn covered(kind: Kind, metric: bool) -> &'static str {
         (Kind::Washer, false) => "1/4 to 3 in, without 9/16, 1 5/8 and 1 7/8 in",
         (Kind::StructuralBolt | Kind::HeavyHexNut, true) => "inch threads; enter the sizes of a hex part",
         (Kind::SocketScrew, false) => "metric threads; enter the sizes of a metric part",
-        (Kind::Rod, _) => "every thread",
+        (Kind::Rod | Kind::Stud | Kind::AnchorRod, _) => "every thread",
+        _ => "no size yet; enter its own sizes",
     }
 }
 
@@ -79,8 +81,18 @@ fn source_of(kind: Kind, metric: bool) -> Source {
         (Kind::HeavyHexNut, _) => asme_b18_2_2::HEAVY_SOURCE,
         (Kind::Washer, true) => iso_7089::source(crate::source::Basis::Read),
         (Kind::Washer, false) => asme_b18_2_6::washer_source(crate::source::Basis::Read),
-        (Kind::Rod, _) => super::profile::SOURCE,
+        (Kind::Rod | Kind::Stud | Kind::AnchorRod, _) => super::profile::SOURCE,
+        _ => kind.document(metric).memory(""),
     }
+}
+
+/// The document gives the sizes, and they were not found.
+fn blank(kind: Kind, metric: bool) -> Refusal {
+    let what = match kind {
+        Kind::Other => "the shape of a part by its own name".to_owned(),
+        _ => format!("the shape of a {kind}"),
+    };
+    Refusal::blank(&what, kind.document(metric).memory("sizes"))
 }
 
 fn not_covered(kind: Kind, profile: Profile) -> Refusal {

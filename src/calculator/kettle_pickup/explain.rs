@@ -4,7 +4,6 @@ use super::{Input, Outcome};
 use crate::calculator::load::SUM;
 use crate::calculator::{Caution, Figure, Finding, Mark, Note, Report, Section};
 use crate::coat::kettle::{Bath, Wiping};
-use crate::part::Kind;
 use crate::quantity::{Mass, Quantity, Shown, Temperature, unit};
 use crate::steel::tempering;
 use crate::table::hotdip_process as practice;
@@ -94,7 +93,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     }
     let Some(piece) = outcome.load.piece else { return findings };
     let (min, pitch) = practice::LEAST_THREAD;
-    if piece.kind != Kind::Washer && (piece.thread.diameter() < min || piece.thread.pitch() < pitch) {
+    if piece.kind.has_mate() && (piece.thread.diameter() < min || piece.thread.pitch() < pitch) {
         findings.push(Finding::new(
             Mark::Condition,
             format!(
@@ -126,7 +125,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             practice::LONGEST_ROD_SOURCE,
         )),
     });
-    if piece.kind == Kind::Washer {
+    if piece.kind.is_flat() {
         findings.push(Finding::new(
             Mark::Condition,
             "Flat washers bond to each other: agree with the galvanizer what is accepted.",

@@ -4,7 +4,6 @@ use super::{Input, Outcome, working::working};
 use crate::calculator::{Bar, Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleMark, Section};
 use crate::coat::barrel;
 use crate::coat::factor::DEPOSIT;
-use crate::part::Kind;
 use crate::quantity::{Length, Mass, Quantity, Shown, Volume, unit};
 use crate::source::{common_practice, document};
 use crate::table::mechanical_process as practice;
@@ -189,7 +188,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
                 practice::LONGEST_PIECE_SOURCE,
             ));
         }
-        if piece.kind == Kind::Washer {
+        if piece.kind.is_flat() {
             findings.push(Finding::new(
                 Mark::Note,
                 "The beads keep flat washers from nesting; thin light ones can still stick together.",

@@ -1,7 +1,7 @@
 //! What an order line asks, field by field.
 //!
 //! What an order says (part, thread, steel, place …) starts empty and is asked for; only what the
-//! method sets (the bath, neither case-hardened nor formed cold, nothing asked for) has a default.
+//! method sets (the bath, a case as is usual for the part, not formed cold, nothing asked for) has a default.
 
 use super::super::asked;
 use crate::calculator::{About, Bound, Choice, Example, Field};
@@ -36,24 +36,6 @@ static PARTS: [Choice; part::Kind::ALL.len()] = {
         at += 1;
     }
     choices
-};
-
-/// The keys of the kinds with a length; the rest of the list stays the empty key, which asks for the
-/// length as long as no kind is chosen.
-#[allow(
-    clippy::indexing_slicing,
-    reason = "evaluated when it is compiled: a place beyond the end is no build"
-)]
-static LONG: [&str; part::Kind::ALL.len() + 1] = {
-    let mut keys = [""; part::Kind::ALL.len() + 1];
-    let mut at = 0;
-    while at < part::Kind::ALL.len() {
-        if part::Kind::ALL[at].has_length() {
-            keys[at] = part::Kind::ALL[at].key();
-        }
-        at += 1;
-    }
-    keys
 };
 
 /// How many grades are of nuts (`true`) or of washers.
@@ -118,6 +100,8 @@ static PLACES: [Choice; 6] = [
     Choice::new("CX", "CX, extreme: spray, hot and salt"),
 ];
 
+static CASE: [Choice; 3] =
+    [Choice::new("usual", "As usual"), Choice::new("no", "No"), Choice::new("yes", "Yes")];
 static YES_NO: [Choice; 2] = [Choice::new("no", "No"), Choice::new("yes", "Yes")];
 static LENGTHS: [&Unit; 4] = [&unit::MM, &unit::INCH, &unit::M, &unit::FOOT];
 static ALLOWANCES: [&Unit; 4] = [&unit::UM, &unit::MM, &unit::INCH, &unit::MIL];
@@ -144,7 +128,7 @@ pub static FIELDS: [Field; 19] = [
         Bound::PositiveTo(mm(6000.0), "longer bars are cut before they are coated"),
         "",
     )
-    .when("part", &LONG)
+    .when("part", part::Kind::KEYS_WITH_LENGTH)
     .hint("Under the head; of a rod, over all.")
     .optional(),
     Field::count("quantity", "Quantity", 1, 100_000_000, "").hint("Pieces.").optional(),
@@ -161,8 +145,8 @@ pub static FIELDS: [Field; 19] = [
     )
     .when("steel", &["hardness"])
     .hint("The hardest of the part, or the greatest that is allowed."),
-    Field::choice("case", "Case-hardened", &YES_NO, "no")
-        .hint("A hard skin over a softer core, as on self-drilling screws."),
+    Field::choice("case", "Case-hardened", &CASE, "usual")
+        .hint("A hard skin over a softer core: tapping and drywall screws usually are."),
     Field::choice("cold", "Formed cold after heat treatment", &YES_NO, "no")
         .hint("Bent or rolled after hardening."),
     Field::quantity(
@@ -174,13 +158,13 @@ pub static FIELDS: [Field; 19] = [
     )
     .optional()
     .hint("From the mill's certificate; empty takes the least of the standard."),
-    Field::choice("nut", "Nut", &NUTS, NONE).when("part", &LONG),
+    Field::choice("nut", "Nut", &NUTS, NONE).when("part", part::Kind::KEYS_WITH_LENGTH),
     Field::text("nut_class", "Thread of the nut", "")
         .when("nut", &WITH_NUT)
         .hint("As written on the order: 6H, 6AZ, 2B.")
         .optional(),
     Field::count("nuts", "Nuts to a bolt", 1, 8, "1").when("nut", &WITH_NUT),
-    Field::choice("washer", "Washer", &WASHERS, NONE).when("part", &LONG),
+    Field::choice("washer", "Washer", &WASHERS, NONE).when("part", part::Kind::KEYS_WITH_LENGTH),
     Field::count("washers", "Washers to a bolt", 1, 8, "1").when("washer", &WITH_WASHER),
     Field::quantity(
         "own_allowance",
