@@ -2,7 +2,7 @@
 //!
 //! A value is a [`Length`] or a [`Temperature`], never a bare number whose unit one must know.
 //! One table in [`unit`] says which units each quantity may be written in; a new unit is one line
-//! there. Text becomes a quantity in [`number`]; a quantity becomes text as a [`Shown`].
+//! there. Quantities add, subtract, compare and multiply as they are. Text becomes a quantity in [`number`]; a quantity becomes text as a [`Shown`].
 
 pub mod hardness;
 pub mod number;
@@ -80,6 +80,20 @@ impl std::ops::Div<Density> for ArealMass {
     }
 }
 
+impl std::ops::Mul<Volume> for Density {
+    type Output = Mass;
+    fn mul(self, volume: Volume) -> Mass {
+        Mass::from_g(self.g_cm3() * volume.cm3())
+    }
+}
+
+impl std::ops::Div<Density> for Mass {
+    type Output = Volume;
+    fn div(self, density: Density) -> Volume {
+        Volume::from_cm3(self.g() / density.g_cm3())
+    }
+}
+
 impl std::ops::Mul<Area> for ArealMass {
     type Output = Mass;
     fn mul(self, area: Area) -> Mass {
@@ -91,5 +105,22 @@ impl std::ops::Mul<Area> for Stress {
     type Output = Force;
     fn mul(self, area: Area) -> Force {
         Force::from_newton(self.mpa() * area.mm2())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn quantities_reckon_without_their_units() {
+        let (inch, mm) = (Length::from_inch(1.0), Length::from_mm(5.4));
+        assert_eq!(inch - mm, Length::from_mm(20.0));
+        assert_eq!(inch.min(mm), mm);
+        assert_eq!(0.5 * inch, inch / 2.0);
+        assert_eq!((-inch).abs() / inch, 1.0);
+        assert_eq!([mm, mm].into_iter().sum::<Length>(), mm * 2.0);
+        let warmer = Temperature::from_celsius(20.0) + TemperatureDifference::from_kelvin(2.0) * 3.0;
+        assert_eq!(warmer, Temperature::from_celsius(26.0));
     }
 }

@@ -272,7 +272,7 @@ impl Calculator for KettlePickup {
         Ok(Outcome {
             load,
             zinc,
-            share: load.mass.map(|mass| zinc.on_parts.g() / mass.g()),
+            share: load.mass.map(|mass| zinc.on_parts / mass),
             cost: input.price.map(|price| price * zinc.fed.kg()),
             baskets: load.mass.zip(input.basket).map(|(mass, basket)| kettle::baskets(mass, basket)),
             bath: kettle::bath(&Steel { grade: input.grade, diameter, si_p: input.si_p }),

@@ -189,9 +189,9 @@ impl Stated {
     pub fn load(&self) -> Load {
         match *self {
             Self::Count(piece, pieces) => Load::of(piece, f64::from(pieces)),
-            Self::Weight(piece, mass) => Load::of(piece, mass.g() / piece.shape.mass().g()),
+            Self::Weight(piece, mass) => Load::of(piece, mass / piece.shape.mass()),
             Self::Area(area, mass) => {
-                let solid = mass.map(|mass| Volume::from_cm3(mass.g() / STEEL.g_cm3()));
+                let solid = mass.map(|mass| mass / STEEL);
                 Load { piece: None, pieces: None, area, mass, solid }
             }
         }
@@ -204,9 +204,9 @@ impl Load {
         Self {
             piece: Some(piece),
             pieces: Some(pieces),
-            area: Area::from_mm2(shape.surface().mm2() * pieces),
-            mass: Some(Mass::from_g(shape.mass().g() * pieces)),
-            solid: Some(Volume::from_mm3(shape.volume().mm3() * pieces)),
+            area: shape.surface() * pieces,
+            mass: Some(shape.mass() * pieces),
+            solid: Some(shape.volume() * pieces),
         }
     }
 

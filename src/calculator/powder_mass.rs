@@ -323,11 +323,11 @@ impl Calculator for PowderMass {
         };
         let bulk = load.solid.map(|solid| {
             let parts = barrel::bulk_volume(solid, input.solid_share);
-            (parts, Volume::from_mm3(parts.mm3() * input.bead_ratio))
+            (parts, parts * input.bead_ratio)
         });
         let working_volume = input.barrel.map(|(volume, is_total)| {
             let (min, max) = if is_total { practice::WORKING_SHARE } else { (1.0, 1.0) };
-            (Volume::from_mm3(volume.mm3() * min), Volume::from_mm3(volume.mm3() * max))
+            (volume * min, volume * max)
         });
         let loads = bulk
             .zip(working_volume)

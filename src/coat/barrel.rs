@@ -51,9 +51,9 @@ pub fn charge(area: Area, coat: Length, deposit: Density, yielded: f64, flash: L
     Charge {
         areal,
         deposit: zinc,
-        powder: Mass::from_g(zinc.g() / yielded),
+        powder: zinc / yielded,
         copper,
-        copper_sulfate: Mass::from_g(copper.g() * SULFATE_TO_COPPER),
+        copper_sulfate: copper * SULFATE_TO_COPPER,
     }
 }
 
@@ -90,13 +90,13 @@ const BETWEEN: Source = assumed("between 12 and 40 µm: along a straight line fr
 
 /// The coat after each of `count` equal additions; the last is the whole coat.
 pub fn coat_after_each(coat: Length, count: u32) -> impl Iterator<Item = Length> {
-    (1..=count).map(move |number| Length::from_um(coat.um() * f64::from(number) / f64::from(count)))
+    (1..=count).map(move |number| coat * f64::from(number) / f64::from(count))
 }
 
 /// Share of a heap of parts that is steel, where none is stated: from the published load of a barrel.
 pub fn usual_solid_share(steel: Density) -> f64 {
     let (parts, ft3) = practice::PARTS_PER_VOLUME;
-    parts.g() / (Volume::from_ft3(ft3).cm3() * steel.g_cm3())
+    parts / (steel * Volume::from_ft3(ft3))
 }
 
 /// Where that share comes from.
@@ -105,7 +105,7 @@ pub const USUAL_SOLID_SHARE_SOURCE: Source = document::FINISHING_GUIDEBOOK
 
 /// The room a heap takes whose solid share is known.
 pub fn bulk_volume(solid: Volume, solid_share: f64) -> Volume {
-    Volume::from_mm3(solid.mm3() / solid_share)
+    solid / solid_share
 }
 
 /// Mass of a heap of beads.

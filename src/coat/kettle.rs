@@ -27,14 +27,14 @@ pub struct PickUp {
 /// `dross` and `ash` are zinc lost for the zinc on the parts; they belong to the plant.
 pub fn pick_up(area: Area, coat: Length, factor: Density, dross: f64, ash: f64) -> PickUp {
     let on_parts = (factor * coat) * area;
-    let share = |share: f64| Mass::from_g(on_parts.g() * share);
+    let share = |share: f64| on_parts * share;
     PickUp { on_parts, dross: share(dross), ash: share(ash), fed: share(1.0 + dross + ash) }
 }
 
 /// Baskets that a load fills; `capacity` above zero.
 pub fn baskets(load: Mass, capacity: Mass) -> f64 {
     // One part in 10^9 of a basket is no basket.
-    (load.g() / capacity.g() - 1e-9).ceil().max(1.0)
+    (load / capacity - 1e-9).ceil().max(1.0)
 }
 
 /// What decides on the bath.

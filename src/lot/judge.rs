@@ -171,15 +171,9 @@ fn compare(
         };
         if at_least { value >= limit } else { value <= limit }
     };
-    let wrong = if at_least { -gauge.um() } else { gauge.um() };
-    let margin = (value.um() - limit.thickness.um()) * if at_least { 1.0 } else { -1.0 };
-    Comparison {
-        value,
-        limit,
-        margin: Length::from_um(margin),
-        kept: keeps(value),
-        kept_surely: keeps(Length::from_um(value.um() + wrong)),
-    }
+    let wrong = if at_least { -gauge } else { gauge };
+    let margin = if at_least { value - limit.thickness } else { limit.thickness - value };
+    Comparison { value, limit, margin, kept: keeps(value), kept_surely: keeps(value + wrong) }
 }
 
 /// A value counted in the last digit of the printed limit, a half going to the even one.

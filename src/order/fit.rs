@@ -88,7 +88,7 @@ impl Mates {
     /// A nut for hot-dip is tapped after the bath; elsewhere the zinc of both halves shares the room.
     fn both(&self, process: Process, thickness: Length) -> Length {
         let halves = if self.is_nut && process != Process::HotDip { 2.0 } else { 1.0 };
-        Length::from_mm(thickness.mm() * halves)
+        thickness * halves
     }
 }
 

@@ -93,7 +93,7 @@ fn of_class(class: &'static CoatClass, choice: Choice) -> Option<Offer> {
     let (max, max_source) = match (class.average_max, class.process) {
         (Some(limit), _) => (limit.thickness, class.source(&limit)),
         (None, Process::HotDip) => (hotdip_process::SPUN_COAT.1, hotdip_process::SPUN_COAT_SOURCE),
-        (None, _) => (Length::from_um(min.um() * HALF_AGAIN), HALF_AGAIN_SOURCE),
+        (None, _) => (min * HALF_AGAIN, HALF_AGAIN_SOURCE),
     };
     Some(Offer { class, min, max, max_source, choice })
 }

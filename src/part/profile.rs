@@ -57,23 +57,23 @@ impl Profile {
 
     /// Root diameter of the bolt, `d3 = d − 17/24·√3·P = d − 1.2269 P`.
     pub fn root_diameter(&self) -> Length {
-        Length::from_mm(self.diameter.mm() - 17.0 / 24.0 * 3f64.sqrt() * self.pitch.mm())
+        self.diameter - 17.0 / 24.0 * 3f64.sqrt() * self.pitch
     }
 
     /// Minor diameter of the nut, `D1 = D − 5/8·√3·P = D − 1.0825 P`.
     pub fn minor_diameter(&self) -> Length {
-        Length::from_mm(self.diameter.mm() - 5.0 / 8.0 * 3f64.sqrt() * self.pitch.mm())
+        self.diameter - 5.0 / 8.0 * 3f64.sqrt() * self.pitch
     }
 
     /// Developed area of the bolt's thread against the plain cylinder of its nominal diameter.
     pub fn bolt_factor(&self) -> f64 {
-        let ratio = self.root_diameter().mm() / self.diameter.mm();
+        let ratio = self.root_diameter() / self.diameter;
         BOLT_CREST + BOLT_ROOT * ratio + BOLT_FLANKS * (1.0 + ratio)
     }
 
     /// Developed area of the nut's thread against the plain cylinder of its nominal diameter.
     pub fn nut_factor(&self) -> f64 {
-        let ratio = self.minor_diameter().mm() / self.diameter.mm();
+        let ratio = self.minor_diameter() / self.diameter;
         NUT_CREST * ratio + NUT_ROOT + NUT_FLANKS * (1.0 + ratio)
     }
 

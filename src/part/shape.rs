@@ -135,8 +135,7 @@ impl Shape {
 
     /// The mass in steel.
     pub fn mass(&self) -> Mass {
-        // g/cm³ is mg/mm³.
-        Mass::from_g(self.volume().mm3() * STEEL.g_m2_um() / 1000.0)
+        STEEL * self.volume()
     }
 
     /// The greatest extent along the axis.

@@ -1,5 +1,7 @@
 //! The units, one table a quantity.
 
+use std::ops::{Add, Div, Mul, Neg, Sub};
+
 use super::Quantity;
 
 /// A unit a quantity can be written in: `base = number × factor + offset`.
@@ -28,9 +30,11 @@ impl Unit {
 
 /// Declares the quantities with their units.
 ///
-/// A unit's line is `constructor getter STATIC: factor, offset; "symbol", "name", ["also"];`.
+/// A unit's line is `constructor getter STATIC: factor, offset; "symbol", "name", ["also"];`. Quantities
+/// add, subtract, compare and are multiplied by numbers, but for those marked `: absolute`, whose zero
+/// was chosen: the sum of two of them means nothing.
 macro_rules! quantities {
-    ($($(#[$doc:meta])* $name:ident {
+    ($($(#[$doc:meta])* $name:ident $(: $absolute:ident)? {
         $($from:ident $get:ident $unit:ident: $factor:expr, $offset:expr; $symbol:literal, $spoken:literal, [$($also:literal),*];)+
     })+) => {
         /// What a unit measures.
@@ -52,7 +56,15 @@ macro_rules! quantities {
                     #[doc = concat!("The number in ", $spoken, ".")]
                     pub const fn $get(self) -> f64 { (self.0 - $offset) / $factor }
                 )+
+                /// The smaller of the two.
+                #[must_use]
+                pub const fn min(self, other: Self) -> Self { Self(self.0.min(other.0)) }
+                /// The larger of the two.
+                #[must_use]
+                pub const fn max(self, other: Self) -> Self { Self(self.0.max(other.0)) }
             }
+
+            sums!($name $($absolute)?);
 
             impl Quantity for $name {
                 const DIMENSION: Dimension = Dimension::$name;
@@ -70,6 +82,70 @@ macro_rules! quantities {
         )+
         /// Every unit of every quantity but hardness, in the order of this file.
         pub static ALL: &[&Unit] = &[$($(&$unit),+),+];
+    };
+}
+
+/// What a quantity with a true zero can do.
+macro_rules! sums {
+    ($name:ident absolute) => {};
+    ($name:ident) => {
+        impl $name {
+            /// None of it.
+            pub const ZERO: Self = Self(0.0);
+            /// Its size without the sign.
+            #[must_use]
+            pub const fn abs(self) -> Self {
+                Self(self.0.abs())
+            }
+        }
+        impl Add for $name {
+            type Output = Self;
+            fn add(self, other: Self) -> Self {
+                Self(self.0 + other.0)
+            }
+        }
+        impl Sub for $name {
+            type Output = Self;
+            fn sub(self, other: Self) -> Self {
+                Self(self.0 - other.0)
+            }
+        }
+        impl Neg for $name {
+            type Output = Self;
+            fn neg(self) -> Self {
+                Self(-self.0)
+            }
+        }
+        impl Mul<f64> for $name {
+            type Output = Self;
+            fn mul(self, number: f64) -> Self {
+                Self(self.0 * number)
+            }
+        }
+        impl Mul<$name> for f64 {
+            type Output = $name;
+            fn mul(self, quantity: $name) -> $name {
+                $name(self * quantity.0)
+            }
+        }
+        impl Div<f64> for $name {
+            type Output = Self;
+            fn div(self, number: f64) -> Self {
+                Self(self.0 / number)
+            }
+        }
+        /// How many times the other one it is.
+        impl Div for $name {
+            type Output = f64;
+            fn div(self, other: Self) -> f64 {
+                self.0 / other.0
+            }
+        }
+        impl std::iter::Sum for $name {
+            fn sum<I: Iterator<Item = Self>>(all: I) -> Self {
+                all.fold(Self::ZERO, Self::add)
+            }
+        }
     };
 }
 
@@ -120,7 +196,7 @@ quantities! {
         from_lb lb LB: 453.59237, 0.0; "lb", "pounds", ["lbs", "pound"];
     }
     /// A temperature, held in degrees Celsius.
-    Temperature {
+    Temperature: absolute {
         from_celsius celsius CELSIUS: 1.0, 0.0; "°C", "degrees Celsius", ["C", "degC", "celsius", "ºC"];
         from_fahrenheit fahrenheit FAHRENHEIT: 5.0 / 9.0, -160.0 / 9.0; "°F", "degrees Fahrenheit", ["F", "degF", "fahrenheit", "ºF"];
         from_kelvin kelvin KELVIN: 1.0, -273.15; "K", "kelvin", [];

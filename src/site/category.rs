@@ -111,7 +111,7 @@ mod tests {
         for (milder, harsher) in Category::ALL.into_iter().zip(Category::ALL.into_iter().skip(1)) {
             assert_eq!(harsher.rates().lower, Some(milder.rates().upper));
             assert_eq!(Category::of_rate(milder.rates().upper), Ok(milder));
-            let just_above = Rate::from_um_year(milder.rates().upper.um_year() * 1.001);
+            let just_above = milder.rates().upper * 1.001;
             assert_eq!(Category::of_rate(just_above), Ok(harsher));
         }
     }

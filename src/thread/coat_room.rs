@@ -86,9 +86,9 @@ pub fn thickest(thread: Thread, pair: Pair, unevenness: f64, coated: Coated) -> 
         NutChoice::ToleranceClass(class) => limits::nut(thread, class)?,
         NutChoice::Over(allowance) => overtap::nut(thread, allowance)?.limits,
     };
-    let none = Length::from_mm(0.0);
-    let thickest = fit::fit(bolt, Coat { min: none, max: none, unevenness }, nut).thickest;
-    Ok(Length::from_mm(thickest.mm() / coated.parts()))
+    let bare = Coat { min: Length::ZERO, max: Length::ZERO, unevenness };
+    let thickest = fit::fit(bolt, bare, nut).thickest;
+    Ok(thickest / coated.parts())
 }
 
 /// The least diametral allowance on a standard nut with which a bolt of this class takes the coat.
@@ -104,11 +104,11 @@ pub fn allowance_needed(
 ) -> Result<Length, Refusal> {
     let bare = limits::bolt(thread, bolt)?;
     let standard = limits::nut(thread, overtap::standard_class(thread))?;
-    let max = Length::from_mm(max.mm() * coated.parts());
+    let max = max * coated.parts();
     let fit = fit::fit(bare, Coat { min: max, max, unevenness }, standard);
-    let short = fit.pitch.min.mm().min(fit.major_min.mm()).min(fit.minor_min.mm());
+    let short = fit.pitch.min.min(fit.major_min).min(fit.minor_min);
     // Room to spare needs no allowance.
-    Ok(Length::from_mm((-short).max(0.0)))
+    Ok((-short).max(Length::ZERO))
 }
 
 impl Coated {
@@ -123,7 +123,7 @@ impl Coated {
 
 /// The deviation that ISO 4042 asks for under a coat of a nominal thickness.
 pub fn iso_4042_deviation(thickness: Length, column: Column) -> Length {
-    Length::from_mm(column.factor() * thickness.mm())
+    column.factor() * thickness
 }
 
 /// The thickest coat by the quarter rule: a quarter of the bolt's allowance, so that the coated
@@ -132,7 +132,7 @@ pub fn iso_4042_deviation(thickness: Length, column: Column) -> Length {
 /// # Errors
 /// Refuses a class that the thread does not have.
 pub fn quarter(thread: Thread, bolt: ToleranceClass) -> Result<Length, Refusal> {
-    Ok(Length::from_mm(limits::bolt(thread, bolt)?.allowance().mm() / fit::PITCH_GROWTH))
+    Ok(limits::bolt(thread, bolt)?.allowance() / fit::PITCH_GROWTH)
 }
 
 /// Where the quarter rule is published.

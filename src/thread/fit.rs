@@ -122,9 +122,7 @@ pub enum Diameter {
 /// A coated bolt in a nut, judged at its worst corner: greatest bolt, greatest coat, least nut.
 pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
     let coated = coated(bare, coat);
-    let left = |nut: Length, bolt: Length| Length::from_mm(nut.mm() - bolt.mm());
-    let pitch =
-        Limits { min: left(nut.pitch.min, coated.pitch.max), max: left(nut.pitch.max, coated.pitch.min) };
+    let pitch = Limits { min: nut.pitch.min - coated.pitch.max, max: nut.pitch.max - coated.pitch.min };
     let [_, nominal, _] = corners(bare, coat, nut);
     let [_, pitch_nominal, _] = nominal.room;
     let room = room(&bare, &nut, coat.unevenness);
@@ -133,8 +131,8 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
         coated,
         nut,
         pitch,
-        major_min: left(nut.major_min, coated.major.max),
-        minor_min: left(nut.minor.min, coated.minor_max),
+        major_min: nut.major_min - coated.major.max,
+        minor_min: nut.minor.min - coated.minor_max,
         pitch_nominal,
         thickest: room.thickest,
         thickest_even: room.thickest_even,
@@ -217,14 +215,14 @@ pub fn overlap(bolt: BoltLimits, nut: NutLimits, pitch: Length) -> f64 {
 /// A bolt thread with its coat on.
 pub fn coated(bare: BoltLimits, coat: Coat) -> Coated {
     let grown = |limits: Limits, growth: f64, min: f64, max: f64| Limits {
-        min: Length::from_mm(limits.min.mm() + growth * min * coat.min.mm()),
-        max: Length::from_mm(limits.max.mm() + growth * max * coat.max.mm()),
+        min: limits.min + growth * min * coat.min,
+        max: limits.max + growth * max * coat.max,
     };
     let thickest = 1.0 + coat.unevenness;
     Coated {
         major: grown(bare.major, CREST_GROWTH, 1.0 - coat.unevenness, 1.0),
         pitch: grown(bare.pitch, PITCH_GROWTH, 1.0, thickest),
-        minor_max: Length::from_mm(bare.minor_max.mm() + CREST_GROWTH * thickest * coat.max.mm()),
+        minor_max: bare.minor_max + CREST_GROWTH * thickest * coat.max,
     }
 }
 

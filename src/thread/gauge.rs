@@ -1,6 +1,5 @@
 //! Gauge limits before and after a coat, and what a coated thread must be cut to.
 
-use crate::quantity::Length;
 use crate::source::{Source, document};
 use crate::table::Refusal;
 
@@ -47,8 +46,8 @@ pub struct BeforeCoat {
 /// tolerance can take.
 pub fn before_coat(after_major: Limits, after_pitch: Limits, coat: Coat) -> Option<BeforeCoat> {
     let less = |limits: Limits, growth: f64| Limits {
-        min: Length::from_mm(limits.min.mm() - growth * coat.min.mm()),
-        max: Length::from_mm(limits.max.mm() - growth * coat.max.mm()),
+        min: limits.min - growth * coat.min,
+        max: limits.max - growth * coat.max,
     };
     let before =
         BeforeCoat { major: less(after_major, CREST_GROWTH), pitch: less(after_pitch, PITCH_GROWTH) };

@@ -102,24 +102,24 @@ fn wrong_class(
 impl Limits {
     /// From a least value and a tolerance above it.
     pub fn up(min: Length, tolerance: Length) -> Self {
-        Self { min, max: Length::from_mm(min.mm() + tolerance.mm()) }
+        Self { min, max: min + tolerance }
     }
 
     /// From a greatest value and a tolerance below it.
     pub fn down(max: Length, tolerance: Length) -> Self {
-        Self { min: Length::from_mm(max.mm() - tolerance.mm()), max }
+        Self { min: max - tolerance, max }
     }
 
     /// Both limits moved by the same length.
     pub fn moved(self, by: Length) -> Self {
-        Self { min: Length::from_mm(self.min.mm() + by.mm()), max: Length::from_mm(self.max.mm() + by.mm()) }
+        Self { min: self.min + by, max: self.max + by }
     }
 }
 
 impl BoltLimits {
     /// The allowance: how far below the basic size the zone begins.
     pub fn allowance(&self) -> Length {
-        Length::from_mm(0.0 - self.deviation.value.mm())
+        Length::ZERO - self.deviation.value
     }
 }
 
@@ -127,13 +127,10 @@ impl NutLimits {
     /// The same nut with every diameter larger by a diametral allowance.
     pub fn widened(self, by: Printed) -> Self {
         Self {
-            major_min: Length::from_mm(self.major_min.mm() + by.value.mm()),
+            major_min: self.major_min + by.value,
             pitch: self.pitch.moved(by.value),
             minor: self.minor.moved(by.value),
-            deviation: Printed {
-                value: Length::from_mm(self.deviation.value.mm() + by.value.mm()),
-                source: by.source,
-            },
+            deviation: Printed { value: self.deviation.value + by.value, source: by.source },
             ..self
         }
     }

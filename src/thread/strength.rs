@@ -96,7 +96,7 @@ pub fn strength(joint: &Joint, sizes: Sizes) -> Result<Strength, Refusal> {
     let bolt_area = shear_area::bolt_with_bell(sizes, joint.engagement)?;
     let nut_area = shear_area::nut(sizes, joint.engagement)?;
     let ratio = joint.nut_tensile.mpa() * nut_area.mm2() / (joint.bolt_tensile.mpa() * bolt_area.mm2());
-    let c1 = factor::c1(joint.across_flats.mm() / joint.diameter.mm())?;
+    let c1 = factor::c1(joint.across_flats / joint.diameter)?;
     let (c2, c3) = (factor::c2(ratio)?, factor::c3(ratio)?);
     let strips = |tensile: Stress, area: Area, bending: f64| {
         Force::from_newton(SHEAR_SHARE * tensile.mpa() * area.mm2() * c1 * bending)
@@ -132,7 +132,7 @@ impl Strength {
 
     /// By how much stripping lies above the bolt's breaking, as a share; below zero it comes first.
     pub fn margin(&self) -> f64 {
-        self.strips().1.newton() / self.bolt_breaks.newton() - 1.0
+        self.strips().1 / self.bolt_breaks - 1.0
     }
 }
 

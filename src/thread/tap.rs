@@ -21,7 +21,7 @@ pub fn h_numbers(basic: Length, pitch: Limits) -> Option<(u32, u32)> {
 
 /// The pitch diameter of a tap of this H number, least and greatest.
 pub fn h_limits(basic: Length, number: u32) -> Limits {
-    let at = |steps: f64| Length::from_mm(basic.mm() + steps * STEP.mm());
+    let at = |steps: f64| basic + steps * STEP;
     Limits { min: at(f64::from(number) - 1.0), max: at(f64::from(number)) }
 }
 

@@ -43,7 +43,7 @@ pub fn bolt(thread: Thread) -> Result<Bolt, Refusal> {
         ));
     }
     let limits = limits::bolt(thread, CLASS)?;
-    let less = |basic: Length| Length::from_mm(basic.mm() + limits.deviation.value.mm());
+    let less = |basic: Length| basic + limits.deviation.value;
     let (pitch_diameter, root_diameter) = (less(thread.pitch_diameter()), less(thread.root_diameter()));
     let mean = (pitch_diameter.mm() + root_diameter.mm()) / 2.0;
     Ok(Bolt {

@@ -232,7 +232,7 @@ fn working(input: &Input, outcome: &Outcome) -> Working {
     }
     if let (Some(_), Some(mass), Some(basket)) = (outcome.baskets, outcome.load.mass, input.basket) {
         working
-            .step("baskets, before rounding up", "B", "M / M_B", Shown::plain(mass.g() / basket.g(), 2), SUM)
+            .step("baskets, before rounding up", "B", "M / M_B", Shown::plain(mass / basket, 2), SUM)
             .given("M", mass.show(&unit::KG, 2))
             .given("M_B", basket.show(&unit::KG, 2));
     }

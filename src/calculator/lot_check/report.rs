@@ -215,8 +215,8 @@ fn compared(input: &Input, named: &Named<'_>) -> Finding {
     let value = input.show(comparison.value);
     let relation = if *at_least { "least" } else { "greatest" };
     let limit = comparison.limit.printed;
-    let margin = input.show(Length::from_um(comparison.margin.um().abs()));
-    let share = Shown::percent((comparison.margin.um() / comparison.limit.thickness.um()).abs(), 1);
+    let margin = input.show(comparison.margin.abs());
+    let share = Shown::percent((comparison.margin / comparison.limit.thickness).abs(), 1);
     let (mark, text) = match (comparison.kept, comparison.kept_surely) {
         (true, true) => {
             (Mark::Met, format!("{what} {value} keeps the {relation} of {limit} by {margin} ({share})."))

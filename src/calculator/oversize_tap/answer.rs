@@ -162,7 +162,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
     let fit = &outcome.fit;
     let (nut, bare) = (fit.nut, fit.bare);
     let growth = fit::GROWTH;
-    let widest = Length::from_mm(input.coat.max.mm() * (1.0 + input.coat.unevenness));
+    let widest = input.coat.max * (1.0 + input.coat.unevenness);
     let mut working = Working::default();
     working
         .step(

@@ -187,7 +187,7 @@ fn cost(input: &Input, outcome: &Outcome) -> Finding {
             Finding::new(Mark::Note, text, document::ARITHMETIC.computed("depth of thread in contact"))
         }
         Way::Under => {
-            let lost = 1.0 - outcome.stress_area.mm2() / outcome.standard_area.mm2();
+            let lost = 1.0 - outcome.stress_area / outcome.standard_area;
             let text = format!(
                 "The bolt's stress area falls from {} to {}, by {}.",
                 area(outcome.standard_area, input.thread),

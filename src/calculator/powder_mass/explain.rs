@@ -39,7 +39,7 @@ fn weight(mass: Mass) -> Shown {
 }
 
 pub(super) fn each(mass: Mass, number: f64) -> Mass {
-    Mass::from_g(mass.g() / number)
+    mass / number
 }
 
 fn litres(volume: Volume) -> Shown {
@@ -102,7 +102,7 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
     if let (Some((_, loads)), Some((parts, beads))) = (outcome.loads, outcome.bulk)
         && loads > 1.0
     {
-        let volume = |whole: Volume| litres(Volume::from_mm3(whole.mm3() / loads));
+        let volume = |whole: Volume| litres(whole / loads);
         let portion = each(charge.powder, loads * f64::from(outcome.additions.0));
         let mut figures = vec![
             Figure::one("", "Zinc powder", weight(each(charge.powder, loads))),
@@ -120,8 +120,7 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
     if let Some((_, beads)) = outcome.bulk {
         let figures = practice::BEAD_MIX.map(|(share, from, to)| {
             let name = format!("{from} to {to} mm, {}", Shown::percent(share, 0));
-            Figure::one("", name, litres(Volume::from_mm3(beads.mm3() * share)))
-                .source(practice::BEAD_MIX_SOURCE)
+            Figure::one("", name, litres(beads * share)).source(practice::BEAD_MIX_SOURCE)
         });
         sections
             .push(Section { title: "Mix of the beads, about half large".into(), figures: figures.into() });

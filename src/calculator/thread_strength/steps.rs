@@ -117,7 +117,7 @@ fn factors(working: &mut Working, outcome: &Outcome) {
     let (joint, min) = (&outcome.pair.joint, &outcome.pair.min);
     let ratio = Shown::plain(min.ratio, 4);
     let c1 = Shown::plain(min.c1, 4);
-    if joint.across_flats.mm() / joint.diameter.mm() >= RIGID {
+    if joint.across_flats / joint.diameter >= RIGID {
         let meaning = "the nut is wide enough not to open: s/D of 1.8 or more";
         working.table(meaning, "C1", c1, factor::SOURCE);
     } else {

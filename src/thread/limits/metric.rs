@@ -20,14 +20,14 @@ pub(super) fn bolt(thread: Thread, class: BoltClass) -> Result<BoltLimits, Refus
     let es = deviation.value;
     let major_tolerance = tolerance(Tolerance::BoltMajor, class.crest, d, p)?;
     let pitch_tolerance = tolerance(Tolerance::BoltPitch, class.pitch, d, p)?;
-    let major = Limits::down(sum(d, es), major_tolerance.value);
-    let pitch = Limits::down(sum(thread.pitch_diameter(), es), pitch_tolerance.value);
+    let major = Limits::down(d + es, major_tolerance.value);
+    let pitch = Limits::down(thread.pitch_diameter() + es, pitch_tolerance.value);
     Ok(BoltLimits {
         major,
         pitch,
-        minor_max: sum(thread.minor_diameter(), es),
-        root_max: Length::from_mm(pitch.max.mm() - 2.0 * max_depth(p, pitch_tolerance.value).mm()),
-        root_min: Some(Length::from_mm(pitch.min.mm() - (H - 2.0 * ROOT_RADIUS) * p.mm())),
+        minor_max: thread.minor_diameter() + es,
+        root_max: pitch.max - 2.0 * max_depth(p, pitch_tolerance.value),
+        root_min: Some(pitch.min - (H - 2.0 * ROOT_RADIUS) * p),
         deviation,
         pitch_tolerance,
         major_tolerance,
@@ -41,9 +41,9 @@ pub(super) fn nut(thread: Thread, class: NutClass) -> Result<NutLimits, Refusal>
     let pitch_tolerance = tolerance(Tolerance::NutPitch, class.pitch, d, p)?;
     let minor_tolerance = tolerance(Tolerance::NutMinor, class.crest, d, p)?;
     Ok(NutLimits {
-        major_min: sum(d, ei),
-        pitch: Limits::up(sum(thread.pitch_diameter(), ei), pitch_tolerance.value),
-        minor: Limits::up(sum(thread.minor_diameter(), ei), minor_tolerance.value),
+        major_min: d + ei,
+        pitch: Limits::up(thread.pitch_diameter() + ei, pitch_tolerance.value),
+        minor: Limits::up(thread.minor_diameter() + ei, minor_tolerance.value),
         deviation,
         pitch_tolerance,
         minor_tolerance,
@@ -88,8 +88,4 @@ fn max_depth(pitch: Length, pitch_tolerance: Length) -> Length {
     let c = 1.0 - t / (4.0 * r);
     let cosine = c / 2.0 + 0.75f64.sqrt() * (1.0 - c * c).sqrt();
     Length::from_mm(H * p / 4.0 - r * (1.0 - cosine) + t / 2.0)
-}
-
-fn sum(a: Length, b: Length) -> Length {
-    Length::from_mm(a.mm() + b.mm())
 }

@@ -83,7 +83,7 @@ fn same(printed: f64, asked: f64) -> bool {
 /// Counted from the basic minor diameter, so that tapping over does not seem to add thread.
 pub fn countersink(thread: Thread) -> Length {
     let (_, widest) = iso_4032::COUNTERSINK;
-    Length::from_mm((widest * thread.diameter().mm() - thread.minor_diameter().mm()) / 2.0)
+    (widest * thread.diameter() - thread.minor_diameter()) / 2.0
 }
 
 /// Where the countersink comes from.

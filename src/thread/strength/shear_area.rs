@@ -40,9 +40,9 @@ pub fn bolt(sizes: Sizes, engagement: Length) -> Result<Area, Refusal> {
 /// # Errors
 /// Refuses sizes at which bolt and nut thread do not overlap.
 pub fn bolt_with_bell(sizes: Sizes, engagement: Length) -> Result<Area, Refusal> {
-    let opened = Sizes { nut_minor: Length::from_mm(BELL * sizes.nut_minor.mm()), ..sizes };
+    let opened = Sizes { nut_minor: BELL * sizes.nut_minor, ..sizes };
     let (straight, opened) = (bolt(sizes, engagement)?, bolt(opened, engagement)?);
-    Ok(Area::from_mm2(0.6 * straight.mm2() + 0.4 * opened.mm2()))
+    Ok(0.6 * straight + 0.4 * opened)
 }
 
 fn area(sizes: Sizes, engagement: Length, at: Length, difference: f64) -> Result<Area, Refusal> {
