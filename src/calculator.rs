@@ -1,10 +1,10 @@
 //! The calculators, one file each, and the register that lists them.
 //!
-//! A calculator is a description ([`About`]) and three verbs: `read` turns text into a typed input
-//! or names all its problems at once, `solve` is pure and the only arithmetic, `explain` arranges
-//! what was solved into a [`Report`]. [`evaluate`] runs them in turn. The page, the terminal, a
-//! link and an exercise all call it with names and texts: adding a calculator touches its own file
-//! and one line of [`REGISTER`].
+//! A calculator is a description ([`About`]) and four verbs: `read` turns text into a typed input
+//! or names all its problems at once, `write` turns an input back into text, `solve` is pure and the
+//! only arithmetic, `explain` arranges what was solved into a [`Report`]. [`evaluate`] reads, solves
+//! and explains. The page, the terminal, a link and an exercise all call it with keys and texts:
+//! adding a calculator touches its own file and one line of [`REGISTER`].
 
 pub mod coat_room;
 pub mod coat_thickness;
@@ -24,24 +24,40 @@ mod thread_fields;
 pub mod thread_strength;
 
 pub use shape::{
-    About, Address, Bar, Bound, Caution, Choice, Damage, Draft, Example, Fault, Field, Figure, Filled,
-    Finding, Form, Kind, Link, Mark, Note, Picture, Problem, Problems, Reader, Report, ScaleBand, ScaleMark,
-    Section, ThreadCorner, Value, Verdict, When,
+    About, Address, Bar, Bound, Caution, Choice, Damage, Draft, Ends, Example, Fault, Field, FieldAbout,
+    FieldValue, Figure, Filled, Finding, Form, HARDNESS, Kind, Link, Mark, Missed, Note, OrOwn, Picture,
+    Problem, Problems, RawText, Reader, Report, ScaleBand, ScaleMark, Section, ThreadCorner, Value, Verdict,
+    When, Writer, Written,
 };
+#[allow(unused_imports, reason = "until the first calculator uses them")]
+pub(crate) use shape::{choices, chosen_by_key};
 
 /// What every calculator is.
 pub trait Calculator {
     /// Its description: id, title, fields, worked examples.
     const ABOUT: About;
     /// What it needs, typed.
-    type Input;
+    type Input: PartialEq;
     /// What it finds; every intermediate value that is shown is a field of it.
     type Outcome;
 
-    /// Reads the fields; what is wrong is collected in the reader, all of it.
+    /// Reads the fields; what is wrong is kept in the reader, all of it.
     ///
-    /// `None` only where the reader holds a problem.
-    fn read(reader: &mut Reader<'_>) -> Option<Self::Input>;
+    /// # Errors
+    /// [`Missed`] where a field has a problem.
+    fn read(reader: &mut Reader<'_>) -> Result<Self::Input, Missed>;
+
+    /// Writes an input back into the fields, so that they read to the same input again.
+    fn write(_input: &Self::Input, writer: &mut Writer) {
+        writer.cannot();
+    }
+
+    /// The calculator with its fields filled in: what a touch on a finding opens.
+    fn link(input: &Self::Input) -> Link {
+        let mut writer = Writer::default();
+        Self::write(input, &mut writer);
+        Link { calculator: Self::ABOUT.id, pairs: writer.pairs() }
+    }
 
     /// Computes. The only place with arithmetic.
     ///
@@ -59,11 +75,21 @@ pub struct Entry {
     /// Its description.
     pub about: About,
     evaluate: fn(&Draft) -> Result<Report, Problems>,
+    link: fn(&Draft) -> Result<Link, Problems>,
+    reads_alike: fn(&Draft, &Draft) -> bool,
 }
 
 impl Entry {
     const fn of<C: Calculator>() -> Self {
-        Self { about: C::ABOUT, evaluate: run::<C> }
+        Self {
+            about: C::ABOUT,
+            evaluate: run::<C>,
+            link: |draft| Ok(C::link(&parse::<C>(draft)?)),
+            reads_alike: |one, other| match (parse::<C>(one), parse::<C>(other)) {
+                (Ok(one), Ok(other)) => one == other,
+                _ => false,
+            },
+        }
     }
 
     /// Evaluates a draft.
@@ -72,6 +98,19 @@ impl Entry {
     /// All the problems of its fields at once.
     pub fn evaluate(&self, draft: &Draft) -> Result<Report, Problems> {
         (self.evaluate)(draft)
+    }
+
+    /// The link that its input writes: every field that counts, in full.
+    ///
+    /// # Errors
+    /// All the problems of its fields at once.
+    pub fn link(&self, draft: &Draft) -> Result<Link, Problems> {
+        (self.link)(draft)
+    }
+
+    /// Whether two drafts read to the same input.
+    pub fn reads_alike(&self, one: &Draft, other: &Draft) -> bool {
+        (self.reads_alike)(one, other)
     }
 }
 
@@ -136,5 +175,5 @@ pub fn run<C: Calculator>(draft: &Draft) -> Result<Report, Problems> {
 pub fn parse<C: Calculator>(draft: &Draft) -> Result<C::Input, Problems> {
     let mut reader = Reader::new(C::ABOUT.fields, draft);
     let input = C::read(&mut reader);
-    reader.finish(input)
+    reader.end(input)
 }

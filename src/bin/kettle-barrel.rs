@@ -5,7 +5,7 @@
 use std::io::Write;
 use std::process::ExitCode;
 
-use kettle_barrel::calculator::{self, Draft, Field, Kind, REGISTER};
+use kettle_barrel::calculator::{self, Draft, FieldAbout, Kind, REGISTER};
 use kettle_barrel::order;
 
 fn main() -> ExitCode {
@@ -25,7 +25,7 @@ fn main() -> ExitCode {
     let mut draft = Draft::default();
     for argument in arguments {
         match argument.split_once('=') {
-            Some((name, text)) if entry.about.fields.iter().any(|field| field.name == name) => {
+            Some((name, text)) if entry.about.fields.iter().any(|field| field.key == name) => {
                 draft.set(name, text)
             }
             _ => {
@@ -75,10 +75,10 @@ fn list() {
     }
 }
 
-fn help(field: &Field) -> String {
+fn help(field: &FieldAbout) -> String {
     let takes = match field.kind {
         Kind::Choice(choices) => choices.iter().map(|choice| choice.key).collect::<Vec<_>>().join(" | "),
         _ => field.units().iter().map(|unit| unit.symbol).collect::<Vec<_>>().join(", "),
     };
-    format!("{} ({}) [{takes}] = {}", field.name, field.label, field.default)
+    format!("{} ({}) [{takes}] = {}", field.key, field.label, field.default)
 }

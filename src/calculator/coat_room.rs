@@ -1,7 +1,10 @@
 //! Room for a coat: which classes of bolt and nut to order so that a coat fits.
 
 use super::thread_fields;
-use super::{About, Bound, Calculator, Caution, Choice, Example, Field, Problem, Reader, Report, Verdict};
+use super::{
+    About, Bound, Calculator, Caution, Choice, Example, FieldAbout as Field, Missed, Problem, Reader, Report,
+    Verdict,
+};
 use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, unit};
 use crate::source::{Source, document};
 use crate::table::Refusal;
@@ -136,35 +139,37 @@ impl Calculator for CoatRoom {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
-        let designation = reader.parsed("thread", crate::thread::Designation::read);
-        let coat = reader.number_and_unit("coat");
-        let rule = reader.choice("rule", |key| RULES.iter().map(|c| c.key).find(|known| *known == key));
-        let unevenness = reader.quantity::<PlainNumber>("spread");
-        let coated = reader.choice("coated", |key| match key {
-            "bolt" => Some(Coated::Bolt),
-            "both" => Some(Coated::Both),
-            _ => None,
-        });
-        let column = reader.choice("measured", |key| match key {
-            "local" => Some(Column::Local),
-            "batch5" => Some(Column::UpTo5),
-            "batch10" => Some(Column::UpTo10),
-            "batch15" => Some(Column::UpTo15),
-            _ => None,
-        });
-        let rule = match rule? {
-            "iso4042" => Method::Iso4042(column?),
-            "quarter" => Method::Quarter,
-            _ => Method::Corner(unevenness?.one(), coated?),
-        };
-        let (number, coat_unit) = coat?;
-        Some(Input { thread: designation?.thread, coat: Length::of(number, coat_unit), coat_unit, rule })
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| {
+            let designation = reader.parsed("thread", crate::thread::Designation::read);
+            let coat = reader.number_and_unit("coat");
+            let rule = reader.choice("rule", |key| RULES.iter().map(|c| c.key).find(|known| *known == key));
+            let unevenness = reader.quantity::<PlainNumber>("spread");
+            let coated = reader.choice("coated", |key| match key {
+                "bolt" => Some(Coated::Bolt),
+                "both" => Some(Coated::Both),
+                _ => None,
+            });
+            let column = reader.choice("measured", |key| match key {
+                "local" => Some(Column::Local),
+                "batch5" => Some(Column::UpTo5),
+                "batch10" => Some(Column::UpTo10),
+                "batch15" => Some(Column::UpTo15),
+                _ => None,
+            });
+            let rule = match rule? {
+                "iso4042" => Method::Iso4042(column?),
+                "quarter" => Method::Quarter,
+                _ => Method::Corner(unevenness?.one(), coated?),
+            };
+            let (number, coat_unit) = coat?;
+            Some(Input { thread: designation?.thread, coat: Length::of(number, coat_unit), coat_unit, rule })
+        })
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
         let refused = |name: &'static str| {
-            let label = FIELDS.iter().find(|field| field.name == name).map_or("", |field| field.label);
+            let label = FIELDS.iter().find(|field| field.key == name).map_or("", |field| field.label);
             move |refusal: Refusal| Problem::refused(name, label, refusal)
         };
         let Input { thread, coat, rule, .. } = *input;

@@ -2,8 +2,8 @@
 
 use super::thread_fields::{self, Ruler, thickness};
 use super::{
-    About, Calculator, Caution, Example, Field, Figure, Finding, Mark, Note, Picture, Problem, Reader,
-    Report, ScaleBand, ScaleMark, Section, Verdict,
+    About, Calculator, Caution, Example, FieldAbout as Field, Figure, Finding, Mark, Missed, Note, Picture,
+    Problem, Reader, Report, ScaleBand, ScaleMark, Section, Verdict,
 };
 use crate::quantity::{Length, Shown, Unit};
 use crate::source::document;
@@ -86,18 +86,20 @@ impl Calculator for Gauges {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
-        let bolt = thread_fields::read_bolt(reader);
-        let allowance = thread_fields::read_allowance(reader, bolt.map(|(thread, _)| thread));
-        let coat = thread_fields::read_even_coat(reader);
-        let (thread, bolt_class) = bolt?;
-        let (coat, coat_unit) = coat?;
-        Some(Input { thread, bolt_class, allowance: allowance?, coat, coat_unit })
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| {
+            let bolt = thread_fields::read_bolt(reader);
+            let allowance = thread_fields::read_allowance(reader, bolt.map(|(thread, _)| thread));
+            let coat = thread_fields::read_even_coat(reader);
+            let (thread, bolt_class) = bolt?;
+            let (coat, coat_unit) = coat?;
+            Some(Input { thread, bolt_class, allowance: allowance?, coat, coat_unit })
+        })
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
         let refused = |name: &'static str| {
-            let label = FIELDS.iter().find(|field| field.name == name).map_or("", |field| field.label);
+            let label = FIELDS.iter().find(|field| field.key == name).map_or("", |field| field.label);
             move |refusal: Refusal| Problem::refused(name, label, refusal)
         };
         let thread = input.thread;

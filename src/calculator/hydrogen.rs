@@ -1,7 +1,9 @@
 //! Hydrogen risk: which documents' limits a steel meets or passes, what each asks for, and the verdict.
 
 use super::steel_fields::{DIAMETERS, GRADES};
-use super::{About, Bound, Calculator, Choice, Example, Field, Problem, Reader, Report};
+use super::{
+    About, Bound, Calculator, Choice, Example, FieldAbout as Field, HARDNESS, Missed, Problem, Reader, Report,
+};
 use crate::coat::Process;
 use crate::quantity::{Hardness, Length, Scale, Shown, Stress, Unit, unit};
 use crate::steel::hydrogen::{self, Assessment, Bake, Cleaning};
@@ -84,11 +86,7 @@ static FIELDS: [Field; 9] = [
         "hardness",
         "Greatest hardness",
         &SCALES,
-        Bound::Between(
-            Shown { number: 20.0, unit: &unit::HRC, decimals: 0 },
-            Shown { number: 68.0, unit: &unit::HRC, decimals: 0 },
-            "Rockwell C is tabulated from 20 to 68; give a softer steel in HV, HB or HRB",
-        ),
+        HARDNESS,
         "39 HRC",
     )
     .hint("The hardest reading of the lot, or the greatest that is allowed; of the surface if it is case-hardened.")
@@ -162,34 +160,36 @@ impl Calculator for HydrogenRisk {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
-        let known = reader.choice("known", |key| Some(key.to_owned()));
-        let grade = reader.choice("grade", Grade::of_key);
-        let diameter = reader.quantity::<Length>("diameter");
-        let hardness = reader.hardness("hardness");
-        let tensile = reader.quantity::<Stress>("tensile");
-        let yes = |key: &str| Some(key == "yes");
-        let case_hardened = reader.choice("case", yes);
-        let cold_worked = reader.choice("cold", yes);
-        let process = reader.choice("process", Process::from_key);
-        let cleaning = reader.choice("cleaning", |key| match key {
-            "acid" => Some(Cleaning::Acid),
-            "inhibited" => Some(Cleaning::InhibitedAcid),
-            "alkaline" => Some(Cleaning::Alkaline),
-            "mechanical" => Some(Cleaning::Mechanical),
-            _ => None,
-        });
-        let steel = match known?.as_str() {
-            "grade" => Known::Grade(grade?, diameter?),
-            "hardness" => Known::Hardness(hardness?),
-            _ => Known::Tensile(tensile?),
-        };
-        Some(Input {
-            steel,
-            case_hardened: case_hardened?,
-            cold_worked: cold_worked?,
-            process: process?,
-            cleaning: cleaning?,
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| {
+            let known = reader.choice("known", |key| Some(key.to_owned()));
+            let grade = reader.choice("grade", Grade::of_key);
+            let diameter = reader.quantity::<Length>("diameter");
+            let hardness = reader.hardness("hardness");
+            let tensile = reader.quantity::<Stress>("tensile");
+            let yes = |key: &str| Some(key == "yes");
+            let case_hardened = reader.choice("case", yes);
+            let cold_worked = reader.choice("cold", yes);
+            let process = reader.choice("process", Process::from_key);
+            let cleaning = reader.choice("cleaning", |key| match key {
+                "acid" => Some(Cleaning::Acid),
+                "inhibited" => Some(Cleaning::InhibitedAcid),
+                "alkaline" => Some(Cleaning::Alkaline),
+                "mechanical" => Some(Cleaning::Mechanical),
+                _ => None,
+            });
+            let steel = match known?.as_str() {
+                "grade" => Known::Grade(grade?, diameter?),
+                "hardness" => Known::Hardness(hardness?),
+                _ => Known::Tensile(tensile?),
+            };
+            Some(Input {
+                steel,
+                case_hardened: case_hardened?,
+                cold_worked: cold_worked?,
+                process: process?,
+                cleaning: cleaning?,
+            })
         })
     }
 

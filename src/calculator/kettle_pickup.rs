@@ -1,7 +1,9 @@
 //! Kettle pick-up: the zinc that a load takes out of the kettle, the bath, the baskets and the wiping.
 
 use super::load::{self, Load, Stated};
-use super::{About, Bound, Calculator, Choice, Example, Field, Problem, Reader, Report};
+use super::{
+    About, Bound, Calculator, Choice, Example, FieldAbout as Field, Missed, Problem, Reader, Report,
+};
 use crate::coat::Factor;
 use crate::coat::kettle::{self, Bath, PickUp, Steel, Wiping};
 use crate::quantity::unit::Dimension;
@@ -236,30 +238,32 @@ impl Calculator for KettlePickup {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
-        let stated = load::read(reader);
-        let coat = reader.quantity("coat");
-        let factor = reader.choice("factor", Factor::from_key);
-        let share =
-            |reader: &mut Reader<'_>, name| reader.quantity::<PlainNumber>(name).map(PlainNumber::one);
-        let dross = share(reader, "dross");
-        let ash = share(reader, "ash");
-        let price = share(reader, "price");
-        let basket = reader.quantity("basket");
-        let basket_length = reader.quantity("basket_length");
-        let grade = reader.parsed("grade", Grade::read);
-        let si_p = reader.quantity::<PlainNumber>("si_p").map(PlainNumber::percent);
-        Some(Input {
-            stated: stated?.blanks(),
-            coat: coat?,
-            factor: factor?,
-            dross,
-            ash,
-            price,
-            basket,
-            basket_length,
-            grade,
-            si_p,
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| {
+            let stated = load::read(reader);
+            let coat = reader.quantity("coat");
+            let factor = reader.choice("factor", Factor::from_key);
+            let share =
+                |reader: &mut Reader<'_>, name| reader.quantity::<PlainNumber>(name).map(PlainNumber::one);
+            let dross = share(reader, "dross");
+            let ash = share(reader, "ash");
+            let price = share(reader, "price");
+            let basket = reader.quantity("basket");
+            let basket_length = reader.quantity("basket_length");
+            let grade = reader.parsed("grade", Grade::read);
+            let si_p = reader.quantity::<PlainNumber>("si_p").map(PlainNumber::percent);
+            Some(Input {
+                stated: stated?.blanks(),
+                coat: coat?,
+                factor: factor?,
+                dross,
+                ash,
+                price,
+                basket,
+                basket_length,
+                grade,
+                si_p,
+            })
         })
     }
 

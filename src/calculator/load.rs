@@ -1,7 +1,7 @@
 //! A load of parts, as the calculators of the barrel and the kettle ask for it: by shape and count,
 //! by shape and weight, or by its area.
 
-use super::{Bound, Choice, Fault, Field, Figure, Note, Reader, Section};
+use super::{Bound, Choice, Fault, FieldAbout as Field, Figure, Note, Reader, Section};
 use crate::part::{self, Kind, STEEL, Shape, standard};
 use crate::quantity::{Area, Density, Length, Mass, Quantity, Shown, Unit, Volume, unit};
 use crate::source::{Source, document};

@@ -5,7 +5,7 @@ mod picture;
 mod report;
 mod working;
 
-use super::{About, Calculator, Example, Fault, Problem, Reader, Report};
+use super::{About, Calculator, Example, Fault, Missed, Problem, Reader, Report};
 use crate::coat::{CoatClass, ThicknessLimit};
 use crate::lot::sample::{self, Sample};
 use crate::lot::{
@@ -21,7 +21,7 @@ use crate::table::{self, Refusal};
 pub struct LotCheck;
 
 /// What it needs.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Input {
     /// The standard with the limits of the class.
     pub rule: AcceptanceRule,
@@ -102,7 +102,8 @@ impl Calculator for LotCheck {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| {
         let standard = reader.choice("standard", Standard::from_key);
         let class = [
             reader.choice("a153", |key| by_key(table::astm_a153::CLASSES, key)),
@@ -173,6 +174,7 @@ impl Calculator for LotCheck {
             stage: stage?,
             rounding: rounding?,
             confidence: confidence?,
+        })
         })
     }
 

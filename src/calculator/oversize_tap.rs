@@ -1,7 +1,7 @@
 //! Oversize tap: how far to tap the nut over or cut the bolt under, and which coat then fits.
 
 use super::thread_fields::{self, Ruler, thickness};
-use super::{About, Calculator, Choice, Example, Field, Problem, Reader, Report};
+use super::{About, Calculator, Choice, Example, FieldAbout as Field, Missed, Problem, Reader, Report};
 use crate::quantity::{Area, Unit};
 use crate::table::Refusal;
 use crate::thread::fit::{self, Assembly, Coat, Fit};
@@ -133,28 +133,30 @@ impl Calculator for OversizeTap {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
-        let way = reader.choice("way", |key| match key {
-            "over" => Some(Way::Over),
-            "under" => Some(Way::Under),
-            _ => None,
-        });
-        let bolt = thread_fields::read_bolt(reader);
-        let allowance = thread_fields::read_allowance(reader, bolt.map(|(thread, _)| thread));
-        let coat = thread_fields::read_coat(reader);
-        let (thread, bolt_class) = bolt?;
-        let (coat, coat_unit) = coat?;
-        let (bolt_class, allowance) = match way? {
-            Way::Over => (bolt_class, allowance?),
-            Way::Under => (undersize::CLASS, Allowance::Standard),
-        };
-        Some(Input { thread, way: way?, bolt_class, allowance, coat, coat_unit })
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| {
+            let way = reader.choice("way", |key| match key {
+                "over" => Some(Way::Over),
+                "under" => Some(Way::Under),
+                _ => None,
+            });
+            let bolt = thread_fields::read_bolt(reader);
+            let allowance = thread_fields::read_allowance(reader, bolt.map(|(thread, _)| thread));
+            let coat = thread_fields::read_coat(reader);
+            let (thread, bolt_class) = bolt?;
+            let (coat, coat_unit) = coat?;
+            let (bolt_class, allowance) = match way? {
+                Way::Over => (bolt_class, allowance?),
+                Way::Under => (undersize::CLASS, Allowance::Standard),
+            };
+            Some(Input { thread, way: way?, bolt_class, allowance, coat, coat_unit })
+        })
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
         let Input { thread, way, bolt_class, allowance, coat, .. } = *input;
         let refused = |name: &'static str| {
-            let label = FIELDS.iter().find(|field| field.name == name).map_or("", |field| field.label);
+            let label = FIELDS.iter().find(|field| field.key == name).map_or("", |field| field.label);
             move |refusal: Refusal| Problem::refused(name, label, refusal)
         };
         let nut = overtap::nut(thread, allowance).map_err(refused("allowance"))?;

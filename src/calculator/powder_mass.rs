@@ -1,7 +1,9 @@
 //! Powder mass: what to weigh into the barrel for a mechanical zinc coat on a load of parts.
 
 use super::load::{self, Load, Stated};
-use super::{About, Bound, Calculator, Choice, Example, Field, Problem, Reader, Report};
+use super::{
+    About, Bound, Calculator, Choice, Example, FieldAbout as Field, Missed, Problem, Reader, Report,
+};
 use crate::coat::barrel::{self, Charge};
 use crate::coat::factor::DEPOSIT;
 use crate::quantity::{Density, Length, PlainNumber, Shown, Unit, Volume, unit};
@@ -271,42 +273,44 @@ impl Calculator for PowderMass {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
-        let stated = load::read(reader);
-        reader.choice("asked", |key| Some(key == "class"));
-        let class = reader.choice("class", |key| {
-            astm_b695::CLASSES.iter().find(|class| class.name.strip_prefix("class ") == Some(key))
-        });
-        let class = class.and_then(|class| class.single.map(|limit| (class, limit)));
-        let coat = class.map(|(_, limit)| limit.thickness).or_else(|| reader.quantity("coat"));
-        let own = reader.quantity::<Density>("own_density");
-        let density = reader.choice("density", |key| {
-            Some(match key {
-                "light" => Some((DEPOSIT.min, Some(DEPOSIT.source))),
-                "heavy" => Some((DEPOSIT.max, Some(DEPOSIT.source_max))),
-                _ => None,
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| {
+            let stated = load::read(reader);
+            reader.choice("asked", |key| Some(key == "class"));
+            let class = reader.choice("class", |key| {
+                astm_b695::CLASSES.iter().find(|class| class.name.strip_prefix("class ") == Some(key))
+            });
+            let class = class.and_then(|class| class.single.map(|limit| (class, limit)));
+            let coat = class.map(|(_, limit)| limit.thickness).or_else(|| reader.quantity("coat"));
+            let own = reader.quantity::<Density>("own_density");
+            let density = reader.choice("density", |key| {
+                Some(match key {
+                    "light" => Some((DEPOSIT.min, Some(DEPOSIT.source))),
+                    "heavy" => Some((DEPOSIT.max, Some(DEPOSIT.source_max))),
+                    _ => None,
+                })
+            });
+            let yielded = reader.quantity::<PlainNumber>("yield");
+            let flash = reader.quantity("flash");
+            let solid_share = reader.quantity::<PlainNumber>("solid");
+            let bead_ratio = reader.quantity::<PlainNumber>("beads");
+            let additions = reader.count("additions");
+            let volume = reader.quantity::<Volume>("barrel");
+            let by_total = reader.choice("barrel_by", |key| Some(key == "total"));
+            let diameter = reader.quantity("diameter");
+            Some(Input {
+                stated: stated?,
+                coat: coat?,
+                class: class.map(|(class, limit)| (class.name, class.source(&limit))),
+                deposit: density?.or_else(|| Some((own?, None)))?,
+                yielded: yielded?.one(),
+                flash: flash?,
+                solid_share: solid_share?.one(),
+                bead_ratio: bead_ratio?.one(),
+                additions,
+                barrel: volume.zip(by_total),
+                diameter,
             })
-        });
-        let yielded = reader.quantity::<PlainNumber>("yield");
-        let flash = reader.quantity("flash");
-        let solid_share = reader.quantity::<PlainNumber>("solid");
-        let bead_ratio = reader.quantity::<PlainNumber>("beads");
-        let additions = reader.count("additions");
-        let volume = reader.quantity::<Volume>("barrel");
-        let by_total = reader.choice("barrel_by", |key| Some(key == "total"));
-        let diameter = reader.quantity("diameter");
-        Some(Input {
-            stated: stated?,
-            coat: coat?,
-            class: class.map(|(class, limit)| (class.name, class.source(&limit))),
-            deposit: density?.or_else(|| Some((own?, None)))?,
-            yielded: yielded?.one(),
-            flash: flash?,
-            solid_share: solid_share?.one(),
-            bead_ratio: bead_ratio?.one(),
-            additions,
-            barrel: volume.zip(by_total),
-            diameter,
         })
     }
 

@@ -1,8 +1,8 @@
 //! Salt spray: hours where a standard states them, and why a hot-dip coat has none.
 
 use super::{
-    About, Bar, Calculator, Caution, Choice, Example, Field, Figure, Finding, Link, Mark, Note, Picture,
-    Problem, Reader, Report, Section,
+    About, Bar, Calculator, Caution, Choice, Example, FieldAbout as Field, Figure, Finding, Link, Mark,
+    Missed, Note, Picture, Problem, Reader, Report, Section,
 };
 use crate::quantity::{Shown, unit};
 use crate::site::salt_spray::{self, Finish, Hours};
@@ -54,8 +54,8 @@ impl Calculator for SaltSpray {
     type Input = Finish;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Finish> {
-        reader.choice("finish", Finish::from_key)
+    fn read(reader: &mut Reader<'_>) -> Result<Finish, Missed> {
+        reader.by_name(|reader| reader.choice("finish", Finish::from_key))
     }
 
     fn solve(finish: &Finish) -> Result<Outcome, Problem> {

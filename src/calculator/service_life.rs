@@ -5,7 +5,7 @@ mod report;
 
 pub use fields::CATEGORIES;
 
-use super::{About, Calculator, Example, Fault, Problem, Reader, Report};
+use super::{About, Calculator, Example, Fault, Missed, Problem, Reader, Report};
 use crate::quantity::{Length, PlainNumber, Rate, Temperature, Time};
 use crate::site::life::{self, Exponent, Promise, Years};
 use crate::site::{Category, FirstYear, Rates, Surroundings, dose_response};
@@ -96,33 +96,35 @@ impl Calculator for ServiceLife {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
-        let surroundings = reader.choice("surroundings", Surroundings::from_key);
-        let kind =
-            reader.choice("place", |key| fields::PLACES.iter().find(|place| place.key == key).map(|p| p.key));
-        let category = reader.choice("category", Category::read);
-        let temperature = reader.quantity("temperature");
-        let humidity = reader.quantity("humidity");
-        let so2 = reader.quantity("so2");
-        let chloride = reader.quantity("chloride");
-        let rate = reader.quantity("rate");
-        let average: Option<Length> = reader.quantity("thickness");
-        let min: Option<Length> = reader.quantity("least");
-        let max: Option<Length> = reader.quantity("greatest");
-        let wanted = reader.quantity("years");
-        let average = average?;
-        if min.is_some_and(|min| min > average) {
-            reader.problem("least", above_average("least", "at most"));
-        }
-        if max.is_some_and(|max| max < average) {
-            reader.problem("greatest", above_average("greatest", "at least"));
-        }
-        let place = match kind? {
-            "climate" => Place::Climate(temperature?, humidity?, so2?, chloride?),
-            "rate" => Place::Measured(rate?),
-            _ => Place::Category(category?),
-        };
-        Some(Input { surroundings: surroundings?, place, average, min, max, wanted })
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| {
+            let surroundings = reader.choice("surroundings", Surroundings::from_key);
+            let kind = reader
+                .choice("place", |key| fields::PLACES.iter().find(|place| place.key == key).map(|p| p.key));
+            let category = reader.choice("category", Category::read);
+            let temperature = reader.quantity("temperature");
+            let humidity = reader.quantity("humidity");
+            let so2 = reader.quantity("so2");
+            let chloride = reader.quantity("chloride");
+            let rate = reader.quantity("rate");
+            let average: Option<Length> = reader.quantity("thickness");
+            let min: Option<Length> = reader.quantity("least");
+            let max: Option<Length> = reader.quantity("greatest");
+            let wanted = reader.quantity("years");
+            let average = average?;
+            if min.is_some_and(|min| min > average) {
+                reader.problem("least", above_average("least", "at most"));
+            }
+            if max.is_some_and(|max| max < average) {
+                reader.problem("greatest", above_average("greatest", "at least"));
+            }
+            let place = match kind? {
+                "climate" => Place::Climate(temperature?, humidity?, so2?, chloride?),
+                "rate" => Place::Measured(rate?),
+                _ => Place::Category(category?),
+            };
+            Some(Input { surroundings: surroundings?, place, average, min, max, wanted })
+        })
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {

@@ -2,21 +2,34 @@
 
 mod about;
 pub mod address;
+mod bound;
+mod by_name;
+pub(super) mod choices;
 mod draft;
+mod field;
 mod form;
 mod picture;
 mod problem;
 mod reader;
 mod report;
 mod text;
+mod value;
+mod writer;
 
-pub use about::{About, Bound, Choice, Example, Field, Kind, When};
+pub use about::{About, Example, FieldAbout, Kind, When};
 pub use address::{Address, Damage};
+pub use bound::{Bound, Ends, HARDNESS};
+pub use choices::Choice;
+#[allow(unused_imports, reason = "until the first calculator uses them")]
+pub(crate) use choices::{choices, chosen_by_key};
 pub use draft::{Draft, Link};
+pub use field::Field;
 pub use form::{Filled, Form};
 pub use picture::{Bar, Picture, ScaleBand, ScaleMark, ThreadCorner};
 pub use problem::{Fault, Problem, Problems};
-pub use reader::Reader;
+pub use reader::{Missed, Reader};
 pub use report::{Caution, Figure, Finding, Note, Report, Section, Value, Verdict};
+pub use value::{FieldValue, OrOwn, RawText, Written};
+pub use writer::Writer;
 
 pub use crate::working::Mark;

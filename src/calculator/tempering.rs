@@ -1,7 +1,9 @@
 //! Tempering margin: whether the heat of the bath takes the temper out of the steel.
 
 use super::steel_fields::{DIAMETERS, GRADES};
-use super::{About, Bound, Calculator, Choice, Example, Fault, Field, Problem, Reader, Report};
+use super::{
+    About, Bound, Calculator, Choice, Example, Fault, FieldAbout as Field, Missed, Problem, Reader, Report,
+};
 use crate::quantity::{Length, Shown, Temperature, Time, Unit, unit};
 use crate::source::{common_practice, document};
 use crate::steel::tempering::{self, Case, Temper};
@@ -149,30 +151,32 @@ impl Calculator for TemperingMargin {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
-        let by_grade = reader.choice("known", |key| Some(key == "grade"));
-        let grade = reader.choice("grade", Grade::of_key);
-        let diameter = reader.quantity::<Length>("diameter");
-        let temper = reader.quantity::<Temperature>("temper");
-        let time = reader.quantity::<Time>("temper_time");
-        let bath = reader.quantity::<Temperature>("bath");
-        let dip = reader.quantity::<Time>("dip");
-        let by_grade = by_grade?;
-        if !by_grade && reader.is_empty("temper") {
-            reader.problem("temper", Fault::Missing);
-        }
-        let unreadable = temper.is_none() && !reader.is_empty("temper");
-        if unreadable || (temper.is_none() && !by_grade) {
-            return None;
-        }
-        Some(Input {
-            grade: if by_grade { Some((grade?, diameter?)) } else { None },
-            temper: match temper {
-                Some(temperature) => Some(Temper::actual(temperature, time?)),
-                None => None,
-            },
-            bath: bath?,
-            dip: dip?,
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| {
+            let by_grade = reader.choice("known", |key| Some(key == "grade"));
+            let grade = reader.choice("grade", Grade::of_key);
+            let diameter = reader.quantity::<Length>("diameter");
+            let temper = reader.quantity::<Temperature>("temper");
+            let time = reader.quantity::<Time>("temper_time");
+            let bath = reader.quantity::<Temperature>("bath");
+            let dip = reader.quantity::<Time>("dip");
+            let by_grade = by_grade?;
+            if !by_grade && reader.is_empty("temper") {
+                reader.problem("temper", Fault::Missing);
+            }
+            let unreadable = temper.is_none() && !reader.is_empty("temper");
+            if unreadable || (temper.is_none() && !by_grade) {
+                return None;
+            }
+            Some(Input {
+                grade: if by_grade { Some((grade?, diameter?)) } else { None },
+                temper: match temper {
+                    Some(temperature) => Some(Temper::actual(temperature, time?)),
+                    None => None,
+                },
+                bath: bath?,
+                dip: dip?,
+            })
         })
     }
 

@@ -1,6 +1,6 @@
 //! The fields that every calculator of threads asks in the same words, and how they are read.
 
-use super::{Bound, Choice, Fault, Field, Reader};
+use super::{Bound, Choice, Fault, FieldAbout as Field, Reader};
 use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, unit};
 use crate::source::{assumed, document};
 use crate::thread::class::BoltPosition;

@@ -1,7 +1,7 @@
 //! Thread strength: what breaks or strips first, and what tapping over or cutting under costs.
 
 use super::thread_fields::{self, Ruler};
-use super::{About, Calculator, Problem, Reader, Report, Verdict};
+use super::{About, Calculator, Missed, Problem, Reader, Report, Verdict};
 use crate::quantity::{Area, Force, Length, Stress};
 use crate::source::{Source, document};
 use crate::steel::{self, Converted, Grade, Level, hardness};
@@ -134,8 +134,8 @@ impl Calculator for ThreadStrength {
     type Input = Input;
     type Outcome = Outcome;
 
-    fn read(reader: &mut Reader<'_>) -> Option<Input> {
-        field::read(reader)
+    fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
+        reader.by_name(|reader| field::read(reader))
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
@@ -213,7 +213,7 @@ impl Input {
 }
 
 fn refused(name: &'static str) -> impl Fn(Refusal) -> Problem {
-    let label = field::FIELDS.iter().find(|field| field.name == name).map_or("", |field| field.label);
+    let label = field::FIELDS.iter().find(|field| field.key == name).map_or("", |field| field.label);
     move |refusal| Problem::refused(name, label, refusal)
 }
 

@@ -26,7 +26,7 @@ pub enum Standard {
 }
 
 /// The limits a lot has to keep.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct AcceptanceLimits {
     /// Least mean of the article means.
     pub lot_mean: Option<ThicknessLimit>,
@@ -57,7 +57,7 @@ pub enum Retest {
 }
 
 /// A standard with the limits of a class.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct AcceptanceRule {
     /// The standard.
     pub standard: Standard,

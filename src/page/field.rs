@@ -1,6 +1,6 @@
 //! One field of a form: label, hint, problem, then the control, and how the text was read.
 
-use crate::calculator::{Bound, Choice, Field, Filled, Kind};
+use crate::calculator::{Bound, Choice, FieldAbout, Filled, Kind};
 use crate::quantity::{Unit, unit};
 use gloo_timers::callback::Timeout;
 use yew::prelude::*;
@@ -13,7 +13,7 @@ use super::state::{Action, State};
 #[derive(Properties, Clone)]
 pub struct Props {
     /// The description of the field.
-    pub field: &'static Field,
+    pub field: &'static FieldAbout,
     /// What stands in it.
     pub entry: Filled,
     /// What is wrong with it.
@@ -41,7 +41,7 @@ const PATIENCE: u32 = 900;
 #[component]
 pub fn FieldRow(props: &Props) -> Html {
     let Props { field, entry, problem, .. } = props;
-    let id = id(field.name);
+    let id = id(field.key);
     // The sentence is told after a pause or when the field is left, and taken back at once.
     let told = use_state_eq(|| problem.is_some());
     {
@@ -102,7 +102,7 @@ pub fn FieldRow(props: &Props) -> Html {
     row.html(control).put(read_as).on_focus_out(on_focus_out).into()
 }
 
-fn label(into: Element, field: &Field, entry: &Filled) -> Element {
+fn label(into: Element, field: &FieldAbout, entry: &Filled) -> Element {
     let beside = |text: &'static str| element("span").class("unit").say(text);
     let unit = entry.unit.filter(|unit| !unit.symbol.is_empty());
     into.say(field.label)
@@ -130,7 +130,7 @@ impl Described {
 
 fn control(props: &Props, about: &Described) -> Html {
     let Props { field, entry, state, .. } = props;
-    let name = field.name;
+    let name = field.key;
     let write = {
         let state = state.clone();
         Callback::from(move |text| state.dispatch(Action::Write(name, text)))
@@ -195,7 +195,7 @@ pub fn option(value: impl Into<AttrValue>, selected: bool) -> Element {
 }
 
 fn units_beside(
-    field: &'static Field,
+    field: &'static FieldAbout,
     units: &'static [&'static Unit],
     unit: Option<&'static Unit>,
     state: &UseReducerDispatcher<State>,
@@ -205,7 +205,7 @@ fn units_beside(
         let symbol = unit.map_or("", |unit| unit.symbol);
         return element("span").class("suffix").with("aria-hidden", "true").say(symbol);
     }
-    let (state, name) = (state.clone(), field.name);
+    let (state, name) = (state.clone(), field.key);
     let offered = units.iter().map(|offered| {
         let said = if offered.symbol.is_empty() { "as a number" } else { offered.symbol };
         option(offered.symbol, Some(*offered) == unit).say(said)
@@ -218,7 +218,7 @@ fn units_beside(
 }
 
 /// Few choices with short names stand beside each other: one touch instead of two.
-fn is_segmented(field: &Field) -> bool {
+fn is_segmented(field: &FieldAbout) -> bool {
     match field.kind {
         Kind::Choice(choices) => choices.len() <= 4 && choices.iter().all(|choice| choice.label.len() <= 12),
         _ => false,

@@ -49,8 +49,8 @@ pub fn form(
         .put(element("label").with("for", "example").say("Worked example"))
         .put(element("div").class("control").put(choice).put(clear));
     let rows = desk.form.asked().into_iter().map(|(field, entry)| {
-        let (entry, problem, state) = (entry.clone(), problem(field.name), state.clone());
-        keyed::<FieldRow>(field.name, field::Props { field, entry, problem, state })
+        let (entry, problem, state) = (entry.clone(), problem(field.key), state.clone());
+        keyed::<FieldRow>(field.key, field::Props { field, entry, problem, state })
     });
     element("form")
         .class("panel form")
@@ -67,7 +67,7 @@ pub fn given(form: &Form) -> Element {
     let filled = form.asked().into_iter().filter(|(_, entry)| !entry.text.is_empty());
     let items = filled.map(|(field, entry)| {
         let name = element("span").class("name").say(field.label);
-        element("li").class("plain").put(name).put(value(field.shown(entry)))
+        element("li").class("plain").put(name).put(value(entry.shown(field)))
     });
     element("section")
         .class("print-only")

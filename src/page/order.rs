@@ -45,11 +45,11 @@ fn left_out(into: Element, form: &Form, line: &WrittenLine) -> Element {
     let silent: Vec<_> = form
         .asked()
         .into_iter()
-        .filter(|(field, entry)| line.filled.get(field.name).is_none() && !entry.text.is_empty())
+        .filter(|(field, entry)| line.filled.get(field.key).is_none() && !entry.text.is_empty())
         .map(|(field, entry)| {
-            let id = field::id(field.name);
+            let id = field::id(field.key);
             let link = element("a").set("href", format!("#{id}"));
-            let link = link.say(field.label).say(" ").text(field.shown(entry));
+            let link = link.say(field.label).say(" ").text(entry.shown(field));
             link.on_click_to(move || browser::focus(&id))
         })
         .collect();

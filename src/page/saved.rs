@@ -105,7 +105,7 @@ fn item(place: usize, address: &Address, all: &[Address], change: &Callback<Vec<
         .desk()
         .map(|desk| {
             let asked = desk.form.asked().into_iter();
-            asked.map(|(field, entry)| field.shown(entry)).filter(|text| !text.is_empty()).take(6).collect()
+            asked.map(|(field, entry)| entry.shown(field)).filter(|text| !text.is_empty()).take(6).collect()
         })
         .unwrap_or_default();
     let remove = {

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use crate::calculator::{About, Address, Damage, Draft, Entry, Field, Form, REGISTER};
+use crate::calculator::{About, Address, Damage, Draft, Entry, FieldAbout, Form, REGISTER};
 use yew::Reducible;
 
 use crate::order;
@@ -272,7 +272,7 @@ impl View {
         }
     }
 
-    fn fields(self) -> &'static [Field] {
+    fn fields(self) -> &'static [FieldAbout] {
         self.about().map_or(&[], |about| about.fields)
     }
 }

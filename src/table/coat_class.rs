@@ -7,7 +7,7 @@ use crate::quantity::{ArealMass, Length, Shown, unit};
 use crate::source::{Basis, Document, Source};
 
 /// A class of a standard.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CoatClass {
     /// The document.
     pub document: &'static Document,
@@ -30,7 +30,7 @@ pub struct CoatClass {
 }
 
 /// A limit as its document prints it.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ThicknessLimit {
     /// The thickness.
     pub thickness: Length,

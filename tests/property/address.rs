@@ -51,7 +51,7 @@ proptest! {
         let mut form = Form::new(fields, &Draft::default());
         for ((field, text), spoil) in fields.iter().zip(&texts).zip(&spoilt) {
             if *spoil {
-                form.write(field.name, text);
+                form.write(field.key, text);
             }
         }
         let back = Form::new(fields, &form.to_keep());

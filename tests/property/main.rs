@@ -5,6 +5,7 @@
 mod address;
 mod architecture;
 mod barrel;
+mod fields;
 mod golden;
 mod kettle;
 mod lot;

@@ -76,7 +76,7 @@ fn every_reason_opens(assessment: &Assessment, what: &str) {
             let link = link.unwrap_or_else(|| panic!("{what}: “{}” opens nothing", finding.text));
             let entry = find(link.calculator).unwrap_or_else(|| panic!("no calculator {}", link.calculator));
             for (name, _) in &link.pairs {
-                let known = entry.about.fields.iter().any(|field| field.name == *name);
+                let known = entry.about.fields.iter().any(|field| field.key == *name);
                 assert!(known, "{} has no field {name}", link.calculator);
             }
             // What no table answers for the order line, none answers in the calculator.
@@ -230,7 +230,7 @@ fn the_fields_of_the_line_take_every_choice() {
     for field in &order::FIELDS {
         let Kind::Choice(choices) = field.kind else { continue };
         for choice in choices {
-            let draft: Draft = [(field.name, choice.key)].into_iter().collect();
+            let draft: Draft = [(field.key, choice.key)].into_iter().collect();
             if let Err(problems) = order::assess(&draft) {
                 assert!(problems.iter().all(|p| !matches!(p.fault, Fault::NotAChoice { .. })), "{problems}");
             }

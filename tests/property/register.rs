@@ -1,6 +1,6 @@
 //! What every calculator of the register owes its user, checked for all of them alike.
 
-use kettle_barrel::calculator::{Draft, Fault, Field, Kind, REGISTER, evaluate};
+use kettle_barrel::calculator::{Draft, Fault, FieldAbout, Kind, REGISTER, evaluate};
 use kettle_barrel::source::document;
 use proptest::prelude::*;
 
@@ -12,17 +12,13 @@ fn ids_and_field_names_are_unique_and_fit_a_link() {
         assert!(plain(entry.about.id), "{}", entry.about.id);
         assert!(REGISTER[..at].iter().all(|other| other.about.id != entry.about.id), "{}", entry.about.id);
         for (place, field) in entry.about.fields.iter().enumerate() {
-            assert!(plain(field.name), "{}", field.name);
-            assert!(
-                entry.about.fields[..place].iter().all(|other| other.name != field.name),
-                "{}",
-                field.name
-            );
+            assert!(plain(field.key), "{}", field.key);
+            assert!(entry.about.fields[..place].iter().all(|other| other.key != field.key), "{}", field.key);
             if let Kind::Choice(choices) = field.kind {
                 assert!(
                     choices.iter().all(|choice| plain(&choice.key.to_ascii_lowercase())),
                     "{}",
-                    field.name
+                    field.key
                 );
             }
         }
@@ -41,11 +37,7 @@ fn every_calculator_has_text_sources_and_worked_examples() {
             assert!(!report.headline.is_empty(), "{}: “{}” says nothing", about.id, example.title);
             assert!(!report.sources().is_empty(), "{}: “{}” has no source", about.id, example.title);
             for (name, _) in example.pairs {
-                assert!(
-                    about.fields.iter().any(|field| field.name == *name),
-                    "{}: no field {name}",
-                    about.id
-                );
+                assert!(about.fields.iter().any(|field| field.key == *name), "{}: no field {name}", about.id);
             }
         }
     }
@@ -57,10 +49,10 @@ fn every_choice_is_understood() {
         for field in entry.about.fields {
             let Kind::Choice(choices) = field.kind else { continue };
             for choice in choices {
-                if let Err(problems) = evaluate(entry.about.id, [(field.name, choice.key)]) {
+                if let Err(problems) = evaluate(entry.about.id, [(field.key, choice.key)]) {
                     let refused = problems
                         .iter()
-                        .any(|p| p.field == field.name && matches!(p.fault, Fault::NotAChoice { .. }));
+                        .any(|p| p.field == field.key && matches!(p.fault, Fault::NotAChoice { .. }));
                     assert!(!refused, "{}: {}", entry.about.id, problems);
                 }
             }
@@ -71,7 +63,7 @@ fn every_choice_is_understood() {
 #[test]
 fn a_problem_names_a_field_that_exists_and_all_are_told_at_once() {
     for entry in REGISTER {
-        let numbers: Vec<&Field> = entry
+        let numbers: Vec<&FieldAbout> = entry
             .about
             .fields
             .iter()
@@ -80,13 +72,13 @@ fn a_problem_names_a_field_that_exists_and_all_are_told_at_once() {
                     && field.when == kettle_barrel::calculator::When::Always
             })
             .collect();
-        let draft: Draft = numbers.iter().map(|field| (field.name, "five apples")).collect();
+        let draft: Draft = numbers.iter().map(|field| (field.key, "five apples")).collect();
         if numbers.is_empty() {
             continue;
         }
         let problems = entry.evaluate(&draft).unwrap_err();
         for field in numbers {
-            assert!(problems.of(field.name).is_some(), "{}: nothing said of {}", entry.about.id, field.name);
+            assert!(problems.of(field.key).is_some(), "{}: nothing said of {}", entry.about.id, field.key);
         }
     }
 }
@@ -112,7 +104,7 @@ proptest! {
         let mut draft = Draft::default();
         for ((field, text), spoil) in about.fields.iter().zip(&texts).zip(&spoilt) {
             if *spoil {
-                draft.set(field.name, text.as_str());
+                draft.set(field.key, text.as_str());
             }
         }
         match REGISTER[calculator].evaluate(&draft) {

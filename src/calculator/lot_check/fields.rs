@@ -1,6 +1,6 @@
 //! What the lot check asks.
 
-use crate::calculator::{Bound, Choice, Field};
+use crate::calculator::{Bound, Choice, FieldAbout as Field};
 use crate::quantity::{Shown, Unit, unit};
 
 static STANDARDS: [Choice; 8] = [

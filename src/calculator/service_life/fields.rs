@@ -1,6 +1,6 @@
 //! What the service life asks.
 
-use crate::calculator::{Bound, Choice, Field};
+use crate::calculator::{Bound, Choice, FieldAbout as Field};
 use crate::quantity::{Shown, Unit, unit};
 use crate::site::SO2_IN_AIR;
 use crate::source::document;

@@ -1,6 +1,7 @@
 //! The description of a calculator: from it come the form, the link, the terminal and the tests.
 
-use crate::quantity::{Shown, Unit};
+use super::{Bound, Choice, Draft};
+use crate::quantity::Unit;
 use crate::source::Source;
 
 /// What a calculator is called, what it answers and what it asks.
@@ -13,7 +14,7 @@ pub struct About {
     /// One sentence on what it answers.
     pub answers: &'static str,
     /// What it asks, in the order it is asked.
-    pub fields: &'static [Field],
+    pub fields: &'static [FieldAbout],
     /// Worked examples; the first one fills the form. Tests run them all.
     pub examples: &'static [Example],
 }
@@ -27,11 +28,14 @@ pub struct Example {
     pub pairs: &'static [(&'static str, &'static str)],
 }
 
-/// One question of a calculator.
+/// One question of a calculator, without the type of its answer: what the form, the link, the
+/// terminal and the page read. The typed [`Field`](super::Field) holds it.
 #[derive(Debug, Clone, Copy)]
-pub struct Field {
+pub struct FieldAbout {
     /// Stable key for links and CSV columns.
-    pub name: &'static str,
+    pub key: &'static str,
+    /// Keys that it had in earlier links; they go on opening.
+    pub aliases: &'static [&'static str],
     /// What the user sees in front of it; without the unit, which the form adds.
     pub label: &'static str,
     /// What kind of answer it takes.
@@ -76,26 +80,6 @@ pub enum Kind {
     },
 }
 
-/// An admissible range, inclusive.
-#[derive(Debug, Clone, Copy)]
-pub enum Bound {
-    /// From one value to another, and why.
-    Between(Shown, Shown, &'static str),
-    /// Above zero; the greatest value, and why.
-    PositiveTo(Shown, &'static str),
-    /// Zero or more, up to the greatest value, and why.
-    ZeroTo(Shown, &'static str),
-}
-
-/// One possible answer.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Choice {
-    /// Stable key for links.
-    pub key: &'static str,
-    /// What the user sees.
-    pub label: &'static str,
-}
-
 /// When a field is asked.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum When {
@@ -105,56 +89,66 @@ pub enum When {
     Is(&'static str, &'static [&'static str]),
 }
 
-impl Field {
+impl FieldAbout {
     /// A number with a unit.
     pub const fn quantity(
-        name: &'static str,
+        key: &'static str,
         label: &'static str,
         units: &'static [&'static Unit],
         bounds: Bound,
         default: &'static str,
     ) -> Self {
-        Self::new(name, label, Kind::Quantity { units, bounds }, default)
+        Self::new(key, label, Kind::Quantity { units, bounds }, default)
     }
 
     /// One of several.
     pub const fn choice(
-        name: &'static str,
+        key: &'static str,
         label: &'static str,
         choices: &'static [Choice],
         default: &'static str,
     ) -> Self {
-        Self::new(name, label, Kind::Choice(choices), default)
+        Self::new(key, label, Kind::Choice(choices), default)
     }
 
     /// A whole number.
     pub const fn count(
-        name: &'static str,
+        key: &'static str,
         label: &'static str,
         min: u32,
         max: u32,
         default: &'static str,
     ) -> Self {
-        Self::new(name, label, Kind::Count { min, max }, default)
+        Self::new(key, label, Kind::Count { min, max }, default)
     }
 
     /// A written designation.
-    pub const fn text(name: &'static str, label: &'static str, default: &'static str) -> Self {
-        Self::new(name, label, Kind::Text, default)
+    pub const fn text(key: &'static str, label: &'static str, default: &'static str) -> Self {
+        Self::new(key, label, Kind::Text, default)
     }
 
     /// Many readings.
     pub const fn readings(
-        name: &'static str,
+        key: &'static str,
         label: &'static str,
         units: &'static [&'static Unit],
         default: &'static str,
     ) -> Self {
-        Self::new(name, label, Kind::Readings { units }, default)
+        Self::new(key, label, Kind::Readings { units }, default)
     }
 
-    const fn new(name: &'static str, label: &'static str, kind: Kind, default: &'static str) -> Self {
-        Self { name, label, kind, default, hint: "", source: None, when: When::Always, optional: false }
+    const fn new(key: &'static str, label: &'static str, kind: Kind, default: &'static str) -> Self {
+        Self {
+            key,
+            aliases: &[],
+            label,
+            kind,
+            default,
+            hint: "",
+            source: None,
+            when: When::Always,
+            optional: false,
+        }
     }
 
     /// With help in one sentence.
@@ -171,10 +165,17 @@ impl Field {
         self
     }
 
-    /// Asked only if `name` has one of `keys`.
+    /// Asked only if the field `other` has one of `keys`.
     #[must_use]
-    pub const fn when(mut self, name: &'static str, keys: &'static [&'static str]) -> Self {
-        self.when = When::Is(name, keys);
+    pub const fn when(mut self, other: &'static str, keys: &'static [&'static str]) -> Self {
+        self.when = When::Is(other, keys);
+        self
+    }
+
+    /// Answers to these earlier keys as well.
+    #[must_use]
+    pub const fn aliases(mut self, aliases: &'static [&'static str]) -> Self {
+        self.aliases = aliases;
         self
     }
 
@@ -185,13 +186,9 @@ impl Field {
         self
     }
 
-    /// What stands in it as one reads it: a choice by its label, a number with its unit.
-    pub fn shown(&self, entry: &super::Filled) -> String {
-        let chosen = match self.kind {
-            Kind::Choice(choices) => choices.iter().find(|choice| choice.key == entry.text),
-            _ => None,
-        };
-        chosen.map_or_else(|| entry.with_unit(), |choice| choice.label.to_owned())
+    /// What a draft says in it, under its key or an earlier one.
+    pub fn text_in<'a>(&self, draft: &'a Draft) -> Option<&'a str> {
+        std::iter::once(&self.key).chain(self.aliases).find_map(|key| draft.get(key))
     }
 
     /// The units it offers; none for what has no unit.
@@ -199,22 +196,6 @@ impl Field {
         match self.kind {
             Kind::Quantity { units, .. } | Kind::Readings { units } => units,
             _ => &[],
-        }
-    }
-}
-
-impl Choice {
-    /// A choice.
-    pub const fn new(key: &'static str, label: &'static str) -> Self {
-        Self { key, label }
-    }
-}
-
-impl Bound {
-    /// Why the range is what it is.
-    pub fn why(&self) -> &'static str {
-        match self {
-            Self::Between(_, _, why) | Self::PositiveTo(_, why) | Self::ZeroTo(_, why) => why,
         }
     }
 }

@@ -6,7 +6,7 @@
 
 use std::fmt::{self, Write};
 
-use super::{Draft, Field};
+use super::{Draft, FieldAbout};
 
 /// A view and what stands in its fields.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -62,12 +62,18 @@ impl Address {
         (address, damage)
     }
 
-    /// Takes out what these fields do not ask, and names it.
-    pub fn keep_only(&mut self, fields: &[Field]) -> Vec<Damage> {
-        let is_field = |name: &str| fields.iter().any(|field| field.name == name);
-        let (known, unknown): (Vec<_>, Vec<_>) = self.draft.pairs().partition(|(name, _)| is_field(name));
-        let damage = unknown.into_iter().map(|(name, _)| Damage::Unknown(name.to_owned())).collect();
-        self.draft = known.into_iter().collect();
+    /// Takes out what these fields do not ask, and names it. Earlier keys give way to those of now.
+    pub fn keep_only(&mut self, fields: &[FieldAbout]) -> Vec<Damage> {
+        let mut draft = Draft::default();
+        let mut damage = Vec::new();
+        for (key, text) in self.draft.pairs() {
+            let asks = |field: &&FieldAbout| field.key == key || field.aliases.contains(&key);
+            match fields.iter().find(asks) {
+                Some(field) => draft.set(field.key, text),
+                None => damage.push(Damage::Unknown(key.to_owned())),
+            }
+        }
+        self.draft = draft;
         damage
     }
 }

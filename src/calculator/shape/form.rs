@@ -3,14 +3,14 @@
 //! A draft carries the unit in the text (`50 µm`); a form shows the two side by side. A unit typed
 //! behind a number wins over the one chosen.
 
-use super::{Draft, Example, Field, Kind, Reader};
+use super::{Draft, Example, FieldAbout, Kind, Reader};
 use crate::quantity::number::{self, Reading};
 use crate::quantity::{Unit, unit};
 
 /// The fields of a form with what stands in them.
 #[derive(Debug, Clone)]
 pub struct Form {
-    fields: &'static [Field],
+    fields: &'static [FieldAbout],
     entries: Vec<Filled>,
 }
 
@@ -31,27 +31,27 @@ impl PartialEq for Form {
 
 impl Form {
     /// A form filled from a draft; a field that the draft leaves out takes its default.
-    pub fn new(fields: &'static [Field], draft: &Draft) -> Self {
+    pub fn new(fields: &'static [FieldAbout], draft: &Draft) -> Self {
         let entries = fields
             .iter()
-            .map(|field| Filled::of(field, draft.get(field.name).unwrap_or(field.default)))
+            .map(|field| Filled::of(field, field.text_in(draft).unwrap_or(field.default)))
             .collect();
         Self { fields, entries }
     }
 
     /// A form filled with a worked example.
-    pub fn example(fields: &'static [Field], example: &Example) -> Self {
+    pub fn example(fields: &'static [FieldAbout], example: &Example) -> Self {
         Self::new(fields, &example.pairs.iter().copied().collect())
     }
 
     /// A form in which every number and text is empty and every choice is at its default.
-    pub fn cleared(fields: &'static [Field]) -> Self {
+    pub fn cleared(fields: &'static [FieldAbout]) -> Self {
         let emptied = fields.iter().filter(|field| !matches!(field.kind, Kind::Choice(_)));
-        Self::new(fields, &emptied.map(|field| (field.name, "")).collect())
+        Self::new(fields, &emptied.map(|field| (field.key, "")).collect())
     }
 
     /// The fields with what stands in each.
-    pub fn entries(&self) -> impl Iterator<Item = (&'static Field, &Filled)> {
+    pub fn entries(&self) -> impl Iterator<Item = (&'static FieldAbout, &Filled)> {
         self.fields.iter().zip(&self.entries)
     }
 
@@ -81,7 +81,7 @@ impl Form {
     pub fn draft(&self) -> Draft {
         let mut draft = Draft::default();
         for (field, entry) in self.entries() {
-            draft.set(field.name, entry.with_unit());
+            draft.set(field.key, entry.with_unit());
         }
         draft
     }
@@ -95,28 +95,28 @@ impl Form {
         for (field, entry) in self.entries() {
             let text = entry.with_unit();
             let changed = *entry != Filled::of(field, field.default);
-            if changed || (reader.is_asked(field.name) && !text.is_empty()) {
-                kept.set(field.name, text);
+            if changed || (reader.asked(field) && !text.is_empty()) {
+                kept.set(field.key, text);
             }
         }
         kept
     }
 
     /// The fields that are asked, given the others, with what stands in each.
-    pub fn asked(&self) -> Vec<(&'static Field, &Filled)> {
+    pub fn asked(&self) -> Vec<(&'static FieldAbout, &Filled)> {
         let draft = self.draft();
         let reader = Reader::new(self.fields, &draft);
-        self.entries().filter(|(field, _)| reader.is_asked(field.name)).collect()
+        self.entries().filter(|(field, _)| reader.asked(field)).collect()
     }
 
-    fn entry_mut(&mut self, name: &str) -> Option<(&'static Field, &mut Filled)> {
-        self.fields.iter().zip(&mut self.entries).find(|(field, _)| field.name == name)
+    fn entry_mut(&mut self, name: &str) -> Option<(&'static FieldAbout, &mut Filled)> {
+        self.fields.iter().zip(&mut self.entries).find(|(field, _)| field.key == name)
     }
 }
 
 impl Filled {
     /// A text with its unit, taken apart.
-    fn of(field: &'static Field, text: &str) -> Self {
+    fn of(field: &'static FieldAbout, text: &str) -> Self {
         let first = field.units().first().copied();
         match written_unit(field, text) {
             Some(unit) => Self { text: number::split_unit(text).0.to_owned(), unit: Some(unit) },
@@ -135,8 +135,17 @@ impl Filled {
         }
     }
 
+    /// What stands here as one reads it: a choice by its label, a number with its unit.
+    pub fn shown(&self, field: &FieldAbout) -> String {
+        let chosen = match field.kind {
+            Kind::Choice(choices) => choices.iter().find(|choice| choice.key == self.text),
+            _ => None,
+        };
+        chosen.map_or_else(|| self.with_unit(), |choice| choice.label.to_owned())
+    }
+
     /// How a number was read, where it is written otherwise than a machine would: `1 1/8` as 1.125.
-    pub fn read_as(&self, field: &Field) -> Option<String> {
+    pub fn read_as(&self, field: &FieldAbout) -> Option<String> {
         let offered = match field.kind {
             Kind::Quantity { units, .. } => units,
             Kind::Count { .. } => &[&unit::PIECES],
@@ -153,7 +162,7 @@ impl Filled {
 }
 
 /// The unit typed behind a number, if the field offers it.
-fn written_unit(field: &Field, text: &str) -> Option<&'static Unit> {
+fn written_unit(field: &FieldAbout, text: &str) -> Option<&'static Unit> {
     let (digits, written) = number::split_unit(text);
     if digits.is_empty() || written.is_empty() {
         return None;
@@ -168,7 +177,7 @@ mod tests {
     use crate::quantity::Shown;
 
     static LENGTHS: [&Unit; 3] = [&unit::UM, &unit::MIL, &unit::INCH];
-    static FIELDS: [Field; 1] = [Field::quantity(
+    static FIELDS: [FieldAbout; 1] = [FieldAbout::quantity(
         "coat",
         "Coat",
         &LENGTHS,

@@ -6,9 +6,12 @@ use crate::quantity::Shown;
 use crate::quantity::number::Unreadable;
 use crate::table::Refusal;
 
-/// All that is wrong, at once.
+/// All that is wrong, at once: never nothing.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Problems(Vec<Problem>);
+pub struct Problems {
+    first: Problem,
+    rest: Vec<Problem>,
+}
 
 /// What is wrong with one field.
 #[derive(Debug, Clone, PartialEq)]
@@ -38,6 +41,8 @@ pub enum Fault {
         exclusive: bool,
         /// Why.
         why: &'static str,
+        /// The same number with the unit that was meant, if one of the field's would do.
+        meant: Option<Shown>,
     },
     /// Above the greatest admissible value.
     TooLarge {
@@ -47,6 +52,8 @@ pub enum Fault {
         max: Shown,
         /// Why.
         why: &'static str,
+        /// The same number with the unit that was meant, if one of the field's would do.
+        meant: Option<Shown>,
     },
     /// A count that is not a whole number.
     NotWhole {
@@ -83,33 +90,33 @@ impl Problem {
 impl Problems {
     /// A single problem.
     pub fn one(problem: Problem) -> Self {
-        Self(vec![problem])
+        Self { first: problem, rest: Vec::new() }
     }
 
-    /// Several problems; at least one.
-    pub(super) fn all(problems: Vec<Problem>) -> Self {
-        Self(problems)
+    /// And another one.
+    pub fn push(&mut self, problem: Problem) {
+        self.rest.push(problem);
     }
 
-    /// One after the other, in the order of the fields.
+    /// One after the other, in the order they were met.
     pub fn iter(&self) -> impl Iterator<Item = &Problem> {
-        self.0.iter()
+        std::iter::once(&self.first).chain(&self.rest)
     }
 
     /// The problem of a field, if it has one.
     pub fn of(&self, field: &str) -> Option<&Problem> {
-        self.0.iter().find(|problem| problem.field == field)
+        self.iter().find(|problem| problem.field == field)
     }
 
     /// Whether nothing is wrong but that something is still to be filled in.
     pub fn only_missing(&self) -> bool {
-        self.0.iter().all(|problem| matches!(problem.fault, Fault::Missing))
+        self.iter().all(|problem| matches!(problem.fault, Fault::Missing))
     }
 }
 
 impl fmt::Display for Problems {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        for (at, problem) in self.0.iter().enumerate() {
+        for (at, problem) in self.iter().enumerate() {
             if at > 0 {
                 f.write_str("\n")?;
             }
@@ -130,14 +137,16 @@ impl fmt::Display for Fault {
         match self {
             Self::Missing => f.write_str("fill this in to get an answer"),
             Self::Unreadable(unreadable) => write!(f, "{unreadable}"),
-            Self::TooSmall { value, min, exclusive, why } => {
+            Self::TooSmall { value, min, exclusive, why, meant } => {
                 let limit = if *exclusive { "must be above" } else { "must be at least" };
                 write!(f, "{value} {limit} {min}")?;
-                because(f, why)
+                because(f, why)?;
+                or_meant(f, meant.as_ref())
             }
-            Self::TooLarge { value, max, why } => {
+            Self::TooLarge { value, max, why, meant } => {
                 write!(f, "{value} must be at most {max}")?;
-                because(f, why)
+                because(f, why)?;
+                or_meant(f, meant.as_ref())
             }
             Self::NotWhole { value } => {
                 write!(f, "{value} is not a whole number; count the pieces")
@@ -153,4 +162,11 @@ impl fmt::Display for Fault {
 
 fn because(f: &mut fmt::Formatter<'_>, why: &str) -> fmt::Result {
     if why.is_empty() { Ok(()) } else { write!(f, ": {why}") }
+}
+
+fn or_meant(f: &mut fmt::Formatter<'_>, meant: Option<&Shown>) -> fmt::Result {
+    match meant {
+        Some(meant) => write!(f, "; if {} was meant, write {meant}", meant.unit.symbol),
+        None => Ok(()),
+    }
 }

@@ -1,7 +1,7 @@
 //! The fields of the strength, its worked examples, and how they are read.
 
 use super::{BoltSteel, Input, NutBody, NutSteel};
-use crate::calculator::{Bound, Choice, Example, Fault, Field, Reader, thread_fields};
+use crate::calculator::{Bound, Choice, Example, FieldAbout as Field, HARDNESS, Reader, thread_fields};
 use crate::quantity::{Dimension, Hardness, Length, Quantity, Scale, Shown, Stress, Unit, unit};
 use crate::steel::{Grade, Level};
 use crate::thread::overtap::Allowance;
@@ -20,8 +20,14 @@ pub(super) static FIELDS: [Field; 13] = [
         .when("bolt_grade", &["own"]),
     Field::choice("nut_grade", "Nut", &NUTS, "nut-8")
         .hint("At the least hardness of its grade, turned into a tensile strength by ISO 18265."),
-    Field::quantity("nut_level", "Hardness or tensile strength of the nut", &LEVELS, STRESS_BOUND, "200 HV")
-        .when("nut_grade", &["own"]),
+    Field::quantity(
+        "nut_level",
+        "Hardness or tensile strength of the nut",
+        &LEVELS,
+        Bound::Each(&LEVEL_BOUNDS),
+        "200 HV",
+    )
+    .when("nut_grade", &["own"]),
     Field::choice("nut_style", "Height of the nut", &STYLES, "usual")
         .hint("The least height of the standard is taken."),
     Field::quantity("nut_height", "Own height", &LENGTHS, BODY_BOUND, "13 mm").when("nut_style", &["own"]),
@@ -166,6 +172,7 @@ const STRESS_BOUND: Bound = Bound::Between(
     Shown { number: 2000.0, unit: &unit::MPA, decimals: 0 },
     "steel fasteners lie between",
 );
+static LEVEL_BOUNDS: [Bound; 2] = [STRESS_BOUND, HARDNESS];
 const BODY_BOUND: Bound =
     Bound::PositiveTo(Shown { number: 200.0, unit: &unit::MM, decimals: 0 }, "no nut named here is larger");
 
@@ -181,14 +188,7 @@ fn read_nut_steel(reader: &mut Reader<'_>) -> Option<NutSteel> {
         if unit.dimension == Dimension::Stress {
             return Some(NutSteel::Level(Level::Tensile(Stress::of(number, unit))));
         }
-        let hardness = Hardness { scale: Scale::of_unit(unit)?, number };
-        if number > 0.0 {
-            return Some(NutSteel::Level(Level::Hardness(hardness)));
-        }
-        let min = Shown { number: 0.0, unit, decimals: 0 };
-        let value = Shown { number, unit, decimals: 1 };
-        reader.problem("nut_level", Fault::TooSmall { value, min, exclusive: true, why: "" });
-        None
+        Some(NutSteel::Level(Level::Hardness(Hardness { scale: Scale::of_unit(unit)?, number })))
     });
     reader
         .choice("nut_grade", |key| if key == "own" { Some(None) } else { Grade::of_key(key).map(Some) })?

@@ -4,7 +4,7 @@
 //! method sets (the bath, a case as is usual for the part, not formed cold, nothing asked for) has a default.
 
 use super::super::asked;
-use crate::calculator::{About, Bound, Choice, Example, Field};
+use crate::calculator::{About, Bound, Choice, Example, FieldAbout as Field};
 use crate::part;
 use crate::quantity::{Shown, Unit, unit};
 use crate::source::common_practice;

@@ -1,0 +1,108 @@
+//! The outcome arranged into a report.
+
+use super::working::working;
+use super::{Input, Outcome, Stated};
+use crate::calculator::{Figure, Note, Report, Section};
+use crate::coat::{ThicknessLimit, class};
+use crate::quantity::{Dimension, Quantity, Unit, unit};
+use crate::source::document;
+
+/// The report.
+pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
+    let thickness = |unit, decimals| range("t", unit_name(unit), outcome.thickness, unit, decimals);
+    let mass = |unit, decimals| range("m", unit_name(unit), outcome.mass, unit, decimals);
+    let (um, mil, g_m2, oz_ft2) =
+        (thickness(&unit::UM, 1), thickness(&unit::MIL, 3), mass(&unit::G_M2, 1), mass(&unit::OZ_FT2, 3));
+    let headline = format!("{} = {} = {} = {}", um.value, mil.value, g_m2.value, oz_ft2.value);
+    let figures = vec![um, mil, thickness(&unit::MM, 4), thickness(&unit::INCH, 5), g_m2, oz_ft2];
+    Report {
+        headline,
+        figures,
+        sections: classes(input, outcome),
+        working: working(input, outcome),
+        notes: vec![
+            Note::plain(
+                "Limits are compared without rounding. A single value is one article or one place; \
+                 the average is over the articles of a batch.",
+            ),
+            Note::sourced(
+                "The classes of ISO 12683 (mechanical zinc) were not found in a public copy; open the \
+                 standard for them.",
+                document::ISO_12683.read("class table not seen"),
+            ),
+            Note::sourced(
+                "Class 80 of ASTM B695 is 80 µm in one listing and 81 µm in another.",
+                document::ASTM_B695.read("Table 1"),
+            ),
+        ],
+        ..Report::default()
+    }
+}
+
+fn unit_name(unit: &Unit) -> String {
+    let what = if unit.dimension == Dimension::ArealMass { "Mass" } else { "Thickness" };
+    format!("{what}, {}", unit.name)
+}
+
+/// A figure that is one number where both ends are the same.
+fn range<Q: Quantity + PartialEq>(
+    symbol: &'static str,
+    name: String,
+    (min, max): (Q, Q),
+    unit: &'static Unit,
+    decimals: u8,
+) -> Figure {
+    if min == max {
+        Figure::one(symbol, name, min.show(unit, decimals))
+    } else {
+        Figure::range(symbol, name, min.show(unit, decimals), max.show(unit, decimals))
+    }
+}
+
+/// The classes of every standard, with what the coat is to each.
+fn classes(input: &Input, outcome: &Outcome) -> Vec<Section> {
+    let mut sections: Vec<Section> = Vec::new();
+    for class in class::all() {
+        let title = format!("{}, {}", class.document.name, class.process);
+        let words = format!(
+            "as a single value {}; as an average {}",
+            judged(class.single.as_ref(), input, outcome, None),
+            judged(class.average.as_ref(), input, outcome, class.average_max.as_ref()),
+        );
+        let limit = class.single.or(class.average);
+        let mut figure = Figure::words(format!("{}: {}", class.name, class.applies), words);
+        figure.source = limit.map(|limit| class.source(&limit));
+        match sections.last_mut() {
+            Some(last) if last.title == title => last.figures.push(figure),
+            _ => sections.push(Section { title: title.into(), figures: vec![figure] }),
+        }
+    }
+    sections
+}
+
+/// What the coat is to one limit, in words.
+fn judged(
+    limit: Option<&ThicknessLimit>,
+    input: &Input,
+    outcome: &Outcome,
+    max: Option<&ThicknessLimit>,
+) -> String {
+    let Some(limit) = limit else { return "is not asked".to_owned() };
+    // A coat stated by mass is compared with the mass that the standard prints, where it prints one.
+    let by_mass = match input.coat {
+        Stated::Mass(mass) => limit.is_met_by_mass(mass),
+        Stated::Thickness(_) => None,
+    };
+    let met = by_mass.unwrap_or_else(|| limit.is_met_by(outcome.thickness.0));
+    let min = match (by_mass, limit.mass) {
+        (Some(_), Some(mass)) => mass.show(&unit::G_M2, 0),
+        _ => limit.printed,
+    };
+    match max {
+        Some(max) if met && outcome.thickness.1 > max.thickness => {
+            format!("too thick (at most {})", max.printed)
+        }
+        _ if met => format!("met (least {min})"),
+        _ => format!("short (least {min})"),
+    }
+}

@@ -1,0 +1,32 @@
+//! Writes typed values back into the texts of a draft.
+
+use super::{Field, FieldValue};
+
+/// Writes an input back, field by field: the counterpart of [`Reader`](super::Reader).
+#[derive(Debug, Default)]
+pub struct Writer {
+    pairs: Vec<(&'static str, String)>,
+}
+
+impl Writer {
+    /// What a field must say to be read as this value.
+    pub fn put<T: FieldValue>(&mut self, field: &Field<T>, value: T) {
+        self.pairs.push((field.key(), value.write(&field.about)));
+    }
+
+    /// The same for a field that may be empty.
+    pub fn put_optional<T: FieldValue>(&mut self, field: &Field<T>, value: Option<T>) {
+        let text = value.map(|value| value.write(&field.about)).unwrap_or_default();
+        self.pairs.push((field.key(), text));
+    }
+
+    /// Says that the calculator cannot write yet. Goes when the last one can.
+    pub fn cannot(&mut self) {
+        self.pairs.push(("", String::new()));
+    }
+
+    /// Keys and texts, in the order they were put.
+    pub fn pairs(self) -> Vec<(&'static str, String)> {
+        self.pairs
+    }
+}

@@ -1,0 +1,171 @@
+//! What is read can be written, and what is written reads to the same input.
+
+use kettle_barrel::calculator::{Bound, Draft, Entry, FieldAbout, Kind, REGISTER};
+use proptest::prelude::*;
+
+/// Calculators that cannot write yet.
+fn cannot_write(entry: &Entry, draft: &Draft) -> bool {
+    entry.link(draft).is_ok_and(|link| link.pairs.iter().any(|(key, _)| key.is_empty()))
+}
+
+/// Whether the draft, if it reads, is written in the fields' own keys and reads back the same.
+fn comes_back(entry: &Entry, draft: &Draft) -> Result<(), String> {
+    let Ok(link) = entry.link(draft) else { return Ok(()) };
+    if cannot_write(entry, draft) {
+        return Ok(());
+    }
+    let id = entry.about.id;
+    for (at, (key, text)) in link.pairs.iter().enumerate() {
+        if !entry.about.fields.iter().any(|field| field.key == *key) {
+            return Err(format!("{id} writes {key}, which it does not ask"));
+        }
+        if link.pairs[..at].iter().any(|(other, _)| other == key) {
+            return Err(format!("{id} writes {key} twice: {text}"));
+        }
+    }
+    let written = Draft::from(&link);
+    if entry.reads_alike(draft, &written) {
+        return Ok(());
+    }
+    let back = entry.link(&written).map(|link| link.pairs).map_err(|problems| problems.to_string());
+    Err(format!("{id}: {draft:?} is written as {:?}, which reads as {back:?}", link.pairs))
+}
+
+#[test]
+fn every_worked_example_is_written_back() {
+    for entry in REGISTER {
+        for example in entry.about.examples {
+            let draft = example.pairs.iter().copied().collect();
+            comes_back(entry, &draft).unwrap_or_else(|why| panic!("“{}”: {why}", example.title));
+        }
+    }
+}
+
+#[test]
+fn a_bound_holds_in_every_unit_of_its_field() {
+    for entry in REGISTER {
+        for field in entry.about.fields {
+            let Kind::Quantity { units, bounds } = field.kind else { continue };
+            for unit in units {
+                let ends = bounds.ends(unit);
+                let (id, key, unit) = (entry.about.id, field.key, unit.symbol);
+                assert!(ends.is_some_and(|ends| ends.max.is_some()), "{id}: {key} has no bound in {unit}");
+            }
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(200))]
+
+    /// Drafts drawn over all the fields of every calculator; those that read are written back.
+    #[test]
+    fn what_is_read_is_written_back(seed in any::<u64>()) {
+        for entry in REGISTER {
+            let mut dice = Dice(seed);
+            let draft = drawn(entry.about.fields, &mut dice);
+            if let Err(why) = comes_back(entry, &draft) {
+                prop_assert!(false, "{}", why);
+            }
+        }
+    }
+}
+
+/// Most of what is drawn should read, or the test above says little.
+#[test]
+fn drafts_that_are_drawn_often_read() {
+    for entry in REGISTER {
+        let read = (0..200).filter(|seed| entry.link(&drawn(entry.about.fields, &mut Dice(*seed))).is_ok());
+        let read = read.count();
+        assert!(read >= 20, "{}: only {read} of 200 drafts read", entry.about.id);
+    }
+}
+
+/// A small generator of numbers (xorshift), so that a draft follows from its seed.
+struct Dice(u64);
+
+impl Dice {
+    fn next(&mut self) -> u64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mixed = (self.0 ^ (self.0 >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        let mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        mixed ^ (mixed >> 31)
+    }
+
+    fn below(&mut self, end: usize) -> usize {
+        (self.next() % end as u64) as usize
+    }
+
+    fn share(&mut self) -> f64 {
+        (self.next() >> 11) as f64 / (1u64 << 53) as f64
+    }
+}
+
+/// A draft with something in about half of the fields.
+fn drawn(fields: &[FieldAbout], dice: &mut Dice) -> Draft {
+    let mut draft = Draft::default();
+    for field in fields {
+        if dice.below(2) == 0
+            && let Some(text) = answer(field, dice)
+        {
+            draft.set(field.key, text);
+        }
+    }
+    draft
+}
+
+/// Something that the field takes.
+fn answer(field: &FieldAbout, dice: &mut Dice) -> Option<String> {
+    match field.kind {
+        Kind::Choice(choices) => Some(choices[dice.below(choices.len())].key.to_owned()),
+        Kind::Quantity { units, bounds } => {
+            let unit = units[dice.below(units.len())];
+            let number = within(bounds, unit, dice)?;
+            Some(format!("{number:.*} {}", dice.below(5), unit.symbol))
+        }
+        Kind::Count { min, max } => {
+            let most = max.min(min.saturating_add(5000));
+            Some((min + dice.below((most - min) as usize + 1) as u32).to_string())
+        }
+        Kind::Text => {
+            let texts = known_texts(field.key);
+            Some(texts.get(dice.below(texts.len().max(1)))?.to_string())
+        }
+        Kind::Readings { .. } => None,
+    }
+}
+
+/// A number in the lower part of what is admitted, where most of what is typed lies.
+fn within(bounds: Bound, unit: &'static kettle_barrel::quantity::Unit, dice: &mut Dice) -> Option<f64> {
+    let ends = bounds.ends(unit)?;
+    let in_unit = |shown: kettle_barrel::quantity::Shown| {
+        (shown.number * shown.unit.factor + shown.unit.offset - unit.offset) / unit.factor
+    };
+    let (min, max) = (in_unit(ends.min), in_unit(ends.max?));
+    let part = if dice.below(2) == 0 { 0.1 } else { 1.0 };
+    Some(min + (max - min) * part * dice.share())
+}
+
+/// Texts that fields of that key take.
+fn known_texts(key: &str) -> &'static [&'static str] {
+    match key {
+        "thread" => &[
+            "M8",
+            "M10",
+            "M12",
+            "M16x1.5",
+            "M20",
+            "M24",
+            "M30-6g",
+            "3/8-16 UNC",
+            "1/2-13 UNC-2A",
+            "3/4-10 UNC",
+            "1-8 UNC",
+            "1 1/8-8 UN",
+            "1/2-20 UNF",
+        ],
+        "bolt_class" => &["6g", "6h", "6e", "6f", "8g", "5g6g", "2A", "3A", "1A", ""],
+        "grade" => &["8.8", "10.9", "4.6", "grade 5", "A325", ""],
+        _ => &[""],
+    }
+}
