@@ -10,11 +10,12 @@
 //! - [`process`]: the three ways of putting zinc on, by name.
 //! - [`table`]: published tables as typed constants, one file a standard.
 //! - [`thread`]: designations, limits of size, the coated fit, strength.
-//! - [`steel`]: grades, hardness scales, hydrogen, tempering.
+//! - [`steel`]: grades, hardness scales, tempering, bakes.
 //! - [`part`]: shapes of parts: area with the thread developed, volume, mass.
 //! - [`coat`]: the classes of the standards, thickness and mass, the barrel's charge, the kettle's loss.
 //! - [`site`]: corrosivity of a place, the life of a coat, hours of salt spray.
 //! - [`lot`]: readings, samples, acceptance.
+//! - [`rule`]: everything that judges, one row a rule.
 //! - [`calculator`]: one file a calculator, from text to report.
 //! - [`order`]: the order line, its assessment, the sheet.
 //! - `page`: the browser; compiled for wasm32 only, and no other room knows of it.
@@ -29,6 +30,7 @@ pub mod page;
 pub mod part;
 pub mod process;
 pub mod quantity;
+pub mod rule;
 pub mod sentence;
 pub mod site;
 pub mod source;

@@ -6,7 +6,8 @@ use super::{
 };
 use crate::coat::Process;
 use crate::quantity::{Hardness, Length, Scale, Shown, Stress, Unit, unit};
-use crate::steel::hydrogen::{self, Assessment, Bake, Cleaning};
+use crate::rule::{Cleaning, SteelFacts};
+use crate::steel::bake::{self, Bake};
 use crate::steel::{Grade, Hardest, Level, Measure, State, Steel};
 use crate::table::{Refusal, iso_2081};
 
@@ -45,8 +46,8 @@ pub enum Known {
 /// What it finds.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Outcome {
-    /// Every rule beside the steel.
-    pub assessment: Assessment,
+    /// The steel, as the rules judge it.
+    pub steel: SteelFacts,
     /// The hardest end in HRC, HV and MPa; a refusal where no table leads there.
     pub hardest: [Result<Hardest, Refusal>; 3],
     /// The bake after electroplating by ASTM B850.
@@ -203,8 +204,10 @@ impl Calculator for HydrogenRisk {
             Known::Tensile(tensile) => (Steel::Tensile(tensile), "tensile", "Greatest tensile strength"),
         };
         let state = State { steel, case_hardened: input.case_hardened, cold_worked: input.cold_worked };
-        let refused = |refusal| Problem::refused(field, label, refusal);
-        let assessment = hydrogen::assess(&state, input.cleaning).map_err(refused)?;
+        let steel = SteelFacts::new(state, input.cleaning);
+        if let Err(refusal) = &steel.levels {
+            return Err(Problem::refused(field, label, refusal.clone()));
+        }
         let hardest = [Measure::Scale(Scale::Hrc), Measure::Scale(Scale::Hv), Measure::Tensile]
             .map(|measure| state.hardest(measure));
         let [_, _, tensile] = &hardest;
@@ -212,11 +215,11 @@ impl Calculator for HydrogenRisk {
             (Known::Grade(grade, diameter), Ok(Hardest { level: Level::Tensile(tensile), .. }))
                 if !grade.is_nut() && !grade.is_washer() =>
             {
-                hydrogen::bake_by_section(*tensile, diameter)
+                bake::by_section(*tensile, diameter)
             }
             _ => None,
         };
-        Ok(Outcome { assessment, hardest, bake: hydrogen::bake(&state), bake_by_section })
+        Ok(Outcome { steel, hardest, bake: bake::by_b850(&state), bake_by_section })
     }
 
     fn explain(input: &Input, outcome: &Outcome) -> Report {

@@ -5,9 +5,10 @@ use super::{
     About, Bound, Calculator, Choice, Example, FieldAbout as Field, Missed, Problem, Reader, Report,
 };
 use crate::coat::Factor;
-use crate::coat::kettle::{self, Bath, PickUp, Steel, Wiping};
+use crate::coat::kettle::{self, Bath, PickUp, Wiping};
 use crate::quantity::unit::Dimension;
 use crate::quantity::{Length, Mass, PlainNumber, Shown, Unit, unit};
+use crate::rule::heat::forbids_high_bath;
 use crate::steel::Grade;
 use crate::table::hotdip_process as practice;
 
@@ -279,7 +280,7 @@ impl Calculator for KettlePickup {
             share: load.mass.map(|mass| zinc.on_parts / mass),
             cost: input.price.map(|price| price * zinc.fed.kg()),
             baskets: load.mass.zip(input.basket).map(|(mass, basket)| kettle::baskets(mass, basket)),
-            bath: kettle::bath(&Steel { grade: input.grade, diameter, si_p: input.si_p }),
+            bath: kettle::bath(input.si_p, forbids_high_bath(input.grade, diameter)),
             wiping: load.piece.map(|piece| {
                 let length = piece.shape.overall_length();
                 kettle::wiping(piece.kind.is_rod(), length, input.basket_length)

@@ -6,7 +6,7 @@ use super::{
 };
 use crate::quantity::{Length, Shown, Temperature, Time, Unit, unit};
 use crate::source::{common_practice, document};
-use crate::steel::tempering::{self, Case, Temper};
+use crate::steel::tempering::{self, Dip, Temper};
 use crate::steel::{Grade, Properties};
 
 mod report;
@@ -34,7 +34,7 @@ pub struct Outcome {
     /// What the grade asks for.
     pub properties: Option<Properties>,
     /// What the heat does.
-    pub heat: tempering::Outcome,
+    pub heat: tempering::Effect,
 }
 
 static KNOWN: [Choice; 2] =
@@ -188,14 +188,8 @@ impl Calculator for TemperingMargin {
             },
             None => None,
         };
-        let case = Case {
-            grade: properties,
-            diameter: input.grade.map(|(_, diameter)| diameter),
-            temper: input.temper,
-            bath: input.bath,
-            dip: input.dip,
-        };
-        match tempering::judge(&case) {
+        let dip = Dip { grade: properties, temper: input.temper, bath: input.bath, time: input.dip };
+        match tempering::effect(&dip) {
             Ok(heat) => Ok(Outcome { properties, heat }),
             Err(refusal) => Err(Problem::refused("temper", "Actual tempering temperature", refusal)),
         }

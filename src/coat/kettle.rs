@@ -1,11 +1,8 @@
 //! The kettle: the zinc a load takes, what is lost beside it, the bath and the wiping.
 //!
-//! The heat of the bath against the temper of the steel is judged in
-//! [`tempering`](crate::steel::tempering), the fit of the coat in [`fit`](crate::thread::fit).
+//! It knows no steel: what the heat of the bath does to one is judged in the rules.
 
 use crate::quantity::{Area, Density, Length, Mass};
-use crate::steel::Grade;
-use crate::steel::tempering::forbids_high_bath;
 use crate::table::hotdip_process as practice;
 use crate::working::Mark;
 
@@ -37,17 +34,6 @@ pub fn baskets(load: Mass, capacity: Mass) -> f64 {
     (load / capacity - 1e-9).ceil().max(1.0)
 }
 
-/// What decides on the bath.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Steel {
-    /// Its grade.
-    pub grade: Option<Grade>,
-    /// Nominal diameter of its thread.
-    pub diameter: Option<Length>,
-    /// Silicon and phosphorus together, in per cent.
-    pub si_p: Option<f64>,
-}
-
 /// What is said of the two baths.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Bath {
@@ -74,14 +60,14 @@ impl Bath {
     }
 }
 
-/// The bath for a steel, by ISO 10684.
-pub fn bath(steel: &Steel) -> Bath {
-    let forbidden = forbids_high_bath(steel.grade, steel.diameter);
+/// The bath for a steel of this silicon and phosphorus, in per cent, by ISO 10684; the
+/// high-temperature bath may be forbidden to the part.
+pub fn bath(si_p: Option<f64>, high_forbidden: bool) -> Bath {
     let (from, to) = practice::REACTIVE;
-    match steel.si_p {
-        Some(si_p) if (from..=to).contains(&si_p) && forbidden => Bath::Neither,
+    match si_p {
+        Some(si_p) if (from..=to).contains(&si_p) && high_forbidden => Bath::Neither,
         Some(si_p) if (from..=to).contains(&si_p) => Bath::High,
-        _ if forbidden => Bath::NormalOnly,
+        _ if high_forbidden => Bath::NormalOnly,
         Some(_) => Bath::Normal,
         None => Bath::Unknown,
     }

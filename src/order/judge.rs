@@ -10,11 +10,12 @@ use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Length, Mass, Time};
+use crate::rule::case::USUAL_DIP;
+use crate::rule::{self, Case, Cleaning, InForce, Ruling, SteelFacts};
 use crate::site::Category;
 use crate::site::life::Exponent;
 use crate::site::life::{Promise, Years, promise, range, thickness_needed};
-use crate::steel::hydrogen::{self, Cleaning, Ruling};
-use crate::steel::tempering::{self, Temper};
+use crate::steel::tempering::{self, Dip, Effect, Temper};
 use crate::table::{Refusal, hotdip_process, mechanical_process};
 use crate::thread::fit::Fit;
 use crate::thread::overtap::Allowance;
@@ -26,11 +27,12 @@ pub struct Judgement {
     pub shape: Result<Shape, Refusal>,
     /// Mass of one piece, where the shape is known.
     pub piece: Option<Mass>,
-    /// What hydrogen means for the steel; a refusal where no table reaches it, `None` where the steel is
-    /// not said.
-    pub hydrogen: Option<Result<hydrogen::Assessment, Refusal>>,
-    /// What the heat of the kettle means for the steel.
-    pub heat: Result<tempering::Outcome, Refusal>,
+    /// The steel, as the rules judge it.
+    pub steel: Option<SteelFacts>,
+    /// What the heat of the kettle does to its temper.
+    pub heat: Option<Result<Effect, Refusal>>,
+    /// The thread, as the rules judge it.
+    pub facts: rule::Part,
     /// Kettle, barrel, cell.
     pub processes: [Judged; 3],
 }
@@ -49,16 +51,8 @@ pub struct Judged {
 /// A reason, as data; its words are in `words`.
 #[derive(Debug, Clone)]
 pub enum Reason {
-    /// A rule about hydrogen.
-    Hydrogen(Ruling),
-    /// A rule about the heat of the bath.
-    Heat(tempering::Ruling),
-    /// The order does not say the steel.
-    SteelNotSaid,
-    /// A table has no answer about the hydrogen in the steel.
-    HydrogenRefused(Refusal),
-    /// A table has no answer about its temper.
-    HeatRefused(Refusal),
+    /// What a rule says.
+    Rule(Ruling),
     /// ISO 10684 does not go below M8 or a pitch of 1.25 mm.
     BelowIso10684,
     /// ISO 10684 covers coarse threads.
@@ -101,8 +95,6 @@ pub enum Reason {
 
 /// A temper of which only the temperature is known is taken to have lasted an hour.
 const ONE_HOUR: Time = Time::from_hour(1.0);
-/// The longest usual dip of spun fasteners; a longer one softens more.
-pub const USUAL_DIP: Time = Time::from_minute(5.0);
 
 /// Judges an order line for the three processes.
 pub fn judge(line: &OrderLine) -> Judgement {
@@ -110,13 +102,22 @@ pub fn judge(line: &OrderLine) -> Judgement {
     let piece = shape.as_ref().ok().map(|shape| shape.mass());
     // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say
     // what to use instead.
-    let hydrogen = line.steel.map(|steel| hydrogen::assess(&steel, Cleaning::Acid));
-    let heat = tempering::judge(&dip(line));
+    let steel = line.steel.map(|steel| SteelFacts::new(steel, Cleaning::Acid));
+    // An actual temper can be judged without the grade.
+    let heat = (line.steel.is_some() || line.temper.is_some()).then(|| tempering::effect(&dip(line)));
+    let facts = rule::Part { diameter: line.thread.diameter() };
     let mates = Mates::of(line);
     let processes = Process::ALL.map(|process| {
         let offer = offer(line, &mates, process);
         let mut reasons = Vec::with_capacity(24);
-        steel_reasons(line, process, hydrogen.as_ref(), &heat, &mut reasons);
+        let case = Case {
+            process,
+            in_force: InForce::EVERY,
+            steel: steel.as_ref(),
+            heat: heat.as_ref(),
+            part: Some(&facts),
+        };
+        reasons.extend(rule::judge(&case).map(Reason::Rule));
         shape_reasons(line, process, piece, &mut reasons);
         if let Some(offer) = &offer {
             reasons.extend(fit_reason(line, &mates, process, offer));
@@ -127,7 +128,20 @@ pub fn judge(line: &OrderLine) -> Judgement {
         }
         Judged { process, offer, reasons }
     });
-    Judgement { shape, piece, hydrogen, heat, processes }
+    Judgement { shape, piece, steel, heat, facts, processes }
+}
+
+impl Judgement {
+    /// The case of a process.
+    pub fn case(&self, process: Process) -> Case<'_> {
+        Case {
+            process,
+            in_force: InForce::EVERY,
+            steel: self.steel.as_ref(),
+            heat: self.heat.as_ref(),
+            part: Some(&self.facts),
+        }
+    }
 }
 
 impl Judged {
@@ -141,13 +155,9 @@ impl Reason {
     /// What it means for the verdict.
     pub fn mark(&self) -> Mark {
         match self {
-            Self::Hydrogen(ruling) => ruling.standing,
-            Self::Heat(ruling) => ruling.standing,
+            Self::Rule(ruling) => ruling.says.mark,
             Self::BelowIso10684 | Self::NoNut(_) => Mark::Bar,
-            Self::SteelNotSaid => Mark::NotJudged,
-            Self::HydrogenRefused(_)
-            | Self::HeatRefused(_)
-            | Self::FinePitch
+            Self::FinePitch
             | Self::BelowThreeEighths
             | Self::ReducedLoads
             | Self::WashersStick
@@ -168,35 +178,13 @@ impl Reason {
     }
 }
 
-fn steel_reasons(
-    line: &OrderLine,
-    process: Process,
-    hydrogen: Option<&Result<hydrogen::Assessment, Refusal>>,
-    heat: &Result<tempering::Outcome, Refusal>,
-    reasons: &mut Vec<Reason>,
-) {
-    match hydrogen {
-        None => reasons.push(Reason::SteelNotSaid),
-        Some(Ok(assessment)) => reasons.extend(assessment.of(process).copied().map(Reason::Hydrogen)),
-        Some(Err(refusal)) => reasons.push(Reason::HydrogenRefused(refusal.clone())),
-    }
-    // An actual temper can be judged without the grade.
-    if process == Process::HotDip && (line.steel.is_some() || line.temper.is_some()) {
-        match heat {
-            Ok(outcome) => reasons.extend(outcome.rulings().copied().map(Reason::Heat)),
-            Err(refusal) => reasons.push(Reason::HeatRefused(refusal.clone())),
-        }
-    }
-}
-
 /// The dip of an order line: the heat of the zinc against the temper of its steel.
-fn dip(line: &OrderLine) -> tempering::Case {
-    tempering::Case {
+fn dip(line: &OrderLine) -> Dip {
+    Dip {
         grade: line.steel.and_then(|steel| steel.grade()),
-        diameter: Some(line.thread.diameter()),
         temper: line.temper.map(|temperature| Temper::actual(temperature, ONE_HOUR)),
         bath: line.bath,
-        dip: USUAL_DIP,
+        time: USUAL_DIP,
     }
 }
 

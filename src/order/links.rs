@@ -2,11 +2,11 @@
 
 use super::OrderLine;
 use super::fit::{bolt_class, unevenness};
-use super::judge::USUAL_DIP;
 use super::offer::Offer;
 use crate::calculator::Link;
 use crate::coat::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::rule::case::USUAL_DIP;
 use crate::steel::{Properties, Steel};
 use crate::thread::overtap::Allowance;
 

@@ -7,6 +7,7 @@ use super::offer::{Choice, FOR_PLACE};
 use super::{OrderLine, links};
 use crate::calculator::{Finding, Link, Mark};
 use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::rule::Topic;
 use crate::site::life::{Exponent, Promise, Years};
 use crate::source::{Source, common_practice, document};
 use crate::table::{Refusal, hotdip_process, mechanical_process};
@@ -29,27 +30,14 @@ pub fn finding(
     let coat = || offer.map(links::coat);
     let (text, source, link): (String, Source, Option<Link>) = match reason {
         // What is met needs no word here: the calculator lists every rule.
-        Reason::Hydrogen(_) | Reason::Heat(_) if mark == Mark::Met => return None,
-        Reason::Hydrogen(ruling) => {
-            let hydrogen = judgement.hydrogen.as_ref()?.as_ref().ok()?;
-            let finding = Finding::new(mark, sentence(hydrogen.text(ruling)), ruling.rule.source());
-            return Some(finding.opens(Rc::clone(rules)));
-        }
-        Reason::Heat(ruling) => {
-            let heat = judgement.heat.as_ref().ok()?;
-            (heat.text(ruling), ruling.source(heat), Some(links::tempering(line)))
-        }
-        Reason::SteelNotSaid => {
-            let text = "Say the steel: without its grade or hardness neither hydrogen nor the heat of the zinc can be judged.";
-            let source = document::PROJECT.known("what the order says", crate::source::Basis::Assumed);
-            return Some(Finding::new(mark, text, source).opens(Rc::clone(rules)));
-        }
-        Reason::HydrogenRefused(refusal) => {
-            let text = refused("Have the steel judged by hand", refusal);
-            return Some(Finding::new(mark, text, refusal.source()).opens(Rc::clone(rules)));
-        }
-        Reason::HeatRefused(refusal) => {
-            (refused("Have the steel judged by hand", refusal), refusal.source(), Some(links::tempering(line)))
+        Reason::Rule(_) if mark == Mark::Met => return None,
+        Reason::Rule(ruling) => {
+            let text = sentence(ruling.text(&judgement.case(judged.process)));
+            let finding = Finding::new(mark, text, ruling.source());
+            return Some(match ruling.rule.topic {
+                Topic::Hydrogen => finding.opens(Rc::clone(rules)),
+                Topic::Heat => finding.opens(links::tempering(line)),
+            });
         }
         Reason::BelowIso10684 => (
             format!(

@@ -5,6 +5,8 @@
 
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
+use crate::quantity::Stress;
+use crate::source::Source;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
@@ -131,3 +133,8 @@ pub static CLASSES: &[CoatClass] = &[
         average_max: None,
     },
 ];
+
+/// Above this strength machined, ground and cold-formed parts are relieved of stress.
+pub const RELIEF_ABOVE: (Stress, Source) = (Stress::from_mpa(1000.0), document::ASTM_B695.memory("6.2.1"));
+/// Which cleaners keep hydrogen out.
+pub const CLEANING: Source = document::ASTM_B695.read("6.2.2");

@@ -46,3 +46,6 @@ pub static TABLE_1: &[Row] = &[
     r(1600.0, 1700.0, (47.0, 49.0), 20.0),
     r(1700.0, 1800.0, (49.0, 51.0), 22.0),
 ];
+
+/// Above this strength the table asks for a bake.
+pub const ABOVE: Stress = Stress::from_mpa(1000.0);

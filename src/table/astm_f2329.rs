@@ -5,6 +5,8 @@
 
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
+use crate::quantity::Hardness;
+use crate::source::Source;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
@@ -32,3 +34,10 @@ pub static CLASSES: &[CoatClass] = &[
         average_max: None,
     },
 ];
+
+/// From this hardness on no fastener is hot-dip coated.
+pub const NOT_FROM: (Hardness, Source) = (Hardness::hrc(40.0), document::ASTM_F2329.read("7"));
+/// Case-hardened fasteners are not hot-dip coated.
+pub const CASE_HARDENED: Source = document::ASTM_F2329.read("7");
+/// From this hardness on hydrogen is a risk.
+pub const RISK_FROM: (Hardness, Source) = (Hardness::hrc(33.0), document::ASTM_F2329.read("7.2.2"));

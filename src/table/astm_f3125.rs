@@ -2,7 +2,7 @@
 
 use super::steel_row::{Sizes, SteelRow, Treatment};
 use crate::source::Source;
-use crate::source::document::{ASTM_A325, ASTM_F3125};
+use crate::source::document::{ASTM_A325, ASTM_A490, ASTM_F3125};
 
 const STRENGTH: Source = ASTM_F3125.read("strength by grade");
 const HARDNESS: Source = ASTM_F3125.memory("hardness by grade");
@@ -35,3 +35,8 @@ pub static A325_BEFORE_F3125: [SteelRow; 2] = [
         .ksi(105.0, A325)
         .proof_ksi(74.0, A325_PROOF),
 ];
+
+/// Coatings of grade A490: zinc flake, and none of zinc metal.
+pub const A490_COATINGS: Source = ASTM_F3125.memory("coatings of grade A490");
+/// No coating on A490 before F3125.
+pub const A490_BEFORE: Source = ASTM_A490.read("coatings");

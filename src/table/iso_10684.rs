@@ -2,6 +2,8 @@
 
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
+use crate::quantity::Hardness;
+use crate::source::Source;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
@@ -16,3 +18,10 @@ pub static CLASSES: &[CoatClass] = &[CoatClass {
     lot_average: None,
     average_max: None,
 }];
+
+/// From this hardness on the way to clean is laid down.
+pub const CLEANING_FROM: (Hardness, Source) = (Hardness::hv(320.0), document::ISO_10684.read("5.2"));
+/// Bolts up to class 10.9 and nuts up to class 12.
+pub const SCOPE: Source = document::ISO_10684.read("scope");
+/// The high-temperature bath.
+pub const HIGH_BATH: Source = document::ISO_10684.read("5.5");

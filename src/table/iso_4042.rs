@@ -3,6 +3,8 @@
 
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
+use crate::quantity::Hardness;
+use crate::source::Source;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
@@ -107,3 +109,11 @@ pub static CLASSES: &[CoatClass] = &[
         average_max: Some(ThicknessLimit::um(35.0, Basis::Read)),
     },
 ];
+
+/// From this hardness on the 2018 edition has the bake settled with the purchaser.
+pub const BAKE_FROM: (Hardness, Source) =
+    (Hardness::hv(390.0), document::ISO_4042_2018.memory("4.4 and annex B"));
+/// Above this hardness the 1999 edition asked for a test of the process.
+pub const INVESTIGATE_ABOVE: (Hardness, Source) = (Hardness::hv(320.0), document::ISO_4042_1999.read("6"));
+/// Above this hardness the 1999 edition asked for a written agreement.
+pub const AGREE_ABOVE: (Hardness, Source) = (Hardness::hv(365.0), document::ISO_4042_1999.read("6"));

@@ -22,7 +22,7 @@ use std::path::PathBuf;
 use std::rc::Rc;
 
 use kettle_barrel::calculator::{Address, Draft, Finding, Link, Mark};
-use kettle_barrel::order::{self, Judged, Judgement, Reason};
+use kettle_barrel::order::{self, Judged, Reason};
 use kettle_barrel::quantity::{number, unit};
 use kettle_barrel::source::Source;
 
@@ -108,7 +108,7 @@ fn written(orders: &[Draft]) -> String {
         for (judged, worded) in judgement.processes.iter().zip(&assessment.processes) {
             assert_eq!(judged.verdict(), worded.verdict);
             for (reason, finding) in judged.reasons.iter().zip(opened(judged, &worded.findings)) {
-                kept.count(rule(reason), source(judgement, reason, finding));
+                kept.count(rule(reason), source(reason, finding));
             }
         }
     }
@@ -116,7 +116,7 @@ fn written(orders: &[Draft]) -> String {
     for (number, (draft, judgement, assessment)) in (1..).zip(&all) {
         lines.push_str(&format!("{number:03} order {}\n", Address::new("order", (*draft).clone())));
         for (judged, worded) in judgement.processes.iter().zip(&assessment.processes) {
-            let process = process(judgement, judged, &opened(judged, &worded.findings), &mut kept);
+            let process = process(judged, &opened(judged, &worded.findings), &mut kept);
             lines.push_str(&format!("{number:03} {} {process}\n", judged.process.key()));
         }
     }
@@ -159,12 +159,12 @@ impl Kept {
 }
 
 /// One process on one line.
-fn process(judgement: &Judgement, judged: &Judged, opened: &[Option<&Finding>], kept: &mut Kept) -> String {
+fn process(judged: &Judged, opened: &[Option<&Finding>], kept: &mut Kept) -> String {
     let mut links: Vec<&Link> = Vec::new();
     let mut reasons = Vec::new();
     for (reason, finding) in judged.reasons.iter().zip(opened) {
         let mut text = rule(reason);
-        let source = code(&source(judgement, reason, *finding).to_string());
+        let source = code(&source(reason, *finding).to_string());
         let is_usual = kept.usual(&text) == source;
         if reason.mark() != Mark::Met {
             text.push_str(&format!(":{}", severity(reason.mark())));
@@ -194,9 +194,7 @@ fn process(judgement: &Judgement, judged: &Judged, opened: &[Option<&Finding>], 
 
 /// The finding of each reason: findings leave out what the steel meets, and stand the worst first.
 fn opened<'a>(judged: &Judged, findings: &'a [Finding]) -> Vec<Option<&'a Finding>> {
-    let is_worded = |reason: &Reason| {
-        reason.mark() != Mark::Met || !matches!(reason, Reason::Hydrogen(_) | Reason::Heat(_))
-    };
+    let is_worded = |reason: &Reason| reason.mark() != Mark::Met || !matches!(reason, Reason::Rule(_));
     let mut places: Vec<usize> =
         (0..judged.reasons.len()).filter(|at| is_worded(&judged.reasons[*at])).collect();
     places.sort_by_key(|at| std::cmp::Reverse(judged.reasons[*at].mark().max(Mark::Term)));
@@ -209,11 +207,10 @@ fn opened<'a>(judged: &Judged, findings: &'a [Finding]) -> Vec<Option<&'a Findin
     opened
 }
 
-fn source(judgement: &Judgement, reason: &Reason, finding: Option<&Finding>) -> Source {
+fn source(reason: &Reason, finding: Option<&Finding>) -> Source {
     match (finding, reason) {
         (Some(finding), _) => finding.source,
-        (None, Reason::Hydrogen(ruling)) => ruling.rule.source(),
-        (None, Reason::Heat(ruling)) => ruling.source(judgement.heat.as_ref().unwrap()),
+        (None, Reason::Rule(ruling)) => ruling.source(),
         (None, reason) => panic!("{reason:?} has no words"),
     }
 }

@@ -3,6 +3,7 @@
 use kettle_barrel::calculator::{Draft, Fault, Kind, Mark, Verdict, find};
 use kettle_barrel::coat::Process;
 use kettle_barrel::order::{self, Asked, Assessment, Reason, judge};
+use kettle_barrel::rule::Key;
 use kettle_barrel::site::Category;
 use proptest::prelude::*;
 
@@ -128,7 +129,13 @@ fn what_a_line_does_not_say_is_asked_and_never_assumed() {
     let line = order::read(&order::spread("M16 x 60 hex bolt, 15 years").draft).unwrap();
     assert_eq!((line.quantity, line.steel, line.place), (None, None, None));
     for judged in judge(&line).processes {
-        assert!(judged.reasons.iter().any(|reason| matches!(reason, Reason::SteelNotSaid)), "{judged:?}");
+        assert!(
+            judged
+                .reasons
+                .iter()
+                .any(|reason| matches!(reason, Reason::Rule(ruling) if ruling.rule.key == Key::SteelNotSaid)),
+            "{judged:?}"
+        );
         assert!(!judged.reasons.iter().any(|reason| matches!(reason, Reason::Life(..))), "{judged:?}");
         assert!(judged.verdict() >= CONDITIONS, "{judged:?}");
     }

@@ -2,9 +2,10 @@
 
 use kettle_barrel::coat::Process;
 use kettle_barrel::quantity::{Hardness, Length, Scale, Stress, Temperature, Time};
-use kettle_barrel::steel::hydrogen::{self, Cleaning, Rule};
-use kettle_barrel::steel::tempering::{self, Case, Temper};
-use kettle_barrel::steel::{Grade, Properties, State, Steel, hardness};
+use kettle_barrel::rule::{self, Case, Cleaning, InForce, Key, SteelFacts};
+use kettle_barrel::steel::tempering::{self, Dip, Temper};
+use kettle_barrel::steel::{Grade, Properties, State, Steel, bake, hardness};
+use kettle_barrel::working::Mark;
 use proptest::prelude::*;
 
 fn cleaning() -> impl Strategy<Value = Cleaning> {
@@ -25,22 +26,33 @@ fn scale() -> impl Strategy<Value = (Scale, f64, f64)> {
     ])
 }
 
-fn limits_passed(state: &State, cleaning: Cleaning) -> Vec<Rule> {
-    let assessment = hydrogen::assess(state, cleaning).unwrap();
-    let passed = assessment
-        .all()
-        .filter(|ruling| assessment.compared(ruling.rule).is_some_and(|compared| compared.passed));
-    passed.map(|ruling| ruling.rule).collect()
+fn limits_passed(state: State, cleaning: Cleaning) -> Vec<Key> {
+    let steel = SteelFacts::new(state, cleaning);
+    let passed = Process::ALL.into_iter().flat_map(|process| {
+        let case = steel.alone(process);
+        let rulings: Vec<_> = rule::judge(&case).collect();
+        rulings
+            .into_iter()
+            .filter(move |ruling| ruling.rule.compared(&case).is_some_and(|compared| compared.passed))
+            .map(|ruling| ruling.rule.key)
+            .collect::<Vec<_>>()
+    });
+    passed.collect()
+}
+
+fn worst(state: State, cleaning: Cleaning, process: Process) -> Mark {
+    let steel = SteelFacts::new(state, cleaning);
+    rule::judge(&steel.alone(process)).map(|ruling| ruling.says.mark).max().unwrap_or(Mark::Met)
 }
 
 /// A harder steel passes every limit the softer one passes, and no process gets better.
-fn harder_is_never_better(soft: &State, hard: &State, cleaning: Cleaning) {
+fn harder_is_never_better(soft: State, hard: State, cleaning: Cleaning) {
     let after = limits_passed(hard, cleaning);
-    for rule in limits_passed(soft, cleaning) {
-        assert!(after.contains(&rule), "{rule:?} is passed at {soft:?} and not at {hard:?}");
+    for key in limits_passed(soft, cleaning) {
+        assert!(after.contains(&key), "{key:?} is passed at {soft:?} and not at {hard:?}");
     }
     for process in Process::ALL {
-        let of = |state| hydrogen::standing(state, cleaning, process).unwrap();
+        let of = |state| worst(state, cleaning, process);
         assert!(of(soft) <= of(hard), "{process} gets better from {soft:?} to {hard:?}");
     }
 }
@@ -56,19 +68,19 @@ proptest! {
             case_hardened,
             cold_worked,
         };
-        harder_is_never_better(&state(f64::min(one, other)), &state(f64::max(one, other)), cleaning);
+        harder_is_never_better(state(f64::min(one, other)), state(f64::max(one, other)), cleaning);
     }
 
     #[test]
     fn a_stronger_steel_never_meets_more_rules(one in 255.0..=2180.0, other in 255.0..=2180.0, cleaning in cleaning()) {
         let state = |mpa| State::of(Steel::Tensile(Stress::from_mpa(mpa)));
-        harder_is_never_better(&state(f64::min(one, other)), &state(f64::max(one, other)), cleaning);
+        harder_is_never_better(state(f64::min(one, other)), state(f64::max(one, other)), cleaning);
     }
 
     #[test]
     fn a_harder_steel_is_never_baked_shorter(one in 20.0..=51.0, other in 20.0..=51.0) {
         let hours = |hrc| {
-            let bake = hydrogen::bake(&State::of(Steel::Hardness(Hardness::hrc(hrc)))).unwrap();
+            let bake = bake::by_b850(&State::of(Steel::Hardness(Hardness::hrc(hrc)))).unwrap();
             bake.map_or(0.0, |bake| bake.row.hours.hour())
         };
         prop_assert!(hours(f64::min(one, other)) <= hours(f64::max(one, other)));
@@ -80,15 +92,17 @@ proptest! {
         bath in 420.0..=600.0, hotter in 0.0..=100.0, minutes in 0.1..=30.0, longer in 0.0..=30.0,
     ) {
         let dip = |bath, minutes| {
-            let case = Case {
+            let case = Dip {
                 grade: None,
-                diameter: None,
                 temper: Some(Temper::actual(Temperature::from_celsius(temper), Time::from_hour(hours))),
                 bath: Temperature::from_celsius(bath),
-                dip: Time::from_minute(minutes),
+                time: Time::from_minute(minutes),
             };
-            let outcome = tempering::judge(&case).unwrap();
-            (outcome.temper.unwrap(), outcome.heat().standing())
+            let effect = tempering::effect(&case).unwrap();
+            let heat = Ok(effect);
+            let case = Case { process: Process::HotDip, in_force: InForce::EVERY, steel: None, heat: Some(&heat), part: None };
+            let temper = rule::rule(Key::Temper).judge(&case).unwrap();
+            (effect.temper.unwrap(), temper.says.mark)
         };
         let (before, standing) = dip(bath, minutes);
         for (bath, minutes) in [(bath + hotter, minutes), (bath, minutes + longer), (bath + hotter, minutes + longer)] {
@@ -104,16 +118,15 @@ proptest! {
     #[test]
     fn the_hottest_bath_is_the_edge(temper in 300.0..=700.0, hours in 0.1..=10.0, minutes in 0.1..=30.0) {
         let temper = Temper::actual(Temperature::from_celsius(temper), Time::from_hour(hours));
-        let mut case = Case {
+        let mut case = Dip {
             grade: None,
-            diameter: None,
             temper: Some(temper),
             bath: Temperature::from_celsius(450.0),
-            dip: Time::from_minute(minutes),
+            time: Time::from_minute(minutes),
         };
-        let edge = tempering::judge(&case).unwrap().temper.unwrap().hottest_bath;
+        let edge = tempering::effect(&case).unwrap().temper.unwrap().hottest_bath;
         case.bath = edge;
-        let at_edge = tempering::judge(&case).unwrap().temper.unwrap();
+        let at_edge = tempering::effect(&case).unwrap().temper.unwrap();
         prop_assert!(at_edge.one_hour_margin.kelvin().abs() < 1e-6);
     }
 
@@ -147,20 +160,15 @@ fn every_grade_is_judged_at_every_size_it_has() {
             let properties = Properties { grade: *grade, row };
             let state = State::of(Steel::Grade(properties));
             for cleaning in [Cleaning::Acid, Cleaning::Mechanical] {
-                let assessment = hydrogen::assess(&state, cleaning).unwrap();
+                let steel = SteelFacts::new(state, cleaning);
                 for process in Process::ALL {
-                    assert_eq!(
-                        hydrogen::standing(&state, cleaning, process),
-                        Ok(assessment.standing(process)),
-                        "{}",
-                        grade.name()
-                    );
-                }
-                for ruling in assessment.all() {
-                    assert!(!assessment.text(ruling).is_empty());
+                    let case = steel.alone(process);
+                    for ruling in rule::judge(&case) {
+                        assert!(!ruling.text(&case).is_empty(), "{:?}", ruling.rule.key);
+                    }
                 }
             }
-            hydrogen::bake(&state).unwrap();
+            bake::by_b850(&state).unwrap();
         }
     }
 }

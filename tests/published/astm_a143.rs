@@ -4,15 +4,16 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::quantity::Stress;
+use kettle_barrel::rule::{Cleaning, Key};
 use kettle_barrel::source::Basis::{Memory, Read};
 use kettle_barrel::steel::Over::Above;
-use kettle_barrel::steel::hydrogen::{self, Cleaning, Rule};
-use kettle_barrel::steel::{Standing, State, Steel};
+use kettle_barrel::steel::{State, Steel};
+use kettle_barrel::working::Mark;
 
-use crate::steel_check::{LimitRow, check_limits};
+use crate::steel_check::{LimitRow, check_limits, ruling};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
-const LIMITS: &[LimitRow] = &[(Rule::A143Strength, Above, 1100.0, None, Read)];
+const LIMITS: &[LimitRow] = &[(Key::A143Strength, Above, 1100.0, None, Read)];
 
 #[test]
 fn the_limits_are_the_published_ones() {
@@ -29,9 +30,7 @@ fn the_two_units_are_not_the_same_stress() {
 fn tight_cold_bends_are_relieved() {
     let steel = Steel::Tensile(Stress::from_mpa(420.0));
     let state = State { steel, case_hardened: false, cold_worked: true };
-    let assessment = hydrogen::assess(&state, Cleaning::Acid).unwrap();
-    let ruling = assessment.ruling(Rule::A143Bend).unwrap();
-    let text = assessment.text(ruling);
-    assert_eq!((ruling.standing, ruling.rule.source().basis), (Standing::Condition, Memory));
+    let (ruling, text) = ruling(Key::A143Bend, state, Cleaning::Acid).unwrap();
+    assert_eq!((ruling.says.mark, ruling.source().basis), (Mark::Condition, Memory));
     assert!(text.contains("three times") && text.contains("595 °C (1100 °F), one hour per inch"), "{text}");
 }

@@ -3,15 +3,15 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use kettle_barrel::rule::Key;
 use kettle_barrel::source::Basis::{Memory, Read};
 use kettle_barrel::steel::Over::{Above, AtLeast};
-use kettle_barrel::steel::hydrogen::Rule;
 
 use crate::steel_check::{LimitRow, check_limits};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
 const LIMITS: &[LimitRow] =
-    &[(Rule::B633Relief, Above, 1000.0, None, Memory), (Rule::B633Bake, AtLeast, 1200.0, None, Read)];
+    &[(Key::B633Relief, Above, 1000.0, None, Memory), (Key::B633Bake, AtLeast, 1200.0, None, Read)];
 
 #[test]
 fn the_limits_are_the_published_ones() {

@@ -4,17 +4,18 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::quantity::{Hardness, Scale, Stress};
+use kettle_barrel::rule::Key;
 use kettle_barrel::source::Basis::{Memory, Read};
 use kettle_barrel::steel::Over::Above;
+use kettle_barrel::steel::bake;
 use kettle_barrel::steel::hardness::from_tensile;
-use kettle_barrel::steel::hydrogen::{self, Rule};
 use kettle_barrel::steel::{State, Steel};
 use kettle_barrel::table::astm_b850;
 
 use crate::steel_check::{LimitRow, check_limits};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
-const LIMITS: &[LimitRow] = &[(Rule::B850Bake, Above, 1000.0, None, Read)];
+const LIMITS: &[LimitRow] = &[(Key::B850Bake, Above, 1000.0, None, Read)];
 
 #[test]
 fn the_limits_are_the_published_ones() {
@@ -34,7 +35,7 @@ const TABLE_1: &[(f64, f64, f64, f64, f64)] = &[
 ];
 
 fn hours(mpa: f64) -> Option<f64> {
-    let bake = hydrogen::bake(&State::of(Steel::Tensile(Stress::from_mpa(mpa)))).unwrap();
+    let bake = bake::by_b850(&State::of(Steel::Tensile(Stress::from_mpa(mpa)))).unwrap();
     bake.map(|bake| bake.row.hours.hour())
 }
 
@@ -56,7 +57,7 @@ fn the_hardness_beside_the_strength() {
     for &(_, last, _, printed, longest) in TABLE_1 {
         let ours = from_tensile(Stress::from_mpa(last), Scale::Hrc).unwrap().to.number();
         assert!((0.9..2.2).contains(&(ours - printed)), "{last} MPa: {ours} HRC, printed {printed}");
-        let bake = hydrogen::bake(&State::of(Steel::Hardness(Hardness::hrc(printed)))).unwrap().unwrap();
+        let bake = bake::by_b850(&State::of(Steel::Hardness(Hardness::hrc(printed)))).unwrap().unwrap();
         assert_eq!(bake.row.hours.hour(), longest, "{printed} HRC");
     }
 }

@@ -4,17 +4,17 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::quantity::{Scale, Temperature};
+use kettle_barrel::rule::Key;
 use kettle_barrel::source::Basis::{Memory, Read};
 use kettle_barrel::steel::Over::{Above, AtLeast};
-use kettle_barrel::steel::hydrogen::Rule;
 
 use crate::steel_check::{LimitRow, check_limits};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
 const LIMITS: &[LimitRow] = &[
-    (Rule::F1941Bake, Above, 39.0, Some(Scale::Hrc), Memory),
-    (Rule::F1941BakeEarlier, AtLeast, 40.0, Some(Scale::Hrc), Read),
-    (Rule::F1941Cleaning, AtLeast, 40.0, Some(Scale::Hrc), Read),
+    (Key::F1941Bake, Above, 39.0, Some(Scale::Hrc), Memory),
+    (Key::F1941BakeEarlier, AtLeast, 40.0, Some(Scale::Hrc), Read),
+    (Key::F1941Cleaning, AtLeast, 40.0, Some(Scale::Hrc), Read),
 ];
 
 #[test]

@@ -4,18 +4,19 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::quantity::{Hardness, Scale, Temperature};
+use kettle_barrel::rule::{Cleaning, Key};
 use kettle_barrel::source::Basis::Read;
 use kettle_barrel::steel::Over::AtLeast;
-use kettle_barrel::steel::hydrogen::{self, Cleaning, Rule};
 use kettle_barrel::steel::tempering::Bath;
-use kettle_barrel::steel::{Standing, State, Steel};
+use kettle_barrel::steel::{State, Steel};
+use kettle_barrel::working::Mark;
 
-use crate::steel_check::{LimitRow, check_limits};
+use crate::steel_check::{LimitRow, check_limits, ruling};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
 const LIMITS: &[LimitRow] = &[
-    (Rule::F2329Ban, AtLeast, 40.0, Some(Scale::Hrc), Read),
-    (Rule::F2329Risk, AtLeast, 33.0, Some(Scale::Hrc), Read),
+    (Key::F2329Ban, AtLeast, 40.0, Some(Scale::Hrc), Read),
+    (Key::F2329Risk, AtLeast, 33.0, Some(Scale::Hrc), Read),
 ];
 
 #[test]
@@ -27,18 +28,15 @@ fn the_limits_are_the_published_ones() {
 fn case_hardened_fasteners_are_not_hot_dipped() {
     let steel = Steel::Hardness(Hardness::hrc(25.0));
     let state = State { steel, case_hardened: true, cold_worked: false };
-    let ruling =
-        hydrogen::judge(Rule::F2329CaseHardened, &state, &state.levels().unwrap(), Cleaning::Mechanical)
-            .unwrap();
-    assert_eq!((ruling.standing, ruling.rule.source().basis), (Standing::Bar, Read));
+    let (ruling, _) = ruling(Key::F2329CaseHardened, state, Cleaning::Mechanical).unwrap();
+    assert_eq!((ruling.says.mark, ruling.source().basis), (Mark::Bar, Read));
 }
 
 /// The bake stands between pickling and the zinc, and the text says so.
 #[test]
 fn the_bake_comes_before_the_zinc() {
     let state = State::of(Steel::Hardness(Hardness::hrc(36.0)));
-    let assessment = hydrogen::assess(&state, Cleaning::Acid).unwrap();
-    let text = assessment.text(assessment.ruling(Rule::F2329Risk).unwrap());
+    let (_, text) = ruling(Key::F2329Risk, state, Cleaning::Acid).unwrap();
     assert!(text.contains("bake after pickling and before galvanizing"), "{text}");
 }
 

@@ -3,12 +3,13 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use kettle_barrel::rule::{Cleaning, Key};
 use kettle_barrel::source::Basis::{Memory, Read};
-use kettle_barrel::steel::hydrogen::{self, Cleaning, Rule};
-use kettle_barrel::steel::{Grade, Standing, State, Steel};
+use kettle_barrel::steel::{Grade, State, Steel};
 use kettle_barrel::table::astm_f3125::A325_BEFORE_F3125;
+use kettle_barrel::working::Mark;
 
-use crate::steel_check::{Row, What::*, check};
+use crate::steel_check::{Row, What::*, check, ruling};
 
 /// Grade, nominal diameter in mm, what, printed value, basis.
 #[rustfmt::skip]
@@ -46,10 +47,10 @@ fn a325_before_f3125() {
 /// No zinc on grade A490, whatever the process.
 #[test]
 fn a490_takes_no_zinc() {
-    let bases = [(Rule::F3125Kettle, Memory), (Rule::F3125Barrel, Memory), (Rule::A490Cell, Read)];
+    let bases = [(Key::F3125HotDip, Memory), (Key::F3125Mechanical, Memory), (Key::A490Electroplated, Read)];
     let state = State::of(Steel::Grade(Grade::A490.any_size().unwrap()));
     for (rule, basis) in bases {
-        let ruling = hydrogen::judge(rule, &state, &state.levels().unwrap(), Cleaning::Mechanical).unwrap();
-        assert_eq!((ruling.standing, rule.source().basis), (Standing::Bar, basis));
+        let (ruling, _) = ruling(rule, state, Cleaning::Mechanical).unwrap();
+        assert_eq!((ruling.says.mark, ruling.source().basis), (Mark::Bar, basis));
     }
 }

@@ -3,11 +3,12 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
-use kettle_barrel::coat::kettle::{Bath, Steel, bath, pick_up};
+use kettle_barrel::coat::kettle::{Bath, bath, pick_up};
 use kettle_barrel::part::{Kind, standard};
 use kettle_barrel::quantity::{Density, Length};
+use kettle_barrel::rule::heat::forbids_high_bath;
 use kettle_barrel::source::Basis;
-use kettle_barrel::steel::{Grade, tempering};
+use kettle_barrel::steel::Grade;
 use kettle_barrel::thread::Thread;
 
 /// Zinc in per cent of mass of a coat of 55 µm at 7.14 g/m² per µm on a bar whose area is 1.5 times
@@ -32,7 +33,7 @@ fn a_threaded_rod_takes_about_what_one_and_a_half_plain_bars_take() {
 /// High temperature is advised for 0.03 to 0.13 % Si + P and forbidden for class 10.9 from M27 (read).
 #[test]
 fn the_bath_follows_size_class_and_steel() {
-    let of = |grade, mm, si_p| bath(&Steel { grade, diameter: Some(Length::from_mm(mm)), si_p });
+    let of = |grade, mm, si_p| bath(si_p, forbids_high_bath(grade, Some(Length::from_mm(mm))));
     let class_8_8 = Some(Grade::Class8_8);
     let class_10_9 = Some(Grade::Class10_9);
     assert_eq!(of(class_8_8, 30.0, Some(0.029)), Bath::Normal);
@@ -43,6 +44,6 @@ fn the_bath_follows_size_class_and_steel() {
     assert_eq!(of(class_10_9, 27.0, Some(0.08)), Bath::Neither);
     assert_eq!(of(class_10_9, 27.0, None), Bath::NormalOnly);
     assert_eq!(of(None, 27.0, None), Bath::Unknown);
-    assert!(tempering::forbids_high_bath(class_10_9, Some(Length::from_mm(27.0))));
-    assert!(!tempering::forbids_high_bath(class_10_9, Some(Length::from_mm(24.0))));
+    assert!(forbids_high_bath(class_10_9, Some(Length::from_mm(27.0))));
+    assert!(!forbids_high_bath(class_10_9, Some(Length::from_mm(24.0))));
 }

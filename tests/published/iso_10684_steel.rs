@@ -3,17 +3,19 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use kettle_barrel::process::Process;
 use kettle_barrel::quantity::{Length, Scale, Temperature, Time};
+use kettle_barrel::rule::{self, Case, Cleaning, Key, Part, SteelFacts, Topic};
 use kettle_barrel::source::Basis::{Memory, Read};
 use kettle_barrel::steel::Over::AtLeast;
-use kettle_barrel::steel::hydrogen::Rule;
-use kettle_barrel::steel::tempering::{self, Bath, Case, Temper};
-use kettle_barrel::steel::{Grade, Standing};
+use kettle_barrel::steel::tempering::{self, Bath, Dip, Temper};
+use kettle_barrel::steel::{Grade, State, Steel};
+use kettle_barrel::working::Mark;
 
 use crate::steel_check::{LimitRow, check_limits};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
-const LIMITS: &[LimitRow] = &[(Rule::Iso10684Cleaning, AtLeast, 320.0, Some(Scale::Hv), Read)];
+const LIMITS: &[LimitRow] = &[(Key::Iso10684Cleaning, AtLeast, 320.0, Some(Scale::Hv), Read)];
 
 #[test]
 fn the_limits_are_the_published_ones() {
@@ -61,22 +63,25 @@ fn bolts_to_class_10_9_and_nuts_to_class_12() {
 /// Class 10.9 from M27 never goes into the high-temperature bath.
 #[test]
 fn large_class_10_9_stays_out_of_the_hot_bath() {
-    let standing = |mm, celsius| {
+    let mark = |mm, celsius| {
         let diameter = Length::from_mm(mm);
-        let case = Case {
-            grade: Some(Grade::Class10_9.properties(diameter).unwrap()),
-            diameter: Some(diameter),
+        let state = State::of(Steel::grade(Grade::Class10_9, diameter).unwrap());
+        let steel = SteelFacts::new(state, Cleaning::Acid);
+        let heat = tempering::effect(&Dip {
+            grade: state.grade(),
             temper: Some(Temper::actual(Temperature::from_celsius(600.0), Time::from_hour(1.0))),
             bath: Temperature::from_celsius(celsius),
-            dip: Time::from_minute(2.0),
-        };
-        tempering::judge(&case).unwrap().standing()
+            time: Time::from_minute(2.0),
+        });
+        let part = Part { diameter };
+        let case = Case { heat: Some(&heat), part: Some(&part), ..steel.alone(Process::HotDip) };
+        rule::judge_topic(&case, Topic::Heat).map(|ruling| ruling.says.mark).max().unwrap()
     };
     for mm in [27.0, 30.0, 64.0] {
         for celsius in [530.0, 545.0, 560.0] {
-            assert_eq!(standing(mm, celsius), Standing::Bar);
+            assert_eq!(mark(mm, celsius), Mark::Bar);
         }
-        assert_ne!(standing(mm, 480.0), Standing::Bar);
+        assert_ne!(mark(mm, 480.0), Mark::Bar);
     }
-    assert_ne!(standing(24.0, 545.0), Standing::Bar);
+    assert_ne!(mark(24.0, 545.0), Mark::Bar);
 }

@@ -4,16 +4,17 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::quantity::{Length, Scale, Stress};
+use kettle_barrel::rule::Key;
 use kettle_barrel::source::Basis::Read;
 use kettle_barrel::steel::Over::Above;
+use kettle_barrel::steel::bake;
 use kettle_barrel::steel::hardness::from_tensile;
-use kettle_barrel::steel::hydrogen::{self, Rule};
 use kettle_barrel::table::iso_2081;
 
 use crate::steel_check::{LimitRow, check_limits};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
-const LIMITS: &[LimitRow] = &[(Rule::Iso2081Strength, Above, 1500.0, None, Read)];
+const LIMITS: &[LimitRow] = &[(Key::Iso2081Strength, Above, 1500.0, None, Read)];
 
 #[test]
 fn the_limits_are_the_published_ones() {
@@ -36,11 +37,11 @@ const BAKE: &[(f64, f64, f64)] = &[
 #[test]
 fn the_bake_by_section() {
     for &(mpa, mm, hours) in BAKE {
-        let row = hydrogen::bake_by_section(Stress::from_mpa(mpa), Length::from_mm(mm));
+        let row = bake::by_section(Stress::from_mpa(mpa), Length::from_mm(mm));
         assert_eq!(row.map(|row| row.hours.hour()), Some(hours), "{mpa} MPa, {mm} mm");
     }
     // Thicker sections are left to experiment.
-    assert!(hydrogen::bake_by_section(Stress::from_mpa(1300.0), Length::from_mm(40.5)).is_none());
+    assert!(bake::by_section(Stress::from_mpa(1300.0), Length::from_mm(40.5)).is_none());
     assert_eq!((iso_2081::TEMPERATURE.0.celsius(), iso_2081::TEMPERATURE.1.celsius()), (190.0, 210.0));
 }
 

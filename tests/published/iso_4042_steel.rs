@@ -4,17 +4,17 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::quantity::Scale;
+use kettle_barrel::rule::Key;
 use kettle_barrel::source::Basis::{Memory, Read};
 use kettle_barrel::steel::Over::{Above, AtLeast};
-use kettle_barrel::steel::hydrogen::Rule;
 
 use crate::steel_check::{LimitRow, check_limits};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
 const LIMITS: &[LimitRow] = &[
-    (Rule::Iso4042Investigate, Above, 320.0, Some(Scale::Hv), Read),
-    (Rule::Iso4042Agree, Above, 365.0, Some(Scale::Hv), Read),
-    (Rule::Iso4042Bake, AtLeast, 390.0, Some(Scale::Hv), Memory),
+    (Key::Iso4042Investigate, Above, 320.0, Some(Scale::Hv), Read),
+    (Key::Iso4042Agree, Above, 365.0, Some(Scale::Hv), Read),
+    (Key::Iso4042Bake, AtLeast, 390.0, Some(Scale::Hv), Memory),
 ];
 
 #[test]

@@ -1,9 +1,10 @@
 //! How a published value of a steel, a limit of a rule or a conversion is checked.
 
+use kettle_barrel::process::Process;
 use kettle_barrel::quantity::{Hardness, Length, Scale};
+use kettle_barrel::rule::{self, Cleaning, Key, Ruling, SteelFacts};
 use kettle_barrel::source::Basis;
-use kettle_barrel::steel::hydrogen::Rule;
-use kettle_barrel::steel::{Grade, Level, Over};
+use kettle_barrel::steel::{Grade, Level, Over, State};
 use kettle_barrel::table::steel_row::HardnessLimits;
 
 /// A value that a standard prints.
@@ -72,17 +73,27 @@ pub fn check(rows: &[Row]) {
 }
 
 /// Rule, whether reaching the value passes it, value, scale (`None` for MPa), basis.
-pub type LimitRow = (Rule, Over, f64, Option<Scale>, Basis);
+pub type LimitRow = (Key, Over, f64, Option<Scale>, Basis);
 
 /// Checks limits of rules.
 pub fn check_limits(rows: &[LimitRow]) {
-    for &(rule, over, printed, scale, basis) in rows {
-        let limit = rule.limit().unwrap_or_else(|| panic!("{rule:?} has no limit"));
+    for &(key, over, printed, scale, basis) in rows {
+        let rule = rule::rule(key);
+        let limit = rule.limit().unwrap_or_else(|| panic!("{key:?} has no limit"));
         let (ours, ours_scale) = match limit.at {
             Level::Hardness(hardness) => (hardness.number, Some(hardness.scale)),
             Level::Tensile(tensile) => (tensile.mpa(), None),
         };
-        assert_eq!((ours, ours_scale, limit.over), (printed, scale, over), "{rule:?}");
-        assert_eq!(rule.source().basis, basis, "{rule:?}");
+        assert_eq!((ours, ours_scale, limit.over), (printed, scale, over), "{key:?}");
+        assert_eq!(rule.source.basis, basis, "{key:?}");
     }
+}
+
+/// What a rule says of a steel that nothing else is known of, and in which words.
+pub fn ruling(key: Key, state: State, cleaning: Cleaning) -> Option<(Ruling, String)> {
+    let rule = rule::rule(key);
+    let steel = SteelFacts::new(state, cleaning);
+    let case = steel.alone(rule.process.unwrap_or(Process::HotDip));
+    let ruling = rule.judge(&case)?;
+    Some((ruling, ruling.text(&case)))
 }

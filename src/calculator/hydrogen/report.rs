@@ -7,7 +7,8 @@ use crate::calculator::{
 };
 use crate::coat::Process;
 use crate::quantity::{Hardness, Quantity, Scale, unit};
-use crate::steel::hydrogen::{Assessment, Bake, Rule};
+use crate::rule::{self, Key, Ruling, SteelFacts, Topic};
+use crate::steel::bake::Bake;
 use crate::steel::tempering;
 use crate::steel::{Converted, Level};
 use crate::table::{astm_b850, iso_2081};
@@ -15,19 +16,19 @@ use crate::working::Working;
 
 /// The report.
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
-    let assessment = &outcome.assessment;
-    let mut findings: Vec<Finding> = sorted(assessment, input.process);
+    let steel = &outcome.steel;
+    let mut findings: Vec<Finding> = sorted(steel, input.process);
     if let (Process::HotDip, Known::Grade(grade, diameter)) = (input.process, input.steel) {
         let pairs = vec![("grade", grade.key().to_owned()), ("diameter", steel_fields::written(diameter))];
         let text = "Hydrogen is one question; whether the bath takes the temper away is another";
         let heat = Finding::new(Mark::Note, text, tempering::NO_RETEST_SOURCE);
         findings.push(heat.opens(Link { calculator: "tempering", pairs }));
     }
-    let verdicts = Process::ALL.map(|process| (process, verdict(assessment, process)));
+    let verdicts = Process::ALL.map(|process| (process, verdict(steel, process)));
     let headline = format!(
         "{}: {}. {}.",
         input.process.name(),
-        verdict(assessment, input.process).words().to_ascii_lowercase(),
+        verdict(steel, input.process).words().to_ascii_lowercase(),
         verdicts
             .iter()
             .filter(|(process, _)| *process != input.process)
@@ -45,20 +46,20 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     for process in Process::ALL.into_iter().filter(|process| *process != input.process) {
         sections.push(Section {
             title: format!("Rules for {}", process.name().to_ascii_lowercase()).into(),
-            figures: sorted(assessment, process)
+            figures: sorted(steel, process)
                 .into_iter()
                 .map(|finding| Figure::words(finding.mark.words(), finding.text).source(finding.source))
                 .collect(),
         });
     }
-    if let Some(grade) = assessment.state.grade() {
+    if let Some(grade) = steel.state.grade() {
         sections.push(Section {
             title: format!("What {} asks for", grade.grade.name()).into(),
             figures: steel_fields::properties(&grade),
         });
     }
     Report {
-        verdict: Some(verdict(assessment, input.process)),
+        verdict: Some(verdict(steel, input.process)),
         headline,
         figures: figures(outcome),
         sections,
@@ -70,18 +71,19 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     }
 }
 
-fn verdict(assessment: &Assessment, process: Process) -> Verdict {
-    Verdict::of_marks(std::iter::once(assessment.standing(process)))
+fn rulings(steel: &SteelFacts, process: Process) -> Vec<Ruling> {
+    rule::judge_topic(&steel.alone(process), Topic::Hydrogen).collect()
+}
+
+fn verdict(steel: &SteelFacts, process: Process) -> Verdict {
+    Verdict::of_marks(rulings(steel, process).iter().map(|ruling| ruling.says.mark))
 }
 
 /// The rulings of a process as findings, the worst first.
-fn sorted(assessment: &Assessment, process: Process) -> Vec<Finding> {
-    let rulings = assessment.of(process);
-    Finding::worst_first(
-        rulings
-            .map(|ruling| Finding::new(ruling.standing, assessment.text(ruling), ruling.rule.source()))
-            .collect(),
-    )
+fn sorted(steel: &SteelFacts, process: Process) -> Vec<Finding> {
+    let case = steel.alone(process);
+    let finding = |ruling: &Ruling| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
+    Finding::worst_first(rulings(steel, process).iter().map(finding).collect())
 }
 
 fn figures(outcome: &Outcome) -> Vec<Figure> {
@@ -130,7 +132,7 @@ fn figures(outcome: &Outcome) -> Vec<Figure> {
 
 fn working(outcome: &Outcome) -> Working {
     let mut working = Working::default();
-    if let Ok((known, printed)) = outcome.assessment.state.hardest_as_known()
+    if let Ok((known, printed)) = outcome.steel.state.hardest_as_known()
         && let Some(source) = printed
     {
         working.table("greatest hardness of the grade", "H", known.show(), source);
@@ -144,7 +146,12 @@ fn working(outcome: &Outcome) -> Working {
         }
     };
     of_hardest.for_each(|converted| add(converted, "the hardest end"));
-    for compared in outcome.assessment.all().filter_map(|ruling| outcome.assessment.compared(ruling.rule)) {
+    let compared = Process::ALL.into_iter().flat_map(|process| {
+        let case = outcome.steel.alone(process);
+        let compared = rulings(&outcome.steel, process);
+        compared.into_iter().filter_map(move |ruling| ruling.rule.compared(&case)).collect::<Vec<_>>()
+    });
+    for compared in compared {
         if let Some(converted) = compared.converted {
             add(converted, "the hardest end");
         }
@@ -172,8 +179,8 @@ fn working(outcome: &Outcome) -> Working {
     }
     if working.steps().is_empty() {
         // A strength that was typed and is compared in megapascals needs no table.
-        if let Ok((known, _)) = outcome.assessment.state.hardest_as_known() {
-            working.table("hardest end, as given", "H", known.show(), Rule::B850Bake.source());
+        if let Ok((known, _)) = outcome.steel.state.hardest_as_known() {
+            working.table("hardest end, as given", "H", known.show(), rule::rule(Key::B850Bake).source);
         }
     }
     working
@@ -205,10 +212,10 @@ fn notes(outcome: &Outcome) -> Vec<Note> {
         Note::sourced(
             "In the barrel no current runs, so plating itself brings no hydrogen; acid cleaning and the acid \
              tumble remain.",
-            Rule::BarrelHydrogen.source(),
+            rule::rule(Key::MechanicalHydrogen).source,
         ),
     ];
-    notes.extend(outcome.assessment.remarks().into_iter().map(Note::plain));
+    notes.extend(rule::hydrogen::remarks(&outcome.steel).into_iter().map(Note::plain));
     notes
 }
 
@@ -216,7 +223,7 @@ fn notes(outcome: &Outcome) -> Vec<Note> {
 fn picture(outcome: &Outcome) -> Option<Picture> {
     let [hrc, ..] = &outcome.hardest;
     let Level::Hardness(hardest) = hrc.as_ref().ok()?.level else { return None };
-    let state = &outcome.assessment.state;
+    let state = &outcome.steel.state;
     let min = state.grade().and_then(|grade| grade.limits(Scale::Hrc)?.min).filter(|min| min.number >= 20.0);
     let bands = min
         .map(|min| ScaleBand {
@@ -227,16 +234,16 @@ fn picture(outcome: &Outcome) -> Option<Picture> {
         })
         .into_iter()
         .collect();
-    let limit = |rule: Rule, label: &'static str| {
-        Some(ScaleMark { label: label.into(), at: rule.limit()?.at.show() })
+    let limit = |key: Key, label: &'static str| {
+        Some(ScaleMark { label: label.into(), at: rule::rule(key).limit()?.at.show() })
     };
     let mut marks = vec![ScaleMark { label: "hardest end".into(), at: Level::Hardness(hardest).show() }];
     marks.extend(
         [
-            limit(Rule::F2329Risk, "ASTM F2329: risk from here"),
-            limit(Rule::PracticeKettle, "common practice: no hot-dip above"),
-            limit(Rule::F2329Ban, "ASTM F2329: no hot-dip from here"),
-            limit(Rule::BarrelPractice, "common practice: parts plated in the barrel"),
+            limit(Key::F2329Risk, "ASTM F2329: risk from here"),
+            limit(Key::PracticeHotDip, "common practice: no hot-dip above"),
+            limit(Key::F2329Ban, "ASTM F2329: no hot-dip from here"),
+            limit(Key::PracticeMechanical, "common practice: parts plated in the barrel"),
         ]
         .into_iter()
         .flatten(),

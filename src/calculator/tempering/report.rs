@@ -5,9 +5,12 @@ use crate::calculator::steel_fields;
 use crate::calculator::{
     Caution, Figure, Finding, Link, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
 };
+use crate::process::Process;
 use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
+use crate::rule::{self, Case, Cleaning, InForce, Part, Ruling, SteelFacts, Topic};
 use crate::source::document;
 use crate::steel::tempering::{self, Against, HIGH, NORMAL, ONE_HOUR_ASSUMED, PARAMETER_SOURCE};
+use crate::steel::{State, Steel};
 use crate::working::Working;
 
 /// The report.
@@ -61,11 +64,20 @@ fn headline(input: &Input, outcome: &Outcome, verdict: Verdict) -> String {
 
 /// The rulings, the worst first, and the way to the other question of heat and acid.
 fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
-    let heat = &outcome.heat;
-    let rulings = heat.rulings();
-    let mut findings = Finding::worst_first(
-        rulings.map(|ruling| Finding::new(ruling.standing, heat.text(ruling), ruling.source(heat))).collect(),
-    );
+    let steel = outcome
+        .properties
+        .map(|properties| SteelFacts::new(State::of(Steel::Grade(properties)), Cleaning::Acid));
+    let part = input.grade.map(|(_, diameter)| Part { diameter });
+    let heat = Ok(outcome.heat);
+    let case = Case {
+        process: Process::HotDip,
+        in_force: InForce::EVERY,
+        steel: steel.as_ref(),
+        heat: Some(&heat),
+        part: part.as_ref(),
+    };
+    let finding = |ruling: Ruling| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
+    let mut findings = Finding::worst_first(rule::judge_topic(&case, Topic::Heat).map(finding).collect());
     if let Some((grade, diameter)) = input.grade {
         let link = Link {
             calculator: "hydrogen",
@@ -77,7 +89,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     findings
 }
 
-fn figures(input: &Input, heat: &tempering::Outcome) -> Vec<Figure> {
+fn figures(input: &Input, heat: &tempering::Effect) -> Vec<Figure> {
     let mut figures = Vec::new();
     if let Some(against) = heat.temper {
         let difference = |value: crate::quantity::TemperatureDifference| value.show(&unit::DELTA_CELSIUS, 0);
@@ -116,7 +128,7 @@ fn figures(input: &Input, heat: &tempering::Outcome) -> Vec<Figure> {
     figures
 }
 
-fn working(input: &Input, heat: &tempering::Outcome) -> Working {
+fn working(input: &Input, heat: &tempering::Effect) -> Working {
     let mut working = Working::default();
     parameter_steps(&mut working, "dip", "P_dip", "T_1h", input.bath, input.dip, heat.dip_parameter);
     if let Some(against) = heat.temper {
@@ -184,7 +196,7 @@ fn parameter_steps(
         .given("P", shown(parameter));
 }
 
-fn notes(heat: &tempering::Outcome) -> Vec<Note> {
+fn notes(heat: &tempering::Effect) -> Vec<Note> {
     let mut notes = vec![
         Note::sourced(
             "Heat and time count together by T · (20 + log10 t). How much a steel softens is not computed: no \
@@ -215,7 +227,7 @@ fn notes(heat: &tempering::Outcome) -> Vec<Note> {
 }
 
 /// The bath on the temper scale.
-fn picture(input: &Input, heat: &tempering::Outcome) -> Picture {
+fn picture(input: &Input, heat: &tempering::Effect) -> Picture {
     let at = |temperature: Temperature| temperature.show(&unit::CELSIUS, 0);
     let band = |label: &'static str, from, to, verdict| ScaleBand {
         label: label.into(),

@@ -1,6 +1,5 @@
 //! The ranges a zinc bath is run in.
 
-use super::super::Standing;
 use crate::quantity::Temperature;
 use crate::source::{Source, document};
 
@@ -45,15 +44,6 @@ impl Bath {
             Self::High
         } else {
             Self::Beyond
-        }
-    }
-
-    /// What it means.
-    pub const fn standing(self) -> Standing {
-        match self {
-            Self::Normal => Standing::Met,
-            Self::Low | Self::High => Standing::Note,
-            Self::Avoided | Self::Beyond => Standing::Bar,
         }
     }
 

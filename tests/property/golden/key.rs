@@ -3,23 +3,12 @@
 use kettle_barrel::calculator::{Mark, Verdict};
 use kettle_barrel::coat::CoatClass;
 use kettle_barrel::order::{Reason, asked, offer::Offer};
-use kettle_barrel::steel::tempering;
 use kettle_barrel::thread::overtap::Allowance;
 
 /// The key of a reason's rule.
 pub fn rule(reason: &Reason) -> String {
     let key = match reason {
-        Reason::Hydrogen(ruling) => return kebab(&format!("{:?}", ruling.rule)),
-        Reason::Heat(ruling) => {
-            let rule = match ruling.rule {
-                tempering::Rule::Heat(heat) => format!("{heat:?}"),
-                other => format!("{other:?}"),
-            };
-            return format!("heat-{}", kebab(&rule));
-        }
-        Reason::SteelNotSaid => "steel-not-said",
-        Reason::HydrogenRefused(_) => "hydrogen-refused",
-        Reason::HeatRefused(_) => "heat-refused",
+        Reason::Rule(ruling) => ruling.rule.key.key(),
         Reason::BelowIso10684 => "iso10684-below-m8",
         Reason::FinePitch => "iso10684-fine-pitch",
         Reason::BelowThreeEighths => "below-three-eighths",
@@ -41,18 +30,6 @@ pub fn rule(reason: &Reason) -> String {
         Reason::ClassForPlace => "class-for-place",
     };
     key.to_owned()
-}
-
-/// `F2329CaseHardened` is `f2329-case-hardened`.
-fn kebab(name: &str) -> String {
-    let mut key = String::new();
-    for letter in name.chars() {
-        if letter.is_ascii_uppercase() && !key.is_empty() {
-            key.push('-');
-        }
-        key.push(letter.to_ascii_lowercase());
-    }
-    key
 }
 
 /// `40.0-60.0 iso10684`: least and greatest in µm, and the class.

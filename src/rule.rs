@@ -1,0 +1,103 @@
+//! Everything that judges: one row a rule, and each rule in one place, with one severity.
+//!
+//! A [`Rule`] speaks of some cases ([`When`]), tests one limit ([`Test`]) and says what follows
+//! ([`Says`]). It judges a [`Case`] of facts and knows no order line, no form and no link. A
+//! calculator declares which [`Topic`] it explains; whoever shows a finding looks the calculator up
+//! by the topic of its rule. Facts are computed once a case, words are made only when somebody reads.
+//!
+//! To add a rule: a variant in [`key`], a row in the file of its topic, its place in [`RULES`].
+
+pub mod case;
+mod compare;
+pub mod heat;
+pub mod hydrogen;
+pub mod key;
+mod row;
+pub mod says;
+
+pub use case::{Case, Cleaning, InForce, Part, SteelFacts, Under};
+pub use key::Key;
+pub use row::{Phrase, Rule, Ruling, Test, Topic, When};
+pub use says::Says;
+
+use crate::process::Process;
+
+/// Every rule, topic by topic; a rule stands at the place of its key.
+#[rustfmt::skip]
+pub static RULES: [&Rule; Key::COUNT] = [
+    &hydrogen::hot_dip::F2329_BAN,
+    &hydrogen::hot_dip::F2329_CASE_HARDENED,
+    &hydrogen::hot_dip::PRACTICE,
+    &hydrogen::hot_dip::ISO_10684_SCOPE,
+    &hydrogen::hot_dip::F3125,
+    &hydrogen::hot_dip::F2329_RISK,
+    &hydrogen::hot_dip::A143_STRENGTH,
+    &hydrogen::hot_dip::ISO_10684_CLEANING,
+    &hydrogen::hot_dip::A143_BEND,
+    &hydrogen::hot_dip::MAKERS_ADVICE,
+    &hydrogen::mechanical::F3125,
+    &hydrogen::mechanical::B695_RELIEF,
+    &hydrogen::mechanical::B695_CLEANING,
+    &hydrogen::mechanical::HYDROGEN,
+    &hydrogen::mechanical::PRACTICE,
+    &hydrogen::electroplated::A490,
+    &hydrogen::electroplated::ISO_2081_STRENGTH,
+    &hydrogen::electroplated::B849_RELIEF,
+    &hydrogen::electroplated::B633_RELIEF,
+    &hydrogen::electroplated::F1941_CLEANING,
+    &hydrogen::electroplated::B850_BAKE,
+    &hydrogen::electroplated::B633_BAKE,
+    &hydrogen::electroplated::F1941_BAKE,
+    &hydrogen::electroplated::F1941_BAKE_EARLIER,
+    &hydrogen::electroplated::ISO_4042_BAKE,
+    &hydrogen::electroplated::ISO_4042_INVESTIGATE,
+    &hydrogen::electroplated::ISO_4042_AGREE,
+    &hydrogen::NOT_SAID,
+    &hydrogen::UNKNOWN,
+    &heat::HIGH_BATH,
+    &heat::BATH,
+    &heat::TEMPER,
+    &heat::A574_CHECK,
+    &heat::TEMPER_UNKNOWN,
+];
+
+/// What the rules say of a case: those of its process that speak of it.
+pub fn judge<'c>(case: &'c Case<'_>) -> impl Iterator<Item = Ruling> + use<'c> {
+    of_process(case.process).filter_map(|rule| rule.judge(case))
+}
+
+/// What the rules of one topic say of a case.
+pub fn judge_topic<'c>(case: &'c Case<'_>, topic: Topic) -> impl Iterator<Item = Ruling> + use<'c> {
+    of_process(case.process).filter(move |rule| rule.topic == topic).filter_map(|rule| rule.judge(case))
+}
+
+/// The rule of a key.
+pub fn rule(key: Key) -> &'static Rule {
+    // Every key has its place: the array has as many, and a test holds their order.
+    RULES.iter().copied().find(|rule| rule.key == key).unwrap_or(RULES[0])
+}
+
+fn of_process(process: Process) -> impl Iterator<Item = &'static Rule> {
+    RULES.iter().copied().filter(move |rule| rule.process.is_none_or(|only| only == process))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_rule_stands_at_the_place_of_its_key() {
+        for (rule, key) in RULES.iter().zip(Key::ALL) {
+            assert_eq!(rule.key, *key);
+        }
+    }
+
+    #[test]
+    fn a_limit_can_be_read_in_vickers() {
+        for rule in RULES {
+            if let Test::Steel(limit) = rule.test {
+                assert!(limit.at.in_vickers().is_ok(), "{}", rule.key.key());
+            }
+        }
+    }
+}

@@ -1,0 +1,287 @@
+//! The heat of the bath against the temper of the steel.
+//!
+//! Two questions, asked apart. ASTM F2329 compares temperatures: below the tempering temperature no
+//! mechanical test has to be repeated. The tempering parameter compares heat: see
+//! [`crate::steel::tempering`]. [`stands`] puts them together:
+//!
+//! - bath cooler than the temper, and the dip no stronger than the temper: nothing is asked;
+//! - bath as hot or hotter, dip no stronger than the temper: get the actual temper, or test;
+//! - dip stronger than the temper: ruled out, unless ISO 10684 takes in the class and the bath. It
+//!   covers bolts to class 10.9 in baths to 480 °C and from 530 to 560 °C and leaves the proof to
+//!   hardness and proof load after galvanizing, so the condition is that test.
+
+use super::case::Under;
+use super::{Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::process::Process::HotDip;
+use crate::quantity::{Length, Quantity, Temperature, unit};
+use crate::steel::Grade;
+use crate::steel::tempering::{
+    self, Against, Bath, Effect, NO_RETEST_SOURCE, PARAMETER_SOURCE, STILL_MET_SOURCE, parameter,
+};
+use crate::table::{astm_a574, hotdip_process, iso_10684};
+use crate::working::Mark;
+
+/// How a dip stands to the temper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Heat {
+    /// The steel was not tempered.
+    NoTemper,
+    /// Cooler than the temper, and not stronger.
+    Below,
+    /// As hot or hotter, but not stronger, for so short a time.
+    NotStronger,
+    /// Stronger, in a class and a bath that ISO 10684 takes in.
+    StrongerCovered,
+    /// Stronger, and no standard takes it in.
+    Stronger,
+}
+
+const fn row(key: Key) -> Rule {
+    Rule {
+        key,
+        topic: Topic::Heat,
+        process: Some(HotDip),
+        under: Under::Any,
+        source: PARAMETER_SOURCE,
+        when: When::If(|case| case.effect().is_some()),
+        test: Test::Always,
+        says: |_| Says::note(),
+        words: Phrase::Text(""),
+        met: "",
+    }
+}
+
+/// ISO 10684: no high-temperature bath for class 10.9 from M27.
+pub static HIGH_BATH: Rule = Rule {
+    source: iso_10684::HIGH_BATH,
+    when: When::If(|case| {
+        let diameter = case.part.map(|part| part.diameter);
+        case.effect().is_some_and(|effect| effect.bath == Bath::High)
+            && forbids_high_bath(case.grade(), diameter)
+    }),
+    says: |_| Says::bar(),
+    words: Phrase::Text(
+        "ISO 10684 forbids the high-temperature bath for class 10.9 from M27: it cracks the steel",
+    ),
+    ..row(Key::HighBath)
+};
+
+/// The bath's own range.
+pub static BATH: Rule = Rule {
+    source: iso_10684::HIGH_BATH,
+    says: |case| {
+        let bath = case.effect().map_or(Bath::Normal, |effect| effect.bath);
+        let mark = match bath {
+            Bath::Normal => Mark::Met,
+            Bath::Low | Bath::High => Mark::Note,
+            Bath::Avoided | Bath::Beyond => Mark::Bar,
+        };
+        Says::from(mark, bath.source())
+    },
+    words: Phrase::By(|case, _, text| {
+        text.push_str(case.effect().map_or("", |effect| match effect.bath {
+            Bath::Low => "the bath is below the 455 °C of ISO 10684; baths from 445 °C are usual",
+            Bath::Normal => "a normal bath by ISO 10684, 455 to 480 °C",
+            Bath::Avoided => {
+                "between 480 and 530 °C zinc attacks iron fastest and no standard has a bath: run at 480 °C or below, or \
+                 from 530 °C in a ceramic kettle"
+            }
+            Bath::High => {
+                "a high-temperature bath, 530 to 560 °C, in a ceramic kettle: a thin, smooth, dull coat"
+            }
+            Bath::Beyond => "hotter than any bath of ISO 10684, which ends at 560 °C",
+        }));
+    }),
+    ..row(Key::Bath)
+};
+
+/// The heat of the dip against the temper.
+pub static TEMPER: Rule = Rule {
+    says: |case| {
+        let Some(effect) = case.effect() else { return Says::MET };
+        match stands(case.grade(), effect) {
+            Heat::NoTemper => Says::from(Mark::Note, STILL_MET_SOURCE),
+            Heat::Below => Says::from(Mark::Met, NO_RETEST_SOURCE),
+            Heat::NotStronger => Says::from(Mark::Condition, NO_RETEST_SOURCE),
+            Heat::StrongerCovered => Says::from(Mark::Condition, STILL_MET_SOURCE),
+            Heat::Stronger => Says::bar(),
+        }
+    },
+    words: Phrase::By(|case, _, text| {
+        if let Some(effect) = case.effect() {
+            text.push_str(&in_words(case.grade(), effect));
+        }
+    }),
+    ..row(Key::Temper)
+};
+
+/// ASTM A574 checks its temper at a heat of its own.
+pub static A574_CHECK: Rule = Rule {
+    source: astm_a574::VERIFICATION.2,
+    when: When::If(|case| case.effect().is_some() && case.grade() == Some(Grade::A574)),
+    words: Phrase::By(|case, _, text| {
+        let Some(effect) = case.effect() else { return };
+        let (heat, time, _) = astm_a574::VERIFICATION;
+        let check = tempering::one_hour(parameter(heat, time));
+        text.push_str(&format!(
+            "ASTM A574 proves its temper at {} for {}, like one hour at {}; the dip is like one hour at {}",
+            heat.show(&unit::FAHRENHEIT, 0),
+            time.show(&unit::MINUTE, 0),
+            whole(check),
+            whole(effect.dip_one_hour)
+        ));
+    }),
+    ..row(Key::A574Check)
+};
+
+/// The temper of a tempered steel is not known.
+pub static TEMPER_UNKNOWN: Rule = Rule {
+    source: NO_RETEST_SOURCE,
+    when: When::If(|case| case.heat.is_some_and(Result::is_err)),
+    says: |case| match case.heat {
+        Some(Err(refusal)) => Says::from(Mark::Condition, refusal.source()),
+        _ => Says::MET,
+    },
+    words: Phrase::By(|case, _, text| {
+        if let Some(Err(refusal)) = case.heat {
+            text.push_str(&format!("have the steel judged by hand: {refusal}"));
+        }
+    }),
+    ..row(Key::TemperUnknown)
+};
+
+/// How a dip stands to the temper of a grade.
+pub fn stands(grade: Option<Grade>, effect: &Effect) -> Heat {
+    match effect.temper {
+        None => Heat::NoTemper,
+        Some(against) if against.dip_is_stronger && covered(grade, effect.bath) => Heat::StrongerCovered,
+        Some(against) if against.dip_is_stronger => Heat::Stronger,
+        Some(against) if against.margin.kelvin() > 0.0 => Heat::Below,
+        Some(_) => Heat::NotStronger,
+    }
+}
+
+/// Whether ISO 10684 keeps a bolt out of the high-temperature bath: class 10.9 from M27.
+pub fn forbids_high_bath(grade: Option<Grade>, diameter: Option<Length>) -> bool {
+    grade == Some(Grade::Class10_9)
+        && diameter.is_some_and(|diameter| diameter >= hotdip_process::NO_HIGH_BATH_FROM)
+}
+
+/// Whether ISO 10684 takes in the class and the bath.
+fn covered(grade: Option<Grade>, bath: Bath) -> bool {
+    grade.and_then(Grade::in_iso_10684) == Some(true) && matches!(bath, Bath::Low | Bath::Normal | Bath::High)
+}
+
+fn in_words(grade: Option<Grade>, effect: &Effect) -> String {
+    let Some(against) = &effect.temper else {
+        return "this steel is not tempered, so the bath has no temper to take; its standard still has to be met after \
+                galvanizing"
+            .to_owned();
+    };
+    let actual = against.temper.least_of.is_none();
+    let asked = if actual {
+        "verify hardness and proof load after galvanizing"
+    } else {
+        "get the actual temper from the maker, or verify hardness and proof load after galvanizing"
+    };
+    let named = named(against);
+    let hours = format!("the dip is like one hour at {}", whole(effect.dip_one_hour));
+    match stands(grade, effect) {
+        Heat::NoTemper => String::new(),
+        Heat::Below => format!("the bath stays below {named}: no mechanical test has to be repeated"),
+        Heat::NotStronger => {
+            format!("the bath is no cooler than {named}, but {hours}, no stronger than the temper: {asked}")
+        }
+        Heat::StrongerCovered => format!(
+            "{hours} and stronger than {named}: the steel softens; {asked}, or keep the bath at {} or below",
+            whole(against.hottest_bath)
+        ),
+        Heat::Stronger => {
+            let remedy = if actual { "" } else { " (an actual temper that is higher can change this)" };
+            format!("{hours} and stronger than {named}: the bath takes the temper away{remedy}")
+        }
+    }
+}
+
+/// `the actual temper (480 °C for 1.5 h)`.
+fn named(against: &Against) -> String {
+    let whose = match against.temper.least_of {
+        None => "the actual temper",
+        Some(_) => "the least temper of the standard",
+    };
+    let hours = against.temper.time.hour();
+    let decimals = u8::from((hours - hours.round()).abs() > 1e-9);
+    let time = against.temper.time.show(&unit::HOUR, decimals);
+    format!("{whose} ({} for {time})", whole(against.temper.temperature))
+}
+
+fn whole(temperature: Temperature) -> String {
+    temperature.show(&unit::CELSIUS, 0).to_string()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Time;
+    use crate::rule::{Case, Cleaning, Part, SteelFacts, judge_topic};
+    use crate::steel::tempering::{Dip, Temper};
+    use crate::steel::{State, Steel};
+
+    fn worst(grade: Grade, mm: f64, bath: Temperature, minutes: f64) -> Mark {
+        let diameter = Length::from_mm(mm);
+        let state = State::of(Steel::grade(grade, diameter).unwrap());
+        let dip = Dip { grade: state.grade(), temper: None, bath, time: Time::from_minute(minutes) };
+        let (steel, heat) = (SteelFacts::new(state, Cleaning::Acid), tempering::effect(&dip));
+        let part = Part { diameter };
+        let case = Case { heat: Some(&heat), part: Some(&part), ..steel.alone(HotDip) };
+        judge_topic(&case, Topic::Heat).map(|ruling| ruling.says.mark).max().unwrap()
+    }
+
+    #[test]
+    fn the_verdict_of_a_usual_bath() {
+        let usual = Temperature::from_fahrenheit(860.0);
+        let cases = [
+            (Grade::A193B7, 20.0, Mark::Met),
+            (Grade::Class10_9, 20.0, Mark::Condition),
+            (Grade::Class8_8, 20.0, Mark::Condition),
+            (Grade::A325, 20.0, Mark::Condition),
+            (Grade::A194Grade2H, 20.0, Mark::Condition),
+            (Grade::A574, 10.0, Mark::Bar),
+            (Grade::J429Grade8_2, 20.0, Mark::Bar),
+            (Grade::Class4_6, 20.0, Mark::Note),
+        ];
+        for (grade, mm, mark) in cases {
+            assert_eq!(worst(grade, mm, usual, 5.0), mark, "{}", grade.name());
+        }
+    }
+
+    #[test]
+    fn high_temperature_and_the_zone_between() {
+        let at = |celsius, mm| worst(Grade::Class10_9, mm, Temperature::from_celsius(celsius), 3.0);
+        assert_eq!(at(480.0, 30.0), Mark::Condition);
+        assert_eq!(at(500.0, 30.0), Mark::Bar);
+        assert_eq!(at(530.0, 24.0), Mark::Condition);
+        for celsius in [530.0, 545.0, 560.0] {
+            assert_eq!(at(celsius, 27.0), Mark::Bar);
+        }
+        assert_eq!(at(561.0, 24.0), Mark::Bar);
+    }
+
+    #[test]
+    fn an_actual_temper_decides() {
+        let stands = |celsius, hours, bath| {
+            let temper = Temper::actual(Temperature::from_celsius(celsius), Time::from_minute(hours));
+            let dip = Dip {
+                grade: Grade::J429Grade8.any_size(),
+                temper: Some(temper),
+                bath: Temperature::from_celsius(bath),
+                time: Time::from_minute(4.0),
+            };
+            stands(Some(Grade::J429Grade8), &tempering::effect(&dip).unwrap())
+        };
+        assert_eq!(stands(480.0, 60.0, 455.0), Heat::Below);
+        assert_eq!(stands(400.0, 60.0, 455.0), Heat::Stronger);
+        // A temper of a minute is outdone by a longer dip in a cooler bath.
+        assert_eq!(stands(460.0, 1.0, 455.0), Heat::Stronger);
+    }
+}

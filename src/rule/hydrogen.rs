@@ -1,0 +1,75 @@
+//! Hydrogen: which documents' limits a steel meets or passes, and what each then asks for.
+//!
+//! The limits answer different questions (a ban, a risk, a way of cleaning, a bake) and are never
+//! merged into one: each row is judged by itself, on its own scale, at the hardest end of the steel.
+
+pub mod electroplated;
+pub mod hot_dip;
+pub mod mechanical;
+mod remarks;
+
+pub use remarks::remarks;
+
+use super::case::Under;
+use super::{Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::quantity::{Hardness, Stress};
+use crate::source::{Source, assumed, document};
+use crate::steel::{Level, SteelLimit};
+use crate::working::Mark;
+
+/// The order does not say the steel.
+pub static NOT_SAID: Rule = Rule {
+    key: Key::SteelNotSaid,
+    topic: Topic::Hydrogen,
+    process: None,
+    under: Under::Any,
+    source: assumed("a steel that is not said is not judged"),
+    when: When::If(|case| case.steel.is_none()),
+    test: Test::Always,
+    says: |_| Says::only(Mark::NotJudged),
+    words: Phrase::Text(
+        "say the steel: without its grade or hardness neither hydrogen nor the heat of the zinc can be judged",
+    ),
+    met: "",
+};
+
+/// No conversion table reaches the steel.
+pub static UNKNOWN: Rule = Rule {
+    key: Key::HardnessUnknown,
+    topic: Topic::Hydrogen,
+    process: None,
+    under: Under::Any,
+    source: document::ISO_18265.read(""),
+    when: When::If(|case| case.steel.is_some_and(|steel| steel.levels.is_err())),
+    test: Test::Always,
+    says: |case| match case.steel.map(|steel| &steel.levels) {
+        Some(Err(refusal)) => Says::from(Mark::Condition, refusal.source()),
+        _ => Says::MET,
+    },
+    words: Phrase::By(|case, _, text| {
+        if let Some(Err(refusal)) = case.steel.map(|steel| &steel.levels) {
+            text.push_str(&format!("have the steel judged by hand: {refusal}"));
+        }
+    }),
+    met: "",
+};
+
+/// Passed at a hardness and above it.
+const fn from_hardness(limit: (Hardness, Source)) -> SteelLimit {
+    SteelLimit::at_least(Level::Hardness(limit.0))
+}
+
+/// Passed above a hardness only.
+const fn above_hardness(limit: (Hardness, Source)) -> SteelLimit {
+    SteelLimit::above(Level::Hardness(limit.0))
+}
+
+/// Passed at a strength and above it.
+const fn from_strength(limit: (Stress, Source)) -> SteelLimit {
+    SteelLimit::at_least(Level::Tensile(limit.0))
+}
+
+/// Passed above a strength only.
+const fn above_strength(limit: (Stress, Source)) -> SteelLimit {
+    SteelLimit::above(Level::Tensile(limit.0))
+}

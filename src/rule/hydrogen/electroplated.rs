@@ -1,0 +1,175 @@
+//! Hydrogen from the current of electroplating, and the bakes that drive it out.
+
+use super::{above_hardness, above_strength, from_hardness, from_strength};
+use crate::process::Process::Electroplated;
+use crate::quantity::{Quantity, unit};
+use crate::rule::case::{Case, Cleaning, Under};
+use crate::rule::{Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::steel::Grade;
+use crate::steel::bake;
+use crate::table::{astm_b633, astm_b849, astm_b850, astm_f1941, astm_f3125, iso_2081, iso_4042};
+
+const fn row(key: Key, under: Under) -> Rule {
+    Rule {
+        key,
+        topic: Topic::Hydrogen,
+        process: Some(Electroplated),
+        under,
+        source: astm_f3125::A490_BEFORE,
+        when: When::Steel,
+        test: Test::Always,
+        says: |_| Says::condition(),
+        words: Phrase::Text(""),
+        met: "",
+    }
+}
+
+/// ASTM A490: no coating, before F3125; F3125 lists zinc flake and no plating.
+pub static A490: Rule = Rule {
+    source: astm_f3125::A490_BEFORE,
+    when: When::Grades(&[Grade::A490]),
+    says: |_| Says::bar(),
+    words: Phrase::Text("ASTM A490 allows no coating; ASTM F3125 later lists zinc flake, and no plating"),
+    ..row(Key::A490Electroplated, Under::Any)
+};
+
+/// ISO 2081, earlier edition: no electroplating above 1500 MPa.
+pub static ISO_2081_STRENGTH: Rule = Rule {
+    source: iso_2081::NOT_ABOVE.1,
+    test: Test::Steel(above_strength(iso_2081::NOT_ABOVE)),
+    says: |_| Says::bar(),
+    words: Phrase::Text("conventional zinc electroplating should not be used"),
+    met: "electroplating is not ruled out by strength",
+    ..row(Key::Iso2081Strength, Under::Any)
+};
+
+/// ASTM B849: stress relief from 1000 MPa.
+pub static B849_RELIEF: Rule = Rule {
+    source: astm_b849::RELIEF_FROM.1,
+    test: Test::Steel(from_strength(astm_b849::RELIEF_FROM)),
+    words: Phrase::Text(
+        "relieve stress at 190 to 230 °C or hotter, below the temper, before cleaning and plating",
+    ),
+    met: "ASTM B849 asks for no stress relief",
+    ..row(Key::B849Relief, Under::B633)
+};
+
+/// ASTM B633: stress relief above 1000 MPa.
+pub static B633_RELIEF: Rule = Rule {
+    source: astm_b633::RELIEF_ABOVE.1,
+    test: Test::Steel(above_strength(astm_b633::RELIEF_ABOVE)),
+    words: Phrase::Text("relieve the stress of machined, ground or cold-formed parts before cleaning"),
+    met: "ASTM B633 asks for no stress relief",
+    ..row(Key::B633Relief, Under::B633)
+};
+
+/// ASTM F1941: cleaning from 40 HRC and of case-hardened parts.
+pub static F1941_CLEANING: Rule = Rule {
+    source: astm_f1941::CLEANING_FROM.1,
+    test: Test::SteelOrCase(from_hardness(astm_f1941::CLEANING_FROM)),
+    words: Phrase::By(|case, _, text| {
+        text.push_str(match case.cleaning() {
+            Cleaning::Mechanical => "keep to abrasive cleaning as chosen",
+            Cleaning::Alkaline => "clean abrasively; alkaline cleaning stays without cathodic current",
+            Cleaning::Acid | Cleaning::InhibitedAcid => {
+                "clean abrasively; use inhibited acid, and alkaline without cathodic current"
+            }
+        });
+    }),
+    met: "ASTM F1941 asks for no special cleaning",
+    ..row(Key::F1941Cleaning, Under::F1941)
+};
+
+/// ASTM B850: bake by strength.
+pub static B850_BAKE: Rule = Rule {
+    source: astm_b850::TABLE_1_SOURCE,
+    test: Test::Steel(above_strength((astm_b850::ABOVE, astm_b850::TABLE_1_SOURCE))),
+    words: Phrase::By(|case, _, text| bake_by_b850(case, text)),
+    met: "ASTM B850 asks for no bake",
+    ..row(Key::B850Bake, Under::B633)
+};
+
+/// ASTM B633: bake from 1200 MPa.
+pub static B633_BAKE: Rule = Rule {
+    source: astm_b633::BAKE_FROM.1,
+    test: Test::Steel(from_strength(astm_b633::BAKE_FROM)),
+    words: Phrase::Text("bake after plating"),
+    met: "ASTM B633 asks for no bake",
+    ..row(Key::B633Bake, Under::B633)
+};
+
+const F1941_BAKE_WORDS: Phrase = Phrase::Text(
+    "bake at 177 to 232 °C (350 to 450 °F), begun within 4 h; ASTM F1941 sets no hours, 2 to 24 may suit",
+);
+
+/// ASTM F1941: bake above 39 HRC.
+pub static F1941_BAKE: Rule = Rule {
+    source: astm_f1941::BAKE_ABOVE.1,
+    test: Test::Steel(above_hardness(astm_f1941::BAKE_ABOVE)),
+    words: F1941_BAKE_WORDS,
+    met: "no bake by this edition of ASTM F1941",
+    ..row(Key::F1941Bake, Under::F1941)
+};
+
+/// ASTM F1941, earlier editions: bake from 40 HRC.
+pub static F1941_BAKE_EARLIER: Rule = Rule {
+    source: astm_f1941::BAKE_FROM_EARLIER.1,
+    test: Test::Steel(from_hardness(astm_f1941::BAKE_FROM_EARLIER)),
+    words: F1941_BAKE_WORDS,
+    met: "no bake by this edition of ASTM F1941",
+    ..row(Key::F1941BakeEarlier, Under::Replaced)
+};
+
+/// ISO 4042:2018: from 390 HV on the bake is settled with the purchaser.
+pub static ISO_4042_BAKE: Rule = Rule {
+    source: iso_4042::BAKE_FROM.1,
+    test: Test::Steel(from_hardness(iso_4042::BAKE_FROM)),
+    words: Phrase::Text("settle with the purchaser whether and how to bake"),
+    met: "ISO 4042:2018 asks for no bake",
+    ..row(Key::Iso4042Bake, Under::Iso4042)
+};
+
+/// ISO 4042:1999: a test of the process above 320 HV.
+pub static ISO_4042_INVESTIGATE: Rule = Rule {
+    source: iso_4042::INVESTIGATE_ABOVE.1,
+    test: Test::Steel(above_hardness(iso_4042::INVESTIGATE_ABOVE)),
+    // Told for who still orders by it; the later edition decides.
+    says: |_| Says::note(),
+    words: Phrase::Text(
+        "the earlier ISO 4042 asked for a test of the process, and for a bake where it found embrittlement",
+    ),
+    met: "the earlier ISO 4042 asked for no process test",
+    ..row(Key::Iso4042Investigate, Under::Replaced)
+};
+
+/// ISO 4042:1999: a written agreement above 365 HV.
+pub static ISO_4042_AGREE: Rule = Rule {
+    source: iso_4042::AGREE_ABOVE.1,
+    test: Test::Steel(above_hardness(iso_4042::AGREE_ABOVE)),
+    says: |_| Says::note(),
+    words: Phrase::Text("the earlier ISO 4042 asked for a written agreement on the risk"),
+    met: "the earlier ISO 4042 asked for no agreement",
+    ..row(Key::Iso4042Agree, Under::Replaced)
+};
+
+fn bake_by_b850(case: &Case<'_>, text: &mut String) {
+    let (low, high) = astm_b850::TEMPERATURE;
+    let within = format!(
+        "begun within {} of plating, better within {}",
+        astm_b850::WITHIN.0.show(&unit::HOUR, 0),
+        astm_b850::PREFERABLY_WITHIN.show(&unit::HOUR, 0)
+    );
+    let Some(steel) = case.steel else { return };
+    text.push_str(&match bake::by_b850(&steel.state) {
+        Ok(Some(bake)) => format!(
+            "bake at {} to {} for at least {}, {within}",
+            low.show(&unit::CELSIUS, 0).digits(),
+            high.show(&unit::CELSIUS, 0),
+            bake.row.hours.show(&unit::HOUR, 0)
+        ),
+        Ok(None) => "no bake".to_owned(),
+        Err(refusal) => {
+            format!("a bake is needed, {within}; its hours are not in the table: {refusal}")
+        }
+    });
+}

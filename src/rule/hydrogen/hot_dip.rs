@@ -1,0 +1,216 @@
+//! Hydrogen, and hardness as such, before the zinc of the kettle.
+
+use super::{above_hardness, above_strength, from_hardness};
+use crate::process::Process::HotDip;
+use crate::rule::case::{Case, Cleaning, Under};
+use crate::rule::{Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::steel::Grade;
+use crate::table::steel_row::Treatment;
+use crate::table::{astm_a143, astm_f2329, astm_f3125, iso_10684, practice};
+
+/// ASTM F2329: no hot-dip coating from 40 HRC; ASTM F436 itself provides for its washers.
+pub static F2329_BAN: Rule = Rule {
+    key: Key::F2329Ban,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::F2329,
+    source: astm_f2329::NOT_FROM.1,
+    when: When::Steel,
+    test: Test::Steel(from_hardness(astm_f2329::NOT_FROM)),
+    says: washers_on_conditions,
+    words: Phrase::By(|case, _, text| {
+        text.push_str(if case.grade() == Some(Grade::F436) {
+            "ASTM F2329 bans hot-dip coating from there, but ASTM F436 provides for it on washers: order the washer \
+             as hot-dip zinc coated, 26 to 45 HRC after coating"
+        } else {
+            "ASTM F2329 forbids hot-dip coating; take mechanical zinc or zinc flake"
+        });
+    }),
+    met: "no ban on hot-dip coating",
+};
+
+/// ASTM F2329: no hot-dip coating of case-hardened fasteners.
+pub static F2329_CASE_HARDENED: Rule = Rule {
+    key: Key::F2329CaseHardened,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::F2329,
+    source: astm_f2329::CASE_HARDENED,
+    when: When::CaseHardened,
+    test: Test::Always,
+    says: |_| Says::bar(),
+    words: Phrase::Text("ASTM F2329 forbids hot-dip coating of case-hardened fasteners"),
+    met: "",
+};
+
+/// Common practice: no hot-dip above 39 HRC, washers of ASTM F436 excepted.
+pub static PRACTICE: Rule = Rule {
+    key: Key::PracticeHotDip,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::Any,
+    source: practice::HOT_DIP_TO.1,
+    when: When::Steel,
+    test: Test::Steel(above_hardness(practice::HOT_DIP_TO)),
+    says: washers_on_conditions,
+    words: Phrase::By(|case, _, text| {
+        text.push_str(if case.grade() == Some(Grade::F436) {
+            "common practice hot-dips nothing harder, washers of ASTM F436 excepted: have the hardness read after \
+             coating"
+        } else {
+            "common practice hot-dips nothing harder"
+        });
+    }),
+    met: "common practice does not advise against hot-dip",
+};
+
+/// ISO 10684: bolts up to class 10.9, nuts up to class 12.
+pub static ISO_10684_SCOPE: Rule = Rule {
+    key: Key::Iso10684Scope,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::Iso10684,
+    source: iso_10684::SCOPE,
+    when: When::If(|case| case.grade().and_then(Grade::in_iso_10684).is_some()),
+    test: Test::By(|case| case.grade().and_then(Grade::in_iso_10684) == Some(false)),
+    says: |_| Says::bar(),
+    words: Phrase::Text("ISO 10684 covers bolts up to class 10.9 only, and not this class"),
+    met: "ISO 10684 covers this class",
+};
+
+/// ASTM F3125: grade A490 is not hot-dipped.
+pub static F3125: Rule = Rule {
+    key: Key::F3125HotDip,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::Any,
+    source: astm_f3125::A490_COATINGS,
+    when: When::Grades(&[Grade::A490]),
+    test: Test::Always,
+    says: |_| Says::bar(),
+    words: Phrase::Text(
+        "ASTM F3125 does not allow grade A490 to be hot-dip galvanized; it lists zinc flake instead",
+    ),
+    met: "",
+};
+
+/// ASTM F2329: risk of hydrogen embrittlement from 33 HRC.
+pub static F2329_RISK: Rule = Rule {
+    key: Key::F2329Risk,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::F2329,
+    source: astm_f2329::RISK_FROM.1,
+    when: When::Steel,
+    test: Test::Steel(from_hardness(astm_f2329::RISK_FROM)),
+    says: |_| Says::condition(),
+    words: Phrase::By(|case, _, text| {
+        text.push_str("risk of hydrogen embrittlement by ASTM F2329; descale mechanically");
+        if case.cleaning() == Cleaning::Mechanical {
+            text.push_str(", as chosen");
+        }
+        text.push_str(", or bake after pickling and before galvanizing, because the coat keeps hydrogen in");
+    }),
+    met: "no risk of hydrogen embrittlement by ASTM F2329",
+};
+
+/// ASTM A143: hydrogen is of concern above 1100 MPa.
+pub static A143_STRENGTH: Rule = Rule {
+    key: Key::A143Strength,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::F2329,
+    source: astm_a143::STRENGTH.1,
+    when: When::Steel,
+    test: Test::Steel(above_strength(astm_a143::STRENGTH)),
+    says: |_| Says::condition(),
+    words: Phrase::By(|case, _, text| {
+        text.push_str(match case.cleaning() {
+            Cleaning::Mechanical => {
+                "hydrogen is of concern by ASTM A143; blast clean as chosen, then flash pickle only"
+            }
+            _ => "hydrogen is of concern by ASTM A143; blast clean, then flash pickle only",
+        });
+    }),
+    met: "hydrogen is usually of no concern by ASTM A143",
+};
+
+/// ISO 10684: from 320 HV on inhibited acid, alkaline or mechanical cleaning.
+pub static ISO_10684_CLEANING: Rule = Rule {
+    key: Key::Iso10684Cleaning,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::Iso10684,
+    source: iso_10684::CLEANING_FROM.1,
+    when: When::Steel,
+    test: Test::Steel(from_hardness(iso_10684::CLEANING_FROM)),
+    says: |_| Says::condition(),
+    words: Phrase::By(|case, _, text| {
+        text.push_str(match case.cleaning() {
+            Cleaning::Acid => {
+                "clean in inhibited acid, alkaline or mechanically instead of plain acid, and keep the time in acid as \
+                 short as possible"
+            }
+            Cleaning::InhibitedAcid => "keep to inhibited acid as chosen, for the shortest time that cleans",
+            Cleaning::Alkaline => {
+                "keep to alkaline cleaning as chosen, with the shortest time in acid after it"
+            }
+            Cleaning::Mechanical => {
+                "keep to mechanical cleaning as chosen, with the shortest time in acid after it"
+            }
+        });
+    }),
+    met: "ISO 10684 asks for no special cleaning",
+};
+
+/// ASTM A143: strain-age embrittlement at tight cold bends.
+pub static A143_BEND: Rule = Rule {
+    key: Key::A143Bend,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::F2329,
+    source: astm_a143::BENDS,
+    when: When::ColdFormed,
+    test: Test::Always,
+    says: |_| Says::condition(),
+    words: Phrase::By(|case, _, text| bend(case, text)),
+    met: "",
+};
+
+/// Bolt makers advise against galvanizing the hardest inch grades.
+pub static MAKERS_ADVICE: Rule = Rule {
+    key: Key::MakersAdvice,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::Any,
+    source: practice::MAKERS_ADVICE,
+    when: When::Grades(&[Grade::A354Bd, Grade::J429Grade8]),
+    test: Test::Always,
+    says: |_| Says::condition(),
+    words: Phrase::Text(
+        "bolt makers advise against galvanizing this grade: have the purchaser agree to it in writing",
+    ),
+    met: "",
+};
+
+fn washers_on_conditions(case: &Case<'_>) -> Says {
+    if case.grade() == Some(Grade::F436) { Says::condition() } else { Says::bar() }
+}
+
+fn bend(case: &Case<'_>, text: &mut String) {
+    text.push_str("make cold bends with an inside radius of at least three times the section; ");
+    let grade = case.steel.and_then(|steel| steel.state.grade());
+    text.push_str(match grade.map(|properties| properties.treatment()) {
+        Some(Treatment::NotHeatTreated) => {
+            "relieve a tighter bend at 595 °C (1100 °F), one hour per inch of section, before pickling"
+        }
+        Some(Treatment::QuenchedTempered) => {
+            "a tighter bend would need 595 °C for an hour per inch, which takes this steel's temper: bend it hot, before \
+             heat treatment"
+        }
+        Some(Treatment::NotKnown) | None => {
+            "relieve a tighter bend at 595 °C (1100 °F), one hour per inch of section, before pickling, unless the steel \
+             is quenched and tempered: that heat takes its temper"
+        }
+    });
+}

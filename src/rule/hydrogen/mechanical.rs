@@ -1,0 +1,101 @@
+//! Hydrogen in the barrel: no current runs, but acid cleans and tumbles.
+
+use super::{above_hardness, above_strength};
+use crate::process::Process::Mechanical;
+use crate::rule::case::{Cleaning, Under};
+use crate::rule::{Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::steel::Grade;
+use crate::table::{astm_b695, astm_f3125, practice};
+use crate::working::Mark;
+
+/// ASTM F3125: grade A490 is not mechanically coated.
+pub static F3125: Rule = Rule {
+    key: Key::F3125Mechanical,
+    topic: Topic::Hydrogen,
+    process: Some(Mechanical),
+    under: Under::Any,
+    source: astm_f3125::A490_COATINGS,
+    when: When::Grades(&[Grade::A490]),
+    test: Test::Always,
+    says: |_| Says::bar(),
+    words: Phrase::Text(
+        "ASTM F3125 does not allow grade A490 to be mechanically coated; it lists zinc flake instead",
+    ),
+    met: "",
+};
+
+/// ASTM B695: stress relief above 1000 MPa.
+pub static B695_RELIEF: Rule = Rule {
+    key: Key::B695Relief,
+    topic: Topic::Hydrogen,
+    process: Some(Mechanical),
+    under: Under::B695,
+    source: astm_b695::RELIEF_ABOVE.1,
+    when: When::Steel,
+    test: Test::Steel(above_strength(astm_b695::RELIEF_ABOVE)),
+    says: |_| Says::condition(),
+    words: Phrase::Text(
+        "relieve the stress of machined, ground or cold-formed parts before cleaning, at about 190 °C for 3 h or longer; \
+         check temperature and time in ASTM B695, 6.2.1",
+    ),
+    met: "ASTM B695 asks for no stress relief",
+};
+
+/// ASTM B695: which cleaners keep hydrogen out.
+pub static B695_CLEANING: Rule = Rule {
+    key: Key::B695Cleaning,
+    topic: Topic::Hydrogen,
+    process: Some(Mechanical),
+    under: Under::B695,
+    source: astm_b695::CLEANING,
+    when: When::If(|case| case.steel.is_some_and(|steel| steel.levels.is_ok())),
+    test: Test::By(|case| case.cleaning() == Cleaning::Acid),
+    says: |case| {
+        let hard = super::above_strength(astm_b695::RELIEF_ABOVE);
+        let levels = case.steel.and_then(|steel| steel.levels.as_ref().ok());
+        let passed = levels.is_some_and(|levels| levels.passes(hard, || B695_RELIEF.limit_in_vickers()));
+        if passed { Says::condition() } else { Says::note() }
+    },
+    words: Phrase::By(|_, says, text| {
+        text.push_str(if says.mark == Mark::Condition {
+            "plain acid adds hydrogen: clean alkaline without current or anodic, in inhibited acid, or mechanically"
+        } else {
+            "plain acid adds hydrogen; a steel this soft stands it"
+        });
+    }),
+    met: "the cleaning chosen is one that ASTM B695 prefers",
+};
+
+/// Above 40 HRC the barrel is chosen to keep hydrogen out, and some is still possible.
+pub static HYDROGEN: Rule = Rule {
+    key: Key::MechanicalHydrogen,
+    topic: Topic::Hydrogen,
+    process: Some(Mechanical),
+    under: Under::Any,
+    source: practice::MECHANICAL_CHOSEN_ABOVE.1,
+    when: When::Steel,
+    test: Test::Steel(above_hardness(practice::MECHANICAL_CHOSEN_ABOVE)),
+    says: |_| Says::note(),
+    words: Phrase::Text(
+        "the barrel is the process chosen to avoid embrittlement here: no current and so no hydrogen from plating, yet \
+         cleaning and the acid tumble leave some possible",
+    ),
+    met: "no concern in the barrel",
+};
+
+/// Common practice has plated parts of 45 HRC in the barrel.
+pub static PRACTICE: Rule = Rule {
+    key: Key::PracticeMechanical,
+    topic: Topic::Hydrogen,
+    process: Some(Mechanical),
+    under: Under::Any,
+    source: practice::MECHANICAL_TO.1,
+    when: When::Steel,
+    test: Test::Steel(above_hardness(practice::MECHANICAL_TO)),
+    says: |_| Says::condition(),
+    words: Phrase::Text(
+        "common practice plates parts of 45 HRC, and spring parts above 50 HRC: agree a test for embrittlement on the \
+         plated lot",
+    ),
+    met: "parts as hard are plated in barrels by common practice",
+};

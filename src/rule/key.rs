@@ -1,0 +1,94 @@
+//! The names of the rules.
+
+macro_rules! keys {
+    ($($(#[$doc:meta])* $variant:ident: $key:literal,)+) => {
+        /// The name of a rule.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub enum Key {
+            $($(#[$doc])* $variant,)+
+        }
+
+        impl Key {
+            /// Every key, in the order of [`super::RULES`].
+            pub const ALL: &'static [Self] = &[$(Self::$variant),+];
+            /// How many there are.
+            pub const COUNT: usize = Self::ALL.len();
+
+            /// Stable key for programs that read the answer.
+            pub const fn key(self) -> &'static str {
+                match self { $(Self::$variant => $key),+ }
+            }
+        }
+    };
+}
+
+keys! {
+    /// ASTM F2329: no hot-dip coating from 40 HRC.
+    F2329Ban: "f2329-ban",
+    /// ASTM F2329: no hot-dip coating of case-hardened fasteners.
+    F2329CaseHardened: "f2329-case-hardened",
+    /// Common practice: no hot-dip above 39 HRC.
+    PracticeHotDip: "practice-hot-dip",
+    /// ISO 10684: bolts to class 10.9, nuts to class 12.
+    Iso10684Scope: "iso10684-scope",
+    /// ASTM F3125: grade A490 is not hot-dipped.
+    F3125HotDip: "f3125-hot-dip",
+    /// ASTM F2329: risk of hydrogen embrittlement from 33 HRC.
+    F2329Risk: "f2329-risk",
+    /// ASTM A143: of concern above 1100 MPa.
+    A143Strength: "a143-strength",
+    /// ISO 10684: cleaning from 320 HV.
+    Iso10684Cleaning: "iso10684-cleaning",
+    /// ASTM A143: strain-age embrittlement at tight cold bends.
+    A143Bend: "a143-bend",
+    /// Bolt makers advise against galvanizing these grades.
+    MakersAdvice: "makers-advice",
+    /// ASTM F3125: grade A490 is not mechanically coated.
+    F3125Mechanical: "f3125-mechanical",
+    /// ASTM B695: stress relief above 1000 MPa.
+    B695Relief: "b695-relief",
+    /// ASTM B695: which cleaners keep hydrogen out.
+    B695Cleaning: "b695-cleaning",
+    /// Above 40 HRC the barrel is chosen to avoid embrittlement, and some is still possible.
+    MechanicalHydrogen: "mechanical-hydrogen",
+    /// Common practice has plated parts of 45 HRC in the barrel.
+    PracticeMechanical: "practice-mechanical",
+    /// ASTM A490: no coating, before F3125.
+    A490Electroplated: "a490-electroplated",
+    /// ISO 2081, earlier edition: no electroplating above 1500 MPa.
+    Iso2081Strength: "iso2081-strength",
+    /// ASTM B849: stress relief from 1000 MPa.
+    B849Relief: "b849-relief",
+    /// ASTM B633: stress relief above 1000 MPa.
+    B633Relief: "b633-relief",
+    /// ASTM F1941: cleaning from 40 HRC and of case-hardened parts.
+    F1941Cleaning: "f1941-cleaning",
+    /// ASTM B850: bake by strength.
+    B850Bake: "b850-bake",
+    /// ASTM B633: bake from 1200 MPa.
+    B633Bake: "b633-bake",
+    /// ASTM F1941: bake above 39 HRC.
+    F1941Bake: "f1941-bake",
+    /// ASTM F1941, earlier editions: bake from 40 HRC.
+    F1941BakeEarlier: "f1941-bake-earlier",
+    /// ISO 4042:2018: bake from 390 HV.
+    Iso4042Bake: "iso4042-bake",
+    /// ISO 4042:1999: process test above 320 HV.
+    Iso4042Investigate: "iso4042-investigate",
+    /// ISO 4042:1999: written agreement above 365 HV.
+    Iso4042Agree: "iso4042-agree",
+    /// The order does not say the steel.
+    SteelNotSaid: "steel-not-said",
+    /// No conversion table reaches the steel.
+    HardnessUnknown: "hardness-unknown",
+    /// ISO 10684: no high-temperature bath for class 10.9 from M27.
+    HighBath: "high-bath",
+    /// The bath's own range.
+    Bath: "bath",
+    /// The heat of the bath against the temper.
+    Temper: "temper",
+    /// ASTM A574 checks its temper at a heat of its own.
+    A574Check: "a574-check",
+    /// The temper of a tempered steel is not known.
+    TemperUnknown: "temper-unknown",
+}

@@ -1,0 +1,196 @@
+//! The shape of a rule: data first, a function only where data cannot say it.
+
+use std::sync::OnceLock;
+
+use super::case::{Case, Under};
+use super::compare::write_compared;
+use super::{Key, RULES, Says};
+use crate::process::Process;
+use crate::source::Source;
+use crate::steel::{Compared, Converted, Grade, SteelLimit};
+use crate::working::Mark;
+
+/// A rule: one row.
+#[derive(Debug)]
+pub struct Rule {
+    /// Its name.
+    pub key: Key,
+    /// What it is about.
+    pub topic: Topic,
+    /// The process it speaks of; `None` for all of them.
+    pub process: Option<Process>,
+    /// The document under which an order has to stand for the rule to count.
+    pub under: Under,
+    /// Where it is published.
+    pub source: Source,
+    /// Of which case it speaks.
+    pub when: When,
+    /// What it tests.
+    pub test: Test,
+    /// What follows where the test is passed.
+    pub says: fn(&Case<'_>) -> Says,
+    /// The same in words, and what is said where the test is not passed.
+    pub words: Phrase,
+    /// What is said where the test is not passed.
+    pub met: &'static str,
+}
+
+/// What a rule is about; a calculator explains a topic.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Topic {
+    /// Hydrogen in the steel, and its cleaning and baking.
+    Hydrogen,
+    /// The heat of the zinc against the temper.
+    Heat,
+}
+
+/// Of which case a rule speaks.
+#[derive(Debug, Clone, Copy)]
+pub enum When {
+    /// Of every case whose steel is known.
+    Steel,
+    /// Of steels hardened at the surface.
+    CaseHardened,
+    /// Of parts bent or formed cold after heat treatment.
+    ColdFormed,
+    /// Of these grades.
+    Grades(&'static [Grade]),
+    /// Of every steel but these grades.
+    NotGrades(&'static [Grade]),
+    /// Of cases with these facts.
+    If(fn(&Case<'_>) -> bool),
+}
+
+/// What a rule tests.
+#[derive(Debug, Clone, Copy)]
+pub enum Test {
+    /// Nothing: whoever it speaks of is met by it.
+    Always,
+    /// The hardest end of the steel against a limit.
+    Steel(SteelLimit),
+    /// The same, or a hardened case whatever the hardness.
+    SteelOrCase(SteelLimit),
+    /// A fact of the case.
+    By(fn(&Case<'_>) -> bool),
+}
+
+/// Words, fixed or put together for the case.
+#[derive(Debug, Clone, Copy)]
+pub enum Phrase {
+    /// Fixed words.
+    Text(&'static str),
+    /// Words put together for the case.
+    By(fn(&Case<'_>, Says, &mut String)),
+}
+
+/// What a rule says of a case.
+#[derive(Debug, Clone, Copy)]
+pub struct Ruling {
+    /// The rule.
+    pub rule: &'static Rule,
+    /// What it says.
+    pub says: Says,
+}
+
+impl Rule {
+    /// What it says of a case; `None` where it does not speak of it.
+    ///
+    /// A rule of a document that the order does not stand under is told as a note and moves nothing.
+    pub fn judge(&'static self, case: &Case<'_>) -> Option<Ruling> {
+        if !self.when.holds(case) {
+            return None;
+        }
+        let passed = match self.test {
+            Test::Always => true,
+            Test::Steel(limit) => self.passed_by_steel(limit, case)?,
+            Test::SteelOrCase(limit) => {
+                self.passed_by_steel(limit, case)?
+                    || case.steel.is_some_and(|steel| steel.state.case_hardened)
+            }
+            Test::By(test) => test(case),
+        };
+        let mut says = if passed { (self.says)(case) } else { Says::MET };
+        if says.mark > Mark::Note && !case.in_force.holds(self.under) {
+            says.mark = Mark::Note;
+        }
+        Some(Ruling { rule: self, says })
+    }
+
+    fn passed_by_steel(&self, limit: SteelLimit, case: &Case<'_>) -> Option<bool> {
+        let levels = case.steel?.levels.as_ref().ok()?;
+        Some(levels.passes(limit, || self.limit_in_vickers()))
+    }
+
+    /// The limit it sets on the steel, where it sets one.
+    pub fn limit(&self) -> Option<SteelLimit> {
+        match self.test {
+            Test::Steel(limit) | Test::SteelOrCase(limit) => Some(limit),
+            Test::Always | Test::By(_) => None,
+        }
+    }
+
+    /// The steel of a case beside the limit, where there is one and a table reaches it.
+    pub fn compared(&self, case: &Case<'_>) -> Option<Compared> {
+        let levels = case.steel?.levels.as_ref().ok()?;
+        Some(levels.compare(self.limit()?, self.limit_in_vickers()))
+    }
+
+    /// Its limit in Vickers, where every steel can be compared; `None` if it is in Vickers already or
+    /// has none. Read from the tables once.
+    pub fn limit_in_vickers(&self) -> Option<Converted> {
+        static IN_VICKERS: OnceLock<[Option<Converted>; Key::COUNT]> = OnceLock::new();
+        let limits = IN_VICKERS.get_or_init(|| RULES.map(|rule| rule.limit()?.at.in_vickers().ok()?));
+        limits.get(self.key as usize).copied().flatten()
+    }
+}
+
+impl Ruling {
+    /// Where it is published.
+    pub fn source(&self) -> Source {
+        self.says.source.unwrap_or(self.rule.source)
+    }
+
+    /// What it says in words; a condition is said as an instruction.
+    pub fn text(&self, case: &Case<'_>) -> String {
+        // Room for the longest of them.
+        let mut text = String::with_capacity(320);
+        match self.rule.compared(case) {
+            // The case decides, whatever the hardness.
+            Some(compared) if !compared.passed && self.says.mark > Mark::Met => {
+                text.push_str("the part is case-hardened: ");
+            }
+            Some(compared) => {
+                write_compared(&mut text, self.rule.limit(), &compared);
+                text.push_str(": ");
+            }
+            None => {}
+        }
+        match self.rule.words {
+            _ if self.says.mark == Mark::Met && !self.rule.met.is_empty() => text.push_str(self.rule.met),
+            Phrase::Text(words) => text.push_str(words),
+            Phrase::By(words) => words(case, self.says, &mut text),
+        }
+        // A sentence that begins with µ must not begin with another unit.
+        if let Some(first) = text.get_mut(..1) {
+            first.make_ascii_uppercase();
+        }
+        text
+    }
+}
+
+impl When {
+    fn holds(&self, case: &Case<'_>) -> bool {
+        let steel =
+            |test: fn(&crate::steel::State) -> bool| case.steel.is_some_and(|steel| test(&steel.state));
+        match self {
+            Self::Steel => case.steel.is_some(),
+            Self::CaseHardened => steel(|state| state.case_hardened),
+            Self::ColdFormed => steel(|state| state.cold_worked),
+            Self::Grades(grades) => case.grade().is_some_and(|grade| grades.contains(&grade)),
+            Self::NotGrades(grades) => {
+                case.steel.is_some() && case.grade().is_none_or(|grade| !grades.contains(&grade))
+            }
+            Self::If(test) => test(case),
+        }
+    }
+}
