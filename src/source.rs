@@ -18,6 +18,15 @@ pub struct Source {
     pub basis: Basis,
 }
 
+/// A value, and where it is published.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Sourced<T> {
+    /// The value.
+    pub value: T,
+    /// Where it is published, and how it is known here.
+    pub source: Source,
+}
+
 /// A published document, or a body of practice that has none.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Document {
@@ -61,6 +70,13 @@ impl Document {
     /// A value from this document, on the basis given.
     pub const fn known(&'static self, place: &'static str, basis: Basis) -> Source {
         Source { document: self, place, basis }
+    }
+}
+
+impl Source {
+    /// A value that stands there: `ISO_2081.read("Annex A").gives(Stress::from_mpa(1000.0))`.
+    pub const fn gives<T: Copy>(self, value: T) -> Sourced<T> {
+        Sourced { value, source: self }
     }
 }
 

@@ -74,17 +74,8 @@ pub mod steel_row;
 
 use std::fmt;
 
-use crate::quantity::{Length, Shown};
+use crate::quantity::Shown;
 use crate::source::Source;
-
-/// A length that a standard gives, and where it stands.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Printed {
-    /// The value.
-    pub value: Length,
-    /// The table or formula it was taken from.
-    pub source: Source,
-}
 
 /// Why there is no number: better none than a wrong one.
 ///

@@ -1,8 +1,8 @@
 //! The grades of steel that fasteners are ordered in.
 
 use crate::quantity::{Hardness, Length, Quantity, Scale, Shown, Stress, Temperature, unit};
-use crate::source::{Document, Source, document};
-use crate::table::steel_row::{HardnessLimits, Known, Sizes, SteelRow, Treatment};
+use crate::source::{Document, Source, Sourced, document};
+use crate::table::steel_row::{HardnessLimits, Sizes, SteelRow, Treatment};
 use crate::table::{
     Refusal, astm_a193, astm_a194, astm_a307, astm_a354, astm_a449, astm_a563_grades, astm_a574, astm_f436,
     astm_f3125, iso_898_1, iso_898_2, sae_j429,
@@ -208,7 +208,7 @@ impl Properties {
     ///
     /// # Errors
     /// A [`Refusal`] where it is not known here.
-    pub fn tensile_min(&self) -> Result<Known<Stress>, Refusal> {
+    pub fn tensile_min(&self) -> Result<Sourced<Stress>, Refusal> {
         self.row.tensile_min.ok_or_else(|| self.blank("least tensile strength"))
     }
 
@@ -216,7 +216,7 @@ impl Properties {
     ///
     /// # Errors
     /// A [`Refusal`] where it is not known here.
-    pub fn temper_min(&self) -> Result<Known<Temperature>, Refusal> {
+    pub fn temper_min(&self) -> Result<Sourced<Temperature>, Refusal> {
         self.row.temper_min.ok_or_else(|| self.blank("least tempering temperature"))
     }
 

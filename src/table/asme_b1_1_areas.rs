@@ -3,16 +3,12 @@
 //! UNC was read; UNF and 8UN follow from the document's formula, rounded alike.
 
 use crate::quantity::Area;
-use crate::source::{Basis, document};
-use crate::table::steel_row::Known;
+use crate::source::{Basis, Sourced, document};
 
 /// The stress area of a thread by sixteenths of an inch and threads in two inches.
-pub fn stress_area(sixteenths: u16, per_two_inches: u16) -> Option<Known<Area>> {
+pub fn stress_area(sixteenths: u16, per_two_inches: u16) -> Option<Sourced<Area>> {
     let row = ROWS.iter().find(|row| (row.0, row.1) == (sixteenths, per_two_inches))?;
-    Some(Known {
-        value: Area::from_in2(row.2),
-        source: document::ASME_B1_1.known("tensile stress areas", row.3),
-    })
+    Some(document::ASME_B1_1.known("tensile stress areas", row.3).gives(Area::from_in2(row.2)))
 }
 
 /// Sixteenths of an inch, threads in two inches, stress area in in².

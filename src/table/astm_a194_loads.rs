@@ -2,9 +2,8 @@
 //! 8UN above. It gives none for nuts tapped over.
 
 use crate::quantity::{Force, Stress};
-use crate::source::{Basis, Source, document};
+use crate::source::{Basis, Source, Sourced, document};
 use crate::table::nut_style::Style;
-use crate::table::steel_row::Known;
 
 /// A grade.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -33,7 +32,12 @@ pub static SOURCE: Source = document::ASTM_A194.read("Tables 3 and 4, proof load
 /// The printed proof load of a nut, by sixteenths of an inch and threads in two inches.
 ///
 /// Grades 2H and 7 share one column, 7M has another; for the others only the stress is known.
-pub fn proof_load(sixteenths: u16, per_two_inches: u16, grade: Grade, style: Style) -> Option<Known<Force>> {
+pub fn proof_load(
+    sixteenths: u16,
+    per_two_inches: u16,
+    grade: Grade,
+    style: Style,
+) -> Option<Sourced<Force>> {
     let &(_, _, hard, soft) = ROWS.iter().find(|row| (row.0, row.1) == (sixteenths, per_two_inches))?;
     let [heavy, hex] = match grade {
         Grade2H | Grade7 => hard,
@@ -45,11 +49,11 @@ pub fn proof_load(sixteenths: u16, per_two_inches: u16, grade: Grade, style: Sty
         Style::Hex => hex,
         _ => return None,
     };
-    Some(Known { value: Force::from_lbf(f64::from(pounds)), source: SOURCE })
+    Some(SOURCE.gives(Force::from_lbf(f64::from(pounds))))
 }
 
 /// The proof stress of a nut of 1/4 to 4 in.
-pub fn proof_stress(grade: Grade, style: Style) -> Option<Known<Stress>> {
+pub fn proof_stress(grade: Grade, style: Style) -> Option<Sourced<Stress>> {
     let (heavy, hex, basis) = match grade {
         Grade2H | Grade7 => (175.0, 150.0, Basis::Read),
         Grade7M => (150.0, 135.0, Basis::Read),
@@ -62,10 +66,7 @@ pub fn proof_stress(grade: Grade, style: Style) -> Option<Known<Stress>> {
         Style::Hex => hex,
         _ => return None,
     };
-    Some(Known {
-        value: Stress::from_ksi(ksi),
-        source: document::ASTM_A194.known("Tables 3 and 4, proof stress", basis),
-    })
+    Some(document::ASTM_A194.known("Tables 3 and 4, proof stress", basis).gives(Stress::from_ksi(ksi)))
 }
 
 /// Sixteenths of an inch, threads in two inches; proof load in lbf of 2H and 7, then of 7M: heavy hex

@@ -5,9 +5,8 @@
 //! from memory.
 
 use crate::quantity::Stress;
-use crate::source::{Basis, document};
+use crate::source::{Basis, Sourced, document};
 use crate::table::nut_style::Style;
-use crate::table::steel_row::Known;
 
 /// A grade.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,14 +40,14 @@ pub fn proof_stress(
     style: Style,
     is_coarse: bool,
     is_zinc_coated: bool,
-) -> Option<Known<Stress>> {
+) -> Option<Sourced<Stress>> {
     let rows = if is_coarse { COARSE } else { FINE };
     let row = rows
         .iter()
         .find(|row| row.grade == grade && row.style == style && (row.from..=row.to).contains(&sixteenths))?;
     let place = if is_coarse { "Table 3, UNC, 8UN and 6UN" } else { "Table 3, UNF, 12UN and finer" };
     let ksi = if is_zinc_coated { row.zinc_coated } else { row.plain };
-    Some(Known { value: Stress::from_ksi(ksi), source: document::ASTM_A563.known(place, row.basis) })
+    Some(document::ASTM_A563.known(place, row.basis).gives(Stress::from_ksi(ksi)))
 }
 
 struct Row {

@@ -2,8 +2,7 @@
 //! public copy, so all of it is from memory; blanks are blanks.
 
 use crate::quantity::Stress;
-use crate::source::{Source, document};
-use crate::table::steel_row::Known;
+use crate::source::{Source, Sourced, document};
 
 /// A property class.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -25,10 +24,10 @@ pub enum PropertyClass {
 use PropertyClass::*;
 
 /// The proof stress of a coarse nut of a nominal diameter in mm, if it is known.
-pub fn proof_stress(diameter_mm: f64, class: PropertyClass, is_zinc_coated: bool) -> Option<Known<Stress>> {
+pub fn proof_stress(diameter_mm: f64, class: PropertyClass, is_zinc_coated: bool) -> Option<Sourced<Stress>> {
     let row = ROWS.iter().find(|row| row.0 == class && (row.1..=row.2).contains(&diameter_mm))?;
     let mpa = if is_zinc_coated { row.4? } else { row.3 };
-    Some(Known { value: Stress::from_mpa(mpa), source: SOURCE })
+    Some(SOURCE.gives(Stress::from_mpa(mpa)))
 }
 
 /// Where the stresses come from.

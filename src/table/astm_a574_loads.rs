@@ -5,7 +5,6 @@
 use crate::quantity::Force;
 use crate::source::{Source, document};
 use crate::table::iso_898_1_loads::Loads;
-use crate::table::steel_row::Known;
 
 /// Where the loads stand.
 pub static SOURCE: Source = document::ASTM_A574.read("tensile requirements, coarse thread");
@@ -15,7 +14,7 @@ pub fn loads(diameter_inch: f64, threads_per_inch: f64) -> Option<Loads> {
     let &(_, _, ultimate, proof) = ROWS
         .iter()
         .find(|row| (row.0 - diameter_inch).abs() < 1e-6 && (row.1 - threads_per_inch).abs() < 1e-6)?;
-    let known = |pounds: u32| Known { value: Force::from_lbf(f64::from(pounds)), source: SOURCE };
+    let known = |pounds: u32| SOURCE.gives(Force::from_lbf(f64::from(pounds)));
     Some(Loads { ultimate: known(ultimate), proof: known(proof) })
 }
 

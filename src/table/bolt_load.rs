@@ -2,8 +2,8 @@
 
 use super::Refusal;
 use super::iso_898_1_loads::PropertyClass;
-use super::steel_row::Known;
 use crate::quantity::Stress;
+use crate::source::Sourced;
 
 /// What is known of a bolt's grade at its size.
 #[derive(Debug, Clone, PartialEq)]
@@ -11,9 +11,9 @@ pub struct BoltStrength {
     /// The table that prints its loads, where one does.
     pub printed: Option<Printed>,
     /// Least tensile strength.
-    pub tensile: Result<Known<Stress>, Refusal>,
+    pub tensile: Result<Sourced<Stress>, Refusal>,
     /// Stress under proof load.
-    pub proof: Result<Known<Stress>, Refusal>,
+    pub proof: Result<Sourced<Stress>, Refusal>,
 }
 
 /// A table that prints loads by thread.

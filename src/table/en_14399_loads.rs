@@ -3,8 +3,7 @@
 //! HR nuts keep their load whether plain or tapped over; HV nuts are from memory.
 
 use crate::quantity::Force;
-use crate::source::document;
-use crate::table::steel_row::Known;
+use crate::source::{Sourced, document};
 
 /// A class of nuts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -18,14 +17,14 @@ pub enum Class {
 }
 
 /// The proof load of a nut of a nominal diameter in mm.
-pub fn proof_load(diameter_mm: f64, class: Class) -> Option<Known<Force>> {
+pub fn proof_load(diameter_mm: f64, class: Class) -> Option<Sourced<Force>> {
     let row = ROWS.iter().find(|row| (row.0 - diameter_mm).abs() < 1e-6)?;
     let (kilonewton, source) = match class {
         Class::Hr8 => (row.1, document::EN_14399_3.read("nuts, proof load")),
         Class::Hr10 => (row.2, document::EN_14399_3.read("nuts, proof load")),
         Class::Hv10 => (row.3, document::EN_14399_4.memory("nuts, proof load")),
     };
-    Some(Known { value: Force::from_newton(kilonewton * 1000.0), source })
+    Some(source.gives(Force::from_newton(kilonewton * 1000.0)))
 }
 
 /// Nominal diameter in mm; proof load in kN of HR 8, HR 10 and HV 10.

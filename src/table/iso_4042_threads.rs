@@ -4,9 +4,9 @@
 //! above the deviation over 4, 4, 5 and 6, gives every cell read but one, and is used beyond.
 
 use crate::quantity::{Length, Quantity, unit};
-use crate::source::{Source, document};
+use crate::source::{Source, Sourced, document};
+use crate::table::Refusal;
 use crate::table::iso_965_1::{Position, deviation};
-use crate::table::{Printed, Refusal};
 
 /// How the thickness is measured and how long the part is: a column of the table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -55,7 +55,7 @@ impl Column {
 ///
 /// # Errors
 /// Refuses the other positions and a pitch that ISO 965-1 does not have.
-pub fn max(pitch: Length, position: Position, column: Column) -> Result<Option<Printed>, Refusal> {
+pub fn max(pitch: Length, position: Position, column: Column) -> Result<Option<Sourced<Length>>, Refusal> {
     let um = pitch.um().round();
     let row = TABLE_2.iter().find(|row| f64::from(row.pitch_um) == um);
     let cells = |row: &Row| match position {
@@ -66,7 +66,7 @@ pub fn max(pitch: Length, position: Position, column: Column) -> Result<Option<P
     };
     if let Some(cell) = row.and_then(cells).and_then(|cells| cells.get(column.place()).copied()) {
         let source = document::ISO_4042_1999.read("Table 2");
-        return Ok(Some(Printed { value: Length::from_um(f64::from(cell)), source }));
+        return Ok(Some(source.gives(Length::from_um(f64::from(cell)))));
     }
     if !matches!(position, Position::BoltG | Position::BoltF | Position::BoltE) {
         return Err(Refusal::not_covered(
@@ -77,10 +77,8 @@ pub fn max(pitch: Length, position: Position, column: Column) -> Result<Option<P
     }
     let room = -deviation(position, pitch)?.value.um() / column.factor();
     let thickest = NOMINAL.iter().rev().find(|nominal| **nominal <= room + 1e-9);
-    Ok(thickest.map(|um| Printed {
-        value: Length::from_um(*um),
-        source: document::ISO_4042_1999.computed("rule of Table 2, |es| over 4, 4, 5, 6"),
-    }))
+    let rule = document::ISO_4042_1999.computed("rule of Table 2, |es| over 4, 4, 5, 6");
+    Ok(thickest.map(|um| rule.gives(Length::from_um(*um))))
 }
 
 /// A row of Table 2: greatest nominal thickness in µm by position and column.

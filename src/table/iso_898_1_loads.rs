@@ -6,8 +6,7 @@
 //! it is as that prints it (M39 12.9).
 
 use crate::quantity::{Area, Force};
-use crate::source::{Basis, document};
-use crate::table::steel_row::Known;
+use crate::source::{Basis, Sourced, document};
 
 /// A property class of bolts, in the order of the columns.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -36,9 +35,9 @@ pub enum PropertyClass {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Loads {
     /// Least ultimate load.
-    pub ultimate: Known<Force>,
+    pub ultimate: Sourced<Force>,
     /// Proof load.
-    pub proof: Known<Force>,
+    pub proof: Sourced<Force>,
 }
 
 /// The printed loads of a coarse bolt of a nominal diameter in mm.
@@ -46,14 +45,12 @@ pub fn loads(diameter_mm: f64, class: PropertyClass) -> Option<Loads> {
     let row = row_of(diameter_mm)?;
     let of = |columns: &[Option<u32>; 9]| columns.get(class as usize).copied().flatten().map(newton);
     Some(Loads {
-        ultimate: Known {
-            value: of(&row.ultimate)?,
-            source: document::ISO_898_1.read("2013, Table 4, minimum ultimate tensile loads"),
-        },
-        proof: Known {
-            value: of(&row.proof)?,
-            source: document::ISO_898_1.known("2013, Table 5, proof loads", row.proof_basis),
-        },
+        ultimate: document::ISO_898_1
+            .read("2013, Table 4, minimum ultimate tensile loads")
+            .gives(of(&row.ultimate)?),
+        proof: document::ISO_898_1
+            .known("2013, Table 5, proof loads", row.proof_basis)
+            .gives(of(&row.proof)?),
     })
 }
 
@@ -61,22 +58,19 @@ pub fn loads(diameter_mm: f64, class: PropertyClass) -> Option<Loads> {
 pub fn structural_8_8(diameter_mm: f64) -> Option<Loads> {
     let &(_, ultimate, proof) = STRUCTURAL_8_8.iter().find(|row| same(row.0, diameter_mm))?;
     Some(Loads {
-        ultimate: Known {
-            value: newton(ultimate),
-            source: document::ISO_898_1.read("2013, Table 4, footnote on structural bolting"),
-        },
-        proof: Known {
-            value: newton(proof),
-            source: document::ISO_898_1.memory("2013, Table 5, footnote on structural bolting"),
-        },
+        ultimate: document::ISO_898_1
+            .read("2013, Table 4, footnote on structural bolting")
+            .gives(newton(ultimate)),
+        proof: document::ISO_898_1
+            .memory("2013, Table 5, footnote on structural bolting")
+            .gives(newton(proof)),
     })
 }
 
 /// The printed stress area of a coarse thread.
-pub fn stress_area(diameter_mm: f64) -> Option<Known<Area>> {
-    row_of(diameter_mm).map(|row| Known {
-        value: Area::from_mm2(row.stress_area),
-        source: document::ISO_898_1.read("2013, Table 4, nominal stress area"),
+pub fn stress_area(diameter_mm: f64) -> Option<Sourced<Area>> {
+    row_of(diameter_mm).map(|row| {
+        document::ISO_898_1.read("2013, Table 4, nominal stress area").gives(Area::from_mm2(row.stress_area))
     })
 }
 

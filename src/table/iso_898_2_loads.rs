@@ -5,9 +5,8 @@
 //! a product and says so. Class 12 is printed twice: style 1 ends at M16 and is lower.
 
 use crate::quantity::{Force, Stress};
-use crate::source::{Source, document};
+use crate::source::{Source, Sourced, document};
 use crate::table::nut_style::Style;
-use crate::table::steel_row::Known;
 
 /// A property class of nuts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -36,11 +35,11 @@ use PropertyClass::*;
 use Style::{High, Regular, Thin};
 
 /// The printed proof load of a coarse nut of a nominal diameter in mm.
-pub fn proof_load(diameter_mm: f64, class: PropertyClass, style: Style) -> Option<Known<Force>> {
+pub fn proof_load(diameter_mm: f64, class: PropertyClass, style: Style) -> Option<Sourced<Force>> {
     let (_, loads) = ROWS.iter().find(|row| (row.0 - diameter_mm).abs() < 1e-6)?;
     let column = COLUMNS.iter().position(|column| *column == (class, style))?;
     let newton = loads.get(column).copied().flatten()?;
-    Some(Known { value: Force::from_newton(f64::from(newton)), source: LOADS })
+    Some(LOADS.gives(Force::from_newton(f64::from(newton))))
 }
 
 /// The proof stress of a nut: by class, style, coarse or fine thread, and nominal diameter in mm.
@@ -49,13 +48,13 @@ pub fn proof_stress(
     class: PropertyClass,
     style: Style,
     is_coarse: bool,
-) -> Option<Known<Stress>> {
+) -> Option<Sourced<Stress>> {
     let stresses = if is_coarse { COARSE } else { FINE };
     let source = if is_coarse { COARSE_STRESSES } else { FINE_STRESSES };
     stresses
         .iter()
         .find(|row| (row.0, row.1) == (class, style) && (row.2..=row.3).contains(&diameter_mm))
-        .map(|row| Known { value: Stress::from_mpa(row.4), source })
+        .map(|row| source.gives(Stress::from_mpa(row.4)))
 }
 
 /// Where the loads were read.

@@ -5,8 +5,8 @@
 //! All cells were read but those named in [`is_recalled`]; positions H and h are zero by definition.
 
 use crate::quantity::{Length, Quantity, unit};
-use crate::source::{Basis, Source, document};
-use crate::table::{Printed, Refusal};
+use crate::source::{Basis, Source, Sourced, document};
+use crate::table::Refusal;
 
 /// One of the four tolerances that ISO 965-1 tabulates by grade.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -42,7 +42,12 @@ pub enum Position {
 ///
 /// # Errors
 /// Refuses a grade, pitch or diameter that the table has no cell for.
-pub fn tolerance(which: Tolerance, grade: u8, diameter: Length, pitch: Length) -> Result<Printed, Refusal> {
+pub fn tolerance(
+    which: Tolerance,
+    grade: u8,
+    diameter: Length,
+    pitch: Length,
+) -> Result<Sourced<Length>, Refusal> {
     let source = which.source();
     let um = um_of(pitch);
     let cell = match which {
@@ -67,7 +72,7 @@ pub fn tolerance(which: Tolerance, grade: u8, diameter: Length, pitch: Length) -
     match cell {
         Some(&cell) if cell != BLANK => {
             let basis = if is_recalled(which, grade, diameter, um) { Basis::Memory } else { Basis::Read };
-            Ok(Printed { value: Length::from_um(f64::from(cell)), source: Source { basis, ..source } })
+            Ok(Source { basis, ..source }.gives(Length::from_um(f64::from(cell))))
         }
         _ => Err(Refusal::not_covered(
             &format!(
@@ -86,7 +91,7 @@ pub fn tolerance(which: Tolerance, grade: u8, diameter: Length, pitch: Length) -
 ///
 /// # Errors
 /// Refuses a pitch that Table 1 has no row for.
-pub fn deviation(position: Position, pitch: Length) -> Result<Printed, Refusal> {
+pub fn deviation(position: Position, pitch: Length) -> Result<Sourced<Length>, Refusal> {
     let um = um_of(pitch);
     let row = DEVIATIONS.iter().find(|row| row.pitch_um == um).ok_or_else(|| {
         Refusal::outside(
@@ -106,7 +111,7 @@ pub fn deviation(position: Position, pitch: Length) -> Result<Printed, Refusal> 
         Position::NutG => (f64::from(row.nut_g), Basis::Read),
         Position::BoltH | Position::NutH => (0.0, Basis::Memory),
     };
-    Ok(Printed { value: Length::from_um(value), source: document::ISO_965_1.known("Table 1", basis) })
+    Ok(document::ISO_965_1.known("Table 1", basis).gives(Length::from_um(value)))
 }
 
 impl Tolerance {

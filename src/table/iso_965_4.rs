@@ -1,21 +1,19 @@
 //! ISO 965-4: bolts threaded under size to be hot-dip galvanized and mated with standard nuts.
 
 use crate::quantity::Length;
-use crate::source::document;
-use crate::table::Printed;
+use crate::source::{Sourced, document};
 
 /// The deviation es of position az, below zero, for a pitch; the tables hold coarse M10 to M64.
 ///
 /// Where Table 1 has the thread its value is returned; elsewhere −(300 + 20 P), P in mm and the
 /// result in µm, which all eleven printed values obey.
-pub fn deviation_az(pitch: Length, is_in_table: bool) -> Printed {
+pub fn deviation_az(pitch: Length, is_in_table: bool) -> Sourced<Length> {
     let printed = TABLE_1.iter().find(|row| is_in_table && same(row.0, pitch.mm()));
     match printed {
-        Some(row) => Printed { value: Length::from_um(row.1), source: document::ISO_965_4.read("Table 1") },
-        None => Printed {
-            value: Length::from_um(-(300.0 + 20.0 * pitch.mm())),
-            source: document::ISO_965_4.computed("−(300 + 20 P)"),
-        },
+        Some(row) => document::ISO_965_4.read("Table 1").gives(Length::from_um(row.1)),
+        None => {
+            document::ISO_965_4.computed("−(300 + 20 P)").gives(Length::from_um(-(300.0 + 20.0 * pitch.mm())))
+        }
     }
 }
 

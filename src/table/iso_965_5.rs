@@ -1,8 +1,7 @@
 //! ISO 965-5: nuts tapped over size for bolts that are hot-dip galvanized.
 
 use crate::quantity::Length;
-use crate::source::document;
-use crate::table::Printed;
+use crate::source::{Sourced, document};
 
 /// A nut's position in this document.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,7 +16,7 @@ pub enum Position {
 ///
 /// Where Table 1 has the thread its value is returned; elsewhere clause 1's formula: AZ is
 /// 300 + 20 P and AX is 220 P − 20, P in mm and the result in µm. The two cross at 1.6 mm.
-pub fn deviation(position: Position, pitch: Length, is_in_table: bool) -> Printed {
+pub fn deviation(position: Position, pitch: Length, is_in_table: bool) -> Sourced<Length> {
     let printed = TABLE_1.iter().find(|row| is_in_table && (row.0 - pitch.mm()).abs() < 1e-6);
     let um = match (printed, position) {
         (Some(row), Position::Az) => row.1,
@@ -30,7 +29,7 @@ pub fn deviation(position: Position, pitch: Length, is_in_table: bool) -> Printe
         (None, Position::Az) => document::ISO_965_5.computed("clause 1, 300 + 20 P"),
         (None, Position::Ax) => document::ISO_965_5.computed("clause 1, 220 P − 20"),
     };
-    Printed { value: Length::from_um(um), source }
+    source.gives(Length::from_um(um))
 }
 
 /// Pitch in mm; EI of AZ and of AX in µm.

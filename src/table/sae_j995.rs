@@ -1,8 +1,7 @@
 //! SAE J995: proof stress of inch hex nuts by grade. It prints none for nuts tapped over.
 
 use crate::quantity::Stress;
-use crate::source::{Basis, Source, document};
-use crate::table::steel_row::Known;
+use crate::source::{Basis, Source, Sourced, document};
 
 /// A grade.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -22,12 +21,12 @@ use Grade::*;
 pub static SOURCE: Source = document::SAE_J995.read("Table 2");
 
 /// The proof stress of a hex nut of a nominal diameter in sixteenths of an inch; coarse are UNC and 8UN.
-pub fn proof_stress(sixteenths: u16, grade: Grade, is_coarse: bool) -> Option<Known<Stress>> {
+pub fn proof_stress(sixteenths: u16, grade: Grade, is_coarse: bool) -> Option<Sourced<Stress>> {
     let row = ROWS
         .iter()
         .find(|row| (row.0, row.1) == (grade, is_coarse) && (row.2..=row.3).contains(&sixteenths))?;
     let place = if is_coarse { "Table 2, UNC and 8UN" } else { "Table 2, UNF, 12UN and finer" };
-    Some(Known { value: Stress::from_ksi(row.4), source: document::SAE_J995.known(place, row.5) })
+    Some(document::SAE_J995.known(place, row.5).gives(Stress::from_ksi(row.4)))
 }
 
 /// Grade, coarse, from and to a nominal diameter in sixteenths of an inch, proof stress in ksi.

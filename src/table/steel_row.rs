@@ -4,7 +4,7 @@
 //! each as it is printed, with its own basis; nothing is converted here.
 
 use crate::quantity::{Hardness, Length, Scale, Stress, Temperature};
-use crate::source::Source;
+use crate::source::{Source, Sourced};
 
 /// What a standard asks of a steel, for a range of nominal diameters.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -22,13 +22,13 @@ pub struct SteelRow {
     /// Brinell.
     pub hb: Option<HardnessLimits>,
     /// Least tensile strength.
-    pub tensile_min: Option<Known<Stress>>,
+    pub tensile_min: Option<Sourced<Stress>>,
     /// Greatest tensile strength, where one is set.
-    pub tensile_max: Option<Known<Stress>>,
+    pub tensile_max: Option<Sourced<Stress>>,
     /// Stress under proof load.
     pub proof: Proof,
     /// Least tempering temperature.
-    pub temper_min: Option<Known<Temperature>>,
+    pub temper_min: Option<Sourced<Temperature>>,
     /// The document, for what the row leaves blank.
     pub document: Source,
 }
@@ -37,20 +37,11 @@ pub struct SteelRow {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Proof {
     /// The published stress.
-    Stress(Known<Stress>),
+    Stress(Sourced<Stress>),
     /// The document asks for no proof load.
     NotAsked(Source),
     /// The document was not read on this point.
     NotKnown,
-}
-
-/// A published value and its source.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Known<T> {
-    /// The value.
-    pub value: T,
-    /// Where it is published, and how it is known here.
-    pub source: Source,
 }
 
 /// The limits of a hardness on one scale; a standard may set only one of them.
@@ -198,35 +189,35 @@ impl SteelRow {
     /// With a least tensile strength in MPa.
     #[must_use]
     pub const fn mpa(mut self, min: f64, source: Source) -> Self {
-        self.tensile_min = Some(Known { value: Stress::from_mpa(min), source });
+        self.tensile_min = Some(source.gives(Stress::from_mpa(min)));
         self
     }
 
     /// With a least tensile strength in ksi.
     #[must_use]
     pub const fn ksi(mut self, min: f64, source: Source) -> Self {
-        self.tensile_min = Some(Known { value: Stress::from_ksi(min), source });
+        self.tensile_min = Some(source.gives(Stress::from_ksi(min)));
         self
     }
 
     /// With a greatest tensile strength in ksi.
     #[must_use]
     pub const fn ksi_to(mut self, max: f64, source: Source) -> Self {
-        self.tensile_max = Some(Known { value: Stress::from_ksi(max), source });
+        self.tensile_max = Some(source.gives(Stress::from_ksi(max)));
         self
     }
 
     /// With a stress under proof load in MPa.
     #[must_use]
     pub const fn proof_mpa(mut self, stress: f64, source: Source) -> Self {
-        self.proof = Proof::Stress(Known { value: Stress::from_mpa(stress), source });
+        self.proof = Proof::Stress(source.gives(Stress::from_mpa(stress)));
         self
     }
 
     /// With a stress under proof load in ksi.
     #[must_use]
     pub const fn proof_ksi(mut self, stress: f64, source: Source) -> Self {
-        self.proof = Proof::Stress(Known { value: Stress::from_ksi(stress), source });
+        self.proof = Proof::Stress(source.gives(Stress::from_ksi(stress)));
         self
     }
 
@@ -240,14 +231,14 @@ impl SteelRow {
     /// With a least tempering temperature in °C.
     #[must_use]
     pub const fn temper_celsius(mut self, min: f64, source: Source) -> Self {
-        self.temper_min = Some(Known { value: Temperature::from_celsius(min), source });
+        self.temper_min = Some(source.gives(Temperature::from_celsius(min)));
         self
     }
 
     /// With a least tempering temperature in °F.
     #[must_use]
     pub const fn temper_fahrenheit(mut self, min: f64, source: Source) -> Self {
-        self.temper_min = Some(Known { value: Temperature::from_fahrenheit(min), source });
+        self.temper_min = Some(source.gives(Temperature::from_fahrenheit(min)));
         self
     }
 

@@ -1,7 +1,8 @@
 //! Limits of size of bolt and nut threads, before any coat.
 
 use crate::quantity::Length;
-use crate::table::{Printed, Refusal};
+use crate::source::Sourced;
+use crate::table::Refusal;
 
 use super::{Thread, ToleranceClass};
 
@@ -31,11 +32,11 @@ pub struct BoltLimits {
     /// Least root diameter d3, where the standard gives one.
     pub root_min: Option<Length>,
     /// Fundamental deviation es, zero or below: the allowance with a minus sign.
-    pub deviation: Printed,
+    pub deviation: Sourced<Length>,
     /// Tolerance of the pitch diameter.
-    pub pitch_tolerance: Printed,
+    pub pitch_tolerance: Sourced<Length>,
     /// Tolerance of the major diameter.
-    pub major_tolerance: Printed,
+    pub major_tolerance: Sourced<Length>,
 }
 
 /// The limits of size of a nut thread.
@@ -48,11 +49,11 @@ pub struct NutLimits {
     /// Minor diameter D1.
     pub minor: Limits,
     /// Fundamental deviation EI, zero or above.
-    pub deviation: Printed,
+    pub deviation: Sourced<Length>,
     /// Tolerance of the pitch diameter.
-    pub pitch_tolerance: Printed,
+    pub pitch_tolerance: Sourced<Length>,
     /// Tolerance of the minor diameter.
-    pub minor_tolerance: Printed,
+    pub minor_tolerance: Sourced<Length>,
 }
 
 /// The limits of a bolt thread: ISO 965-1 and ISO 965-4 by their tables, ASME B1.1 by its formulas.
@@ -125,12 +126,12 @@ impl BoltLimits {
 
 impl NutLimits {
     /// The same nut with every diameter larger by a diametral allowance.
-    pub fn widened(self, by: Printed) -> Self {
+    pub fn widened(self, by: Sourced<Length>) -> Self {
         Self {
             major_min: self.major_min + by.value,
             pitch: self.pitch.moved(by.value),
             minor: self.minor.moved(by.value),
-            deviation: Printed { value: self.deviation.value + by.value, source: by.source },
+            deviation: by.source.gives(self.deviation.value + by.value),
             ..self
         }
     }

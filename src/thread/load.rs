@@ -4,11 +4,10 @@
 //! area with the area as its standard prints it; where nothing is known there is a [`Refusal`].
 
 use crate::quantity::{Area, Force, Stress};
-use crate::source::{Source, document};
+use crate::source::{Source, Sourced, document};
 use crate::table::bolt_load::{BoltStrength, Printed};
 use crate::table::nut_grade::NutGrade;
 use crate::table::nut_style::{Style, Tapping};
-use crate::table::steel_row::Known;
 use crate::table::{
     Refusal, asme_b1_1_areas, astm_a194_loads, astm_a563_proof, astm_a563m, astm_a574_loads, en_14399_loads,
     iso_898_1_loads, iso_898_2_loads, iso_10684_annex_a, sae_j995,
@@ -35,9 +34,9 @@ pub enum Way {
     /// Stress times stress area, because no table prints it.
     Product {
         /// The stress.
-        stress: Known<Stress>,
+        stress: Sourced<Stress>,
         /// The stress area, with the digits its standard prints.
-        area: Known<Area>,
+        area: Sourced<Area>,
     },
 }
 
@@ -81,7 +80,7 @@ pub fn nut(thread: Thread, nut: NutGrade, style: Style, tapping: Tapping) -> Res
             let over = matches!(tapping, Tapping::Az | Tapping::Ax);
             if over && hot_dip(thread)? == Loads::Reduced {
                 let row = iso_10684_annex_a::nut(thread.diameter().mm(), class)?;
-                return Ok(as_printed(Known { value: row.proof_load, source: iso_10684_annex_a::SOURCE }));
+                return Ok(as_printed(iso_10684_annex_a::SOURCE.gives(row.proof_load)));
             }
             if matches!(tapping, Tapping::Zinc | Tapping::Own) {
                 return Err(not_this_tapping(
@@ -146,17 +145,19 @@ pub fn nut(thread: Thread, nut: NutGrade, style: Style, tapping: Tapping) -> Res
 }
 
 /// The stress area of a thread with the digits its standard prints.
-pub fn stress_area(thread: Thread) -> Known<Area> {
+pub fn stress_area(thread: Thread) -> Sourced<Area> {
     if let Some((d, n)) = thread.inch_key() {
-        return asme_b1_1_areas::stress_area(d, n).unwrap_or_else(|| Known {
-            value: Area::from_in2((thread.stress_area().in2() * 1e4).round() / 1e4),
-            source: thread.stress_area_source(),
+        return asme_b1_1_areas::stress_area(d, n).unwrap_or_else(|| {
+            thread
+                .stress_area_source()
+                .gives(Area::from_in2((thread.stress_area().in2() * 1e4).round() / 1e4))
         });
     }
     let coarse = thread.metric_key().is_some_and(|key| key.1);
-    iso_898_1_loads::stress_area(thread.diameter().mm()).filter(|_| coarse).unwrap_or_else(|| Known {
-        value: Area::from_mm2(three_digits(thread.stress_area().mm2())),
-        source: document::ISO_898_1.computed("9.1.6, nominal stress area, to three digits"),
+    iso_898_1_loads::stress_area(thread.diameter().mm()).filter(|_| coarse).unwrap_or_else(|| {
+        document::ISO_898_1
+            .computed("9.1.6, nominal stress area, to three digits")
+            .gives(Area::from_mm2(three_digits(thread.stress_area().mm2())))
     })
 }
 
@@ -207,34 +208,33 @@ fn iso_898_2(thread: Thread, class: iso_898_2_loads::PropertyClass, style: Style
     }
 }
 
-fn by_area(strength: &BoltStrength, area: Result<Known<Area>, Refusal>) -> BoltLoads {
-    let load = |stress: &Result<Known<Stress>, Refusal>| Ok(times(stress.clone()?, area.clone()?));
+fn by_area(strength: &BoltStrength, area: Result<Sourced<Area>, Refusal>) -> BoltLoads {
+    let load = |stress: &Result<Sourced<Stress>, Refusal>| Ok(times(stress.clone()?, area.clone()?));
     BoltLoads { ultimate: load(&strength.tensile), proof: load(&strength.proof) }
 }
 
 fn product(
     thread: Thread,
-    stress: Option<Known<Stress>>,
+    stress: Option<Sourced<Stress>>,
     blank: impl FnOnce() -> Refusal,
 ) -> Result<Load, Refusal> {
     stress.map(|stress| times(stress, stress_area(thread))).ok_or_else(blank)
 }
 
-fn times(stress: Known<Stress>, area: Known<Area>) -> Load {
+fn times(stress: Sourced<Stress>, area: Sourced<Area>) -> Load {
     Load { force: stress.value * area.value, way: Way::Product { stress, area }, source: PRODUCT }
 }
 
-fn as_printed(load: Known<Force>) -> Load {
+fn as_printed(load: Sourced<Force>) -> Load {
     Load { force: load.value, way: Way::Printed, source: load.source }
 }
 
 /// Stress area of a bolt cut under, to three digits: 33.2 mm² for M8 and 53.6 mm² for M10 in Annex A.
-fn undercut_area(thread: Thread) -> Result<Known<Area>, Refusal> {
+fn undercut_area(thread: Thread) -> Result<Sourced<Area>, Refusal> {
     let bolt = undersize::bolt(thread)?;
-    Ok(Known {
-        value: Area::from_mm2(three_digits(bolt.stress_area.mm2())),
-        source: document::ISO_10684.computed("Annex A, As of the undercut thread"),
-    })
+    Ok(document::ISO_10684
+        .computed("Annex A, As of the undercut thread")
+        .gives(Area::from_mm2(three_digits(bolt.stress_area.mm2()))))
 }
 
 fn three_digits(number: f64) -> f64 {

@@ -3,9 +3,9 @@
 use std::fmt;
 
 use crate::quantity::Length;
-use crate::source::{Source, document};
+use crate::source::{Source, Sourced, document};
 use crate::table::nut_style::Tapping;
-use crate::table::{Printed, Refusal, astm_a563, iso_965_5};
+use crate::table::{Refusal, astm_a563, iso_965_5};
 
 use super::class::NutPosition;
 use super::limits::{self, NutLimits};
@@ -36,7 +36,7 @@ pub struct Nut {
     /// The standard nut it is measured against, 6H or 2B.
     pub standard: NutLimits,
     /// How much wider than the standard nut it is, on every diameter.
-    pub allowance: Printed,
+    pub allowance: Sourced<Length>,
 }
 
 /// The limits to tap and to gauge a nut to.
@@ -53,20 +53,18 @@ pub fn nut(thread: Thread, allowance: Allowance) -> Result<Nut, Refusal> {
         Allowance::A563M if thread.is_metric() => {
             let printed = iso_965_5::deviation(iso_965_5::Position::Ax, thread.pitch(), false);
             let source = document::ASTM_A563M.memory("diametral zinc allowance, as 220 P − 20");
-            Ok(widened(Printed { source, ..printed }))
+            Ok(widened(source.gives(printed.value)))
         }
         Allowance::A563M => Err(Refusal::not_covered(
             &format!("{thread}"),
             "metric nuts; an inch nut is tapped by ASTM A563",
             document::ASTM_A563M.memory("scope"),
         )),
-        Allowance::Own(value) => {
-            Ok(widened(Printed { value, source: document::OWN.computed("diametral allowance") }))
-        }
+        Allowance::Own(value) => Ok(widened(document::OWN.computed("diametral allowance").gives(value))),
         Allowance::Standard => Ok(Nut {
             limits: standard,
             standard,
-            allowance: Printed { value: Length::from_mm(0.0), source: standard.deviation.source },
+            allowance: standard.deviation.source.gives(Length::from_mm(0.0)),
         }),
     }
 }
@@ -88,7 +86,7 @@ fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> 
     Ok(Nut { limits, standard, allowance: limits.deviation })
 }
 
-fn a563_allowance(thread: Thread) -> Result<Printed, Refusal> {
+fn a563_allowance(thread: Thread) -> Result<Sourced<Length>, Refusal> {
     let source = document::ASTM_A563.read("Table 5");
     let Some((sixteenths, per_two_inches)) = thread.inch_key() else {
         return Err(Refusal::not_covered(
@@ -98,9 +96,7 @@ fn a563_allowance(thread: Thread) -> Result<Printed, Refusal> {
         ));
     };
     match astm_a563::row(sixteenths, per_two_inches) {
-        Some(row) => {
-            Ok(Printed { value: Length::from_inch(f64::from(row.allowance) / 1000.0), source: row.source() })
-        }
+        Some(row) => Ok(row.source().gives(Length::from_inch(f64::from(row.allowance) / 1000.0))),
         None => Err(Refusal::not_covered(
             &format!("{thread}"),
             "UNC from 1/4 to 4 in and 8UN from 1-1/8 to 1-1/2 in; give your own allowance",

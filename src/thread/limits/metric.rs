@@ -1,9 +1,9 @@
 //! ISO metric limits: basic sizes with the deviations and tolerances of the tables.
 
 use crate::quantity::Length;
-use crate::source::{Source, document};
+use crate::source::{Source, Sourced, document};
 use crate::table::iso_965_1::{Position, Tolerance, deviation, tolerance};
-use crate::table::{Printed, Refusal, iso_965_4, iso_965_5};
+use crate::table::{Refusal, iso_965_4, iso_965_5};
 use crate::thread::class::{BoltClass, BoltPosition, NutClass, NutPosition};
 use crate::thread::{H, Thread};
 
@@ -50,7 +50,7 @@ pub(super) fn nut(thread: Thread, class: NutClass) -> Result<NutLimits, Refusal>
     })
 }
 
-fn bolt_deviation(thread: Thread, position: BoltPosition) -> Result<Printed, Refusal> {
+fn bolt_deviation(thread: Thread, position: BoltPosition) -> Result<Sourced<Length>, Refusal> {
     let position = match position {
         BoltPosition::E => Position::BoltE,
         BoltPosition::F => Position::BoltF,
@@ -63,7 +63,7 @@ fn bolt_deviation(thread: Thread, position: BoltPosition) -> Result<Printed, Ref
     deviation(position, thread.pitch())
 }
 
-fn nut_deviation(thread: Thread, position: NutPosition) -> Result<Printed, Refusal> {
+fn nut_deviation(thread: Thread, position: NutPosition) -> Result<Sourced<Length>, Refusal> {
     let over_size =
         |position| Ok(iso_965_5::deviation(position, thread.pitch(), is_in_hot_dip_tables(thread)));
     match position {

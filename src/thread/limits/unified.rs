@@ -4,9 +4,9 @@
 //! its last printed digit depends on it. So lengths here are integers.
 
 use crate::quantity::Length;
-use crate::source::{Basis, Source};
+use crate::source::{Basis, Source, Sourced};
+use crate::table::Refusal;
 use crate::table::asme_b1_1::{self, ExceptionalValue, Series};
-use crate::table::{Printed, Refusal};
 use crate::thread::{H, Thread};
 
 use super::{BoltLimits, Limits, NutLimits};
@@ -36,7 +36,7 @@ pub(super) fn bolt(thread: Thread, class: u8) -> Result<BoltLimits, Refusal> {
         minor_max: length(places_4(major - size.heights(1.25))),
         root_max: length(places_4(major - size.heights(1.375))),
         root_min: None,
-        deviation: Printed { value: length(-allowance), source },
+        deviation: source.gives(length(-allowance)),
         pitch_tolerance: computed(pitch_tolerance),
         major_tolerance: computed(major_tolerance),
     })
@@ -69,9 +69,9 @@ pub(super) fn nut(thread: Thread, class: u8) -> Result<NutLimits, Refusal> {
         major_min: length(size.diameter),
         pitch: Limits { min: length(pitch_min), max: length(pitch_min + pitch_tolerance) },
         minor: Limits { min: length(minor.0), max: length(minor.1) },
-        deviation: Printed { value: Length::from_mm(0.0), source: SOURCE },
+        deviation: SOURCE.gives(Length::from_mm(0.0)),
         pitch_tolerance: computed(pitch_tolerance),
-        minor_tolerance: Printed { value: length(minor_tolerance), source: minor_source },
+        minor_tolerance: minor_source.gives(length(minor_tolerance)),
     })
 }
 
@@ -132,8 +132,8 @@ impl Size {
     }
 }
 
-fn computed(micro: Micro) -> Printed {
-    Printed { value: length(micro), source: SOURCE }
+fn computed(micro: Micro) -> Sourced<Length> {
+    SOURCE.gives(length(micro))
 }
 
 fn length(micro: Micro) -> Length {
