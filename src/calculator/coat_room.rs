@@ -9,7 +9,7 @@ use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, unit};
 use crate::source::{Source, document};
 use crate::table::Refusal;
 use crate::table::iso_965_1::Position;
-use crate::table::iso_4042_threads::{self, Column};
+use crate::table::iso_4042_threads::Column;
 use crate::thread::class::BoltPosition;
 use crate::thread::coat_room::{self, Coated, NutChoice, Pair};
 use crate::thread::fit::GROWTH;
@@ -224,7 +224,7 @@ fn answer_of(thread: Thread, pair: Pair, rule: Method) -> Result<Option<Answer>,
         }
         Method::Iso4042(column) if is_standard_nut => {
             let Some(position) = position(pair.bolt) else { return Ok(None) };
-            match iso_4042_threads::max(thread.pitch(), position, column)? {
+            match coat_room::iso_4042_max(thread.pitch(), position, column)? {
                 Some(printed) => (printed.value, printed.source),
                 None => return Ok(None),
             }

@@ -1,12 +1,10 @@
 //! ISO 4042:1999: how thick a plated coat may be on a metric bolt thread.
 //!
-//! Table 2 was read for pitches up to 1.75 mm. The rule behind it, the largest nominal thickness not
-//! above the deviation over 4, 4, 5 and 6, gives every cell read but one, and is used beyond.
+//! Table 2 was read for pitches up to 1.75 mm.
 
-use crate::quantity::{Length, Quantity, unit};
+use crate::quantity::Length;
 use crate::source::{Source, Sourced, document};
-use crate::table::Refusal;
-use crate::table::iso_965_1::{Position, deviation};
+use crate::table::iso_965_1::Position;
 
 /// How the thickness is measured and how long the part is: a column of the table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -26,6 +24,9 @@ pub static NOMINAL: &[f64] = &[3.0, 5.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0
 
 /// Where the least deviation for a thickness is published.
 pub const DEVIATION: Source = document::ISO_4042_1999.read("least fundamental deviation by thickness");
+
+/// Where the greatest thickness by pitch and position is published.
+pub const TABLE_2_SOURCE: Source = document::ISO_4042_1999.read("Table 2");
 
 impl Column {
     /// All four, in the order of the table.
@@ -50,35 +51,18 @@ impl Column {
     }
 }
 
-/// The greatest nominal thickness on a bolt thread of position g, f or e; `None` where even the
-/// thinnest does not fit.
-///
-/// # Errors
-/// Refuses the other positions and a pitch that ISO 965-1 does not have.
-pub fn max(pitch: Length, position: Position, column: Column) -> Result<Option<Sourced<Length>>, Refusal> {
+/// The greatest nominal thickness that Table 2 prints for a bolt thread of position g, f or e.
+pub fn max(pitch: Length, position: Position, column: Column) -> Option<Sourced<Length>> {
     let um = pitch.um().round();
-    let row = TABLE_2.iter().find(|row| f64::from(row.pitch_um) == um);
-    let cells = |row: &Row| match position {
-        Position::BoltG => Some(row.g),
-        Position::BoltF => Some(row.f),
-        Position::BoltE => Some(row.e),
-        _ => None,
+    let row = TABLE_2.iter().find(|row| f64::from(row.pitch_um) == um)?;
+    let cells = match position {
+        Position::BoltG => row.g,
+        Position::BoltF => row.f,
+        Position::BoltE => row.e,
+        _ => return None,
     };
-    if let Some(cell) = row.and_then(cells).and_then(|cells| cells.get(column.place()).copied()) {
-        let source = document::ISO_4042_1999.read("Table 2");
-        return Ok(Some(source.gives(Length::from_um(f64::from(cell)))));
-    }
-    if !matches!(position, Position::BoltG | Position::BoltF | Position::BoltE) {
-        return Err(Refusal::not_covered(
-            &format!("a thread of pitch {} without an allowance", pitch.show(&unit::MM, 2)),
-            "bolt positions g, f and e",
-            document::ISO_4042_1999.read("Table 2"),
-        ));
-    }
-    let room = -deviation(position, pitch)?.value.um() / column.factor();
-    let thickest = NOMINAL.iter().rev().find(|nominal| **nominal <= room + 1e-9);
-    let rule = document::ISO_4042_1999.computed("rule of Table 2, |es| over 4, 4, 5, 6");
-    Ok(thickest.map(|um| rule.gives(Length::from_um(*um))))
+    let cell = *cells.get(column.place())?;
+    Some(TABLE_2_SOURCE.gives(Length::from_um(f64::from(cell))))
 }
 
 /// A row of Table 2: greatest nominal thickness in µm by position and column.

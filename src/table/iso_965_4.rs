@@ -3,22 +3,11 @@
 use crate::quantity::Length;
 use crate::source::{Sourced, document};
 
-/// The deviation es of position az, below zero, for a pitch; the tables hold coarse M10 to M64.
-///
-/// Where Table 1 has the thread its value is returned; elsewhere −(300 + 20 P), P in mm and the
-/// result in µm, which all eleven printed values obey.
-pub fn deviation_az(pitch: Length, is_in_table: bool) -> Sourced<Length> {
-    let printed = TABLE_1.iter().find(|row| is_in_table && same(row.0, pitch.mm()));
-    match printed {
-        Some(row) => document::ISO_965_4.read("Table 1").gives(Length::from_um(row.1)),
-        None => {
-            document::ISO_965_4.computed("−(300 + 20 P)").gives(Length::from_um(-(300.0 + 20.0 * pitch.mm())))
-        }
-    }
-}
-
-fn same(printed: f64, pitch: f64) -> bool {
-    (printed - pitch).abs() < 1e-6
+/// The deviation es of position az, below zero, that Table 1 prints for the coarse thread of a pitch;
+/// it holds M10 to M64.
+pub fn deviation_az(pitch: Length) -> Option<Sourced<Length>> {
+    let row = TABLE_1.iter().find(|row| (row.0 - pitch.mm()).abs() < 1e-6)?;
+    Some(document::ISO_965_4.read("Table 1").gives(Length::from_um(row.1)))
 }
 
 /// Pitch in mm; es in µm.

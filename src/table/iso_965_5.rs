@@ -12,24 +12,15 @@ pub enum Position {
     Ax,
 }
 
-/// The deviation EI of a position for a pitch; the tables hold coarse M10 to M64.
-///
-/// Where Table 1 has the thread its value is returned; elsewhere clause 1's formula: AZ is
-/// 300 + 20 P and AX is 220 P − 20, P in mm and the result in µm. The two cross at 1.6 mm.
-pub fn deviation(position: Position, pitch: Length, is_in_table: bool) -> Sourced<Length> {
-    let printed = TABLE_1.iter().find(|row| is_in_table && (row.0 - pitch.mm()).abs() < 1e-6);
-    let um = match (printed, position) {
-        (Some(row), Position::Az) => row.1,
-        (Some(row), Position::Ax) => row.2,
-        (None, Position::Az) => 300.0 + 20.0 * pitch.mm(),
-        (None, Position::Ax) => 220.0 * pitch.mm() - 20.0,
+/// The deviation EI of a position that Table 1 prints for the coarse thread of a pitch; it holds M10
+/// to M64.
+pub fn deviation(position: Position, pitch: Length) -> Option<Sourced<Length>> {
+    let (_, az, ax) = *TABLE_1.iter().find(|row| (row.0 - pitch.mm()).abs() < 1e-6)?;
+    let um = match position {
+        Position::Az => az,
+        Position::Ax => ax,
     };
-    let source = match (printed, position) {
-        (Some(_), _) => document::ISO_965_5.read("Table 1"),
-        (None, Position::Az) => document::ISO_965_5.computed("clause 1, 300 + 20 P"),
-        (None, Position::Ax) => document::ISO_965_5.computed("clause 1, 220 P − 20"),
-    };
-    source.gives(Length::from_um(um))
+    Some(document::ISO_965_5.read("Table 1").gives(Length::from_um(um)))
 }
 
 /// Pitch in mm; EI of AZ and of AX in µm.

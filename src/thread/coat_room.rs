@@ -4,10 +4,11 @@
 //! part to the one farthest from it. Two documents on plating have a rule of their own: ISO 4042 by
 //! the deviation and the length of the part, ASTM F1941 and ASME B1.13M by a quarter of the allowance.
 
-use crate::quantity::Length;
-use crate::source::{Source, document};
+use crate::quantity::{Length, Quantity, unit};
+use crate::source::{Source, Sourced, document};
 use crate::table::Refusal;
-use crate::table::iso_4042_threads::Column;
+use crate::table::iso_965_1::{Position, deviation};
+use crate::table::iso_4042_threads::{self, Column};
 
 use super::class::{BoltPosition, NutPosition};
 use super::fit::{self, Coat};
@@ -124,6 +125,35 @@ impl Coated {
 /// The deviation that ISO 4042 asks for under a coat of a nominal thickness.
 pub fn iso_4042_deviation(thickness: Length, column: Column) -> Length {
     column.factor() * thickness
+}
+
+/// The greatest nominal thickness that ISO 4042 allows on a bolt thread of position g, f or e; `None`
+/// where even the thinnest does not fit.
+///
+/// Beyond the pitches of its Table 2 this is the rule behind the table: the largest nominal thickness
+/// not above the deviation over 4, 4, 5 and 6. It gives every cell read but one.
+///
+/// # Errors
+/// Refuses the other positions and a pitch that ISO 965-1 does not have.
+pub fn iso_4042_max(
+    pitch: Length,
+    position: Position,
+    column: Column,
+) -> Result<Option<Sourced<Length>>, Refusal> {
+    if !matches!(position, Position::BoltG | Position::BoltF | Position::BoltE) {
+        return Err(Refusal::not_covered(
+            &format!("a thread of pitch {} without an allowance", pitch.show(&unit::MM, 2)),
+            "bolt positions g, f and e",
+            iso_4042_threads::TABLE_2_SOURCE,
+        ));
+    }
+    if let Some(printed) = iso_4042_threads::max(pitch, position, column) {
+        return Ok(Some(printed));
+    }
+    let room = -deviation(position, pitch)?.value.um() / column.factor();
+    let thickest = iso_4042_threads::NOMINAL.iter().rev().find(|nominal| **nominal <= room + 1e-9);
+    let rule = document::ISO_4042_1999.computed("rule of Table 2, |es| over 4, 4, 5, 6");
+    Ok(thickest.map(|um| rule.gives(Length::from_um(*um))))
 }
 
 /// The thickest coat by the quarter rule: a quarter of the bolt's allowance, so that the coated

@@ -6,7 +6,7 @@ use crate::table::Refusal;
 
 use super::{Thread, ToleranceClass};
 
-mod metric;
+pub(super) mod metric;
 mod unified;
 
 /// A least and a greatest length.

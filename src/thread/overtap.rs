@@ -51,9 +51,9 @@ pub fn nut(thread: Thread, allowance: Allowance) -> Result<Nut, Refusal> {
         Allowance::Ax => iso_965_5_nut(thread, NutPosition::Ax, standard),
         Allowance::A563 => Ok(widened(a563_allowance(thread)?)),
         Allowance::A563M if thread.is_metric() => {
-            let printed = iso_965_5::deviation(iso_965_5::Position::Ax, thread.pitch(), false);
+            let by_formula = limits::metric::over_size_by_formula(iso_965_5::Position::Ax, thread.pitch());
             let source = document::ASTM_A563M.memory("diametral zinc allowance, as 220 P − 20");
-            Ok(widened(source.gives(printed.value)))
+            Ok(widened(source.gives(by_formula.value)))
         }
         Allowance::A563M => Err(Refusal::not_covered(
             &format!("{thread}"),

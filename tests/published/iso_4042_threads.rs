@@ -6,8 +6,8 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::quantity::Length;
 use kettle_barrel::source::Basis;
 use kettle_barrel::table::iso_965_1::Position::{self, BoltE, BoltF, BoltG, BoltH};
-use kettle_barrel::table::iso_4042_threads::{Column, max};
-use kettle_barrel::thread::coat_room::iso_4042_deviation;
+use kettle_barrel::table::iso_4042_threads::Column;
+use kettle_barrel::thread::coat_room::{iso_4042_deviation, iso_4042_max as max};
 
 type Row = (f64, [u8; 4], [u8; 4], [u8; 4]);
 

@@ -57,15 +57,18 @@ fn bolt_deviation(thread: Thread, position: BoltPosition) -> Result<Sourced<Leng
         BoltPosition::G => Position::BoltG,
         BoltPosition::H => Position::BoltH,
         BoltPosition::Az => {
-            return Ok(iso_965_4::deviation_az(thread.pitch(), is_in_hot_dip_tables(thread)));
+            let printed = iso_965_4::deviation_az(thread.pitch()).filter(|_| is_in_hot_dip_tables(thread));
+            return Ok(printed.unwrap_or_else(|| az_by_formula(thread.pitch())));
         }
     };
     deviation(position, thread.pitch())
 }
 
 fn nut_deviation(thread: Thread, position: NutPosition) -> Result<Sourced<Length>, Refusal> {
-    let over_size =
-        |position| Ok(iso_965_5::deviation(position, thread.pitch(), is_in_hot_dip_tables(thread)));
+    let over_size = |position| {
+        let printed = iso_965_5::deviation(position, thread.pitch()).filter(|_| is_in_hot_dip_tables(thread));
+        Ok(printed.unwrap_or_else(|| over_size_by_formula(position, thread.pitch())))
+    };
     match position {
         NutPosition::G => deviation(Position::NutG, thread.pitch()),
         NutPosition::H => deviation(Position::NutH, thread.pitch()),
@@ -77,6 +80,25 @@ fn nut_deviation(thread: Thread, position: NutPosition) -> Result<Sourced<Length
 /// ISO 965-4 and ISO 965-5 print coarse threads from M10 to M64.
 fn is_in_hot_dip_tables(thread: Thread) -> bool {
     thread.metric_key().is_some_and(|(diameter_mm, coarse)| coarse && diameter_mm >= 10)
+}
+
+/// The deviation of a bolt's position az where Table 1 of ISO 965-4 has no row: −(300 + 20 P), P in mm
+/// and the result in µm, which all its printed values obey.
+fn az_by_formula(pitch: Length) -> Sourced<Length> {
+    document::ISO_965_4.computed("−(300 + 20 P)").gives(Length::from_um(-(300.0 + 20.0 * pitch.mm())))
+}
+
+/// The deviation of a nut where Table 1 of ISO 965-5 has no row, by its clause 1: AZ is 300 + 20 P
+/// and AX is 220 P − 20, P in mm and the result in µm. The two cross at 1.6 mm.
+pub(in crate::thread) fn over_size_by_formula(
+    position: iso_965_5::Position,
+    pitch: Length,
+) -> Sourced<Length> {
+    let (um, formula) = match position {
+        iso_965_5::Position::Az => (300.0 + 20.0 * pitch.mm(), "clause 1, 300 + 20 P"),
+        iso_965_5::Position::Ax => (220.0 * pitch.mm() - 20.0, "clause 1, 220 P − 20"),
+    };
+    document::ISO_965_5.computed(formula).gives(Length::from_um(um))
 }
 
 /// How far below the pitch line a rounded root may reach up, by ISO 965-1 clause 11:
