@@ -22,9 +22,8 @@ pub use shape::{Bolt, Dimension, Head, Nut, Shape, Size, Unsound, Washer};
 pub use standard::{covered, standard};
 
 use crate::quantity::Density;
-use crate::source::{Source, common_practice};
+use crate::source::{Sourced, common_practice};
 
 /// Density of the steel of fasteners: 7850 kg/m³.
-pub const STEEL: Density = Density::from_g_m2_um(7.85);
-/// Where the density is known from.
-pub const STEEL_SOURCE: Source = common_practice("carbon steel, 7850 kg/m³");
+pub const STEEL: Sourced<Density> =
+    common_practice("carbon steel, 7850 kg/m³").gives(Density::from_g_m2_um(7.85));

@@ -178,7 +178,7 @@ fn figures(outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
                 "Inch taps whose band lies inside the nut's limits",
                 format!("H{first} to H{last}"),
             )
-            .source(tap::STEP_SOURCE),
+            .source(tap::STEP.source),
         );
     }
     figures
@@ -248,8 +248,8 @@ fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
         sections.push(Section {
             title: "Pitch diameter of the taps".into(),
             figures: vec![
-                range("", "The smallest tap", band(first), ruler).source(tap::STEP_SOURCE),
-                range("", "The largest tap", band(last), ruler).source(tap::STEP_SOURCE),
+                range("", "The smallest tap", band(first), ruler).source(tap::STEP.source),
+                range("", "The largest tap", band(last), ruler).source(tap::STEP.source),
             ],
         });
     }
@@ -303,11 +303,11 @@ fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working {
                 "D2tap",
                 "D2 + (n − 1) · w",
                 ruler.size(band.min),
-                tap::STEP_SOURCE,
+                tap::STEP.source,
             )
             .given("D2", ruler.size(input.thread.pitch_diameter()))
             .given("n", Shown::plain(f64::from(first), 0))
-            .published("w", ruler.exact(tap::STEP), tap::STEP_SOURCE);
+            .published("w", ruler.exact(tap::STEP.value), tap::STEP.source);
     }
     working
 }
@@ -331,7 +331,7 @@ fn notes(input: &Input) -> Vec<Note> {
         notes.push(Note::sourced(
             "The number behind H counts half-thousandths of an inch above the basic pitch diameter, to the upper \
              end of the tap's band.",
-            tap::STEP_SOURCE,
+            tap::STEP.source,
         ));
     }
     notes

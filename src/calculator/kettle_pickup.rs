@@ -115,7 +115,7 @@ static FIELDS: [Field; 18] = [
         "50 µm",
     )
     .hint("Spun fasteners usually carry 40 to 60 µm.")
-    .source(practice::SPUN_COAT_SOURCE),
+    .source(practice::SPUN_COAT.source),
     Field::choice("factor", "Thickness to mass by", &FACTORS, "iso1461"),
     Field::quantity("dross", "Zinc lost with the dross", &SHARES, LOST, "")
         .hint("For the zinc on the parts, from your plant's own books.")
@@ -170,7 +170,7 @@ static FIELDS: [Field; 18] = [
         "",
     )
     .hint("From the certificate of the steel: per cent of Si and per cent of P, added.")
-    .source(practice::REACTIVE_SOURCE)
+    .source(practice::REACTIVE.source)
     .optional(),
 ];
 

@@ -191,7 +191,7 @@ impl Stated {
             Self::Count(piece, pieces) => Load::of(piece, f64::from(pieces)),
             Self::Weight(piece, mass) => Load::of(piece, mass / piece.shape.mass()),
             Self::Area(area, mass) => {
-                let solid = mass.map(|mass| mass / STEEL);
+                let solid = mass.map(|mass| mass / STEEL.value);
                 Load { piece: None, pieces: None, area, mass, solid }
             }
         }

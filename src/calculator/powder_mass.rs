@@ -154,7 +154,7 @@ static FIELDS: [Field; 22] = [
         "93 %",
     )
     .hint("Share of the powder weighed in that ends up on the parts.")
-    .source(practice::YIELD_SOURCE),
+    .source(practice::YIELD.source),
     Field::quantity(
         "flash",
         "Copper flash",
@@ -166,7 +166,7 @@ static FIELDS: [Field; 22] = [
         "0.5 µm",
     )
     .hint("An assumption: no document states a thickness. Enter what your chemistry asks for.")
-    .source(barrel::COPPER_FLASH_SOURCE),
+    .source(barrel::COPPER_FLASH.source),
     Field::quantity(
         "solid",
         "Steel in a heap of the parts",
@@ -188,10 +188,10 @@ static FIELDS: [Field; 22] = [
         "1",
     )
     .hint("As many beads as parts; more for heavy parts and thick coats.")
-    .source(practice::BEADS_TO_PARTS_SOURCE),
+    .source(practice::BEADS_TO_PARTS.source),
     Field::count("additions", "Additions", 1, 40, "")
         .hint("Equal additions of powder; left empty, the usual number for the coat.")
-        .source(practice::ADDITIONS_SOURCE)
+        .source(practice::ADDITIONS.source)
         .optional(),
     Field::quantity(
         "barrel",
@@ -207,7 +207,7 @@ static FIELDS: [Field; 22] = [
     .optional(),
     Field::choice("barrel_by", "The barrel's volume is its", &BARRELS, "working")
         .hint("The working volume is what it takes of parts: 25 to 35 % of the total.")
-        .source(practice::WORKING_SHARE_SOURCE),
+        .source(practice::WORKING_SHARE.source),
     Field::quantity(
         "diameter",
         "Inside diameter of the barrel",
@@ -330,7 +330,7 @@ impl Calculator for PowderMass {
             (parts, parts * input.bead_ratio)
         });
         let working_volume = input.barrel.map(|(volume, is_total)| {
-            let (min, max) = if is_total { practice::WORKING_SHARE } else { (1.0, 1.0) };
+            let (min, max) = if is_total { practice::WORKING_SHARE.value } else { (1.0, 1.0) };
             (volume * min, volume * max)
         });
         let loads = bulk
@@ -370,6 +370,6 @@ mod tests {
     /// The default share of steel in a heap is the published load of a barrel.
     #[test]
     fn the_default_share_is_the_published_load() {
-        assert!((barrel::usual_solid_share(STEEL) - 0.204).abs() < 5e-4);
+        assert!((barrel::usual_solid_share(STEEL.value) - 0.204).abs() < 5e-4);
     }
 }

@@ -4,7 +4,7 @@ use super::{Bound, Choice, Fault, FieldAbout as Field, Reader};
 use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, unit};
 use crate::source::{assumed, document};
 use crate::thread::class::BoltPosition;
-use crate::thread::fit::{Coat, DEFAULT_UNEVENNESS_SOURCE};
+use crate::thread::fit::{Coat, DEFAULT_UNEVENNESS};
 use crate::thread::overtap::Allowance;
 use crate::thread::{Designation, Thread, ToleranceClass};
 
@@ -61,7 +61,7 @@ pub(super) const UNEVENNESS: Field = Field::quantity(
     "25 %",
 )
 .hint("How much thicker it may be on flanks and in roots, and thinner on crests; 0 for an even coat.")
-.source(DEFAULT_UNEVENNESS_SOURCE);
+.source(DEFAULT_UNEVENNESS.source);
 
 static ALLOWANCES: [Choice; 7] = [
     Choice::new("usual", "Tapped over as usual: 6AZ, or ASTM A563 for an inch thread"),

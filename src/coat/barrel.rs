@@ -6,7 +6,7 @@
 use std::f64::consts::PI;
 
 use crate::quantity::{Area, ArealMass, Density, Length, Mass, Quantity, Volume, unit};
-use crate::source::{Source, assumed, document};
+use crate::source::{Source, Sourced, assumed, document};
 use crate::table::{Refusal, mechanical_process as practice};
 
 /// What is weighed in for a load.
@@ -25,21 +25,16 @@ pub struct Charge {
 }
 
 /// Density of solid copper.
-pub const COPPER: Density = Density::from_g_cm3(8.96);
-/// Where it is known from.
-pub const COPPER_SOURCE: Source = document::MACHINERYS_HANDBOOK.memory("density of copper");
+pub const COPPER: Sourced<Density> =
+    document::MACHINERYS_HANDBOOK.memory("density of copper").gives(Density::from_g_cm3(8.96));
 /// Mass of copper sulfate pentahydrate for the copper in it: 249.69 over 63.55.
-pub const SULFATE_TO_COPPER: f64 = 3.929;
-/// Where the ratio comes from.
-pub const SULFATE_SOURCE: Source = document::ARITHMETIC.computed("molar masses of CuSO4·5H2O and Cu");
+pub const SULFATE_TO_COPPER: Sourced<f64> =
+    document::ARITHMETIC.computed("molar masses of CuSO4·5H2O and Cu").gives(3.929);
 /// The copper flash taken where none is stated.
-pub const COPPER_FLASH: Length = Length::from_um(0.5);
-/// No document states a thickness.
-pub const COPPER_FLASH_SOURCE: Source = assumed("copper flash of 0.5 µm; no document states one");
+pub const COPPER_FLASH: Sourced<Length> =
+    assumed("copper flash of 0.5 µm; no document states one").gives(Length::from_um(0.5));
 /// Solid share of a heap of graded beads.
-pub const BEAD_PACKING: f64 = 0.6;
-/// Where the share comes from.
-pub const BEAD_PACKING_SOURCE: Source = assumed("graded beads fill 60 % of their heap");
+pub const BEAD_PACKING: Sourced<f64> = assumed("graded beads fill 60 % of their heap").gives(0.6);
 
 /// What to weigh in for a coat: zinc at the deposit's density and the yield, copper by its flash.
 ///
@@ -47,13 +42,13 @@ pub const BEAD_PACKING_SOURCE: Source = assumed("graded beads fill 60 % of their
 pub fn charge(area: Area, coat: Length, deposit: Density, yielded: f64, flash: Length) -> Charge {
     let areal = deposit * coat;
     let zinc = areal * area;
-    let copper = (COPPER * flash) * area;
+    let copper = (COPPER.value * flash) * area;
     Charge {
         areal,
         deposit: zinc,
         powder: zinc / yielded,
         copper,
-        copper_sulfate: copper * SULFATE_TO_COPPER,
+        copper_sulfate: copper * SULFATE_TO_COPPER.value,
     }
 }
 
@@ -62,7 +57,7 @@ pub fn charge(area: Area, coat: Length, deposit: Density, yielded: f64, flash: L
 /// # Errors
 /// Outside 5 to 110 µm nothing is known.
 pub fn usual_additions(coat: Length) -> Result<(u32, Source), Refusal> {
-    let [thin, thick] = practice::ADDITIONS;
+    let [thin, thick] = practice::ADDITIONS.value;
     let um = coat.um();
     let along =
         |(from, to): (f64, f64), (min, max): (f64, f64)| min + (max - min) * (um - from) / (to - from);
@@ -72,14 +67,14 @@ pub fn usual_additions(coat: Length) -> Result<(u32, Source), Refusal> {
             coat.show(&unit::UM, 1),
             Length::from_um(thin.0).show(&unit::UM, 0),
             Length::from_um(thick.1).show(&unit::UM, 0),
-            practice::ADDITIONS_SOURCE,
+            practice::ADDITIONS.source,
         ));
     } else if um <= thin.1 {
-        (along((thin.0, thin.1), (thin.2, thin.3)), practice::ADDITIONS_SOURCE)
+        (along((thin.0, thin.1), (thin.2, thin.3)), practice::ADDITIONS.source)
     } else if um < thick.0 {
-        (along((thin.1, thick.0), (thin.3, practice::USUAL_ADDITIONS)), BETWEEN)
+        (along((thin.1, thick.0), (thin.3, practice::USUAL_ADDITIONS.value)), BETWEEN)
     } else {
-        (practice::USUAL_ADDITIONS, practice::USUAL_ADDITIONS_SOURCE)
+        (practice::USUAL_ADDITIONS.value, practice::USUAL_ADDITIONS.source)
     };
     // From 1 to 10.
     Ok((number.round() as u32, source))
@@ -95,7 +90,7 @@ pub fn coat_after_each(coat: Length, count: u32) -> impl Iterator<Item = Length>
 
 /// Share of a heap of parts that is steel, where none is stated: from the published load of a barrel.
 pub fn usual_solid_share(steel: Density) -> f64 {
-    let (parts, ft3) = practice::PARTS_PER_VOLUME;
+    let (parts, ft3) = practice::PARTS_PER_VOLUME.value;
     parts / (steel * Volume::from_ft3(ft3))
 }
 
@@ -110,7 +105,7 @@ pub fn bulk_volume(solid: Volume, solid_share: f64) -> Volume {
 
 /// Mass of a heap of beads.
 pub fn bead_mass(bulk: Volume) -> Mass {
-    Mass::from_g(bulk.cm3() * practice::GLASS * BEAD_PACKING)
+    Mass::from_g(bulk.cm3() * practice::GLASS.value * BEAD_PACKING.value)
 }
 
 /// Loads that a heap of parts makes in a barrel; working volumes count the parts.
@@ -121,7 +116,7 @@ pub fn loads(bulk: Volume, working: Volume) -> f64 {
 
 /// Turns a minute at the published surface speeds.
 pub fn turns_a_minute(diameter: Length) -> (f64, f64) {
-    let (slow, fast) = practice::SURFACE_SPEED;
+    let (slow, fast) = practice::SURFACE_SPEED.value;
     let around = PI * diameter.m();
     (slow / around, fast / around)
 }

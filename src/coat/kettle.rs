@@ -63,7 +63,7 @@ impl Bath {
 /// The bath for a steel of this silicon and phosphorus, in per cent, by ISO 10684; the
 /// high-temperature bath may be forbidden to the part.
 pub fn bath(si_p: Option<f64>, high_forbidden: bool) -> Bath {
-    let (from, to) = practice::REACTIVE;
+    let (from, to) = practice::REACTIVE.value;
     match si_p {
         Some(si_p) if (from..=to).contains(&si_p) && high_forbidden => Bath::Neither,
         Some(si_p) if (from..=to).contains(&si_p) => Bath::High,
@@ -88,7 +88,7 @@ pub enum Wiping {
 pub fn wiping(is_rod: bool, length: Length, basket: Option<Length>) -> Wiping {
     let spun = basket.map_or(!is_rod, |basket| length <= basket);
     match spun {
-        _ if length > practice::LONGEST_ROD => Wiping::TooLong,
+        _ if length > practice::LONGEST_ROD.value => Wiping::TooLong,
         true => Wiping::Spin,
         false => Wiping::AirRing,
     }

@@ -94,7 +94,7 @@ impl Mates {
 
 /// How unevenly the coat lies on a thread: molten zinc runs, powder and plating follow the surface.
 pub fn unevenness(process: Process) -> f64 {
-    if process == Process::HotDip { DEFAULT_UNEVENNESS } else { 0.0 }
+    if process == Process::HotDip { DEFAULT_UNEVENNESS.value } else { 0.0 }
 }
 
 /// The class a bolt has if none is written: 6g, 2A.

@@ -199,7 +199,7 @@ fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reason
             if flat {
                 reasons.push(Reason::WashersStick);
             }
-            if line.part.is_rod() && longer(hotdip_process::LONGEST_ROD) {
+            if line.part.is_rod() && longer(hotdip_process::LONGEST_ROD.value) {
                 reasons.push(Reason::LongForKettle);
             }
         }
@@ -207,10 +207,10 @@ fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reason
             if flat {
                 reasons.push(Reason::BeadsPart);
             }
-            if let Some(mass) = piece.filter(|mass| *mass > mechanical_process::HEAVIEST_PIECE) {
+            if let Some(mass) = piece.filter(|mass| *mass > mechanical_process::HEAVIEST_PIECE.value) {
                 reasons.push(Reason::Heavy(mass));
             }
-            if longer(mechanical_process::LONGEST_PIECE) {
+            if longer(mechanical_process::LONGEST_PIECE.value) {
                 reasons.push(Reason::LongForBarrel);
             }
         }
@@ -227,7 +227,7 @@ fn kettle_thread(line: &OrderLine, reasons: &mut Vec<Reason>) {
         }
         return;
     }
-    let (min, pitch) = hotdip_process::LEAST_THREAD;
+    let (min, pitch) = hotdip_process::LEAST_THREAD.value;
     if thread.diameter() < min || thread.pitch() < pitch {
         reasons.push(Reason::BelowIso10684);
     } else if !thread.is_coarse() {

@@ -6,7 +6,7 @@ use crate::coat::{CoatClass, Factor, Process, class, factor};
 use crate::quantity::Length;
 use crate::site::Category;
 use crate::site::life::thickness_needed;
-use crate::source::{Source, assumed, document};
+use crate::source::{Source, Sourced, assumed, document};
 use crate::table::{astm_b633, astm_b695, astm_f2329, hotdip_process, iso_1461, iso_4042, iso_10684};
 use crate::thread::overtap::Allowance;
 
@@ -59,9 +59,9 @@ pub enum Choice {
 }
 
 /// Where a document gives only a least thickness, the greatest is taken half as thick again.
-const HALF_AGAIN: f64 = 1.5;
-const HALF_AGAIN_SOURCE: Source =
-    document::MACHINERYS_HANDBOOK.read("27th ed., p. 1793: + 50 % where only a least thickness is given");
+const HALF_AGAIN: Sourced<f64> = document::MACHINERYS_HANDBOOK
+    .read("27th ed., p. 1793: + 50 % where only a least thickness is given")
+    .gives(1.5);
 
 /// The usual class where no years are wanted.
 pub const FOR_PLACE: Source = assumed("thicker classes for harsher places");
@@ -92,8 +92,8 @@ fn of_class(class: &'static CoatClass, choice: Choice) -> Option<Offer> {
     let min = class.single?.thickness;
     let (max, max_source) = match (class.average_max, class.process) {
         (Some(limit), _) => (limit.thickness, class.source(&limit)),
-        (None, Process::HotDip) => (hotdip_process::SPUN_COAT.1, hotdip_process::SPUN_COAT_SOURCE),
-        (None, _) => (min * HALF_AGAIN, HALF_AGAIN_SOURCE),
+        (None, Process::HotDip) => (hotdip_process::SPUN_COAT.value.1, hotdip_process::SPUN_COAT.source),
+        (None, _) => (min * HALF_AGAIN.value, HALF_AGAIN.source),
     };
     Some(Offer { class, min, max, max_source, choice })
 }

@@ -44,7 +44,7 @@ pub fn finding(
                 "{} is below M8 or a pitch of 1.25 mm: hot-dip zinc fills such a thread. Take the barrel or electroplate.",
                 line.thread
             ),
-            hotdip_process::LEAST_THREAD_SOURCE,
+            hotdip_process::LEAST_THREAD.source,
             tap(None),
         ),
         Reason::FinePitch => (
@@ -81,19 +81,19 @@ pub fn finding(
             format!(
                 "Ask the plater: a piece weighs {}, and above about {} the tumble can damage it.",
                 mass.show(&unit::G, 0),
-                mechanical_process::HEAVIEST_PIECE.show(&unit::G, 0)
+                mechanical_process::HEAVIEST_PIECE.value.show(&unit::G, 0)
             ),
-            mechanical_process::HEAVIEST_PIECE_SOURCE,
+            mechanical_process::HEAVIEST_PIECE.source,
             Some(links::powder(line, offer)),
         ),
         Reason::LongForBarrel => (
-            format!("Ask the plater: the part is longer than {}.", mechanical_process::LONGEST_PIECE.show(&unit::INCH, 0)),
-            mechanical_process::LONGEST_PIECE_SOURCE,
+            format!("Ask the plater: the part is longer than {}.", mechanical_process::LONGEST_PIECE.value.show(&unit::INCH, 0)),
+            mechanical_process::LONGEST_PIECE.source,
             Some(links::powder(line, offer)),
         ),
         Reason::LongForKettle => (
-            format!("Ask the galvanizer: threaded rods are taken up to {}.", hotdip_process::LONGEST_ROD.show(&unit::M, 0)),
-            hotdip_process::LONGEST_ROD_SOURCE,
+            format!("Ask the galvanizer: threaded rods are taken up to {}.", hotdip_process::LONGEST_ROD.value.show(&unit::M, 0)),
+            hotdip_process::LONGEST_ROD.source,
             Some(links::kettle(line, offer)),
         ),
         Reason::Fits(allowance, fit) => {

@@ -1,7 +1,7 @@
 //! How the surface, the volume and the mass of a shape came about, step by step.
 
 use super::profile::SOURCE as PROFILE;
-use super::{Bolt, Head, Nut, Profile, STEEL, STEEL_SOURCE, Shape, Size, Washer, hexagon};
+use super::{Bolt, Head, Nut, Profile, STEEL, Shape, Size, Washer, hexagon};
 use crate::quantity::{Area, Length, Quantity, Shown, Volume, unit};
 use crate::source::{Source, document};
 use crate::working::{Step, Term, Working};
@@ -27,7 +27,7 @@ pub fn working(shape: &Shape) -> Working {
             GEOMETRY,
         )
         .given("V_1", volume(shape.volume().mm3()))
-        .published("ρ", STEEL.show(&unit::G_CM3, 2), STEEL_SOURCE);
+        .published("ρ", STEEL.value.show(&unit::G_CM3, 2), STEEL.source);
     working
 }
 

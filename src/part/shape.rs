@@ -135,7 +135,7 @@ impl Shape {
 
     /// The mass in steel.
     pub fn mass(&self) -> Mass {
-        STEEL * self.volume()
+        STEEL.value * self.volume()
     }
 
     /// The greatest extent along the axis.

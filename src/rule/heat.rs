@@ -164,7 +164,7 @@ pub fn stands(grade: Option<Grade>, effect: &Effect) -> Heat {
 /// Whether ISO 10684 keeps a bolt out of the high-temperature bath: class 10.9 from M27.
 pub fn forbids_high_bath(grade: Option<Grade>, diameter: Option<Length>) -> bool {
     grade == Some(Grade::Class10_9)
-        && diameter.is_some_and(|diameter| diameter >= hotdip_process::NO_HIGH_BATH_FROM)
+        && diameter.is_some_and(|diameter| diameter >= hotdip_process::NO_HIGH_BATH_FROM.value)
 }
 
 /// Whether ISO 10684 takes in the class and the bath.

@@ -2,39 +2,33 @@
 //! baths, steels, the spin and the pieces.
 
 use crate::quantity::Length;
-use crate::source::{Source, common_practice, document};
+use crate::source::{Source, Sourced, common_practice, document};
 
 /// Silicon and phosphorus together, in per cent, for which the high-temperature bath is advised.
-pub const REACTIVE: (f64, f64) = (0.03, 0.13);
-/// Where that content is published.
-pub const REACTIVE_SOURCE: Source =
-    document::ISO_10684.read("steels of 0.03 to 0.13 % Si + P, by its national adoption");
+pub const REACTIVE: Sourced<(f64, f64)> =
+    document::ISO_10684.read("steels of 0.03 to 0.13 % Si + P, by its national adoption").gives((0.03, 0.13));
 
 /// No high-temperature bath for bolts of class 10.9 from this thread on.
-pub const NO_HIGH_BATH_FROM: Length = Length::from_mm(27.0);
-/// Where that limit is published.
-pub const NO_HIGH_BATH_SOURCE: Source =
-    document::ISO_10684.read("high temperature, class 10.9 from M27, by its national adoption");
+pub const NO_HIGH_BATH_FROM: Sourced<Length> = document::ISO_10684
+    .read("high temperature, class 10.9 from M27, by its national adoption")
+    .gives(Length::from_mm(27.0));
 
 /// The smallest thread that ISO 10684 takes in: diameter and pitch.
-pub const LEAST_THREAD: (Length, Length) = (Length::from_mm(8.0), Length::from_mm(1.25));
-/// Where that limit is published.
-pub const LEAST_THREAD_SOURCE: Source = document::ISO_10684.read("scope");
+pub const LEAST_THREAD: Sourced<(Length, Length)> =
+    document::ISO_10684.read("scope").gives((Length::from_mm(8.0), Length::from_mm(1.25)));
 
 /// The longest threaded rod that is said to be processed.
-pub const LONGEST_ROD: Length = Length::from_m(2.0);
-/// Where that length is published.
-pub const LONGEST_ROD_SOURCE: Source = document::GALVANIZING_TEXT.read("threaded length up to 2 m");
+pub const LONGEST_ROD: Sourced<Length> =
+    document::GALVANIZING_TEXT.read("threaded length up to 2 m").gives(Length::from_m(2.0));
 
 /// Thickness of the coat on fasteners from a spun batch.
-pub const SPUN_COAT: (Length, Length) = (Length::from_um(40.0), Length::from_um(60.0));
-/// Where that thickness comes from.
-pub const SPUN_COAT_SOURCE: Source = common_practice("coat of 40 to 60 µm on fasteners from a spun batch");
+pub const SPUN_COAT: Sourced<(Length, Length)> =
+    common_practice("coat of 40 to 60 µm on fasteners from a spun batch")
+        .gives((Length::from_um(40.0), Length::from_um(60.0)));
 
 /// Zinc on fasteners in per cent of their mass, as it is remembered of handbooks.
-pub const USUAL_SHARE: (f64, f64) = (0.03, 0.08);
-/// Where that range is known from.
-pub const USUAL_SHARE_SOURCE: Source = document::TRADE.memory("zinc on fasteners: 3 to 8 % of their mass");
+pub const USUAL_SHARE: Sourced<(f64, f64)> =
+    document::TRADE.memory("zinc on fasteners: 3 to 8 % of their mass").gives((0.03, 0.08));
 
 /// Small parts are spun, long ones wiped by air.
 pub const SPIN_SOURCE: Source =

@@ -4,7 +4,7 @@
 //! by `2 t / sin 30° = 4 t`; on crest and root, which lie along the axis, diameters grow by `2 t`.
 
 use crate::quantity::Length;
-use crate::source::{Source, assumed, document};
+use crate::source::{Source, Sourced, assumed, document};
 
 use super::H;
 use super::limits::{BoltLimits, Limits, NutLimits};
@@ -19,9 +19,7 @@ pub const GROWTH: Source = document::MACHINERYS_HANDBOOK.read("27th ed., p. 1793
 /// The default unevenness of a hot-dip coat on a thread.
 ///
 /// No measured figure was found; readings taken on the head say little about the thread.
-pub const DEFAULT_UNEVENNESS: f64 = 0.25;
-/// Where the default spread comes from.
-pub const DEFAULT_UNEVENNESS_SOURCE: Source = assumed("spread of a hot-dip coat over a thread");
+pub const DEFAULT_UNEVENNESS: Sourced<f64> = assumed("spread of a hot-dip coat over a thread").gives(0.25);
 
 /// A coat on a thread.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -1,18 +1,17 @@
 //! Taps for nuts tapped over: the oversize to order and, for inch taps, the H number.
 
 use crate::quantity::Length;
-use crate::source::{Source, document};
+use crate::source::{Sourced, document};
 
 use super::limits::Limits;
 
 /// A step of the H numbers of inch taps: Hn lies between basic + (n − 1) and basic + n steps.
-pub const STEP: Length = Length::from_inch(0.0005);
-/// Where the step is published.
-pub const STEP_SOURCE: Source = document::ASME_B94_9.memory("H limits, steps of .0005 in");
+pub const STEP: Sourced<Length> =
+    document::ASME_B94_9.memory("H limits, steps of .0005 in").gives(Length::from_inch(0.0005));
 
 /// The H numbers whose whole band lies inside a nut's pitch-diameter limits; `None` if no band does.
 pub fn h_numbers(basic: Length, pitch: Limits) -> Option<(u32, u32)> {
-    let steps = |length: Length| (length.mm() - basic.mm()) / STEP.mm();
+    let steps = |length: Length| (length.mm() - basic.mm()) / STEP.value.mm();
     // A thousandth of a step is rounding between inches and millimetres.
     let first = (steps(pitch.min) - 1e-3).ceil() + 1.0;
     let last = (steps(pitch.max) + 1e-3).floor();
@@ -21,7 +20,7 @@ pub fn h_numbers(basic: Length, pitch: Limits) -> Option<(u32, u32)> {
 
 /// The pitch diameter of a tap of this H number, least and greatest.
 pub fn h_limits(basic: Length, number: u32) -> Limits {
-    let at = |steps: f64| basic + steps * STEP;
+    let at = |steps: f64| basic + steps * STEP.value;
     Limits { min: at(f64::from(number) - 1.0), max: at(f64::from(number)) }
 }
 

@@ -33,7 +33,7 @@ fn powder_for_a_unit_of_coat() {
             Area::from_m2(1.0),
             Length::from_um(1.0),
             density,
-            practice::YIELD,
+            practice::YIELD.value,
             Length::from_um(0.0),
         )
     };
@@ -41,7 +41,7 @@ fn powder_for_a_unit_of_coat() {
     assert!((light.deposit.g() - 5.406).abs() < 5e-4, "{:?}", light.deposit);
     assert!((heavy.deposit.g() - 5.712).abs() < 5e-4, "{:?}", heavy.deposit);
     assert!((light.powder.g() - 5.813).abs() < 5e-4, "{:?}", light.powder);
-    assert!((DEPOSIT.min.oz_ft2_mil() / practice::YIELD - 0.4839).abs() < 5e-5);
+    assert!((DEPOSIT.min.oz_ft2_mil() / practice::YIELD.value - 0.4839).abs() < 5e-5);
 }
 
 /// Class 55, 53 µm, on 100 m²: 30.81 kg of powder (computed).
@@ -57,8 +57,8 @@ fn class_55_on_100_square_metres() {
 /// 2000 lb of 1 in long threaded fasteners fill a 20 ft³ barrel (read): one load at the default share.
 #[test]
 fn the_published_load_is_one_load() {
-    let solid = Volume::from_cm3(Mass::from_lb(2000.0).g() / STEEL.g_cm3());
-    let heap = barrel::bulk_volume(solid, barrel::usual_solid_share(STEEL));
+    let solid = Volume::from_cm3(Mass::from_lb(2000.0).g() / STEEL.value.g_cm3());
+    let heap = barrel::bulk_volume(solid, barrel::usual_solid_share(STEEL.value));
     assert!((heap.ft3() - 20.0).abs() < 1e-9);
     assert_eq!(barrel::loads(heap, Volume::from_ft3(20.0)), 1.0);
     // The same load is listed with 2200 lb of beads, 1.18 times what equal volumes give; a deliberate
@@ -106,7 +106,7 @@ fn a_thread_makes_about_one_and_a_half_of_a_plain_bar() {
         let thread = Thread::metric(d as u16, None).unwrap();
         let rod = standard(Kind::Rod, thread, Some(Length::from_m(1.0))).unwrap();
         let bar = std::f64::consts::PI * d * 1000.0;
-        assert!((4.0 / (STEEL.g_cm3() * d) - plain).abs() < 5e-6, "{d} mm");
+        assert!((4.0 / (STEEL.value.g_cm3() * d) - plain).abs() < 5e-6, "{d} mm");
         let factor = rod.surface().mm2() / bar;
         assert!((1.5..1.62).contains(&factor), "M{d}: {factor}");
     }

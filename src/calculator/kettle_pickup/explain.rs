@@ -88,11 +88,11 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         findings.push(Finding::new(
             Mark::Bar,
             "ISO 10684 takes in bolts up to class 10.9 and nuts up to class 12; this class is outside it.",
-            practice::LEAST_THREAD_SOURCE,
+            practice::LEAST_THREAD.source,
         ));
     }
     let Some(piece) = outcome.load.piece else { return findings };
-    let (min, pitch) = practice::LEAST_THREAD;
+    let (min, pitch) = practice::LEAST_THREAD.value;
     if piece.kind.has_mate() && (piece.thread.diameter() < min || piece.thread.pitch() < pitch) {
         findings.push(Finding::new(
             Mark::Condition,
@@ -100,7 +100,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
                 "{} is below M8 or a pitch of 1.25 mm, where ISO 10684 ends: take the barrel or electroplate.",
                 piece.thread
             ),
-            practice::LEAST_THREAD_SOURCE,
+            practice::LEAST_THREAD.source,
         ));
     }
     let length = piece.shape.overall_length().show(&unit::MM, 0);
@@ -120,9 +120,9 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             Mark::Condition,
             format!(
                 "{length} overall is longer than the {} that are said to be processed: ask the galvanizer.",
-                practice::LONGEST_ROD.show(&unit::MM, 0)
+                practice::LONGEST_ROD.value.show(&unit::MM, 0)
             ),
-            practice::LONGEST_ROD_SOURCE,
+            practice::LONGEST_ROD.source,
         )),
     });
     if piece.kind.is_flat() {
@@ -146,23 +146,24 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
 fn bath_finding(bath: Bath) -> Finding {
     let (text, source) = match bath {
         Bath::Normal => {
-            ("The normal bath does: the steel is outside 0.03 to 0.13 % Si + P.", practice::REACTIVE_SOURCE)
+            ("The normal bath does: the steel is outside 0.03 to 0.13 % Si + P.", practice::REACTIVE.source)
         }
-        Bath::NormalOnly => {
-            ("Class 10.9 from M27 stays out of the high-temperature bath.", practice::NO_HIGH_BATH_SOURCE)
-        }
+        Bath::NormalOnly => (
+            "Class 10.9 from M27 stays out of the high-temperature bath.",
+            practice::NO_HIGH_BATH_FROM.source,
+        ),
         Bath::High => (
             "Ask for the high-temperature bath: between 0.03 and 0.13 % Si + P the normal one grows a thick, dull coat.",
-            practice::REACTIVE_SOURCE,
+            practice::REACTIVE.source,
         ),
         Bath::Neither => (
             "This steel wants the high-temperature bath, and class 10.9 from M27 may not go into it: take another \
              steel or the barrel.",
-            practice::NO_HIGH_BATH_SOURCE,
+            practice::NO_HIGH_BATH_FROM.source,
         ),
         Bath::Unknown => (
             "The normal bath does, unless the steel holds 0.03 to 0.13 % Si + P; enter it from the certificate.",
-            practice::REACTIVE_SOURCE,
+            practice::REACTIVE.source,
         ),
     };
     Finding::new(bath.mark(), text, source)
@@ -177,7 +178,7 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
         ));
     }
     if let Some(share) = outcome.share {
-        let (min, max) = practice::USUAL_SHARE;
+        let (min, max) = practice::USUAL_SHARE.value;
         let usual = format!("{} to {}", Shown::plain(min * 100.0, 0), Shown::percent(max, 0));
         notes.push(Note::sourced(
             if share < min {
@@ -188,7 +189,7 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
             } else {
                 format!("Fasteners are remembered to take {usual} of their weight.")
             },
-            practice::USUAL_SHARE_SOURCE,
+            practice::USUAL_SHARE.source,
         ));
     }
     if input.basket.is_some() && outcome.baskets.is_none() {

@@ -282,7 +282,7 @@ pub(super) fn notes(input: &Input) -> Vec<Note> {
         Note::sourced(
             "How unevenly zinc lies on a thread was not found in print; measure your own parts and replace \
              the default.",
-            fit::DEFAULT_UNEVENNESS_SOURCE,
+            fit::DEFAULT_UNEVENNESS.source,
         ),
     ];
     if input.thread.is_metric() {

@@ -91,7 +91,7 @@ fn loads_figure(fewest: f64, most: f64) -> Figure {
         Figure::one("", "Barrel loads", Shown::plain(fewest, 0))
     } else {
         Figure::range("", "Barrel loads", Shown::plain(fewest, 0), Shown::plain(most, 0))
-            .source(practice::WORKING_SHARE_SOURCE)
+            .source(practice::WORKING_SHARE.source)
     }
 }
 
@@ -118,9 +118,9 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
         sections.push(Section { title: title.into(), figures });
     }
     if let Some((_, beads)) = outcome.bulk {
-        let figures = practice::BEAD_MIX.map(|(share, from, to)| {
+        let figures = practice::BEAD_MIX.value.map(|(share, from, to)| {
             let name = format!("{from} to {to} mm, {}", Shown::percent(share, 0));
-            Figure::one("", name, litres(beads * share)).source(practice::BEAD_MIX_SOURCE)
+            Figure::one("", name, litres(beads * share)).source(practice::BEAD_MIX.source)
         });
         sections
             .push(Section { title: "Mix of the beads, about half large".into(), figures: figures.into() });
@@ -130,7 +130,7 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
         let figure = Figure::range("", "Turns of the barrel", rpm(slow), rpm(fast));
         sections.push(Section {
             title: "Running the barrel".into(),
-            figures: vec![figure.source(practice::SURFACE_SPEED_SOURCE), liquor()],
+            figures: vec![figure.source(practice::SURFACE_SPEED.source), liquor()],
         });
     } else {
         sections.push(Section { title: "Running the barrel".into(), figures: vec![liquor()] });
@@ -149,16 +149,16 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
 }
 
 fn liquor() -> Figure {
-    let (cold, warm) = practice::LIQUOR;
+    let (cold, warm) = practice::LIQUOR.value;
     Figure::range("", "Liquor", cold.show(&unit::CELSIUS, 0), warm.show(&unit::CELSIUS, 0))
-        .source(practice::LIQUOR_SOURCE)
+        .source(practice::LIQUOR.source)
 }
 
 fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let mut findings = Vec::new();
     if let Some(piece) = outcome.load.piece {
         let (mass, length) = (piece.shape.mass(), piece.shape.overall_length());
-        let (shown, limit) = (weight(mass), practice::HEAVIEST_PIECE);
+        let (shown, limit) = (weight(mass), practice::HEAVIEST_PIECE.value);
         findings.push(if mass > limit {
             Finding::new(
                 Mark::Condition,
@@ -167,24 +167,24 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
                      agree a trial with the plater.",
                     limit.show(&unit::G, 0)
                 ),
-                practice::HEAVIEST_PIECE_SOURCE,
+                practice::HEAVIEST_PIECE.source,
             )
         } else {
             Finding::new(
                 Mark::Met,
                 format!("A piece weighs {shown}, within about {}.", limit.show(&unit::G, 0)),
-                practice::HEAVIEST_PIECE_SOURCE,
+                practice::HEAVIEST_PIECE.source,
             )
         });
-        if length > practice::LONGEST_PIECE {
+        if length > practice::LONGEST_PIECE.value {
             findings.push(Finding::new(
                 Mark::Condition,
                 format!(
                     "A piece is {} long; one plater stops at {}. Ask the plater what the barrel takes.",
                     length.show(&unit::MM, 0),
-                    practice::LONGEST_PIECE.show(&unit::MM, 0)
+                    practice::LONGEST_PIECE.value.show(&unit::MM, 0)
                 ),
-                practice::LONGEST_PIECE_SOURCE,
+                practice::LONGEST_PIECE.source,
             ));
         }
         if piece.kind.is_flat() {
@@ -195,14 +195,14 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             ));
         }
     }
-    if input.coat > practice::EVEN_UP_TO {
+    if input.coat > practice::EVEN_UP_TO.value {
         findings.push(Finding::new(
             Mark::Condition,
             format!(
                 "Coats are called even up to {}: beyond it have the thickness measured on threads and edges.",
-                practice::EVEN_UP_TO.show(&unit::UM, 0)
+                practice::EVEN_UP_TO.value.show(&unit::UM, 0)
             ),
-            practice::EVEN_UP_TO_SOURCE,
+            practice::EVEN_UP_TO.source,
         ));
     }
     findings
@@ -215,8 +215,11 @@ fn notes(outcome: &Outcome) -> Vec<Note> {
             common_practice("thickness is set by the mass of powder"),
         ),
         Note::sourced(
-            format!("Hold the liquor below pH {} through all additions.", Shown::plain(practice::PH, 0)),
-            practice::PH_SOURCE,
+            format!(
+                "Hold the liquor below pH {} through all additions.",
+                Shown::plain(practice::PH.value, 0)
+            ),
+            practice::PH.source,
         ),
         Note::sourced(
             "The copper flash goes on before the zinc; no thickness is required of it, and the one used here \
@@ -234,11 +237,11 @@ fn notes(outcome: &Outcome) -> Vec<Note> {
             format!(
                 "Descriptions differ on beads: {} to 1 by volume, {} to 1 by volume for thick coats, {} to 1 by \
                  weight.",
-                practice::BEADS_TO_PARTS,
-                practice::BEADS_TO_PARTS_THICK,
-                practice::BEADS_TO_PARTS_WEIGHT
+                practice::BEADS_TO_PARTS.value,
+                practice::BEADS_TO_PARTS_THICK.value,
+                practice::BEADS_TO_PARTS_WEIGHT.value
             ),
-            practice::BEADS_TO_PARTS_WEIGHT_SOURCE,
+            practice::BEADS_TO_PARTS_WEIGHT.source,
         ));
     } else {
         notes.push(Note::plain("Enter the weight of the load for its beads and barrel loads."));

@@ -4,7 +4,7 @@ use super::explain::each;
 use super::{Input, Outcome};
 use crate::calculator::load::SUM;
 use crate::coat::barrel;
-use crate::part::{STEEL, STEEL_SOURCE};
+use crate::part::STEEL;
 use crate::quantity::{Quantity, Shown, unit};
 use crate::source::Source;
 use crate::table::mechanical_process as practice;
@@ -20,9 +20,9 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     let coat = (input.coat, input.class.map(|(_, source)| source));
     outcome.load.zinc(&mut working, input.deposit, coat, deposit);
     working
-        .step("zinc powder to weigh in", "W", "100·Z / η", powder, practice::YIELD_SOURCE)
+        .step("zinc powder to weigh in", "W", "100·Z / η", powder, practice::YIELD.source)
         .given("Z", deposit)
-        .term(default("η", Shown::percent(input.yielded, 1), practice::YIELD, practice::YIELD_SOURCE));
+        .term(default("η", Shown::percent(input.yielded, 1), practice::YIELD.value, practice::YIELD.source));
     let number = Term {
         symbol: "N",
         value: Shown::plain(f64::from(outcome.additions.0), 0),
@@ -40,11 +40,11 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
         .term(number);
     working
         .step("copper of the flash, in grams", "C", "ρ_Cu·t_Cu·A", copper, practice::COPPER_SOURCE)
-        .published("ρ_Cu", barrel::COPPER.show(&unit::G_CM3, 2), barrel::COPPER_SOURCE)
+        .published("ρ_Cu", barrel::COPPER.value.show(&unit::G_CM3, 2), barrel::COPPER.source)
         .known(
             "t_Cu",
             input.flash.show(&unit::UM, 2),
-            (input.flash == barrel::COPPER_FLASH).then_some(barrel::COPPER_FLASH_SOURCE),
+            (input.flash == barrel::COPPER_FLASH.value).then_some(barrel::COPPER_FLASH.source),
         )
         .term(area);
     working
@@ -53,20 +53,20 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             "S",
             "r·C",
             charge.copper_sulfate.show(&unit::G, 1),
-            barrel::SULFATE_SOURCE,
+            barrel::SULFATE_TO_COPPER.source,
         )
-        .published("r", Shown::plain(barrel::SULFATE_TO_COPPER, 3), barrel::SULFATE_SOURCE)
+        .published("r", Shown::plain(barrel::SULFATE_TO_COPPER.value, 3), barrel::SULFATE_TO_COPPER.source)
         .given("C", copper);
     let (Some((parts, beads)), Some(mass)) = (outcome.bulk, outcome.load.mass) else { return working };
     let heap = parts.show(&unit::LITRE, 2);
     working
-        .step("heap of parts, in litres", "V_p", "100·M / (ρ·φ)", heap, practice::PARTS_PER_VOLUME_SOURCE)
+        .step("heap of parts, in litres", "V_p", "100·M / (ρ·φ)", heap, practice::PARTS_PER_VOLUME.source)
         .given("M", mass.show(&unit::KG, 2))
-        .published("ρ", STEEL.show(&unit::G_CM3, 2), STEEL_SOURCE)
+        .published("ρ", STEEL.value.show(&unit::G_CM3, 2), STEEL.source)
         .term(default(
             "φ",
             Shown::percent(input.solid_share, 1),
-            barrel::usual_solid_share(STEEL),
+            barrel::usual_solid_share(STEEL.value),
             barrel::USUAL_SOLID_SHARE_SOURCE,
         ));
     working
@@ -75,13 +75,13 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             "V_b",
             "b·V_p",
             beads.show(&unit::LITRE, 2),
-            practice::BEADS_TO_PARTS_SOURCE,
+            practice::BEADS_TO_PARTS.source,
         )
         .term(default(
             "b",
             Shown::plain(input.bead_ratio, 2),
-            practice::BEADS_TO_PARTS,
-            practice::BEADS_TO_PARTS_SOURCE,
+            practice::BEADS_TO_PARTS.value,
+            practice::BEADS_TO_PARTS.source,
         ))
         .given("V_p", heap);
     working
@@ -90,14 +90,14 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             "M_b",
             "ρ_g·p·V_b",
             barrel::bead_mass(beads).show(&unit::KG, 1),
-            barrel::BEAD_PACKING_SOURCE,
+            barrel::BEAD_PACKING.source,
         )
         .published(
             "ρ_g",
-            Shown { number: practice::GLASS, unit: &unit::G_CM3, decimals: 1 },
-            practice::GLASS_SOURCE,
+            Shown { number: practice::GLASS.value, unit: &unit::G_CM3, decimals: 1 },
+            practice::GLASS.source,
         )
-        .published("p", Shown::plain(barrel::BEAD_PACKING, 1), barrel::BEAD_PACKING_SOURCE)
+        .published("p", Shown::plain(barrel::BEAD_PACKING.value, 1), barrel::BEAD_PACKING.source)
         .given("V_b", beads.show(&unit::LITRE, 2));
     if let Some((min, _)) = outcome.working_volume {
         working
@@ -106,7 +106,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
                 "L",
                 "V_p / V_w",
                 Shown::plain(parts.litre() / min.litre(), 2),
-                practice::PARTS_PER_VOLUME_SOURCE,
+                practice::PARTS_PER_VOLUME.source,
             )
             .given("V_p", heap)
             .given("V_w", min.show(&unit::LITRE, 2));
@@ -118,9 +118,9 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
                 "n_max",
                 "v / (π·D)",
                 Shown { number: fast, unit: &unit::TURNS_MINUTE, decimals: 1 },
-                practice::SURFACE_SPEED_SOURCE,
+                practice::SURFACE_SPEED.source,
             )
-            .published("v", Shown::plain(practice::SURFACE_SPEED.1, 0), practice::SURFACE_SPEED_SOURCE)
+            .published("v", Shown::plain(practice::SURFACE_SPEED.value.1, 0), practice::SURFACE_SPEED.source)
             .given("D", diameter.show(&unit::M, 3));
     }
     working
