@@ -1,8 +1,43 @@
 //! A link brings back what was typed, whatever it was.
 
 use kettle_barrel::calculator::shape::address::{read_list, write_list};
-use kettle_barrel::calculator::{Address, Draft, Form, REGISTER};
+use kettle_barrel::calculator::{Address, Draft, Form, REGISTER, find};
+use kettle_barrel::order;
 use proptest::prelude::*;
+
+/// A link of version 1, opened as the page opens it.
+fn opened(text: &str) -> (String, Draft) {
+    let (mut address, damage) = Address::read(text);
+    assert!(damage.is_empty(), "{text}: {damage:?}");
+    let fields = match find(&address.view) {
+        Some(entry) => entry.about.fields,
+        None if address.view == "order" => order::ABOUT.fields,
+        None => panic!("{text}: no such view"),
+    };
+    assert_eq!(address.keep_only(fields), [], "{text}");
+    (address.view, address.draft)
+}
+
+#[test]
+fn links_of_version_1_go_on_opening_and_mean_the_same() {
+    let lines = include_str!("version_1.txt").lines();
+    let links: Vec<&str> = lines.filter(|line| !line.is_empty() && !line.starts_with('#')).collect();
+    assert!(links.len() >= 100, "{} links are left", links.len());
+    for pair in links.chunks(2) {
+        let [link, in_full] = pair else { panic!("a link without its meaning: {pair:?}") };
+        let ((view, draft), (_, meant)) = (opened(link), opened(in_full));
+        match find(&view) {
+            Some(entry) => {
+                entry.link(&draft).unwrap_or_else(|problems| panic!("{link}: {problems}"));
+                assert!(entry.reads_alike(&draft, &meant), "{link}");
+            }
+            None => {
+                let read = order::read(&draft).unwrap_or_else(|problems| panic!("{link}: {problems}"));
+                assert_eq!(Ok(read), order::read(&meant), "{link}");
+            }
+        }
+    }
+}
 
 proptest! {
     /// Any view and any texts come back from the link as they were.
