@@ -29,7 +29,6 @@ pub use shape::{
     Problem, Problems, RawText, Reader, Report, ScaleBand, ScaleMark, Section, ThreadCorner, Value, Verdict,
     When, Writer, Written,
 };
-#[allow(unused_imports, reason = "until the first calculator uses them")]
 pub(crate) use shape::{choices, chosen_by_key};
 
 /// What every calculator is.
@@ -54,8 +53,13 @@ pub trait Calculator {
 
     /// The calculator with its fields filled in: what a touch on a finding opens.
     fn link(input: &Self::Input) -> Link {
+        Self::link_with(|writer| Self::write(input, writer))
+    }
+
+    /// The calculator with what is known filled in, where not all is; the rest is asked.
+    fn link_with(write: impl FnOnce(&mut Writer)) -> Link {
         let mut writer = Writer::default();
-        Self::write(input, &mut writer);
+        write(&mut writer);
         Link { calculator: Self::ABOUT.id, pairs: writer.pairs() }
     }
 

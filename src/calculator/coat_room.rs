@@ -1,11 +1,8 @@
 //! Room for a coat: which classes of bolt and nut to order so that a coat fits.
 
-use super::thread_fields;
-use super::{
-    About, Bound, Calculator, Caution, Choice, Example, FieldAbout as Field, Missed, Problem, Reader, Report,
-    Verdict,
-};
-use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, unit};
+use super::thread_fields::{self, THREAD};
+use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
+use crate::quantity::{Length, Unit};
 use crate::source::{Source, document};
 use crate::table::Refusal;
 use crate::table::iso_965_1::Position;
@@ -13,9 +10,11 @@ use crate::table::iso_4042_threads::Column;
 use crate::thread::class::BoltPosition;
 use crate::thread::coat_room::{self, Coated, NutChoice, Pair};
 use crate::thread::fit::GROWTH;
-use crate::thread::{Thread, ToleranceClass, overtap};
+use crate::thread::{Thread, ToleranceClass, overtap, undersize};
 
-mod answer;
+mod fields;
+mod report;
+mod working;
 
 /// The calculator.
 #[derive(Debug)]
@@ -70,111 +69,29 @@ pub struct Answer {
     pub source: Source,
 }
 
-static COATS: [&Unit; 4] = [&unit::UM, &unit::MM, &unit::MIL, &unit::INCH];
-static RULES: [Choice; 3] = [
-    Choice::new("corner", "Worst corner of bolt, coat and nut"),
-    Choice::new("iso4042", "ISO 4042:1999, plated coats by deviation and length"),
-    Choice::new("quarter", "A quarter of the bolt's allowance (ASME B1.13M, ASTM F1941)"),
-];
-static MEASURED: [Choice; 4] = [
-    Choice::new("local", "At one place, any length"),
-    Choice::new("batch5", "Batch average, length up to 5 diameters"),
-    Choice::new("batch10", "Batch average, length over 5 up to 10 diameters"),
-    Choice::new("batch15", "Batch average, length over 10 up to 15 diameters"),
-];
-static COATED: [Choice; 2] = [
-    Choice::new("bolt", "The bolt only; the nut is tapped after its coat"),
-    Choice::new("both", "Bolt and nut (mechanical zinc, plating)"),
-];
-
-static FIELDS: [Field; 6] = [
-    thread_fields::THREAD,
-    Field::quantity(
-        "coat",
-        "Coat that must fit",
-        &COATS,
-        Bound::PositiveTo(
-            Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
-            "zinc coats on threads are far thinner; check the unit",
-        ),
-        "53 µm",
-    )
-    .hint("Its greatest thickness; by ISO 4042 its nominal thickness."),
-    Field::choice("rule", "Judged by", &RULES, "corner"),
-    thread_fields::UNEVENNESS.when("rule", &["corner"]),
-    Field::choice("coated", "Which threads carry it", &COATED, "bolt").when("rule", &["corner"]),
-    Field::choice("measured", "Thickness measured", &MEASURED, "local").when("rule", &["iso4042"]),
-];
-
 impl Calculator for CoatRoom {
     const ABOUT: About = About {
         id: "coat-room",
         title: "Class for a coat",
         answers: "Says which classes of bolt and nut to order so that a coat of a wanted thickness fits.",
-        fields: &FIELDS,
-        examples: &[
-            Example {
-                title: "Mechanical zinc of 53 µm on M12, nuts coated as well",
-                pairs: &[("thread", "M12"), ("spread", "10"), ("coated", "both")],
-            },
-            Example {
-                title: "Plated 8 µm on M10 x 80 by ISO 4042",
-                pairs: &[("thread", "M10"), ("coat", "8"), ("rule", "iso4042"), ("measured", "batch10")],
-            },
-            Example {
-                title: "Plated 0.4 mil on 3/8-16 by the quarter rule",
-                pairs: &[("thread", "3/8-16 UNC"), ("coat", "0.4 mil"), ("rule", "quarter")],
-            },
-            Example { title: "Hot-dip up to 100 µm on M20", pairs: &[("thread", "M20"), ("coat", "100")] },
-            Example {
-                title: "Hot-dip up to 4 mil on 1/2-13",
-                pairs: &[("thread", "1/2-13 UNC"), ("coat", "4 mil"), ("spread", "10")],
-            },
-            Example {
-                title: "A thin even coat that a stock bolt takes",
-                pairs: &[("thread", "M16"), ("coat", "8"), ("spread", "0")],
-            },
-        ],
+        fields: &fields::FIELDS,
+        examples: &fields::EXAMPLES,
     };
     type Input = Input;
     type Outcome = Outcome;
 
     fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
-        reader.by_name(|reader| {
-            let designation = reader.parsed("thread", crate::thread::Designation::read);
-            let coat = reader.number_and_unit("coat");
-            let rule = reader.choice("rule", |key| RULES.iter().map(|c| c.key).find(|known| *known == key));
-            let unevenness = reader.quantity::<PlainNumber>("spread");
-            let coated = reader.choice("coated", |key| match key {
-                "bolt" => Some(Coated::Bolt),
-                "both" => Some(Coated::Both),
-                _ => None,
-            });
-            let column = reader.choice("measured", |key| match key {
-                "local" => Some(Column::Local),
-                "batch5" => Some(Column::UpTo5),
-                "batch10" => Some(Column::UpTo10),
-                "batch15" => Some(Column::UpTo15),
-                _ => None,
-            });
-            let rule = match rule? {
-                "iso4042" => Method::Iso4042(column?),
-                "quarter" => Method::Quarter,
-                _ => Method::Corner(unevenness?.one(), coated?),
-            };
-            let (number, coat_unit) = coat?;
-            Some(Input { thread: designation?.thread, coat: Length::of(number, coat_unit), coat_unit, rule })
-        })
+        fields::read(reader)
+    }
+
+    fn write(input: &Input, writer: &mut Writer) {
+        fields::write(input, writer);
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
-        let refused = |name: &'static str| {
-            let label = FIELDS.iter().find(|field| field.key == name).map_or("", |field| field.label);
-            move |refusal: Refusal| Problem::refused(name, label, refusal)
-        };
         let Input { thread, coat, rule, .. } = *input;
         if matches!(rule, Method::Iso4042(_)) && !thread.is_metric() {
-            return Err(refused("rule")(Refusal::not_covered(
+            return Err(fields::RULE.refused(Refusal::not_covered(
                 &thread.to_string(),
                 "metric threads",
                 document::ISO_4042_1999.read("Table 2"),
@@ -192,23 +109,12 @@ impl Calculator for CoatRoom {
         };
         let usual = thread_fields::usual_bolt_class(thread);
         let allowance = coat_room::allowance_needed(thread, usual, coat, unevenness, coated)
-            .map_err(refused("thread"))?;
+            .map_err(|refusal| THREAD.refused(refusal))?;
         Ok(Outcome { answers, first: answers.into_iter().flatten().find(takes), allowance })
     }
 
     fn explain(input: &Input, outcome: &Outcome) -> Report {
-        let finding = answer::finding(input, outcome);
-        Report {
-            verdict: Some(Verdict::of(std::slice::from_ref(&finding))),
-            headline: finding.text.clone().into_owned(),
-            figures: answer::figures(input, outcome),
-            sections: vec![answer::tried(input, outcome)],
-            findings: vec![finding],
-            working: answer::working(input, outcome),
-            cautions: vec![Caution::StandardFirst],
-            notes: answer::notes(input),
-            picture: Some(answer::picture(input, outcome)),
-        }
+        report::report(input, outcome)
     }
 }
 
@@ -235,7 +141,7 @@ fn answer_of(thread: Thread, pair: Pair, rule: Method) -> Result<Option<Answer>,
 }
 
 fn is_undercut(class: ToleranceClass) -> bool {
-    class == crate::thread::undersize::CLASS
+    class == undersize::CLASS
 }
 
 fn position(class: ToleranceClass) -> Option<Position> {

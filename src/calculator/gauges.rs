@@ -52,12 +52,12 @@ pub struct Outcome {
 }
 
 static FIELDS: [Field; 6] = [
-    thread_fields::THREAD,
-    thread_fields::BOLT_CLASS,
-    thread_fields::ALLOWANCE,
-    thread_fields::OWN_ALLOWANCE,
-    thread_fields::COAT_MIN,
-    thread_fields::COAT_MAX,
+    thread_fields::THREAD.about,
+    thread_fields::BOLT_CLASS.about,
+    thread_fields::ALLOWANCE.about,
+    thread_fields::OWN_ALLOWANCE.about,
+    thread_fields::COAT_MIN.about,
+    thread_fields::COAT_MAX.about,
 ];
 
 impl Calculator for Gauges {
@@ -91,9 +91,9 @@ impl Calculator for Gauges {
             let bolt = thread_fields::read_bolt(reader);
             let allowance = thread_fields::read_allowance(reader, bolt.map(|(thread, _)| thread));
             let coat = thread_fields::read_even_coat(reader);
-            let (thread, bolt_class) = bolt?;
-            let (coat, coat_unit) = coat?;
-            Some(Input { thread, bolt_class, allowance: allowance?, coat, coat_unit })
+            let (thread, bolt_class) = bolt.ok()?;
+            let (coat, coat_unit) = coat.ok()?;
+            Some(Input { thread, bolt_class, allowance: allowance.ok()?, coat, coat_unit })
         })
     }
 

@@ -20,7 +20,6 @@ pub use about::{About, Example, FieldAbout, Kind, When};
 pub use address::{Address, Damage};
 pub use bound::{Bound, Ends, HARDNESS};
 pub use choices::Choice;
-#[allow(unused_imports, reason = "until the first calculator uses them")]
 pub(crate) use choices::{choices, chosen_by_key};
 pub use draft::{Draft, Link};
 pub use field::Field;

@@ -1,29 +1,61 @@
 //! The fields that every calculator of threads asks in the same words, and how they are read.
 
-use super::{Bound, Choice, Fault, FieldAbout as Field, Reader};
+use super::{Bound, Fault, Field, FieldAbout, FieldValue, Missed, Reader, Writer, Written, choices};
 use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, unit};
 use crate::source::{assumed, document};
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::{Coat, DEFAULT_UNEVENNESS};
 use crate::thread::overtap::Allowance;
-use crate::thread::{Designation, Thread, ToleranceClass};
+use crate::thread::{Designation, Thread, ToleranceClass, undersize};
 
 /// Thread.
-pub(super) const THREAD: Field = Field::text("thread", "Thread", "M16")
+pub(super) const THREAD: Field<Designation> = Field::text("thread", "Thread", "M16")
     .hint("As it is written: M16, M16x1.5, 5/8-11 UNC, 1 1/8-8 UN; a bolt class may follow (M16-6g).");
 
 /// Class of the bolt thread.
-pub(super) const BOLT_CLASS: Field = Field::text("bolt_class", "Bolt class before the coat", "")
-    .hint("6g, 6h, 6e, 6f, 8g, 5g6g …, or 1A, 2A, 3A; left empty: 6g, or 2A for an inch thread.")
-    .optional();
+pub(super) const BOLT_CLASS: Field<ToleranceClass> =
+    Field::text("bolt_class", "Bolt class before the coat", "")
+        .hint("6g, 6h, 6e, 6f, 8g, 5g6g …, or 1A, 2A, 3A; left empty: 6g, or 2A for an inch thread.")
+        .optional();
+
+choices! {
+    /// Where the room for the zinc is made.
+    pub enum Way {
+        Over: "over", "Nut tapped over, bolt of its usual class";
+        Under: "under", "Bolt cut under (6az), standard nut";
+    }
+}
+
+/// Where the room for the zinc is made.
+pub(super) const WAY: Field<Way> = Field::choice("way", "Room for the zinc", Way::CHOICES, Way::Over.key());
+
+/// [`BOLT_CLASS`] where the room may also be made in the bolt.
+pub(super) const BOLT_CLASS_OVER: Field<ToleranceClass> = BOLT_CLASS.when(&WAY, &[Way::Over.key()]);
+
+/// [`ALLOWANCE`] where the room may also be made in the bolt.
+pub(super) const ALLOWANCE_OVER: Field<Tapped> = ALLOWANCE.when(&WAY, &[Way::Over.key()]);
+
+choices! {
+    /// How a nut is tapped.
+    pub enum Tapped {
+        Usual: "usual", "Tapped over as usual: 6AZ, or ASTM A563 for an inch thread";
+        Az: "az", "6AZ, ISO 965-5: for spun hot-dip coats";
+        Ax: "ax", "6AX, ISO 965-5: for heavier hot-dip coats";
+        A563: "a563", "ASTM A563, inch";
+        A563M: "a563m", "ASTM A563M, metric";
+        Own: "own", "Own allowance on 6H or 2B";
+        Standard: "standard", "Standard nut, 6H or 2B";
+    }
+}
 
 /// How the nut is tapped.
-pub(super) const ALLOWANCE: Field = Field::choice("allowance", "Nut", &ALLOWANCES, "usual")
-    .hint("6AZ is meant for bolts that are spun after the bath, 6AX for heavier coats.")
-    .source(document::ISO_965_5.read("clause 1, notes"));
+pub(super) const ALLOWANCE: Field<Tapped> =
+    Field::choice("allowance", "Nut", Tapped::CHOICES, Tapped::Usual.key())
+        .hint("6AZ is meant for bolts that are spun after the bath, 6AX for heavier coats.")
+        .source(document::ISO_965_5.read("clause 1, notes"));
 
 /// The user's own allowance.
-pub(super) const OWN_ALLOWANCE: Field = Field::quantity(
+pub(super) const OWN_ALLOWANCE: Field<Length> = Field::quantity(
     "own_allowance",
     "Own diametral allowance",
     &ALLOWANCE_UNITS,
@@ -34,22 +66,22 @@ pub(super) const OWN_ALLOWANCE: Field = Field::quantity(
     "0.4 mm",
 )
 .hint("How much larger than 6H or 2B every diameter of the nut is.")
-.when("allowance", &["own"]);
+.when(&ALLOWANCE, &[Tapped::Own.key()]);
 
-/// The least coat.
-pub(super) const COAT_MIN: Field =
-    Field::quantity("coat_least", "Coat on the bolt, least", &COAT_UNITS, COAT_BOUND, "50 µm")
+/// The minimum of the coat.
+pub(super) const COAT_MIN: Field<Length> =
+    Field::quantity("coat_least", "Coat on the bolt, minimum", &COAT_UNITS, COAT_BOUND, "50 µm")
         .hint("ISO 10684 asks for 50 µm as the average of a batch, 40 µm at any place.")
         .source(document::ISO_10684.read("8.3"));
 
-/// The greatest coat.
-pub(super) const COAT_MAX: Field =
-    Field::quantity("coat_greatest", "Coat on the bolt, greatest", &COAT_UNITS, COAT_BOUND, "70 µm")
+/// The maximum of the coat; in its unit coats are shown.
+pub(super) const COAT_MAX: Field<Written<Length>> =
+    Field::quantity("coat_greatest", "Coat on the bolt, maximum", &COAT_UNITS, COAT_BOUND, "70 µm")
         .hint("What your galvanizer or plater holds; no standard of hot-dip coats limits it.")
         .source(assumed("greatest thickness of a spun coat"));
 
 /// How unevenly the coat lies.
-pub(super) const UNEVENNESS: Field = Field::quantity(
+pub(super) const UNEVENNESS: Field<PlainNumber> = Field::quantity(
     "spread",
     "Unevenness on the thread",
     &SHARES,
@@ -63,16 +95,6 @@ pub(super) const UNEVENNESS: Field = Field::quantity(
 .hint("How much thicker it may be on flanks and in roots, and thinner on crests; 0 for an even coat.")
 .source(DEFAULT_UNEVENNESS.source);
 
-static ALLOWANCES: [Choice; 7] = [
-    Choice::new("usual", "Tapped over as usual: 6AZ, or ASTM A563 for an inch thread"),
-    Choice::new("az", "6AZ, ISO 965-5: for spun hot-dip coats"),
-    Choice::new("ax", "6AX, ISO 965-5: for heavier hot-dip coats"),
-    Choice::new("a563", "ASTM A563, inch"),
-    Choice::new("a563m", "ASTM A563M, metric"),
-    Choice::new("own", "Own allowance on 6H or 2B"),
-    Choice::new("standard", "Standard nut, 6H or 2B"),
-];
-
 static ALLOWANCE_UNITS: [&Unit; 4] = [&unit::MM, &unit::UM, &unit::INCH, &unit::MIL];
 static COAT_UNITS: [&Unit; 4] = [&unit::UM, &unit::MM, &unit::MIL, &unit::INCH];
 static SHARES: [&Unit; 1] = [&unit::PERCENT];
@@ -81,32 +103,82 @@ const COAT_BOUND: Bound = Bound::ZeroTo(
     "zinc coats on threads are far thinner; check the unit",
 );
 
-/// The thread and the class of its bolt.
-pub(super) fn read_bolt(reader: &mut Reader<'_>) -> Option<(Thread, ToleranceClass)> {
-    let designation = reader.parsed("thread", Designation::read);
-    let written = reader.parsed("bolt_class", |text| {
-        ToleranceClass::read(text).filter(|class| class.is_bolt()).ok_or_else(|| {
-            format!("“{text}” is no class of a bolt thread; write for example 6g, 6az, 5g6g, or 2A")
-        })
-    });
-    let Designation { thread, class } = designation?;
-    let in_designation = match class {
-        Some(class) if !class.is_bolt() => {
-            let why = format!("{class} is the class of a nut; write the bolt's, and choose the nut below");
-            reader.problem("thread", Fault::Conflict(why));
-            return None;
+/// A bolt, how it is cut, and how its nut is tapped.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Pair {
+    /// Where the room for the zinc is made.
+    pub(super) way: Way,
+    /// The thread.
+    pub(super) thread: Thread,
+    /// The class of the bolt before its coat.
+    pub(super) bolt_class: ToleranceClass,
+    /// How the nut is tapped.
+    pub(super) allowance: Allowance,
+}
+
+/// Bolt and nut where the room may be made in either.
+pub(super) fn read_pair(reader: &mut Reader<'_>) -> Result<Pair, Missed> {
+    match reader.get(&WAY) {
+        Ok(way @ Way::Over) => {
+            let bolt = read_bolt(reader);
+            let allowance = read_allowance(reader, bolt.map(|(thread, _)| thread));
+            let (thread, bolt_class) = bolt?;
+            Ok(Pair { way, thread, bolt_class, allowance: allowance? })
         }
-        class => class,
-    };
-    match (in_designation, written) {
+        Ok(way @ Way::Under) => {
+            let (thread, _) = read_thread(reader)?;
+            Ok(Pair { way, thread, bolt_class: undersize::CLASS, allowance: Allowance::Standard })
+        }
+        Err(missed) => {
+            read_thread(reader)?;
+            Err(missed)
+        }
+    }
+}
+
+/// Writes what [`read_pair`] reads.
+pub(super) fn write_pair(pair: &Pair, writer: &mut Writer) {
+    writer.put(&WAY, pair.way);
+    match pair.way {
+        Way::Over => {
+            write_bolt(pair.thread, pair.bolt_class, writer);
+            write_allowance(pair.allowance, writer);
+        }
+        Way::Under => writer.put(&THREAD, Designation { thread: pair.thread, class: None }),
+    }
+}
+
+/// The thread and the class of its bolt.
+pub(super) fn read_bolt(reader: &mut Reader<'_>) -> Result<(Thread, ToleranceClass), Missed> {
+    let thread = read_thread(reader);
+    let written = reader.optional(&BOLT_CLASS);
+    let (thread, in_designation) = thread?;
+    match (in_designation, written?) {
         (Some(one), Some(other)) if one != other => {
             let why =
                 format!("the thread is written with class {one}; take it out there or write {one} here");
-            reader.problem("bolt_class", Fault::Conflict(why));
-            None
+            Err(reader.wrong(&BOLT_CLASS, Fault::Conflict(why)))
         }
-        (one, other) => Some((thread, one.or(other).unwrap_or(usual_bolt_class(thread)))),
+        (one, other) => Ok((thread, one.or(other).unwrap_or(usual_bolt_class(thread)))),
     }
+}
+
+/// The thread, and the class of its bolt if it is written there.
+fn read_thread(reader: &mut Reader<'_>) -> Result<(Thread, Option<ToleranceClass>), Missed> {
+    let Designation { thread, class } = reader.get(&THREAD)?;
+    match class {
+        Some(class) if !class.is_bolt() => {
+            let why = format!("{class} is the class of a nut; write the bolt's, and choose the nut below");
+            Err(reader.wrong(&THREAD, Fault::Conflict(why)))
+        }
+        class => Ok((thread, class)),
+    }
+}
+
+/// Writes what [`read_bolt`] reads.
+pub(super) fn write_bolt(thread: Thread, class: ToleranceClass, writer: &mut Writer) {
+    writer.put(&THREAD, Designation { thread, class: None });
+    writer.put_optional(&BOLT_CLASS, Some(class));
 }
 
 /// The usual class of a bolt: 6g, 2A.
@@ -115,57 +187,91 @@ pub(super) fn usual_bolt_class(thread: Thread) -> ToleranceClass {
 }
 
 /// How the nut of a thread is tapped.
-pub(super) fn read_allowance(reader: &mut Reader<'_>, thread: Option<Thread>) -> Option<Allowance> {
-    let own = reader.quantity::<Length>("own_allowance");
-    let key =
-        reader.choice("allowance", |key| ALLOWANCES.iter().map(|c| c.key).find(|known| *known == key))?;
-    match key {
-        "az" => Some(Allowance::Az),
-        "ax" => Some(Allowance::Ax),
-        "a563" => Some(Allowance::A563),
-        "a563m" => Some(Allowance::A563M),
-        "own" => own.map(Allowance::Own),
-        "standard" => Some(Allowance::Standard),
-        _ => thread.map(|thread| if thread.is_metric() { Allowance::Az } else { Allowance::A563 }),
+pub(super) fn read_allowance(
+    reader: &mut Reader<'_>,
+    thread: Result<Thread, Missed>,
+) -> Result<Allowance, Missed> {
+    match reader.get(&ALLOWANCE)? {
+        Tapped::Usual => Ok(if thread?.is_metric() { Allowance::Az } else { Allowance::A563 }),
+        Tapped::Az => Ok(Allowance::Az),
+        Tapped::Ax => Ok(Allowance::Ax),
+        Tapped::A563 => Ok(Allowance::A563),
+        Tapped::A563M => Ok(Allowance::A563M),
+        Tapped::Own => reader.get(&OWN_ALLOWANCE).map(Allowance::Own),
+        Tapped::Standard => Ok(Allowance::Standard),
     }
 }
 
-/// The fields of [`read_allowance`] that choose this allowance, for a link.
-pub(super) fn allowance_pairs(allowance: Allowance) -> Vec<(&'static str, String)> {
-    let key = match allowance {
-        Allowance::Az => "az",
-        Allowance::Ax => "ax",
-        Allowance::A563 => "a563",
-        Allowance::A563M => "a563m",
-        Allowance::Own(_) => "own",
-        Allowance::Standard => "standard",
+/// Writes what [`read_allowance`] reads.
+pub(super) fn write_allowance(allowance: Allowance, writer: &mut Writer) {
+    let tapped = match allowance {
+        Allowance::Az => Tapped::Az,
+        Allowance::Ax => Tapped::Ax,
+        Allowance::A563 => Tapped::A563,
+        Allowance::A563M => Tapped::A563M,
+        Allowance::Own(_) => Tapped::Own,
+        Allowance::Standard => Tapped::Standard,
     };
-    let mut pairs = vec![("allowance", key.to_owned())];
+    writer.put(&ALLOWANCE, tapped);
     if let Allowance::Own(own) = allowance {
-        pairs.push(("own_allowance", format!("{} mm", own.mm())));
+        writer.put(&OWN_ALLOWANCE, own);
     }
-    pairs
 }
 
-/// The coat with its unevenness, and the unit in which its greatest thickness was written.
-pub(super) fn read_coat(reader: &mut Reader<'_>) -> Option<(Coat, &'static Unit)> {
-    let unevenness = reader.quantity::<PlainNumber>("spread");
+/// The coat with its unevenness, and the unit in which its maximum was written.
+pub(super) fn read_coat(reader: &mut Reader<'_>) -> Result<(Coat, &'static Unit), Missed> {
+    let unevenness = reader.get(&UNEVENNESS);
     let (coat, unit) = read_even_coat(reader)?;
-    Some((Coat { unevenness: unevenness?.one(), ..coat }, unit))
+    Ok((Coat { unevenness: unevenness?.one(), ..coat }, unit))
 }
 
 /// The coat where its unevenness is not asked.
-pub(super) fn read_even_coat(reader: &mut Reader<'_>) -> Option<(Coat, &'static Unit)> {
-    let min = reader.quantity::<Length>("coat_least");
-    let max = reader.number_and_unit("coat_greatest");
-    let (number, unit) = max?;
-    let coat = Coat::even(min?, Length::of(number, unit));
+pub(super) fn read_even_coat(reader: &mut Reader<'_>) -> Result<(Coat, &'static Unit), Missed> {
+    let (min, max) = (reader.get(&COAT_MIN), reader.get(&COAT_MAX));
+    let Written { quantity: max, unit } = max?;
+    let coat = Coat::even(min?, max);
     if coat.min > coat.max {
-        let why = "the greatest thickness is below the least; exchange the two".to_owned();
-        reader.problem("coat_greatest", Fault::Conflict(why));
-        return None;
+        let why = "the maximum is below the minimum; exchange the two".to_owned();
+        return Err(reader.wrong(&COAT_MAX, Fault::Conflict(why)));
     }
-    Some((coat, unit))
+    Ok((coat, unit))
+}
+
+/// Writes what [`read_coat`] reads.
+pub(super) fn write_coat(coat: Coat, unit: &'static Unit, writer: &mut Writer) {
+    write_even_coat(coat, unit, writer);
+    writer.put(&UNEVENNESS, PlainNumber::from_one(coat.unevenness));
+}
+
+/// Writes what [`read_even_coat`] reads.
+pub(super) fn write_even_coat(coat: Coat, unit: &'static Unit, writer: &mut Writer) {
+    writer.put(&COAT_MIN, coat.min);
+    writer.put(&COAT_MAX, Written { quantity: coat.max, unit });
+}
+
+impl FieldValue for Designation {
+    fn read(text: &str, _: &FieldAbout) -> Result<Self, Fault> {
+        Self::read(text).map_err(|why| Fault::NotUnderstood(why.to_string()))
+    }
+
+    fn write(&self, _: &FieldAbout) -> String {
+        self.to_string()
+    }
+}
+
+/// Fields ask for the class of a bolt.
+impl FieldValue for ToleranceClass {
+    fn read(text: &str, _: &FieldAbout) -> Result<Self, Fault> {
+        Self::read(text).filter(|class| class.is_bolt()).ok_or_else(|| {
+            Fault::NotUnderstood(format!(
+                "“{text}” is no class of a bolt thread; write for example 6g, 6az, 5g6g, or 2A"
+            ))
+        })
+    }
+
+    fn write(&self, _: &FieldAbout) -> String {
+        self.to_string()
+    }
 }
 
 /// The unit in which a thread's diameters are shown, with the decimals its standard prints.

@@ -30,7 +30,17 @@ impl Choice {
 /// const KNOWN: Field<Known> = Field::choice("known", "Steel known by", Known::CHOICES, Known::Grade.key());
 /// const HARDNESS: Field<Hardness> = Field::quantity(..).when(&KNOWN, &[Known::Hardness.key()]);
 /// ```
-#[allow(unused_macros, reason = "until the first calculator uses it")]
+///
+/// For an enum of a lower room it makes the list, and how it is read and written:
+///
+/// ```text
+/// choices! {
+///     const MEASURED: Column {
+///         Local: "local", "At one place, any length";
+///         UpTo5: "batch5", "Batch average, length up to 5 diameters";
+///     }
+/// }
+/// ```
 macro_rules! choices {
     (
         $(#[$doc:meta])*
@@ -69,12 +79,33 @@ macro_rules! choices {
             }
         }
 
-        $crate::calculator::shape::chosen_by_key!($name, Self::from_key);
+        $crate::calculator::chosen_by_key!($name, Self::from_key);
+    };
+    (
+        $(#[$doc:meta])*
+        const $list:ident: $name:ident {
+            $($variant:ident: $key:literal, $label:literal;)+
+        }
+    ) => {
+        $(#[$doc])*
+        const $list: &[$crate::calculator::Choice] = &[$($crate::calculator::Choice::new($key, $label)),+];
+
+        impl $crate::calculator::FieldValue for $name {
+            fn read(
+                text: &str,
+                about: &$crate::calculator::FieldAbout,
+            ) -> Result<Self, $crate::calculator::Fault> {
+                about.chosen(text, |key| match key { $($key => Some(Self::$variant),)+ _ => None })
+            }
+
+            fn write(&self, _: &$crate::calculator::FieldAbout) -> String {
+                match self { $(Self::$variant => $key),+ }.to_owned()
+            }
+        }
     };
 }
 
 /// Lets fields ask for a type of a lower room that has a `key`, given the way back from the key.
-#[allow(unused_macros, reason = "until the first calculator uses it")]
 macro_rules! chosen_by_key {
     ($name:ty, $from_key:expr) => {
         impl $crate::calculator::FieldValue for $name {
@@ -92,7 +123,6 @@ macro_rules! chosen_by_key {
     };
 }
 
-#[allow(unused_imports, reason = "until the first calculator uses them")]
 pub(crate) use {choices, chosen_by_key};
 
 #[cfg(test)]

@@ -4,17 +4,16 @@ use super::{BoltSteel, Input, NutBody, NutSteel};
 use crate::calculator::{Bound, Choice, Example, FieldAbout as Field, HARDNESS, Reader, thread_fields};
 use crate::quantity::{Dimension, Hardness, Length, Quantity, Scale, Shown, Stress, Unit, unit};
 use crate::steel::{Grade, Level};
-use crate::thread::overtap::Allowance;
+use crate::thread::Thread;
 use crate::thread::strength::nut_height::{self, Style};
-use crate::thread::{Thread, undersize};
 
 /// What is asked.
 pub(super) static FIELDS: [Field; 13] = [
-    thread_fields::THREAD,
-    Field::choice("way", "Room for the zinc", &WAYS, "over"),
-    thread_fields::BOLT_CLASS.when("way", &["over"]),
-    thread_fields::ALLOWANCE.when("way", &["over"]),
-    thread_fields::OWN_ALLOWANCE,
+    thread_fields::THREAD.about,
+    thread_fields::WAY.about,
+    thread_fields::BOLT_CLASS_OVER.about,
+    thread_fields::ALLOWANCE_OVER.about,
+    thread_fields::OWN_ALLOWANCE.about,
     Field::choice("bolt_grade", "Bolt", &BOLTS, "8.8").hint("At the least strength of its grade."),
     Field::quantity("bolt_tensile", "Tensile strength of the bolt", &STRESSES, STRESS_BOUND, "800 MPa")
         .when("bolt_grade", &["own"]),
@@ -83,17 +82,12 @@ pub(super) static EXAMPLES: [Example; 7] = [
 
 /// Reads the fields into a typed input.
 pub(super) fn read(reader: &mut Reader<'_>) -> Option<Input> {
-    let way = reader.choice("way", |key| Some(key == "under"));
-    let bolt = thread_fields::read_bolt(reader);
-    let allowance = thread_fields::read_allowance(reader, bolt.map(|(thread, _)| thread));
+    let pair = thread_fields::read_pair(reader);
     let bolt_steel = read_bolt_steel(reader);
     let nut_steel = read_nut_steel(reader);
-    let body = read_body(reader, bolt.map(|(thread, _)| thread));
+    let body = read_body(reader, pair.ok().map(|pair| pair.thread));
     let ends = reader.choice("countersunk", |key| key.parse::<u8>().ok());
-    let (thread, bolt_class) = bolt?;
-    let is_undercut = way?;
-    let (bolt_class, allowance) =
-        if is_undercut { (undersize::CLASS, Allowance::Standard) } else { (bolt_class, allowance?) };
+    let thread_fields::Pair { thread, bolt_class, allowance, .. } = pair.ok()?;
     Some(Input {
         thread,
         bolt_class,
@@ -108,11 +102,6 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Option<Input> {
 const fn of(grade: Grade) -> Choice {
     Choice::new(grade.key(), grade.name())
 }
-
-static WAYS: [Choice; 2] = [
-    Choice::new("over", "Nut tapped over, bolt of its usual class"),
-    Choice::new("under", "Bolt cut under (6az), standard nut"),
-];
 
 static BOLTS: [Choice; 23] = [
     of(Grade::Class4_6),

@@ -1,17 +1,35 @@
-//! The finding, the figures, the working, the notes and the picture of the answer.
+//! The outcome arranged into a report.
 
+use super::working::working;
 use super::{Answer, Input, Method, Outcome};
-use crate::calculator::thread_fields::{Ruler, thickness};
-use crate::calculator::{Bar, Figure, Finding, Mark, Note, Picture, ScaleMark, Section};
+use crate::calculator::thread_fields::{self, Ruler, thickness};
+use crate::calculator::{
+    Bar, Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleMark, Section, Verdict,
+};
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::{Source, document};
 use crate::table::iso_4042_threads;
 use crate::thread::coat_room::{self, NutChoice, Pair};
 use crate::thread::fit::GROWTH;
-use crate::thread::{limits, overtap};
-use crate::working::Working;
+use crate::thread::{Thread, overtap};
 
-pub(super) fn finding(input: &Input, outcome: &Outcome) -> Finding {
+/// The report.
+pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
+    let finding = finding(input, outcome);
+    Report {
+        verdict: Some(Verdict::of(std::slice::from_ref(&finding))),
+        headline: finding.text.clone().into_owned(),
+        figures: figures(input, outcome),
+        sections: vec![tried(input, outcome)],
+        findings: vec![finding],
+        working: working(input, outcome),
+        cautions: vec![Caution::StandardFirst],
+        notes: notes(input),
+        picture: Some(picture(input, outcome)),
+    }
+}
+
+fn finding(input: &Input, outcome: &Outcome) -> Finding {
     let coat = thickness(input.coat, input.coat_unit);
     let Some(first) = outcome.first else {
         let ruler = Ruler::of(input.thread);
@@ -37,13 +55,20 @@ pub(super) fn finding(input: &Input, outcome: &Outcome) -> Finding {
     };
     let Pair { bolt, nut } = first.pair;
     let up_to = thickness(first.thickest, input.coat_unit);
-    let is_stock = outcome.answers.first().copied().flatten() == Some(first);
-    if is_stock {
+    if first.pair == stock_pair(input.thread) {
         let text = format!("A stock pair takes {coat}: bolt {bolt} with nut {nut}, up to {up_to}.");
         return Finding::new(Mark::Met, text, first.source);
     }
     let text = format!("For {coat} order bolts {bolt} with nuts {nut}: they take up to {up_to}.");
     Finding::new(Mark::Condition, text, first.source)
+}
+
+/// What everybody has on the shelf.
+fn stock_pair(thread: Thread) -> Pair {
+    Pair {
+        bolt: thread_fields::usual_bolt_class(thread),
+        nut: NutChoice::ToleranceClass(overtap::standard_class(thread)),
+    }
 }
 
 fn rule_source(input: &Input) -> Source {
@@ -54,7 +79,7 @@ fn rule_source(input: &Input) -> Source {
     }
 }
 
-pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
+fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let ruler = Ruler::of(input.thread);
     let mut figures = Vec::new();
     match outcome.first {
@@ -83,7 +108,7 @@ pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     figures
 }
 
-pub(super) fn tried(input: &Input, outcome: &Outcome) -> Section {
+fn tried(input: &Input, outcome: &Outcome) -> Section {
     let figures = outcome.answers.iter().flatten().map(|answer| {
         let takes = if input.coat.mm() <= answer.thickest.mm() + 1e-9 { "takes it" } else { "too tight" };
         Figure::one(
@@ -96,44 +121,7 @@ pub(super) fn tried(input: &Input, outcome: &Outcome) -> Section {
     Section { title: "Pairs tried, the nearest to stock first".into(), figures: figures.collect() }
 }
 
-pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
-    let mut working = Working::default();
-    for answer in outcome.answers.iter().flatten() {
-        step(input, answer, &mut working);
-    }
-    working
-}
-
-/// How the thickest coat of a pair comes about. A pair whose limits are not known gave no answer.
-fn step(input: &Input, answer: &Answer, working: &mut Working) {
-    let ruler = Ruler::of(input.thread);
-    let Ok(bolt) = limits::bolt(input.thread, answer.pair.bolt) else { return };
-    let meaning = format!("thickest coat for bolt {} in nut {}", answer.pair.bolt, answer.pair.nut);
-    let step = match input.rule {
-        Method::Quarter => working
-            .step("", "t_max", "a / 4", ruler.fine(answer.thickest), answer.source)
-            .published("a", ruler.exact(bolt.allowance()), bolt.deviation.source),
-        Method::Iso4042(_) => {
-            working.table("", "t_max", thickness(answer.thickest, input.coat_unit), answer.source)
-        }
-        Method::Corner(unevenness, coated) => {
-            let nut = match answer.pair.nut {
-                NutChoice::ToleranceClass(class) => limits::nut(input.thread, class),
-                NutChoice::Over(allowance) => overtap::nut(input.thread, allowance).map(|nut| nut.limits),
-            };
-            let Ok(nut) = nut else { return };
-            working
-                .step("", "t_max", "(D2min − d2max) / (4 · (1 + u) · n)", ruler.fine(answer.thickest), GROWTH)
-                .given("D2min", ruler.size(nut.pitch.min))
-                .given("d2max", ruler.size(bolt.pitch.max))
-                .given("u", Shown::plain(unevenness, 3))
-                .given("n", Shown::plain(coated.parts(), 0))
-        }
-    };
-    step.said(meaning);
-}
-
-pub(super) fn notes(input: &Input) -> Vec<Note> {
+fn notes(input: &Input) -> Vec<Note> {
     let mut notes = vec![Note::sourced(
         "A coat within a quarter of the bolt's allowance still passes a GO gauge of basic size (6h, 3A).",
         coat_room::quarter_source(input.thread),
@@ -154,7 +142,7 @@ pub(super) fn notes(input: &Input) -> Vec<Note> {
     notes
 }
 
-pub(super) fn picture(input: &Input, outcome: &Outcome) -> Picture {
+fn picture(input: &Input, outcome: &Outcome) -> Picture {
     let shown = |length: Length| thickness(length, input.coat_unit);
     let bar = |answer: &Answer| Bar {
         label: format!("{} in {}", answer.pair.bolt, answer.pair.nut).into(),

@@ -1,12 +1,15 @@
 //! What the rules say of the fit.
 
-use super::answer::area;
-use super::{Input, Outcome, Way};
-use crate::calculator::thread_fields::{Ruler, allowance_pairs, thickness};
-use crate::calculator::{Finding, Link, Mark};
+use super::super::{Input, Outcome, Way};
+use super::area;
+use crate::calculator::coat_room::{self, CoatRoom};
+use crate::calculator::thread_fields::{self, Ruler, thickness};
+use crate::calculator::thread_strength::ThreadStrength;
+use crate::calculator::{Calculator, Finding, Link, Mark};
 use crate::quantity::Length;
 use crate::source::{common_practice, document};
 use crate::thread::class::BoltPosition;
+use crate::thread::coat_room::Coated;
 use crate::thread::fit::Assembly;
 use crate::thread::overtap::Allowance;
 use crate::thread::{ToleranceClass, fit, undersize};
@@ -59,29 +62,19 @@ fn assembly(input: &Input, outcome: &Outcome) -> Finding {
     if mark == Mark::Met { finding } else { finding.opens(room(input)) }
 }
 
-/// The strength of the pair.
+/// The strength of the pair; its steels are asked.
 fn strength(input: &Input) -> Link {
-    let mut pairs = vec![("thread", input.thread.to_string())];
-    match input.way {
-        Way::Over => {
-            pairs.push(("bolt_class", input.bolt_class.to_string()));
-            pairs.extend(allowance_pairs(input.allowance));
-        }
-        Way::Under => pairs.push(("way", "under".to_owned())),
-    }
-    Link { calculator: "thread-strength", pairs }
+    ThreadStrength::link_with(|writer| thread_fields::write_pair(&input.pair(), writer))
 }
 
 /// The classes that would take the coat.
 fn room(input: &Input) -> Link {
-    Link {
-        calculator: "coat-room",
-        pairs: vec![
-            ("thread", input.thread.to_string()),
-            ("coat", format!("{} µm", (input.coat.max.um() * 10.0).round() / 10.0)),
-            ("spread", format!("{} %", input.coat.unevenness * 100.0)),
-        ],
-    }
+    CoatRoom::link(&coat_room::Input {
+        thread: input.thread,
+        coat: input.coat.max,
+        coat_unit: input.coat_unit,
+        rule: coat_room::Method::Corner(input.coat.unevenness, Coated::Bolt),
+    })
 }
 
 /// Small and fine threads are outside hot-dip.

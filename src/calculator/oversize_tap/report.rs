@@ -1,19 +1,60 @@
-//! The figures, the working, the notes and the picture of the answer.
+//! The outcome arranged into a report.
 
-use super::{Input, Outcome, Way};
+use super::{Input, Outcome, Way, working};
 use crate::calculator::thread_fields::{Ruler, thickness};
-use crate::calculator::{Figure, Note, Picture, Section, ThreadCorner};
+use crate::calculator::{Caution, Figure, Note, Picture, Report, Section, ThreadCorner, Verdict};
 use crate::quantity::{Area, Length, Quantity, Shown, Unit, unit};
-use crate::source::{Source, document};
+use crate::source::document;
 use crate::table::iso_10684_annex_a;
-use crate::thread::fit::{self, Corner, Diameter};
+use crate::thread::fit::{self, Assembly, Corner};
 use crate::thread::limits::Limits;
+use crate::thread::overtap::Allowance;
 use crate::thread::{Thread, undersize};
-use crate::working::Working;
 
-const ADDITION: Source = document::ARITHMETIC.computed("sums and differences of limits");
+mod finding;
 
-pub(super) fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
+/// The report.
+pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
+    let ruler = Ruler::of(input.thread);
+    let findings = finding::all(input, outcome);
+    Report {
+        verdict: Some(Verdict::of(&findings)),
+        headline: headline(input, outcome, ruler),
+        figures: figures(input, outcome, ruler),
+        sections: sections(input, outcome, ruler),
+        findings,
+        working: working::working(input, outcome, ruler),
+        cautions: vec![Caution::StandardFirst],
+        notes: notes(input),
+        picture: Some(picture(input, outcome)),
+    }
+}
+
+fn headline(input: &Input, outcome: &Outcome, ruler: Ruler) -> String {
+    let thickest = thickness(outcome.fit.thickest_even, input.coat_unit);
+    let pitch = outcome.nut.limits.pitch;
+    let (min, max) = (ruler.size(pitch.min).digits(), ruler.size(pitch.max));
+    let what = match input.way {
+        Way::Over => format!("Tap the {} nut to a pitch diameter of {min} to {max}", input.thread),
+        Way::Under => {
+            let bolt = outcome.fit.bare.pitch;
+            format!(
+                "Cut the {} bolt to a pitch diameter of {} to {} before the coat",
+                input.thread,
+                ruler.size(bolt.min).digits(),
+                ruler.size(bolt.max)
+            )
+        }
+    };
+    let goes = match outcome.fit.assembly {
+        Assembly::Assembles => "goes together",
+        Assembly::OnlyEven => "goes together if it is even",
+        Assembly::Binds => "does not always go together",
+    };
+    format!("{what}; the coat stated {goes}. An even coat of at most {thickest} assembles.")
+}
+
+fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
     let fit = &outcome.fit;
     let range = |symbol, name, limits: Limits| {
         Figure::range(symbol, name, ruler.size(limits.min), ruler.size(limits.max))
@@ -61,7 +102,7 @@ pub(super) fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Fig
     figures
 }
 
-pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
+fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
     let fit = &outcome.fit;
     let range = |symbol, name, limits: Limits| {
         Figure::range(symbol, name, ruler.size(limits.min), ruler.size(limits.max))
@@ -72,7 +113,7 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
         Section {
             title: format!("Nut {}: tap and gauge to", nut_class(input)).into(),
             figures: vec![
-                one("D", "Major diameter, least", nut.major_min),
+                one("D", "Major diameter, minimum", nut.major_min),
                 range("D2", "Pitch diameter", nut.pitch).source(nut.pitch_tolerance.source),
                 range("D1", "Minor diameter", nut.minor).source(nut.minor_tolerance.source),
                 one("EI", "Above the basic size", nut.deviation.value).source(nut.deviation.source),
@@ -83,7 +124,7 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
             figures: vec![
                 range("d", "Major diameter", bare.major).source(bare.major_tolerance.source),
                 range("d2", "Pitch diameter", bare.pitch).source(bare.pitch_tolerance.source),
-                one("d1", "Minor diameter, greatest", bare.minor_max),
+                one("d1", "Minor diameter, maximum", bare.minor_max),
                 one("es", "Below the basic size", bare.allowance()).source(bare.deviation.source),
             ],
         },
@@ -92,7 +133,7 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
             figures: vec![
                 range("d", "Major diameter", coated.major),
                 range("d2", "Pitch diameter", coated.pitch),
-                one("d1", "Minor diameter, greatest", coated.minor_max),
+                one("d1", "Minor diameter, maximum", coated.minor_max),
             ],
         },
         Section {
@@ -152,119 +193,13 @@ fn reduced_loads(input: &Input) -> Option<Section> {
 fn nut_class(input: &Input) -> String {
     let standard = if input.thread.is_metric() { "6H" } else { "2B" };
     match input.allowance {
-        crate::thread::overtap::Allowance::Own(_) => format!("{standard} with own allowance"),
-        crate::thread::overtap::Allowance::Standard => standard.to_owned(),
+        Allowance::Own(_) => format!("{standard} with own allowance"),
+        Allowance::Standard => standard.to_owned(),
         other => other.to_string(),
     }
 }
 
-pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working {
-    let fit = &outcome.fit;
-    let (nut, bare) = (fit.nut, fit.bare);
-    let growth = fit::GROWTH;
-    let widest = input.coat.max * (1.0 + input.coat.unevenness);
-    let mut working = Working::default();
-    working
-        .step(
-            "greatest pitch diameter of the bolt before the coat",
-            "d2max",
-            "d2 − a",
-            ruler.size(bare.pitch.max),
-            ADDITION,
-        )
-        .given("d2", ruler.size(input.thread.pitch_diameter()))
-        .published("a", ruler.exact(bare.allowance()), bare.deviation.source);
-    working
-        .step("least pitch diameter of the nut", "D2min", "D2 + EI", ruler.size(nut.pitch.min), ADDITION)
-        .given("D2", ruler.size(input.thread.pitch_diameter()))
-        .published("EI", ruler.exact(nut.deviation.value), nut.deviation.source);
-    working
-        .step(
-            "greatest pitch diameter of the nut",
-            "D2max",
-            "D2min + TD2",
-            ruler.size(nut.pitch.max),
-            ADDITION,
-        )
-        .given("D2min", ruler.size(nut.pitch.min))
-        .published("TD2", ruler.exact(nut.pitch_tolerance.value), nut.pitch_tolerance.source);
-    working
-        .step("greatest coat on the flanks", "t_flank", "t · (1 + u)", ruler.fine(widest), ADDITION)
-        .given("t", ruler.fine(input.coat.max))
-        .given("u", Shown::plain(input.coat.unevenness, 3));
-    working
-        .step(
-            "greatest pitch diameter of the bolt after the coat",
-            "d2c",
-            "d2max + 4 · t_flank",
-            ruler.size(fit.coated.pitch.max),
-            growth,
-        )
-        .given("d2max", ruler.size(bare.pitch.max))
-        .given("t_flank", ruler.fine(widest));
-    working
-        .step(
-            "greatest major diameter of the bolt after the coat",
-            "d_c",
-            "d_max + 2 · t",
-            ruler.size(fit.coated.major.max),
-            growth,
-        )
-        .given("d_max", ruler.size(bare.major.max))
-        .given("t", ruler.fine(input.coat.max));
-    working
-        .step(
-            "clearance on the pitch diameter at the worst corner",
-            "c2",
-            "D2min − d2c",
-            ruler.size(fit.pitch.min),
-            ADDITION,
-        )
-        .given("D2min", ruler.size(nut.pitch.min))
-        .given("d2c", ruler.size(fit.coated.pitch.max));
-    thickest(&mut working, outcome, ruler);
-    if input.way == Way::Under {
-        undercut_area(&mut working, input, outcome, ruler);
-    }
-    working
-}
-
-/// The thickest even coat, on the diameter that sets it.
-fn thickest(working: &mut Working, outcome: &Outcome, ruler: Ruler) {
-    let fit = &outcome.fit;
-    let (formula, nut, bolt) = match fit.governs {
-        Diameter::Pitch => {
-            ("(D2min − d2max) / 4", ("D2min", fit.nut.pitch.min), ("d2max", fit.bare.pitch.max))
-        }
-        Diameter::Major => {
-            ("(D_min − d_max) / 2", ("D_min", fit.nut.major_min), ("d_max", fit.bare.major.max))
-        }
-        Diameter::Minor => {
-            ("(D1min − d1max) / 2", ("D1min", fit.nut.minor.min), ("d1max", fit.bare.minor_max))
-        }
-    };
-    working
-        .step("", "t_even", formula, ruler.fine(fit.thickest_even), fit::GROWTH)
-        .said(format!("thickest even coat, set by the {}", fit.governs.name()))
-        .given(nut.0, ruler.size(nut.1))
-        .given(bolt.0, ruler.size(bolt.1));
-}
-
-fn undercut_area(working: &mut Working, input: &Input, outcome: &Outcome, ruler: Ruler) {
-    let Ok(bolt) = undersize::bolt(input.thread) else { return };
-    working
-        .step(
-            "stress area of the bolt cut under",
-            "As",
-            "π / 4 · ((d2az + d3az) / 2)^2",
-            area(outcome.stress_area, input.thread),
-            undersize::STRESS_AREA,
-        )
-        .given("d2az", ruler.size(bolt.pitch_diameter))
-        .given("d3az", ruler.size(bolt.root_diameter));
-}
-
-pub(super) fn notes(input: &Input) -> Vec<Note> {
+fn notes(input: &Input) -> Vec<Note> {
     let mut notes = vec![
         Note::sourced(
             "A coat t on flanks of 60° widens the pitch diameter by 4 t, the major and minor diameter by 2 t.",
@@ -294,7 +229,7 @@ pub(super) fn notes(input: &Input) -> Vec<Note> {
     notes
 }
 
-pub(super) fn picture(input: &Input, outcome: &Outcome) -> Picture {
+fn picture(input: &Input, outcome: &Outcome) -> Picture {
     let corners = fit::corners(outcome.fit.bare, input.coat, outcome.fit.nut);
     let labels = ["worst", "nominal", "best"];
     Picture::ThreadFit {
