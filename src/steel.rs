@@ -11,6 +11,7 @@ pub mod hardness;
 pub mod load;
 pub mod pairing;
 mod state;
+pub mod structural;
 pub mod tempering;
 
 pub use grade::{Grade, Properties, UnknownGrade};

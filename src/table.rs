@@ -4,6 +4,7 @@
 //! nothing. A cell that was looked for and not found is `None`, and asking for it is a
 //! [`Refusal`] that names the document to open.
 
+pub mod aisc_360;
 pub mod asme_b18_2_1;
 pub mod asme_b18_2_2;
 pub mod asme_b18_2_6;
@@ -13,13 +14,16 @@ pub mod astm_a143;
 pub mod astm_a153;
 pub mod astm_a153_sampling;
 pub mod astm_a193;
+pub mod astm_a193_pairing;
 pub mod astm_a194;
 pub mod astm_a194_loads;
 pub mod astm_a307;
 pub mod astm_a354;
+pub mod astm_a354_pairing;
 pub mod astm_a449;
 pub mod astm_a563;
 pub mod astm_a563_grades;
+pub mod astm_a563_pairing;
 pub mod astm_a563_proof;
 pub mod astm_a563m;
 pub mod astm_a574;
@@ -34,10 +38,15 @@ pub mod astm_f1941;
 pub mod astm_f2329;
 pub mod astm_f2329_sampling;
 pub mod astm_f3125;
+pub mod astm_f3125_assembly;
+pub mod astm_f3125_coatings;
+pub mod astm_f3125_pairing;
 pub mod astm_f436;
 pub mod bolt_load;
 pub mod coat_class;
+pub mod en_14399;
 pub mod en_14399_loads;
+pub mod en_14399_pairing;
 pub mod hotdip_process;
 pub mod iso_10684;
 pub mod iso_10684_annex_a;
@@ -58,6 +67,7 @@ pub mod iso_898_1;
 pub mod iso_898_1_loads;
 pub mod iso_898_2;
 pub mod iso_898_2_loads;
+pub mod iso_898_2_pairing;
 pub mod iso_9223;
 pub mod iso_9224;
 pub mod iso_965_1;
@@ -66,11 +76,15 @@ pub mod iso_965_5;
 pub mod mechanical_process;
 pub mod nut_grade;
 pub mod nut_style;
+pub mod pairing;
 pub mod practice;
+pub mod rcsc;
 pub mod sae_j417;
 pub mod sae_j429;
+pub mod sae_j429_pairing;
 pub mod sae_j995;
 pub mod steel_row;
+pub mod structural;
 
 use std::fmt;
 

@@ -43,6 +43,8 @@ documents! {
     ISO_14657: "ISO 14657", "zinc-coated steel for the reinforcement of concrete";
     EN_12501: "EN 12501", "corrosion likelihood in soil";
     EN_12502_3: "EN 12502-3", "corrosion of galvanized steel in water systems";
+    EN_14399_1: "EN 14399-1", "preloaded structural bolting, general requirements";
+    EN_14399_2: "EN 14399-2:2015", "preloaded structural bolting, suitability for preloading";
     EN_14399_3: "EN 14399-3", "preloaded structural bolting, system HR";
     EN_14399_4: "EN 14399-4", "preloaded structural bolting, system HV";
     EN_1995_1_1: "EN 1995-1-1", "timber structures, corrosion of fasteners";
@@ -106,6 +108,8 @@ documents! {
     ASME_B94_9: "ASME B94.9", "taps";
     FED_STD_H28: "FED-STD-H28/2B", "unified threads for federal services";
 
+    AISC_360: "AISC 360", "structural steel buildings";
+    RCSC: "RCSC Specification", "structural joints with high-strength bolts";
     ASTM_A123: "ASTM A123/A123M", "hot-dip galvanized iron and steel products";
     ASTM_A143: "ASTM A143/A143M", "safeguarding against embrittlement of hot-dip galvanized steel";
     ASTM_A153: "ASTM A153/A153M-16", "hot-dip zinc on iron and steel hardware";

@@ -36,8 +36,13 @@ pub fn bolt(grade: Grade, diameter: Length) -> Result<BoltStrength, Refusal> {
 const BD_PROOF_TO: Length = Length::from_inch(2.5 + 1e-6);
 
 fn printed(grade: Grade) -> Option<Printed> {
+    if grade == Grade::A574 { Some(Printed::A574) } else { property_class(grade).map(Printed::Iso898_1) }
+}
+
+/// The property class of a bolt of ISO 898-1.
+pub fn property_class(grade: Grade) -> Option<PropertyClass> {
     use PropertyClass::*;
-    let class = match grade {
+    Some(match grade {
         Grade::Class4_6 => Class4_6,
         Grade::Class4_8 => Class4_8,
         Grade::Class5_6 => Class5_6,
@@ -47,10 +52,8 @@ fn printed(grade: Grade) -> Option<Printed> {
         Grade::Class9_8 => Class9_8,
         Grade::Class10_9 => Class10_9,
         Grade::Class12_9 | Grade::Class12_9Underlined => Class12_9,
-        Grade::A574 => return Some(Printed::A574),
         _ => return None,
-    };
-    Some(Printed::Iso898_1(class))
+    })
 }
 
 /// The grade of a nut as the tables of proof loads name it.

@@ -1,48 +1,135 @@
-//! Which nut the standards ask for on a zinc-coated bolt, by the bolt's grade.
+//! Which nut the standards put on a bolt, by the bolt's grade, its size, and whether it is zinc-coated.
+//!
+//! Data only: whether a nut on an order will do is for a rule to say.
 
-use super::Grade;
-use crate::source::{Source, document};
+use super::{Grade, load};
+use crate::quantity::Length;
+use crate::source::Source;
+use crate::table::nut_grade::NutGrade;
+use crate::table::nut_style::Style;
+use crate::table::pairing::{Bolt, Finish, Nut, Pairing, Washer};
+use crate::table::{
+    Refusal, astm_a193_pairing, astm_a194_loads, astm_a354_pairing, astm_a563_pairing, astm_a563_proof,
+    astm_f3125_pairing, en_14399_pairing, iso_898_2_loads, iso_898_2_pairing, sae_j429_pairing,
+};
 
-/// What a standard asks for.
+/// A bolt that wants a nut.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Pairing {
-    /// In words.
-    pub nut: &'static str,
-    /// The grades among those known here that would do.
-    pub grades: &'static [Grade],
+pub struct Asked {
+    /// Its grade.
+    pub grade: Grade,
+    /// Nominal diameter.
+    pub diameter: Length,
+    /// Whether its thread is coarse; matters for metric nuts only.
+    pub is_coarse: bool,
+    /// Whether the nut is tapped over for its zinc.
+    pub is_zinc_coated: bool,
+}
+
+/// The nuts that the standards put on a bolt.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Nuts {
+    /// The nut to order: the one recommended, or the least that will do.
+    pub nut: Nut,
+    /// Others that may stand for it.
+    pub also: Vec<Nut>,
+    /// The washer, where the document names one.
+    pub washer: Option<Washer>,
     /// The document.
     pub source: Source,
 }
 
-/// The nut for a zinc-coated bolt of this grade; `None` where no rule is known here.
-pub fn nut_for(bolt: Grade) -> Option<Pairing> {
-    use Grade::*;
-    let of_class =
-        |nut, grades| Some(Pairing { nut, grades, source: document::ISO_898_2.memory("pairing of classes") });
-    match bolt {
-        Class4_6 | Class4_8 | Class5_6 | Class5_8 => {
-            of_class("class 5 or higher", &[Nut5, Nut6, Nut8, Nut10, Nut12])
-        }
-        Class6_8 => of_class("class 6 or higher", &[Nut6, Nut8, Nut10, Nut12]),
-        Class8_8 => of_class("class 8 or higher", &[Nut8, Nut10, Nut12]),
-        Class9_8 => of_class("class 9 or higher", &[Nut10, Nut12]),
-        Class10_9 => of_class("class 10 or higher", &[Nut10, Nut12]),
-        Class12_9 | Class12_9Underlined => of_class("class 12", &[Nut12]),
-        A325 => Some(Pairing {
-            nut: "ASTM A563 DH or A194 2H, heavy hex",
-            grades: &[A563Dh, A194Grade2H],
-            source: document::ASTM_F3125.memory("nuts for hot-dip and mechanically galvanized A325"),
-        }),
-        A449 | A354Bc | A354Bd => Some(Pairing {
-            nut: "ASTM A563 DH or A194 2H, heavy hex",
-            grades: &[A563Dh, A194Grade2H],
-            source: document::ASTM_A563.memory("Appendix X1, zinc-coated nuts"),
-        }),
-        A193B7 => Some(Pairing {
-            nut: "ASTM A194 2H, heavy hex",
-            grades: &[A194Grade2H],
-            source: document::ASTM_A193.memory("nuts"),
-        }),
-        _ => None,
+/// The nuts for a bolt.
+///
+/// # Errors
+/// A blank naming the bolt's own document where no rule is known here.
+pub fn nuts(asked: Asked) -> Result<Nuts, Refusal> {
+    let blank = || {
+        let how = if asked.is_zinc_coated { "a zinc-coated" } else { "a" };
+        Refusal::blank(
+            &format!("the nut for {how} bolt of {}", asked.grade.name()),
+            asked.grade.document().memory("nuts"),
+        )
+    };
+    let bolt = bolt(asked.grade).ok_or_else(blank)?;
+    if let Bolt::Iso898_1(class) = bolt {
+        return metric(asked, iso_898_2_pairing::least_class(class)).ok_or_else(|| {
+            let what = format!("the nut for a bolt of {} of this size", asked.grade.name());
+            Refusal::blank(&what, iso_898_2_pairing::SOURCE)
+        });
+    }
+    let finish = if asked.is_zinc_coated { Finish::ZincCoated } else { Finish::Plain };
+    TABLES
+        .iter()
+        .flat_map(|rows| rows.iter())
+        .find(|row| {
+            row.bolt == bolt
+                && (row.finish == finish || row.finish == Finish::Any)
+                && row.sizes.hold(asked.diameter)
+        })
+        .map(from_row)
+        .ok_or_else(blank)
+}
+
+/// What the bolts' own standards say comes before the chart of ASTM A563.
+static TABLES: [&[Pairing]; 6] = [
+    astm_f3125_pairing::ROWS,
+    astm_a354_pairing::ROWS,
+    astm_a193_pairing::ROWS,
+    sae_j429_pairing::ROWS,
+    en_14399_pairing::ROWS,
+    astm_a563_pairing::ROWS,
+];
+
+fn from_row(row: &Pairing) -> Nuts {
+    let mut also = row.also.to_vec();
+    // ASTM A563: A194 2H may stand for DH.
+    let dh = Nut { grade: NutGrade::A563(astm_a563_proof::Grade::Dh), style: Style::HeavyHex };
+    let two_h = Nut { grade: NutGrade::A194(astm_a194_loads::Grade::Grade2H), style: Style::HeavyHex };
+    if row.nuts().any(|nut| nut == dh) && !also.contains(&two_h) {
+        also.push(two_h);
+    }
+    Nuts { nut: row.nut, also, washer: row.washer, source: row.source }
+}
+
+/// The least class and every higher one, in the styles in which they exist for this thread.
+fn metric(asked: Asked, (least, source): (iso_898_2_loads::PropertyClass, Source)) -> Option<Nuts> {
+    let mut found = iso_898_2_pairing::FULL_LOAD
+        .into_iter()
+        .skip_while(|class| *class != least)
+        .flat_map(|class| [Style::Regular, Style::High].map(|style| (class, style)))
+        .filter(|(class, style)| {
+            iso_898_2_pairing::exists(*class, *style, asked.diameter.mm(), asked.is_coarse) == Some(true)
+        })
+        .map(|(class, style)| Nut { grade: NutGrade::Iso898_2(class), style });
+    Some(Nuts { nut: found.next()?, also: found.collect(), washer: None, source })
+}
+
+/// The bolt as the tables of nuts name it; `None` where none of them does.
+pub fn bolt(grade: Grade) -> Option<Bolt> {
+    Some(match grade {
+        Grade::J429Grade1 => Bolt::J429Grade1,
+        Grade::J429Grade2 => Bolt::J429Grade2,
+        Grade::J429Grade5 => Bolt::J429Grade5,
+        Grade::J429Grade8 => Bolt::J429Grade8,
+        Grade::A307 => Bolt::A307A,
+        Grade::A449 => Bolt::A449,
+        Grade::A354Bc => Bolt::A354Bc,
+        Grade::A354Bd => Bolt::A354Bd,
+        Grade::A325 => Bolt::A325,
+        Grade::A490 => Bolt::A490,
+        Grade::A193B7 => Bolt::A193B7,
+        _ => Bolt::Iso898_1(load::property_class(grade)?),
+    })
+}
+
+impl Nuts {
+    /// Whether a nut of this grade would do, in the style given; without a style, in any.
+    ///
+    /// `None` where the tables do not know the grade at all.
+    pub fn takes(&self, grade: Grade, style: Option<Style>) -> Option<bool> {
+        let grade = load::nut(grade).ok()?;
+        let fits = |nut: &Nut| nut.grade == grade && style.is_none_or(|style| style == nut.style);
+        Some(fits(&self.nut) || self.also.iter().any(fits))
     }
 }

@@ -98,6 +98,11 @@ impl Sizes {
         Self { from: Some((Length::from_mm(from), false)), to: Some(Length::from_mm(to)), inch: false }
     }
 
+    /// From one size to another in millimetres, both belonging to it.
+    pub const fn from_to_mm(from: f64, to: f64) -> Self {
+        Self { from: Some((Length::from_mm(from), true)), to: Some(Length::from_mm(to)), inch: false }
+    }
+
     /// From one size to another in inches, both belonging to it.
     pub const fn from_to_inch(from: f64, to: f64) -> Self {
         Self { from: Some((Length::from_inch(from), true)), to: Some(Length::from_inch(to)), inch: true }

@@ -1,12 +1,13 @@
 //! What the rules say of the strength.
 
 use super::answer::force;
-use super::{BoltSteel, Input, NutSteel, Outcome};
+use super::{BoltSteel, Input, NutBody, NutSteel, Outcome};
 use crate::calculator::{Finding, Mark};
 use crate::quantity::Shown;
 use crate::source::document;
-use crate::steel::pairing;
+use crate::steel::pairing::{self, Asked};
 use crate::table::iso_10684_annex_a;
+use crate::thread::overtap::Allowance;
 use crate::thread::strength::{Failure, MODEL};
 use crate::thread::{load, undersize};
 
@@ -97,23 +98,33 @@ fn mating(input: &Input) -> Option<Finding> {
     })
 }
 
-/// The nut that the standards ask for on a zinc-coated bolt of this grade.
+/// The nut that the standards put on a bolt of this grade.
 fn pairing_rule(input: &Input) -> Option<Finding> {
-    let BoltSteel::Grade(bolt) = input.bolt else { return None };
-    let Some(rule) = pairing::nut_for(bolt) else {
-        return Some(Finding::new(
-            Mark::Note,
-            format!("Which nut goes with a zinc-coated bolt of {} is not known here; open it.", bolt.name()),
-            bolt.document().memory("nuts"),
-        ));
+    let BoltSteel::Grade(grade) = input.bolt else { return None };
+    let asked = Asked {
+        grade,
+        diameter: input.thread.diameter(),
+        is_coarse: input.thread.has_coarse_loads(),
+        is_zinc_coated: input.allowance != Allowance::Standard,
     };
-    let text = format!("On a zinc-coated bolt of {} put a nut of {}.", bolt.name(), rule.nut);
+    let nuts = match pairing::nuts(asked) {
+        Ok(nuts) => nuts,
+        Err(refusal) => return Some(Finding::new(Mark::Note, format!("{refusal}."), refusal.source())),
+    };
+    let style = match input.body {
+        NutBody::Style(style) => Some(style.of_loads()),
+        NutBody::Own(..) => None,
+    };
+    let bolt = if asked.is_zinc_coated { "a zinc-coated bolt" } else { "a bolt" };
+    let text =
+        format!("On {bolt} of {} put a nut of {}, {}", grade.name(), nuts.nut.grade, nuts.nut.style.name());
+    let text = if nuts.also.is_empty() { format!("{text}.") } else { format!("{text}, or a stronger one.") };
     let mark = match input.nut {
-        NutSteel::Grade(nut) if rule.grades.contains(&nut) => Mark::Met,
-        NutSteel::Grade(_) => Mark::Condition,
         NutSteel::Level(_) => Mark::Note,
+        NutSteel::Grade(nut) if nuts.takes(nut, style) == Some(true) => Mark::Met,
+        NutSteel::Grade(_) => Mark::Condition,
     };
-    Some(Finding::new(mark, text, rule.source))
+    Some(Finding::new(mark, text, nuts.source))
 }
 
 /// Loads that a standard lowers.

@@ -1,0 +1,31 @@
+//! What the standards ask of structural assemblies, by the bolt's grade: data for the rules that judge.
+
+use super::Grade;
+use crate::process::Process;
+use crate::table::structural::{Bolt, Coating, Requirement};
+use crate::table::{astm_f3125_assembly, astm_f3125_coatings, en_14399, rcsc};
+
+/// The structural bolt of this grade; `None` for a grade that is none.
+pub fn bolt(grade: Grade) -> Option<Bolt> {
+    match grade {
+        Grade::A325 => Some(Bolt::A325),
+        Grade::A490 => Some(Bolt::A490),
+        _ => None,
+    }
+}
+
+/// What its document says of a coating by this process.
+pub fn coating(bolt: Bolt, process: Process) -> Option<&'static Coating> {
+    [astm_f3125_coatings::ROWS, en_14399::COATINGS]
+        .into_iter()
+        .flatten()
+        .find(|row| row.bolts.contains(&bolt) && row.process == process)
+}
+
+/// What is asked of its assembly when it is coated by this process, topic by topic.
+pub fn requirements(bolt: Bolt, process: Process) -> impl Iterator<Item = &'static Requirement> {
+    [astm_f3125_assembly::ROWS, en_14399::ROWS, rcsc::ROWS]
+        .into_iter()
+        .flatten()
+        .filter(move |row| row.holds(bolt, process))
+}

@@ -1,0 +1,63 @@
+//! EN 14399: coatings and requirements of preloaded structural assemblies, as far as the public copies
+//! show them.
+
+use super::structural::Allowed::{self, *};
+use super::structural::Bolt::{self, *};
+use super::structural::Topic::{self, *};
+use super::structural::{Coating, Requirement};
+use crate::process::Process::{self, *};
+use crate::source::{Source, document};
+
+const PART_3_4: Source = document::EN_14399_3.memory("and -4, coatings");
+
+/// The coatings: hot-dip by ISO 10684; what else is agreed is not listed.
+pub static COATINGS: &[Coating] = &[
+    coating(HotDip, Yes, "ISO 10684"),
+    coating(Mechanical, NotListed, ""),
+    coating(Electroplated, NotListed, ""),
+];
+
+/// The requirements.
+pub static ROWS: &[Requirement] = &[
+    row(
+        MatchedLot,
+        &[],
+        "Order bolt, nut and washer from one maker, who also controls coating and lubricant.",
+        document::EN_14399_4.read("introduction"),
+    ),
+    row(
+        Tapping,
+        &[HotDip],
+        "Dip the nuts before they are threaded; do not thread them again.",
+        document::EN_14399_2.read("5.1 to 5.3"),
+    ),
+    row(
+        OneProcess,
+        BOTH,
+        "Choose coats of bolt, nut and washer that go together and resist corrosion alike.",
+        document::EN_14399_2.read("5.1 to 5.3"),
+    ),
+    row(
+        Lubricant,
+        BOTH,
+        "Leave the lubricant to the maker of the assembly; add none.",
+        document::EN_14399_3.memory("lubrication"),
+    ),
+    row(
+        Washer,
+        &[],
+        "Put an EN 14399-5 washer under the nut only, or an EN 14399-6 washer on either side.",
+        document::EN_14399_1.read("Table 1, systems of bolt, nut and washer"),
+    ),
+];
+
+const HR_AND_HV: &[Bolt] = &[Hr, Hv];
+const BOTH: &[Process] = &[HotDip, Mechanical];
+
+const fn coating(process: Process, allowed: Allowed, order: &'static str) -> Coating {
+    Coating { bolts: HR_AND_HV, process, allowed, order, class: None, source: PART_3_4 }
+}
+
+const fn row(topic: Topic, processes: &'static [Process], text: &'static str, source: Source) -> Requirement {
+    Requirement { topic, bolts: HR_AND_HV, processes, text, source }
+}

@@ -1,0 +1,38 @@
+//! SAE J429: the nuts of its bolts. Grades 5.2 and 8.2 were looked for and not found.
+
+use super::astm_a194_loads::Grade::Grade2H;
+use super::astm_a563_proof::Grade::{A, Dh};
+use super::nut_grade::NutGrade;
+use super::nut_style::Style::{HeavyHex, Hex};
+use super::pairing::Bolt::{self, *};
+use super::pairing::Finish::{self, *};
+use super::pairing::{Nut, Pairing};
+use super::sae_j995::Grade::{self, *};
+use super::steel_row::Sizes;
+use crate::source::{Source, document};
+
+const READ: Source = document::SAE_J995.read("nuts for SAE J429 bolts");
+const MEMORY: Source = document::SAE_J995.memory("nuts for SAE J429 bolts");
+/// Grade 5 has the strength of A449, so that a tapped-over nut is taken as for that.
+const AS_A449: Source = document::ASTM_A449.memory("nuts for zinc-coated bolts of the same strength");
+
+/// The rows; a grade comes first with the row that says most of its finish.
+pub static ROWS: &[Pairing] = &[
+    row(J429Grade1, Any, j995(Grade2), &[A563_A], MEMORY),
+    row(J429Grade2, Any, j995(Grade2), &[A563_A], MEMORY),
+    row(J429Grade5, ZincCoated, A563_DH, &[A194_2H], AS_A449),
+    row(J429Grade5, Any, j995(Grade5), &[], READ),
+    row(J429Grade8, Any, j995(Grade8), &[], READ),
+];
+
+const A563_A: Nut = Nut { grade: NutGrade::A563(A), style: Hex };
+const A563_DH: Nut = Nut { grade: NutGrade::A563(Dh), style: HeavyHex };
+const A194_2H: Nut = Nut { grade: NutGrade::A194(Grade2H), style: HeavyHex };
+
+const fn j995(grade: Grade) -> Nut {
+    Nut { grade: NutGrade::J995(grade), style: Hex }
+}
+
+const fn row(bolt: Bolt, finish: Finish, nut: Nut, also: &'static [Nut], source: Source) -> Pairing {
+    Pairing { bolt, finish, sizes: Sizes::from_to_inch(0.25, 1.5), nut, also, washer: None, source }
+}
