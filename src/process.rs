@@ -18,7 +18,7 @@ impl Process {
     pub const ALL: [Self; 3] = [Self::HotDip, Self::Mechanical, Self::Electroplated];
 
     /// Stable key for links.
-    pub fn key(self) -> &'static str {
+    pub const fn key(self) -> &'static str {
         match self {
             Self::HotDip => "kettle",
             Self::Mechanical => "barrel",

@@ -1,14 +1,12 @@
 //! What the calculators of the steel room share: asking for a grade, and showing a conversion.
 
-use super::{Choice, Figure};
-use crate::quantity::{Length, Shown, unit};
+use super::{Bound, Choice, Field, Figure, Missed, Reader, Writer, chosen_by_key};
+use crate::quantity::{Length, Shown, Unit, unit};
 use crate::steel::{Converted, Grade, Level, Measure, Properties};
 use crate::working::Working;
 
-use super::Bound;
-
 /// Every grade as a choice, under its key.
-pub(super) static GRADES: [Choice; Grade::ALL.len()] = {
+static GRADES: [Choice; Grade::ALL.len()] = {
     let mut choices = [Choice::new("", ""); Grade::ALL.len()];
     let mut at = 0;
     while at < choices.len() {
@@ -22,11 +20,36 @@ pub(super) static GRADES: [Choice; Grade::ALL.len()] = {
     choices
 };
 
-/// The nominal diameters that are admitted; each grade has its own range within.
-pub(super) const DIAMETERS: Bound = Bound::PositiveTo(
-    Shown { number: 200.0, unit: &unit::MM, decimals: 0 },
-    "no standard named here covers thicker threads",
+chosen_by_key!(Grade, Self::of_key);
+
+/// The grade.
+pub(super) const GRADE: Field<Grade> = Field::choice("grade", "Grade", &GRADES, Grade::Class10_9.key());
+
+/// The nominal diameter; each grade has its own range within.
+pub(super) const DIAMETER: Field<Length> = Field::quantity(
+    "diameter",
+    "Nominal diameter",
+    &LENGTHS,
+    Bound::PositiveTo(
+        Shown { number: 200.0, unit: &unit::MM, decimals: 0 },
+        "no standard named here covers thicker threads",
+    ),
+    "20 mm",
 );
+
+static LENGTHS: [&Unit; 2] = [&unit::MM, &unit::INCH];
+
+/// A grade at its nominal diameter.
+pub(super) fn read_grade(reader: &mut Reader<'_>) -> Result<(Grade, Length), Missed> {
+    let (grade, diameter) = (reader.get(&GRADE), reader.get(&DIAMETER));
+    Ok((grade?, diameter?))
+}
+
+/// Writes what [`read_grade`] reads.
+pub(super) fn write_grade(grade: Grade, diameter: Length, writer: &mut Writer) {
+    writer.put(&GRADE, grade);
+    writer.put(&DIAMETER, diameter);
+}
 
 /// The symbol of a measure in a formula.
 fn symbol(level: Level) -> &'static str {
@@ -85,9 +108,4 @@ pub(super) fn properties(properties: &Properties) -> Vec<Figure> {
         );
     }
     figures
-}
-
-/// A diameter as it is written back into a link.
-pub(super) fn written(diameter: Length) -> String {
-    format!("{} mm", diameter.mm())
 }

@@ -2,8 +2,9 @@
 
 use super::{Input, Known, Outcome};
 use crate::calculator::steel_fields;
+use crate::calculator::tempering::TemperingMargin;
 use crate::calculator::{
-    Caution, Figure, Finding, Link, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
+    Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
 };
 use crate::coat::Process;
 use crate::quantity::{Hardness, Quantity, Scale, unit};
@@ -19,10 +20,9 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let steel = &outcome.steel;
     let mut findings: Vec<Finding> = sorted(steel, input.process);
     if let (Process::HotDip, Known::Grade(grade, diameter)) = (input.process, input.steel) {
-        let pairs = vec![("grade", grade.key().to_owned()), ("diameter", steel_fields::written(diameter))];
         let text = "Hydrogen is one question; whether the bath takes the temper away is another";
         let heat = Finding::new(Mark::Note, text, tempering::NO_RETEST_SOURCE);
-        findings.push(heat.opens(Link { calculator: "tempering", pairs }));
+        findings.push(heat.opens(TemperingMargin::link_of(grade, diameter)));
     }
     let verdicts = Process::ALL.map(|process| (process, verdict(steel, process)));
     let headline = format!(

@@ -1,9 +1,10 @@
 //! The outcome arranged into a report.
 
 use super::{Input, Outcome};
+use crate::calculator::hydrogen::{HydrogenRisk, Known};
 use crate::calculator::steel_fields;
 use crate::calculator::{
-    Caution, Figure, Finding, Link, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
+    Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
 };
 use crate::process::Process;
 use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
@@ -79,10 +80,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let finding = |ruling: Ruling| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
     let mut findings = Finding::worst_first(rule::judge_topic(&case, Topic::Heat).map(finding).collect());
     if let Some((grade, diameter)) = input.grade {
-        let link = Link {
-            calculator: "hydrogen",
-            pairs: vec![("grade", grade.key().to_owned()), ("diameter", steel_fields::written(diameter))],
-        };
+        let link = HydrogenRisk::link_of(Known::Grade(grade, diameter));
         let text = "Heat is one question; hydrogen and the classes a standard covers are another";
         findings.push(Finding::new(Mark::Note, text, document::ASTM_F2329.read("7")).opens(link));
     }
