@@ -4,6 +4,8 @@
 //! freedom. It holds for articles taken at random whose means scatter like a bell; readings on one
 //! article are no further articles.
 
+use statrs::distribution::{ContinuousCDF, StudentsT};
+
 use super::Statistics;
 use crate::quantity::{Length, PlainNumber, Shown};
 use crate::source::{Source, document};
@@ -11,8 +13,8 @@ use crate::table::Refusal;
 
 /// Where the bound is published.
 pub const BOUND: Source = document::ISO_2602.memory("one-sided interval, variance unknown");
-/// Where the sums for t are published.
-pub const T: Source = document::STUDENT_T.memory("26.7.3 and 26.7.4");
+/// Where Student's t is published.
+pub const T: Source = document::STUDENT_T.memory("26.7.1");
 
 /// What the articles say of the lot's mean.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -61,51 +63,20 @@ pub fn confidence_of(statistics: &Statistics, limit: Length) -> Option<PlainNumb
 
 /// Student's t that a share of all samples stays below, for a share from 0.5 to less than 1.
 ///
-/// Found by halving an interval on [`student_t_share`]; none outside that range or without a
-/// degree of freedom.
+/// None outside that range or without a degree of freedom.
 pub fn student_t(share: f64, freedom: u32) -> Option<f64> {
-    if !(0.5..1.0).contains(&share) {
-        return None;
-    }
-    let mut high = 1.0;
-    while student_t_share(high, freedom)? < share {
-        high *= 2.0;
-    }
-    let mut low = 0.0;
-    for _ in 0..80 {
-        let middle = 0.5 * (low + high);
-        if student_t_share(middle, freedom)? < share {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    Some(0.5 * (low + high))
+    (0.5..1.0).contains(&share).then_some(freedom).and_then(of_freedom).map(|t| t.inverse_cdf(share))
 }
 
-/// The share of all samples whose Student's t stays below `t`; exact finite sums for whole degrees
-/// of freedom. None without a degree of freedom, or for what is no number.
+/// The share of all samples whose Student's t stays below `t`.
+///
+/// None without a degree of freedom, or for what is no number.
 pub fn student_t_share(t: f64, freedom: u32) -> Option<f64> {
-    if freedom == 0 || t.is_nan() {
-        return None;
-    }
-    let tangent = t.abs() / f64::from(freedom).sqrt();
-    let angle = tangent.atan();
-    let cosine = 1.0 / (1.0 + tangent * tangent).sqrt();
-    // Far out the tangent is too large to multiply by a cosine of nothing.
-    let sine = if cosine == 0.0 { 1.0 } else { tangent * cosine };
-    // Between −t and t; each term is the one before, times cos² and a ratio of two whole numbers.
-    let odd = freedom % 2 == 1;
-    let mut term = if odd { cosine } else { 1.0 };
-    let mut sum = if freedom == 1 { 0.0 } else { term };
-    let mut whole = if odd { 2 } else { 1 };
-    while whole + 2 < freedom {
-        term *= cosine * cosine * f64::from(whole) / f64::from(whole + 1);
-        sum += term;
-        whole += 2;
-    }
-    let between = if odd { (angle + sine * sum) * std::f64::consts::FRAC_2_PI } else { sine * sum };
-    Some(0.5 + 0.5 * between.copysign(t))
+    if t.is_nan() { None } else { of_freedom(freedom).map(|distribution| distribution.cdf(t)) }
+}
+
+fn of_freedom(freedom: u32) -> Option<StudentsT> {
+    StudentsT::new(0.0, 1.0, f64::from(freedom)).ok()
 }
 
 #[cfg(test)]

@@ -145,7 +145,7 @@ documents! {
     SAE_J995: "SAE J995", "inch nuts, mechanical requirements";
     SAE_J417: "SAE J417", "hardness tests and conversions";
 
-    STUDENT_T: "Handbook of Mathematical Functions, 26.7", "the t distribution, finite sums for whole degrees of freedom";
+    STUDENT_T: "Handbook of Mathematical Functions, 26.7", "the t distribution";
     HOLLOMON_JAFFE: "Hollomon and Jaffe 1945", "time and temperature in tempering steel";
     ALEXANDER_1977: "Alexander 1977", "stripping strength of threaded assemblies";
     ASM_TEMPER: "ASM Metals Handbook", "properties of quenched and tempered steels";
