@@ -1,5 +1,6 @@
 //! The factor from thickness to mass, which belongs to the standard or the process in hand.
 
+use super::{CoatClass, Process};
 use crate::quantity::Density;
 use crate::source::{Source, document};
 
@@ -59,6 +60,17 @@ pub static DEPOSIT: Factor = Factor {
 pub static ALL: [&Factor; 5] = [&A123, &ISO_1461, &A653, &DEPOSIT, &BS_729];
 
 impl Factor {
+    /// The factor that belongs to a class: to its standard, or to its process where the standard
+    /// gives none.
+    pub fn of_class(class: &CoatClass) -> &'static Self {
+        match class.process {
+            Process::HotDip if class.document.name.starts_with("ASTM") => &A123,
+            Process::HotDip => &ISO_1461,
+            Process::Mechanical => &DEPOSIT,
+            Process::Electroplated => &A653,
+        }
+    }
+
     /// The factor of that key.
     pub fn from_key(key: &str) -> Option<&'static Self> {
         ALL.into_iter().find(|factor| factor.key == key)

@@ -4,12 +4,13 @@
 //! freedom. It holds for articles taken at random whose means scatter like a bell; readings on one
 //! article are no further articles.
 
+use std::fmt;
+
 use statrs::distribution::{ContinuousCDF, StudentsT};
 
 use super::Statistics;
 use crate::quantity::{Length, PlainNumber, Shown};
 use crate::source::{Source, document};
-use crate::table::Refusal;
 
 /// Where the bound is published.
 pub const BOUND: Source = document::ISO_2602.memory("one-sided interval, variance unknown");
@@ -29,34 +30,75 @@ pub struct Evidence {
     pub lower_bound: Length,
 }
 
+/// Why nothing is said of the lot's mean.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum NoBound {
+    /// Every piece was measured.
+    WholeLot,
+    /// A single article says nothing of how the others scatter.
+    OneArticle,
+    /// Articles that all read alike give no scatter to judge by.
+    Alike,
+    /// The confidence is no share from 50 % to less than 100 %.
+    Confidence(PlainNumber),
+    /// Too few articles, too far apart: the bound falls below zero.
+    BelowZero,
+}
+
 impl Evidence {
-    /// The lower bound on the lot's mean.
+    /// The lower bound on the mean of a lot of so many pieces.
     ///
     /// # Errors
-    /// A single article, articles that do not scatter at all, and a confidence that is not between
-    /// 50 % and 100 %.
-    pub fn of(statistics: &Statistics, confidence: PlainNumber) -> Result<Self, Refusal> {
-        let refusal = |what: String, covered: &str| Refusal::not_covered(&what, covered, BOUND);
-        let Some(deviation) = statistics.deviation else {
-            return Err(refusal("a single article".to_owned(), "two articles and more"));
-        };
+    /// [`NoBound`]: the whole lot was measured, or too little to say anything.
+    pub fn of(statistics: &Statistics, lot: u32, confidence: PlainNumber) -> Result<Self, NoBound> {
+        if usize::try_from(lot).is_ok_and(|lot| statistics.articles >= lot) {
+            return Err(NoBound::WholeLot);
+        }
+        let deviation = statistics.deviation.ok_or(NoBound::OneArticle)?;
         if deviation.um() <= 0.0 {
-            return Err(refusal("articles that all read alike".to_owned(), "articles that scatter"));
+            return Err(NoBound::Alike);
         }
         let freedom = u32::try_from(statistics.articles).unwrap_or(u32::MAX).saturating_sub(1);
-        let Some(t) = student_t(confidence.one(), freedom) else {
-            let asked = Shown::percent(confidence.one(), 1);
-            return Err(refusal(format!("a confidence of {asked}"), "from 50 % to less than 100 %"));
-        };
+        let t = student_t(confidence.one(), freedom).ok_or(NoBound::Confidence(confidence))?;
         let error = deviation.um() / f64::from(freedom + 1).sqrt();
-        Ok(Self { confidence, freedom, t, lower_bound: Length::from_um(statistics.mean.um() - t * error) })
+        let lower_bound = Length::from_um(statistics.mean.um() - t * error);
+        if lower_bound.um() <= 0.0 {
+            return Err(NoBound::BelowZero);
+        }
+        Ok(Self { confidence, freedom, t, lower_bound })
     }
 }
 
-/// The confidence with which the lot's mean reaches a limit; none without a scatter to judge by.
-pub fn confidence_of(statistics: &Statistics, limit: Length) -> Option<PlainNumber> {
+impl fmt::Display for NoBound {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::WholeLot => {
+                f.write_str("The whole lot was measured: its mean is known, and nothing is left to estimate.")
+            }
+            Self::OneArticle => f.write_str(
+                "One article says nothing of how the others scatter: measure two or more for a bound on the lot's mean.",
+            ),
+            Self::Alike => f.write_str(
+                "Articles that all read alike give no scatter, and so no bound on the lot's mean.",
+            ),
+            Self::Confidence(asked) => write!(
+                f,
+                "{} is no confidence for a bound on the lot's mean; take 50 % to 99.9 %.",
+                Shown::percent(asked.one(), 1)
+            ),
+            Self::BelowZero => f.write_str(
+                "So few articles, so far apart, say nothing of the lot's mean: measure more for a bound on it.",
+            ),
+        }
+    }
+}
+
+/// The confidence with which the lot's mean reaches a limit; none without a scatter to judge by, and
+/// none where the whole lot was measured.
+pub fn confidence_of(statistics: &Statistics, lot: u32, limit: Length) -> Option<PlainNumber> {
     let deviation = statistics.deviation.map(Length::um).filter(|&deviation| deviation > 0.0)?;
-    let freedom = u32::try_from(statistics.articles).ok()?.checked_sub(1)?;
+    let articles = u32::try_from(statistics.articles).ok().filter(|&articles| articles < lot)?;
+    let freedom = articles.checked_sub(1)?;
     let t = (statistics.mean.um() - limit.um()) / (deviation / f64::from(freedom + 1).sqrt());
     student_t_share(t, freedom).map(PlainNumber::from_one)
 }
