@@ -156,8 +156,15 @@ pub(super) fn write_pair(pair: &Pair, writer: &mut Writer) {
 pub(super) fn read_bolt(reader: &mut Reader<'_>) -> Result<(Thread, ToleranceClass), Missed> {
     let thread = read_thread(reader);
     let written = reader.optional(&BOLT_CLASS);
+    let written = match written? {
+        Some(class) if !class.is_bolt() => {
+            let why = format!("{class} is the class of a nut; write the bolt's, as 6g, 6az, 5g6g or 2A");
+            return Err(reader.wrong(&BOLT_CLASS, Fault::Conflict(why)));
+        }
+        written => written,
+    };
     let (thread, in_designation) = thread?;
-    match (in_designation, written?) {
+    match (in_designation, written) {
         (Some(one), Some(other)) if one != other => {
             let why =
                 format!("the thread is written with class {one}; take it out there or write {one} here");
@@ -263,12 +270,13 @@ impl FieldValue for Designation {
     }
 }
 
-/// Fields ask for the class of a bolt.
+/// Of a bolt or a nut: which of them a field asks for, its reader looks at.
 impl FieldValue for ToleranceClass {
     fn read(text: &str, _: &FieldAbout) -> Result<Self, Fault> {
-        Self::read(text).filter(|class| class.is_bolt()).ok_or_else(|| {
+        Self::read(text).ok_or_else(|| {
             Fault::NotUnderstood(format!(
-                "“{text}” is no class of a bolt thread; write for example 6g, 6az, 5g6g, or 2A"
+                "“{text}” is no tolerance class; write for example 6g, 6az, 5g6g or 2A for a bolt, 6H, 6AZ or \
+                 2B for a nut"
             ))
         })
     }
