@@ -1,21 +1,26 @@
 //! The order line: what is asked, assessed for the three processes side by side.
 //!
-//! It asks the calculators and the rooms below; it has no rule of its own but how their answers
-//! make a verdict.
+//! [`judge`] asks the rules, [`demand`] puts together what they ask for, [`recommend`] chooses, and
+//! [`answer`] says it in sixty words. No rule stands here.
 
+pub mod answer;
 mod arrange;
 pub mod asked;
-mod fit;
+pub mod demand;
 mod judge;
 mod line;
 mod links;
 pub mod offer;
-mod words;
+pub mod recommend;
+mod remedy;
+pub mod set;
 mod written;
 
+pub use answer::Answer;
 pub use asked::Asked;
-pub use judge::{Judged, Judgement, Reason, judge};
+pub use judge::{Item, Judged, Judgement, bolt_class, judge};
 pub use line::{ABOUT, FIELDS, Mate, OrderLine, read};
+pub use links::of as link;
 pub use written::{Spread, spread};
 
 use crate::calculator::{Caution, Draft, Figure, Finding, Note, Problems, Verdict};
@@ -35,6 +40,8 @@ pub fn assess(draft: &Draft) -> Result<Assessment, Problems> {
 pub struct Assessment {
     /// The answer in one sentence.
     pub headline: String,
+    /// The answer that is read aloud.
+    pub answer: Answer,
     /// The order line as it was understood: thread, steel, part, mass of a piece and of the lot.
     pub figures: Vec<Figure>,
     /// Hot-dip, mechanical, electroplating.
@@ -61,6 +68,7 @@ pub struct ProcessAssessment {
 impl std::fmt::Display for Assessment {
     /// As plain text, for the terminal and for a letter.
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        writeln!(f, "{}\n", self.answer.text)?;
         writeln!(f, "{}", self.headline)?;
         self.figures.iter().try_for_each(|figure| writeln!(f, "  {figure}"))?;
         for process in &self.processes {

@@ -9,16 +9,21 @@
 
 pub mod case;
 mod compare;
+pub mod fit;
+pub mod handling;
 pub mod heat;
 pub mod hydrogen;
 pub mod key;
+pub mod life;
 mod row;
 pub mod says;
+pub mod size;
+pub mod structural;
 
-pub use case::{Case, Cleaning, InForce, Part, SteelFacts, Under};
+pub use case::{Case, Choice, Cleaning, InForce, Offer, Part, Site, SteelFacts, Under};
 pub use key::Key;
 pub use row::{Phrase, Rule, Ruling, Test, Topic, When};
-pub use says::Says;
+pub use says::{HeatTreatment, Instruction, Says};
 
 use crate::process::Process;
 
@@ -28,6 +33,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &hydrogen::hot_dip::F2329_BAN,
     &hydrogen::hot_dip::F2329_CASE_HARDENED,
     &hydrogen::hot_dip::PRACTICE,
+    &hydrogen::hot_dip::F436,
     &hydrogen::hot_dip::ISO_10684_SCOPE,
     &hydrogen::hot_dip::F3125,
     &hydrogen::hot_dip::F2329_RISK,
@@ -52,6 +58,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &hydrogen::electroplated::ISO_4042_BAKE,
     &hydrogen::electroplated::ISO_4042_INVESTIGATE,
     &hydrogen::electroplated::ISO_4042_AGREE,
+    &hydrogen::electroplated::PRACTICE,
     &hydrogen::NOT_SAID,
     &hydrogen::UNKNOWN,
     &heat::HIGH_BATH,
@@ -59,6 +66,27 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &heat::TEMPER,
     &heat::A574_CHECK,
     &heat::TEMPER_UNKNOWN,
+    &size::BELOW_M8,
+    &size::FINE_PITCH,
+    &size::BELOW_THREE_EIGHTHS,
+    &size::REDUCED_LOADS,
+    &fit::ASSEMBLES,
+    &fit::NOT_PUBLISHED,
+    &fit::UNKNOWN,
+    &fit::OVERLAP,
+    &handling::WASHERS_STICK,
+    &handling::BEADS_PART,
+    &handling::WASHERS_NEST,
+    &handling::HEAVY,
+    &handling::LONG_FOR_BARREL,
+    &handling::LONG_FOR_KETTLE,
+    &life::LASTS,
+    &life::PLACE_NOT_SAID,
+    &life::THIN_OUTDOORS,
+    &life::CLASS_FOR_PLACE,
+    &structural::COATING,
+    &structural::ASSEMBLY,
+    &structural::NUT,
 ];
 
 /// What the rules say of a case: those of its process that speak of it.

@@ -19,6 +19,7 @@ pub mod gauge;
 pub mod limits;
 pub mod load;
 pub mod overtap;
+pub mod pair;
 pub mod strength;
 pub mod tap;
 pub mod undersize;

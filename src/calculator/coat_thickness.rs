@@ -1,6 +1,6 @@
 //! Coat thickness and mass: any way of stating a coat into all the others, and the classes it meets.
 
-use super::{About, Calculator, Missed, Problem, Reader, Report, Writer, Written};
+use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
 use crate::coat::Factor;
 use crate::quantity::{ArealMass, Density, Length};
 
@@ -25,9 +25,9 @@ pub struct Input {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Stated {
     /// By thickness.
-    Thickness(Written<Length>),
+    Thickness(Length),
     /// By mass on an area.
-    Mass(Written<ArealMass>),
+    Mass(ArealMass),
 }
 
 /// What leads from thickness to mass.
@@ -70,13 +70,11 @@ impl Calculator for CoatThickness {
     fn solve(input: &Input) -> Result<Outcome, Problem> {
         let (light, heavy) = input.conversion.densities();
         Ok(match input.coat {
-            Stated::Thickness(Written { quantity: thickness, .. }) => {
+            Stated::Thickness(thickness) => {
                 Outcome { thickness: (thickness, thickness), mass: (light * thickness, heavy * thickness) }
             }
             // The heavier the deposit, the thinner the same mass.
-            Stated::Mass(Written { quantity: mass, .. }) => {
-                Outcome { thickness: (mass / heavy, mass / light), mass: (mass, mass) }
-            }
+            Stated::Mass(mass) => Outcome { thickness: (mass / heavy, mass / light), mass: (mass, mass) },
         })
     }
 

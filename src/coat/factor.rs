@@ -1,8 +1,9 @@
 //! The factor from thickness to mass, which belongs to the standard or the process in hand.
 
-use super::{CoatClass, Process};
+use crate::process::Process;
 use crate::quantity::Density;
-use crate::source::{Source, document};
+use crate::source::{Document, Source, document};
+use crate::table::coat_class::CoatClass;
 
 /// A published mass of zinc on an area for each unit of thickness.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -60,19 +61,19 @@ pub static DEPOSIT: Factor = Factor {
 pub static ALL: [&Factor; 5] = [&A123, &ISO_1461, &A653, &DEPOSIT, &BS_729];
 
 impl Factor {
-    /// The factor that belongs to a class: to its standard, or to its process where the standard
-    /// gives none.
-    pub fn of_class(class: &CoatClass) -> &'static Self {
-        match class.process {
-            Process::HotDip if class.document.name.starts_with("ASTM") => &A123,
-            Process::HotDip => &ISO_1461,
-            Process::Mechanical => &DEPOSIT,
-            Process::Electroplated => &A653,
-        }
-    }
-
     /// The factor of that key.
     pub fn from_key(key: &str) -> Option<&'static Self> {
         ALL.into_iter().find(|factor| factor.key == key)
+    }
+}
+
+/// The factor that belongs to the standard a class is of.
+pub fn of_class(class: &CoatClass) -> &'static Factor {
+    let of = |document: &'static Document| class.document == document;
+    match class.process {
+        Process::HotDip if of(&document::ISO_10684) || of(&document::ISO_1461) => &ISO_1461,
+        Process::HotDip => &A123,
+        Process::Mechanical => &DEPOSIT,
+        Process::Electroplated => &A653,
     }
 }

@@ -1,26 +1,28 @@
-//! The judgement in words, with its sources, and with the calculator behind each reason.
+//! The judgement in words and figures, with its sources and the calculator behind each.
 
 use std::rc::Rc;
 
-use super::fit::bolt_class;
-use super::judge::{Judged, Judgement, Reason};
-use super::offer::Offer;
-use super::words::{TABLE_ENDS, finding, nut, place, years};
+use super::answer::answer;
+use super::demand::{Demand, demands};
+use super::judge::{Item, Judged, Judgement, bolt_class};
 use super::{Assessment, Mate, OrderLine, ProcessAssessment, links};
-use crate::calculator::{Caution, Figure, Finding, Note, Verdict};
+use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict};
 use crate::coat::Process;
-use crate::part::Shape;
-use crate::quantity::{Density, Length, Mass, Quantity, Shown, unit};
+use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::rule::life::{TABLE_ENDS, years};
+use crate::rule::{Case, Offer, Topic};
 use crate::sentence::capital;
 use crate::site::Category;
-use crate::site::life::{Exponent, Years};
-use crate::steel::Steel;
+use crate::site::life::{self, Exponent, Years};
+use crate::steel::{State, Steel};
+use crate::thread::pair::Found;
 
 /// Arranges a judgement.
 pub fn arrange(line: &OrderLine, judgement: &Judgement) -> Assessment {
     let processes = judgement.processes.each_ref().map(|judged| process(line, judgement, judged));
     Assessment {
         headline: headline(&processes),
+        answer: answer(line, judgement),
         figures: figures(line, judgement),
         cautions: cautions(&processes),
         notes: notes(line, judgement),
@@ -45,10 +47,12 @@ fn headline(processes: &[ProcessAssessment; 3]) -> String {
 
 /// The order line as it was understood.
 fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
-    let thread = match line.part {
-        _ if !line.part.has_mate() => format!("for {}", line.thread),
-        _ if line.part.is_nut() => line.thread.to_string(),
-        _ => format!("{} {}", line.thread, bolt_class(line)),
+    let thread = if line.part.is_washer() {
+        format!("for {}", line.thread)
+    } else if line.part.is_nut() || !line.part.has_mate() {
+        line.thread.to_string()
+    } else {
+        format!("{} {}", line.thread, bolt_class(line))
     };
     let mut figures = vec![
         Figure::words("Part", capital(line.part.name())),
@@ -59,53 +63,110 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
         let shown = if inch { length.show(&unit::INCH, 3) } else { length.show(&unit::MM, 1) };
         figures.push(Figure::one("l", "Length", shown));
     }
-    figures.extend(steel(line).map(|steel| Figure::words("Steel", steel)));
-    if let Some(piece) = judgement.piece {
+    figures.extend(line.steel.map(|steel_| Figure::words("Steel", steel(steel_))));
+    let piece = judgement.main().and_then(Item::mass);
+    if let Some(piece) = piece {
         figures.push(Figure::one("", "One piece", piece.show(&unit::G, 1)));
     }
     if let Some(quantity) = line.quantity {
         let pieces = Shown::pieces(f64::from(quantity));
-        let lot = judgement.piece.map(|piece| weight(piece.kg() * f64::from(quantity)));
+        let lot = piece.map(|piece| weight(piece.kg() * f64::from(quantity)));
         let lot = lot.map_or_else(|| pieces.to_string(), |lot| format!("{pieces}, {lot} of steel"));
         figures.push(Figure::words("Lot", lot));
     }
-    figures.extend(line.nut.map(|nut| Figure::words("With", mate(nut, "nut"))));
-    figures.extend(line.washer.map(|washer| Figure::words("With", mate(washer, "washer"))));
+    figures.extend(line.nut.map(|nut| {
+        let proposed = super::set::nut(line).map(|nut| nut.grade.name());
+        Figure::words("With", mate(nut, "nut", proposed))
+    }));
+    figures.extend(line.washer.map(|washer| {
+        let proposed = super::set::washer(line).map(|steel| match steel {
+            Steel::Grade(properties) => properties.grade.name().to_owned(),
+            Steel::Hardness(hardness) => format!("plain washer, {}", hardness.show(0)),
+            Steel::Tensile(tensile) => tensile.show(&unit::MPA, 0).to_string(),
+        });
+        Figure::words("With", mate(washer, "washer", proposed.as_deref()))
+    }));
     figures
 }
 
+/// Grams below a kilogram.
 fn weight(kg: f64) -> Shown {
+    if kg < 1.0 {
+        return Shown { number: kg * 1000.0, unit: &unit::G, decimals: if kg < 0.1 { 1 } else { 0 } };
+    }
     Shown { number: kg, unit: &unit::KG, decimals: if kg < 100.0 { 1 } else { 0 } }
 }
 
-/// `2 × ASTM A194 grade 2H nut`; without a grade `the nut that the standards ask for`.
-fn mate(mate: Mate, what: &str) -> String {
-    let name = match mate.grade {
-        Some(grade) => grade.name().to_owned(),
-        None => format!("the {what} that the standards ask for"),
+/// `2 × ASTM A194 grade 2H nut`; without a grade the one that the standards ask for, by name.
+fn mate(mate: Mate, what: &str, proposed: Option<&str>) -> String {
+    let name = match (mate.grade, proposed) {
+        (Some(grade), _) => grade.name().to_owned(),
+        (None, Some(proposed)) => format!("{proposed} (proposed: the order names no grade of the {what})"),
+        (None, None) => format!("the {what} that the standards ask for"),
     };
     let class = mate.class.map_or_else(String::new, |class| format!(", {class}"));
     format!("{} × {name}{class}", mate.per_set)
 }
 
-fn steel(line: &OrderLine) -> Option<String> {
-    Some(match line.steel?.steel {
+fn steel(state: State) -> String {
+    match state.steel {
         Steel::Grade(properties) => capital(properties.grade.name()),
         Steel::Hardness(hardness) => hardness.show(1).to_string(),
         Steel::Tensile(tensile) => tensile.show(&unit::MPA, 0).to_string(),
-    })
+    }
 }
 
 fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessAssessment {
-    let rules = Rc::new(links::hydrogen(line, judged.process));
-    let finding = |reason| finding(line, judgement, judged, &rules, reason);
-    let findings = judged.reasons.iter().filter_map(finding).collect();
+    let mut opened = Opened::new();
+    let demands = demands(judged);
+    let findings =
+        demands.iter().filter_map(|demand| finding(line, judgement, judged, demand, &mut opened)).collect();
     ProcessAssessment {
         process: judged.process,
         verdict: judged.verdict(),
         figures: judged.offer.as_ref().map_or_else(Vec::new, |offer| offered(line, judgement, judged, offer)),
-        findings: Finding::worst_first(findings),
+        findings,
     }
+}
+
+/// The links made so far, by part and topic.
+type Opened = Vec<((usize, Topic), Option<Rc<Link>>)>;
+
+/// A demand as a finding; the rules of one topic share one link.
+fn finding(
+    line: &OrderLine,
+    judgement: &Judgement,
+    judged: &Judged,
+    demand: &Demand,
+    opened: &mut Opened,
+) -> Option<Finding> {
+    let (place, ruling) = demand.rulings.iter().max_by_key(|(_, ruling)| ruling.says.mark)?;
+    let key = (*place, ruling.rule.topic);
+    let link = match opened.iter().find(|(of, _)| *of == key) {
+        Some((_, link)) => link.clone(),
+        None => {
+            let case: Case<'_> = judgement.case(judged, *place)?;
+            let link = links::of(line, &case, key.1).map(Rc::new);
+            opened.push((key, link.clone()));
+            link
+        }
+    };
+    let mut sources = demand.sources();
+    if sources.is_empty() {
+        return None;
+    }
+    let source = sources.remove(0);
+    let of = match (demand.rulings.len(), judgement.items.get(*place)) {
+        (1, Some(item)) if *place > 0 => format!("{}: ", capital(item.part.kind.name())),
+        _ => String::new(),
+    };
+    let mut finding =
+        Finding::new(demand.mark, sentence(format!("{of}{}", demand.text(judgement, judged))), source);
+    finding.also = sources;
+    Some(match link {
+        Some(link) => finding.opens(link),
+        None => finding,
+    })
 }
 
 /// What the process offers, in figures.
@@ -117,57 +178,56 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
     let mut by = Figure::words("By", format!("{} {}", offer.class.document.name, offer.class.name));
     by.source = source;
     let mut figures = vec![coat, by];
-    for reason in &judged.reasons {
-        match reason {
-            Reason::Fits(allowance, _)
-            | Reason::BothCoated(allowance, _)
-            | Reason::TappedAfter(allowance) => {
-                figures.push(Figure::words("Nut", nut(*allowance)));
-            }
-            Reason::Life(_, min, max) => figures.extend(line.place.map(|place| life_figure(place, min, max))),
-            _ => {}
-        }
+    if let (Some(Found::Takes(mated)), Some(case)) = (&judged.fit, judgement.case(judged, 0)) {
+        let room = crate::rule::fit::room_in_words(&case, mated.pair.room);
+        figures.push(Figure::words("Threads", capital(&room)));
     }
-    if !judged.reasons.iter().any(|reason| matches!(reason, Reason::Life(..))) {
-        // Without a place, the life in each.
-        let places = line.place.map_or_else(|| Category::ALL.to_vec(), |place| vec![place]);
-        figures.extend(places.into_iter().map(|place| {
-            let (min, max) = super::judge::years(offer, place);
-            life_figure(place, &min, &max)
-        }));
-    }
-    if let Ok(shape) = &judgement.shape {
-        figures.push(zinc(line, shape, offer));
-    }
+    // Without a place, the life in each.
+    let places = line.place.map_or_else(|| Category::ALL.to_vec(), |place| vec![place]);
+    figures.extend(places.into_iter().map(|place| life_figure(place, offer)));
+    figures.extend(zinc(line, judgement, offer));
     figures
 }
 
-fn life_figure(place: Category, min: &Years, max: &Years) -> Figure {
+fn life_figure(place: Category, offer: &Offer) -> Figure {
+    let of = |thickness| -> Years { life::range(thickness, place.rates(), Exponent::Straight) };
     let name = format!("Life in {}", place.key());
-    let (from, to) = (min.min.year(), max.most.map(|most| most.year()));
+    let (from, to) = (of(offer.min).min, of(offer.max).most);
     let figure = match to {
-        Some(to) if to <= TABLE_ENDS => Figure::range("", name, years(from), years(to)),
-        _ if from > TABLE_ENDS => Figure::words(name, "over 100 years"),
+        Some(to) if to.year() <= TABLE_ENDS => Figure::range("", name, years(from), years(to)),
+        _ if from.year() > TABLE_ENDS => Figure::words(name, "over 100 years"),
         Some(_) => Figure::words(name, format!("{} to over 100 years", years(from).digits())),
         None => Figure::words(name, format!("{} or more", years(from))),
     };
     figure.source(Exponent::Straight.source())
 }
 
-/// Zinc on the lot, or on a piece where no quantity is said, from the least to the greatest coat.
-fn zinc(line: &OrderLine, shape: &Shape, offer: &Offer) -> Figure {
+/// Zinc on the lot, all parts of the set together, from the minimum to the maximum coat; on one piece
+/// where the quantity is not said.
+fn zinc(line: &OrderLine, judgement: &Judgement, offer: &Offer) -> Option<Figure> {
     let factor = offer.factor();
-    let area = shape.surface();
-    let zinc = |density: Density, thickness: Length| density * thickness * area;
-    let (least, greatest) = (zinc(factor.min, offer.min), zinc(factor.max, offer.max));
-    let figure = match line.quantity {
-        Some(quantity) => {
-            let lot = |zinc: Mass| weight(zinc.kg() * f64::from(quantity));
-            Figure::range("", "Zinc on the lot", lot(least), lot(greatest))
-        }
-        None => Figure::range("", "Zinc on a piece", least.show(&unit::G, 2), greatest.show(&unit::G, 2)),
+    let mut area = crate::quantity::Area::from_mm2(0.0);
+    for item in &judgement.items {
+        let shape = item.shape.as_ref().ok()?;
+        area = area + shape.surface() * f64::from(item.per_set);
+    }
+    let sets = f64::from(line.quantity.unwrap_or(1));
+    let lot = |density: crate::quantity::Density, thickness: Length| {
+        weight((density * thickness * area).kg() * sets)
     };
-    figure.source(factor.source)
+    let name = match (line.quantity.is_some(), judgement.items.len()) {
+        (true, _) => "Zinc on the lot",
+        (false, 1) => "Zinc on one piece",
+        (false, _) => "Zinc on one set",
+    };
+    let (min, max) = (lot(factor.min, offer.min), lot(factor.max, offer.max));
+    // Both in the unit of the larger.
+    let min = if min.unit == max.unit {
+        min
+    } else {
+        Shown { number: min.number / 1000.0, unit: max.unit, decimals: 2 }
+    };
+    Some(Figure::range("", name, min, max).source(factor.source))
 }
 
 fn cautions(processes: &[ProcessAssessment; 3]) -> Vec<Caution> {
@@ -186,19 +246,14 @@ fn cautions(processes: &[ProcessAssessment; 3]) -> Vec<Caution> {
 
 fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
     let mut notes = Vec::new();
-    if let Err(refusal) = &judgement.shape {
+    if let Some(Err(refusal)) = judgement.main().map(|main| &main.shape) {
         notes.push(Note::plain(format!("The mass of the part is not given: {refusal}.")));
     }
-    if line.place.is_none() {
-        notes.push(Note::plain(
-            "Say where it will stand: how long the zinc lasts and how thick is enough follow from the place.",
-        ));
-    }
+    let place = line.place.map_or("any place", Category::key);
     notes.push(Note::sourced(
         format!(
-            "Years are counted in a straight line, thickness over the first year's loss of zinc in {}; ISO 9224 lets the \
-             loss slow down and gives more years.",
-            place(line)
+            "Years are counted in a straight line, thickness over the first year's loss of zinc in {place}; ISO 9224 lets \
+             the loss slow down and gives more years.",
         ),
         Exponent::Straight.source(),
     ));
@@ -207,4 +262,13 @@ fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
          years by place.",
     ));
     notes
+}
+
+/// Ends a sentence, whoever wrote it, and begins it with a capital.
+fn sentence(text: String) -> String {
+    let mut text = capital(&text);
+    if !text.ends_with(['.', '!', '?']) {
+        text.push('.');
+    }
+    text
 }

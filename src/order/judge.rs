@@ -1,40 +1,48 @@
-//! The verdicts on an order line: every reason of every process, as data.
+//! The verdicts on an order line: what the rules say of every part of it, in every process.
 //!
-//! No rule stands here: each reason is the answer of the room that owns the rule. Text is made in
-//! `words`, so that a long list of lines can be judged without a word.
+//! No rule stands here. A line is one part, or a set of bolt, nut and washer: each is judged by its
+//! own steel and shape, the fit by the pair. Text is made elsewhere, so that a long list of lines can
+//! be judged without a word.
 
 use super::OrderLine;
-use super::fit::{Answer, Mates};
-use super::offer::{Choice, Offer, offer};
+use super::offer::offer;
 use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Length, Mass, Time};
 use crate::rule::case::USUAL_DIP;
-use crate::rule::{self, Case, Cleaning, InForce, Ruling, SteelFacts};
-use crate::site::Category;
-use crate::site::life::Exponent;
-use crate::site::life::{Promise, Years, promise, range, thickness_needed};
+use crate::rule::{self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Ruling, Site, SteelFacts};
 use crate::steel::tempering::{self, Dip, Effect, Temper};
-use crate::table::{Refusal, hotdip_process, mechanical_process};
-use crate::thread::fit::Fit;
-use crate::thread::overtap::Allowance;
+use crate::steel::{Grade, State, Steel};
+use crate::table::{Refusal, astm_b695};
+use crate::thread::class::BoltPosition;
+use crate::thread::pair::{Found, Ordered, Search, Ways};
+use crate::thread::{Thread, ToleranceClass};
 
 /// The judgement on an order line.
 #[derive(Debug, Clone)]
 pub struct Judgement {
-    /// The part, if its standard has this size.
+    /// The parts: the one that is ordered, then the nut and the washer that come with it.
+    pub items: Vec<Item>,
+    /// Where they will stand.
+    pub site: Site,
+    /// Hot-dip, mechanical, electroplated.
+    pub processes: [Judged; 3],
+}
+
+/// One part of the order.
+#[derive(Debug, Clone)]
+pub struct Item {
+    /// What it is.
+    pub part: Part,
+    /// How many go into one set.
+    pub per_set: u32,
+    /// Its shape, if its standard has this size.
     pub shape: Result<Shape, Refusal>,
-    /// Mass of one piece, where the shape is known.
-    pub piece: Option<Mass>,
-    /// The steel, as the rules judge it.
+    /// Its steel, as the rules judge it.
     pub steel: Option<SteelFacts>,
     /// What the heat of the kettle does to its temper.
     pub heat: Option<Result<Effect, Refusal>>,
-    /// The thread, as the rules judge it.
-    pub facts: rule::Part,
-    /// Kettle, barrel, cell.
-    pub processes: [Judged; 3],
 }
 
 /// One process, judged.
@@ -42,55 +50,14 @@ pub struct Judgement {
 pub struct Judged {
     /// The process.
     pub process: Process,
+    /// The documents that the order stands under.
+    pub in_force: InForce,
     /// The coat it would give.
     pub offer: Option<Offer>,
-    /// Every reason.
-    pub reasons: Vec<Reason>,
-}
-
-/// A reason, as data; its words are in `words`.
-#[derive(Debug, Clone)]
-pub enum Reason {
-    /// What a rule says.
-    Rule(Ruling),
-    /// ISO 10684 does not go below M8 or a pitch of 1.25 mm.
-    BelowIso10684,
-    /// ISO 10684 covers coarse threads.
-    FinePitch,
-    /// Below 3/8 in the coat is taken less well.
-    BelowThreeEighths,
-    /// M8 and M10 carry the reduced loads of ISO 10684, Annex A.
-    ReducedLoads,
-    /// Flat washers come out of the kettle stuck together.
-    WashersStick,
-    /// The beads keep flat washers apart.
-    BeadsPart,
-    /// Flat washers nest in a plating barrel.
-    WashersNest,
-    /// Heavier than about a pound.
-    Heavy(Mass),
-    /// Longer than a barrel takes without asking.
-    LongForBarrel,
-    /// Rods longer than two metres.
-    LongForKettle,
-    /// The coated bolt in a nut.
-    Fits(Allowance, Box<Fit>),
-    /// No tapped nut takes the coat; the best of them, if any could be judged.
-    NoNut(Option<(Allowance, Box<Fit>)>),
-    /// The thread's limits are not known.
-    FitRefused(Refusal),
-    /// A nut is dipped as a blank and tapped afterwards.
-    TappedAfter(Allowance),
-    /// Both threads are coated: the nut is tapped over before it is coated.
-    BothCoated(Allowance, Box<Fit>),
-    /// Years in the place.
-    Life(Promise, Years, Years),
-    /// The years wanted need more than the process gives.
-    Needs(Length),
-    /// The order asks for a coat of another process.
-    AskedOther,
-    /// Years were not wanted: the class follows the place.
-    ClassForPlace,
+    /// The pair of threads, where there is one.
+    pub fit: Option<Found>,
+    /// What the rules say, with the place of the part in [`Judgement::items`].
+    pub rulings: Vec<(usize, Ruling)>,
 }
 
 /// A temper of which only the temperature is known is taken to have lasted an hour.
@@ -98,174 +65,243 @@ const ONE_HOUR: Time = Time::from_hour(1.0);
 
 /// Judges an order line for the three processes.
 pub fn judge(line: &OrderLine) -> Judgement {
-    let shape = part::standard(line.part, line.thread, line.length);
-    let piece = shape.as_ref().ok().map(|shape| shape.mass());
-    // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say
-    // what to use instead.
-    let steel = line.steel.map(|steel| SteelFacts::new(steel, Cleaning::Acid));
-    // An actual temper can be judged without the grade.
-    let heat = (line.steel.is_some() || line.temper.is_some()).then(|| tempering::effect(&dip(line)));
-    let facts = rule::Part { diameter: line.thread.diameter() };
-    let mates = Mates::of(line);
+    let items = items(line);
+    let site = Site { place: line.place, wanted: line.years };
+    let search = line.part.has_mate().then(|| Search::new(ordered(line)));
     let processes = Process::ALL.map(|process| {
-        let offer = offer(line, &mates, process);
-        let mut reasons = Vec::with_capacity(24);
-        let case = Case {
-            process,
-            in_force: InForce::EVERY,
-            steel: steel.as_ref(),
-            heat: heat.as_ref(),
-            part: Some(&facts),
+        let offer = offer(line, search.as_ref(), process);
+        let fit = match (&search, &offer) {
+            (Some(search), Some(offer)) => Some(search.narrowest(
+                process,
+                offer.min,
+                offer.max,
+                ways(line, process, offer.min, offer.choice),
+            )),
+            _ => None,
         };
-        reasons.extend(rule::judge(&case).map(Reason::Rule));
-        shape_reasons(line, process, piece, &mut reasons);
-        if let Some(offer) = &offer {
-            reasons.extend(fit_reason(line, &mates, process, offer));
-            life_reasons(line, offer, &mut reasons);
-            if line.asked.is_some_and(|asked| asked.process() != Some(process)) {
-                reasons.push(Reason::AskedOther);
-            }
+        let mut judged = Judged {
+            process,
+            in_force: in_force(line, process, offer.as_ref()),
+            offer,
+            fit,
+            rulings: Vec::new(),
+        };
+        let mut rulings = Vec::with_capacity(40);
+        for (place, item) in items.iter().enumerate() {
+            let case = case(item, &site, &judged, place == 0);
+            rulings.extend(
+                rule::judge(&case)
+                    .filter(|ruling| place == 0 || is_of_the_part(ruling))
+                    .map(|ruling| (place, ruling)),
+            );
         }
-        Judged { process, offer, reasons }
+        judged.rulings = rulings;
+        judged
     });
-    Judgement { shape, piece, steel, heat, facts, processes }
+    Judgement { items, site, processes }
 }
 
 impl Judgement {
-    /// The case of a process.
-    pub fn case(&self, process: Process) -> Case<'_> {
-        Case {
-            process,
-            in_force: InForce::EVERY,
-            steel: self.steel.as_ref(),
-            heat: self.heat.as_ref(),
-            part: Some(&self.facts),
-        }
+    /// The case of a part in a process, as it was judged.
+    pub fn case<'a>(&'a self, judged: &'a Judged, place: usize) -> Option<Case<'a>> {
+        Some(case(self.items.get(place)?, &self.site, judged, place == 0))
+    }
+
+    /// The part that is ordered.
+    pub fn main(&self) -> Option<&Item> {
+        self.items.first()
     }
 }
 
 impl Judged {
-    /// The verdict: the worst of the reasons.
+    /// The verdict: the worst of what the rules say.
     pub fn verdict(&self) -> Verdict {
-        Verdict::of_marks(self.reasons.iter().map(Reason::mark))
+        Verdict::of_marks(self.rulings.iter().map(|(_, ruling)| ruling.says.mark))
+    }
+
+    /// What one rule says of the part that is ordered.
+    pub fn ruling(&self, key: Key) -> Option<&Ruling> {
+        self.rulings
+            .iter()
+            .find(|(place, ruling)| *place == 0 && ruling.rule.key == key)
+            .map(|(_, ruling)| ruling)
+    }
+
+    /// Whether the coat is sure to last the years wanted, where years are wanted.
+    pub fn is_sure(&self) -> bool {
+        self.ruling(Key::Lasts).is_some_and(|ruling| ruling.says.mark == Mark::Met)
     }
 }
 
-impl Reason {
-    /// What it means for the verdict.
-    pub fn mark(&self) -> Mark {
-        match self {
-            Self::Rule(ruling) => ruling.says.mark,
-            Self::BelowIso10684 | Self::NoNut(_) => Mark::Bar,
-            Self::FinePitch
-            | Self::BelowThreeEighths
-            | Self::ReducedLoads
-            | Self::WashersStick
-            | Self::Heavy(_)
-            | Self::LongForBarrel
-            | Self::LongForKettle
-            | Self::FitRefused(_)
-            | Self::TappedAfter(_)
-            | Self::AskedOther => Mark::Condition,
-            Self::BeadsPart => Mark::Met,
-            Self::WashersNest | Self::Needs(_) | Self::ClassForPlace => Mark::Note,
-            Self::Fits(Allowance::Standard, _) | Self::BothCoated(Allowance::Standard, _) => Mark::Met,
-            Self::Fits(..) | Self::BothCoated(..) => Mark::Condition,
-            Self::Life(Promise::Lasts, ..) => Mark::Met,
-            Self::Life(Promise::MayLast, ..) => Mark::Condition,
-            Self::Life(Promise::FallsShort, ..) => Mark::Bar,
-        }
+impl Item {
+    /// Mass of one piece, where the shape is known.
+    pub fn mass(&self) -> Option<Mass> {
+        self.part.mass
     }
 }
 
-/// The dip of an order line: the heat of the zinc against the temper of its steel.
-fn dip(line: &OrderLine) -> Dip {
+/// Years and place belong to the whole order and are told once.
+fn is_of_the_part(ruling: &Ruling) -> bool {
+    ruling.rule.topic != rule::Topic::Life
+}
+
+fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -> Case<'a> {
+    Case {
+        process: judged.process,
+        in_force: judged.in_force,
+        steel: item.steel.as_ref(),
+        heat: item.heat.as_ref(),
+        diameter: Some(item.part.thread.diameter()),
+        part: Some(&item.part),
+        offer: judged.offer.as_ref(),
+        // The fit is that of the pair, and is told with the part that is ordered.
+        fit: judged.fit.as_ref().filter(|_| is_main),
+        site: Some(site),
+    }
+}
+
+/// The parts of an order: a nut or a washer that is not named is the one that the standards ask for.
+fn items(line: &OrderLine) -> Vec<Item> {
+    let mut items = vec![item(line, line.part, line.length, line.steel, 1)];
+    let steel = |grade: Option<Grade>| {
+        let steel = Steel::grade(grade?, line.thread.diameter()).ok()?;
+        Some(State { steel, case_hardened: false, cold_worked: false })
+    };
+    if let Some(nut) = line.nut {
+        let named = super::set::nut(line);
+        let grade = named.map(|nut| nut.grade);
+        let heavy = line.part == part::Kind::StructuralBolt || named.is_some_and(|nut| nut.is_heavy);
+        let kind = if heavy { part::Kind::HeavyHexNut } else { part::Kind::HexNut };
+        items.push(item(line, kind, None, steel(grade), nut.per_set));
+    }
+    if let Some(washer) = line.washer {
+        let state =
+            super::set::washer(line).map(|steel| State { steel, case_hardened: false, cold_worked: false });
+        items.push(item(line, part::Kind::Washer, None, state, washer.per_set));
+    }
+    items
+}
+
+fn item(
+    line: &OrderLine,
+    kind: part::Kind,
+    length: Option<Length>,
+    state: Option<State>,
+    per_set: u32,
+) -> Item {
+    let shape = part::standard(kind, line.thread, length);
+    let grade =
+        |state: Option<State>| state.and_then(|state| state.grade()).map(|properties| properties.grade);
+    Item {
+        part: Part {
+            kind,
+            thread: line.thread,
+            length,
+            mass: shape.as_ref().ok().map(Shape::mass),
+            bolt: grade(line.steel).filter(|grade| !grade.is_nut() && !grade.is_washer()),
+            nut: line.nut.and_then(|nut| nut.grade),
+        },
+        per_set,
+        shape,
+        // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say what to use.
+        steel: state.map(|state| SteelFacts::new(state, Cleaning::Acid)),
+        // An actual temper can be judged without the grade.
+        heat: (state.is_some() || line.temper.is_some()).then(|| tempering::effect(&dip(line, state))),
+    }
+}
+
+/// The dip of a part: the heat of the zinc against the temper of its steel.
+fn dip(line: &OrderLine, state: Option<State>) -> Dip {
+    let of_line = state == line.steel;
     Dip {
-        grade: line.steel.and_then(|steel| steel.grade()),
-        temper: line.temper.map(|temperature| Temper::actual(temperature, ONE_HOUR)),
+        grade: state.and_then(|state| state.grade()),
+        temper: line.temper.filter(|_| of_line).map(|temperature| Temper::actual(temperature, ONE_HOUR)),
         bath: line.bath,
         time: USUAL_DIP,
     }
 }
 
-fn shape_reasons(line: &OrderLine, process: Process, piece: Option<Mass>, reasons: &mut Vec<Reason>) {
-    let flat = line.part.is_flat();
-    let longer = |limit: Length| line.length.is_some_and(|length| length > limit);
+/// The documents that an order stands under in a process.
+fn in_force(line: &OrderLine, process: Process, offer: Option<&Offer>) -> InForce {
+    use crate::rule::Under;
+    use crate::source::document;
+    let by = |document| offer.is_some_and(|offer| offer.class.document == document);
+    let none = InForce::NONE;
     match process {
-        Process::HotDip => {
-            if line.part.has_mate() {
-                kettle_thread(line, reasons);
-            }
-            if flat {
-                reasons.push(Reason::WashersStick);
-            }
-            if line.part.is_rod() && longer(hotdip_process::LONGEST_ROD.value) {
-                reasons.push(Reason::LongForKettle);
-            }
-        }
-        Process::Mechanical => {
-            if flat {
-                reasons.push(Reason::BeadsPart);
-            }
-            if let Some(mass) = piece.filter(|mass| *mass > mechanical_process::HEAVIEST_PIECE.value) {
-                reasons.push(Reason::Heavy(mass));
-            }
-            if longer(mechanical_process::LONGEST_PIECE.value) {
-                reasons.push(Reason::LongForBarrel);
-            }
-        }
-        Process::Electroplated if flat => reasons.push(Reason::WashersNest),
-        Process::Electroplated => {}
+        Process::HotDip if by(&document::ISO_10684) => none.and(Under::Iso10684),
+        Process::HotDip if by(&document::ISO_1461) && line.thread.is_metric() => none.and(Under::Iso10684),
+        Process::HotDip => none.and(Under::F2329),
+        Process::Mechanical => none.and(Under::B695),
+        Process::Electroplated if by(&document::ASTM_B633) => none.and(Under::B633),
+        Process::Electroplated if by(&document::ASTM_F1941) => none.and(Under::F1941),
+        Process::Electroplated => none.and(Under::Iso4042),
     }
 }
 
-fn kettle_thread(line: &OrderLine, reasons: &mut Vec<Reason>) {
-    let thread = line.thread;
-    if !thread.is_metric() {
-        if thread.diameter() < Length::from_inch(0.375) {
-            reasons.push(Reason::BelowThreeEighths);
+/// The ways of making room that are tried for a coat.
+///
+/// Nuts are tapped over for galvanizing, by kettle or barrel; a thin coat is given its room on the
+/// bolt. Plating that nobody named a class of goes into the pair that was ordered: it is thin by nature.
+pub(super) fn ways(line: &OrderLine, process: Process, min: Length, choice: Choice) -> Ways {
+    match process {
+        Process::HotDip => Ways::Tapped,
+        Process::Mechanical if min < astm_b695::GALVANIZED_FROM => Ways::Thin,
+        Process::Mechanical => Ways::All,
+        Process::Electroplated if choice == Choice::Asked => Ways::Thin,
+        Process::Electroplated if has_no_room(line) && min <= THIN => Ways::Thin,
+        Process::Electroplated => Ways::Ordered,
+    }
+}
+
+/// The thickest plate for which a thread without allowance is made smaller as a matter of course.
+const THIN: Length = Length::from_um(8.0);
+
+/// Whether the bolt is of a class without allowance, 3A or 6h: its maker leaves the room of a thin
+/// coat when he is told of it.
+fn has_no_room(line: &OrderLine) -> bool {
+    let class = bolt_class(line);
+    class == ToleranceClass::UnifiedBolt(3)
+        || matches!(class, ToleranceClass::Bolt(bolt) if bolt.position == BoltPosition::H)
+}
+
+fn ordered(line: &OrderLine) -> Ordered {
+    let nut_of_line = line.class.filter(|class| !class.is_bolt());
+    let nut = line.nut.and_then(|nut| nut.class).or(nut_of_line);
+    // The standard nut leaves the search free to widen it.
+    let standard = crate::thread::overtap::standard_class(line.thread);
+    Ordered {
+        thread: line.thread,
+        bolt: bolt_class(line),
+        nut: nut.filter(|class| *class != standard),
+        own: line.own_allowance,
+    }
+}
+
+/// The class of the bolt: as written, or as its product standard has it.
+pub fn bolt_class(line: &OrderLine) -> ToleranceClass {
+    line.class
+        .filter(|class| class.is_bolt())
+        .unwrap_or_else(|| usual_bolt_class(line.part, line.thread, line.steel))
+}
+
+/// 6g and 2A; 5g6g on ISO 4762 of class 12.9, and 3A on ASME B18.3 up to 1 in.
+fn usual_bolt_class(kind: part::Kind, thread: Thread, steel: Option<State>) -> ToleranceClass {
+    let socket = matches!(
+        kind,
+        part::Kind::SocketScrew
+            | part::Kind::CountersunkScrew
+            | part::Kind::ButtonScrew
+            | part::Kind::SetScrew
+    );
+    let grade = steel.and_then(|steel| steel.grade()).map(|properties| properties.grade);
+    let hard = matches!(grade, Some(Grade::Class12_9 | Grade::Class12_9Underlined | Grade::A574));
+    match thread.is_metric() {
+        true if socket && hard => ToleranceClass::SOCKET,
+        true => ToleranceClass::bolt(6, BoltPosition::G),
+        // A thousandth of a millimetre covers the rounding of inches.
+        false if socket && thread.diameter() <= Length::from_inch(1.0) + Length::from_mm(0.001) => {
+            ToleranceClass::UnifiedBolt(3)
         }
-        return;
+        false => ToleranceClass::UnifiedBolt(2),
     }
-    let (min, pitch) = hotdip_process::LEAST_THREAD.value;
-    if thread.diameter() < min || thread.pitch() < pitch {
-        reasons.push(Reason::BelowIso10684);
-    } else if !thread.is_coarse() {
-        reasons.push(Reason::FinePitch);
-    } else if thread.diameter() <= Length::from_mm(10.0) {
-        reasons.push(Reason::ReducedLoads);
-    }
-}
-
-fn fit_reason(line: &OrderLine, mates: &Mates, process: Process, offer: &Offer) -> Option<Reason> {
-    let nut = line.part.is_nut();
-    Some(match mates.take(process, offer.min, offer.max) {
-        Answer::NoThread => return None,
-        Answer::Takes(allowance, _) if nut && process == Process::HotDip => Reason::TappedAfter(allowance),
-        Answer::Takes(allowance, fit) if nut => Reason::BothCoated(allowance, fit),
-        Answer::Takes(allowance, fit) => Reason::Fits(allowance, fit),
-        Answer::TooThick(widest) => Reason::NoNut(widest),
-        Answer::Refused(refusal) => Reason::FitRefused(refusal),
-    })
-}
-
-fn life_reasons(line: &OrderLine, offer: &Offer, reasons: &mut Vec<Reason>) {
-    let Some(place) = line.place else { return };
-    if let Some(wanted) = line.years {
-        let (min, max) = years(offer, place);
-        let promise = promise(offer.min, offer.max, place.rates(), wanted);
-        reasons.push(Reason::Life(promise, min, max));
-        if promise != Promise::Lasts {
-            reasons.push(Reason::Needs(thickness_needed(place, wanted)));
-        }
-    } else if offer.choice == Choice::ForPlace {
-        reasons.push(Reason::ClassForPlace);
-    }
-}
-
-/// The years of a coat in the place of an order line, from its least at the greatest loss to its
-/// greatest at the least.
-pub fn years(offer: &Offer, place: Category) -> (Years, Years) {
-    let rates = place.rates();
-    (range(offer.min, rates, Exponent::Straight), range(offer.max, rates, Exponent::Straight))
 }

@@ -261,6 +261,18 @@ impl Kind {
         matches!(self.threaded(), Threaded::Outside | Threaded::Inside)
     }
 
+    /// Whether it is a screw that is driven into a tapped hole and not into a nut.
+    pub const fn goes_into_a_tapped_hole(self) -> bool {
+        matches!(
+            self,
+            Self::SocketScrew
+                | Self::CountersunkScrew
+                | Self::ButtonScrew
+                | Self::SetScrew
+                | Self::MachineScrew
+        )
+    }
+
     /// Whether it is a straight bar that may be metres long: a rod, a stud, an anchor rod.
     pub const fn is_rod(self) -> bool {
         matches!(self, Self::Rod | Self::Stud | Self::AnchorRod)

@@ -1,10 +1,18 @@
 //! What is judged: the facts of one part in one process.
 
+use crate::coat::factor::{self, Factor};
+use crate::part;
 use crate::process::Process;
-use crate::quantity::{Length, Time};
+use crate::quantity::{Length, Mass, Time};
+use crate::site::Category;
+use crate::site::life::{self, Exponent, Promise, Years};
+use crate::source::Source;
 use crate::steel::tempering::Effect;
 use crate::steel::{Grade, Levels, State};
 use crate::table::Refusal;
+use crate::table::coat_class::CoatClass;
+use crate::thread::Thread;
+use crate::thread::pair::{Found, Mated};
 
 /// One part in one process: what the rules may ask about.
 ///
@@ -19,15 +27,72 @@ pub struct Case<'a> {
     pub steel: Option<&'a SteelFacts>,
     /// What the dip does to its temper; a refusal where the temper is not known.
     pub heat: Option<&'a Result<Effect, Refusal>>,
+    /// Nominal diameter of the thread.
+    pub diameter: Option<Length>,
     /// The part.
     pub part: Option<&'a Part>,
+    /// The coat on offer.
+    pub offer: Option<&'a Offer>,
+    /// How the coated thread goes together; `None` for a part without a thread of its own.
+    pub fit: Option<&'a Found>,
+    /// Where it will stand and for how long.
+    pub site: Option<&'a Site>,
 }
 
-/// A part: what it is, without its steel.
+/// A part, without its steel.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Part {
-    /// Its nominal diameter.
-    pub diameter: Length,
+    /// What kind of part.
+    pub kind: part::Kind,
+    /// Its thread, or the thread it goes on.
+    pub thread: Thread,
+    /// Its length, for what has one.
+    pub length: Option<Length>,
+    /// Mass of one piece, where its shape is known.
+    pub mass: Option<Mass>,
+    /// The grade of the bolt it is sold with or for, if the order says.
+    pub bolt: Option<Grade>,
+    /// The nut named beside the bolt.
+    pub nut: Option<Grade>,
+}
+
+/// Where a part will stand.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Site {
+    /// The place, if anybody said.
+    pub place: Option<Category>,
+    /// Years wanted, if anybody said.
+    pub wanted: Option<Time>,
+}
+
+/// A coat on offer.
+#[derive(Debug, Clone, Copy)]
+pub struct Offer {
+    /// The class it is ordered by.
+    pub class: &'static CoatClass,
+    /// The minimum thickness of a single article or place.
+    pub min: Length,
+    /// The maximum thickness to reckon with.
+    pub max: Length,
+    /// Where the maximum comes from.
+    pub max_source: Source,
+    /// Why this class.
+    pub choice: Choice,
+}
+
+/// Why a class was chosen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Choice {
+    /// The order asks for it.
+    Asked,
+    /// The standard of the process, or of the product, for this thread.
+    OfStandard,
+    /// The thinnest class that is sure to last the years wanted.
+    ForYears,
+    /// The thickest class that fits; the years wanted need more.
+    Thickest,
+    /// The usual class for the place, where no years are wanted.
+    ForPlace,
 }
 
 /// The steel of a part, with what follows from it; computed once for all processes.
@@ -79,15 +144,57 @@ pub enum Under {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct InForce(u8);
 
-impl Case<'_> {
+impl<'a> Case<'a> {
+    /// A process of which nothing else is known, every document judged by itself.
+    pub const fn of(process: Process) -> Self {
+        Self {
+            process,
+            in_force: InForce::EVERY,
+            steel: None,
+            heat: None,
+            diameter: None,
+            part: None,
+            offer: None,
+            fit: None,
+            site: None,
+        }
+    }
+
     /// The grade of the steel, where it is known by one.
     pub fn grade(&self) -> Option<Grade> {
         self.steel.and_then(|steel| steel.state.grade()).map(|properties| properties.grade)
     }
 
     /// What the dip does to the temper, where both are known.
-    pub fn effect(&self) -> Option<&Effect> {
+    pub fn effect(&self) -> Option<&'a Effect> {
         self.heat.and_then(|heat| heat.as_ref().ok())
+    }
+
+    /// Whether a rule about the temper may speak of the part as one that carries a load by its thread.
+    pub fn is_loaded(&self) -> bool {
+        self.part.is_none_or(|part| part.kind.has_mate())
+    }
+
+    /// The pair that assembles, if one does.
+    pub fn mated(&self) -> Option<&'a Mated> {
+        match self.fit {
+            Some(Found::Takes(mated)) => Some(mated),
+            _ => None,
+        }
+    }
+
+    /// The years of the coat on offer in the place, from its minimum to its maximum thickness.
+    pub fn years(&self) -> Option<(Years, Years)> {
+        let (offer, place) = (self.offer?, self.site?.place?);
+        let rates = place.rates();
+        let years = |thickness| life::range(thickness, rates, Exponent::Straight);
+        Some((years(offer.min), years(offer.max)))
+    }
+
+    /// Whether the coat on offer lasts the years wanted.
+    pub fn promise(&self) -> Option<Promise> {
+        let (offer, site) = (self.offer?, self.site?);
+        Some(life::promise(offer.min, offer.max, site.place?.rates(), site.wanted?))
     }
 
     /// How the steel is cleaned; the harshest way where nobody said.
@@ -104,7 +211,19 @@ impl SteelFacts {
 
     /// The case of this steel in a process, every document judged by itself; nothing else is known.
     pub fn alone(&self, process: Process) -> Case<'_> {
-        Case { process, in_force: InForce::EVERY, steel: Some(self), heat: None, part: None }
+        Case { steel: Some(self), ..Case::of(process) }
+    }
+}
+
+impl Offer {
+    /// The average of the coat: as the class asks for it, or else its minimum.
+    pub fn average(&self) -> Length {
+        self.class.average.map_or(self.min, |limit| limit.thickness).max(self.min)
+    }
+
+    /// From its thickness to its mass, by the standard it is ordered by.
+    pub fn factor(&self) -> &'static Factor {
+        factor::of_class(self.class)
     }
 }
 

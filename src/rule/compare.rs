@@ -13,8 +13,8 @@ pub(super) fn write_compared(text: &mut String, limit: Option<SteelLimit>, compa
     text.push_str(match (at, over) {
         (Ordering::Less, _) => " is below ",
         (Ordering::Greater, _) => " is above ",
-        (Ordering::Equal, Over::AtLeast) => " is at the limit, ",
-        (Ordering::Equal, Over::Above) => " is no more than ",
+        (Ordering::Equal, Over::AtLeast) => return text.push_str(", the limit itself"),
+        (Ordering::Equal, Over::Above) => return text.push_str(" is the limit and not above it"),
     });
     write_level(text, compared.limit, compared.limit_converted);
 }

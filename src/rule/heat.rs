@@ -10,15 +10,15 @@
 //!   covers bolts to class 10.9 in baths to 480 °C and from 530 to 560 °C and leaves the proof to
 //!   hardness and proof load after galvanizing, so the condition is that test.
 
-use super::case::Under;
-use super::{Key, Phrase, Rule, Says, Test, Topic, When};
+use super::case::{Case, Under};
+use super::{Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
 use crate::process::Process::HotDip;
 use crate::quantity::{Length, Quantity, Temperature, unit};
 use crate::steel::Grade;
 use crate::steel::tempering::{
     self, Against, Bath, Effect, NO_RETEST_SOURCE, PARAMETER_SOURCE, STILL_MET_SOURCE, parameter,
 };
-use crate::table::{astm_a574, hotdip_process, iso_10684};
+use crate::table::{astm_a574, hotdip_process, iso_10684, practice};
 use crate::working::Mark;
 
 /// How a dip stands to the temper.
@@ -48,6 +48,7 @@ const fn row(key: Key) -> Rule {
         says: |_| Says::note(),
         words: Phrase::Text(""),
         met: "",
+        brief: Phrase::Text(""),
     }
 }
 
@@ -55,14 +56,14 @@ const fn row(key: Key) -> Rule {
 pub static HIGH_BATH: Rule = Rule {
     source: iso_10684::HIGH_BATH,
     when: When::If(|case| {
-        let diameter = case.part.map(|part| part.diameter);
         case.effect().is_some_and(|effect| effect.bath == Bath::High)
-            && forbids_high_bath(case.grade(), diameter)
+            && forbids_high_bath(case.grade(), case.diameter)
     }),
     says: |_| Says::bar(),
     words: Phrase::Text(
         "ISO 10684 forbids the high-temperature bath for class 10.9 from M27: it cracks the steel",
     ),
+    brief: Phrase::Text("no high-temperature bath for class 10.9 from M27"),
     ..row(Key::HighBath)
 };
 
@@ -92,6 +93,7 @@ pub static BATH: Rule = Rule {
             Bath::Beyond => "hotter than any bath of ISO 10684, which ends at 560 °C",
         }));
     }),
+    brief: Phrase::Text("no standard has a bath at this temperature"),
     ..row(Key::Bath)
 };
 
@@ -102,14 +104,32 @@ pub static TEMPER: Rule = Rule {
         match stands(case.grade(), effect) {
             Heat::NoTemper => Says::from(Mark::Note, STILL_MET_SOURCE),
             Heat::Below => Says::from(Mark::Met, NO_RETEST_SOURCE),
-            Heat::NotStronger => Says::from(Mark::Condition, NO_RETEST_SOURCE),
-            Heat::StrongerCovered => Says::from(Mark::Condition, STILL_MET_SOURCE),
+            Heat::NotStronger | Heat::Stronger if is_routine(case, effect) => {
+                Says::from(Mark::Term, practice::DIPPED_DAILY)
+            }
+            Heat::StrongerCovered if is_routine(case, effect) => {
+                Says::from(Mark::Term, practice::DIPPED_DAILY)
+            }
+            Heat::NotStronger => {
+                Says::from(Mark::Condition, NO_RETEST_SOURCE).asking(Instruction::ProveTemper)
+            }
+            Heat::StrongerCovered => {
+                Says::from(Mark::Condition, STILL_MET_SOURCE).asking(Instruction::ProveTemper)
+            }
+            Heat::Stronger if case.grade().is_some_and(|grade| AGREED.contains(&grade)) => {
+                Says::from(Mark::Condition, STILL_MET_SOURCE).asking(Instruction::ProveTemper)
+            }
             Heat::Stronger => Says::bar(),
         }
     },
-    words: Phrase::By(|case, _, text| {
+    words: Phrase::By(|case, says, text| {
         if let Some(effect) = case.effect() {
-            text.push_str(&in_words(case.grade(), effect));
+            text.push_str(&in_words(says, effect));
+        }
+    }),
+    brief: Phrase::By(|_, says, text| {
+        if says.mark == Mark::Bar {
+            text.push_str("the bath takes the temper");
         }
     }),
     ..row(Key::Temper)
@@ -139,16 +159,62 @@ pub static TEMPER_UNKNOWN: Rule = Rule {
     source: NO_RETEST_SOURCE,
     when: When::If(|case| case.heat.is_some_and(Result::is_err)),
     says: |case| match case.heat {
-        Some(Err(refusal)) => Says::from(Mark::Condition, refusal.source()),
+        // A washer carries no load by its thread, and nuts are dipped every day.
+        Some(Err(_)) if !case.is_loaded() || case.grade().is_some_and(|grade| grade.is_nut()) => {
+            Says::from(Mark::Note, practice::DIPPED_DAILY)
+        }
+        Some(Err(refusal)) => Says::from(Mark::Condition, refusal.source()).asking(Instruction::ProveTemper),
         _ => Says::MET,
     },
-    words: Phrase::By(|case, _, text| {
+    words: Phrase::By(|case, says, text| {
         if let Some(Err(refusal)) = case.heat {
-            text.push_str(&format!("have the steel judged by hand: {refusal}"));
+            text.push_str(&match says.mark {
+                Mark::Note => format!("its temper is not published, and such parts are dipped every day: {refusal}"),
+                _ => format!(
+                    "get the actual temper from the maker, or verify hardness and proof load after galvanizing: {refusal}"
+                ),
+            });
         }
     }),
     ..row(Key::TemperUnknown)
 };
+
+/// Grades that are hot-dipped every day: a retest below their temper is their maker's routine.
+const DAILY: &[Grade] = &[
+    Grade::Class4_6,
+    Grade::Class4_8,
+    Grade::Class5_6,
+    Grade::Class5_8,
+    Grade::Class6_8,
+    Grade::Class8_8,
+    Grade::Class9_8,
+    Grade::J429Grade1,
+    Grade::J429Grade2,
+    Grade::J429Grade5,
+    Grade::A307,
+    Grade::A325,
+    Grade::A449,
+    Grade::A354Bc,
+    Grade::A193B7,
+    Grade::A563Dh,
+    Grade::A194Grade2H,
+];
+
+/// Grades whose maker agrees, or proves temper or hardness and proof load.
+const AGREED: &[Grade] = &[Grade::J429Grade8, Grade::A354Bd];
+
+/// Whether a dip of this part in this bath is everyday work: a grade of every day, or any nut.
+fn is_routine(case: &Case<'_>, effect: &Effect) -> bool {
+    let usual_bath = matches!(effect.bath, Bath::Low | Bath::Normal);
+    let nut = case.part.is_some_and(|part| part.kind.is_nut());
+    let actual = effect.temper.is_some_and(|against| against.temper.least_of.is_none());
+    usual_bath
+        && !actual
+        && (nut
+            || case
+                .grade()
+                .is_some_and(|grade| DAILY.contains(&grade) || grade.is_nut() || grade.is_washer()))
+}
 
 /// How a dip stands to the temper of a grade.
 pub fn stands(grade: Option<Grade>, effect: &Effect) -> Heat {
@@ -172,33 +238,39 @@ fn covered(grade: Option<Grade>, bath: Bath) -> bool {
     grade.and_then(Grade::in_iso_10684) == Some(true) && matches!(bath, Bath::Low | Bath::Normal | Bath::High)
 }
 
-fn in_words(grade: Option<Grade>, effect: &Effect) -> String {
+fn in_words(says: Says, effect: &Effect) -> String {
     let Some(against) = &effect.temper else {
         return "this steel is not tempered, so the bath has no temper to take; its standard still has to be met after \
                 galvanizing"
             .to_owned();
     };
     let actual = against.temper.least_of.is_none();
-    let asked = if actual {
+    let proof = if actual {
         "verify hardness and proof load after galvanizing"
     } else {
         "get the actual temper from the maker, or verify hardness and proof load after galvanizing"
     };
     let named = named(against);
-    let hours = format!("the dip is like one hour at {}", whole(effect.dip_one_hour));
-    match stands(grade, effect) {
-        Heat::NoTemper => String::new(),
-        Heat::Below => format!("the bath stays below {named}: no mechanical test has to be repeated"),
-        Heat::NotStronger => {
-            format!("the bath is no cooler than {named}, but {hours}, no stronger than the temper: {asked}")
+    let stronger = if against.dip_is_stronger { "stronger than" } else { "no stronger than" };
+    let dip = format!(
+        "{} at {} is like one hour at {}, {stronger} {named}",
+        effect.time.show(&unit::MINUTE, 0),
+        whole(effect.bath_temperature),
+        whole(effect.dip_one_hour)
+    );
+    match says.mark {
+        Mark::Met | Mark::Note if !against.dip_is_stronger && against.margin.kelvin() > 0.0 => {
+            format!("the bath stays below {named}: no mechanical test has to be repeated")
         }
-        Heat::StrongerCovered => format!(
-            "{hours} and stronger than {named}: the steel softens; {asked}, or keep the bath at {} or below",
-            whole(against.hottest_bath)
-        ),
-        Heat::Stronger => {
+        Mark::Term | Mark::Met | Mark::Note => {
+            format!("{dip}: the grade is dipped every day, and the retest after dipping is its maker's")
+        }
+        Mark::Bar => {
             let remedy = if actual { "" } else { " (an actual temper that is higher can change this)" };
-            format!("{hours} and stronger than {named}: the bath takes the temper away{remedy}")
+            format!("{dip}: the bath takes the temper away{remedy}")
+        }
+        Mark::Condition | Mark::NotJudged => {
+            format!("{dip}: {proof}, or keep the bath at {} or below", whole(against.hottest_bath))
         }
     }
 }
@@ -223,7 +295,7 @@ fn whole(temperature: Temperature) -> String {
 mod tests {
     use super::*;
     use crate::quantity::Time;
-    use crate::rule::{Case, Cleaning, Part, SteelFacts, judge_topic};
+    use crate::rule::{Case, Cleaning, SteelFacts, judge_topic};
     use crate::steel::tempering::{Dip, Temper};
     use crate::steel::{State, Steel};
 
@@ -232,8 +304,7 @@ mod tests {
         let state = State::of(Steel::grade(grade, diameter).unwrap());
         let dip = Dip { grade: state.grade(), temper: None, bath, time: Time::from_minute(minutes) };
         let (steel, heat) = (SteelFacts::new(state, Cleaning::Acid), tempering::effect(&dip));
-        let part = Part { diameter };
-        let case = Case { heat: Some(&heat), part: Some(&part), ..steel.alone(HotDip) };
+        let case = Case { heat: Some(&heat), diameter: Some(diameter), ..steel.alone(HotDip) };
         judge_topic(&case, Topic::Heat).map(|ruling| ruling.says.mark).max().unwrap()
     }
 
@@ -243,9 +314,9 @@ mod tests {
         let cases = [
             (Grade::A193B7, 20.0, Mark::Met),
             (Grade::Class10_9, 20.0, Mark::Condition),
-            (Grade::Class8_8, 20.0, Mark::Condition),
-            (Grade::A325, 20.0, Mark::Condition),
-            (Grade::A194Grade2H, 20.0, Mark::Condition),
+            (Grade::Class8_8, 20.0, Mark::Term),
+            (Grade::A325, 20.0, Mark::Term),
+            (Grade::A194Grade2H, 20.0, Mark::Term),
             (Grade::A574, 10.0, Mark::Bar),
             (Grade::J429Grade8_2, 20.0, Mark::Bar),
             (Grade::Class4_6, 20.0, Mark::Note),

@@ -31,6 +31,7 @@ pub static NOT_SAID: Rule = Rule {
         "say the steel: without its grade or hardness neither hydrogen nor the heat of the zinc can be judged",
     ),
     met: "",
+    brief: Phrase::Text("say the steel"),
 };
 
 /// No conversion table reaches the steel.
@@ -43,15 +44,23 @@ pub static UNKNOWN: Rule = Rule {
     when: When::If(|case| case.steel.is_some_and(|steel| steel.levels.is_err())),
     test: Test::Always,
     says: |case| match case.steel.map(|steel| &steel.levels) {
-        Some(Err(refusal)) => Says::from(Mark::Condition, refusal.source()),
+        // Nuts and washers whose standard sets no greatest hardness are soft.
+        Some(Err(refusal)) if case.grade().is_some_and(|grade| grade.is_nut() || grade.is_washer()) => {
+            Says::from(Mark::Note, refusal.source())
+        }
+        Some(Err(refusal)) => Says::from(Mark::NotJudged, refusal.source()),
         _ => Says::MET,
     },
-    words: Phrase::By(|case, _, text| {
+    words: Phrase::By(|case, says, text| {
         if let Some(Err(refusal)) = case.steel.map(|steel| &steel.levels) {
-            text.push_str(&format!("have the steel judged by hand: {refusal}"));
+            text.push_str(&match says.mark {
+                Mark::NotJudged => format!("give the hardness: {refusal}"),
+                _ => format!("no greatest hardness is set, and such parts are soft: {refusal}"),
+            });
         }
     }),
     met: "",
+    brief: Phrase::Text("give the hardness"),
 };
 
 /// Passed at a hardness and above it.

@@ -29,6 +29,8 @@ keys! {
     F2329CaseHardened: "f2329-case-hardened",
     /// Common practice: no hot-dip above 39 HRC.
     PracticeHotDip: "practice-hot-dip",
+    /// ASTM F436 provides for its washers hot-dip coated.
+    F436HotDip: "f436-hot-dip",
     /// ISO 10684: bolts to class 10.9, nuts to class 12.
     Iso10684Scope: "iso10684-scope",
     /// ASTM F3125: grade A490 is not hot-dipped.
@@ -77,6 +79,8 @@ keys! {
     Iso4042Investigate: "iso4042-investigate",
     /// ISO 4042:1999: written agreement above 365 HV.
     Iso4042Agree: "iso4042-agree",
+    /// Above 39 HRC electroplating is more than usual.
+    PracticeElectroplated: "practice-electroplated",
     /// The order does not say the steel.
     SteelNotSaid: "steel-not-said",
     /// No conversion table reaches the steel.
@@ -91,4 +95,46 @@ keys! {
     A574Check: "a574-check",
     /// The temper of a tempered steel is not known.
     TemperUnknown: "temper-unknown",
+    /// Metric below M8, or a pitch below 1.25 mm.
+    BelowM8: "below-m8",
+    /// ISO 10684 covers coarse threads.
+    FinePitch: "fine-pitch",
+    /// Coarse inch threads below 3/8 in.
+    BelowThreeEighths: "below-three-eighths",
+    /// M8 and M10 carry reduced loads.
+    ReducedLoads: "reduced-loads",
+    /// The coated thread goes together.
+    Assembles: "assembles",
+    /// No tapped nut is published for the thread.
+    NotPublished: "not-published",
+    /// The limits of the thread are not known.
+    FitUnknown: "fit-unknown",
+    /// Enough of the thread is left.
+    Overlap: "overlap",
+    /// Flat parts come out of the kettle stuck together.
+    WashersStick: "washers-stick",
+    /// The beads keep flat parts apart.
+    BeadsPart: "beads-part",
+    /// Flat parts nest in a plating barrel.
+    WashersNest: "washers-nest",
+    /// Heavier than about a pound.
+    Heavy: "heavy",
+    /// Longer than a barrel takes.
+    LongForBarrel: "long-for-barrel",
+    /// Longer than two metres.
+    LongForKettle: "long-for-kettle",
+    /// The coat lasts the years wanted.
+    Lasts: "lasts",
+    /// Years are wanted and nobody said where.
+    PlaceNotSaid: "place-not-said",
+    /// A thin coat outdoors, and nobody said for how long.
+    ThinOutdoors: "thin-outdoors",
+    /// No years are wanted: the class follows the place.
+    ClassForPlace: "class-for-place",
+    /// The coats that the document of a structural bolt lists.
+    StructuralCoating: "structural-coating",
+    /// What a coated structural assembly asks for.
+    StructuralAssembly: "structural-assembly",
+    /// The nut that is named beside the bolt.
+    NutForBolt: "nut-for-bolt",
 }

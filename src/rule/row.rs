@@ -33,6 +33,8 @@ pub struct Rule {
     pub words: Phrase,
     /// What is said where the test is not passed.
     pub met: &'static str,
+    /// What follows in a few words, to be read aloud; empty where its instruction says it.
+    pub brief: Phrase,
 }
 
 /// What a rule is about; a calculator explains a topic.
@@ -42,6 +44,16 @@ pub enum Topic {
     Hydrogen,
     /// The heat of the zinc against the temper.
     Heat,
+    /// How the coated thread goes together.
+    Fit,
+    /// What bolt and nut carry.
+    Strength,
+    /// How the pieces go through kettle and barrel.
+    Load,
+    /// Years in the place.
+    Life,
+    /// The class of the coat, as a document lays it down.
+    Class,
 }
 
 /// Of which case a rule speaks.
@@ -90,6 +102,9 @@ pub struct Ruling {
     pub rule: &'static Rule,
     /// What it says.
     pub says: Says,
+    /// Whether it counts: a rule of a document that the order does not stand under is told by the
+    /// calculator of its topic, and moves nothing.
+    pub counts: bool,
 }
 
 impl Rule {
@@ -110,10 +125,11 @@ impl Rule {
             Test::By(test) => test(case),
         };
         let mut says = if passed { (self.says)(case) } else { Says::MET };
-        if says.mark > Mark::Note && !case.in_force.holds(self.under) {
+        let counts = case.in_force.holds(self.under);
+        if says.mark > Mark::Note && !counts {
             says.mark = Mark::Note;
         }
-        Some(Ruling { rule: self, says })
+        Some(Ruling { rule: self, says, counts })
     }
 
     fn passed_by_steel(&self, limit: SteelLimit, case: &Case<'_>) -> Option<bool> {
@@ -148,6 +164,19 @@ impl Ruling {
     /// Where it is published.
     pub fn source(&self) -> Source {
         self.says.source.unwrap_or(self.rule.source)
+    }
+
+    /// What it says in a few words, to be read aloud.
+    pub fn brief(&self, case: &Case<'_>) -> String {
+        let mut text = String::new();
+        match self.rule.brief {
+            Phrase::Text(words) => text.push_str(words),
+            Phrase::By(words) => words(case, self.says, &mut text),
+        }
+        match self.says.instruction {
+            Some(instruction) if text.is_empty() => instruction.brief(case.process),
+            _ => text,
+        }
     }
 
     /// What it says in words; a condition is said as an instruction.

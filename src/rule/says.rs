@@ -1,5 +1,7 @@
-//! What a rule says of a case.
+//! What a rule says of a case: a mark, and the instruction that goes with it.
 
+use crate::process::Process;
+use crate::quantity::{Length, Quantity, Temperature, Time, unit};
 use crate::source::Source;
 use crate::working::Mark;
 
@@ -10,6 +12,44 @@ pub struct Says {
     pub mark: Mark,
     /// Where this is published, if it is not where the rule is.
     pub source: Option<Source>,
+    /// What is to be done, where rules may ask for the same thing.
+    pub instruction: Option<Instruction>,
+}
+
+/// What rules ask for. Rules that ask for the same kind of thing are told as one instruction.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Instruction {
+    /// Clean without plain acid: inhibited acid, alkaline, or mechanically.
+    CleanWithoutAcid,
+    /// Clean mechanically, with at most a flash pickle.
+    CleanMechanically,
+    /// Relieve stress before cleaning.
+    Relieve(HeatTreatment),
+    /// Bake after the coat.
+    Bake(HeatTreatment),
+    /// Get the actual temper, or hardness and proof load after dipping.
+    ProveTemper,
+    /// Have the maker or the purchaser agree in writing.
+    Agree,
+    /// Agree a test for hydrogen embrittlement on the coated lot.
+    TestForEmbrittlement,
+    /// Ask the plater or the galvanizer whether the piece goes in.
+    AskThePlant,
+    /// Agree thread, nut and gauges; the allowance on the diameter that the coat needs, if it is known.
+    AgreeAllowance(Option<Length>),
+}
+
+/// A time at a temperature.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeatTreatment {
+    /// The lowest temperature.
+    pub from: Temperature,
+    /// The highest temperature; `None` where the document names none.
+    pub to: Option<Temperature>,
+    /// The shortest time; `None` where the document sets none.
+    pub time: Option<Time>,
+    /// How soon it begins, where the document says.
+    pub within: Option<Time>,
 }
 
 impl Says {
@@ -18,7 +58,7 @@ impl Says {
 
     /// A mark, published where the rule is.
     pub const fn only(mark: Mark) -> Self {
-        Self { mark, source: None }
+        Self { mark, source: None, instruction: None }
     }
 
     /// It is ruled out.
@@ -31,6 +71,11 @@ impl Says {
         Self::only(Mark::Condition)
     }
 
+    /// It goes on the order, and there is nothing to prove.
+    pub const fn term() -> Self {
+        Self::only(Mark::Term)
+    }
+
     /// It is good to know.
     pub const fn note() -> Self {
         Self::only(Mark::Note)
@@ -38,6 +83,167 @@ impl Says {
 
     /// A mark that is published elsewhere than the rule.
     pub const fn from(mark: Mark, source: Source) -> Self {
-        Self { mark, source: Some(source) }
+        Self { mark, source: Some(source), instruction: None }
+    }
+
+    /// With what is to be done.
+    #[must_use]
+    pub const fn asking(mut self, instruction: Instruction) -> Self {
+        self.instruction = Some(instruction);
+        self
+    }
+}
+
+impl Instruction {
+    /// Whether two instructions are of one kind, so that one of them can stand for both.
+    pub fn is_like(&self, other: &Self) -> bool {
+        let cleans = |it: &Self| matches!(it, Self::CleanWithoutAcid | Self::CleanMechanically);
+        std::mem::discriminant(self) == std::mem::discriminant(other) || (cleans(self) && cleans(other))
+    }
+
+    /// What satisfies both: the stricter cleaning, the overlap of the temperatures, the longest time,
+    /// the earliest start; `None` where nothing does.
+    pub fn and(self, other: Self) -> Option<Self> {
+        Some(match (self, other) {
+            (Self::Relieve(one), Self::Relieve(other)) => Self::Relieve(one.and(other)?),
+            (Self::Bake(one), Self::Bake(other)) => Self::Bake(one.and(other)?),
+            (Self::CleanWithoutAcid, stricter @ Self::CleanMechanically) => stricter,
+            (Self::AgreeAllowance(None), other @ Self::AgreeAllowance(_)) => other,
+            (one, other) if one.is_like(&other) => one,
+            _ => return None,
+        })
+    }
+}
+
+impl Instruction {
+    /// The instruction in a few words, to be read aloud.
+    pub fn brief(&self, process: Process) -> String {
+        let plant = if process == Process::HotDip { "galvanizer" } else { "plater" };
+        match self {
+            Self::CleanWithoutAcid => "clean without plain acid".to_owned(),
+            Self::CleanMechanically => "clean mechanically".to_owned(),
+            Self::Relieve(_) => "relieve stress before cleaning".to_owned(),
+            Self::Bake(_) => "bake within 4 h".to_owned(),
+            Self::ProveTemper => {
+                "get the tempering temperature, or hardness and proof load after dipping".to_owned()
+            }
+            Self::Agree => "have it agreed in writing".to_owned(),
+            Self::TestForEmbrittlement => "agree a test for embrittlement".to_owned(),
+            Self::AskThePlant => format!("ask the {plant}"),
+            Self::AgreeAllowance(_) => "agree nut and gauges".to_owned(),
+        }
+    }
+
+    /// The instruction as a sentence, where several rules ask for it.
+    pub fn words(&self, process: Process) -> String {
+        let plant = if process == Process::HotDip { "galvanizer" } else { "plater" };
+        match self {
+            Self::CleanWithoutAcid => {
+                "Clean without plain acid: in inhibited acid, alkaline without cathodic current, or mechanically."
+                    .to_owned()
+            }
+            Self::CleanMechanically => {
+                "Clean mechanically, with at most a flash pickle; or bake after pickling and before the zinc."
+                    .to_owned()
+            }
+            Self::Relieve(heat) => format!("Relieve stress before cleaning, {heat}."),
+            Self::Bake(heat) => format!("Bake after plating, {heat}."),
+            Self::ProveTemper => {
+                "Get the actual tempering temperature from the maker, or verify hardness and proof load after dipping."
+                    .to_owned()
+            }
+            Self::Agree => "Have the maker or the purchaser agree in writing.".to_owned(),
+            Self::TestForEmbrittlement => {
+                "Agree a test for hydrogen embrittlement on the coated lot.".to_owned()
+            }
+            Self::AskThePlant => format!("Ask the {plant} whether the piece goes in."),
+            Self::AgreeAllowance(None) => {
+                format!("Agree thread, nut and gauges with the {plant}.")
+            }
+            Self::AgreeAllowance(Some(needed)) => format!(
+                "Agree thread, nut and gauges with the {plant}: the coat needs an allowance of {} ({}) on the diameter.",
+                needed.show(&unit::MM, 3),
+                needed.show(&unit::INCH, 4)
+            ),
+        }
+    }
+}
+
+impl std::fmt::Display for HeatTreatment {
+    /// `at 190 to 220 °C for at least 14 h, begun within 4 h`.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let celsius = |temperature: Temperature| temperature.show(&unit::CELSIUS, 0);
+        match self.to {
+            Some(to) => write!(f, "at {} to {}", celsius(self.from).digits(), celsius(to))?,
+            None => write!(f, "at {} or more", celsius(self.from))?,
+        }
+        if let Some(time) = self.time {
+            write!(f, " for at least {}", time.show(&unit::HOUR, 0))?;
+        }
+        match self.within {
+            Some(within) => write!(f, ", begun within {}", within.show(&unit::HOUR, 0)),
+            None => Ok(()),
+        }
+    }
+}
+
+impl HeatTreatment {
+    /// The overlap of two; `None` where their temperatures do not meet.
+    pub fn and(self, other: Self) -> Option<Self> {
+        let hotter = |one: Temperature, other: Temperature| {
+            if one.celsius() < other.celsius() { other } else { one }
+        };
+        let cooler = |one: Temperature, other: Temperature| {
+            if one.celsius() < other.celsius() { one } else { other }
+        };
+        let either = |one: Option<Time>, other: Option<Time>, pick: fn(f64, f64) -> f64| match (one, other) {
+            (Some(one), Some(other)) => Some(Time::from_hour(pick(one.hour(), other.hour()))),
+            (one, other) => one.or(other),
+        };
+        let from = hotter(self.from, other.from);
+        let to = match (self.to, other.to) {
+            (Some(one), Some(other)) => Some(cooler(one, other)),
+            (one, other) => one.or(other),
+        };
+        if to.is_some_and(|to| to.celsius() < from.celsius()) {
+            return None;
+        }
+        Some(Self {
+            from,
+            to,
+            time: either(self.time, other.time, f64::max),
+            within: either(self.within, other.within, f64::min),
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn bake(from: f64, to: f64, hours: Option<f64>) -> Instruction {
+        Instruction::Bake(HeatTreatment {
+            from: Temperature::from_celsius(from),
+            to: Some(Temperature::from_celsius(to)),
+            time: hours.map(Time::from_hour),
+            within: Some(Time::from_hour(4.0)),
+        })
+    }
+
+    #[test]
+    fn bakes_overlap_and_the_longest_counts() {
+        assert_eq!(
+            bake(177.0, 232.0, None).and(bake(190.0, 220.0, Some(14.0))),
+            Some(bake(190.0, 220.0, Some(14.0)))
+        );
+        assert_eq!(bake(177.0, 185.0, None).and(bake(190.0, 220.0, None)), None);
+    }
+
+    #[test]
+    fn the_stricter_cleaning_stands_for_both() {
+        let (soft, strict) = (Instruction::CleanWithoutAcid, Instruction::CleanMechanically);
+        assert_eq!(soft.and(strict), Some(strict));
+        assert_eq!(strict.and(soft), Some(strict));
+        assert_eq!(soft.and(Instruction::ProveTemper), None);
     }
 }

@@ -60,6 +60,10 @@ pub struct Effect {
     pub temper: Option<Against>,
     /// What kind of bath it is.
     pub bath: Bath,
+    /// How hot it is.
+    pub bath_temperature: Temperature,
+    /// How long the part stays in it.
+    pub time: Time,
 }
 
 /// The dip against the temper.
@@ -101,7 +105,14 @@ pub fn effect(dip: &Dip) -> Result<Effect, Refusal> {
     let dip_parameter = parameter(dip.bath, dip.time);
     let dip_one_hour = one_hour(dip_parameter);
     let temper = dip.temper_to_judge_by()?.map(|temper| against(temper, dip, dip_one_hour));
-    Ok(Effect { dip_parameter, dip_one_hour, temper, bath: Bath::of(dip.bath) })
+    Ok(Effect {
+        dip_parameter,
+        dip_one_hour,
+        temper,
+        bath: Bath::of(dip.bath),
+        bath_temperature: dip.bath,
+        time: dip.time,
+    })
 }
 
 fn against(temper: Temper, dip: &Dip, dip_one_hour: Temperature) -> Against {

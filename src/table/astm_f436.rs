@@ -16,3 +16,6 @@ pub static WASHER: [SteelRow; 1] =
 pub static WASHER_HOT_DIP: [SteelRow; 1] =
     [SteelRow::new(Sizes::ALL_INCH, Treatment::QuenchedTempered, ASTM_F436.memory(""))
         .hrc(26.0, 45.0, COATED)];
+
+/// Washers that are hot-dip coated: 26 to 45 HRC after coating.
+pub const HOT_DIP: Source = ASTM_F436.memory("hardness of hot-dip coated washers");

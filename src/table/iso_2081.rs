@@ -1,6 +1,6 @@
 //! ISO 2081, earlier edition: baking of electroplated zinc by strength and section, as quoted.
 
-use crate::quantity::{Length, Stress, Temperature, Time};
+use crate::quantity::{Hardness, Length, Stress, Temperature, Time};
 use crate::source::Source;
 use crate::source::document::ISO_2081;
 
@@ -27,6 +27,9 @@ pub const TEMPERATURE: (Temperature, Temperature) =
 /// Above this strength conventional zinc electroplating should not be used.
 pub const NOT_ABOVE: (Stress, Source) =
     (Stress::from_mpa(1500.0), ISO_2081.read("earlier edition, limit of strength"));
+
+/// The same limit as hardness, as it is printed beside the strength: Rockwell C and Vickers.
+pub const NOT_ABOVE_HARDNESS: (Hardness, Hardness) = (Hardness::hrc(45.0), Hardness::hv(440.0));
 
 /// The bake table. Sections above 40 mm are left to experiment.
 pub static BAKE: &[Row] = &[

@@ -1,6 +1,6 @@
 //! Limits of the trade that no standard prints.
 
-use crate::quantity::Hardness;
+use crate::quantity::{Hardness, Length};
 use crate::source::{Source, common_practice, document};
 
 /// Above this hardness nothing is hot-dipped.
@@ -13,3 +13,25 @@ pub const MECHANICAL_CHOSEN_ABOVE: (Hardness, Source) =
     (Hardness::hrc(40.0), document::ENCYCLOPEDIA.read("mechanical plating"));
 /// Grades that bolt makers advise against galvanizing.
 pub const MAKERS_ADVICE: Source = document::BOLT_MAKERS_TEXT.read("on ASTM A143 and F2329");
+/// Threaded rod that an air ring wipes is hot-dipped from about this diameter.
+pub const WIPED_ROD_FROM: (Length, Source) =
+    (Length::from_mm(6.0), common_practice("threaded rod wiped by an air ring, from about M6"));
+/// The smallest inch thread that takes hot-dip zinc well.
+pub const SMALL_INCH: (Length, Source) =
+    (Length::from_inch(0.375), common_practice("3/8 in is the smallest thread that takes the coat well"));
+/// The longest bar or rod that goes into a barrel at all.
+pub const LONGEST_BAR: (Length, Source) =
+    (Length::from_m(1.0), common_practice("no bar or rod longer than a metre in the barrel"));
+/// Grades that are hot-dipped every day: the retest after the dip is their maker's routine.
+pub const DIPPED_DAILY: Source = common_practice("grades that are hot-dipped every day");
+/// Above this hardness electroplating is more than usual, and a test for embrittlement is agreed.
+pub const ELECTROPLATED_TO: (Hardness, Source) =
+    (Hardness::hrc(39.0), common_practice("hardness of parts electroplated as a matter of course"));
+/// Years are asked for outdoors before a thin coat is taken.
+pub const THIN_OUTDOORS: Source = common_practice("thin coats outdoors");
+/// What a spun batch does to flat washers.
+pub const BEADS_PART: Source = common_practice("beads between flat parts");
+/// Flat parts in a plating barrel.
+pub const FLAT_PARTS_NEST: Source = common_practice("flat parts nest");
+/// A bolt ordered for years goes into a place somebody has named.
+pub const NAME_THE_PLACE: Source = common_practice("years need a place");

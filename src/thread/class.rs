@@ -79,6 +79,9 @@ pub const COMMON_BOLT: [ToleranceClass; 9] = [
 ];
 
 impl ToleranceClass {
+    /// 5g6g, the class of socket screws of class 12.9 (ISO 4762).
+    pub const SOCKET: Self = Self::Bolt(BoltClass { pitch: 5, crest: 6, position: BoltPosition::G });
+
     /// A metric bolt class of one grade.
     pub const fn bolt(grade: u8, position: BoltPosition) -> Self {
         Self::Bolt(BoltClass { pitch: grade, crest: grade, position })

@@ -122,6 +122,19 @@ impl BoltLimits {
     pub fn allowance(&self) -> Length {
         Length::ZERO - self.deviation.value
     }
+
+    /// The same bolt with every diameter smaller: what it is made to before a coat that grows it back.
+    pub fn smaller(self, by: Length) -> Self {
+        let back = Length::ZERO - by;
+        Self {
+            major: self.major.moved(back),
+            pitch: self.pitch.moved(back),
+            minor_max: self.minor_max + back,
+            root_max: self.root_max + back,
+            root_min: self.root_min.map(|root| root + back),
+            ..self
+        }
+    }
 }
 
 impl NutLimits {

@@ -19,14 +19,13 @@ mod key;
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::PathBuf;
-use std::rc::Rc;
 
-use kettle_barrel::calculator::{Address, Draft, Finding, Link, Mark};
-use kettle_barrel::order::{self, Judged, Reason};
+use kettle_barrel::calculator::{Address, Draft, Link, Mark};
+use kettle_barrel::order::{self, Judged, Judgement, OrderLine};
 use kettle_barrel::quantity::{number, unit};
 use kettle_barrel::source::Source;
 
-use key::{coat, nut, rule, severity, verdict};
+use key::{coat, room, severity, verdict};
 
 const ORDERS: usize = 400;
 const LARGEST_BYTES: usize = 500_000;
@@ -102,21 +101,23 @@ fn written(orders: &[Draft]) -> String {
     // First what each rule's usual source is, then the lines.
     let all: Vec<_> = orders
         .iter()
-        .map(|draft| (draft, order::judge(&order::read(draft).unwrap()), order::assess(draft).unwrap()))
+        .map(|draft| {
+            let line = order::read(draft).unwrap();
+            (draft, line, order::judge(&line))
+        })
         .collect();
-    for (_, judgement, assessment) in &all {
-        for (judged, worded) in judgement.processes.iter().zip(&assessment.processes) {
-            assert_eq!(judged.verdict(), worded.verdict);
-            for (reason, finding) in judged.reasons.iter().zip(opened(judged, &worded.findings)) {
-                kept.count(rule(reason), source(reason, finding));
+    for (_, _, judgement) in &all {
+        for judged in &judgement.processes {
+            for (_, ruling) in judged.rulings.iter().filter(|(_, ruling)| ruling.counts) {
+                kept.count(ruling.rule.key.key().to_owned(), ruling.source());
             }
         }
     }
     let mut lines = String::new();
-    for (number, (draft, judgement, assessment)) in (1..).zip(&all) {
+    for (number, (draft, line, judgement)) in (1..).zip(&all) {
         lines.push_str(&format!("{number:03} order {}\n", Address::new("order", (*draft).clone())));
-        for (judged, worded) in judgement.processes.iter().zip(&assessment.processes) {
-            let process = process(judged, &opened(judged, &worded.findings), &mut kept);
+        for judged in &judgement.processes {
+            let process = process(line, judgement, judged, &mut kept);
             lines.push_str(&format!("{number:03} {} {process}\n", judged.process.key()));
         }
     }
@@ -158,61 +159,39 @@ impl Kept {
     }
 }
 
-/// One process on one line.
-fn process(judged: &Judged, opened: &[Option<&Finding>], kept: &mut Kept) -> String {
-    let mut links: Vec<&Link> = Vec::new();
+/// One process on one line: the rules that count, and the links of those that are not met.
+fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged, kept: &mut Kept) -> String {
+    let mut links: Vec<Link> = Vec::new();
     let mut reasons = Vec::new();
-    for (reason, finding) in judged.reasons.iter().zip(opened) {
-        let mut text = rule(reason);
-        let source = code(&source(reason, *finding).to_string());
-        let is_usual = kept.usual(&text) == source;
-        if reason.mark() != Mark::Met {
-            text.push_str(&format!(":{}", severity(reason.mark())));
+    for (place, ruling) in judged.rulings.iter().filter(|(_, ruling)| ruling.counts) {
+        let key = ruling.rule.key.key();
+        let mut text = if *place > 0 { format!("{place}.{key}") } else { key.to_owned() };
+        let source = code(&ruling.source().to_string());
+        if ruling.says.mark != Mark::Met {
+            text.push_str(&format!(":{}", severity(ruling.says.mark)));
+            let case = judgement.case(judged, *place).unwrap();
+            if let Some(link) = order::link(line, &case, ruling.rule.topic) {
+                let at = links.iter().position(|known| *known == link).unwrap_or_else(|| {
+                    links.push(link);
+                    links.len() - 1
+                });
+                text.push_str(&format!(":{}", at + 1));
+            }
         }
-        if let Some(link) = finding.and_then(|finding| finding.opens.as_ref()).map(Rc::as_ref) {
-            let at = links.iter().position(|known| *known == link).unwrap_or_else(|| {
-                links.push(link);
-                links.len() - 1
-            });
-            text.push_str(&format!(":{}", at + 1));
-        }
-        if !is_usual {
+        if kept.usual(key) != source {
             text.push_str(&format!("@{source}"));
         }
         reasons.push(text);
     }
-    let links: Vec<String> = links.into_iter().map(|link| written_link(link, &mut kept.fields)).collect();
+    let links: Vec<String> = links.iter().map(|link| written_link(link, &mut kept.fields)).collect();
     format!(
         "{} {} {} | {} | {}",
         verdict(judged.verdict()),
         judged.offer.as_ref().map_or_else(|| "-".to_owned(), coat),
-        nut(&judged.reasons),
+        room(judged),
         reasons.join(" "),
         links.join(" ")
     )
-}
-
-/// The finding of each reason: findings leave out what the steel meets, and stand the worst first.
-fn opened<'a>(judged: &Judged, findings: &'a [Finding]) -> Vec<Option<&'a Finding>> {
-    let is_worded = |reason: &Reason| reason.mark() != Mark::Met || !matches!(reason, Reason::Rule(_));
-    let mut places: Vec<usize> =
-        (0..judged.reasons.len()).filter(|at| is_worded(&judged.reasons[*at])).collect();
-    places.sort_by_key(|at| std::cmp::Reverse(judged.reasons[*at].mark().max(Mark::Term)));
-    assert_eq!(places.len(), findings.len(), "a reason without its words");
-    let mut opened = vec![None; judged.reasons.len()];
-    for (at, finding) in places.into_iter().zip(findings) {
-        assert_eq!(judged.reasons[at].mark(), finding.mark, "{}", finding.text);
-        opened[at] = Some(finding);
-    }
-    opened
-}
-
-fn source(reason: &Reason, finding: Option<&Finding>) -> Source {
-    match (finding, reason) {
-        (Some(finding), _) => finding.source,
-        (None, Reason::Rule(ruling)) => ruling.source(),
-        (None, reason) => panic!("{reason:?} has no words"),
-    }
 }
 
 /// Three letters and digits from the text of a source (FNV-1a).

@@ -16,4 +16,5 @@ mod register;
 mod site;
 mod steel;
 mod thread;
+mod verdicts;
 mod working;

@@ -2,7 +2,7 @@
 
 use kettle_barrel::coat::Process;
 use kettle_barrel::quantity::{Hardness, Length, Scale, Stress, Temperature, Time};
-use kettle_barrel::rule::{self, Case, Cleaning, InForce, Key, SteelFacts};
+use kettle_barrel::rule::{self, Case, Cleaning, Key, SteelFacts};
 use kettle_barrel::steel::tempering::{self, Dip, Temper};
 use kettle_barrel::steel::{Grade, Properties, State, Steel, bake, hardness};
 use kettle_barrel::working::Mark;
@@ -100,7 +100,7 @@ proptest! {
             };
             let effect = tempering::effect(&case).unwrap();
             let heat = Ok(effect);
-            let case = Case { process: Process::HotDip, in_force: InForce::EVERY, steel: None, heat: Some(&heat), part: None };
+            let case = Case { heat: Some(&heat), ..Case::of(Process::HotDip) };
             let temper = rule::rule(Key::Temper).judge(&case).unwrap();
             (effect.temper.unwrap(), temper.says.mark)
         };

@@ -5,7 +5,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::process::Process;
 use kettle_barrel::quantity::{Length, Scale, Temperature, Time};
-use kettle_barrel::rule::{self, Case, Cleaning, Key, Part, SteelFacts, Topic};
+use kettle_barrel::rule::{self, Case, Cleaning, Key, SteelFacts, Topic};
 use kettle_barrel::source::Basis::{Memory, Read};
 use kettle_barrel::steel::Over::AtLeast;
 use kettle_barrel::steel::tempering::{self, Bath, Dip, Temper};
@@ -73,8 +73,7 @@ fn large_class_10_9_stays_out_of_the_hot_bath() {
             bath: Temperature::from_celsius(celsius),
             time: Time::from_minute(2.0),
         });
-        let part = Part { diameter };
-        let case = Case { heat: Some(&heat), part: Some(&part), ..steel.alone(Process::HotDip) };
+        let case = Case { heat: Some(&heat), diameter: Some(diameter), ..steel.alone(Process::HotDip) };
         rule::judge_topic(&case, Topic::Heat).map(|ruling| ruling.says.mark).max().unwrap()
     };
     for mm in [27.0, 30.0, 64.0] {

@@ -1,7 +1,6 @@
 //! The steps of the answer.
 
 use super::{Conversion, Input, Outcome, Stated};
-use crate::calculator::Written;
 use crate::coat::Factor;
 use crate::quantity::{Quantity, unit};
 use crate::source::{Source, document};
@@ -23,7 +22,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     for &(density, published, mass, thickness) in ends.unwrap_or_default() {
         let k = density.show(&unit::G_M2_UM, 3);
         match input.coat {
-            Stated::Thickness(Written { quantity: thickness, .. }) => working
+            Stated::Thickness(thickness) => working
                 .step(
                     "mass on the area: the factor times the thickness",
                     "m",
@@ -33,7 +32,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
                 )
                 .known("k", k, published)
                 .given("t", thickness.show(&unit::UM, 2)),
-            Stated::Mass(Written { quantity: mass, .. }) => working
+            Stated::Mass(mass) => working
                 .step(
                     "thickness: the mass on the area over the factor",
                     "t",

@@ -1,5 +1,6 @@
 //! The steps of the answer.
 
+use super::report::area;
 use super::{Input, Outcome, Way};
 use crate::calculator::thread_fields::Ruler;
 use crate::quantity::Shown;
@@ -110,7 +111,7 @@ fn undercut_area(working: &mut Working, input: &Input, outcome: &Outcome, ruler:
             "stress area of the bolt cut under",
             "As",
             "π / 4 · ((d2az + d3az) / 2)^2",
-            ruler.area(outcome.stress_area),
+            area(outcome.stress_area, input.thread),
             undersize::STRESS_AREA,
         )
         .given("d2az", ruler.size(bolt.pitch_diameter))

@@ -84,6 +84,8 @@ pub struct Finding {
     pub text: Cow<'static, str>,
     /// The rule.
     pub source: Source,
+    /// Further places that say the same.
+    pub also: Vec<Source>,
     /// The calculator behind it, filled in; many rules of one calculator share it.
     pub opens: Option<Rc<Link>>,
 }
@@ -168,7 +170,7 @@ impl Figure {
 impl Finding {
     /// A finding.
     pub fn new(mark: Mark, text: impl Into<Cow<'static, str>>, source: Source) -> Self {
-        Self { mark, text: text.into(), source, opens: None }
+        Self { mark, text: text.into(), source, also: Vec::new(), opens: None }
     }
 
     /// The worst first: what rules out, what is not judged, what is to be done; then the rest as it stands.

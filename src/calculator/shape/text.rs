@@ -62,6 +62,8 @@ impl fmt::Display for Figure {
 
 impl fmt::Display for Finding {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}: {} [{}]", self.mark.words(), self.text, self.source)
+        write!(f, "{}: {} [{}", self.mark.words(), self.text, self.source)?;
+        self.also.iter().try_for_each(|source| write!(f, "; {source}"))?;
+        f.write_str("]")
     }
 }

@@ -8,7 +8,7 @@ use crate::calculator::{
 };
 use crate::process::Process;
 use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
-use crate::rule::{self, Case, Cleaning, InForce, Part, Ruling, SteelFacts, Topic};
+use crate::rule::{self, Case, Cleaning, Ruling, SteelFacts, Topic};
 use crate::source::document;
 use crate::steel::tempering::{self, Against, HIGH, NORMAL, ONE_HOUR_ASSUMED, PARAMETER_SOURCE};
 use crate::steel::{State, Steel};
@@ -68,14 +68,12 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let steel = outcome
         .properties
         .map(|properties| SteelFacts::new(State::of(Steel::Grade(properties)), Cleaning::Acid));
-    let part = input.grade.map(|(_, diameter)| Part { diameter });
     let heat = Ok(outcome.heat);
     let case = Case {
-        process: Process::HotDip,
-        in_force: InForce::EVERY,
         steel: steel.as_ref(),
         heat: Some(&heat),
-        part: part.as_ref(),
+        diameter: input.grade.map(|(_, diameter)| diameter),
+        ..Case::of(Process::HotDip)
     };
     let finding = |ruling: Ruling| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
     let mut findings = Finding::worst_first(rule::judge_topic(&case, Topic::Heat).map(finding).collect());

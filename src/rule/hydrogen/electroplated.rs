@@ -2,12 +2,12 @@
 
 use super::{above_hardness, above_strength, from_hardness, from_strength};
 use crate::process::Process::Electroplated;
-use crate::quantity::{Quantity, unit};
+use crate::quantity::{Quantity, Scale, Temperature, Time, unit};
 use crate::rule::case::{Case, Cleaning, Under};
-use crate::rule::{Key, Phrase, Rule, Says, Test, Topic, When};
-use crate::steel::Grade;
-use crate::steel::bake;
-use crate::table::{astm_b633, astm_b849, astm_b850, astm_f1941, astm_f3125, iso_2081, iso_4042};
+use crate::rule::{HeatTreatment, Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::steel::{Grade, Measure, State, bake};
+use crate::table::{astm_b633, astm_b849, astm_b850, astm_f1941, astm_f3125, iso_2081, iso_4042, practice};
+use crate::working::Mark;
 
 const fn row(key: Key, under: Under) -> Rule {
     Rule {
@@ -21,6 +21,7 @@ const fn row(key: Key, under: Under) -> Rule {
         says: |_| Says::condition(),
         words: Phrase::Text(""),
         met: "",
+        brief: Phrase::Text(""),
     }
 }
 
@@ -30,22 +31,30 @@ pub static A490: Rule = Rule {
     when: When::Grades(&[Grade::A490]),
     says: |_| Says::bar(),
     words: Phrase::Text("ASTM A490 allows no coating; ASTM F3125 later lists zinc flake, and no plating"),
+    brief: Phrase::Text("F3125 does not list it"),
     ..row(Key::A490Electroplated, Under::Any)
 };
 
-/// ISO 2081, earlier edition: no electroplating above 1500 MPa.
+/// ISO 2081, earlier edition: no electroplating above 1500 MPa; each measure by its own column, and the
+/// core, not a hard case.
 pub static ISO_2081_STRENGTH: Rule = Rule {
     source: iso_2081::NOT_ABOVE.1,
-    test: Test::Steel(above_strength(iso_2081::NOT_ABOVE)),
+    when: When::If(|case| case.steel.is_some_and(|steel| !steel.state.case_hardened)),
+    test: Test::By(|case| case.steel.is_some_and(|steel| above_iso_2081(&steel.state))),
     says: |_| Says::bar(),
-    words: Phrase::Text("conventional zinc electroplating should not be used"),
+    words: Phrase::Text(
+        "above 1500 MPa, 45 HRC or 440 HV conventional zinc electroplating should not be used",
+    ),
     met: "electroplating is not ruled out by strength",
+    brief: Phrase::Text("not above 45 HRC"),
     ..row(Key::Iso2081Strength, Under::Any)
 };
 
 /// ASTM B849: stress relief from 1000 MPa.
 pub static B849_RELIEF: Rule = Rule {
     source: astm_b849::RELIEF_FROM.1,
+    when: When::ColdFormed,
+    says: |_| Says::term().asking(Instruction::Relieve(B849_HEAT)),
     test: Test::Steel(from_strength(astm_b849::RELIEF_FROM)),
     words: Phrase::Text(
         "relieve stress at 190 to 230 °C or hotter, below the temper, before cleaning and plating",
@@ -57,6 +66,8 @@ pub static B849_RELIEF: Rule = Rule {
 /// ASTM B633: stress relief above 1000 MPa.
 pub static B633_RELIEF: Rule = Rule {
     source: astm_b633::RELIEF_ABOVE.1,
+    when: When::ColdFormed,
+    says: |_| Says::term().asking(Instruction::Relieve(B849_HEAT)),
     test: Test::Steel(above_strength(astm_b633::RELIEF_ABOVE)),
     words: Phrase::Text("relieve the stress of machined, ground or cold-formed parts before cleaning"),
     met: "ASTM B633 asks for no stress relief",
@@ -66,6 +77,7 @@ pub static B633_RELIEF: Rule = Rule {
 /// ASTM F1941: cleaning from 40 HRC and of case-hardened parts.
 pub static F1941_CLEANING: Rule = Rule {
     source: astm_f1941::CLEANING_FROM.1,
+    says: |_| Says::term().asking(Instruction::CleanWithoutAcid),
     test: Test::SteelOrCase(from_hardness(astm_f1941::CLEANING_FROM)),
     words: Phrase::By(|case, _, text| {
         text.push_str(match case.cleaning() {
@@ -83,15 +95,30 @@ pub static F1941_CLEANING: Rule = Rule {
 /// ASTM B850: bake by strength.
 pub static B850_BAKE: Rule = Rule {
     source: astm_b850::TABLE_1_SOURCE,
+    says: |case| {
+        let bake = case.steel.map(|steel| bake::by_b850(&steel.state));
+        match bake {
+            Some(Err(refusal)) => Says::from(Mark::NotJudged, refusal.source()),
+            Some(Ok(Some(bake))) => Says::term().asking(Instruction::Bake(HeatTreatment {
+                from: astm_b850::TEMPERATURE.0,
+                to: Some(astm_b850::TEMPERATURE.1),
+                time: Some(bake.row.hours),
+                within: Some(astm_b850::WITHIN.0),
+            })),
+            _ => Says::MET,
+        }
+    },
     test: Test::Steel(above_strength((astm_b850::ABOVE, astm_b850::TABLE_1_SOURCE))),
     words: Phrase::By(|case, _, text| bake_by_b850(case, text)),
     met: "ASTM B850 asks for no bake",
+    brief: Phrase::Text("bake by B850"),
     ..row(Key::B850Bake, Under::B633)
 };
 
 /// ASTM B633: bake from 1200 MPa.
 pub static B633_BAKE: Rule = Rule {
     source: astm_b633::BAKE_FROM.1,
+    says: |_| Says::term(),
     test: Test::Steel(from_strength(astm_b633::BAKE_FROM)),
     words: Phrase::Text("bake after plating"),
     met: "ASTM B633 asks for no bake",
@@ -105,7 +132,8 @@ const F1941_BAKE_WORDS: Phrase = Phrase::Text(
 /// ASTM F1941: bake above 39 HRC.
 pub static F1941_BAKE: Rule = Rule {
     source: astm_f1941::BAKE_ABOVE.1,
-    test: Test::Steel(above_hardness(astm_f1941::BAKE_ABOVE)),
+    says: |_| Says::term().asking(Instruction::Bake(F1941_HEAT)),
+    test: Test::SteelOrCase(above_hardness(astm_f1941::BAKE_ABOVE)),
     words: F1941_BAKE_WORDS,
     met: "no bake by this edition of ASTM F1941",
     ..row(Key::F1941Bake, Under::F1941)
@@ -123,10 +151,24 @@ pub static F1941_BAKE_EARLIER: Rule = Rule {
 /// ISO 4042:2018: from 390 HV on the bake is settled with the purchaser.
 pub static ISO_4042_BAKE: Rule = Rule {
     source: iso_4042::BAKE_FROM.1,
-    test: Test::Steel(from_hardness(iso_4042::BAKE_FROM)),
+    says: |_| Says::term(),
+    test: Test::SteelOrCase(from_hardness(iso_4042::BAKE_FROM)),
     words: Phrase::Text("settle with the purchaser whether and how to bake"),
     met: "ISO 4042:2018 asks for no bake",
+    brief: Phrase::Text("settle the bake"),
     ..row(Key::Iso4042Bake, Under::Iso4042)
+};
+
+/// Common practice electroplates parts up to 39 HRC as a matter of course; a hard case counts.
+pub static PRACTICE: Rule = Rule {
+    source: practice::ELECTROPLATED_TO.1,
+    says: |_| Says::condition().asking(Instruction::TestForEmbrittlement),
+    test: Test::SteelOrCase(above_hardness(practice::ELECTROPLATED_TO)),
+    words: Phrase::Text(
+        "harder than what is electroplated as a matter of course: agree a test for embrittlement on the plated lot",
+    ),
+    met: "no harder than what is electroplated as a matter of course",
+    ..row(Key::PracticeElectroplated, Under::Any)
 };
 
 /// ISO 4042:1999: a test of the process above 320 HV.
@@ -151,6 +193,41 @@ pub static ISO_4042_AGREE: Rule = Rule {
     met: "the earlier ISO 4042 asked for no agreement",
     ..row(Key::Iso4042Agree, Under::Replaced)
 };
+
+/// 190 to 230 °C, as ASTM B849 is quoted; its times were not read.
+const B849_HEAT: HeatTreatment = HeatTreatment {
+    from: Temperature::from_celsius(190.0),
+    to: Some(Temperature::from_celsius(230.0)),
+    time: None,
+    within: None,
+};
+
+/// 350 to 450 °F, begun within 4 h; no hours are set.
+const F1941_HEAT: HeatTreatment = HeatTreatment {
+    from: Temperature::from_fahrenheit(350.0),
+    to: Some(Temperature::from_fahrenheit(450.0)),
+    time: None,
+    within: Some(Time::from_hour(4.0)),
+};
+
+/// Whether the core is above the limit of ISO 2081, in the measure that it is known by.
+fn above_iso_2081(state: &State) -> bool {
+    let number = |measure| {
+        let hardest = state.hardest(measure).ok().filter(|hardest| hardest.converted.is_none())?;
+        Some(hardest.level.number())
+    };
+    let (hrc, hv) = iso_2081::NOT_ABOVE_HARDNESS;
+    if let Some(strength) = number(Measure::Tensile) {
+        return strength > iso_2081::NOT_ABOVE.0.mpa();
+    }
+    match (number(Measure::Scale(Scale::Hrc)), number(Measure::Scale(Scale::Hv))) {
+        (Some(number), _) => number > hrc.number,
+        (None, Some(number)) => number > hv.number,
+        (None, None) => {
+            state.hardest(Measure::Scale(Scale::Hv)).is_ok_and(|hardest| hardest.level.number() > hv.number)
+        }
+    }
+}
 
 fn bake_by_b850(case: &Case<'_>, text: &mut String) {
     let (low, high) = astm_b850::TEMPERATURE;

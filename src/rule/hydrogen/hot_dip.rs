@@ -2,11 +2,12 @@
 
 use super::{above_hardness, above_strength, from_hardness};
 use crate::process::Process::HotDip;
+use crate::quantity::Scale;
 use crate::rule::case::{Case, Cleaning, Under};
-use crate::rule::{Key, Phrase, Rule, Says, Test, Topic, When};
-use crate::steel::Grade;
+use crate::rule::{Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::steel::{Grade, Measure, State, Steel};
 use crate::table::steel_row::Treatment;
-use crate::table::{astm_a143, astm_f2329, astm_f3125, iso_10684, practice};
+use crate::table::{astm_a143, astm_f436, astm_f2329, astm_f3125, iso_10684, practice};
 
 /// ASTM F2329: no hot-dip coating from 40 HRC; ASTM F436 itself provides for its washers.
 pub static F2329_BAN: Rule = Rule {
@@ -15,18 +16,12 @@ pub static F2329_BAN: Rule = Rule {
     process: Some(HotDip),
     under: Under::F2329,
     source: astm_f2329::NOT_FROM.1,
-    when: When::Steel,
+    when: When::NotGrades(&[Grade::F436]),
     test: Test::Steel(from_hardness(astm_f2329::NOT_FROM)),
-    says: washers_on_conditions,
-    words: Phrase::By(|case, _, text| {
-        text.push_str(if case.grade() == Some(Grade::F436) {
-            "ASTM F2329 bans hot-dip coating from there, but ASTM F436 provides for it on washers: order the washer \
-             as hot-dip zinc coated, 26 to 45 HRC after coating"
-        } else {
-            "ASTM F2329 forbids hot-dip coating; take mechanical zinc or zinc flake"
-        });
-    }),
+    says: |_| Says::bar(),
+    words: Phrase::Text("ASTM F2329 forbids hot-dip coating; take mechanical zinc or zinc flake"),
     met: "no ban on hot-dip coating",
+    brief: Phrase::Text("40 HRC and harder is forbidden"),
 };
 
 /// ASTM F2329: no hot-dip coating of case-hardened fasteners.
@@ -34,13 +29,15 @@ pub static F2329_CASE_HARDENED: Rule = Rule {
     key: Key::F2329CaseHardened,
     topic: Topic::Hydrogen,
     process: Some(HotDip),
-    under: Under::F2329,
+    // Common practice follows it where an order stands under another document.
+    under: Under::Any,
     source: astm_f2329::CASE_HARDENED,
     when: When::CaseHardened,
     test: Test::Always,
     says: |_| Says::bar(),
     words: Phrase::Text("ASTM F2329 forbids hot-dip coating of case-hardened fasteners"),
     met: "",
+    brief: Phrase::Text("forbidden on case-hardened parts"),
 };
 
 /// Common practice: no hot-dip above 39 HRC, washers of ASTM F436 excepted.
@@ -50,18 +47,29 @@ pub static PRACTICE: Rule = Rule {
     process: Some(HotDip),
     under: Under::Any,
     source: practice::HOT_DIP_TO.1,
-    when: When::Steel,
+    when: When::NotGrades(&[Grade::F436]),
     test: Test::Steel(above_hardness(practice::HOT_DIP_TO)),
-    says: washers_on_conditions,
-    words: Phrase::By(|case, _, text| {
-        text.push_str(if case.grade() == Some(Grade::F436) {
-            "common practice hot-dips nothing harder, washers of ASTM F436 excepted: have the hardness read after \
-             coating"
-        } else {
-            "common practice hot-dips nothing harder"
-        });
-    }),
+    says: |_| Says::bar(),
+    words: Phrase::Text("common practice hot-dips nothing harder"),
     met: "common practice does not advise against hot-dip",
+    brief: Phrase::Text("not done above 39 HRC"),
+};
+
+/// ASTM F436 provides for its washers hot-dip coated, down to 26 HRC.
+pub static F436: Rule = Rule {
+    key: Key::F436HotDip,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::Any,
+    source: astm_f436::HOT_DIP,
+    when: When::Grades(&[Grade::F436]),
+    test: Test::Always,
+    says: |_| Says::term(),
+    words: Phrase::Text(
+        "order the washers as hot-dip zinc coated: ASTM F436 then has 26 to 45 HRC after coating",
+    ),
+    met: "",
+    brief: Phrase::Text(""),
 };
 
 /// ISO 10684: bolts up to class 10.9, nuts up to class 12.
@@ -76,6 +84,7 @@ pub static ISO_10684_SCOPE: Rule = Rule {
     says: |_| Says::bar(),
     words: Phrase::Text("ISO 10684 covers bolts up to class 10.9 only, and not this class"),
     met: "ISO 10684 covers this class",
+    brief: Phrase::Text("ISO 10684 ends at class 10.9"),
 };
 
 /// ASTM F3125: grade A490 is not hot-dipped.
@@ -92,27 +101,41 @@ pub static F3125: Rule = Rule {
         "ASTM F3125 does not allow grade A490 to be hot-dip galvanized; it lists zinc flake instead",
     ),
     met: "",
+    brief: Phrase::Text("F3125 forbids it on A490"),
 };
 
-/// ASTM F2329: risk of hydrogen embrittlement from 33 HRC.
+/// ASTM F2329: risk of hydrogen embrittlement where a hardness of 33 HRC or more is specified as the
+/// least. It acts where the product standard or the purchaser asks, so it goes on the order.
 pub static F2329_RISK: Rule = Rule {
     key: Key::F2329Risk,
     topic: Topic::Hydrogen,
     process: Some(HotDip),
     under: Under::F2329,
     source: astm_f2329::RISK_FROM.1,
-    when: When::Steel,
-    test: Test::Steel(from_hardness(astm_f2329::RISK_FROM)),
-    says: |_| Says::condition(),
-    words: Phrase::By(|case, _, text| {
-        text.push_str("risk of hydrogen embrittlement by ASTM F2329; descale mechanically");
-        if case.cleaning() == Cleaning::Mechanical {
-            text.push_str(", as chosen");
-        }
-        text.push_str(", or bake after pickling and before galvanizing, because the coat keeps hydrogen in");
+    when: When::If(|case| case.steel.is_some_and(|steel| specified_min(&steel.state).is_some())),
+    test: Test::By(|case| {
+        let min = case.steel.and_then(|steel| specified_min(&steel.state));
+        min.is_some_and(|min| min >= astm_f2329::RISK_FROM.0.number)
     }),
-    met: "no risk of hydrogen embrittlement by ASTM F2329",
+    says: |_| Says::term().asking(Instruction::CleanMechanically),
+    words: Phrase::Text(
+        "the least hardness specified is 33 HRC or more: descale mechanically, or bake after pickling and before \
+         galvanizing, because the coat keeps hydrogen in",
+    ),
+    met: "the least hardness specified is below 33 HRC: no risk of hydrogen embrittlement by ASTM F2329",
+    brief: Phrase::Text(""),
 };
+
+/// The least Rockwell C hardness that is specified of a steel; what is known by a hardness alone is
+/// taken to be specified so.
+fn specified_min(state: &State) -> Option<f64> {
+    match state.steel {
+        Steel::Grade(properties) => properties.limits(Scale::Hrc)?.min.map(|min| min.number),
+        Steel::Hardness(_) | Steel::Tensile(_) => {
+            state.hardest(Measure::Scale(Scale::Hrc)).ok().map(|hardest| hardest.level.number())
+        }
+    }
+}
 
 /// ASTM A143: hydrogen is of concern above 1100 MPa.
 pub static A143_STRENGTH: Rule = Rule {
@@ -121,9 +144,10 @@ pub static A143_STRENGTH: Rule = Rule {
     process: Some(HotDip),
     under: Under::F2329,
     source: astm_a143::STRENGTH.1,
-    when: When::Steel,
+    // A nut is pressed, not pulled: hydrogen cracks what is under tension.
+    when: When::If(|case| case.steel.is_some() && case.part.is_none_or(|part| !part.kind.is_nut())),
     test: Test::Steel(above_strength(astm_a143::STRENGTH)),
-    says: |_| Says::condition(),
+    says: |_| Says::term().asking(Instruction::CleanMechanically),
     words: Phrase::By(|case, _, text| {
         text.push_str(match case.cleaning() {
             Cleaning::Mechanical => {
@@ -133,6 +157,7 @@ pub static A143_STRENGTH: Rule = Rule {
         });
     }),
     met: "hydrogen is usually of no concern by ASTM A143",
+    brief: Phrase::Text(""),
 };
 
 /// ISO 10684: from 320 HV on inhibited acid, alkaline or mechanical cleaning.
@@ -144,7 +169,7 @@ pub static ISO_10684_CLEANING: Rule = Rule {
     source: iso_10684::CLEANING_FROM.1,
     when: When::Steel,
     test: Test::Steel(from_hardness(iso_10684::CLEANING_FROM)),
-    says: |_| Says::condition(),
+    says: |_| Says::term().asking(Instruction::CleanWithoutAcid),
     words: Phrase::By(|case, _, text| {
         text.push_str(match case.cleaning() {
             Cleaning::Acid => {
@@ -161,6 +186,7 @@ pub static ISO_10684_CLEANING: Rule = Rule {
         });
     }),
     met: "ISO 10684 asks for no special cleaning",
+    brief: Phrase::Text(""),
 };
 
 /// ASTM A143: strain-age embrittlement at tight cold bends.
@@ -168,13 +194,14 @@ pub static A143_BEND: Rule = Rule {
     key: Key::A143Bend,
     topic: Topic::Hydrogen,
     process: Some(HotDip),
-    under: Under::F2329,
+    under: Under::Any,
     source: astm_a143::BENDS,
     when: When::ColdFormed,
     test: Test::Always,
-    says: |_| Says::condition(),
+    says: |_| Says::term(),
     words: Phrase::By(|case, _, text| bend(case, text)),
     met: "",
+    brief: Phrase::Text(""),
 };
 
 /// Bolt makers advise against galvanizing the hardest inch grades.
@@ -186,16 +213,13 @@ pub static MAKERS_ADVICE: Rule = Rule {
     source: practice::MAKERS_ADVICE,
     when: When::Grades(&[Grade::A354Bd, Grade::J429Grade8]),
     test: Test::Always,
-    says: |_| Says::condition(),
+    says: |_| Says::condition().asking(Instruction::Agree),
     words: Phrase::Text(
         "bolt makers advise against galvanizing this grade: have the purchaser agree to it in writing",
     ),
     met: "",
+    brief: Phrase::Text(""),
 };
-
-fn washers_on_conditions(case: &Case<'_>) -> Says {
-    if case.grade() == Some(Grade::F436) { Says::condition() } else { Says::bar() }
-}
 
 fn bend(case: &Case<'_>, text: &mut String) {
     text.push_str("make cold bends with an inside radius of at least three times the section; ");

@@ -2,11 +2,11 @@
 
 use super::{above_hardness, above_strength};
 use crate::process::Process::Mechanical;
+use crate::quantity::{Temperature, Time};
 use crate::rule::case::{Cleaning, Under};
-use crate::rule::{Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::rule::{HeatTreatment, Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
 use crate::steel::Grade;
 use crate::table::{astm_b695, astm_f3125, practice};
-use crate::working::Mark;
 
 /// ASTM F3125: grade A490 is not mechanically coated.
 pub static F3125: Rule = Rule {
@@ -22,6 +22,7 @@ pub static F3125: Rule = Rule {
         "ASTM F3125 does not allow grade A490 to be mechanically coated; it lists zinc flake instead",
     ),
     met: "",
+    brief: Phrase::Text("F3125 forbids it on A490"),
 };
 
 /// ASTM B695: stress relief above 1000 MPa.
@@ -31,14 +32,23 @@ pub static B695_RELIEF: Rule = Rule {
     process: Some(Mechanical),
     under: Under::B695,
     source: astm_b695::RELIEF_ABOVE.1,
-    when: When::Steel,
+    when: When::ColdFormed,
     test: Test::Steel(above_strength(astm_b695::RELIEF_ABOVE)),
-    says: |_| Says::condition(),
+    says: |_| Says::term().asking(Instruction::Relieve(RELIEF)),
     words: Phrase::Text(
-        "relieve the stress of machined, ground or cold-formed parts before cleaning, at about 190 °C for 3 h or longer; \
-         check temperature and time in ASTM B695, 6.2.1",
+        "relieve the stress of what was machined, ground or formed cold after heat treatment, before cleaning, at about \
+         190 °C for 3 h or longer; check temperature and time in ASTM B695, 6.2.1",
     ),
     met: "ASTM B695 asks for no stress relief",
+    brief: Phrase::Text(""),
+};
+
+/// The relief of ASTM B695, 6.2.1, as far as it is remembered.
+const RELIEF: HeatTreatment = HeatTreatment {
+    from: Temperature::from_celsius(190.0),
+    to: None,
+    time: Some(Time::from_hour(3.0)),
+    within: None,
 };
 
 /// ASTM B695: which cleaners keep hydrogen out.
@@ -54,16 +64,17 @@ pub static B695_CLEANING: Rule = Rule {
         let hard = super::above_strength(astm_b695::RELIEF_ABOVE);
         let levels = case.steel.and_then(|steel| steel.levels.as_ref().ok());
         let passed = levels.is_some_and(|levels| levels.passes(hard, || B695_RELIEF.limit_in_vickers()));
-        if passed { Says::condition() } else { Says::note() }
+        if passed { Says::term().asking(Instruction::CleanWithoutAcid) } else { Says::note() }
     },
     words: Phrase::By(|_, says, text| {
-        text.push_str(if says.mark == Mark::Condition {
+        text.push_str(if says.instruction.is_some() {
             "plain acid adds hydrogen: clean alkaline without current or anodic, in inhibited acid, or mechanically"
         } else {
             "plain acid adds hydrogen; a steel this soft stands it"
         });
     }),
     met: "the cleaning chosen is one that ASTM B695 prefers",
+    brief: Phrase::Text(""),
 };
 
 /// Above 40 HRC the barrel is chosen to keep hydrogen out, and some is still possible.
@@ -81,6 +92,7 @@ pub static HYDROGEN: Rule = Rule {
          cleaning and the acid tumble leave some possible",
     ),
     met: "no concern in the barrel",
+    brief: Phrase::Text(""),
 };
 
 /// Common practice has plated parts of 45 HRC in the barrel.
@@ -92,10 +104,11 @@ pub static PRACTICE: Rule = Rule {
     source: practice::MECHANICAL_TO.1,
     when: When::Steel,
     test: Test::Steel(above_hardness(practice::MECHANICAL_TO)),
-    says: |_| Says::condition(),
+    says: |_| Says::condition().asking(Instruction::TestForEmbrittlement),
     words: Phrase::Text(
         "common practice plates parts of 45 HRC, and spring parts above 50 HRC: agree a test for embrittlement on the \
          plated lot",
     ),
     met: "parts as hard are plated in barrels by common practice",
+    brief: Phrase::Text(""),
 };

@@ -2,35 +2,10 @@
 
 use kettle_barrel::calculator::{Mark, Verdict};
 use kettle_barrel::coat::CoatClass;
-use kettle_barrel::order::{Reason, asked, offer::Offer};
+use kettle_barrel::order::{Judged, asked};
+use kettle_barrel::rule::Offer;
 use kettle_barrel::thread::overtap::Allowance;
-
-/// The key of a reason's rule.
-pub fn rule(reason: &Reason) -> String {
-    let key = match reason {
-        Reason::Rule(ruling) => ruling.rule.key.key(),
-        Reason::BelowIso10684 => "iso10684-below-m8",
-        Reason::FinePitch => "iso10684-fine-pitch",
-        Reason::BelowThreeEighths => "below-three-eighths",
-        Reason::ReducedLoads => "iso10684-reduced-loads",
-        Reason::WashersStick => "washers-stick",
-        Reason::BeadsPart => "beads-part",
-        Reason::WashersNest => "washers-nest",
-        Reason::Heavy(_) => "heavy",
-        Reason::LongForBarrel => "long-for-barrel",
-        Reason::LongForKettle => "long-for-kettle",
-        Reason::Fits(..) => "fit",
-        Reason::NoNut(_) => "no-nut",
-        Reason::FitRefused(_) => "fit-refused",
-        Reason::TappedAfter(_) => "tapped-after",
-        Reason::BothCoated(..) => "both-coated",
-        Reason::Life(..) => "life",
-        Reason::Needs(_) => "needs",
-        Reason::AskedOther => "asked-other",
-        Reason::ClassForPlace => "class-for-place",
-    };
-    key.to_owned()
-}
+use kettle_barrel::thread::pair::{Found, Room};
 
 /// `40.0-60.0 iso10684`: least and greatest in µm, and the class.
 pub fn coat(offer: &Offer) -> String {
@@ -42,17 +17,22 @@ pub fn coat(offer: &Offer) -> String {
     format!("{:.1}-{:.1} {key}", offer.min.um(), offer.max.um())
 }
 
-/// The nut that the coat is answered with, or the widest that does not take it.
-pub fn nut(reasons: &[Reason]) -> String {
-    let nut = reasons.iter().find_map(|reason| match reason {
-        Reason::Fits(nut, _) | Reason::BothCoated(nut, _) | Reason::TappedAfter(nut) => {
-            Some(allowance(*nut).to_owned())
-        }
-        Reason::NoNut(Some((nut, _))) => Some(format!("beyond-{}", allowance(*nut))),
-        Reason::NoNut(None) => Some("none".to_owned()),
-        _ => None,
-    });
-    nut.unwrap_or_else(|| "-".to_owned())
+/// Where the room for the coat is made.
+pub fn room(judged: &Judged) -> String {
+    let made = |room: Room| match room {
+        Room::Ordered => "ordered".to_owned(),
+        Room::NutG => "6G".to_owned(),
+        Room::Bolt(position) => format!("6{}", position.letter()),
+        Room::Tapped(nut) => allowance(nut).to_owned(),
+        Room::Smaller(by) => format!("smaller-{:.0}um", by.um()),
+    };
+    match &judged.fit {
+        None => "-".to_owned(),
+        Some(Found::Takes(mated)) => made(mated.pair.room),
+        Some(Found::Binds(mated)) => format!("beyond-{}", made(mated.pair.room)),
+        Some(Found::NotPublished(needed, _)) => format!("needs-{:.0}um", needed.um()),
+        Some(Found::Unknown(_)) => "unknown".to_owned(),
+    }
 }
 
 fn allowance(allowance: Allowance) -> &'static str {

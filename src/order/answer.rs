@@ -1,0 +1,259 @@
+//! The answer that is read aloud: what to take, what to get proved first, what else would do, what
+//! not and why. Sixty words at most.
+
+use super::OrderLine;
+use super::demand::demands;
+use super::judge::{Judged, Judgement};
+use super::recommend::{conditions, recommended};
+use super::remedy::remedy;
+use crate::calculator::Verdict;
+use crate::coat::Process;
+use crate::quantity::{Quantity, unit};
+use crate::rule::life::{TABLE_ENDS, in_words};
+use crate::rule::{Key, Offer};
+use crate::source::document;
+use crate::thread::overtap::Allowance;
+use crate::thread::pair::{Found, Room};
+use crate::working::Mark;
+
+/// The most words an answer has.
+pub const WORDS: usize = 60;
+
+/// The answer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Answer {
+    /// As it is read aloud and copied.
+    pub text: String,
+    /// The process to take; `None` where all three are ruled out.
+    pub recommended: Option<Process>,
+    /// The line to put on the order: process, standard, class, nut, mark.
+    pub order: String,
+}
+
+/// The answer to an order line.
+pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
+    let take = recommended(line, judgement).and_then(|place| judgement.processes.get(place));
+    let mut talk = Talk::default();
+    let order = take.map_or_else(String::new, |judged| specification(line, judged));
+    let asked = line.asked.and_then(|asked| asked.process());
+    let refused = judgement
+        .processes
+        .iter()
+        .find(|judged| Some(judged.process) == asked && judged.verdict() == Verdict::RuledOut);
+    if let Some(judged) = refused {
+        talk.must(format!("Not {}, as asked: {}.", named(judged.process), why_not(judgement, judged)));
+    }
+    match take {
+        Some(judged) => recommend(line, judgement, judged, &order, &mut talk),
+        None => talk.must("None of the three.".to_owned()),
+    }
+    let others =
+        judgement.processes.iter().filter(|judged| Some(judged.process) != take.map(|judged| judged.process));
+    let (open, out): (Vec<&Judged>, Vec<&Judged>) =
+        others.partition(|judged| judged.verdict() != Verdict::RuledOut);
+    let (freely, with): (Vec<&Judged>, Vec<&Judged>) =
+        open.into_iter().partition(|judged| judged.verdict() == Verdict::Suits);
+    if let [first, rest @ ..] = &freely[..] {
+        let names: Vec<String> =
+            std::iter::once(capital(&short(first))).chain(rest.iter().map(|judged| short(judged))).collect();
+        let verb = if names.len() > 1 { "also suit" } else { "also suits" };
+        talk.may(format!("{} {verb}.", names.join(" and ")));
+    }
+    for judged in
+        out.into_iter().filter(|judged| refused.is_none_or(|refused| refused.process != judged.process))
+    {
+        let why = why_not(judgement, judged);
+        talk.may(format!("Not {}: {why}.", named(judged.process)));
+        if let Some(change) = remedy(line, judged.process) {
+            talk.extra(capital(&format!("{change}.")));
+        }
+    }
+    for judged in with {
+        let first =
+            conditions(judged).map(|demand| demand.brief(judgement, judged)).find(|brief| !brief.is_empty());
+        talk.may(match first {
+            Some(first) => format!("{} only on conditions: {first}.", capital(named(judged.process))),
+            None => format!("{} only on conditions.", capital(named(judged.process))),
+        });
+    }
+    Answer { text: talk.text(), recommended: take.map(|judged| judged.process), order }
+}
+
+fn recommend(line: &OrderLine, judgement: &Judgement, judged: &Judged, order: &str, talk: &mut Talk) {
+    talk.must(format!("Take {order}."));
+    let first: Vec<String> = conditions(judged)
+        .map(|demand| demand.brief(judgement, judged))
+        .filter(|brief| !brief.is_empty())
+        .collect();
+    if first.is_empty() {
+        talk.must("Nothing to prove.".to_owned());
+    } else {
+        talk.must(format!("First {}.", first.join("; ")));
+    }
+    let sure = judgement.case(judged, 0).and_then(|case| case.years());
+    if let (Some((min, max)), Some(_)) = (sure, line.place) {
+        let most = max.most.unwrap_or(max.min);
+        talk.may(if min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none() {
+            format!("Sure for {}.", in_words(min.min))
+        } else {
+            format!("Sure for {}, {} at best.", in_words(min.min), in_words(most))
+        });
+    }
+    let terms: Vec<String> = demands(judged)
+        .into_iter()
+        .filter(|demand| {
+            demand.mark == Mark::Term
+                && !demand.rulings.iter().any(|(_, ruling)| ruling.rule.key == Key::Assembles)
+        })
+        .map(|demand| demand.brief(judgement, judged))
+        .filter(|brief| !brief.is_empty())
+        .collect();
+    if !terms.is_empty() {
+        talk.extra(format!("On the order: {}.", terms.join(", ")));
+    }
+}
+
+/// `hot-dip to ISO 10684, nuts 6AZ marked Z, tapped after dipping`.
+fn specification(line: &OrderLine, judged: &Judged) -> String {
+    let mut parts = Vec::new();
+    match (&judged.offer, judged.process) {
+        (Some(offer), Process::HotDip) => parts.push(format!("hot-dip to {}", standard(offer))),
+        (Some(_), _) => parts.push(short(judged)),
+        (None, process) => parts.push(named(process).to_owned()),
+    }
+    let nut_grade = super::set::nut(line).filter(|_| line.nut.is_some()).map(|nut| nut.grade.name());
+    let nuts = nut_grade.map_or_else(
+        || "nuts".to_owned(),
+        |name| if name.contains("nut") { format!("{name}s") } else { format!("{name} nuts") },
+    );
+    let hot_dip = judged.process == Process::HotDip;
+    let is_nut = line.part.is_nut();
+    if let Some(Found::Takes(mated)) = &judged.fit {
+        parts.extend(match mated.pair.room {
+            Room::Ordered if nut_grade.is_some() => Some(nuts.clone()),
+            Room::Ordered => None,
+            Room::NutG if is_nut => Some("tapped 6G".to_owned()),
+            Room::NutG => Some(format!("{nuts} 6G")),
+            Room::Bolt(position) => Some(format!("bolt 6{} before plating", position.letter())),
+            Room::Smaller(_) => Some("a smaller thread before the coat".to_owned()),
+            Room::Tapped(_) if line.part.goes_into_a_tapped_hole() => {
+                Some("room in the tapped hole".to_owned())
+            }
+            Room::Tapped(allowance) => {
+                let by = mated.pair.nut.deviation.value;
+                let when = if hot_dip { "after dipping" } else { "before plating" };
+                let nuts = if is_nut { String::new() } else { format!("{nuts} ") };
+                Some(match allowance {
+                    Allowance::Az if hot_dip => format!("{nuts}6AZ marked Z, tapped {when}"),
+                    Allowance::Ax if hot_dip => format!("{nuts}6AX marked X, tapped {when}"),
+                    Allowance::Az | Allowance::Ax => format!("{nuts}tapped over to {allowance} {when}"),
+                    _ if line.thread.is_metric() => {
+                        format!("{nuts}tapped over by {} {when}", by.show(&unit::MM, 2))
+                    }
+                    _ => format!("{nuts}tapped over by {} {when}", by.show(&unit::INCH, 3)),
+                })
+            }
+        });
+    } else if line.nut.is_some() {
+        parts.push(nuts);
+    }
+    parts.join(", ")
+}
+
+/// `mechanical, B695 class 40`.
+fn short(judged: &Judged) -> String {
+    match &judged.offer {
+        Some(offer) => format!("{}, {}", named(judged.process), class(offer)),
+        None => named(judged.process).to_owned(),
+    }
+}
+
+/// `B695 class 40`, `ISO 4042, 5 µm`, `F2329`.
+fn class(offer: &Offer) -> String {
+    match offer.class.process {
+        Process::HotDip => standard(offer),
+        Process::Mechanical => format!("{} {}", standard(offer), offer.class.name),
+        Process::Electroplated => format!("{}, {}", standard(offer), offer.min.show(&unit::UM, 0)),
+    }
+}
+
+/// The standard as it is said aloud: without its edition, and without the name of its publisher where
+/// the letter and the number are enough.
+fn standard(offer: &Offer) -> String {
+    let document = offer.class.document;
+    if document == &document::ASTM_F1941 {
+        return "F1941".to_owned();
+    }
+    let name = document.name.split([':', '/']).next().unwrap_or(document.name);
+    match name.strip_prefix("ASTM ") {
+        Some(name) => name.split('-').next().unwrap_or(name).to_owned(),
+        None => name.to_owned(),
+    }
+}
+
+fn named(process: Process) -> &'static str {
+    match process {
+        Process::HotDip => "hot-dip",
+        Process::Mechanical => "mechanical",
+        Process::Electroplated => "electroplated",
+    }
+}
+
+/// Why a process is out: its first bar, in a few words.
+fn why_not(judgement: &Judgement, judged: &Judged) -> String {
+    let bars = demands(judged).into_iter().filter(|demand| demand.mark == Mark::Bar);
+    let mut briefs: Vec<String> = Vec::new();
+    for brief in bars.map(|demand| demand.brief(judgement, judged)) {
+        if !brief.is_empty() && !briefs.contains(&brief) {
+            briefs.push(brief);
+        }
+    }
+    briefs.truncate(2);
+    if briefs.is_empty() { "ruled out".to_owned() } else { briefs.join(", and ") }
+}
+
+fn capital(text: &str) -> String {
+    crate::sentence::capital(text)
+}
+
+/// Sentences until the words are used up: those that must be said first, then those that may, then
+/// what is left room for.
+#[derive(Default)]
+struct Talk {
+    sentences: Vec<(u8, String)>,
+}
+
+impl Talk {
+    fn must(&mut self, sentence: String) {
+        self.sentences.push((0, sentence));
+    }
+
+    fn may(&mut self, sentence: String) {
+        self.sentences.push((1, sentence));
+    }
+
+    fn extra(&mut self, sentence: String) {
+        self.sentences.push((2, sentence));
+    }
+
+    fn text(self) -> String {
+        let mut kept = vec![false; self.sentences.len()];
+        let mut room = WORDS;
+        for level in 0..=2 {
+            for (kept, (of, sentence)) in kept.iter_mut().zip(&self.sentences) {
+                let words = sentence.split_whitespace().count();
+                if *of == level && words <= room {
+                    *kept = true;
+                    room -= words;
+                }
+            }
+        }
+        let said = self
+            .sentences
+            .iter()
+            .zip(&kept)
+            .filter(|(_, kept)| **kept)
+            .map(|((_, sentence), _)| sentence.as_str());
+        said.collect::<Vec<_>>().join(" ")
+    }
+}

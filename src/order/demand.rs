@@ -1,0 +1,110 @@
+//! What an order has to see to: instructions, each told once, with all the rules that ask for it.
+
+use super::judge::{Judged, Judgement};
+use crate::rule::{Instruction, Ruling};
+use crate::source::Source;
+use crate::working::Mark;
+
+/// One thing that rules say, told once.
+#[derive(Debug, Clone)]
+pub struct Demand {
+    /// What it means for the verdict: the worst of its rules.
+    pub mark: Mark,
+    /// What satisfies all of them, where they are an instruction.
+    pub instruction: Option<Instruction>,
+    /// The rules, with the place of the part that each speaks of.
+    pub rulings: Vec<(usize, Ruling)>,
+    /// Whether nothing satisfies all of them: a condition that names both.
+    pub clash: bool,
+}
+
+/// What the rules of a process say, the same things put together, the worst first.
+pub fn demands(judged: &Judged) -> Vec<Demand> {
+    let mut demands: Vec<Demand> = Vec::new();
+    for &(place, ruling) in
+        judged.rulings.iter().filter(|(_, ruling)| ruling.counts && ruling.says.mark > Mark::Met)
+    {
+        let asks =
+            ruling.says.instruction.filter(|_| matches!(ruling.says.mark, Mark::Term | Mark::Condition));
+        let same = demands.iter_mut().find(|demand| match (demand.instruction, asks) {
+            (Some(one), Some(other)) => one.is_like(&other),
+            (None, None) => {
+                demand.rulings.iter().any(|(_, other)| other.rule.key == ruling.rule.key)
+                    && demand.mark == ruling.says.mark
+            }
+            _ => false,
+        });
+        match same {
+            Some(demand) => demand.take(place, ruling, asks),
+            None => demands.push(Demand {
+                mark: ruling.says.mark,
+                instruction: asks,
+                rulings: vec![(place, ruling)],
+                clash: false,
+            }),
+        }
+    }
+    demands.sort_by_key(|demand| std::cmp::Reverse(demand.mark));
+    demands
+}
+
+impl Demand {
+    fn take(&mut self, place: usize, ruling: Ruling, asks: Option<Instruction>) {
+        self.mark = self.mark.max(ruling.says.mark);
+        if let (Some(one), Some(other)) = (self.instruction, asks) {
+            match one.and(other) {
+                Some(both) => self.instruction = Some(both),
+                None => {
+                    self.clash = true;
+                    self.mark = self.mark.max(Mark::Condition);
+                }
+            }
+        }
+        self.rulings.push((place, ruling));
+    }
+
+    /// Every place where it is published, each once.
+    pub fn sources(&self) -> Vec<Source> {
+        let mut sources = Vec::new();
+        for (_, ruling) in &self.rulings {
+            let source = ruling.source();
+            if !sources.contains(&source) {
+                sources.push(source);
+            }
+        }
+        sources
+    }
+
+    /// The demand as a sentence.
+    pub fn text(&self, judgement: &Judgement, judged: &Judged) -> String {
+        let mut texts: Vec<String> = Vec::new();
+        for (place, ruling) in &self.rulings {
+            if let Some(case) = judgement.case(judged, *place) {
+                let text = ruling.text(&case);
+                if !texts.contains(&text) {
+                    texts.push(text);
+                }
+            }
+        }
+        let rules: std::collections::BTreeSet<_> =
+            self.rulings.iter().map(|(_, ruling)| ruling.rule.key).collect();
+        match self.instruction {
+            Some(instruction) if rules.len() > 1 && !self.clash => instruction.words(judged.process),
+            _ if self.clash => format!("Settle with the purchaser which counts: {}", texts.join("; or: ")),
+            // The parts of a set that differ in a number are told by the first, the worst of its kind.
+            _ => texts.into_iter().next().unwrap_or_default(),
+        }
+    }
+
+    /// The demand in a few words, to be read aloud.
+    pub fn brief(&self, judgement: &Judgement, judged: &Judged) -> String {
+        match self.instruction {
+            Some(instruction) => instruction.brief(judged.process),
+            None => self
+                .rulings
+                .iter()
+                .find_map(|(place, ruling)| Some(ruling.brief(&judgement.case(judged, *place)?)))
+                .unwrap_or_default(),
+        }
+    }
+}

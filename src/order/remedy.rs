@@ -1,0 +1,67 @@
+//! The nearest change that would make a process suit that is ruled out.
+
+use super::OrderLine;
+use super::judge::judge;
+use crate::calculator::Verdict;
+use crate::coat::Process;
+use crate::quantity::Time;
+use crate::rule::Key;
+use crate::site::Category;
+use crate::steel::{Grade, State, Steel};
+
+/// The change, as a clause: `for 8 years it would do`; `None` where none of those tried helps.
+pub fn remedy(line: &OrderLine, process: Process) -> Option<String> {
+    fewer_years(line, process).or_else(|| milder_place(line, process)).or_else(|| lower_grade(line, process))
+}
+
+fn verdict(line: &OrderLine, process: Process) -> Option<Verdict> {
+    judge(line).processes.iter().find(|judged| judged.process == process).map(super::judge::Judged::verdict)
+}
+
+/// The years that the coat is sure of, where years are all that stands against it.
+fn fewer_years(line: &OrderLine, process: Process) -> Option<String> {
+    line.years?;
+    let judgement = judge(line);
+    let judged = judgement.processes.iter().find(|judged| judged.process == process)?;
+    judged.ruling(Key::Lasts)?;
+    let (min, _) = judgement.case(judged, 0)?.years()?;
+    let years = min.min.year().floor();
+    if years < 1.0 {
+        return None;
+    }
+    let fewer = OrderLine { years: Some(Time::from_year(years)), ..*line };
+    (verdict(&fewer, process)? != Verdict::RuledOut).then(|| {
+        let unit = if years == 1.0 { "year" } else { "years" };
+        format!("for {years:.0} {unit} it would do")
+    })
+}
+
+/// The harshest of the milder places in which it would do.
+fn milder_place(line: &OrderLine, process: Process) -> Option<String> {
+    let here = line.place?;
+    let milder = Category::ALL.into_iter().take_while(|place| *place != here);
+    let milder: Vec<Category> = milder.collect();
+    let place = milder.into_iter().rev().find(|place| {
+        let there = OrderLine { place: Some(*place), ..*line };
+        verdict(&there, process).is_some_and(|verdict| verdict != Verdict::RuledOut)
+    })?;
+    Some(format!("in {} it would do", place.key()))
+}
+
+/// A grade below the one that is too hard, of the same family.
+fn lower_grade(line: &OrderLine, process: Process) -> Option<String> {
+    let grade = line.steel.and_then(|steel| steel.grade())?.grade;
+    let lower: &[Grade] = match grade {
+        Grade::Class12_9 | Grade::Class12_9Underlined => &[Grade::Class10_9, Grade::Class8_8],
+        Grade::A490 => &[Grade::A325],
+        Grade::J429Grade8_2 => &[Grade::J429Grade8],
+        Grade::J429Grade5_2 => &[Grade::J429Grade5],
+        _ => &[],
+    };
+    let grade = lower.iter().find(|grade| {
+        let Ok(steel) = Steel::grade(**grade, line.thread.diameter()) else { return false };
+        let steel = Some(State { steel, case_hardened: false, cold_worked: false });
+        verdict(&OrderLine { steel, ..*line }, process).is_some_and(|verdict| verdict != Verdict::RuledOut)
+    })?;
+    Some(format!("{} would do, if the design allows", grade.name()))
+}

@@ -1,0 +1,54 @@
+//! The nut and the washer that the standards put with a bolt.
+
+use super::OrderLine;
+use crate::quantity::Hardness;
+use crate::steel::pairing::{self, Asked, Nuts};
+use crate::steel::{Grade, Steel, load};
+use crate::table::nut_style::Style;
+use crate::table::pairing::Washer;
+
+/// A nut that goes with a bolt.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Nut {
+    /// Its grade.
+    pub grade: Grade,
+    /// Whether it is a heavy hex.
+    pub is_heavy: bool,
+}
+
+/// The nut of an order: as named, or the one that the standards ask for on the zinc-coated bolt.
+pub fn nut(line: &OrderLine) -> Option<Nut> {
+    let asked_for = asked_for(line);
+    if let Some(grade) = line.nut.and_then(|nut| nut.grade) {
+        let heavy = |nuts: &Nuts| nuts.takes(grade, Some(Style::HeavyHex)) == Some(true);
+        return Some(Nut { grade, is_heavy: asked_for.as_ref().is_some_and(heavy) });
+    }
+    let nut = asked_for?.nut;
+    let grade = Grade::ALL.iter().copied().find(|grade| load::nut(*grade).is_ok_and(|of| of == nut.grade))?;
+    Some(Nut { grade, is_heavy: nut.style == Style::HeavyHex })
+}
+
+/// What the standards put on the bolt of the order, zinc-coated.
+pub fn asked_for(line: &OrderLine) -> Option<Nuts> {
+    let grade = line.steel.and_then(|steel| steel.grade())?.grade;
+    let thread = line.thread;
+    let asked =
+        Asked { grade, diameter: thread.diameter(), is_coarse: thread.is_coarse(), is_zinc_coated: true };
+    pairing::nuts(asked).ok()
+}
+
+/// The steel of the washer: as named; F436 where the document of the bolt names it and beside hard inch
+/// bolts, 200 HV or 300 HV beside metric ones.
+pub fn washer(line: &OrderLine) -> Option<Steel> {
+    let diameter = line.thread.diameter();
+    if let Some(grade) = line.washer.and_then(|washer| washer.grade) {
+        return Steel::grade(grade, diameter).ok();
+    }
+    let bolt = line.steel.and_then(|steel| steel.grade())?.grade;
+    let named = asked_for(line).and_then(|nuts| nuts.washer) == Some(Washer::F436);
+    if named || !line.thread.is_metric() {
+        return Steel::grade(Grade::F436, diameter).ok();
+    }
+    let hard = matches!(bolt, Grade::Class10_9 | Grade::Class12_9 | Grade::Class12_9Underlined);
+    Some(Steel::Hardness(Hardness::hv(if hard { 300.0 } else { 200.0 })))
+}

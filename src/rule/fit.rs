@@ -1,0 +1,166 @@
+//! Whether the coated thread goes together, and what of the thread is left.
+
+use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::process::Process;
+use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::source::document;
+use crate::thread::fit::GROWTH;
+use crate::thread::overtap::Allowance;
+use crate::thread::pair::{Found, LEAST_OVERLAP, Mated, Room};
+use crate::working::Mark;
+
+const fn row(key: Key) -> Rule {
+    Rule {
+        key,
+        topic: Topic::Fit,
+        process: None,
+        under: Under::Any,
+        source: GROWTH,
+        when: When::If(|case| case.fit.is_some()),
+        test: Test::Always,
+        says: |_| Says::bar(),
+        words: Phrase::Text(""),
+        met: "",
+        brief: Phrase::Text(""),
+    }
+}
+
+/// The coated bolt in the nut: as ordered, or with the room that goes on the order.
+pub static ASSEMBLES: Rule = Rule {
+    when: When::If(|case| matches!(case.fit, Some(Found::Takes(_) | Found::Binds(_)))),
+    says: |case| match case.fit {
+        Some(Found::Takes(mated)) if mated.pair.room == Room::Ordered => Says::MET,
+        Some(Found::Takes(_)) => Says::term(),
+        _ => Says::bar(),
+    },
+    words: Phrase::By(|case, _, text| match case.fit {
+        Some(Found::Takes(mated)) => text.push_str(&takes(case, mated)),
+        Some(Found::Binds(mated)) => text.push_str(&format!(
+            "no nut takes this coat: there is room for {}, on the {}; order a thinner class",
+            mated.fit.thickest.show(&unit::UM, 0),
+            mated.fit.governs.name(),
+        )),
+        _ => {}
+    }),
+    brief: Phrase::Text("no nut takes the coat"),
+    ..row(Key::Assembles)
+};
+
+/// No tapped nut is published: a question to the galvanizer, with the allowance that the coat needs.
+pub static NOT_PUBLISHED: Rule = Rule {
+    source: document::ASTM_A563.read("Table 5"),
+    when: When::If(|case| matches!(case.fit, Some(Found::NotPublished(..)))),
+    says: |case| match case.fit {
+        Some(Found::NotPublished(needed, refusal)) => {
+            Says::from(Mark::Condition, refusal.source()).asking(Instruction::AgreeAllowance(Some(*needed)))
+        }
+        _ => Says::MET,
+    },
+    words: Phrase::By(|case, _, text| {
+        if let Some(Found::NotPublished(needed, _)) = case.fit {
+            text.push_str(&format!(
+                "no tapped nut is published for this thread: agree an allowance of {} or more on the diameter",
+                size(case, *needed)
+            ));
+        }
+    }),
+    ..row(Key::NotPublished)
+};
+
+/// The limits of the thread are not known.
+pub static UNKNOWN: Rule = Rule {
+    when: When::If(|case| matches!(case.fit, Some(Found::Unknown(_)))),
+    says: |case| match case.fit {
+        Some(Found::Unknown(refusal)) => Says::from(Mark::NotJudged, refusal.source()),
+        _ => Says::MET,
+    },
+    words: Phrase::By(|case, _, text| {
+        if let Some(Found::Unknown(refusal)) = case.fit {
+            text.push_str(&format!("the fit is not judged: {refusal}"));
+        }
+    }),
+    brief: Phrase::Text("have the fit gauged"),
+    ..row(Key::FitUnknown)
+};
+
+/// A nut tapped so far, or a bolt made so small, that hardly any thread is left.
+pub static OVERLAP: Rule = Rule {
+    source: LEAST_OVERLAP.1,
+    when: When::If(|case| mated(case).is_some()),
+    test: Test::By(|case| mated(case).is_some_and(|mated| mated.overlap < LEAST_OVERLAP.0)),
+    words: Phrase::By(|case, _, text| {
+        let left = mated(case).map_or(0.0, |mated| mated.overlap);
+        text.push_str(&format!(
+            "too little thread would be left: the flanks overlap by {} of their depth at minimum material, and {} is the \
+             least",
+            Shown::percent(left, 0),
+            Shown::percent(LEAST_OVERLAP.0, 0)
+        ));
+    }),
+    met: "enough of the thread is left",
+    brief: Phrase::Text("too little thread would be left"),
+    ..row(Key::Overlap)
+};
+
+fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {
+    match case.fit {
+        Some(Found::Takes(mated) | Found::Binds(mated)) => Some(mated),
+        _ => None,
+    }
+}
+
+fn takes(case: &Case<'_>, mated: &Mated) -> String {
+    let thickest = mated.fit.thickest.show(&unit::UM, 0);
+    match mated.pair.room {
+        Room::Ordered => {
+            format!("goes together as ordered: the thickest coat that still assembles is {thickest}")
+        }
+        room => {
+            format!("{}; the thickest coat that still assembles is {thickest}", room_in_words(case, room))
+        }
+    }
+}
+
+/// The room for the coat, as an instruction of the order.
+pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
+    let is_nut = case.part.is_some_and(|part| part.kind.is_nut());
+    let is_screw = case.part.is_some_and(|part| part.kind.goes_into_a_tapped_hole());
+    let hot_dip = case.process == Process::HotDip;
+    match room {
+        Room::Ordered => "bolt and nut as ordered".to_owned(),
+        Room::NutG => "order the nut of class 6G".to_owned(),
+        Room::Bolt(position) => format!("order the bolt of class 6{} before the coat", position.letter()),
+        Room::Smaller(by) => {
+            format!("have the thread made smaller by {} on the diameter before the coat", size(case, by))
+        }
+        Room::Tapped(allowance) => {
+            let how = tapped_in_words(case, allowance);
+            match (is_nut, is_screw, hot_dip) {
+                (true, _, true) => format!("dip the nut as a blank and tap it after dipping, {how}"),
+                (true, _, false) => format!("order the nut {how} before it is coated"),
+                (false, true, _) => format!("make room in the tapped hole, {how}"),
+                (false, false, true) => format!("order nuts {how}, tapped after dipping"),
+                (false, false, false) => format!("order nuts {how} before they are coated"),
+            }
+        }
+    }
+}
+
+/// How a nut is tapped over; the marks of ISO 10684 are for hot-dip.
+fn tapped_in_words(case: &Case<'_>, allowance: Allowance) -> String {
+    let hot_dip = case.process == Process::HotDip;
+    match allowance {
+        Allowance::A563 => "tapped over by ASTM A563".to_owned(),
+        Allowance::Own(by) => format!("tapped over by {} on the diameter", size(case, by)),
+        other => match other.mark().filter(|_| hot_dip) {
+            Some((letter, _)) => format!("tapped over to {other}, marked {letter}"),
+            None => format!("tapped over to {other}"),
+        },
+    }
+}
+
+/// A length in the unit of the thread.
+fn size(case: &Case<'_>, length: Length) -> Shown {
+    let metric = case.part.is_none_or(|part| part.thread.is_metric());
+    if metric { length.show(&unit::MM, 3) } else { length.show(&unit::INCH, 4) }
+}

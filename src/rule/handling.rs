@@ -1,0 +1,148 @@
+//! Shape, weight and length of the pieces against the kettle and the barrel.
+
+use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::part::{Form, Kind};
+use crate::process::Process::{Electroplated, HotDip, Mechanical};
+use crate::quantity::{Length, Mass, Quantity, unit};
+use crate::table::{hotdip_process, mechanical_process, practice};
+use crate::working::Mark;
+
+const fn row(key: Key, process: crate::process::Process) -> Rule {
+    Rule {
+        key,
+        topic: Topic::Load,
+        process: Some(process),
+        under: Under::Any,
+        source: practice::BEADS_PART,
+        when: When::If(|case| case.part.is_some()),
+        test: Test::Always,
+        says: |_| Says::term(),
+        words: Phrase::Text(""),
+        met: "",
+        brief: Phrase::Text(""),
+    }
+}
+
+/// Flat parts come out of the kettle stuck together.
+pub static WASHERS_STICK: Rule = Rule {
+    source: hotdip_process::WASHERS_SOURCE,
+    when: When::If(is_flat),
+    words: Phrase::Text(
+        "say on the order how many may come stuck together: flat washers can leave the zinc in fours and fives",
+    ),
+    brief: Phrase::Text("some may come stuck together"),
+    ..row(Key::WashersStick, HotDip)
+};
+
+/// The beads keep flat parts and rings apart.
+pub static BEADS_PART: Rule = Rule {
+    when: When::If(is_flat),
+    says: |_| Says::MET,
+    met: "glass beads keep flat washers and rings from nesting and hooking together",
+    ..row(Key::BeadsPart, Mechanical)
+};
+
+/// Flat parts nest in a plating barrel.
+pub static WASHERS_NEST: Rule = Rule {
+    source: practice::FLAT_PARTS_NEST,
+    when: When::If(is_flat),
+    says: |_| Says::note(),
+    words: Phrase::Text(
+        "flat washers lie on each other in a plating barrel and leave bare spots: mix them with other parts",
+    ),
+    ..row(Key::WashersNest, Electroplated)
+};
+
+/// Heavier than about a pound.
+pub static HEAVY: Rule = Rule {
+    source: mechanical_process::HEAVIEST_PIECE.source,
+    test: Test::By(|case| mass(case).is_none_or(|mass| mass > mechanical_process::HEAVIEST_PIECE.value)),
+    says: |_| Says::condition().asking(Instruction::AskThePlant),
+    words: Phrase::By(|case, _, text| match case.part.and_then(|part| part.mass) {
+        Some(mass) => text.push_str(&format!(
+            "ask the plater: a piece weighs {}, and above about {} the tumble can damage it",
+            mass.show(&unit::G, 0),
+            mechanical_process::HEAVIEST_PIECE.value.show(&unit::G, 0)
+        )),
+        None => text.push_str(&format!(
+            "weigh a piece: above about {} ask the plater, because the tumble can damage it",
+            mechanical_process::HEAVIEST_PIECE.value.show(&unit::G, 0)
+        )),
+    }),
+    met: "light enough for the barrel",
+    ..row(Key::Heavy, Mechanical)
+};
+
+/// Longer than a barrel takes without asking; a bar or a rod longer than a metre does not go in.
+pub static LONG_FOR_BARREL: Rule = Rule {
+    source: mechanical_process::LONGEST_PIECE.source,
+    test: Test::By(|case| longer(case, mechanical_process::LONGEST_PIECE.value)),
+    says: |case| {
+        let bar = case.part.is_some_and(|part| part.kind.is_rod()) && longer(case, practice::LONGEST_BAR.0);
+        if bar {
+            Says::from(Mark::Bar, practice::LONGEST_BAR.1)
+        } else {
+            Says::condition().asking(Instruction::AskThePlant)
+        }
+    },
+    words: Phrase::By(|_, says, text| {
+        text.push_str(&if says.mark == Mark::Bar {
+            format!(
+                "a rod longer than {} does not go into a barrel",
+                practice::LONGEST_BAR.0.show(&unit::M, 0)
+            )
+        } else {
+            let longest = mechanical_process::LONGEST_PIECE.value.show(&unit::INCH, 0);
+            format!("ask the plater: the piece is longer than {longest}")
+        });
+    }),
+    met: "short enough for the barrel",
+    brief: Phrase::By(|_, says, text| {
+        if says.mark == Mark::Bar {
+            text.push_str("a rod longer than 1 m does not go in");
+        }
+    }),
+    ..row(Key::LongForBarrel, Mechanical)
+};
+
+/// Longer than two metres.
+pub static LONG_FOR_KETTLE: Rule = Rule {
+    source: hotdip_process::LONGEST_ROD.source,
+    test: Test::By(|case| longer(case, hotdip_process::LONGEST_ROD.value)),
+    says: |_| Says::condition().asking(Instruction::AskThePlant),
+    words: Phrase::By(|_, _, text| {
+        text.push_str(&format!(
+            "ask the galvanizer: pieces are taken up to {} as a matter of course",
+            hotdip_process::LONGEST_ROD.value.show(&unit::M, 0)
+        ));
+    }),
+    met: "short enough for the kettle",
+    ..row(Key::LongForKettle, HotDip)
+};
+
+fn is_flat(case: &Case<'_>) -> bool {
+    case.part.is_some_and(|part| part.kind.is_flat())
+}
+
+fn longer(case: &Case<'_>, limit: Length) -> bool {
+    case.part.and_then(|part| part.length).is_some_and(|length| length > limit)
+}
+
+/// The mass of a piece; where its shape is not known, of a solid bar that is longer by what a head
+/// holds, or three times as long for a bow or an eye: more than the piece can weigh.
+fn mass(case: &Case<'_>) -> Option<Mass> {
+    let part = case.part?;
+    part.mass.or_else(|| {
+        let diameter = part.thread.diameter();
+        let length = part.length.unwrap_or(diameter + diameter);
+        let bar = match part.kind.form() {
+            // A cylinder head of 1.5 d, or a hexagon of 1.6 d, on the shank.
+            Form::Bolt if part.kind.goes_into_a_tapped_hole() => length + 2.3 * diameter,
+            Form::Bolt if part.kind != Kind::EyeBolt => length + 1.9 * diameter,
+            _ => 3.0 * length,
+        };
+        let section = std::f64::consts::FRAC_PI_4 * diameter.mm() * diameter.mm();
+        // Grams of steel in a cubic millimetre.
+        Some(Mass::from_g(section * bar.mm() * 0.007_85))
+    })
+}

@@ -1,0 +1,151 @@
+//! Years in the place.
+
+use super::{Case, Choice, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::process::Process::Electroplated;
+use crate::quantity::{Quantity, Shown, Time, unit};
+use crate::site::Category;
+use crate::site::life::{Promise, thickness_needed};
+use crate::source::assumed;
+use crate::table::{iso_14713_1, practice};
+use crate::working::Mark;
+
+/// ISO 14713-1 prints no number beyond a hundred years, and neither is one shown.
+pub const TABLE_ENDS: f64 = 100.0;
+
+const fn row(key: Key) -> Rule {
+    Rule {
+        key,
+        topic: Topic::Life,
+        process: None,
+        under: Under::Any,
+        source: iso_14713_1::STRAIGHT,
+        when: When::If(|case| case.promise().is_some()),
+        test: Test::Always,
+        says: |_| Says::note(),
+        words: Phrase::Text(""),
+        met: "",
+        brief: Phrase::Text(""),
+    }
+}
+
+/// Whether the coat lasts the years wanted: from the minimum coat at the greatest loss to the maximum
+/// coat at the least.
+pub static LASTS: Rule = Rule {
+    says: |case| match case.promise() {
+        Some(Promise::Lasts) | None => Says::MET,
+        Some(Promise::MayLast) => Says::condition(),
+        Some(Promise::FallsShort) => Says::bar(),
+    },
+    words: Phrase::By(lasts),
+    brief: Phrase::By(|case, says, text| {
+        let best = case.years().map_or_else(String::new, |(_, max)| in_words(max.most.unwrap_or(max.min)));
+        match says.mark {
+            Mark::Bar => text.push_str(&format!("{best} at most")),
+            Mark::Condition => text.push_str("find out how harsh the place is"),
+            _ => {}
+        }
+    }),
+    ..row(Key::Lasts)
+};
+
+/// Years are wanted and nobody said where.
+pub static PLACE_NOT_SAID: Rule = Rule {
+    source: practice::NAME_THE_PLACE,
+    when: When::If(|case| case.site.is_some_and(|site| site.place.is_none())),
+    test: Test::By(|case| case.process == Electroplated || wanted(case).is_some()),
+    says: |_| Says::only(Mark::NotJudged),
+    words: Phrase::By(|case, _, text| {
+        text.push_str(match wanted(case) {
+            Some(_) => "say the place: years without a place cannot be judged",
+            None => "say the place: whether so thin a coat lasts depends on it",
+        });
+    }),
+    met: "no years are wanted",
+    brief: Phrase::Text("say the place"),
+    ..row(Key::PlaceNotSaid)
+};
+
+/// A thin coat outdoors, and nobody said for how long.
+pub static THIN_OUTDOORS: Rule = Rule {
+    process: Some(Electroplated),
+    source: practice::THIN_OUTDOORS,
+    when: When::If(|case| case.site.is_some_and(|site| site.place.is_some() && site.wanted.is_none())),
+    test: Test::By(|case| !matches!(place(case), Some(Category::C1 | Category::C2))),
+    says: |case| match place(case) {
+        Some(Category::C3) => Says::condition(),
+        _ => Says::bar(),
+    },
+    words: Phrase::By(|case, says, text| {
+        let years = case.years().map_or_else(String::new, |(min, max)| between(min.min, max.most));
+        let place = place(case).map_or("", Category::key);
+        text.push_str(&match says.mark {
+            Mark::Bar => format!("far too thin for {place}: it lasts {years}"),
+            _ => format!("have a short life accepted: in {place} it lasts {years}"),
+        });
+    }),
+    met: "thin, and enough for so dry a place",
+    brief: Phrase::By(|case, says, text| match says.mark {
+        Mark::Bar => text.push_str(&format!("far too thin for {}", place(case).map_or("", Category::key))),
+        _ => text.push_str("have a short life accepted"),
+    }),
+    ..row(Key::ThinOutdoors)
+};
+
+/// No years are wanted: the class follows the place.
+pub static CLASS_FOR_PLACE: Rule = Rule {
+    source: assumed("thicker classes for harsher places"),
+    when: When::If(|case| case.offer.is_some_and(|offer| offer.choice == Choice::ForPlace)),
+    words: Phrase::Text(
+        "no years are wanted: the class is the usual one for such a place; ask for the years",
+    ),
+    ..row(Key::ClassForPlace)
+};
+
+fn place(case: &Case<'_>) -> Option<Category> {
+    case.site.and_then(|site| site.place)
+}
+
+fn wanted(case: &Case<'_>) -> Option<Time> {
+    case.site.and_then(|site| site.wanted)
+}
+
+fn lasts(case: &Case<'_>, says: Says, text: &mut String) {
+    let (Some((min, max)), Some(place), Some(wanted)) = (case.years(), place(case), wanted(case)) else {
+        return;
+    };
+    let (worst, best) = (in_words(min.min), max.most.map(in_words));
+    let needed = thickness_needed(place, wanted).show(&unit::UM, 0);
+    let (key, years) = (place.key(), years(wanted).digits());
+    text.push_str(&match (says.mark, best) {
+        (Mark::Met, _) => format!("lasts the {years} years wanted in {key}: {worst} at the least"),
+        (Mark::Bar, best) => format!(
+            "falls short in {key}: it lasts {} at most, and {years} are wanted; {needed} of zinc would be sure to last \
+             them",
+            best.unwrap_or(worst)
+        ),
+        (_, Some(best)) => format!(
+            "find out how harsh the place is: in {key} the coat lasts from {worst} to {best}, and {years} are wanted; \
+             {needed} of zinc would be sure to last them"
+        ),
+        (_, None) => format!(
+            "find out how harsh the place is: in {key} the coat lasts {worst} or more, and {years} are wanted"
+        ),
+    });
+}
+
+/// Years as they are shown.
+pub fn years(time: Time) -> Shown {
+    time.show(&unit::YEAR, if time.year() < 10.0 { 1 } else { 0 })
+}
+
+/// Years in a sentence.
+pub fn in_words(time: Time) -> String {
+    if time.year() > TABLE_ENDS { "over 100 years".to_owned() } else { years(time).to_string() }
+}
+
+fn between(min: Time, max: Option<Time>) -> String {
+    match max {
+        Some(max) => format!("{} to {}", years(min).digits(), in_words(max)),
+        None => format!("{} or more", in_words(min)),
+    }
+}

@@ -1,0 +1,127 @@
+//! The size of a thread against the zinc of the kettle.
+
+use super::{Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::process::Process::HotDip;
+use crate::quantity::Length;
+use crate::source::document;
+use crate::table::hotdip_process::LEAST_THREAD;
+use crate::table::practice::{SMALL_INCH, WIPED_ROD_FROM};
+use crate::working::Mark;
+
+const fn row(key: Key) -> Rule {
+    Rule {
+        key,
+        topic: Topic::Fit,
+        process: Some(HotDip),
+        under: Under::Any,
+        source: LEAST_THREAD.source,
+        when: When::If(|case| case.part.is_some_and(|part| part.kind.has_mate())),
+        test: Test::Always,
+        says: |_| Says::bar(),
+        words: Phrase::Text(""),
+        met: "",
+        brief: Phrase::Text(""),
+    }
+}
+
+/// Metric below M8, and any pitch below 1.25 mm: the zinc fills the thread, and no tapped nut is
+/// published. A threaded rod that an air ring wipes is done from about M6.
+pub static BELOW_M8: Rule = Rule {
+    test: Test::By(|case| {
+        case.part.is_some_and(|part| {
+            let (diameter, pitch) = LEAST_THREAD.value;
+            let small = part.thread.is_metric() && part.thread.diameter() < diameter;
+            small || part.thread.pitch() < pitch
+        })
+    }),
+    says: |case| {
+        let wiped =
+            case.part.is_some_and(|part| part.kind.is_rod() && part.thread.diameter() >= WIPED_ROD_FROM.0);
+        if wiped {
+            Says::from(Mark::Condition, WIPED_ROD_FROM.1).asking(Instruction::AskThePlant)
+        } else {
+            Says::bar()
+        }
+    },
+    words: Phrase::By(|case, says, text| {
+        let thread = case.part.map_or_else(String::new, |part| part.thread.to_string());
+        text.push_str(&thread);
+        text.push_str(match says.mark {
+            Mark::Bar => {
+                " is below M8 or a pitch of 1.25 mm: hot-dip zinc fills such a thread, and no tapped nut is published"
+            }
+            _ => " is below M8 or a pitch of 1.25 mm: ask whether the rod is wiped by an air ring, and gauge a sample",
+        });
+    }),
+    met: "the thread is large enough for hot-dip zinc",
+    brief: Phrase::By(|_, says, text| {
+        if says.mark == Mark::Bar {
+            text.push_str("too thick for threads below M8 or 1.25 mm pitch");
+        }
+    }),
+    ..row(Key::BelowM8)
+};
+
+/// ISO 10684 covers coarse threads.
+pub static FINE_PITCH: Rule = Rule {
+    source: document::ISO_10684.read("scope"),
+    when: When::If(|case| {
+        case.part.is_some_and(|part| {
+            let (diameter, pitch) = LEAST_THREAD.value;
+            let thread = part.thread;
+            part.kind.has_mate()
+                && thread.is_metric()
+                && thread.diameter() >= diameter
+                && thread.pitch() >= pitch
+        })
+    }),
+    test: Test::By(|case| case.part.is_some_and(|part| !part.thread.is_coarse())),
+    says: |_| Says::condition().asking(Instruction::AgreeAllowance(None)),
+    words: Phrase::Text(
+        "ISO 10684 covers coarse threads only: agree thread, nut and gauges with the galvanizer",
+    ),
+    met: "a coarse thread, as ISO 10684 covers",
+    ..row(Key::FinePitch)
+};
+
+/// Coarse inch threads below 3/8 in take the coat less well.
+pub static BELOW_THREE_EIGHTHS: Rule = Rule {
+    source: SMALL_INCH.1,
+    when: When::If(|case| case.part.is_some_and(|part| part.kind.has_mate() && !part.thread.is_metric())),
+    test: Test::By(|case| {
+        // A thousandth of a millimetre covers the rounding of inches.
+        case.part.is_some_and(|part| part.thread.diameter() < SMALL_INCH.0 - Length::from_mm(0.001))
+    }),
+    says: |_| Says::condition().asking(Instruction::AskThePlant),
+    words: Phrase::Text(
+        "below 3/8 in a thread takes hot-dip zinc less well: have a sample dipped and gauged first",
+    ),
+    met: "large enough to take the coat well",
+    ..row(Key::BelowThreeEighths)
+};
+
+/// M8 and M10 carry the reduced loads of ISO 10684, Annex A.
+pub static REDUCED_LOADS: Rule = Rule {
+    source: document::ISO_10684.read("7 and Annex A"),
+    topic: Topic::Strength,
+    when: When::If(|case| {
+        case.part.is_some_and(|part| {
+            let (diameter, pitch) = LEAST_THREAD.value;
+            let thread = part.thread;
+            part.kind.has_mate()
+                && thread.is_metric()
+                && thread.is_coarse()
+                && thread.diameter() >= diameter
+                && thread.pitch() >= pitch
+        })
+    }),
+    test: Test::By(|case| case.part.is_some_and(|part| part.thread.diameter() <= Length::from_mm(10.0))),
+    says: |_| Says::condition(),
+    words: Phrase::By(|case, _, text| {
+        let thread = case.part.map_or_else(String::new, |part| part.thread.to_string());
+        text.push_str(&format!("have the design use the reduced loads of ISO 10684, Annex A, for {thread}"));
+    }),
+    met: "no reduced loads from M12 on",
+    brief: Phrase::Text("design with the reduced loads of ISO 10684"),
+    ..row(Key::ReducedLoads)
+};

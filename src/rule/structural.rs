@@ -1,0 +1,142 @@
+//! Structural bolts: which coats their documents list, what their assemblies ask for, which nut goes on.
+
+use super::{Case, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::process::Process;
+use crate::source::document;
+use crate::steel::pairing::{self, Asked, Nuts};
+use crate::steel::{Grade, structural};
+use crate::table::structural::{Allowed, Bolt, Coating, Requirement};
+use crate::working::Mark;
+
+const fn row(key: Key) -> Rule {
+    Rule {
+        key,
+        topic: Topic::Class,
+        process: None,
+        under: Under::Any,
+        source: document::ASTM_F3125.memory("Annex A1, coatings"),
+        when: When::Steel,
+        test: Test::Always,
+        says: |_| Says::term(),
+        words: Phrase::Text(""),
+        met: "",
+        brief: Phrase::Text(""),
+    }
+}
+
+/// The coats that the document of a structural bolt lists, with their class.
+pub static COATING: Rule = Rule {
+    // What A490 takes stands with hydrogen, where its reason is.
+    when: When::If(|case| case.grade() != Some(Grade::A490) && coating(case).is_some()),
+    says: |case| match coating(case) {
+        Some(row) if row.allowed != Allowed::Yes => Says::from(Mark::Bar, row.source),
+        Some(row) if !is_class(case, row) => Says::from(Mark::Condition, row.source),
+        Some(row) => Says::from(Mark::Met, row.source),
+        None => Says::MET,
+    },
+    words: Phrase::By(|case, says, text| {
+        let Some(row) = coating(case) else { return };
+        let document = row.source.document.name;
+        text.push_str(&match (says.mark, row.allowed) {
+            (Mark::Bar, Allowed::No) => format!("{document} forbids this coat on the bolt"),
+            (Mark::Bar, _) => format!("{document} does not list this coat for the bolt"),
+            (Mark::Condition, _) => {
+                format!("{document} lists {} for the bolt: agree another class with the purchaser", row.order)
+            }
+            _ => format!("{document} lists {} for the bolt", row.order),
+        });
+    }),
+    brief: Phrase::By(|case, says, text| {
+        let document = coating(case).map_or("its standard", |row| row.source.document.name);
+        let document = document.strip_prefix("ASTM ").unwrap_or(document);
+        match says.mark {
+            Mark::Bar => text.push_str(&format!("{document} does not list it")),
+            _ => text.push_str("agree the class, for another is listed"),
+        }
+    }),
+    ..row(Key::StructuralCoating)
+};
+
+/// What a coated structural assembly asks for: lubricant, one matched lot, its test.
+pub static ASSEMBLY: Rule = Rule {
+    when: When::If(|case| {
+        requirements(case).next().is_some() && coating(case).is_some_and(|row| row.allowed == Allowed::Yes)
+    }),
+    says: |case| {
+        requirements(case).next().map_or(Says::MET, |requirement| Says::from(Mark::Term, requirement.source))
+    },
+    words: Phrase::By(|case, _, text| {
+        for (at, requirement) in requirements(case).enumerate() {
+            if at > 0 {
+                text.push(' ');
+            }
+            text.push_str(requirement.text);
+        }
+    }),
+    brief: Phrase::Text("nuts lubricated, one matched lot with its rotational-capacity test"),
+    ..row(Key::StructuralAssembly)
+};
+
+/// The nut that is named beside the bolt.
+pub static NUT: Rule = Rule {
+    topic: Topic::Strength,
+    source: document::ASTM_A563.memory("nuts for bolts"),
+    when: When::If(|case| nuts(case).is_some() && named(case).is_some()),
+    test: Test::By(|case| {
+        let (Some(nuts), Some(nut)) = (nuts(case), named(case)) else { return false };
+        nuts.takes(nut, None) == Some(false)
+    }),
+    says: |case| nuts(case).map_or(Says::MET, |nuts| Says::from(Mark::Condition, nuts.source)),
+    words: Phrase::By(|case, _, text| {
+        if let (Some(nuts), Some(nut)) = (nuts(case), named(case)) {
+            text.push_str(&format!(
+                "order {} nuts: {} puts no {} on this bolt",
+                nuts.nut.grade,
+                nuts.source.document.name,
+                nut.name()
+            ));
+        }
+    }),
+    met: "the nut that is named goes with the bolt",
+    brief: Phrase::By(|case, _, text| {
+        if let Some(nuts) = nuts(case) {
+            text.push_str(&format!("order {} nuts", nuts.nut.grade));
+        }
+    }),
+    ..row(Key::NutForBolt)
+};
+
+fn bolt(case: &Case<'_>) -> Option<Bolt> {
+    structural::bolt(case.grade()?)
+}
+
+fn coating(case: &Case<'_>) -> Option<&'static Coating> {
+    structural::coating(bolt(case)?, case.process)
+}
+
+/// Whether the class on offer is the one that is listed, where one is.
+fn is_class(case: &Case<'_>, row: &Coating) -> bool {
+    let Some(class) = row.class.filter(|_| case.process == Process::Mechanical) else { return true };
+    case.offer.is_none_or(|offer| offer.class.name == format!("class {class}"))
+}
+
+fn requirements(case: &Case<'_>) -> impl Iterator<Item = &'static Requirement> {
+    let process = case.process;
+    bolt(case).into_iter().flat_map(move |bolt| structural::requirements(bolt, process))
+}
+
+/// The nut named beside the bolt of this case.
+fn named(case: &Case<'_>) -> Option<Grade> {
+    case.part.filter(|part| !part.kind.is_nut()).and_then(|part| part.nut)
+}
+
+fn nuts(case: &Case<'_>) -> Option<Nuts> {
+    let part = case.part.filter(|part| part.kind.has_mate())?;
+    pairing::nuts(Asked {
+        grade: case.grade()?,
+        diameter: part.thread.diameter(),
+        is_coarse: part.thread.is_coarse(),
+        is_zinc_coated: true,
+    })
+    .ok()
+}

@@ -1,0 +1,318 @@
+//! Which bolt goes into which nut under a coat: the pair that was ordered, then wider ones.
+//!
+//! Room for zinc is made in the nut (6G, or tapped over), or on the bolt (6f, 6e, or a thread that is
+//! made smaller before the coat). [`Search::narrowest`] finds the first that assembles at its worst
+//! corner: the greatest bolt, the thickest coat, the least nut.
+
+use super::class::{BoltPosition, NutPosition};
+use super::fit::{self, Assembly, Coat, DEFAULT_UNEVENNESS, Fit, PITCH_GROWTH};
+use super::limits::{self, BoltLimits, NutLimits};
+use super::overtap::{self, Allowance};
+use super::{Thread, ToleranceClass};
+use crate::process::Process;
+use crate::quantity::Length;
+use crate::source::{Source, assumed};
+use crate::table::Refusal;
+
+/// The share of a coat that reaches the inside of a nut in the barrel; no measured figure was found.
+pub const INSIDE_SHARE: (f64, Source) = (0.5, assumed("share of a mechanical coat inside a nut"));
+
+/// The least overlap of bolt and nut at minimum material, as a share of the basic depth 5/8 H, that
+/// is still called a thread.
+pub const LEAST_OVERLAP: (f64, Source) = (0.3, assumed("least overlap of threads"));
+
+/// What an order says of its threads.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Ordered {
+    /// The thread.
+    pub thread: Thread,
+    /// The class of the bolt, as written or as its standard has it.
+    pub bolt: ToleranceClass,
+    /// The class of the nut, if it was written.
+    pub nut: Option<ToleranceClass>,
+    /// The user's own diametral allowance of the nut.
+    pub own: Option<Length>,
+}
+
+/// Where the room for the zinc is made.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Room {
+    /// Nowhere: bolt and nut as they were ordered.
+    Ordered,
+    /// The nut is of class 6G.
+    NutG,
+    /// The bolt is of this position before the coat: 6f or 6e.
+    Bolt(BoltPosition),
+    /// The nut is tapped over size.
+    Tapped(Allowance),
+    /// The bolt's thread is made smaller before the coat, by this much on every diameter.
+    Smaller(Length),
+}
+
+/// A bolt and a nut, before any coat.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Pair {
+    /// Where the room is made.
+    pub room: Room,
+    /// Class of the bolt.
+    pub class: ToleranceClass,
+    /// The bolt.
+    pub bolt: BoltLimits,
+    /// The nut.
+    pub nut: NutLimits,
+}
+
+/// What was found for a coat.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Found {
+    /// This pair assembles at its worst corner.
+    Takes(Box<Mated>),
+    /// No published pair assembles; the widest that was tried.
+    Binds(Box<Mated>),
+    /// No tapped nut is published for this thread: the allowance on the diameter that the coat needs.
+    NotPublished(Length, Refusal),
+    /// The limits of the thread are not known.
+    Unknown(Refusal),
+}
+
+/// A pair under its coat.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Mated {
+    /// The pair.
+    pub pair: Pair,
+    /// How it fits.
+    pub fit: Fit,
+    /// Overlap of the threads at minimum material, as a share of 5/8 H.
+    pub overlap: f64,
+}
+
+/// The search for a pair.
+#[derive(Debug)]
+pub struct Search {
+    ordered: Ordered,
+    bolt: Result<BoltLimits, Refusal>,
+    standard: Result<NutLimits, Refusal>,
+    tapped: Option<Result<(Allowance, NutLimits), Refusal>>,
+    /// 6AX, for metric coats that are not spun.
+    unspun: Option<(Allowance, NutLimits)>,
+}
+
+/// Which ways of making room are tried, beyond the pair that was ordered.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Ways {
+    /// None.
+    Ordered,
+    /// The nut tapped over.
+    Tapped,
+    /// 6G, 6f, 6e and a smaller thread; then the nut tapped over.
+    All,
+    /// 6G, 6f, 6e and a smaller thread, and no nut tapped over.
+    Thin,
+}
+
+impl Search {
+    /// A search for the threads of an order.
+    pub fn new(ordered: Ordered) -> Self {
+        let thread = ordered.thread;
+        let bolt = limits::bolt(thread, ordered.bolt);
+        let standard = match ordered.nut {
+            Some(class) => limits::nut(thread, class),
+            None => limits::nut(thread, overtap::standard_class(thread)),
+        };
+        let tap = |allowance| overtap::nut(thread, allowance).map(|nut| (allowance, nut.limits));
+        let tapped = match (ordered.nut, ordered.own) {
+            (_, Some(own)) => Some(tap(Allowance::Own(own))),
+            (Some(_), None) => None,
+            (None, None) if thread.is_metric() => Some(tap(Allowance::Az)),
+            (None, None) => Some(tap(Allowance::A563)),
+        };
+        // A spun coat gets 6AZ at every size; 6AX is for coats that are not spun (ISO 965-5).
+        let free = thread.is_metric() && ordered.nut.is_none() && ordered.own.is_none();
+        let unspun = if free { tap(Allowance::Ax).ok() } else { None };
+        Self { ordered, bolt, standard, tapped, unspun }
+    }
+
+    /// The narrowest pair that takes a coat from `min` to `max` on the bolt.
+    pub fn narrowest(&self, process: Process, min: Length, max: Length, ways: Ways) -> Found {
+        let (bolt, standard) = match (&self.bolt, &self.standard) {
+            (Ok(bolt), Ok(standard)) => (*bolt, *standard),
+            (Err(refusal), _) | (_, Err(refusal)) => return Found::Unknown(refusal.clone()),
+        };
+        let coat = coat(process, min, max);
+        let mut widest = None;
+        let rooms = self.rooms(process, ways, coat);
+        for room in rooms.into_iter().flatten() {
+            let Some(pair) = self.pair(room, bolt, standard) else { continue };
+            if fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles {
+                return Found::Takes(Box::new(self.mated(pair, coat)));
+            }
+            widest = Some(pair);
+        }
+        match (&self.tapped, widest) {
+            (Some(Err(refusal)), _) if matches!(ways, Ways::Tapped) => {
+                Found::NotPublished(needed(bolt, standard, coat), refusal.clone())
+            }
+            (_, Some(pair)) => Found::Binds(Box::new(self.mated(pair, coat))),
+            (_, None) => Found::Binds(Box::new(
+                self.mated(Pair { room: Room::Ordered, class: self.ordered.bolt, bolt, nut: standard }, coat),
+            )),
+        }
+    }
+
+    /// Whether some pair of these ways takes a coat of this greatest thickness and leaves enough thread;
+    /// `None` where the limits of the thread are not known.
+    pub fn takes(&self, process: Process, max: Length, ways: Ways) -> Option<bool> {
+        let (bolt, standard) = (*self.bolt.as_ref().ok()?, *self.standard.as_ref().ok()?);
+        let coat = coat(process, max, max);
+        let pitch = self.ordered.thread.pitch();
+        let mut pairs = self
+            .rooms(process, ways, coat)
+            .into_iter()
+            .flatten()
+            .filter_map(|room| self.pair(room, bolt, standard));
+        Some(pairs.any(|pair| {
+            fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles
+                && fit::overlap(pair.bolt, pair.nut, pitch) >= LEAST_OVERLAP.0
+        }))
+    }
+
+    /// The tapped nuts for a process, the narrower first.
+    fn tapped_nuts(&self, process: Process) -> [Option<(Allowance, NutLimits)>; 2] {
+        let tapped = self.tapped.as_ref().and_then(|nut| nut.as_ref().ok()).copied();
+        let unspun = self.unspun.filter(|_| process != Process::HotDip);
+        // Below a pitch of 1.6 mm 6AX is the narrower of the two.
+        match (tapped, unspun) {
+            (Some(az), Some(ax)) if ax.1.pitch.min < az.1.pitch.min => [Some(ax), Some(az)],
+            pair => [pair.0, pair.1],
+        }
+    }
+
+    /// From the narrowest to the widest.
+    fn rooms(&self, process: Process, ways: Ways, coat: Coat) -> [Option<Room>; 7] {
+        let thin = matches!(ways, Ways::All | Ways::Thin) && self.ordered.nut.is_none();
+        let usual = self.ordered.bolt == ToleranceClass::bolt(6, BoltPosition::G);
+        let may_tap = matches!(ways, Ways::All | Ways::Tapped);
+        let [narrow, wide] = self.tapped_nuts(process).map(|nut| nut.filter(|_| may_tap));
+        // An even growth of the pitch diameter, whatever governs: the whole thread is made smaller.
+        let smaller = PITCH_GROWTH * (1.0 + coat.unevenness) * coat.max;
+        [
+            Some(Room::Ordered),
+            (thin && usual).then_some(Room::NutG),
+            (thin && usual).then_some(Room::Bolt(BoltPosition::F)),
+            (thin && usual).then_some(Room::Bolt(BoltPosition::E)),
+            narrow.map(|(allowance, _)| Room::Tapped(allowance)),
+            wide.map(|(allowance, _)| Room::Tapped(allowance)),
+            matches!(ways, Ways::All | Ways::Thin).then_some(Room::Smaller(smaller)),
+        ]
+    }
+
+    fn pair(&self, room: Room, bolt: BoltLimits, standard: NutLimits) -> Option<Pair> {
+        let thread = self.ordered.thread;
+        let class = self.ordered.bolt;
+        Some(match room {
+            Room::Ordered => Pair { room, class, bolt, nut: standard },
+            Room::NutG => {
+                let nut = limits::nut(thread, ToleranceClass::nut(6, NutPosition::G)).ok()?;
+                Pair { room, class, bolt, nut }
+            }
+            Room::Bolt(position) => {
+                let class = ToleranceClass::bolt(6, position);
+                Pair { room, class, bolt: limits::bolt(thread, class).ok()?, nut: standard }
+            }
+            Room::Tapped(of) => {
+                let nuts = [self.tapped.as_ref().and_then(|nut| nut.as_ref().ok()).copied(), self.unspun];
+                let (_, nut) = nuts.into_iter().flatten().find(|(allowance, _)| *allowance == of)?;
+                Pair { room, class, bolt, nut }
+            }
+            Room::Smaller(by) => Pair { room, class, bolt: bolt.smaller(by), nut: standard },
+        })
+    }
+
+    fn mated(&self, pair: Pair, coat: Coat) -> Mated {
+        Mated {
+            pair,
+            fit: fit::fit(pair.bolt, coat, pair.nut),
+            overlap: fit::overlap(pair.bolt, pair.nut, self.ordered.thread.pitch()),
+        }
+    }
+}
+
+/// The coat that shares the room: what lies on the bolt, and in the barrel what reaches the nut.
+///
+/// A nut for hot-dip is tapped after the bath and bare; a plated nut meets its limits after plating.
+pub fn coat(process: Process, min: Length, max: Length) -> Coat {
+    match process {
+        Process::HotDip => Coat { min, max, unevenness: DEFAULT_UNEVENNESS.value },
+        Process::Mechanical => {
+            let both = 1.0 + INSIDE_SHARE.0;
+            Coat { min: both * min, max: both * max, unevenness: 0.0 }
+        }
+        Process::Electroplated => Coat { min, max, unevenness: 0.0 },
+    }
+}
+
+/// The diametral allowance that a coat needs beyond the room of a standard nut.
+fn needed(bolt: BoltLimits, nut: NutLimits, coat: Coat) -> Length {
+    let grown = PITCH_GROWTH * (1.0 + coat.unevenness) * coat.max;
+    grown - (nut.pitch.min - bolt.pitch.max)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::thread::Designation;
+
+    fn search(text: &str) -> Search {
+        let thread = Designation::read(text).unwrap().thread;
+        let bolt = if thread.is_metric() {
+            ToleranceClass::bolt(6, BoltPosition::G)
+        } else {
+            ToleranceClass::UnifiedBolt(2)
+        };
+        Search::new(Ordered { thread, bolt, nut: None, own: None })
+    }
+
+    fn room(found: Found) -> Room {
+        match found {
+            Found::Takes(mated) => mated.pair.room,
+            other => panic!("{other:?}"),
+        }
+    }
+
+    #[test]
+    fn a_spun_coat_gets_6az_at_every_size() {
+        for thread in ["M10", "M12", "M16", "M24", "M36"] {
+            let found = search(thread).narrowest(
+                Process::HotDip,
+                Length::from_um(40.0),
+                Length::from_um(60.0),
+                Ways::Tapped,
+            );
+            assert_eq!(room(found), Room::Tapped(Allowance::Az), "{thread}");
+        }
+    }
+
+    #[test]
+    fn a_thin_plate_takes_the_narrowest_pair() {
+        let plated = |thread: &str, max| {
+            let max = Length::from_um(max);
+            room(search(thread).narrowest(Process::Electroplated, max, max, Ways::Thin))
+        };
+        assert_eq!(plated("M20", 8.0), Room::Ordered);
+        assert_eq!(plated("M20", 18.0), Room::NutG);
+        assert!(matches!(plated("1/4-20", 12.0), Room::Smaller(_)));
+    }
+
+    #[test]
+    fn both_halves_of_a_structural_pair_are_coated() {
+        for thread in ["1/2-13", "3/4-10", "7/8-9", "1-8"] {
+            let found = search(thread).narrowest(
+                Process::Mechanical,
+                Length::from_um(53.0),
+                Length::from_um(79.5),
+                Ways::All,
+            );
+            assert_eq!(room(found), Room::Tapped(Allowance::A563), "{thread}");
+        }
+    }
+}
