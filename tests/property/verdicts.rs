@@ -8,6 +8,11 @@ use kettle_barrel::order::{self, judge};
 /// Order, process (0 hot-dip, 1 mechanical, 2 electroplated), why the answer differs.
 const DIFFER: &[(&str, usize, &str)] = &[
     (
+        "M5 x 16 hex screw, 560 HV, case-hardened, 1000 pcs, C3",
+        2,
+        "the written line does not carry the case yet; with it said in its field the answer is the expected one",
+    ),
+    (
         "M36 hex nut, class 8, 100 pcs, C3, 15 years",
         2,
         "12 µm goes into the pair as ordered and may last 21 years: a question of the place, as it is for the bolt",
