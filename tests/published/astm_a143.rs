@@ -31,6 +31,6 @@ fn tight_cold_bends_are_relieved() {
     let steel = Steel::Tensile(Stress::from_mpa(420.0));
     let state = State { steel, case_hardened: false, cold_worked: true };
     let (ruling, text) = ruling(Key::A143Bend, state, Cleaning::Acid).unwrap();
-    assert_eq!((ruling.says.mark, ruling.source().basis), (Mark::Condition, Memory));
+    assert_eq!((ruling.says.mark, ruling.source().basis), (Mark::Term, Memory));
     assert!(text.contains("three times") && text.contains("595 °C (1100 °F), one hour per inch"), "{text}");
 }

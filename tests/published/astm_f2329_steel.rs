@@ -3,25 +3,35 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
-use kettle_barrel::quantity::{Hardness, Scale, Temperature};
+use kettle_barrel::quantity::{Hardness, Length, Scale, Temperature};
 use kettle_barrel::rule::{Cleaning, Key};
 use kettle_barrel::source::Basis::Read;
 use kettle_barrel::steel::Over::AtLeast;
 use kettle_barrel::steel::tempering::Bath;
-use kettle_barrel::steel::{State, Steel};
+use kettle_barrel::steel::{Grade, State, Steel};
+use kettle_barrel::table::astm_f2329;
 use kettle_barrel::working::Mark;
 
 use crate::steel_check::{LimitRow, check_limits, ruling};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
-const LIMITS: &[LimitRow] = &[
-    (Key::F2329Ban, AtLeast, 40.0, Some(Scale::Hrc), Read),
-    (Key::F2329Risk, AtLeast, 33.0, Some(Scale::Hrc), Read),
-];
+const LIMITS: &[LimitRow] = &[(Key::F2329Ban, AtLeast, 40.0, Some(Scale::Hrc), Read)];
 
 #[test]
 fn the_limits_are_the_published_ones() {
     check_limits(LIMITS);
+}
+
+/// 7.2.2 speaks of the least hardness specified: grade 5 ends at 34 HRC, and begins at 25.
+#[test]
+fn the_risk_begins_with_a_specified_minimum_of_33_hrc() {
+    assert_eq!((astm_f2329::RISK_FROM.0, astm_f2329::RISK_FROM.1.basis), (Hardness::hrc(33.0), Read));
+    let mark = |grade: Grade| {
+        let state = State::of(Steel::grade(grade, Length::from_mm(20.0)).unwrap());
+        ruling(Key::F2329Risk, state, Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)
+    };
+    assert_eq!(mark(Grade::J429Grade5), Some(Mark::Met));
+    assert_eq!(mark(Grade::J429Grade8), Some(Mark::Term));
 }
 
 #[test]

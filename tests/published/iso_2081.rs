@@ -3,22 +3,33 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
-use kettle_barrel::quantity::{Length, Scale, Stress};
-use kettle_barrel::rule::Key;
+use kettle_barrel::quantity::{Hardness, Length, Scale, Stress};
+use kettle_barrel::rule::{Cleaning, Key};
 use kettle_barrel::source::Basis::Read;
-use kettle_barrel::steel::Over::Above;
-use kettle_barrel::steel::bake;
 use kettle_barrel::steel::hardness::from_tensile;
+use kettle_barrel::steel::{State, Steel, bake};
 use kettle_barrel::table::iso_2081;
+use kettle_barrel::working::Mark;
 
-use crate::steel_check::{LimitRow, check_limits};
+use crate::steel_check::ruling;
 
-/// Rule, when it is passed, value, scale (none for MPa), basis.
-const LIMITS: &[LimitRow] = &[(Key::Iso2081Strength, Above, 1500.0, None, Read)];
-
+/// 1500 MPa, printed beside 45 HRC and 440 HV: each steel is held against the column it is known by.
 #[test]
-fn the_limits_are_the_published_ones() {
-    check_limits(LIMITS);
+fn the_limit_is_read_in_its_own_column() {
+    assert_eq!((iso_2081::NOT_ABOVE.0.mpa(), iso_2081::NOT_ABOVE.1.basis), (1500.0, Read));
+    let mark = |steel, case_hardened| {
+        let state = State { steel, case_hardened, cold_worked: false };
+        ruling(Key::Iso2081Strength, state, Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)
+    };
+    for (at, above) in [
+        (Steel::Hardness(Hardness::hrc(45.0)), Steel::Hardness(Hardness::hrc(46.0))),
+        (Steel::Hardness(Hardness::hv(440.0)), Steel::Hardness(Hardness::hv(441.0))),
+        (Steel::Tensile(Stress::from_mpa(1500.0)), Steel::Tensile(Stress::from_mpa(1501.0))),
+    ] {
+        assert_eq!((mark(at, false), mark(above, false)), (Some(Mark::Met), Some(Mark::Bar)), "{at:?}");
+        // The limit is that of the core; of a hard case the core is not known.
+        assert_eq!(mark(above, true), None);
+    }
 }
 
 /// MPa, section in mm, hours; all read.
