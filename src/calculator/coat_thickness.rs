@@ -1,6 +1,6 @@
 //! Coat thickness and mass: any way of stating a coat into all the others, and the classes it meets.
 
-use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
+use super::{About, Calculator, Missed, Problem, Reader, Report, Writer, Written};
 use crate::coat::Factor;
 use crate::quantity::{ArealMass, Density, Length};
 
@@ -25,9 +25,9 @@ pub struct Input {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Stated {
     /// By thickness.
-    Thickness(Length),
+    Thickness(Written<Length>),
     /// By mass on an area.
-    Mass(ArealMass),
+    Mass(Written<ArealMass>),
 }
 
 /// What leads from thickness to mass.
@@ -70,11 +70,13 @@ impl Calculator for CoatThickness {
     fn solve(input: &Input) -> Result<Outcome, Problem> {
         let (light, heavy) = input.conversion.densities();
         Ok(match input.coat {
-            Stated::Thickness(thickness) => {
+            Stated::Thickness(Written { quantity: thickness, .. }) => {
                 Outcome { thickness: (thickness, thickness), mass: (light * thickness, heavy * thickness) }
             }
             // The heavier the deposit, the thinner the same mass.
-            Stated::Mass(mass) => Outcome { thickness: (mass / heavy, mass / light), mass: (mass, mass) },
+            Stated::Mass(Written { quantity: mass, .. }) => {
+                Outcome { thickness: (mass / heavy, mass / light), mass: (mass, mass) }
+            }
         })
     }
 

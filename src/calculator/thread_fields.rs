@@ -1,12 +1,16 @@
 //! The fields that every calculator of threads asks in the same words, and how they are read.
 
 use super::{Bound, Fault, Field, FieldAbout, FieldValue, Missed, Reader, Writer, Written, choices};
-use crate::quantity::{Length, PlainNumber, Quantity, Shown, Unit, unit};
+use crate::quantity::{Length, PlainNumber, Shown, Unit, unit};
 use crate::source::{assumed, document};
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::{Coat, DEFAULT_UNEVENNESS};
 use crate::thread::overtap::Allowance;
 use crate::thread::{Designation, Thread, ToleranceClass, undersize};
+
+mod ruler;
+
+pub(super) use ruler::{Ruler, thickness};
 
 /// Thread.
 pub(super) const THREAD: Field<Designation> = Field::text("thread", "Thread", "M16")
@@ -152,8 +156,15 @@ pub(super) fn write_pair(pair: &Pair, writer: &mut Writer) {
 pub(super) fn read_bolt(reader: &mut Reader<'_>) -> Result<(Thread, ToleranceClass), Missed> {
     let thread = read_thread(reader);
     let written = reader.optional(&BOLT_CLASS);
+    let written = match written? {
+        Some(class) if !class.is_bolt() => {
+            let why = format!("{class} is the class of a nut; write the bolt's, as 6g, 6az, 5g6g or 2A");
+            return Err(reader.wrong(&BOLT_CLASS, Fault::Conflict(why)));
+        }
+        written => written,
+    };
     let (thread, in_designation) = thread?;
-    match (in_designation, written?) {
+    match (in_designation, written) {
         (Some(one), Some(other)) if one != other => {
             let why =
                 format!("the thread is written with class {one}; take it out there or write {one} here");
@@ -259,12 +270,13 @@ impl FieldValue for Designation {
     }
 }
 
-/// Fields ask for the class of a bolt.
+/// Of a bolt or a nut: which of them a field asks for, its reader looks at.
 impl FieldValue for ToleranceClass {
     fn read(text: &str, _: &FieldAbout) -> Result<Self, Fault> {
-        Self::read(text).filter(|class| class.is_bolt()).ok_or_else(|| {
+        Self::read(text).ok_or_else(|| {
             Fault::NotUnderstood(format!(
-                "“{text}” is no class of a bolt thread; write for example 6g, 6az, 5g6g, or 2A"
+                "“{text}” is no tolerance class; write for example 6g, 6az, 5g6g or 2A for a bolt, 6H, 6AZ or \
+                 2B for a nut"
             ))
         })
     }
@@ -272,49 +284,4 @@ impl FieldValue for ToleranceClass {
     fn write(&self, _: &FieldAbout) -> String {
         self.to_string()
     }
-}
-
-/// The unit in which a thread's diameters are shown, with the decimals its standard prints.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Ruler {
-    unit: &'static Unit,
-    decimals: u8,
-}
-
-impl Ruler {
-    /// Millimetres for a metric thread, inches for a unified one.
-    pub(super) fn of(thread: Thread) -> Self {
-        if thread.is_metric() {
-            Self { unit: &unit::MM, decimals: 3 }
-        } else {
-            Self { unit: &unit::INCH, decimals: 4 }
-        }
-    }
-
-    /// A diameter.
-    pub(super) fn size(self, length: Length) -> Shown {
-        length.show(self.unit, self.decimals)
-    }
-
-    /// A published deviation or tolerance: as a diameter, or finer where it does not end there.
-    pub(super) fn exact(self, length: Length) -> Shown {
-        let size = self.size(length);
-        if (size.rounded() - size.number).abs() < 1e-9 { size } else { self.fine(length) }
-    }
-
-    /// A small length that enters a sum of diameters: two more decimals.
-    pub(super) fn fine(self, length: Length) -> Shown {
-        length.show(self.unit, self.decimals + 2)
-    }
-}
-
-/// A thickness of coat in the unit the user writes coats in.
-pub(super) fn thickness(length: Length, unit: &'static Unit) -> Shown {
-    let decimals = match unit.symbol {
-        "mil" => 2,
-        "mm" => 4,
-        "in" => 5,
-        _ => 1,
-    };
-    length.show(unit, decimals)
 }

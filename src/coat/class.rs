@@ -1,6 +1,6 @@
-//! Whether a coat meets a class of a standard.
+//! The classes of every standard, and whether a coat meets one, in the column printed for its unit.
 
-use crate::quantity::{ArealMass, Length};
+use crate::quantity::{Dimension, Quantity, Shown, Unit, unit};
 use crate::source::Document;
 use crate::table;
 use crate::table::coat_class::{CoatClass, ThicknessLimit};
@@ -29,14 +29,54 @@ pub fn of(document: &Document) -> &'static [CoatClass] {
 }
 
 impl ThicknessLimit {
-    /// Whether a thickness reaches the limit, without rounding.
-    pub fn is_met_by(&self, thickness: Length) -> bool {
-        // One part in 10^12 covers the conversion of units, no more.
-        thickness.um() >= self.thickness.um() * (1.0 - 1e-12)
+    /// The limit in the column that the document prints for values in that unit.
+    ///
+    /// A coat in mils is compared with what is printed in inches, a mass with the mass; where there
+    /// is no such column, a thickness with the thickness as printed, and a mass with nothing.
+    pub fn column(&self, unit: &Unit) -> Option<Shown> {
+        if unit.dimension == Dimension::ArealMass {
+            let grams = self.mass.map(|mass| mass.show(&unit::G_M2, 0));
+            return if *unit == unit::OZ_FT2 { self.mass_oz.or(grams) } else { grams };
+        }
+        let in_inches = *unit == unit::INCH || *unit == unit::MIL;
+        Some(self.printed_inch.filter(|_| in_inches).unwrap_or(self.printed))
+    }
+}
+
+/// Whether a value reaches a limit as printed, without rounding; both are of one dimension.
+pub fn reaches(value: Shown, limit: Shown) -> bool {
+    digits(value, limit) >= digits(limit, limit)
+}
+
+/// A value in millionths of the last digit that the limit prints: the residue of binary arithmetic
+/// and of the conversion of units must not decide.
+pub fn digits(value: Shown, limit: Shown) -> f64 {
+    let base = value.number * value.unit.factor + value.unit.offset;
+    let number = (base - limit.unit.offset) / limit.unit.factor;
+    (number * 10f64.powi(i32::from(limit.decimals) + 6)).round()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::unit::{MIL, OZ_FT2, UM};
+
+    fn meets(class: &str, standard: &'static [CoatClass], number: f64, unit: &'static Unit) -> bool {
+        let class = standard.iter().find(|one| one.name == class).unwrap();
+        let limit = class.single.unwrap().column(unit).unwrap();
+        reaches(Shown { number, unit, decimals: 4 }, limit)
     }
 
-    /// Whether a mass reaches the mass printed beside the thickness; `None` where none is printed.
-    pub fn is_met_by_mass(&self, mass: ArealMass) -> Option<bool> {
-        self.mass.map(|limit| mass.g_m2() >= limit.g_m2() * (1.0 - 1e-12))
+    /// 2.7 mil is 68.58 µm and class 70 is 69 µm, or 0.0027 in: each in its own column.
+    #[test]
+    fn a_coat_is_compared_in_the_unit_that_is_printed_for_it() {
+        assert!(meets("class 70", table::astm_b695::CLASSES, 2.7, &MIL));
+        assert!(!meets("class 70", table::astm_b695::CLASSES, 2.69, &MIL));
+        assert!(!meets("class 70", table::astm_b695::CLASSES, 68.58, &UM));
+        assert!(meets("class D", table::astm_a153::CLASSES, 1.4, &MIL));
+        assert!(!meets("class D", table::astm_a153::CLASSES, 35.9, &UM));
+        assert!(meets("class A", table::astm_a153::CLASSES, 1.8, &OZ_FT2));
+        assert!(meets("over 3/8 in", table::astm_f2329::CLASSES, 43.18, &UM));
+        assert!(!meets("over 3/8 in", table::astm_f2329::CLASSES, 43.17, &UM));
     }
 }

@@ -1,16 +1,16 @@
 //! Whether a lot is accepted.
 
-use super::statistics::picometres;
-use super::{AcceptanceRule, Readings, Retest, Statistics};
+use super::compare::{Comparison, Rounding, compare};
+use super::{AcceptanceRule, Measure, Readings, ReadingsRule, Retest, Statistics, picometres};
 use crate::coat::ThicknessLimit;
-use crate::quantity::{Length, Quantity};
+use crate::quantity::Length;
 
 /// What becomes of the lot.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Decision {
-    /// Every limit is kept, beyond the uncertainty of the gauge.
+    /// Every limit is kept, beyond the uncertainty of the gauge, on as much as was to be measured.
     Accept,
-    /// Every limit is kept, but barely, or too few articles were measured.
+    /// Too little was measured, or a limit is kept but barely.
     NotDecided,
     /// A limit is missed, and the standard lets more articles decide.
     Retest,
@@ -27,28 +27,32 @@ pub enum Stage {
     Retest,
 }
 
-/// How a value is compared with its limit (ASTM E29).
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Rounding {
-    /// As it is.
-    Absolute,
-    /// Rounded to the digits of the limit first, a half to the even digit.
-    ToTheLimit,
+/// How a lot is judged.
+#[derive(Debug, Clone, Copy)]
+pub struct Terms<'a> {
+    /// The limits.
+    pub rule: &'a AcceptanceRule,
+    /// Which sample it is.
+    pub stage: Stage,
+    /// How many sets of how many articles.
+    pub sizes: Sizes,
+    /// Articles that may miss a limit of their own: the acceptance number of a plan.
+    pub allowed: u32,
+    /// Fewest readings that make the thickness of one article, where a rule is known.
+    pub readings: Option<ReadingsRule>,
+    /// The gauge's uncertainty.
+    pub gauge: Length,
+    /// How values are compared.
+    pub rounding: Rounding,
 }
 
-/// One value against one limit.
-#[derive(Debug, Clone, Copy)]
-pub struct Comparison {
-    /// The value.
-    pub value: Length,
-    /// The limit.
-    pub limit: ThicknessLimit,
-    /// How far the value is on the good side, without rounding; below zero on the bad one.
-    pub margin: Length,
-    /// Whether the limit is kept.
-    pub kept: bool,
-    /// Whether it is still kept with the gauge wrong by its whole uncertainty.
-    pub kept_surely: bool,
+/// How many sets, and the articles that each needs, where that is known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Sizes {
+    /// Sets measured.
+    pub sets: u32,
+    /// Articles needed in each.
+    pub set: Option<u32>,
 }
 
 /// The judgement on a set of articles.
@@ -64,78 +68,86 @@ pub struct Judgement {
     pub article: Option<Comparison>,
     /// Least reading against its limit.
     pub reading: Option<Comparison>,
-    /// Articles still to measure before anything can be accepted.
-    pub missing: u32,
+    /// Articles that miss a limit of their own, measured in full.
+    pub nonconforming: u32,
+    /// Articles still to measure; none where nobody knows how many are wanted.
+    pub missing: Option<u32>,
+    /// Articles with too few readings.
+    pub half_measured: u32,
 }
 
 /// Judges a set of articles.
 ///
-/// `needed` is the size of the sample, where it is known. A gauge's uncertainty turns a bare pass
-/// into "not decided"; a value on the bad side of its limit fails whatever the gauge, as no
-/// standard here gives the benefit of the doubt.
-pub fn judge(
-    statistics: &Statistics,
-    rule: &AcceptanceRule,
-    stage: Stage,
-    needed: Option<u32>,
-    gauge: Length,
-    rounding: Rounding,
-) -> Judgement {
-    let min = |value, limit: Option<ThicknessLimit>| {
-        limit.map(|limit| compare(value, limit, true, gauge, rounding))
+/// A gauge's uncertainty turns a bare pass into "not decided"; a value on the bad side of its limit
+/// fails whatever the gauge, as no standard here gives the benefit of the doubt. A mean is judged
+/// only on a whole sample, and an article only on all the readings that make its thickness.
+pub fn judge<'a>(
+    articles: impl Iterator<Item = &'a [Length]> + Clone,
+    measure: Measure,
+    terms: &Terms<'_>,
+) -> Option<Judgement> {
+    let statistics = Statistics::of(articles.clone())?;
+    let compared = |value, limit: Option<ThicknessLimit>, at_least| {
+        limit.map(|limit| compare(value, limit, at_least, measure, terms.gauge, terms.rounding))
     };
+    let limits = &terms.rule.limits;
     let measured = u32::try_from(statistics.articles).unwrap_or(u32::MAX);
-    let mut judgement = Judgement {
-        decision: Decision::Accept,
-        lot_mean: min(statistics.mean, rule.limits.lot_mean),
-        lot_mean_max: rule
-            .limits
-            .lot_mean_max
-            .map(|limit| compare(statistics.mean, limit, false, gauge, rounding)),
-        article: min(statistics.min_article, rule.limits.article),
-        reading: min(statistics.min_reading, rule.limits.reading),
-        missing: needed.map_or(0, |needed| needed.saturating_sub(measured)),
+    // One article against its own limits: by its mean, and by its least reading.
+    let own = |readings: &'a [Length]| {
+        let one = Statistics::of(std::iter::once(readings))?;
+        let mean = compared(one.mean, limits.article, true);
+        Some((mean, compared(one.min_reading, limits.reading, true)))
     };
-    judgement.decision = if judgement.comparisons().any(|comparison| !comparison.kept) {
-        if stage == Stage::First && rule.retest != Retest::NoneKnown {
+    let in_full = |readings: &[Length]| {
+        terms.readings.is_none_or(|rule| rule.in_full(readings.len(), statistics.articles))
+    };
+    let mut judgement = Judgement {
+        decision: Decision::NotDecided,
+        lot_mean: compared(statistics.mean, limits.lot_mean, true),
+        lot_mean_max: compared(statistics.mean, limits.lot_mean_max, false),
+        article: compared(statistics.min_article, limits.article, true),
+        reading: compared(statistics.min_reading, limits.reading, true),
+        nonconforming: 0,
+        missing: terms.sizes.set.map(|needed| needed.saturating_sub(measured)),
+        half_measured: 0,
+    };
+    let mut doubtful = 0;
+    for readings in articles.filter(|readings| !readings.is_empty()) {
+        let (mean, reading) = own(readings).unwrap_or_default();
+        let full = in_full(readings);
+        // A single low reading is enough; the mean of an article may rise with those still to come.
+        let misses = reading.is_some_and(|one| !one.kept) || (full && mean.is_some_and(|one| !one.kept));
+        judgement.half_measured += u32::from(!full);
+        judgement.nonconforming += u32::from(misses);
+        doubtful += u32::from([mean, reading].into_iter().flatten().any(|one| !one.kept_surely));
+    }
+    let means = || [judgement.lot_mean, judgement.lot_mean_max].into_iter().flatten();
+    let complete = judgement.missing == Some(0) && judgement.half_measured == 0;
+    let missed = means().any(|mean| !mean.kept);
+    let sure = means().all(|mean| mean.kept_surely) && doubtful <= terms.allowed;
+    judgement.decision = if judgement.nonconforming > terms.allowed || (missed && complete) {
+        if terms.stage == Stage::First && terms.rule.retest != Retest::NoneKnown {
             Decision::Retest
         } else {
             Decision::Reject
         }
-    } else if judgement.missing > 0 || judgement.comparisons().any(|comparison| !comparison.kept_surely) {
-        Decision::NotDecided
-    } else {
+    } else if complete && !missed && sure {
         Decision::Accept
+    } else {
+        Decision::NotDecided
     };
-    judgement
+    Some(judgement)
 }
 
 /// Judges so many sets of the same size, in the order measured; each has to conform, and the worst
 /// of them speaks. None where the articles cannot be cut into such sets.
-pub fn judge_sets(
-    readings: &Readings,
-    rule: &AcceptanceRule,
-    stage: Stage,
-    sample: Sizes,
-    gauge: Length,
-    rounding: Rounding,
-) -> Option<Judgement> {
-    let judge = |statistics| judge(&statistics, rule, stage, sample.set, gauge, rounding);
-    let judgements = readings.sets(sample.sets)?.filter_map(Statistics::of).map(judge);
+pub fn judge_sets(readings: &Readings, terms: &Terms<'_>) -> Option<Judgement> {
+    let judgements = readings.sets(terms.sizes.sets)?.filter_map(|set| judge(set, readings.measure, terms));
     // Of equally bad sets the one with the least margin speaks.
     let narrowest = |judgement: &Judgement| {
         judgement.comparisons().map(|comparison| picometres(comparison.margin)).min().unwrap_or(0)
     };
     judgements.max_by_key(|judgement| (judgement.decision, -narrowest(judgement)))
-}
-
-/// How many sets, and the articles that each needs, where that is known.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Sizes {
-    /// Sets measured.
-    pub sets: u32,
-    /// Articles needed in each.
-    pub set: Option<u32>,
 }
 
 impl Judgement {
@@ -155,31 +167,4 @@ impl Decision {
             Self::Reject => "Reject",
         }
     }
-}
-
-fn compare(
-    value: Length,
-    limit: ThicknessLimit,
-    at_least: bool,
-    gauge: Length,
-    rounding: Rounding,
-) -> Comparison {
-    let keeps = |value: Length| {
-        let (value, limit) = match rounding {
-            Rounding::Absolute => (picometres(value), picometres(limit.thickness)),
-            Rounding::ToTheLimit => (in_last_digits(value, &limit), in_last_digits(limit.thickness, &limit)),
-        };
-        if at_least { value >= limit } else { value <= limit }
-    };
-    let wrong = if at_least { -gauge } else { gauge };
-    let margin = if at_least { value - limit.thickness } else { limit.thickness - value };
-    Comparison { value, limit, margin, kept: keeps(value), kept_surely: keeps(value + wrong) }
-}
-
-/// A value counted in the last digit of the printed limit, a half going to the even one.
-fn in_last_digits(value: Length, limit: &ThicknessLimit) -> i64 {
-    let digits = value.in_unit(limit.printed.unit) * 10f64.powi(i32::from(limit.printed.decimals));
-    // The residue of binary arithmetic must not decide a half.
-    let clean = (digits * 1e6).round() / 1e6;
-    clean.round_ties_even() as i64
 }

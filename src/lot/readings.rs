@@ -1,21 +1,28 @@
 //! The readings of a gauge, article by article.
 
-use super::comma::Comma;
-use super::paste::{self, PasteProblem};
-use crate::quantity::{Length, Quantity, Unit};
+use super::Measure;
+use super::paste::{self, GREATEST_UM, PasteProblem, ReadAs, Reading};
+use crate::quantity::{Density, Length, Shown};
 
 /// Readings in the order they were taken, cut into articles.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone)]
 pub struct Readings {
     values: Vec<Length>,
     /// Where each article ends in `values`.
     ends: Vec<usize>,
-    /// The unit they were written in.
-    pub unit: &'static Unit,
-    /// How a comma inside the numbers was understood; none where there was no such comma.
-    pub comma: Option<Comma>,
-    /// Whether a heading was left out.
-    pub heading: bool,
+    /// The unit they were written in, and how a mass becomes a thickness.
+    pub measure: Measure,
+    /// Whether a unit was written; else the first of those offered was taken.
+    pub unit_written: bool,
+    /// What was made of the text.
+    pub read_as: ReadAs,
+}
+
+/// Readings are the same that measure the same, however they were written.
+impl PartialEq for Readings {
+    fn eq(&self, other: &Self) -> bool {
+        (&self.values, &self.ends, self.measure) == (&other.values, &other.ends, other.measure)
+    }
 }
 
 impl Readings {
@@ -23,30 +30,33 @@ impl Readings {
     ///
     /// An article is a line, its readings stand between spaces, tabs or commas. On a single line `;`
     /// goes between articles; where every line holds `;`, as a sheet saves it, it goes between
-    /// readings. A heading is left out, and so is a label in front of an article (`A1`, or with a
-    /// colon). A unit written behind any number holds for all of them, else the first of `units`
-    /// does. With `per_article`, the readings are counted off in that number instead.
+    /// readings. Headings, labels, summaries and columns that number are left out, and
+    /// [`ReadAs`] says so. A unit written behind any number or in a heading holds for all of them,
+    /// else the first of the units does. A mass on an area becomes a thickness by `factor`.
+    ///
+    /// With `per_article`, readings written one by one or all on one line are counted off in that
+    /// number; the last article may still lack some.
     ///
     /// # Errors
     /// [`PasteProblem`]: what is no reading, what could mean two things, units that differ.
     pub fn read(
         text: &str,
-        units: &[&'static Unit],
-        comma: Comma,
+        how: &Reading<'_>,
+        factor: Density,
         per_article: Option<u32>,
     ) -> Result<Self, PasteProblem> {
-        let pasted = paste::read(text, units, comma)?;
-        let unit = pasted.unit.or_else(|| units.first().copied()).ok_or(PasteProblem::Empty)?;
+        let pasted = paste::read(text, how)?;
+        let unit = pasted.unit.or_else(|| how.units.first().copied()).ok_or(PasteProblem::Empty)?;
         let mut readings = Self {
             values: Vec::with_capacity(pasted.numbers.len()),
             ends: pasted.ends,
-            unit,
-            comma: pasted.comma,
-            heading: pasted.heading,
+            measure: Measure { unit, factor },
+            unit_written: pasted.unit.is_some(),
+            read_as: pasted.read_as,
         };
         for (place, &number) in pasted.numbers.iter().enumerate() {
-            let value = Length::of(number, unit);
-            if !(value.um() > 0.0 && value.um() <= paste::GREATEST_UM) {
+            let value = readings.measure.thickness(Shown { number, unit, decimals: 0 });
+            if !(value.um() > 0.0 && value.um() <= GREATEST_UM) {
                 return Err(PasteProblem::OutOfRange { place: place + 1, number, unit });
             }
             readings.values.push(value);
@@ -60,11 +70,20 @@ impl Readings {
     /// The same readings, so many to an article.
     fn counted_off(mut self, per_article: u32) -> Result<Self, PasteProblem> {
         let step = usize::try_from(per_article).unwrap_or(usize::MAX).max(1);
-        let readings = self.values.len();
-        if !readings.is_multiple_of(step) {
-            return Err(PasteProblem::LeftOver { readings, per_article });
+        let one_by_one = self.ends.len() <= 1 || self.ends.len() == self.values.len();
+        if one_by_one {
+            let all = self.values.len();
+            self.ends = (1..=all.div_ceil(step)).map(|article| (article * step).min(all)).collect();
+            return Ok(self);
         }
-        self.ends = (1..=readings / step).map(|article| article * step).collect();
+        // Articles are written line by line: each has its readings, and only the last may lack some.
+        let last = self.ends.len();
+        for (at, readings) in self.articles().map(<[Length]>::len).enumerate() {
+            let wrong = if at + 1 == last { readings > step } else { readings != step };
+            if wrong {
+                return Err(PasteProblem::Uneven { article: at + 1, readings, per_article });
+            }
+        }
         Ok(self)
     }
 
@@ -91,5 +110,29 @@ impl Readings {
     pub fn articles(&self) -> impl Iterator<Item = &[Length]> + Clone {
         let starts = std::iter::once(0).chain(self.ends.iter().copied());
         starts.zip(&self.ends).map(|(start, &end)| self.values.get(start..end).unwrap_or_default())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Comma;
+    use super::*;
+    use crate::quantity::unit;
+
+    fn counted(text: &str, per_article: u32) -> Result<Vec<usize>, String> {
+        let how = Reading { units: &[&unit::UM], comma: Comma::Decide, columns: None };
+        let readings = Readings::read(text, &how, Density::from_g_cm3(7.2), Some(per_article));
+        readings
+            .map(|readings| readings.articles().map(<[Length]>::len).collect())
+            .map_err(|problem| problem.to_string())
+    }
+
+    #[test]
+    fn readings_are_counted_off_and_the_last_article_may_lack_some() {
+        assert_eq!(counted("52\n48\n51\n50\n49\n47\n53", 3), Ok(vec![3, 3, 1]));
+        assert_eq!(counted("52 48 51 50 49", 2), Ok(vec![2, 2, 1]));
+        assert_eq!(counted("52 48\n51 50\n49", 2), Ok(vec![2, 2, 1]));
+        let uneven = counted("52 48\n51\n49 47", 2).unwrap_err();
+        assert!(uneven.contains("article 2 has 1 readings, and 2 were set"), "{uneven}");
     }
 }

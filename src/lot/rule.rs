@@ -2,7 +2,7 @@
 
 use crate::coat::{CoatClass, ThicknessLimit};
 use crate::source::{Basis, Document, Source, document};
-use crate::table::{astm_a153_sampling, iso_1461_sampling};
+use crate::table::{astm_a153_sampling, astm_f2329_sampling, inspection, iso_1461_sampling};
 
 /// The standard a lot is checked by.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -152,12 +152,34 @@ impl Standard {
     }
 
     /// Fewest readings that make the thickness of one article, where a rule is known.
-    pub fn readings_per_article(self) -> Option<(u32, Source)> {
-        match self {
-            Self::A153 => Some((astm_a153_sampling::READINGS_PER_ARTICLE, astm_a153_sampling::READINGS)),
-            Self::Iso10684 => Some((5, document::ISO_10684.memory("8.3"))),
-            _ => None,
-        }
+    pub fn readings_per_article(self) -> Option<ReadingsRule> {
+        let fewest = astm_a153_sampling::READINGS_PER_ARTICLE;
+        let (or_articles, source) = match self {
+            Self::A153 => (None, astm_a153_sampling::READINGS),
+            Self::F2329Batch | Self::F2329Lot => (None, astm_f2329_sampling::READINGS),
+            Self::Iso10684 => (Some(inspection::SINGLE_READINGS_ON), inspection::ISO_10684_READINGS),
+            Self::Iso1461 | Self::B695 | Self::Iso4042 | Self::Own => return None,
+        };
+        Some(ReadingsRule { fewest, or_articles, source })
+    }
+}
+
+/// How many readings make the thickness of one article.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct ReadingsRule {
+    /// Fewest readings on an article.
+    pub fewest: u32,
+    /// One reading on each of so many articles does instead, where an article is too small.
+    pub or_articles: Option<u32>,
+    /// Where it is stated.
+    pub source: Source,
+}
+
+impl ReadingsRule {
+    /// Whether an article with so many readings, one of so many articles, is measured in full.
+    pub fn in_full(self, readings: usize, articles: usize) -> bool {
+        let reach = |count: usize, least: u32| u32::try_from(count).is_ok_and(|count| count >= least);
+        reach(readings, self.fewest) || self.or_articles.is_some_and(|least| reach(articles, least))
     }
 }
 

@@ -4,7 +4,9 @@ use super::{Retest, Stage, Standard};
 use crate::quantity::{Shown, unit};
 use crate::source::{Source, common_practice, document};
 use crate::table::Refusal;
-use crate::table::{astm_a153_sampling, astm_f2329_sampling, iso_1461_sampling};
+use crate::table::{
+    astm_a153_sampling, astm_f1470_sampling, astm_f2329_sampling, iso_1461_sampling, iso_3269_sampling,
+};
 
 /// Articles to measure.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -45,9 +47,9 @@ pub fn size(standard: Standard, lot: u32, stage: Stage) -> Result<Sample, Refusa
     Ok(staged(standard, first, lot, stage, source))
 }
 
-/// The sample where its size was agreed with the purchaser instead.
+/// The sample where its size was agreed with the purchaser, or is a plan's, instead.
 pub fn agreed(standard: Standard, first: u32, lot: u32, stage: Stage) -> Sample {
-    staged(standard, first, lot, stage, common_practice("sample as agreed with the purchaser"))
+    staged(standard, first.min(lot), lot, stage, common_practice("sample as agreed with the purchaser"))
 }
 
 /// The first sample, or what the standard asks for after it failed.
@@ -70,9 +72,9 @@ fn staged(standard: Standard, first: u32, lot: u32, stage: Stage, source: Source
 fn no_size(standard: Standard, lot: u32) -> Refusal {
     let blank = |source| Refusal::blank("the size of the sample", source);
     match standard {
-        Standard::F2329Lot => blank(document::ASTM_F1470.memory("sample sizes for a production lot")),
+        Standard::F2329Lot => blank(astm_f1470_sampling::SIZES),
         Standard::B695 => blank(document::ASTM_B602.memory("sample sizes, or ASTM F1470 for fasteners")),
-        Standard::Iso10684 | Standard::Iso4042 => blank(document::ISO_3269.memory("sample sizes")),
+        Standard::Iso10684 | Standard::Iso4042 => blank(iso_3269_sampling::COAT),
         Standard::A153 | Standard::F2329Batch | Standard::Iso1461 => below_table(lot),
         Standard::Own => blank(common_practice("agree it with the purchaser")),
     }

@@ -39,6 +39,9 @@ documents! {
     ISO_9224: "ISO 9224:2012", "guiding values for long-term corrosion";
     ISO_14713_1: "ISO 14713-1", "protection against corrosion by zinc coatings";
     ISO_2602: "ISO 2602", "estimation of the mean, confidence interval";
+    ISO_1460: "ISO 1460", "mass of hot-dip coats by stripping and weighing";
+    ISO_1463: "ISO 1463", "thickness of coats under the microscope";
+    ISO_2178: "ISO 2178", "thickness of coats on magnetic metals, magnetic method";
     ISO_11844: "ISO 11844-1", "low corrosivity of indoor atmospheres";
     ISO_14657: "ISO 14657", "zinc-coated steel for the reinforcement of concrete";
     EN_12501: "EN 12501", "corrosion likelihood in soil";
@@ -125,15 +128,21 @@ documents! {
     ASTM_A574: "ASTM A574-17", "alloy steel socket head cap screws";
     ASTM_A574_OLD: "ASTM A574 (before 2017)", "alloy steel socket head cap screws, earlier editions";
     ASTM_A653: "ASTM A653/A653M", "galvanized steel sheet";
+    ASTM_A90: "ASTM A90/A90M", "mass of zinc coats by stripping and weighing";
     ASTM_B117: "ASTM B117", "operating salt spray apparatus";
+    ASTM_B487: "ASTM B487", "thickness of coats under the microscope";
+    ASTM_B499: "ASTM B499", "thickness of coats by the magnetic method";
+    ASTM_B571: "ASTM B571", "adhesion of metallic coatings";
     ASTM_B602: "ASTM B602", "attribute sampling of coatings";
     ASTM_B633: "ASTM B633", "electrodeposited zinc on iron and steel";
+    ASTM_B659: "ASTM B659", "guide to measuring the thickness of coatings";
     ASTM_B695: "ASTM B695", "mechanically deposited zinc";
     ASTM_B849: "ASTM B849", "treatment before coating against hydrogen";
     ASTM_B850: "ASTM B850-98", "treatment after coating against hydrogen";
     ASTM_C1002: "ASTM C1002", "self-piercing tapping screws for gypsum panels";
     ASTM_E140: "ASTM E140", "hardness conversion tables for metals";
     ASTM_E29: "ASTM E29", "significant digits in test data";
+    ASTM_E178: "ASTM E178", "dealing with outlying observations";
     ASTM_E376: "ASTM E376", "thickness by magnetic or eddy-current gauges";
     ASTM_F436: "ASTM F436", "hardened steel washers";
     ASTM_F1470: "ASTM F1470", "sampling of fasteners";
@@ -145,7 +154,7 @@ documents! {
     SAE_J995: "SAE J995", "inch nuts, mechanical requirements";
     SAE_J417: "SAE J417", "hardness tests and conversions";
 
-    STUDENT_T: "Handbook of Mathematical Functions, 26.7", "the t distribution, finite sums for whole degrees of freedom";
+    STUDENT_T: "Handbook of Mathematical Functions, 26.7", "the t distribution";
     HOLLOMON_JAFFE: "Hollomon and Jaffe 1945", "time and temperature in tempering steel";
     ALEXANDER_1977: "Alexander 1977", "stripping strength of threaded assemblies";
     ASM_TEMPER: "ASM Metals Handbook", "properties of quenched and tempered steels";

@@ -1,13 +1,14 @@
 //! ASTM B695, mechanically deposited zinc: Table 1, least thickness on significant surfaces.
 //!
-//! Class 80 is 80 µm in one listing and 81 µm (0.0032 in) in another; the first is used here. No
-//! average is allowed: every significant surface that is measured reaches the class.
+//! Class 80 is 80 µm in one listing and 81 µm (0.0032 in) in another; a coat in micrometres is
+//! compared with the first, a coat in inches with the second. No average is allowed: every
+//! significant surface that is measured reaches the class.
 
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
 use crate::quantity::{Length, Stress};
 use crate::source::Source;
-use crate::source::{Basis, common_practice, document};
+use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
 pub static CLASSES: &[CoatClass] = &[
@@ -28,7 +29,7 @@ pub static CLASSES: &[CoatClass] = &[
         name: "class 80",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(ThicknessLimit::um(80.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(80.0, Basis::Read).and_inch(0.0032)),
         average: None,
         lot_average: None,
         average_max: None,
@@ -39,7 +40,7 @@ pub static CLASSES: &[CoatClass] = &[
         name: "class 70",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(ThicknessLimit::um(69.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(69.0, Basis::Read).and_inch(0.0027)),
         average: None,
         lot_average: None,
         average_max: None,
@@ -50,7 +51,7 @@ pub static CLASSES: &[CoatClass] = &[
         name: "class 65",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(ThicknessLimit::um(66.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(66.0, Basis::Read).and_inch(0.0026)),
         average: None,
         lot_average: None,
         average_max: None,
@@ -61,7 +62,7 @@ pub static CLASSES: &[CoatClass] = &[
         name: "class 55",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(ThicknessLimit::um(53.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(53.0, Basis::Read).and_inch(0.0021)),
         average: None,
         lot_average: None,
         average_max: None,
@@ -72,7 +73,7 @@ pub static CLASSES: &[CoatClass] = &[
         name: "class 50",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(ThicknessLimit::um(50.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(50.0, Basis::Read).and_inch(0.002)),
         average: None,
         lot_average: None,
         average_max: None,
@@ -83,7 +84,7 @@ pub static CLASSES: &[CoatClass] = &[
         name: "class 40",
         applies: "significant surfaces; called mechanically galvanized",
         process: Process::Mechanical,
-        single: Some(ThicknessLimit::um(40.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(40.0, Basis::Read).and_inch(0.0015)),
         average: None,
         lot_average: None,
         average_max: None,
@@ -105,7 +106,7 @@ pub static CLASSES: &[CoatClass] = &[
         name: "class 12",
         applies: "significant surfaces",
         process: Process::Mechanical,
-        single: Some(ThicknessLimit::um(12.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(12.0, Basis::Read).and_inch(0.0005)),
         average: None,
         lot_average: None,
         average_max: None,
@@ -116,7 +117,7 @@ pub static CLASSES: &[CoatClass] = &[
         name: "class 8",
         applies: "significant surfaces",
         process: Process::Mechanical,
-        single: Some(ThicknessLimit::um(8.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(8.0, Basis::Read).and_inch(0.0003)),
         average: None,
         lot_average: None,
         average_max: None,
@@ -127,7 +128,7 @@ pub static CLASSES: &[CoatClass] = &[
         name: "class 5",
         applies: "significant surfaces",
         process: Process::Mechanical,
-        single: Some(ThicknessLimit::um(5.0, Basis::Read)),
+        single: Some(ThicknessLimit::um(5.0, Basis::Read).and_inch(0.0002)),
         average: None,
         lot_average: None,
         average_max: None,
@@ -139,6 +140,5 @@ pub const RELIEF_ABOVE: (Stress, Source) = (Stress::from_mpa(1000.0), document::
 /// Which cleaners keep hydrogen out.
 pub const CLEANING: Source = document::ASTM_B695.read("6.2.2");
 
-/// From this class on nuts are tapped over for the coat; thinner ones are given their room on the bolt.
-pub const TAPPED_OVER_FROM: (Length, Source) =
-    (Length::from_um(25.0), common_practice("nuts tapped over for mechanical coats from 25 µm"));
+/// From this class on the coat is called mechanically galvanized, and nuts are tapped over for it.
+pub const GALVANIZED_FROM: Length = Length::from_um(40.0);

@@ -2,7 +2,8 @@
 //!
 //! Every specimen conforms: the acceptance is zero defects. The table begins at 5 pieces.
 
-use crate::source::{Source, document::ASTM_F2329};
+use crate::source::Source;
+use crate::source::document::{ASTM_E376, ASTM_F2329};
 
 /// One row of the table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -35,3 +36,5 @@ pub static BATCH: &[Row] = &[
 pub const TABLE: Source = ASTM_F2329.read("Table 1");
 /// Batches of which one is measured.
 pub const BATCHES_PER_SET: u32 = 5;
+/// Magnetic readings that make the thickness of one specimen, which the document leaves to the method.
+pub const READINGS: Source = ASTM_E376.memory("with ASTM F2329: readings spread over the piece");

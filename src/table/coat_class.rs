@@ -36,8 +36,12 @@ pub struct ThicknessLimit {
     pub thickness: Length,
     /// The unit it is printed in, with the decimals printed.
     pub printed: Shown,
+    /// The same limit as the document prints it in inches or mils beside it, if it does.
+    pub printed_inch: Option<Shown>,
     /// The mass printed beside it, if any.
     pub mass: Option<ArealMass>,
+    /// That mass as it is printed in ounces, if it is.
+    pub mass_oz: Option<Shown>,
     /// How it is known here.
     pub basis: Basis,
 }
@@ -46,19 +50,54 @@ impl ThicknessLimit {
     /// A limit printed in micrometres.
     pub const fn um(number: f64, basis: Basis) -> Self {
         let printed = Shown { number, unit: &unit::UM, decimals: 0 };
-        Self { thickness: Length::from_um(number), printed, mass: None, basis }
+        Self {
+            thickness: Length::from_um(number),
+            printed,
+            printed_inch: None,
+            mass: None,
+            mass_oz: None,
+            basis,
+        }
     }
 
     /// A limit printed in inches.
     pub const fn inch(number: f64, basis: Basis) -> Self {
         let printed = Shown { number, unit: &unit::INCH, decimals: 4 };
-        Self { thickness: Length::from_inch(number), printed, mass: None, basis }
+        Self {
+            thickness: Length::from_inch(number),
+            printed,
+            printed_inch: None,
+            mass: None,
+            mass_oz: None,
+            basis,
+        }
+    }
+
+    /// With the same limit as it is printed beside it in thousandths of an inch.
+    #[must_use]
+    pub const fn mil(mut self, number: f64) -> Self {
+        self.printed_inch = Some(Shown { number, unit: &unit::MIL, decimals: 1 });
+        self
+    }
+
+    /// With the same limit as it is printed beside it in inches.
+    #[must_use]
+    pub const fn and_inch(mut self, number: f64) -> Self {
+        self.printed_inch = Some(Shown { number, unit: &unit::INCH, decimals: 4 });
+        self
     }
 
     /// With the mass printed beside it, in grams per square metre.
     #[must_use]
     pub const fn g_m2(mut self, number: f64) -> Self {
         self.mass = Some(ArealMass::from_g_m2(number));
+        self
+    }
+
+    /// With the mass printed beside it in ounces per square foot.
+    #[must_use]
+    pub const fn oz_ft2(mut self, number: f64) -> Self {
+        self.mass_oz = Some(Shown { number, unit: &unit::OZ_FT2, decimals: 2 });
         self
     }
 }

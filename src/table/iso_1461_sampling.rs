@@ -15,6 +15,6 @@ pub static CONTROL_SAMPLE: &[(Option<u32>, Option<u32>)] = &[
 ];
 
 /// Where the table is printed.
-pub const TABLE: Source = ISO_1461.read("Table 1");
+pub const TABLE: Source = ISO_1461.memory("Table 1");
 /// What follows when a control sample fails: twice the articles are tested.
 pub const RETEST: Source = ISO_1461.memory("acceptance criteria");

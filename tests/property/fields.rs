@@ -1,6 +1,7 @@
 //! What is read can be written, and what is written reads to the same input.
 
-use kettle_barrel::calculator::{Bound, Draft, Entry, FieldAbout, Kind, REGISTER};
+use kettle_barrel::calculator::{Bound, Draft, Entry, FieldAbout, Form, Kind, REGISTER, When};
+use kettle_barrel::quantity::{Shown, Unit, unit};
 use proptest::prelude::*;
 
 /// Calculators that cannot write yet.
@@ -55,8 +56,58 @@ fn a_bound_holds_in_every_unit_of_its_field() {
     }
 }
 
+/// 350 on the Rockwell scale, and less than nothing on any, are problems with limit and remedy.
+#[test]
+fn a_hardness_on_the_wrong_scale_is_told_the_right_one() {
+    let mut fields = 0;
+    for entry in REGISTER {
+        let takes_hardness = |field: &&FieldAbout| field.units().contains(&&unit::HRC);
+        for field in entry.about.fields.iter().filter(takes_hardness) {
+            let told = |text: &str| {
+                let mut draft: Draft = [(field.key, text)].into_iter().collect();
+                if let When::Is(other, keys) = field.when {
+                    draft.set(other, keys[0]);
+                }
+                let problems = entry.evaluate(&draft).unwrap_err();
+                problems
+                    .of(field.key)
+                    .unwrap_or_else(|| panic!("{problems}"))
+                    .to_string()
+                    .replace('\u{a0}', " ")
+            };
+            let too_hard = told("350 HRC");
+            assert!(too_hard.contains("350 HRC must be at most 68 HRC"), "{too_hard}");
+            assert!(too_hard.ends_with("if HV was meant, write 350 HV"), "{too_hard}");
+            let below = told("-5 HV");
+            assert!(below.contains("−5 HV must be at least 80 HV"), "{below}");
+            fields += 1;
+        }
+    }
+    assert!(fields >= 2, "only {fields} fields take a hardness");
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(200))]
+
+    /// What is wrong is always in sight: a problem names a field that the form shows.
+    #[test]
+    fn a_problem_is_of_a_field_that_is_asked(seed in any::<u64>(), spoilt in any::<u32>()) {
+        for entry in REGISTER {
+            let fields = entry.about.fields;
+            let mut draft = drawn(fields, &mut Dice(seed));
+            for (at, field) in fields.iter().enumerate().filter(|(at, _)| spoilt >> (at % 32) & 3 == 3) {
+                draft.set(field.key, if at % 2 == 0 { "five apples" } else { "" });
+            }
+            let Err(problems) = entry.link(&draft) else { continue };
+            let form = Form::new(fields, &draft);
+            let asked: Vec<_> = form.asked().into_iter().map(|(field, _)| field.key).collect();
+            for problem in problems.iter() {
+                prop_assert!(
+                    asked.contains(&problem.field), "{}: {}, not asked: {:?}", entry.about.id, problem, draft
+                );
+            }
+        }
+    }
 
     /// Drafts drawn over all the fields of every calculator; those that read are written back.
     #[test]
@@ -131,16 +182,15 @@ fn answer(field: &FieldAbout, dice: &mut Dice) -> Option<String> {
             let texts = known_texts(field.key);
             Some(texts.get(dice.below(texts.len().max(1)))?.to_string())
         }
-        Kind::Readings { .. } => None,
+        Kind::Readings { .. } => Some("52 57 59 55 60\n63 58 54 56 57\n61 60 58 57 62".to_owned()),
     }
 }
 
 /// A number in the lower part of what is admitted, where most of what is typed lies.
-fn within(bounds: Bound, unit: &'static kettle_barrel::quantity::Unit, dice: &mut Dice) -> Option<f64> {
+fn within(bounds: Bound, unit: &'static Unit, dice: &mut Dice) -> Option<f64> {
     let ends = bounds.ends(unit)?;
-    let in_unit = |shown: kettle_barrel::quantity::Shown| {
-        (shown.number * shown.unit.factor + shown.unit.offset - unit.offset) / unit.factor
-    };
+    let in_unit =
+        |shown: Shown| (shown.number * shown.unit.factor + shown.unit.offset - unit.offset) / unit.factor;
     let (min, max) = (in_unit(ends.min), in_unit(ends.max?));
     let part = if dice.below(2) == 0 { 0.1 } else { 1.0 };
     Some(min + (max - min) * part * dice.share())

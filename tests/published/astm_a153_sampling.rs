@@ -34,5 +34,5 @@ fn retest_and_readings() {
     let retest = size(Standard::A153, 800, Stage::Retest).unwrap();
     assert_eq!((retest.set, retest.sets, retest.articles()), (5, 2, 10));
     assert_eq!(Standard::A153.retest(), Retest::TwoSets);
-    assert_eq!(Standard::A153.readings_per_article().map(|(count, _)| count), Some(5));
+    assert_eq!(Standard::A153.readings_per_article().map(|rule| rule.fewest), Some(5));
 }

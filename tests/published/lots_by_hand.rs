@@ -15,47 +15,80 @@ fn decision(pairs: &[(&str, &str)]) -> String {
     headline.split(':').next().unwrap().to_owned()
 }
 
-/// Standard, class, lot, readings, gauge; outcome.
+/// Five equal readings on each article, which is what ASTM A153 and F2329 want of a magnetic gauge.
+fn five(articles: &[&str], unit: &str) -> String {
+    let line = |reading: &&str| [*reading; 5].join(" ");
+    format!("{} {unit}", articles.iter().map(line).collect::<Vec<_>>().join("\n"))
+}
+
+/// Standard, class, lot, articles agreed, readings, gauge; outcome.
 #[test]
 fn every_outcome_of_every_standard() {
-    for (standard, class, lot, readings, gauge, expected) in [
+    let um = |articles: &[&str]| five(articles, "µm");
+    let inch = |articles: &[&str]| five(articles, "in");
+    for (standard, class, lot, agreed, readings, gauge, expected) in [
         // Class C: average 53, every specimen 43. Sum 53 + 52 + 54 = 159, mean exactly 53.
-        ("a153", "class-c", "100", "53; 52; 54", "", "Accept"),
-        ("a153", "class-c", "100", "53; 52; 54", "0.5", "Not decided"),
-        ("a153", "class-c", "100", "53; 52; 53.7", "", "Measure again"),
-        ("a153", "class-c", "100", "42.9; 70; 70", "", "Measure again"),
-        // One specimen reads 43 on the mean of 40 and 46.
-        ("a153", "class-c", "100", "40 46; 60; 60", "", "Accept"),
-        ("a153", "class-c", "501", "60; 60; 60", "", "Not decided"),
-        ("a153", "class-c", "3", "60; 61; 62", "", "Accept"),
-        ("a153", "class-d", "100", "43; 43; 43", "", "Accept"),
+        ("a153", "class-c", "100", "", um(&["53", "52", "54"]), "", "Accept"),
+        ("a153", "class-c", "100", "", um(&["53", "52", "54"]), "0.5", "Not decided"),
+        ("a153", "class-c", "100", "", um(&["53", "52", "53.7"]), "", "Measure again"),
+        ("a153", "class-c", "100", "", um(&["42.9", "70", "70"]), "", "Measure again"),
+        // One specimen is 43 on the mean of its five.
+        (
+            "a153",
+            "class-c",
+            "100",
+            "",
+            "40 46 43 42 44\n60 60 60 60 60\n60 60 60 60 60".to_owned(),
+            "",
+            "Accept",
+        ),
+        ("a153", "class-c", "501", "", um(&["60", "60", "60"]), "", "Not decided"),
+        ("a153", "class-c", "3", "", um(&["60", "61", "62"]), "", "Accept"),
+        ("a153", "class-d", "100", "", um(&["43", "43", "43"]), "", "Accept"),
         // Over 3/8 in: production lot 0.0020 in, batch and specimen 0.0017 in.
-        ("f2329-lot", "over-3-8-in", "900", "0.0020; 0.0019; 0.0021 in", "", "Accept"),
-        ("f2329-lot", "over-3-8-in", "900", "0.0019; 0.0019; 0.0021 in", "", "Reject"),
-        ("f2329-lot", "over-3-8-in", "900", "0.0016; 0.0030; 0.0030 in", "", "Reject"),
-        ("f2329-batch", "over-3-8-in", "100", "0.0018; 0.0017 in", "", "Accept"),
-        ("f2329-batch", "over-3-8-in", "100", "0.0018 in", "", "Not decided"),
-        ("f2329-batch", "3-8-in-and-under", "20", "0.0015 in", "", "Accept"),
-        ("f2329-batch", "3-8-in-and-under", "20", "0.0014 in", "", "Reject"),
-        ("iso10684", "", "500", "50; 49; 51", "", "Accept"),
-        ("iso10684", "", "500", "49; 49; 51", "", "Reject"),
-        ("iso10684", "", "500", "39; 60; 60", "", "Reject"),
-        ("iso10684", "", "500", "40 41; 60; 60", "1", "Not decided"),
-        ("iso1461", "threads-over-6-mm", "300", "40; 55; 55", "", "Accept"),
-        ("iso1461", "threads-over-6-mm", "300", "39; 60; 60", "", "Measure again"),
-        ("iso1461", "steel-over-6-mm", "300", "84; 85; 86", "", "Accept"),
+        ("f2329-lot", "over-3-8-in", "900", "3", inch(&["0.0020", "0.0019", "0.0021"]), "", "Accept"),
+        ("f2329-lot", "over-3-8-in", "900", "3", inch(&["0.0019", "0.0019", "0.0021"]), "", "Reject"),
+        ("f2329-lot", "over-3-8-in", "900", "3", inch(&["0.0016", "0.0030", "0.0030"]), "", "Reject"),
+        ("f2329-batch", "over-3-8-in", "100", "", inch(&["0.0018", "0.0017"]), "", "Accept"),
+        ("f2329-batch", "over-3-8-in", "100", "", inch(&["0.0018"]), "", "Not decided"),
+        ("f2329-batch", "3-8-in-and-under", "20", "", inch(&["0.0015"]), "", "Accept"),
+        ("f2329-batch", "3-8-in-and-under", "20", "", inch(&["0.0014"]), "", "Reject"),
+        ("iso10684", "", "500", "3", um(&["50", "49", "51"]), "", "Accept"),
+        ("iso10684", "", "500", "3", um(&["49", "49", "51"]), "", "Reject"),
+        ("iso10684", "", "500", "3", um(&["39", "60", "60"]), "", "Reject"),
+        (
+            "iso10684",
+            "",
+            "500",
+            "3",
+            "40 41 40 41 40; 60 60 60 60 60; 60 60 60 60 60".to_owned(),
+            "1",
+            "Not decided",
+        ),
+        // Parts too small for five readings: one on each of five.
+        ("iso10684", "", "500", "5", "50; 49; 51; 50; 50".to_owned(), "", "Accept"),
+        ("iso10684", "", "500", "4", "50; 49; 51; 50".to_owned(), "", "Not decided"),
+        ("iso1461", "threads-over-6-mm", "300", "", "40; 55; 55".to_owned(), "", "Accept"),
+        ("iso1461", "threads-over-6-mm", "300", "", "39; 60; 60".to_owned(), "", "Measure again"),
+        ("iso1461", "steel-over-6-mm", "300", "", "84; 85; 86".to_owned(), "", "Accept"),
         // Class 55 is 53 µm, and a mean above it does not help a thin place.
-        ("b695", "class-55", "300", "53 54; 60 70", "", "Accept"),
-        ("b695", "class-55", "300", "52 90; 60 70", "", "Reject"),
-        ("b695", "class-55", "300", "53.4; 60", "0.5", "Not decided"),
+        ("b695", "class-55", "300", "2", "53 54; 60 70".to_owned(), "", "Accept"),
+        ("b695", "class-55", "300", "2", "52 90; 60 70".to_owned(), "", "Reject"),
+        ("b695", "class-55", "300", "2", "53.4; 60".to_owned(), "0.5", "Not decided"),
         // Nominal 8: local 8, batch average 7 to 10.
-        ("iso4042", "nominal-8", "300", "8.2; 9.6; 8.9", "", "Accept"),
-        ("iso4042", "nominal-8", "300", "10.5; 9.9; 10.2", "", "Reject"),
-        ("iso4042", "nominal-8", "300", "7.9; 9; 9", "", "Reject"),
-        ("iso4042", "nominal-8", "300", "9.8; 9.9; 9.7", "0.5", "Not decided"),
+        ("iso4042", "nominal-8", "300", "3", "8.2; 9.6; 8.9".to_owned(), "", "Accept"),
+        ("iso4042", "nominal-8", "300", "3", "10.5; 9.9; 10.2".to_owned(), "", "Reject"),
+        ("iso4042", "nominal-8", "300", "3", "7.9; 9; 9".to_owned(), "", "Reject"),
+        ("iso4042", "nominal-8", "300", "3", "9.8; 9.9; 9.7".to_owned(), "0.5", "Not decided"),
     ] {
         let class_field = standard.split('-').next().unwrap();
-        let mut pairs = vec![("standard", standard), ("lot", lot), ("readings", readings), ("gauge", gauge)];
+        let mut pairs = vec![
+            ("standard", standard),
+            ("lot", lot),
+            ("agreed", agreed),
+            ("readings", readings.as_str()),
+            ("gauge", gauge),
+        ];
         if !class.is_empty() {
             pairs.push((class_field, class));
         }
@@ -63,14 +96,59 @@ fn every_outcome_of_every_standard() {
     }
 }
 
+/// One good reading never accepts a lot whose sample is not known here, nor an article half measured.
+#[test]
+fn accept_is_never_given_on_too_little() {
+    for standard in ["b695", "iso10684", "iso4042", "f2329-lot"] {
+        let readings = if standard == "iso4042" { "9" } else { "90" };
+        let report = check(&[("standard", standard), ("lot", "100000"), ("readings", readings)]);
+        assert!(report.headline.starts_with("Not decided: the number of articles"), "{}", report.headline);
+        let agreed = [("standard", standard), ("lot", "100000"), ("readings", readings), ("agreed", "2")];
+        assert!(check(&agreed).headline.starts_with("Not decided: 1 article still"), "{standard}");
+    }
+    for (standard, lot) in [("a153", "100"), ("f2329-batch", "60")] {
+        let report = check(&[("standard", standard), ("lot", lot), ("readings", "60 61; 62 60; 61 63")]);
+        assert!(report.headline.starts_with("Not decided: 3 articles with too few"), "{}", report.headline);
+    }
+    // A mean that falls short is no verdict before the sample is whole; a single low article is one.
+    assert_eq!(decision(&[("lot", "100"), ("readings", "50 50 50 50 50")]), "Not decided");
+    assert_eq!(decision(&[("lot", "100"), ("readings", "40 40 40 40 40")]), "Measure again");
+    assert_eq!(decision(&[("lot", "100"), ("readings", "40")]), "Not decided");
+    // Every piece measured is enough, whatever a plan would want.
+    assert_eq!(decision(&[("standard", "b695"), ("lot", "2"), ("readings", "60; 61")]), "Accept");
+}
+
+/// A plan of ASTM B602 as entered: 8 articles of which none may miss, 20 of which 1 may.
+#[test]
+fn the_acceptance_number_of_a_plan_is_kept() {
+    let plan = |allowed, thin: usize| {
+        let readings = [vec!["50"; thin], vec!["60"; 20 - thin]].concat().join("\n");
+        decision(&[
+            ("standard", "b695"),
+            ("lot", "90"),
+            ("agreed", "20"),
+            ("allowed", allowed),
+            ("readings", &readings),
+        ])
+    };
+    assert_eq!((plan("", 0), plan("", 1)), ("Accept".to_owned(), "Reject".to_owned()));
+    assert_eq!((plan("1", 1), plan("1", 2)), ("Accept".to_owned(), "Reject".to_owned()));
+    let alone = evaluate("lot", [("standard", "b695"), ("allowed", "1"), ("readings", "60")]);
+    assert!(alone.unwrap_err().to_string().contains("enter the number of articles of the plan"));
+    let all = evaluate("lot", [("standard", "b695"), ("allowed", "3"), ("agreed", "3"), ("readings", "60")]);
+    assert!(all.unwrap_err().to_string().contains("fewer than 3"));
+}
+
 /// A153: two more sets of three, each on its own. ISO 1461: twice the articles, together.
 #[test]
 fn the_retest_decides() {
-    let a153 = |readings| decision(&[("lot", "100"), ("stage", "retest"), ("readings", readings)]);
-    assert_eq!(a153("53; 52; 54; 60; 61; 62"), "Accept");
+    let a153 = |articles: &[&str]| {
+        decision(&[("lot", "100"), ("stage", "retest"), ("readings", &five(articles, "µm"))])
+    };
+    assert_eq!(a153(&["53", "52", "54", "60", "61", "62"]), "Accept");
     // The mean of all six is 56.8, but the first set alone has 52.
-    assert_eq!(a153("52; 51; 53; 60; 61; 64"), "Reject");
-    assert_eq!(a153("60; 61; 62; 63"), "Not decided");
+    assert_eq!(a153(&["52", "51", "53", "60", "61", "64"]), "Reject");
+    assert_eq!(a153(&["60", "61", "62", "63"]), "Not decided");
     let iso1461 = |readings| {
         decision(&[("standard", "iso1461"), ("lot", "300"), ("stage", "retest"), ("readings", readings)])
     };
@@ -83,21 +161,42 @@ fn the_retest_decides() {
 /// ASTM E29: 52.5 rounds to the even 52, 53.5 to 54; as they are, 52.6 misses 53.
 #[test]
 fn rounding_to_the_digits_of_the_limit() {
-    let rounded = |readings| decision(&[("lot", "100"), ("rounding", "limit"), ("readings", readings)]);
-    assert_eq!(rounded("52.6; 52.6; 52.6"), "Accept");
-    assert_eq!(rounded("52.5; 52.5; 52.5"), "Measure again");
-    assert_eq!(decision(&[("lot", "100"), ("readings", "52.6; 52.6; 52.6")]), "Measure again");
-    let own = |readings| {
+    let pairs = |rounding, readings| {
+        [
+            ("standard", "iso1461"),
+            ("iso1461", "spun-3-mm-and-over"),
+            ("lot", "100"),
+            ("rounding", rounding),
+            ("readings", readings),
+        ]
+    };
+    // Spun articles: mean 55 µm.
+    let rounded = |readings| decision(&pairs("limit", readings));
+    assert_eq!(rounded("54.6; 54.6; 54.6"), "Accept");
+    assert_eq!(rounded("54.4; 54.4; 54.4"), "Measure again");
+    assert_eq!(decision(&pairs("absolute", "54.6; 54.6; 54.6")), "Measure again");
+    let report = check(&pairs("limit", "54.6; 54.6; 54.6"));
+    let said = report.findings[0].text.replace('\u{a0}', " ");
+    assert!(
+        said.starts_with(
+            "Lot mean 54.6 µm rounds to 55 µm, which meets 55 µm; as it is, it is 0.4 µm short."
+        ),
+        "{said}"
+    );
+    let own = |limit, readings| {
         decision(&[
             ("standard", "own"),
-            ("own_mean", "54 µm"),
+            ("lot", "2"),
+            ("own_mean", limit),
             ("own_article", ""),
             ("rounding", "limit"),
             ("readings", readings),
         ])
     };
-    assert_eq!(own("53.5; 53.5"), "Accept");
-    assert_eq!(own("53.4; 53.4"), "Reject");
+    assert_eq!(own("54 µm", "53.5; 53.5"), "Accept");
+    assert_eq!(own("54 µm", "53.4; 53.4"), "Reject");
+    assert_eq!(own("52 µm", "51.5; 51.5"), "Accept");
+    assert_eq!(own("53 µm", "52.5; 52.5"), "Reject");
 }
 
 /// Articles 50, 52, 54, 56, 58: mean 54, sum of squares 40, s = sqrt(10) = 3.162; with t = 2.132 the
@@ -116,11 +215,136 @@ fn the_bound_on_the_mean_by_hand() {
     assert_eq!(shown("d_a"), "10.0 µm");
 }
 
+/// Nothing is said of an unknown mean where every piece was measured, nor a bound below zero.
+#[test]
+fn a_bound_is_given_only_where_it_says_something() {
+    let bound = |lot, readings| {
+        let report = check(&[("standard", "own"), ("lot", lot), ("readings", readings)]);
+        let figure = report.figures.iter().any(|figure| figure.symbol == "L");
+        let note = report.notes.iter().map(|note| note.text.to_string()).collect::<Vec<_>>().join(" ");
+        (figure, note)
+    };
+    let (figure, note) = bound("3", "50; 52; 54");
+    assert!(!figure && note.contains("The whole lot was measured"), "{note}");
+    let (figure, note) = bound("900", "5; 90");
+    assert!(!figure && note.contains("say nothing of the lot's mean"), "{note}");
+    assert!(bound("900", "50; 52; 54").0);
+}
+
 /// A sample as the order agrees it takes the place of the table.
 #[test]
 fn an_agreed_sample_replaces_the_table() {
-    let pairs = [("lot", "20000"), ("readings", "60; 61; 62; 60")];
+    let readings = five(&["60", "61", "62", "60"], "µm");
+    let pairs = [("lot", "20000"), ("readings", readings.as_str())];
     assert_eq!(decision(&pairs), "Not decided");
     let agreed = [pairs[0], pairs[1], ("agreed", "4")];
     assert_eq!(decision(&agreed), "Accept");
+}
+
+/// 2.7 mil is 0.0027 in, which is what class 70 prints beside 69 µm; 1.4 mil is what class D prints.
+#[test]
+fn readings_are_compared_in_the_unit_that_is_printed() {
+    let b695 = |readings| {
+        decision(&[("standard", "b695"), ("b695", "class-70"), ("lot", "1"), ("readings", readings)])
+    };
+    assert_eq!(b695("2.7 mil"), "Accept");
+    assert_eq!(b695("0.0027 in"), "Accept");
+    assert_eq!(b695("2.69 mil"), "Reject");
+    assert_eq!(b695("68.6 µm"), "Reject");
+    let own = |limit, readings| {
+        decision(&[
+            ("standard", "own"),
+            ("own_mean", ""),
+            ("own_article", limit),
+            ("lot", "1"),
+            ("readings", readings),
+        ])
+    };
+    assert_eq!(own("1.4 mil", "1.4 mil"), "Accept");
+    assert_eq!(own("1.4 mil", "1.39 mil"), "Reject");
+    // Stripped and weighed: 360 g/m² is printed by ISO 1461 beside 50 µm.
+    let mass = |readings| {
+        decision(&[("standard", "iso1461"), ("lot", "3"), ("method", "strip"), ("readings", readings)])
+    };
+    assert_eq!(mass("360; 362; 358 g/m²"), "Accept");
+    assert_eq!(mass("360; 361; 358 g/m²"), "Measure again");
+    let report = check(&[
+        ("standard", "own"),
+        ("own_mean", "2 mil"),
+        ("own_article", ""),
+        ("lot", "1"),
+        ("readings", "2.1 mil"),
+    ]);
+    assert!(report.headline.contains("lot mean 2.10\u{a0}mil (least 2\u{a0}mil)"), "{}", report.headline);
+}
+
+/// One reading of 9 µm among 58: the article passes on its mean, and the reading is pointed out.
+#[test]
+fn a_reading_far_off_its_article_is_pointed_out() {
+    let report = check(&[("lot", "3"), ("readings", "70 71 69 72 9\n60 61 62 60 61\n60 61 62 60 61")]);
+    let far = report.findings.iter().find(|finding| finding.text.contains("article 1, reading 5")).unwrap();
+    assert!(far.text.contains("9.0\u{a0}µm lies far from the 70.5\u{a0}µm"), "{}", far.text);
+    assert!(report.findings.iter().all(|finding| !finding.text.contains("article 2, reading")));
+}
+
+/// One record: what is seen and tried beside the thickness rejects a lot of good thickness.
+#[test]
+fn one_record_holds_everything_inspected() {
+    let readings = five(&["60", "61", "62"], "µm");
+    let with = |name, found| check(&[("lot", "100"), ("readings", readings.as_str()), (name, found)]);
+    let report = with("adhesion", "reject");
+    assert!(report.headline.starts_with("Reject: adhesion rejected"), "{}", report.headline);
+    assert!(with("adhesion", "accept").headline.starts_with("Accept: lot mean"));
+    let open = with("appearance", "accept").findings;
+    assert!(open.iter().any(|finding| finding.text.starts_with("Adhesion: not done. Push the point")));
+    let places = |standard, part: &str| {
+        let report = check(&[("standard", standard), ("readings", "60")]);
+        let section =
+            report.sections.into_iter().find(|section| section.title == "Where to measure").unwrap();
+        section.figures.iter().any(|figure| figure.value.to_string().contains(part))
+    };
+    assert!(places("iso10684", "top of the head"));
+    assert!(places("a153", "plain shank"));
+    assert!(places("b695", "bleed rust"));
+}
+
+/// The lot of a delivery from start to end, for anybody to redo: 400 bolts of 1/2 in, hot-dip, class C of
+/// ASTM A153. A lot of 4 to 500 wants 3 articles, five readings on each:
+/// 55 57 54 58 56: sum 280, mean 56.0
+/// 53 56 57 55 54: sum 275, mean 55.0
+/// 58 54 56 57 60: sum 285, mean 57.0
+/// Lot mean (56 + 55 + 57) / 3 = 56.0, above its least of 53 by 3.0; least article 55.0, above its 43 by
+/// 12.0. Squares: 0 + 1 + 1 = 2, s = sqrt(2 / 2) = 1.00; t at 95 % and 2 degrees of freedom is 2.920, so
+/// the mean of the whole lot is at least 56.0 − 2.920 · 1.00 / 1.732 = 54.3 µm.
+#[test]
+fn a_lot_from_start_to_end() {
+    let about = kettle_barrel::calculator::find("lot").unwrap().about;
+    let example = about.examples.iter().find(|one| one.title.contains("summary")).unwrap();
+    let report = check(example.pairs);
+    let shown = |symbol: &str| {
+        let figure = report.figures.iter().find(|figure| figure.symbol == symbol).unwrap();
+        figure.value.to_string().replace('\u{a0}', " ")
+    };
+    assert!(report.headline.starts_with("Accept"), "{}", report.headline);
+    for (symbol, expected) in [
+        ("n", "3 pcs"),
+        ("m", "56.0 µm"),
+        ("s", "1.00 µm"),
+        ("L", "54.3 µm"),
+        ("d_m", "3.0 µm"),
+        ("d_a", "12.0 µm"),
+    ] {
+        assert_eq!(shown(symbol), expected, "{symbol}");
+    }
+    let read = report
+        .sections
+        .iter()
+        .find(|section| section.title.starts_with("Pasted as read: the columns"))
+        .unwrap();
+    let columns: Vec<String> = read.figures.iter().map(|figure| figure.value.to_string()).collect();
+    assert!(
+        columns[0].starts_with("left out: it numbers") && columns[1].starts_with("left out: dates"),
+        "{columns:?}"
+    );
+    assert!(columns[2..].iter().all(|column| column.starts_with("readings in µm")), "{columns:?}");
 }

@@ -21,6 +21,7 @@ mod astm_a563_grades;
 mod astm_a574;
 mod astm_a574_loads;
 mod astm_b117;
+mod astm_b602_sampling;
 mod astm_b633;
 mod astm_b633_steel;
 mod astm_b695;

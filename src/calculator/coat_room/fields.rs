@@ -22,7 +22,7 @@ const COAT: Field<Written<Length>> = Field::quantity(
     ),
     "53 µm",
 )
-.hint("Its greatest thickness; by ISO 4042 its nominal thickness.");
+.hint("Its maximum thickness; by ISO 4042 its nominal thickness.");
 
 choices! {
     /// By which rule it is judged whether a coat fits.

@@ -2,7 +2,7 @@
 
 use super::{Conversion, Input, Stated};
 use crate::calculator::{
-    Bound, Choice, Example, Fault, Field, FieldAbout, FieldValue, Missed, OrOwn, Reader, Writer,
+    Bound, Choice, Example, Fault, Field, FieldAbout, FieldValue, Missed, OrOwn, Reader, Writer, Written,
 };
 use crate::coat::Factor;
 use crate::quantity::{ArealMass, Density, Dimension, Length, Quantity, Shown, Unit, unit};
@@ -95,8 +95,8 @@ impl FieldValue for Stated {
     fn read(text: &str, about: &FieldAbout) -> Result<Self, Fault> {
         let (number, unit) = about.measured(text)?;
         Ok(match unit.dimension {
-            Dimension::ArealMass => Self::Mass(ArealMass::of(number, unit)),
-            _ => Self::Thickness(Length::of(number, unit)),
+            Dimension::ArealMass => Self::Mass(Written { quantity: ArealMass::of(number, unit), unit }),
+            _ => Self::Thickness(Written { quantity: Length::of(number, unit), unit }),
         })
     }
 

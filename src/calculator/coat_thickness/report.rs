@@ -2,9 +2,9 @@
 
 use super::working::working;
 use super::{Input, Outcome, Stated};
-use crate::calculator::{Figure, Note, Report, Section};
-use crate::coat::{ThicknessLimit, class};
-use crate::quantity::{Dimension, Quantity, Unit, unit};
+use crate::calculator::{Figure, Note, Report, Section, Written};
+use crate::coat::{CoatClass, ThicknessLimit, class, factor};
+use crate::quantity::{Density, Dimension, Quantity, Unit, unit};
 use crate::source::document;
 
 /// The report.
@@ -18,12 +18,13 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     Report {
         headline,
         figures,
-        sections: classes(input, outcome),
+        sections: classes(input),
         working: working(input, outcome),
         notes: vec![
             Note::plain(
-                "Limits are compared without rounding. A single value is one article or one place; \
-                 the average is over the articles of a batch.",
+                "Limits are compared without rounding, in the column that the standard prints for the unit given; a \
+                 mass without such a column by the factor of that standard. A single value is one article or one \
+                 place; the average is over the articles of a batch.",
             ),
             Note::sourced(
                 "The classes of ISO 12683 (mechanical zinc) were not found in a public copy; open the \
@@ -60,14 +61,14 @@ fn range<Q: Quantity + PartialEq>(
 }
 
 /// The classes of every standard, with what the coat is to each.
-fn classes(input: &Input, outcome: &Outcome) -> Vec<Section> {
+fn classes(input: &Input) -> Vec<Section> {
     let mut sections: Vec<Section> = Vec::new();
     for class in class::all() {
         let title = format!("{}, {}", class.document.name, class.process);
         let words = format!(
             "as a single value {}; as an average {}",
-            judged(class.single.as_ref(), input, outcome, None),
-            judged(class.average.as_ref(), input, outcome, class.average_max.as_ref()),
+            judged(class.single.as_ref(), input, class, None),
+            judged(class.average.as_ref(), input, class, class.average_max.as_ref()),
         );
         let limit = class.single.or(class.average);
         let mut figure = Figure::words(format!("{}: {}", class.name, class.applies), words);
@@ -80,28 +81,37 @@ fn classes(input: &Input, outcome: &Outcome) -> Vec<Section> {
     sections
 }
 
-/// What the coat is to one limit, in words.
+/// What the coat is to one limit, in words: in the column printed for its unit, and a mass without
+/// such a column by the factor of the class's own standard.
 fn judged(
     limit: Option<&ThicknessLimit>,
     input: &Input,
-    outcome: &Outcome,
+    class: &CoatClass,
     max: Option<&ThicknessLimit>,
 ) -> String {
     let Some(limit) = limit else { return "is not asked".to_owned() };
-    // A coat stated by mass is compared with the mass that the standard prints, where it prints one.
-    let by_mass = match input.coat {
-        Stated::Mass(mass) => limit.is_met_by_mass(mass),
-        Stated::Thickness(_) => None,
-    };
-    let met = by_mass.unwrap_or_else(|| limit.is_met_by(outcome.thickness.0));
-    let min = match (by_mass, limit.mass) {
-        (Some(_), Some(mass)) => mass.show(&unit::G_M2, 0),
-        _ => limit.printed,
-    };
-    match max {
-        Some(max) if met && outcome.thickness.1 > max.thickness => {
-            format!("too thick (at most {})", max.printed)
+    let own = factor::of_class(class);
+    // The least and the most that the coat can be, beside the limit it is compared with.
+    let compare = |limit: &ThicknessLimit| match input.coat {
+        Stated::Thickness(Written { quantity, unit }) => {
+            let coat = quantity.show(unit, 6);
+            (coat, coat, limit.column(unit).unwrap_or(limit.printed))
         }
+        Stated::Mass(Written { quantity, unit }) => match limit.column(unit) {
+            Some(printed) => {
+                let coat = quantity.show(unit, 6);
+                (coat, coat, printed)
+            }
+            None => {
+                let coat = |density: Density| (quantity / density).show(&unit::UM, 6);
+                (coat(own.max), coat(own.min), limit.printed)
+            }
+        },
+    };
+    let (worst, _, min) = compare(limit);
+    let met = class::reaches(worst, min);
+    match max.map(compare) {
+        Some((_, most, max)) if met && !class::reaches(max, most) => format!("too thick (at most {max})"),
         _ if met => format!("met (least {min})"),
         _ => format!("short (least {min})"),
     }

@@ -1,6 +1,7 @@
 //! The steps of the answer.
 
 use super::{Conversion, Input, Outcome, Stated};
+use crate::calculator::Written;
 use crate::coat::Factor;
 use crate::quantity::{Quantity, unit};
 use crate::source::{Source, document};
@@ -22,7 +23,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     for &(density, published, mass, thickness) in ends.unwrap_or_default() {
         let k = density.show(&unit::G_M2_UM, 3);
         match input.coat {
-            Stated::Thickness(thickness) => working
+            Stated::Thickness(Written { quantity: thickness, .. }) => working
                 .step(
                     "mass on the area: the factor times the thickness",
                     "m",
@@ -32,7 +33,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
                 )
                 .known("k", k, published)
                 .given("t", thickness.show(&unit::UM, 2)),
-            Stated::Mass(mass) => working
+            Stated::Mass(Written { quantity: mass, .. }) => working
                 .step(
                     "thickness: the mass on the area over the factor",
                     "t",

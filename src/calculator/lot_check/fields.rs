@@ -1,6 +1,7 @@
 //! What the lot check asks.
 
 use crate::calculator::{Bound, Choice, FieldAbout as Field};
+use crate::lot::inspection::Characteristic;
 use crate::quantity::{Shown, Unit, unit};
 
 static STANDARDS: [Choice; 8] = [
@@ -83,6 +84,17 @@ static ROUNDINGS: [Choice; 2] = [
     Choice::new("limit", "Rounded to the digits of the limit (ASTM E29)"),
 ];
 
+static FOUND: [Choice; 3] =
+    [Choice::new("open", "Not done"), Choice::new("accept", "Accept"), Choice::new("reject", "Reject")];
+
+static METHODS: [Choice; 4] = [
+    Choice::new("magnetic", "Magnetic gauge"),
+    Choice::new("strip", "Stripped and weighed"),
+    Choice::new("xray", "X-ray fluorescence"),
+    Choice::new("section", "Section under the microscope"),
+];
+
+static READINGS: [&Unit; 6] = [&unit::UM, &unit::MIL, &unit::MM, &unit::INCH, &unit::G_M2, &unit::OZ_FT2];
 static THICKNESS: [&Unit; 4] = [&unit::UM, &unit::MIL, &unit::MM, &unit::INCH];
 static PER_CENT: [&Unit; 1] = [&unit::PERCENT];
 
@@ -95,7 +107,21 @@ const fn own(name: &'static str, label: &'static str, default: &'static str) -> 
     Field::quantity(name, label, &THICKNESS, COAT, default).when("standard", &["own"]).optional()
 }
 
-pub(super) static FIELDS: [Field; 19] = [
+/// The field of a characteristic.
+pub(super) const fn name_of(characteristic: Characteristic) -> &'static str {
+    match characteristic {
+        Characteristic::Appearance => "appearance",
+        Characteristic::Adhesion => "adhesion",
+        Characteristic::Thread => "thread_gauge",
+        Characteristic::Washers => "washers",
+    }
+}
+
+const fn found(characteristic: Characteristic, label: &'static str) -> Field {
+    Field::choice(name_of(characteristic), label, &FOUND, "open")
+}
+
+pub(super) static FIELDS: [Field; 30] = [
     Field::choice("standard", "Checked by", &STANDARDS, "a153"),
     Field::choice("a153", "Class", &A153, "class-c").when("standard", &["a153"]),
     Field::choice("f2329", "Size", &F2329, "over-3-8-in").when("standard", &["f2329-batch", "f2329-lot"]),
@@ -109,18 +135,19 @@ pub(super) static FIELDS: [Field; 19] = [
     Field::count("lot", "Pieces in the lot", 1, 10_000_000, "800"),
     Field::count("agreed", "Articles agreed to be measured", 1, 10_000, "")
         .optional()
-        .hint("Where the order agrees another number than the standard's table."),
-    Field::readings(
-        "readings",
-        "Readings",
-        &THICKNESS,
-        "56 58 54 61 55\n52 57 59 55 60\n63 58 54 56 57\n49 55 58 60 53\n57 62 59 54 58",
-    )
-    .hint("One article on a line, or articles between “;”; readings of an article between spaces. A sheet may be pasted."),
+        .hint("Of the order or of a sampling plan; needed where the number of the standard is not known here."),
+    Field::count("allowed", "Articles that may miss", 0, 1000, "")
+        .optional()
+        .hint("The acceptance number of the plan; empty for none."),
+    Field::readings("readings", "Readings", &READINGS, "")
+        .hint("One article on a line, or articles between “;”; readings of an article between spaces. A sheet may be pasted."),
     Field::count("per_article", "Readings on each article", 1, 1000, "")
         .optional()
         .hint("To count off readings written one after the other; empty where they are written by article."),
     Field::choice("comma", "A comma between digits is", &COMMAS, "decide"),
+    Field::text("columns", "Columns with readings", "")
+        .optional()
+        .hint("2-6, or 2, 4: where a pasted sheet does not say so by its headings."),
     Field::quantity(
         "gauge",
         "Uncertainty of the gauge",
@@ -147,4 +174,13 @@ pub(super) static FIELDS: [Field; 19] = [
         ),
         "95 %",
     ),
+    Field::choice("method", "The thickness was measured by", &METHODS, "magnetic"),
+    found(Characteristic::Appearance, "Appearance"),
+    found(Characteristic::Adhesion, "Adhesion"),
+    found(Characteristic::Thread, "Thread gauge"),
+    found(Characteristic::Washers, "Washers stuck together"),
+    Field::text("who", "Inspected by", "").optional(),
+    Field::text("when", "Inspected on", "").optional(),
+    Field::text("gauge_name", "Gauge", "").optional().hint("Its name or number."),
+    Field::text("shims", "Its check on shims", "").optional().hint("What it read on which shims, before and after."),
 ];

@@ -1,22 +1,22 @@
 //! The lot check, arranged for its reader.
 
-use super::{Input, Outcome, picture, working};
-use crate::calculator::{Caution, Figure, Finding, Mark, Note, Report, Section};
-use crate::lot::{self, Comma, Comparison, Decision as Lot, Retest, Stage, Standard, picometres};
-use crate::quantity::{Length, Quantity, Shown};
+use super::{Input, Outcome, picture, sections, working};
+use crate::calculator::{Caution, Figure, Finding, Mark, Note, Report};
+use crate::lot::inspection::Result as Found;
+use crate::lot::{
+    self, Comma, Comparison, Decision as Lot, LineUse, Retest, Rounding, Stage, Standard, plan,
+};
+use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::sentence::capital;
-use crate::source::Source;
-use crate::table::astm_f2329_sampling;
-
-/// Articles listed one by one; of a larger sample the thinnest.
-const LISTED: usize = 40;
+use crate::source::{Source, document};
+use crate::table::{astm_f1470_sampling, astm_f2329_sampling, inspection};
 
 pub(super) fn of(input: &Input, outcome: &Outcome) -> Report {
     Report {
         verdict: None,
         headline: headline(input, outcome),
         figures: figures(input, outcome),
-        sections: vec![articles(input)],
+        sections: sections::of(input),
         findings: findings(input, outcome),
         working: working::of(input, outcome),
         cautions: vec![Caution::StandardFirst],
@@ -33,14 +33,12 @@ impl Input {
 
     /// The same with more decimals.
     pub(super) fn precise(&self, thickness: Length, more: u8) -> Shown {
-        let unit = self.readings.unit;
-        let decimals = match unit.symbol {
-            "mm" => 4,
-            "in" => 5,
-            "mil" => 2,
-            _ => 1,
-        };
-        thickness.show(unit, decimals + more)
+        self.readings.measure.show(thickness, more)
+    }
+
+    /// Where a limit is printed; the order's own limits have only the order.
+    pub(super) fn source_of(&self, comparison: &Comparison) -> Source {
+        self.class.map_or(self.rule.source, |class| class.source(&comparison.limit))
     }
 }
 
@@ -67,16 +65,38 @@ pub(super) fn named(outcome: &Outcome) -> impl Iterator<Item = Named<'_>> {
 }
 
 fn headline(input: &Input, outcome: &Outcome) -> String {
+    let overall = input.record.overall(outcome.judgement.decision);
+    let rejected: Vec<&str> = input.record.of_result(Found::Reject).map(|one| one.name()).collect();
+    let reason = if !rejected.is_empty() {
+        format!("{} rejected; ", rejected.join(" and "))
+    } else if overall == Lot::NotDecided {
+        undecided(outcome).map(|reason| format!("{reason}; ")).unwrap_or_default()
+    } else {
+        String::new()
+    };
     let compared = named(outcome).map(|Named { what, at_least, comparison, .. }| {
         let relation = if at_least { "least" } else { "greatest" };
-        format!(
-            "{} {} ({relation} {})",
-            what.to_ascii_lowercase(),
-            input.show(comparison.value),
-            comparison.limit.printed
-        )
+        let (what, value) = (what.to_ascii_lowercase(), input.show(comparison.value));
+        format!("{what} {value} ({relation} {})", comparison.printed)
     });
-    format!("{}: {}", outcome.judgement.decision.words(), compared.collect::<Vec<_>>().join(", "))
+    format!("{}: {reason}{}", overall.words(), compared.collect::<Vec<_>>().join(", "))
+}
+
+/// What is missing before the lot can be accepted.
+fn undecided(outcome: &Outcome) -> Option<String> {
+    let judgement = &outcome.judgement;
+    match judgement.missing {
+        None => Some("the number of articles to measure is not known here, enter the one agreed".to_owned()),
+        Some(missing) if missing > 0 => Some(format!("{} still to measure", articles(missing))),
+        _ if judgement.half_measured > 0 => {
+            Some(format!("{} with too few readings", articles(judgement.half_measured)))
+        }
+        _ => None,
+    }
+}
+
+fn articles(count: u32) -> String {
+    if count == 1 { "1 article".to_owned() } else { format!("{count} articles") }
 }
 
 fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
@@ -103,8 +123,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     }
     for Named { what, symbol, at_least, comparison } in named(outcome) {
         let relation = if at_least { "above its least" } else { "below its greatest" };
-        let limit = comparison.limit.printed;
-        let name = format!("{what} {relation}, {limit}, by");
+        let name = format!("{what} {relation}, {}, by", comparison.printed);
         figures.push(Figure::one(symbol, name, show(comparison.margin)).source(input.source_of(comparison)));
     }
     if let Ok(evidence) = outcome.evidence {
@@ -120,52 +139,41 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
             Figure::one("", name, percent(reached.one())).source(lot::BOUND)
         });
     }
-    figures
-}
-
-impl Input {
-    /// Where a limit is printed; the order's own limits have only the order.
-    pub(super) fn source_of(&self, comparison: &Comparison) -> Source {
-        self.class.map_or(self.rule.source, |class| class.source(&comparison.limit))
+    if let Some(risk) = outcome.risk {
+        let shown = |share: crate::quantity::PlainNumber| share.show(&unit::PERCENT, 1);
+        figures.push(
+            Figure::one(
+                "",
+                "A lot passes this plan once in ten times with, missing",
+                shown(risk.passes_once_in_ten),
+            )
+            .source(plan::RISK),
+        );
+        figures.push(
+            Figure::one("", "and 95 times in 100 with", shown(risk.passes_nearly_always)).source(plan::RISK),
+        );
     }
+    figures
 }
 
 fn percent(share: f64) -> Shown {
     Shown::percent(share, 1)
 }
 
-/// Article means, in the order measured; of a large sample the thinnest first.
-fn articles(input: &Input) -> Section {
-    let mean = |readings: &[Length]| lot::Statistics::of(std::iter::once(readings)).map(|one| one.mean);
-    let mut means: Vec<(usize, usize, Length)> = input
-        .readings
-        .articles()
-        .enumerate()
-        .filter_map(|(at, readings)| Some((at + 1, readings.len(), mean(readings)?)))
-        .collect();
-    let title = if means.len() > LISTED {
-        let mut thinnest = Vec::with_capacity(LISTED);
-        while thinnest.len() < LISTED
-            && let Some(at) =
-                (0..means.len()).min_by_key(|&at| means.get(at).map(|&(_, _, mean)| picometres(mean)))
-        {
-            thinnest.push(means.remove(at));
-        }
-        means = thinnest;
-        format!("The {LISTED} thinnest articles")
-    } else {
-        "Article means".to_owned()
-    };
-    let figure = |(at, count, mean): (usize, usize, Length)| {
-        let readings = if count == 1 { "1 reading".to_owned() } else { format!("{count} readings") };
-        Figure::one("", format!("Article {at}, {readings}"), input.show(mean))
-    };
-    Section { title: title.into(), figures: means.into_iter().map(figure).collect() }
-}
-
 fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let judgement = &outcome.judgement;
-    let mut findings: Vec<Finding> = named(outcome).map(|named| compared(input, &named)).collect();
+    let mut findings: Vec<Finding> = named(outcome).map(|named| compared(input, outcome, &named)).collect();
+    if input.allowed > 0 {
+        let (missed, allowed) = (judgement.nonconforming, input.allowed);
+        let mark = if missed > allowed { Mark::Bar } else { Mark::Met };
+        let verb = if missed == 1 { "misses its limit" } else { "miss their limits" };
+        let text = format!("{} {verb}; the plan lets {allowed} miss.", articles(missed));
+        findings.push(Finding::new(
+            mark,
+            text,
+            document::OWN.known("acceptance number of the plan", crate::source::Basis::Assumed),
+        ));
+    }
     if judgement.decision == Lot::Retest
         && let Some(source) = input.rule.retest.source()
     {
@@ -180,44 +188,123 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     {
         findings.push(Finding::new(Mark::Bar, "The retest failed: the lot is rejected.", source));
     }
-    match &outcome.sample {
-        Ok(sample) if judgement.missing > 0 => {
-            let text = format!(
-                "Measure {} more {}: the sample is {}.",
-                judgement.missing,
-                if judgement.missing == 1 { "article" } else { "articles" },
-                Shown::pieces(f64::from(sample.articles()))
-            );
-            findings.push(Finding::new(Mark::Condition, text, sample.source));
-        }
-        Ok(sample) => findings.push(Finding::new(Mark::Met, "Enough articles were measured.", sample.source)),
-        Err(refusal) => {
-            let text = format!("See that enough articles were measured: {refusal}.");
-            findings.push(Finding::new(Mark::Condition, text, refusal.source()));
-        }
-    }
-    if let Some((wanted, source)) = input.rule.standard.readings_per_article() {
-        let fewest = outcome.statistics.fewest;
-        if fewest < usize::try_from(wanted).unwrap_or(usize::MAX) {
-            let text = format!(
-                "Take at least {wanted} readings on an article with a magnetic gauge; the fewest here are {fewest}."
-            );
-            findings.push(Finding::new(Mark::Condition, text, source));
-        }
-    }
-    findings.extend(batch(input));
+    findings.push(sample(outcome));
+    findings.extend(half_measured(input, outcome));
+    findings.extend(marked(input, outcome));
+    findings.extend(besides(input));
+    findings.extend(batch(input, outcome));
     findings
 }
 
+/// Whether enough articles were measured.
+fn sample(outcome: &Outcome) -> Finding {
+    let missing = outcome.judgement.missing.unwrap_or(0);
+    match &outcome.sample {
+        Ok(sample) if missing > 0 => {
+            let wanted = Shown::pieces(f64::from(sample.articles()));
+            let text = format!("Measure {} more: the sample is {wanted}.", articles(missing));
+            Finding::new(Mark::Condition, text, sample.source)
+        }
+        Ok(sample) => Finding::new(Mark::Met, "Enough articles were measured.", sample.source),
+        Err(_) if outcome.whole_lot => {
+            let source = document::ARITHMETIC.computed("articles measured against the lot");
+            Finding::new(Mark::Met, "Every piece of the lot was measured.", source)
+        }
+        Err(refusal) => {
+            let text = format!(
+                "Enter how many articles the order or its sampling plan wants, and how many of them may miss: \
+                 {refusal}."
+            );
+            Finding::new(Mark::NotJudged, text, refusal.source())
+        }
+    }
+}
+
+/// Articles whose thickness is not made up yet.
+fn half_measured(input: &Input, outcome: &Outcome) -> Option<Finding> {
+    let rule = input.readings_rule()?;
+    let (fewest, wanted) = (outcome.statistics.fewest, rule.fewest);
+    if outcome.judgement.half_measured > 0 {
+        let text = format!("Take at least {wanted} readings on an article; the fewest here are {fewest}.");
+        return Some(Finding::new(Mark::Condition, text, rule.source));
+    }
+    let few = fewest < usize::try_from(wanted).unwrap_or(usize::MAX);
+    few.then(|| {
+        let text = format!(
+            "Fewer than {wanted} readings on an article do only where it is too small for {wanted}: then one on \
+             each of {} articles makes the thickness.",
+            rule.or_articles.unwrap_or(wanted)
+        );
+        Finding::new(Mark::Condition, text, rule.source)
+    })
+}
+
+/// Readings that lie far off, and lines that repeat another.
+fn marked(input: &Input, outcome: &Outcome) -> Vec<Finding> {
+    let far_off = outcome.outliers.iter().map(|outlier| {
+        let text = format!(
+            "Look at article {}, reading {}: {} lies far from the {} of its other readings. Measure the place again, \
+             and leave the reading out only for a reason that is written down.",
+            outlier.article,
+            outlier.reading,
+            input.show(outlier.value),
+            input.show(outlier.others)
+        );
+        Finding::new(Mark::Condition, text, lot::OUTLIER_TEST)
+    });
+    let repeats = input.readings.read_as.lines.iter().filter_map(|line| match line.usage {
+        LineUse::Article { repeats: Some(first), .. } => {
+            let text = format!(
+                "Line {} reads exactly as line {first}: see that it was not pasted or measured twice.",
+                line.number
+            );
+            Some(Finding::new(Mark::Condition, text, document::ARITHMETIC.computed("equal readings")))
+        }
+        _ => None,
+    });
+    far_off.chain(repeats).collect()
+}
+
+/// What was inspected beside the thickness.
+fn besides(input: &Input) -> Vec<Finding> {
+    let process = input.class.map(|class| class.process);
+    input
+        .record
+        .results
+        .iter()
+        .map(|&(one, result)| {
+            let how = one.how(process);
+            let name = capital(one.name());
+            match result {
+                Found::Accept => Finding::new(Mark::Met, format!("{name}: accepted."), how.source),
+                Found::Reject => Finding::new(Mark::Bar, format!("{name}: rejected."), how.source),
+                Found::NotDone => {
+                    let text = format!("{name}: not done. {}.", capital(how.says));
+                    Finding::new(Mark::Note, text, how.source)
+                }
+            }
+        })
+        .collect()
+}
+
 /// One comparison, said with the margin.
-fn compared(input: &Input, named: &Named<'_>) -> Finding {
+fn compared(input: &Input, outcome: &Outcome, named: &Named<'_>) -> Finding {
     let Named { what, at_least, comparison, .. } = named;
     let value = input.show(comparison.value);
     let relation = if *at_least { "least" } else { "greatest" };
-    let limit = comparison.limit.printed;
+    let limit = comparison.printed;
     let margin = input.show(comparison.margin.abs());
     let share = Shown::percent((comparison.margin / comparison.limit.thickness).abs(), 1);
+    let beyond = if *at_least { "short" } else { "too much" };
+    let rounded = comparison.compared;
     let (mark, text) = match (comparison.kept, comparison.kept_surely) {
+        (true, _) if !comparison.kept_unrounded => (
+            Mark::Condition,
+            format!(
+                "{what} {value} rounds to {rounded}, which meets {limit}; as it is, it is {margin} {beyond}. See that \
+                 the order calls for rounding by ASTM E29."
+            ),
+        ),
         (true, true) => {
             (Mark::Met, format!("{what} {value} keeps the {relation} of {limit} by {margin} ({share})."))
         }
@@ -229,31 +316,54 @@ fn compared(input: &Input, named: &Named<'_>) -> Finding {
             ),
         ),
         (false, _) => {
-            let close = input.gauge.is_some_and(|gauge| comparison.margin.um().abs() < gauge.um());
+            let close = input.gauge.is_some_and(|gauge| comparison.margin.abs() < gauge);
             let close = if close { ", which is within the gauge's uncertainty" } else { "" };
+            let down = if input.rounding == Rounding::ToTheLimit { " after rounding" } else { "" };
+            // An article that the plan lets miss, or a mean that is not complete, rejects nothing yet.
+            let open = outcome.judgement.decision <= Lot::NotDecided;
+            let so_far = if open { " so far" } else { "" };
             (
-                Mark::Bar,
-                format!("{what} {value} misses the {relation} of {limit} by {margin} ({share}){close}."),
+                if open { Mark::Condition } else { Mark::Bar },
+                format!(
+                    "{what} {value} misses the {relation} of {limit} by {margin} ({share}){close}{down}{so_far}."
+                ),
             )
         }
     };
-    Finding::new(mark, text, input.source_of(comparison))
+    let source = if comparison.kept && !comparison.kept_unrounded {
+        document::ASTM_E29.memory("rounding method")
+    } else {
+        input.source_of(comparison)
+    };
+    Finding::new(mark, text, source)
 }
 
-/// What ASTM F2329 wants of the same batch besides.
-fn batch(input: &Input) -> Option<Finding> {
+/// What ASTM F2329 wants of the same batch besides, and of the production lot that it belongs to.
+fn batch(input: &Input, outcome: &Outcome) -> Vec<Finding> {
+    if input.rule.standard != Standard::F2329Batch {
+        return Vec::new();
+    }
     let in_row =
         |row: &&astm_f2329_sampling::Row| input.lot >= row.min && row.max.is_none_or(|max| input.lot <= max);
-    let row = astm_f2329_sampling::BATCH.iter().find(in_row)?;
-    let text = format!(
-        "The batch wants {} for adhesion and {} for appearance besides, with no defect; the thickness is measured on \
-         one set for every {} batches.",
-        Shown::pieces(f64::from(row.adhesion)),
-        Shown::pieces(f64::from(row.appearance)),
-        astm_f2329_sampling::BATCHES_PER_SET
-    );
-    (input.rule.standard == Standard::F2329Batch)
-        .then(|| Finding::new(Mark::Note, text, astm_f2329_sampling::TABLE))
+    let besides = astm_f2329_sampling::BATCH.iter().find(in_row).map(|row| {
+        let text = format!(
+            "The batch wants {} for adhesion and {} for appearance besides, with no defect; the thickness is measured \
+             on one set for every {} batches.",
+            Shown::pieces(f64::from(row.adhesion)),
+            Shown::pieces(f64::from(row.appearance)),
+            astm_f2329_sampling::BATCHES_PER_SET
+        );
+        Finding::new(Mark::Note, text, astm_f2329_sampling::TABLE)
+    });
+    let average = input.class.and_then(|class| Some((class, class.lot_average?))).map(|(class, limit)| {
+        let printed = input.readings.measure.column(&limit);
+        let text = format!(
+            "All batches of the production lot together average {printed} or more; this batch averages {}.",
+            input.show(outcome.statistics.mean)
+        );
+        Finding::new(Mark::Note, text, class.source(&limit))
+    });
+    besides.into_iter().chain(average).collect()
 }
 
 /// An instruction with a capital and a full stop.
@@ -263,18 +373,34 @@ fn sentence(instruction: &str) -> String {
 
 fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
     let mut notes = Vec::new();
-    match input.readings.comma {
+    let readings = &input.readings;
+    match readings.read_as.comma {
         Some(Comma::Decimal) => notes.push(Note::plain("Commas were read as decimal marks.")),
         Some(_) => notes.push(Note::plain("Commas were read as standing between readings.")),
         None => {}
     }
-    if input.readings.heading {
-        notes.push(Note::plain("The first line was read as a heading and left out."));
+    if !readings.unit_written {
+        notes.push(Note::plain(format!(
+            "No unit is written with the readings: they were read as {}.",
+            readings.measure.unit.name
+        )));
+    }
+    if readings.measure.is_mass() {
+        let factor = readings.measure.factor.show(&unit::G_M2_UM, 3);
+        notes.push(Note::plain(format!(
+            "Where the standard prints no mass, a mass becomes a thickness by {factor}, the factor that belongs to it."
+        )));
     }
     notes.push(Note::plain(match input.rule.standard {
         Standard::B695 => "No average is allowed: every reading on a significant surface has to reach the class.",
         _ => "The thickness of an article is the mean of its readings; the lot mean is the mean of the articles.",
     }));
+    if matches!(input.rule.standard, Standard::F2329Batch | Standard::F2329Lot) && input.allowed == 0 {
+        notes.push(Note::sourced(
+            "No article may miss: ASTM F1470 accepts on zero defects.",
+            astm_f1470_sampling::ZERO_DEFECTS,
+        ));
+    }
     if let Ok(sample) = &outcome.sample
         && sample.sets > 1
     {
@@ -286,8 +412,12 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
             sample.source,
         ));
     }
-    if input.gauge.is_none() {
-        notes.push(Note::plain("No uncertainty of the gauge was given: a bare pass is shown as a pass."));
+    if input.gauge.is_none() && !readings.measure.is_mass() {
+        notes.push(Note::sourced(
+            "No uncertainty of the gauge was given: a bare pass is shown as a pass. Magnetic gauges are trusted to 10 % \
+             or 1.5 µm, the greater.",
+            inspection::GAUGE_SPREAD_SOURCE,
+        ));
     }
     match &outcome.evidence {
         Ok(evidence) => {
@@ -297,20 +427,18 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
                 notes.push(Note::sourced(
                     format!(
                         "The bound on the lot's mean {says} the least of {}; it holds for articles taken at random.",
-                        limit.printed
+                        input.readings.measure.column(&limit)
                     ),
                     lot::BOUND,
                 ));
             }
         }
-        Err(refusal) => {
-            notes.push(Note::sourced(format!("No bound on the lot's mean: {refusal}."), refusal.source()))
-        }
+        Err(why) => notes.push(Note::sourced(why.to_string(), lot::BOUND)),
     }
     if input.rule.standard.document().is_some() {
         notes.push(Note::plain(
-            "Values are compared as they are unless rounding by ASTM E29 is chosen; the standards' own rounding \
-             clauses are not known here.",
+            "Limits are compared in the unit that the standard prints for that of the readings. Values are compared \
+             as they are unless rounding by ASTM E29 is chosen; the standards' own rounding clauses are not known here.",
         ));
     }
     notes

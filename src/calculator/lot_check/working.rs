@@ -3,7 +3,7 @@
 use super::report::{Named, named};
 use super::{Input, Outcome};
 use crate::lot;
-use crate::quantity::{Dimension, Length, Quantity, Shown, Unit, unit};
+use crate::quantity::{Dimension, Length, Shown, Unit, unit};
 use crate::source::document;
 use crate::working::{Term, Working};
 
@@ -33,7 +33,7 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Working {
                 deviation,
                 arithmetic("standard deviation of a sample"),
             )
-            .given("Q", squares(statistics.squares, input.readings.unit))
+            .given("Q", squares(statistics.squares, input))
             .term(n);
         if let Ok(evidence) = outcome.evidence {
             let t = Shown::plain(evidence.t, 4);
@@ -58,9 +58,10 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Working {
         }
     }
     for Named { what, symbol, at_least, comparison } in named(outcome) {
-        let printed = comparison.limit.printed;
-        let same_unit = printed.unit == input.readings.unit;
-        let limit = if same_unit { printed } else { input.precise(comparison.limit.thickness, 3) };
+        let printed = comparison.printed;
+        let same_unit = printed.unit == input.readings.measure.unit;
+        let limit =
+            if same_unit { printed } else { input.precise(input.readings.measure.thickness(printed), 3) };
         let (meaning, formula) = match (what, at_least) {
             ("Lot mean", true) => ("how far the lot mean is above its least", "x − x_lim"),
             ("Lot mean", false) => ("how far the lot mean is below its greatest", "x_lim − x"),
@@ -77,19 +78,23 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Working {
 
 static UM2: Unit = square("µm²", "square micrometres");
 static MIL2: Unit = square("mil²", "square mils");
+static GRAMS2: Unit = square("(g/m²)²", "squared grams per square metre");
+static OUNCES2: Unit = square("(oz/ft²)²", "squared ounces per square foot");
 
 const fn square(symbol: &'static str, name: &'static str) -> Unit {
     Unit { dimension: Dimension::PlainNumber, symbol, name, also: &[], factor: 1.0, offset: 0.0 }
 }
 
-/// A sum of squares in the square of a unit of length, given in µm².
-fn squares(um2: f64, length: &'static Unit) -> Shown {
-    let side = Length::from_um(1.0).in_unit(length);
-    let (unit, decimals) = match length.symbol {
+/// A sum of squares in the square of the unit of the readings, given in µm².
+fn squares(um2: f64, input: &Input) -> Shown {
+    let side = input.show(Length::from_um(1.0));
+    let (unit, decimals) = match side.unit.symbol {
+        "g/m²" => (&GRAMS2, 2),
+        "oz/ft²" => (&OUNCES2, 8),
         "mm" => (&unit::MM2, 10),
         "in" => (&unit::IN2, 12),
         "mil" => (&MIL2, 6),
         _ => (&UM2, 4),
     };
-    Shown { number: um2 * side * side, unit, decimals }
+    Shown { number: um2 * side.number * side.number, unit, decimals }
 }

@@ -3,13 +3,13 @@
 use super::{Input, Outcome, Way, working};
 use crate::calculator::thread_fields::{Ruler, thickness};
 use crate::calculator::{Caution, Figure, Note, Picture, Report, Section, ThreadCorner, Verdict};
-use crate::quantity::{Area, Length, Quantity, Shown, Unit, unit};
+use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::document;
 use crate::table::iso_10684_annex_a;
 use crate::thread::fit::{self, Assembly, Corner};
 use crate::thread::limits::Limits;
 use crate::thread::overtap::Allowance;
-use crate::thread::{Thread, undersize};
+use crate::thread::undersize;
 
 mod finding;
 
@@ -91,11 +91,8 @@ fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
         ),
         Way::Under => Figure::one(
             "As",
-            format!(
-                "Stress area of the bolt cut under, in place of {}",
-                area(outcome.standard_area, input.thread)
-            ),
-            area(outcome.stress_area, input.thread),
+            format!("Stress area of the bolt cut under, in place of {}", ruler.area(outcome.standard_area)),
+            ruler.area(outcome.stress_area),
         )
         .source(undersize::STRESS_AREA),
     });
@@ -148,13 +145,9 @@ fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
         Section {
             title: "What it costs".into(),
             figures: vec![
-                Figure::one("As", "Stress area of the bolt", area(outcome.stress_area, input.thread)),
-                Figure::one(
-                    "",
-                    "Stress area of a bolt of standard size",
-                    area(outcome.standard_area, input.thread),
-                )
-                .source(input.thread.stress_area_source()),
+                Figure::one("As", "Stress area of the bolt", ruler.area(outcome.stress_area)),
+                Figure::one("", "Stress area of a bolt of standard size", ruler.area(outcome.standard_area))
+                    .source(input.thread.stress_area_source()),
                 Figure::one(
                     "",
                     "Depth of thread in contact at least material, of 5/8 H",
@@ -257,11 +250,4 @@ fn drawn(label: &'static str, corner: Corner) -> ThreadCorner {
         nut: mm(corner.nut),
         room: mm(corner.room),
     }
-}
-
-/// A stress area in the unit and digits of the thread's standard.
-pub(super) fn area(area: Area, thread: Thread) -> Shown {
-    let (unit, decimals): (&'static Unit, u8) =
-        if thread.is_metric() { (&unit::MM2, 1) } else { (&unit::IN2, 4) };
-    area.show(unit, decimals)
 }

@@ -1,6 +1,5 @@
 //! The steps of the answer.
 
-use super::report::area;
 use super::{Input, Outcome, Way};
 use crate::calculator::thread_fields::Ruler;
 use crate::quantity::Shown;
@@ -111,7 +110,7 @@ fn undercut_area(working: &mut Working, input: &Input, outcome: &Outcome, ruler:
             "stress area of the bolt cut under",
             "As",
             "π / 4 · ((d2az + d3az) / 2)^2",
-            area(outcome.stress_area, input.thread),
+            ruler.area(outcome.stress_area),
             undersize::STRESS_AREA,
         )
         .given("d2az", ruler.size(bolt.pitch_diameter))

@@ -200,6 +200,16 @@ mod tests {
     }
 
     #[test]
+    fn an_earlier_key_gives_way_to_the_one_of_now() {
+        let fields = [FieldAbout::text("grade", "Grade", "").aliases(&["class"])];
+        let (mut address, _) = Address::read("#1/hydrogen?class=10.9&colour=red");
+        assert_eq!(address.keep_only(&fields), [Damage::Unknown("colour".into())]);
+        assert_eq!(address.draft.get("grade"), Some("10.9"));
+        let [grade] = &fields;
+        assert_eq!(grade.text_in(&[("class", "8.8")].into_iter().collect()), Some("8.8"));
+    }
+
+    #[test]
     fn damage_is_named_and_the_rest_is_opened() {
         let (address, damage) = Address::read("#1/coat?coat=50+%C2%ZZ&factor=a123");
         assert_eq!(address.draft.get("factor"), Some("a123"));

@@ -51,13 +51,17 @@ pub(super) fn nut(thread: Thread, class: NutClass) -> Result<NutLimits, Refusal>
 }
 
 fn bolt_deviation(thread: Thread, position: BoltPosition) -> Result<Sourced<Length>, Refusal> {
-    match position.of_iso_965_1() {
-        Some(position) => deviation(position, thread.pitch()),
-        None => {
+    let position = match position {
+        BoltPosition::E => Position::BoltE,
+        BoltPosition::F => Position::BoltF,
+        BoltPosition::G => Position::BoltG,
+        BoltPosition::H => Position::BoltH,
+        BoltPosition::Az => {
             let printed = iso_965_4::deviation_az(thread.pitch()).filter(|_| is_in_hot_dip_tables(thread));
-            Ok(printed.unwrap_or_else(|| az_by_formula(thread.pitch())))
+            return Ok(printed.unwrap_or_else(|| az_by_formula(thread.pitch())));
         }
-    }
+    };
+    deviation(position, thread.pitch())
 }
 
 fn nut_deviation(thread: Thread, position: NutPosition) -> Result<Sourced<Length>, Refusal> {

@@ -1,7 +1,6 @@
 //! What the rules say of the fit.
 
 use super::super::{Input, Outcome, Way};
-use super::area;
 use crate::calculator::coat_room::{self, CoatRoom};
 use crate::calculator::thread_fields::{self, Ruler, thickness};
 use crate::calculator::thread_strength::ThreadStrength;
@@ -183,8 +182,8 @@ fn cost(input: &Input, outcome: &Outcome) -> Finding {
             let lost = 1.0 - outcome.stress_area / outcome.standard_area;
             let text = format!(
                 "The bolt's stress area falls from {} to {}, by {}.",
-                area(outcome.standard_area, input.thread),
-                area(outcome.stress_area, input.thread),
+                Ruler::of(input.thread).area(outcome.standard_area),
+                Ruler::of(input.thread).area(outcome.stress_area),
                 crate::quantity::Shown::percent(lost, 1)
             );
             Finding::new(Mark::Note, text, undersize::STRESS_AREA)

@@ -2,8 +2,7 @@
 //!
 //! Where the text itself shows which, it is taken so; where both make sense, it is refused.
 
-use super::paste::{PasteProblem, number};
-use crate::quantity::number::split_unit;
+use super::problem::PasteProblem;
 
 /// What a comma without a space is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,7 +16,7 @@ pub enum Comma {
 }
 
 /// Decides what the commas without a space are.
-pub(super) fn decide(articles: &[&str], between_articles: bool) -> Result<Comma, PasteProblem> {
+pub fn decide(articles: &[&str], between_articles: bool) -> Result<Comma, PasteProblem> {
     let chunks = || articles.iter().flat_map(|article| tight_chunks(article));
     let Some(first) = chunks().next() else { return Ok(Comma::Separator) };
     let ambiguous = |text: &str| PasteProblem::Ambiguous { text: text.to_owned() };
@@ -62,10 +61,10 @@ pub(super) fn decide(articles: &[&str], between_articles: bool) -> Result<Comma,
 }
 
 /// Cells with a comma between two digits.
-pub(super) fn tight_chunks(article: &str) -> impl Iterator<Item = &str> {
+pub fn tight_chunks(article: &str) -> impl Iterator<Item = &str> {
     article
         .split([' ', '\t', ';'])
-        .map(|cell| split_unit(cell.trim_matches(',')).0)
+        .map(|cell| without_unit(cell.trim_matches(',')))
         .filter(|cell| cell.contains(','))
 }
 
@@ -91,6 +90,19 @@ fn has_spaced_comma(article: &str) -> bool {
     article.split([' ', '\t']).any(|cell| cell.starts_with(',') || cell.ends_with(','))
 }
 
-pub(super) fn starts_with_digit(text: &str) -> bool {
+/// The number at the beginning of a cell.
+fn without_unit(cell: &str) -> &str {
+    let end = cell.find(|c: char| !c.is_ascii_digit() && !matches!(c, '.' | ',')).unwrap_or(cell.len());
+    cell.get(..end).unwrap_or(cell)
+}
+
+/// A plain decimal number; grouped digits, signs and exponents are no gauge readings.
+pub fn number(digits: &str) -> Option<f64> {
+    let plain = digits.replacen(',', ".", 1);
+    let good = plain.bytes().all(|b| b.is_ascii_digit() || b == b'.') && plain.len() <= 18;
+    if good { plain.parse().ok() } else { None }
+}
+
+pub fn starts_with_digit(text: &str) -> bool {
     text.starts_with(|c: char| c.is_ascii_digit())
 }

@@ -1,0 +1,157 @@
+//! Why a text is no set of readings, and what would make it one.
+
+use std::fmt;
+
+use super::{GREATEST_UM, MOST_READINGS};
+use crate::quantity::{Shown, Unit};
+
+/// Why a text is no set of readings.
+#[derive(Debug, Clone, PartialEq)]
+pub enum PasteProblem {
+    /// No reading in it.
+    Empty,
+    /// Something that is no number.
+    NotANumber {
+        /// On which line.
+        line: usize,
+        /// As written.
+        text: String,
+        /// The units that would be understood.
+        units: Vec<&'static str>,
+    },
+    /// A comma that could be a decimal mark or stand between readings.
+    Ambiguous {
+        /// As written.
+        text: String,
+    },
+    /// Two units in one text.
+    MixedUnits {
+        /// The first.
+        one: &'static Unit,
+        /// The other.
+        other: &'static Unit,
+    },
+    /// `;` on some of the lines.
+    MixedSeparators,
+    /// A column without a heading that says what it holds, and that could count as well as measure.
+    Asked {
+        /// Which column, from 1.
+        column: usize,
+        /// What stands in it.
+        first: String,
+        /// What it looks like.
+        looks: Looks,
+    },
+    /// A column of numbers and words.
+    MixedColumn {
+        /// Which column, from 1.
+        column: usize,
+        /// The words, as written.
+        text: String,
+        /// On which line.
+        line: usize,
+    },
+    /// Columns were chosen that are not there.
+    NoSuchColumn {
+        /// The column asked for.
+        column: usize,
+        /// How many there are.
+        columns: usize,
+    },
+    /// What was written for the columns cannot be read.
+    Columns {
+        /// As written.
+        text: String,
+    },
+    /// A reading of nothing or less, or thicker than any coat.
+    OutOfRange {
+        /// Which reading.
+        place: usize,
+        /// Its number.
+        number: f64,
+        /// Its unit.
+        unit: &'static Unit,
+    },
+    /// A line with another number of readings than an article has.
+    Uneven {
+        /// The article.
+        article: usize,
+        /// How many it has.
+        readings: usize,
+        /// How many to an article.
+        per_article: u32,
+    },
+    /// More than one lot's worth.
+    TooMany,
+}
+
+/// What a column looks like besides readings.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Looks {
+    /// It counts up by one.
+    Counts,
+    /// Its numbers lie far from those of the other columns.
+    FarOff,
+}
+
+impl fmt::Display for PasteProblem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Empty => f.write_str("no reading is written here; write for example 52 48 51"),
+            Self::NotANumber { line, text, units } => write!(
+                f,
+                "“{text}” on line {line} is not a reading; write numbers such as 52.3, in {}, with spaces between \
+                 them, and a colon behind a label",
+                units.join(", ")
+            ),
+            Self::Ambiguous { text } => write!(
+                f,
+                "“{text}” could be one reading or two; write a point for the decimal mark and spaces between \
+                 readings, or choose what the comma is"
+            ),
+            Self::MixedUnits { one, other } => write!(
+                f,
+                "readings in {} and in {} are mixed; write all of them in one unit, or choose the columns of one \
+                 unit",
+                one.symbol, other.symbol
+            ),
+            Self::MixedSeparators => f.write_str(
+                "some lines hold “;” and others do not; put each article on its own line and spaces between \
+                 its readings",
+            ),
+            Self::Asked { column, first, looks } => write!(
+                f,
+                "column {column} ({first}) {}; choose the columns with readings, for example 2-6, or put a heading \
+                 above them",
+                match looks {
+                    Looks::Counts => "counts up, as numbers of articles do",
+                    Looks::FarOff => "lies far from the numbers of the other columns",
+                }
+            ),
+            Self::MixedColumn { column, text, line } => write!(
+                f,
+                "column {column} holds numbers, and “{text}” on line {line}; take the words out, or choose the \
+                 columns with readings, for example 2-6"
+            ),
+            Self::NoSuchColumn { column, columns } => {
+                write!(f, "there is no column {column}; the text has {columns}")
+            }
+            Self::Columns { text } => {
+                write!(f, "“{text}” names no columns; write for example 2-6, or 2, 4")
+            }
+            Self::OutOfRange { place, number, unit } => write!(
+                f,
+                "reading {place} is {}; a reading is above 0 and at most {} µm: check the unit and \
+                 the decimal mark",
+                Shown { number: *number, unit, decimals: 2 },
+                GREATEST_UM
+            ),
+            Self::Uneven { article, readings, per_article } => write!(
+                f,
+                "article {article} has {readings} readings, and {per_article} were set for each; add what is \
+                 missing, or leave the count empty"
+            ),
+            Self::TooMany => write!(f, "more than {MOST_READINGS} readings; check one lot at a time"),
+        }
+    }
+}

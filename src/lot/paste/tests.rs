@@ -1,0 +1,194 @@
+//! Readings as people write them, as sheets save them, and as gauges write them out.
+
+use super::super::Readings;
+use super::*;
+use crate::quantity::{Density, Length, unit};
+
+static UNITS: [&Unit; 4] = [&unit::UM, &unit::MIL, &unit::MM, &unit::INCH];
+
+fn read_with(text: &str, comma: Comma, columns: Option<&[usize]>) -> Result<Readings, String> {
+    let how = Reading { units: &UNITS, comma, columns };
+    Readings::read(text, &how, Density::from_g_cm3(7.2), None).map_err(|problem| problem.to_string())
+}
+
+fn values(readings: &Readings) -> Vec<Vec<f64>> {
+    let round = |value: &Length| (value.um() * 1e6).round() / 1e6;
+    readings.articles().map(|article| article.iter().map(round).collect()).collect()
+}
+
+fn articles(text: &str) -> Result<Vec<Vec<f64>>, String> {
+    read_with(text, Comma::Decide, None).map(|readings| values(&readings))
+}
+
+/// How each line was used, in words.
+fn lines(text: &str) -> Vec<String> {
+    let readings = read_with(text, Comma::Decide, None).unwrap();
+    readings.read_as.lines.iter().map(|line| line.usage.to_string()).collect()
+}
+
+/// How each column was used, in words.
+fn columns(text: &str) -> Vec<String> {
+    let readings = read_with(text, Comma::Decide, None).unwrap();
+    readings.read_as.columns.iter().map(|column| column.usage.to_string()).collect()
+}
+
+#[test]
+fn readings_as_people_write_and_paste_them() {
+    let rows = |rows: &[&[f64]]| Ok(rows.iter().map(|row| row.to_vec()).collect::<Vec<_>>());
+    assert_eq!(articles("52"), rows(&[&[52.0]]));
+    assert_eq!(articles("52 48 51"), rows(&[&[52.0, 48.0, 51.0]]));
+    assert_eq!(articles("52 48; 51 50;"), rows(&[&[52.0, 48.0], &[51.0, 50.0]]));
+    assert_eq!(articles("52\n48\r\n51\n"), rows(&[&[52.0], &[48.0], &[51.0]]));
+    assert_eq!(articles("52,3; 48,1"), rows(&[&[52.3], &[48.1]]));
+    assert_eq!(articles("52,3 48,1; 50,2 47"), rows(&[&[52.3, 48.1], &[50.2, 47.0]]));
+    assert_eq!(articles("52,3\t48,1\n50,2\t47,9"), rows(&[&[52.3, 48.1], &[50.2, 47.9]]));
+    assert_eq!(articles("52,3\n48,1\n50,2"), rows(&[&[52.3], &[48.1], &[50.2]]));
+    assert_eq!(articles("8,05\n8,12"), rows(&[&[8.05], &[8.12]]));
+    assert_eq!(articles("52,3, 48,1, 50,2"), rows(&[&[52.3, 48.1, 50.2]]));
+    assert_eq!(articles("52, 48, 51"), rows(&[&[52.0, 48.0, 51.0]]));
+    assert_eq!(articles("52,48,51\n50,49,47"), rows(&[&[52.0, 48.0, 51.0], &[50.0, 49.0, 47.0]]));
+    assert_eq!(articles("52.3,48.1\n50.2,47.9"), rows(&[&[52.3, 48.1], &[50.2, 47.9]]));
+    assert_eq!(articles("2.1 mil 1.9 mil"), rows(&[&[53.34, 48.26]]));
+    assert_eq!(articles("0.0021 0.0019 in"), rows(&[&[53.34, 48.26]]));
+    assert_eq!(articles("52µm 48"), rows(&[&[52.0, 48.0]]));
+}
+
+#[test]
+fn headings_labels_and_sheets_saved_as_csv() {
+    let two = Ok(vec![vec![52.3, 48.1], vec![50.2, 47.9]]);
+    assert_eq!(articles("article;reading 1;reading 2\nA1;52,3;48,1\nA2;50,2;47,9"), two);
+    assert_eq!(articles("Article,µm,µm\nA1,52.3,48.1\nA2,50.2,47.9"), two);
+    assert_eq!(
+        articles("\"Article\",\"µm\",\"µm\"\n\"A1\",\"52,3\",\"48,1\"\n\"A2\",\"50,2\",\"47,9\""),
+        two
+    );
+    assert_eq!(articles("A1 52.3 48.1\nA2 50.2 47.9"), two);
+    assert_eq!(articles("bolt 1: 52.3 48.1; bolt 2: 50.2 47.9"), two);
+    assert_eq!(articles("bolt 1: 52.3, 48.1\nbolt 2: 50.2, 47.9"), two);
+    assert_eq!(articles("thickness in mil\n2\n2"), Ok(vec![vec![50.8], vec![50.8]]));
+    assert_eq!(articles("first;second\n52,3;48,1"), Ok(vec![vec![52.3, 48.1]]));
+    assert_eq!(articles("Units: mil\n2 2.1\n2 2.2"), Ok(vec![vec![50.8, 53.34], vec![50.8, 55.88]]));
+}
+
+/// Numbers of articles beside five failing readings once were taken for readings, and the lot accepted.
+#[test]
+fn numbers_of_articles_are_no_readings() {
+    let text = "No;µm\n101;36\n102;37\n103;38\n104;35\n105;36";
+    assert_eq!(articles(text), Ok(vec![vec![36.0], vec![37.0], vec![38.0], vec![35.0], vec![36.0]]));
+    assert_eq!(columns(text), ["left out: it numbers or names, and does not measure", "readings"]);
+    // Without a heading it is asked, whatever stands between the numbers.
+    for text in
+        ["101 36\n102 37\n103 38", "101;36\n102;37\n103;38", "101\t36\n102\t37\n103\t38", "1 52\n2 48\n3 51"]
+    {
+        let asked = articles(text).unwrap_err();
+        assert!(asked.starts_with("column 1 (1") && asked.contains("counts up"), "{text}: {asked}");
+        assert!(asked.contains("choose the columns with readings"), "{asked}");
+    }
+    let asked = articles("501 36 38\n507 37 35").unwrap_err();
+    assert!(asked.contains("lies far from the numbers of the other columns"), "{asked}");
+    let told = read_with("101 36 38\n102 37 35", Comma::Decide, Some(&[2, 3])).unwrap();
+    assert_eq!(values(&told), [[36.0, 38.0], [37.0, 35.0]]);
+    assert_eq!(told.read_as.columns[0].usage, ColumnUse::LeftOut(Why::NotChosen));
+    let beyond = read_with("101 36", Comma::Decide, Some(&[4])).unwrap_err();
+    assert!(beyond.contains("no column 4"), "{beyond}");
+}
+
+/// What a gauge writes out: particulars above, dates and times, a summary below.
+#[test]
+fn the_export_of_a_gauge_is_taken_apart() {
+    let text = "Operator;R. Quill\nBatch;4711\nNo;Date;Time;Thickness (µm);Thickness (µm);Mean;Temp (°C);Remark\n\
+                1;2025-03-04;10:52;52,3;48,1;50,2;21;\n2;2025-03-04;10:53;50,2;47,9;49,1;21;rough\n\
+                Mean;;;51,3;48,0;49,6;;\nStd. Dev.;;;1,5;0,1;0,8;;\nMin;;;50,2;47,9;49,1;;";
+    assert_eq!(articles(text), Ok(vec![vec![52.3, 48.1], vec![50.2, 47.9]]));
+    let used = columns(text);
+    for (at, part) in [
+        (0, "numbers or names"),
+        (1, "dates"),
+        (2, "times"),
+        (3, "readings"),
+        (5, "condenses"),
+        (6, "something else"),
+        (7, "words"),
+    ] {
+        assert!(used[at].contains(part), "{at}: {}", used[at]);
+    }
+    let lines = lines(text);
+    for (at, part) in [
+        (0, "says what was measured"),
+        (1, "says what was measured"),
+        (2, "a heading"),
+        (3, "article 1"),
+        (5, "“Mean”"),
+        (6, "“Std. Dev.”"),
+        (7, "“Min”"),
+    ] {
+        assert!(lines[at].contains(part), "{at}: {}", lines[at]);
+    }
+    assert_eq!(
+        articles("52 48\n51 50\nMean 50.25\nStd Dev 1.7\nn = 4"),
+        Ok(vec![vec![52.0, 48.0], vec![51.0, 50.0]])
+    );
+    assert_eq!(articles("52 48\nMean: 50"), Ok(vec![vec![52.0, 48.0]]));
+    assert_eq!(articles("01.03.2025 10:52 52,3 48,1"), Ok(vec![vec![52.3, 48.1]]));
+    assert_eq!(articles("10:52 52.3"), Ok(vec![vec![52.3]]));
+}
+
+/// One reading a row, and a column that says to which article it belongs.
+#[test]
+fn a_list_of_readings_is_told_apart_by_its_articles() {
+    let text = "Article;Reading;µm\n7;1;52\n7;2;48\n8;1;51\n8;2;50";
+    let asked = articles("Article;Run;µm\n7;1;52\n7;2;48\n8;1;51\n8;2;50").unwrap_err();
+    assert!(asked.contains("column 2"), "{asked}");
+    let asked = articles(text).unwrap_err();
+    assert!(asked.contains("column 2"), "{asked}");
+    let text = "Article;Reading no;µm\n7;1;52\n7;2;48\n8;1;51\n8;2;50";
+    assert_eq!(articles(text), Ok(vec![vec![52.0, 48.0], vec![51.0, 50.0]]));
+    assert_eq!(columns(text)[0], "tells the articles apart");
+}
+
+#[test]
+fn lines_that_repeat_are_marked() {
+    let used = lines("52 48 51\n50 49 47\n52 48 51");
+    assert!(used[2].ends_with("the same as line 1"), "{}", used[2]);
+    assert!(lines("52 48\n52 48").iter().all(|line| !line.contains("the same")));
+}
+
+#[test]
+fn what_could_mean_two_things_is_refused_and_can_be_told() {
+    for text in ["52,48", "52,48\n51,50", "8,3\n8,5", "52, 48,51", "52,3,48,1", "1,234.5"] {
+        let problem = articles(text).unwrap_err();
+        assert!(problem.contains("could be one reading or two"), "{text}: {problem}");
+    }
+    let told = |comma| read_with("52,48", comma, None).unwrap().values().len();
+    assert_eq!((told(Comma::Decimal), told(Comma::Separator)), (1, 2));
+    let mixed = articles("No;µm;mil\n1;52;2.05\n2;48;1.89").unwrap_err();
+    assert!(mixed.contains("choose the columns of one unit"), "{mixed}");
+    let mixed = articles("µm;µm\n52;five\n48;47").unwrap_err();
+    assert!(mixed.contains("column 2 holds numbers, and “five” on line 2"), "{mixed}");
+}
+
+#[test]
+fn what_is_no_reading_is_refused_with_the_remedy() {
+    for (text, part) in [
+        ("", "no reading"),
+        (" ; ;", "no reading"),
+        ("52 five", "“five” on line 1"),
+        ("bolt 1 52 48", "colon behind a label"),
+        ("52 µm 2 mil", "mixed"),
+        ("thickness µm\n2 mil", "mixed"),
+        ("52 -3", "“-3”"),
+        ("52 0", "reading 2 is"),
+        ("52 5200", "check the unit"),
+        ("52;48\n51", "some lines hold"),
+        ("52 1e3", "“1e3”"),
+        ("52 48 kg", "“kg”"),
+    ] {
+        let problem = articles(text).unwrap_err();
+        assert!(problem.contains(part), "{text}: {problem}");
+    }
+    for (text, columns) in
+        [("2-4, 6", Some(vec![2, 3, 4, 6])), ("x", None), ("4-2", None), ("", None), ("0", None)]
+    {
+        assert_eq!(chosen_columns(text).ok(), columns, "{text}");
+    }
+}
