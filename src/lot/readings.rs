@@ -14,6 +14,8 @@ pub struct Readings {
     pub measure: Measure,
     /// Whether a unit was written; else the first of those offered was taken.
     pub unit_written: bool,
+    /// As written.
+    pub text: String,
     /// What was made of the text.
     pub read_as: ReadAs,
 }
@@ -52,6 +54,7 @@ impl Readings {
             ends: pasted.ends,
             measure: Measure { unit, factor },
             unit_written: pasted.unit.is_some(),
+            text: text.to_owned(),
             read_as: pasted.read_as,
         };
         for (place, &number) in pasted.numbers.iter().enumerate() {

@@ -98,37 +98,6 @@ impl AcceptanceRule {
 }
 
 impl Standard {
-    /// All of them, in the order they are offered.
-    pub const ALL: [Self; 8] = [
-        Self::A153,
-        Self::F2329Batch,
-        Self::F2329Lot,
-        Self::Iso10684,
-        Self::Iso1461,
-        Self::B695,
-        Self::Iso4042,
-        Self::Own,
-    ];
-
-    /// Its key in links.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::A153 => "a153",
-            Self::F2329Batch => "f2329-batch",
-            Self::F2329Lot => "f2329-lot",
-            Self::Iso10684 => "iso10684",
-            Self::Iso1461 => "iso1461",
-            Self::B695 => "b695",
-            Self::Iso4042 => "iso4042",
-            Self::Own => "own",
-        }
-    }
-
-    /// The standard of that key.
-    pub fn from_key(key: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|standard| standard.key() == key)
-    }
-
     /// The document; none for own limits.
     pub fn document(self) -> Option<&'static Document> {
         match self {

@@ -6,8 +6,11 @@ use crate::quantity::Hardness;
 use crate::source::Source;
 use crate::source::{Basis, document};
 
-/// The classes, as the document lists them.
-pub static CLASSES: &[CoatClass] = &[CoatClass {
+/// The classes, as the document lists them: one.
+pub static CLASSES: &[CoatClass] = &[CLASS];
+
+/// The coat that it asks for.
+pub const CLASS: CoatClass = CoatClass {
     document: &document::ISO_10684,
     place: "8.3",
     name: "M8 to M64",
@@ -17,7 +20,7 @@ pub static CLASSES: &[CoatClass] = &[CoatClass {
     average: Some(ThicknessLimit::um(50.0, Basis::Read)),
     lot_average: None,
     average_max: None,
-}];
+};
 
 /// From this hardness on the way to clean is laid down.
 pub const CLEANING_FROM: (Hardness, Source) = (Hardness::hv(320.0), document::ISO_10684.read("5.2"));

@@ -1,15 +1,12 @@
 //! The lot check, arranged for its reader.
 
-use super::{Input, Outcome, picture, sections, working};
-use crate::calculator::{Caution, Figure, Finding, Mark, Note, Report};
+use super::{Input, Outcome, finding, picture, sections, working};
+use crate::calculator::{Caution, Figure, Note, Report};
 use crate::lot::inspection::Result as Found;
-use crate::lot::{
-    self, Comma, Comparison, Decision as Lot, LineUse, Retest, Rounding, Stage, Standard, plan,
-};
+use crate::lot::{self, Comma, Comparison, Decision as Lot, Standard, plan};
 use crate::quantity::{Length, Quantity, Shown, unit};
-use crate::sentence::capital;
-use crate::source::{Source, document};
-use crate::table::{astm_f1470_sampling, astm_f2329_sampling, inspection};
+use crate::source::Source;
+use crate::table::{astm_f1470_sampling, inspection};
 
 pub(super) fn of(input: &Input, outcome: &Outcome) -> Report {
     Report {
@@ -17,7 +14,7 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Report {
         headline: headline(input, outcome),
         figures: figures(input, outcome),
         sections: sections::of(input),
-        findings: findings(input, outcome),
+        findings: finding::of(input, outcome),
         working: working::of(input, outcome),
         cautions: vec![Caution::StandardFirst],
         notes: notes(input, outcome),
@@ -95,7 +92,7 @@ fn undecided(outcome: &Outcome) -> Option<String> {
     }
 }
 
-fn articles(count: u32) -> String {
+pub(super) fn articles(count: u32) -> String {
     if count == 1 { "1 article".to_owned() } else { format!("{count} articles") }
 }
 
@@ -160,217 +157,6 @@ fn percent(share: f64) -> Shown {
     Shown::percent(share, 1)
 }
 
-fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
-    let judgement = &outcome.judgement;
-    let mut findings: Vec<Finding> = named(outcome).map(|named| compared(input, outcome, &named)).collect();
-    if input.allowed > 0 {
-        let (missed, allowed) = (judgement.nonconforming, input.allowed);
-        let mark = if missed > allowed { Mark::Bar } else { Mark::Met };
-        let verb = if missed == 1 { "misses its limit" } else { "miss their limits" };
-        let text = format!("{} {verb}; the plan lets {allowed} miss.", articles(missed));
-        findings.push(Finding::new(
-            mark,
-            text,
-            document::OWN.known("acceptance number of the plan", crate::source::Basis::Assumed),
-        ));
-    }
-    if judgement.decision == Lot::Retest
-        && let Some(source) = input.rule.retest.source()
-    {
-        findings.push(Finding::new(Mark::Condition, sentence(input.rule.retest.instruction()), source));
-    }
-    if judgement.decision == Lot::Reject && input.rule.retest == Retest::NoneKnown {
-        findings.push(Finding::new(Mark::Note, sentence(input.rule.retest.instruction()), input.rule.source));
-    }
-    if judgement.decision == Lot::Reject
-        && input.stage == Stage::Retest
-        && let Some(source) = input.rule.retest.source()
-    {
-        findings.push(Finding::new(Mark::Bar, "The retest failed: the lot is rejected.", source));
-    }
-    findings.push(sample(outcome));
-    findings.extend(half_measured(input, outcome));
-    findings.extend(marked(input, outcome));
-    findings.extend(besides(input));
-    findings.extend(batch(input, outcome));
-    findings
-}
-
-/// Whether enough articles were measured.
-fn sample(outcome: &Outcome) -> Finding {
-    let missing = outcome.judgement.missing.unwrap_or(0);
-    match &outcome.sample {
-        Ok(sample) if missing > 0 => {
-            let wanted = Shown::pieces(f64::from(sample.articles()));
-            let text = format!("Measure {} more: the sample is {wanted}.", articles(missing));
-            Finding::new(Mark::Condition, text, sample.source)
-        }
-        Ok(sample) => Finding::new(Mark::Met, "Enough articles were measured.", sample.source),
-        Err(_) if outcome.whole_lot => {
-            let source = document::ARITHMETIC.computed("articles measured against the lot");
-            Finding::new(Mark::Met, "Every piece of the lot was measured.", source)
-        }
-        Err(refusal) => {
-            let text = format!(
-                "Enter how many articles the order or its sampling plan wants, and how many of them may miss: \
-                 {refusal}."
-            );
-            Finding::new(Mark::NotJudged, text, refusal.source())
-        }
-    }
-}
-
-/// Articles whose thickness is not made up yet.
-fn half_measured(input: &Input, outcome: &Outcome) -> Option<Finding> {
-    let rule = input.readings_rule()?;
-    let (fewest, wanted) = (outcome.statistics.fewest, rule.fewest);
-    if outcome.judgement.half_measured > 0 {
-        let text = format!("Take at least {wanted} readings on an article; the fewest here are {fewest}.");
-        return Some(Finding::new(Mark::Condition, text, rule.source));
-    }
-    let few = fewest < usize::try_from(wanted).unwrap_or(usize::MAX);
-    few.then(|| {
-        let text = format!(
-            "Fewer than {wanted} readings on an article do only where it is too small for {wanted}: then one on \
-             each of {} articles makes the thickness.",
-            rule.or_articles.unwrap_or(wanted)
-        );
-        Finding::new(Mark::Condition, text, rule.source)
-    })
-}
-
-/// Readings that lie far off, and lines that repeat another.
-fn marked(input: &Input, outcome: &Outcome) -> Vec<Finding> {
-    let far_off = outcome.outliers.iter().map(|outlier| {
-        let text = format!(
-            "Look at article {}, reading {}: {} lies far from the {} of its other readings. Measure the place again, \
-             and leave the reading out only for a reason that is written down.",
-            outlier.article,
-            outlier.reading,
-            input.show(outlier.value),
-            input.show(outlier.others)
-        );
-        Finding::new(Mark::Condition, text, lot::OUTLIER_TEST)
-    });
-    let repeats = input.readings.read_as.lines.iter().filter_map(|line| match line.usage {
-        LineUse::Article { repeats: Some(first), .. } => {
-            let text = format!(
-                "Line {} reads exactly as line {first}: see that it was not pasted or measured twice.",
-                line.number
-            );
-            Some(Finding::new(Mark::Condition, text, document::ARITHMETIC.computed("equal readings")))
-        }
-        _ => None,
-    });
-    far_off.chain(repeats).collect()
-}
-
-/// What was inspected beside the thickness.
-fn besides(input: &Input) -> Vec<Finding> {
-    let process = input.class.map(|class| class.process);
-    input
-        .record
-        .results
-        .iter()
-        .map(|&(one, result)| {
-            let how = one.how(process);
-            let name = capital(one.name());
-            match result {
-                Found::Accept => Finding::new(Mark::Met, format!("{name}: accepted."), how.source),
-                Found::Reject => Finding::new(Mark::Bar, format!("{name}: rejected."), how.source),
-                Found::NotDone => {
-                    let text = format!("{name}: not done. {}.", capital(how.says));
-                    Finding::new(Mark::Note, text, how.source)
-                }
-            }
-        })
-        .collect()
-}
-
-/// One comparison, said with the margin.
-fn compared(input: &Input, outcome: &Outcome, named: &Named<'_>) -> Finding {
-    let Named { what, at_least, comparison, .. } = named;
-    let value = input.show(comparison.value);
-    let relation = if *at_least { "least" } else { "greatest" };
-    let limit = comparison.printed;
-    let margin = input.show(comparison.margin.abs());
-    let share = Shown::percent((comparison.margin / comparison.limit.thickness).abs(), 1);
-    let beyond = if *at_least { "short" } else { "too much" };
-    let rounded = comparison.compared;
-    let (mark, text) = match (comparison.kept, comparison.kept_surely) {
-        (true, _) if !comparison.kept_unrounded => (
-            Mark::Condition,
-            format!(
-                "{what} {value} rounds to {rounded}, which meets {limit}; as it is, it is {margin} {beyond}. See that \
-                 the order calls for rounding by ASTM E29."
-            ),
-        ),
-        (true, true) => {
-            (Mark::Met, format!("{what} {value} keeps the {relation} of {limit} by {margin} ({share})."))
-        }
-        (true, false) => (
-            Mark::Condition,
-            format!(
-                "{what} {value} keeps the {relation} of {limit} by {margin} ({share}), less than the gauge's \
-                 uncertainty: measure with a better gauge, or agree how the uncertainty counts."
-            ),
-        ),
-        (false, _) => {
-            let close = input.gauge.is_some_and(|gauge| comparison.margin.abs() < gauge);
-            let close = if close { ", which is within the gauge's uncertainty" } else { "" };
-            let down = if input.rounding == Rounding::ToTheLimit { " after rounding" } else { "" };
-            // An article that the plan lets miss, or a mean that is not complete, rejects nothing yet.
-            let open = outcome.judgement.decision <= Lot::NotDecided;
-            let so_far = if open { " so far" } else { "" };
-            (
-                if open { Mark::Condition } else { Mark::Bar },
-                format!(
-                    "{what} {value} misses the {relation} of {limit} by {margin} ({share}){close}{down}{so_far}."
-                ),
-            )
-        }
-    };
-    let source = if comparison.kept && !comparison.kept_unrounded {
-        document::ASTM_E29.memory("rounding method")
-    } else {
-        input.source_of(comparison)
-    };
-    Finding::new(mark, text, source)
-}
-
-/// What ASTM F2329 wants of the same batch besides, and of the production lot that it belongs to.
-fn batch(input: &Input, outcome: &Outcome) -> Vec<Finding> {
-    if input.rule.standard != Standard::F2329Batch {
-        return Vec::new();
-    }
-    let in_row =
-        |row: &&astm_f2329_sampling::Row| input.lot >= row.min && row.max.is_none_or(|max| input.lot <= max);
-    let besides = astm_f2329_sampling::BATCH.iter().find(in_row).map(|row| {
-        let text = format!(
-            "The batch wants {} for adhesion and {} for appearance besides, with no defect; the thickness is measured \
-             on one set for every {} batches.",
-            Shown::pieces(f64::from(row.adhesion)),
-            Shown::pieces(f64::from(row.appearance)),
-            astm_f2329_sampling::BATCHES_PER_SET
-        );
-        Finding::new(Mark::Note, text, astm_f2329_sampling::TABLE)
-    });
-    let average = input.class.and_then(|class| Some((class, class.lot_average?))).map(|(class, limit)| {
-        let printed = input.readings.measure.column(&limit);
-        let text = format!(
-            "All batches of the production lot together average {printed} or more; this batch averages {}.",
-            input.show(outcome.statistics.mean)
-        );
-        Finding::new(Mark::Note, text, class.source(&limit))
-    });
-    besides.into_iter().chain(average).collect()
-}
-
-/// An instruction with a capital and a full stop.
-fn sentence(instruction: &str) -> String {
-    format!("{}.", capital(instruction))
-}
-
 fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
     let mut notes = Vec::new();
     let readings = &input.readings;
@@ -395,7 +181,9 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
         Standard::B695 => "No average is allowed: every reading on a significant surface has to reach the class.",
         _ => "The thickness of an article is the mean of its readings; the lot mean is the mean of the articles.",
     }));
-    if matches!(input.rule.standard, Standard::F2329Batch | Standard::F2329Lot) && input.allowed == 0 {
+    if matches!(input.rule.standard, Standard::F2329Batch | Standard::F2329Lot)
+        && input.allowed.unwrap_or(0) == 0
+    {
         notes.push(Note::sourced(
             "No article may miss: ASTM F1470 accepts on zero defects.",
             astm_f1470_sampling::ZERO_DEFECTS,
