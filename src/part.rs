@@ -1,24 +1,30 @@
 //! Parts: the shape of a fastener, its surface with the developed area of the thread, its volume
 //! and its mass.
 //!
-//! [`standard`] gives the shape of a standard part with a source for each size; every size can be
-//! overwritten ([`Shape::resized`]) and what results is checked ([`Shape::check`]). The room knows
-//! nothing of steels, coats or places.
+//! [`standard()`] gives the shape of a standard part with a source for each size; [`shape()`] takes the
+//! user's own sizes as well, and what results is checked ([`Shape::check`]). The room knows nothing of
+//! steels, coats or places.
 
-mod explain;
 mod hexagon;
 mod kind;
 mod own;
-mod pieces;
 mod profile;
 mod shape;
+mod solid;
 mod standard;
 
-pub use explain::working;
 pub use kind::{Form, Kind, Threaded, Unknown, UsualSteel};
-pub use own::OwnSizeError;
+pub use own::{OwnSizeError, ShapeError, shape};
 pub use profile::Profile;
-pub use shape::{Bolt, Dimension, Head, Nut, Shape, Size, Unsound, Washer};
+pub use shape::{Dimension, Listed, Shape, Size, Solid, Unsound, working};
+pub use solid::bolt::Bolt;
+pub use solid::head::{Angle, Head};
+pub use solid::nut::{Nut, NutBody};
+pub use solid::pin::{CotterPin, SpringPin};
+pub use solid::ring::Ring;
+pub use solid::set_screw::SetScrew;
+pub use solid::tapping::{TappingHead, TappingScrew};
+pub use solid::washer::{SpringWasher, Washer};
 pub use standard::{covered, standard};
 
 use crate::quantity::Density;

@@ -179,6 +179,14 @@ impl Step {
     }
 }
 
+/// The symbols of a formula, in its order; one that stands twice comes twice.
+pub fn symbols(formula: &str) -> impl Iterator<Item = &str> {
+    pieces(formula).into_iter().filter_map(|piece| match piece {
+        Segment::Symbol(symbol) => Some(symbol),
+        _ => None,
+    })
+}
+
 /// Cuts a formula into its pieces.
 fn pieces(formula: &str) -> Vec<Segment<'_>> {
     let mut pieces = Vec::new();

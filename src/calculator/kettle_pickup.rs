@@ -281,9 +281,9 @@ impl Calculator for KettlePickup {
             cost: input.price.map(|price| price * zinc.fed.kg()),
             baskets: load.mass.zip(input.basket).map(|(mass, basket)| kettle::baskets(mass, basket)),
             bath: kettle::bath(input.si_p, forbids_high_bath(input.grade, diameter)),
-            wiping: load.piece.map(|piece| {
-                let length = piece.shape.overall_length();
-                kettle::wiping(piece.kind.is_rod(), length, input.basket_length)
+            wiping: load.piece.and_then(|piece| {
+                let length = piece.shape.overall_length()?;
+                Some(kettle::wiping(piece.kind.is_rod(), length, input.basket_length))
             }),
         })
     }

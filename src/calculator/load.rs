@@ -2,7 +2,7 @@
 //! by shape and weight, or by its area.
 
 use super::{Bound, Choice, Fault, FieldAbout as Field, Figure, Note, Reader, Section};
-use crate::part::{self, Kind, STEEL, Shape, standard};
+use crate::part::{self, Kind, STEEL, Shape, ShapeError};
 use crate::quantity::{Area, Density, Length, Mass, Quantity, Shown, Unit, Volume, unit};
 use crate::source::{Source, document};
 use crate::thread::{Designation, Thread};
@@ -153,24 +153,24 @@ fn read_piece(reader: &mut Reader<'_>) -> Option<Piece> {
     if kind?.has_length() && length.is_none() {
         return None;
     }
-    let standard = match standard(kind?, thread?.thread, length) {
-        Ok(shape) => shape,
-        Err(refusal) => {
-            reader.problem("part", Fault::Refused(refusal));
-            return None;
-        }
-    };
+    let (kind, thread) = (kind?, thread?.thread);
     let shape = if reader.is_empty("sizes") {
-        // The length may be shorter than the point of the thread.
-        if let Err(unsound) = standard.check() {
-            reader.problem("length", Fault::Conflict(unsound.to_string()));
-            return None;
+        match part::shape(kind, thread, length, "") {
+            Ok(shape) => shape,
+            Err(ShapeError::Refused(refusal)) => {
+                reader.problem("part", Fault::Refused(refusal));
+                return None;
+            }
+            // The length may be shorter than the point of the thread.
+            Err(ShapeError::Own(unsound)) => {
+                reader.problem("length", Fault::Conflict(unsound.to_string()));
+                return None;
+            }
         }
-        standard
     } else {
-        reader.parsed("sizes", |text| standard.with_own_sizes(text))?
+        reader.parsed("sizes", |text| part::shape(kind, thread, length, text))?
     };
-    Some(Piece { kind: kind?, thread: thread?.thread, shape })
+    Some(Piece { kind, thread, shape })
 }
 
 impl Stated {

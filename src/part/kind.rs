@@ -108,7 +108,7 @@ kinds! {
     /// Hexagon head bolt, threaded over a part of its length.
     HexBolt: "hex-bolt", "hex bolt", Bolt, Outside, true, ByGrade, ISO_4014, ASME_B18_2_1;
     /// Heavy hex structural bolt.
-    StructuralBolt: "structural-bolt", "heavy hex structural bolt", Bolt, Outside, true, ByGrade, EN_14399, ASME_B18_2_6;
+    StructuralBolt: "structural-bolt", "heavy hex structural bolt", Bolt, Outside, true, ByGrade, EN_14399_4, ASME_B18_2_6;
     /// Hexagon head with a flange below it.
     FlangeBolt: "flange-bolt", "flange bolt", Bolt, Outside, true, ByGrade, EN_1665, ASME_B18_2_1;
     /// Round head on a square neck.

@@ -60,6 +60,11 @@ impl Profile {
         self.diameter - 17.0 / 24.0 * 3f64.sqrt() * self.pitch
     }
 
+    /// Pitch diameter, `d2 = d − 3/8·√3·P`.
+    pub fn pitch_diameter(&self) -> Length {
+        Length::from_mm(self.diameter.mm() - 3.0 / 8.0 * 3f64.sqrt() * self.pitch.mm())
+    }
+
     /// Minor diameter of the nut, `D1 = D − 5/8·√3·P = D − 1.0825 P`.
     pub fn minor_diameter(&self) -> Length {
         self.diameter - 5.0 / 8.0 * 3f64.sqrt() * self.pitch

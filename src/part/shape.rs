@@ -2,19 +2,55 @@
 
 use std::fmt;
 
-use super::{Profile, STEEL, hexagon};
+use super::solid::{self, Body};
+use super::{
+    Bolt, CotterPin, Head, Nut, Ring, STEEL, SetScrew, SpringPin, SpringWasher, TappingScrew, Washer,
+};
 use crate::quantity::{Area, Length, Mass, Quantity, Volume, unit};
-use crate::source::Source;
+use crate::source::{Source, document};
+use crate::working::{Term, Working};
 
-/// A part as a solid.
+/// A part as a solid, and its mass where that is published and better than the solid's.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Shape {
-    /// A bolt, a screw or a rod.
+pub struct Shape {
+    /// The solid.
+    pub solid: Solid,
+    /// The mass of one piece as a list gives it.
+    pub listed: Option<Listed>,
+}
+
+/// A published mass.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Listed {
+    /// The mass of one piece.
+    pub mass: Mass,
+    /// Where it is listed.
+    pub source: Source,
+}
+
+/// The solids that parts are taken as.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Solid {
+    /// A bolt, a screw or a bar with a machine thread.
     Bolt(Bolt),
+    /// A set screw.
+    SetScrew(SetScrew),
+    /// A tapping or drywall screw.
+    Tapping(TappingScrew),
     /// A nut.
     Nut(Nut),
-    /// A washer.
+    /// A plain or conical washer.
     Washer(Washer),
+    /// A spring lock washer.
+    SpringWasher(SpringWasher),
+    /// A retaining ring.
+    Ring(Ring),
+    /// A cotter pin.
+    CotterPin(CotterPin),
+    /// A spring pin.
+    SpringPin(SpringPin),
+    /// Any other part: only its area and its mass are known.
+    Measured(Area, Mass),
 }
 
 /// A size of a shape and where it comes from.
@@ -24,70 +60,6 @@ pub struct Size {
     pub length: Length,
     /// Where it is published; `None` for the user's own.
     pub source: Option<Source>,
-}
-
-/// An externally threaded part.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Bolt {
-    /// Its head.
-    pub head: Head,
-    /// Its thread; the shank is as thick as the thread.
-    pub profile: Profile,
-    /// Nominal length: under the head, or the whole of a rod.
-    pub length: Size,
-    /// Threaded length with the point; of a rod, its whole length.
-    pub thread_length: Size,
-}
-
-/// The head of a bolt.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Head {
-    /// No head, a point at both ends.
-    None,
-    /// A hexagon.
-    Hexagon {
-        /// Width across flats.
-        flats: Size,
-        /// Height.
-        height: Size,
-    },
-    /// A cylinder with a hexagon socket.
-    Socket {
-        /// Diameter.
-        diameter: Size,
-        /// Height.
-        height: Size,
-        /// Socket across flats.
-        flats: Size,
-        /// Socket depth.
-        depth: Size,
-    },
-}
-
-/// A hexagon nut.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Nut {
-    /// Its thread.
-    pub profile: Profile,
-    /// Width across flats.
-    pub flats: Size,
-    /// Height.
-    pub height: Size,
-    /// Diameter of the countersink at both faces.
-    pub countersink: Size,
-    /// Whether it is tapped; a blank has a plain hole of the minor diameter.
-    pub tapped: bool,
-}
-
-/// A plain washer.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Washer {
-    /// Hole.
-    pub inside: Size,
-    /// Outside diameter.
-    pub outside: Size,
-    /// Thickness.
-    pub thickness: Size,
 }
 
 /// One size of a shape, by its symbol in the standards.
@@ -114,64 +86,114 @@ pub struct Unsound {
     pub than: &'static str,
 }
 
+impl From<Solid> for Shape {
+    fn from(solid: Solid) -> Self {
+        Self { solid, listed: None }
+    }
+}
+
+impl Solid {
+    fn body(&self) -> Option<&dyn Body> {
+        Some(match self {
+            Self::Bolt(body) => body,
+            Self::SetScrew(body) => body,
+            Self::Tapping(body) => body,
+            Self::Nut(body) => body,
+            Self::Washer(body) => body,
+            Self::SpringWasher(body) => body,
+            Self::Ring(body) => body,
+            Self::CotterPin(body) => body,
+            Self::SpringPin(body) => body,
+            Self::Measured(..) => return None,
+        })
+    }
+
+    fn sizes_mut(&mut self) -> Vec<solid::Named<'_>> {
+        match self {
+            Self::Bolt(body) => body.sizes_mut(),
+            Self::SetScrew(body) => body.sizes_mut(),
+            Self::Tapping(body) => body.sizes_mut(),
+            Self::Nut(body) => body.sizes_mut(),
+            Self::Washer(body) => body.sizes_mut(),
+            Self::SpringWasher(body) => body.sizes_mut(),
+            Self::Ring(body) => body.sizes_mut(),
+            Self::CotterPin(body) => body.sizes_mut(),
+            Self::SpringPin(body) => body.sizes_mut(),
+            Self::Measured(..) => Vec::new(),
+        }
+    }
+
+    fn volume(&self) -> Volume {
+        match self {
+            Self::Measured(_, mass) => *mass / STEEL.value,
+            _ => Volume::from_mm3(self.body().map_or(0.0, |body| body.volume())),
+        }
+    }
+}
+
 impl Shape {
+    /// A part of which only the surface and the mass of one piece are known.
+    pub fn measured(area: Area, mass: Mass) -> Self {
+        Solid::Measured(area, mass).into()
+    }
+
     /// The whole surface, threads developed.
     pub fn surface(&self) -> Area {
-        Area::from_mm2(match self {
-            Self::Bolt(bolt) => bolt.area(),
-            Self::Nut(nut) => nut.area(),
-            Self::Washer(washer) => washer.area(),
-        })
-    }
-
-    /// The volume of the solid.
-    pub fn volume(&self) -> Volume {
-        Volume::from_mm3(match self {
-            Self::Bolt(bolt) => bolt.volume(),
-            Self::Nut(nut) => nut.volume(),
-            Self::Washer(washer) => washer.volume(),
-        })
-    }
-
-    /// The mass in steel.
-    pub fn mass(&self) -> Mass {
-        STEEL.value * self.volume()
-    }
-
-    /// The greatest extent along the axis.
-    pub fn overall_length(&self) -> Length {
-        match self {
-            Self::Bolt(bolt) => Length::from_mm(bolt.length.mm() + bolt.head.height()),
-            Self::Nut(nut) => nut.height.length,
-            Self::Washer(washer) => washer.thickness.length,
+        match self.solid {
+            Solid::Measured(area, _) => area,
+            _ => Area::from_mm2(self.solid.body().map_or(0.0, |body| body.area())),
         }
+    }
+
+    /// The volume of the steel.
+    pub fn volume(&self) -> Volume {
+        self.listed.map_or_else(|| self.solid.volume(), |listed| listed.mass / STEEL.value)
+    }
+
+    /// The mass in steel: as listed, else that of the solid.
+    pub fn mass(&self) -> Mass {
+        match (self.listed, self.solid) {
+            (Some(listed), _) => listed.mass,
+            (None, Solid::Measured(_, mass)) => mass,
+            _ => STEEL.value * self.solid.volume(),
+        }
+    }
+
+    /// The greatest extent along the axis; `None` where the shape is not known.
+    pub fn overall_length(&self) -> Option<Length> {
+        self.solid.body().map(|body| Length::from_mm(body.extent()))
     }
 
     /// The nut before it is tapped, as it goes into the kettle; any other part as it is.
     #[must_use]
     pub fn blank(mut self) -> Self {
-        if let Self::Nut(nut) = &mut self {
+        let before = self.solid.volume();
+        if let Solid::Nut(nut) = &mut self.solid {
             nut.tapped = false;
+        }
+        if let Some(listed) = &mut self.listed {
+            listed.mass = listed.mass + STEEL.value * (self.solid.volume() - before);
         }
         self
     }
 
     /// Every size, with its symbol and source.
     pub fn dimensions(&self) -> Vec<Dimension> {
-        let mut copy = *self;
-        copy.sizes_mut()
-            .into_iter()
-            .map(|(symbol, name, size)| Dimension { symbol, name, size: *size })
-            .collect()
+        let mut solid = self.solid;
+        let sizes = solid.sizes_mut().into_iter();
+        sizes.map(|(symbol, name, size)| Dimension { symbol, name, size: *size }).collect()
     }
 
     /// The shape with one size overwritten by the user's own; `None` if it has no such size.
+    ///
+    /// A listed mass is that of the listed sizes and goes with them.
     #[must_use]
     pub fn resized(mut self, symbol: &str, length: Length) -> Option<Self> {
-        let (_, _, size) = self.sizes_mut().into_iter().find(|(own, _, _)| *own == symbol)?;
+        let (_, _, size) = self.solid.sizes_mut().into_iter().find(|(own, _, _)| *own == symbol)?;
         *size = Size::own(length);
+        self.listed = None;
         // A rod is threaded over its whole length.
-        if let Self::Bolt(Bolt { head: Head::None, length, thread_length, .. }) = &mut self {
+        if let Solid::Bolt(Bolt { head: Head::None, length, thread_length, .. }) = &mut self.solid {
             *thread_length = *length;
         }
         Some(self)
@@ -182,106 +204,54 @@ impl Shape {
     /// # Errors
     /// The first size that cannot be, with its limit.
     pub fn check(&self) -> Result<(), Unsound> {
+        let Some(body) = self.solid.body() else { return Ok(()) };
         let dimensions = self.dimensions();
-        let above = |symbol: &str, limit: f64, than| self.bound(&dimensions, symbol, limit, false, than);
-        let at_most = |symbol: &str, limit: f64, than| self.bound(&dimensions, symbol, limit, true, than);
-        match self {
-            Self::Bolt(bolt) => {
-                let (d, point) = (bolt.profile.diameter.mm(), bolt.ends() * bolt.point_length());
-                above("l", point, "the length of its point")?;
-                match bolt.head {
-                    Head::None => {}
-                    Head::Hexagon { flats, .. } => {
-                        above("s", d, "the thread diameter")?;
-                        above(
-                            "k",
-                            hexagon::CHAMFER_DEPTH * flats.mm(),
-                            "the depth of the chamfer on the head",
-                        )?;
-                    }
-                    Head::Socket { diameter, height, .. } => {
-                        above("dk", d, "the thread diameter")?;
-                        above("k", 0.0, "zero")?;
-                        above("s", 0.0, "zero")?;
-                        at_most("s", diameter.mm() * hexagon::COS_30, "the hexagon that fits into the head")?;
-                        above("t", 0.0, "zero")?;
-                        at_most("t", height.mm(), "the height of the head")?;
-                    }
-                }
-                if !matches!(bolt.head, Head::None) {
-                    above("b", point, "the length of the point")?;
-                    at_most("b", bolt.length.mm(), "the length of the bolt")?;
-                }
-                Ok(())
-            }
-            Self::Nut(nut) => {
-                above("da", nut.profile.minor_diameter().mm(), "the minor diameter of the thread")?;
-                above("s", nut.countersink.mm(), "the diameter of the countersink")?;
-                let cut = 2.0 * nut.countersink_depth().max(hexagon::CHAMFER_DEPTH * nut.flats.mm());
-                above("m", cut, "what chamfers and countersinks take")
-            }
-            Self::Washer(washer) => {
-                above("d1", 0.0, "zero")?;
-                above("d2", washer.inside.mm(), "the hole")?;
-                above("h", 0.0, "zero")
+        for limit in body.limits() {
+            let wrong = |mm: f64| if limit.at_most { mm > limit.mm } else { mm <= limit.mm || mm.is_nan() };
+            if let Some(&dimension) = dimensions.iter().find(|own| own.symbol == limit.symbol)
+                && wrong(dimension.size.mm())
+            {
+                let solid::Limit { mm, at_most, than, .. } = limit;
+                return Err(Unsound { dimension, limit: Length::from_mm(mm), at_most, than });
             }
         }
-    }
-
-    fn bound(
-        &self,
-        dimensions: &[Dimension],
-        symbol: &str,
-        limit: f64,
-        at_most: bool,
-        than: &'static str,
-    ) -> Result<(), Unsound> {
-        let wrong = |mm: f64| if at_most { mm > limit } else { mm <= limit || mm.is_nan() };
-        match dimensions.iter().find(|own| own.symbol == symbol) {
-            Some(&dimension) if wrong(dimension.size.mm()) => {
-                Err(Unsound { dimension, limit: Length::from_mm(limit), at_most, than })
-            }
-            _ => Ok(()),
-        }
-    }
-
-    fn sizes_mut(&mut self) -> Vec<(&'static str, &'static str, &mut Size)> {
-        match self {
-            Self::Bolt(bolt) => {
-                let mut sizes = match &mut bolt.head {
-                    Head::None => vec![("l", "length", &mut bolt.length)],
-                    _ => vec![
-                        ("l", "length", &mut bolt.length),
-                        ("b", "thread length", &mut bolt.thread_length),
-                    ],
-                };
-                match &mut bolt.head {
-                    Head::None => {}
-                    Head::Hexagon { flats, height } => {
-                        sizes.extend([("s", "width across flats", flats), ("k", "head height", height)]);
-                    }
-                    Head::Socket { diameter, height, flats, depth } => sizes.extend([
-                        ("dk", "head diameter", diameter),
-                        ("k", "head height", height),
-                        ("s", "socket across flats", flats),
-                        ("t", "socket depth", depth),
-                    ]),
-                }
-                sizes
-            }
-            Self::Nut(nut) => vec![
-                ("s", "width across flats", &mut nut.flats),
-                ("m", "nut height", &mut nut.height),
-                ("da", "diameter of the countersink", &mut nut.countersink),
-            ],
-            Self::Washer(washer) => vec![
-                ("d1", "hole", &mut washer.inside),
-                ("d2", "outside diameter", &mut washer.outside),
-                ("h", "thickness", &mut washer.thickness),
-            ],
-        }
+        Ok(())
     }
 }
+
+/// The steps to the surface, the volume and the mass of a shape.
+pub fn working(shape: &Shape) -> Working {
+    let mut working = Working::default();
+    let sizes: Vec<Term> = shape
+        .dimensions()
+        .into_iter()
+        .map(|own| Term {
+            symbol: own.symbol,
+            value: own.size.length.show(&unit::MM, 3),
+            source: own.size.source,
+        })
+        .collect();
+    if let Some(body) = shape.solid.body() {
+        solid::steps(&mut working, body, &sizes);
+    }
+    let mass = shape.mass().show(&unit::G, 2);
+    if let Some(listed) = shape.listed {
+        working.table("mass of one part, as listed", "m_1", mass, listed.source);
+        return working;
+    }
+    if let Solid::Measured(area, _) = shape.solid {
+        working.table("surface of one part, as stated", "A_1", area.show(&unit::MM2, 1), OWN);
+        working.table("mass of one part, as stated", "m_1", mass, OWN);
+        return working;
+    }
+    working
+        .step("mass of one part; g/cm³ is mg/mm³", "m_1", "V_1·ρ / 1000", mass, solid::GEOMETRY)
+        .given("V_1", shape.volume().show(&unit::MM3, 1))
+        .published("ρ", STEEL.value.show(&unit::G_CM3, 2), STEEL.source);
+    working
+}
+
+const OWN: Source = document::OWN.computed("");
 
 impl Size {
     /// A published size.
@@ -292,6 +262,11 @@ impl Size {
     /// The user's own size.
     pub const fn own(length: Length) -> Self {
         Self { length, source: None }
+    }
+
+    /// A size that is still to be given.
+    pub(super) const fn missing() -> Self {
+        Self::own(Length::from_mm(f64::NAN))
     }
 
     pub(super) fn mm(&self) -> f64 {

@@ -1,88 +1,85 @@
 //! Standard parts: the shape of a kind of part for a thread, from the tables.
 
-use super::{Bolt, Head, Kind, Nut, Profile, Shape, Size, Washer};
+use super::{Bolt, Form, Head, Kind, Profile, Shape, Size, Solid};
 use crate::quantity::{Length, Quantity, unit};
 use crate::source::Source;
-use crate::table::{
-    Refusal, asme_b18_2_1, asme_b18_2_2, asme_b18_2_6, iso_4014, iso_4032, iso_4762, iso_7089,
-};
+use crate::table::{Refusal, asme_b18_2_1, iso_4014};
 
-/// The standard part of this kind for a thread; `length` is asked of bolts, screws and rods.
+mod bars;
+mod bolts;
+mod nuts;
+mod rings_pins;
+mod screws;
+mod small_screws;
+mod template;
+mod washers;
+
+pub(super) use template::template;
+
+/// The standard part of this kind for a thread; `length` is asked of what has one.
 ///
-/// A bolt too short for its standard thread length is threaded to the head.
+/// The size of a part without a thread is that of the thread, the shaft or the hole it goes with. A bolt
+/// too short for its standard thread length is threaded to the head.
 ///
 /// # Errors
-/// A [`Refusal`] where the standard has no such size, or where the length is missing.
+/// A [`Refusal`] where the sizes of the kind were not found, where its standard has no such size, or
+/// where the length is missing.
 pub fn standard(kind: Kind, thread: impl Into<Profile>, length: Option<Length>) -> Result<Shape, Refusal> {
     let profile = thread.into();
-    let long = || {
-        length.ok_or_else(|| {
-            Refusal::not_covered(
-                &format!("a {kind} without a length"),
-                "bolts, screws and rods of a stated length",
-                source_of(kind, profile.is_metric),
-            )
-        })
+    let metric = profile.is_metric;
+    let Some(found) = found(kind, metric) else { return Err(blank(kind, metric)) };
+    let length = match (kind.has_length(), length) {
+        (true, None) => {
+            let needs = format!("a {kind} without a length");
+            return Err(Refusal::not_covered(&needs, "parts of a stated length", found.source));
+        }
+        // What has no length does not ask for one.
+        (_, length) => length.unwrap_or(Length::from_mm(0.0)),
     };
-    let shape = match (kind, profile.is_metric) {
-        (Kind::HexBolt, true) => Shape::Bolt(iso_hex_bolt(profile, long()?, false)?),
-        (Kind::HexScrew, true) => Shape::Bolt(iso_hex_bolt(profile, long()?, true)?),
-        (Kind::HexBolt, false) => Shape::Bolt(inch_hex_bolt(profile, long()?, false)?),
-        (Kind::HexScrew, false) => Shape::Bolt(inch_hex_bolt(profile, long()?, true)?),
-        (Kind::StructuralBolt, false) => Shape::Bolt(structural_bolt(profile, long()?)?),
-        (Kind::SocketScrew, true) => Shape::Bolt(socket_screw(profile, long()?)?),
-        (Kind::HexNut, true) => Shape::Nut(iso_nut(profile)?),
-        (Kind::HexNut, false) => {
-            Shape::Nut(inch_nut(kind, profile, asme_b18_2_2::HEX, asme_b18_2_2::HEX_SOURCE)?)
-        }
-        (Kind::HeavyHexNut, false) => {
-            Shape::Nut(inch_nut(kind, profile, asme_b18_2_2::HEAVY, asme_b18_2_2::HEAVY_SOURCE)?)
-        }
-        (Kind::Washer, true) => Shape::Washer(iso_washer(profile)?),
-        (Kind::Washer, false) => Shape::Washer(inch_washer(profile)?),
-        (Kind::Rod | Kind::Stud | Kind::AnchorRod, _) => {
-            let length = Size::own(long()?);
-            Shape::Bolt(Bolt { head: Head::None, profile, length, thread_length: length })
-        }
-        (Kind::StructuralBolt | Kind::HeavyHexNut, true) | (Kind::SocketScrew, false) => {
-            return Err(not_covered(kind, profile));
-        }
-        _ => return Err(blank(kind, profile.is_metric)),
-    };
-    Ok(shape)
-}
-
-/// The sizes that are covered for a kind, in words: `M5 to M64`.
-pub fn covered(kind: Kind, metric: bool) -> &'static str {
-    match (kind, metric) {
-        (Kind::HexBolt | Kind::HexScrew, true) => "M5 to M64",
-        (Kind::HexBolt | Kind::HexScrew, false) => "1/4 to 4 in",
-        (Kind::HexNut | Kind::Washer, true) => "M5 to M64",
-        (Kind::SocketScrew, true) => "M5 to M16, M20, M24, M30, M36, M42, M48, M56 and M64",
-        (Kind::StructuralBolt, false) => "1/2 to 1 1/2 in, without 9/16 in",
-        (Kind::HexNut, false) => "1/4 to 1 1/2 in",
-        (Kind::HeavyHexNut, false) => "1/4 to 4 in, without 1 7/8 in",
-        (Kind::Washer, false) => "1/4 to 3 in, without 9/16, 1 5/8 and 1 7/8 in",
-        (Kind::StructuralBolt | Kind::HeavyHexNut, true) => "inch threads; enter the sizes of a hex part",
-        (Kind::SocketScrew, false) => "metric threads; enter the sizes of a metric part",
-        (Kind::Rod | Kind::Stud | Kind::AnchorRod, _) => "every thread",
-        _ => "no size yet; enter its own sizes",
+    match (found.build)(profile, length) {
+        Some(shape) => Ok(shape),
+        None => Err(not_covered(kind, profile, &found)),
     }
 }
 
-fn source_of(kind: Kind, metric: bool) -> Source {
-    match (kind, metric) {
-        (Kind::HexBolt | Kind::HexScrew, true) => iso_4014::S,
-        (Kind::HexBolt | Kind::HexScrew, false) => asme_b18_2_1::source(crate::source::Basis::Read),
-        (Kind::StructuralBolt, _) => asme_b18_2_6::HEAD,
-        (Kind::SocketScrew, _) => iso_4762::SOURCE,
-        (Kind::HexNut, true) => iso_4032::SOURCE,
-        (Kind::HexNut, false) => asme_b18_2_2::HEX_SOURCE,
-        (Kind::HeavyHexNut, _) => asme_b18_2_2::HEAVY_SOURCE,
-        (Kind::Washer, true) => iso_7089::source(crate::source::Basis::Read),
-        (Kind::Washer, false) => asme_b18_2_6::washer_source(crate::source::Basis::Read),
-        (Kind::Rod | Kind::Stud | Kind::AnchorRod, _) => super::profile::SOURCE,
-        _ => kind.document(metric).memory(""),
+/// The sizes that are covered for a kind, in words: `M5 to M64`; `None` where none were found.
+pub fn covered(kind: Kind, metric: bool) -> Option<String> {
+    found(kind, metric).map(|found| found.sizes(metric))
+}
+
+/// A table of sizes, and how a part is made from it.
+struct Found {
+    /// The nominal diameters it has, in mm or in inches; empty where every thread will do.
+    diameters: Vec<f64>,
+    /// Where it is published.
+    source: Source,
+    /// The part of a thread and a length; `None` where the table has no such size.
+    build: fn(Profile, Length) -> Option<Shape>,
+}
+
+impl Found {
+    fn sizes(&self, metric: bool) -> String {
+        let show = |size: &f64| if metric { format!("M{size}") } else { inches(*size) };
+        match self.diameters.as_slice() {
+            [] => "every thread".to_owned(),
+            all if all.len() <= 12 => all.iter().map(show).collect::<Vec<_>>().join(", "),
+            [first, .., last] => format!("{} to {}", show(first), show(last)),
+            [only] => show(only),
+        }
+    }
+}
+
+/// The table that gives the sizes of a kind.
+fn found(kind: Kind, metric: bool) -> Option<Found> {
+    match kind.form() {
+        Form::Bolt | Form::Bar => bars::found(kind, metric)
+            .or_else(|| bolts::found(kind, metric))
+            .or_else(|| screws::found(kind, metric))
+            .or_else(|| small_screws::found(kind, metric)),
+        Form::Nut => nuts::found(kind, metric),
+        Form::Washer => washers::found(kind, metric),
+        Form::Ring | Form::Pin => rings_pins::found(kind, metric),
+        Form::Other => None,
     }
 }
 
@@ -95,17 +92,35 @@ fn blank(kind: Kind, metric: bool) -> Refusal {
     Refusal::blank(&what, kind.document(metric).memory("sizes"))
 }
 
-fn not_covered(kind: Kind, profile: Profile) -> Refusal {
+fn not_covered(kind: Kind, profile: Profile, found: &Found) -> Refusal {
     let size = if profile.is_metric {
-        profile.diameter.show(&unit::MM, 0)
+        profile.diameter.show(&unit::MM, 1)
     } else {
         profile.diameter.show(&unit::INCH, 4)
     };
-    Refusal::not_covered(
-        &format!("a {kind} of thread diameter {size}"),
-        covered(kind, profile.is_metric),
-        source_of(kind, profile.is_metric),
-    )
+    let covers = match kind {
+        Kind::UBolt => format!("{} of the heights of its table", found.sizes(profile.is_metric)),
+        _ => found.sizes(profile.is_metric),
+    };
+    Refusal::not_covered(&format!("a {kind} of nominal diameter {size}"), &covers, found.source)
+}
+
+/// A size in inches as the trade writes it: `#8`, `1 1/8 in`.
+fn inches(size: f64) -> String {
+    let sixteenths = size * 16.0;
+    if (sixteenths - sixteenths.round()).abs() > 1e-6 {
+        return format!("#{}", ((size - 0.06) / 0.013).round());
+    }
+    let (whole, rest) = (size.trunc(), sixteenths.round() % 16.0);
+    let mut parts = (rest, 16.0);
+    while parts.0 > 0.0 && parts.0 % 2.0 == 0.0 {
+        parts = (parts.0 / 2.0, parts.1 / 2.0);
+    }
+    match (whole > 0.0, rest > 0.0) {
+        (true, true) => format!("{whole} {}/{} in", parts.0, parts.1),
+        (true, false) => format!("{whole} in"),
+        _ => format!("{}/{} in", parts.0, parts.1),
+    }
 }
 
 /// The row of a table whose diameter is that of the thread.
@@ -121,6 +136,11 @@ fn inch(number: f64, source: Source) -> Size {
     Size::published(Length::from_inch(number), source)
 }
 
+/// The middle of two limits.
+fn middle((max, min): (f64, f64)) -> f64 {
+    (max + min) / 2.0
+}
+
 /// Twice the diameter and what the standard adds for this length.
 fn thread_length(diameter: f64, length: f64, additions: &[(f64, f64)]) -> f64 {
     let addition =
@@ -134,124 +154,47 @@ fn has_shank(profile: Profile, length: f64, thread: f64) -> bool {
     length - thread >= 5.0 * profile.pitch.mm() + 0.5 * profile.diameter.mm()
 }
 
-fn iso_hex_bolt(profile: Profile, length: Length, to_the_head: bool) -> Result<Bolt, Refusal> {
-    let d = profile.diameter.mm();
-    let row = find(iso_4014::ROWS, d, |row| row.d).ok_or_else(|| not_covered(Kind::HexBolt, profile))?;
-    let head =
-        Head::Hexagon { flats: mm(row.s, iso_4014::S), height: mm(row.k, iso_4014::k_source(row.k_basis)) };
-    let b = thread_length(d, length.mm(), &iso_4014::THREAD_ADDITIONS);
-    let (min, max) = iso_4014::SCREW_RUN_OUT;
-    let run_out = (min + max) / 2.0 * profile.pitch.mm();
-    let thread_length = if to_the_head || !has_shank(profile, length.mm(), b) {
-        mm(to_head(length.mm(), run_out, &profile), iso_4014::RUN_OUT)
-    } else {
-        mm(b, iso_4014::THREAD_LENGTH)
-    };
-    Ok(Bolt { head, profile, length: Size::own(length), thread_length })
-}
-
 /// A thread to the head leaves its run-out; a very short screw is taken as threaded throughout.
-fn to_head(length: f64, run_out: f64, profile: &Profile) -> f64 {
-    if length - run_out > profile.pitch.mm() { length - run_out } else { length }
-}
-
-fn inch_hex_bolt(profile: Profile, length: Length, to_the_head: bool) -> Result<Bolt, Refusal> {
-    let d = profile.diameter.inch();
-    let row = find(asme_b18_2_1::ROWS, d, |row| row.d).ok_or_else(|| not_covered(Kind::HexBolt, profile))?;
-    let source = asme_b18_2_1::source(row.basis);
-    let head = Head::Hexagon { flats: inch(row.f, source), height: inch(row.h, source) };
-    let b = Length::from_inch(thread_length(d, length.inch(), &asme_b18_2_1::THREAD_ADDITIONS));
-    let run_out = asme_b18_2_1::RUN_OUT_PITCHES * profile.pitch.mm();
-    let thread_length = if to_the_head || !has_shank(profile, length.mm(), b.mm()) {
-        mm(to_head(length.mm(), run_out, &profile), asme_b18_2_1::RUN_OUT)
+fn to_head(length: f64, profile: Profile) -> Size {
+    let (pitches, source) = if profile.is_metric {
+        let (min, max) = iso_4014::SCREW_RUN_OUT;
+        ((min + max) / 2.0, iso_4014::RUN_OUT)
     } else {
-        Size::published(b, asme_b18_2_1::THREAD_LENGTH)
+        (asme_b18_2_1::RUN_OUT_PITCHES, asme_b18_2_1::RUN_OUT)
     };
-    Ok(Bolt { head, profile, length: Size::own(length), thread_length })
+    let run_out = pitches * profile.pitch.mm();
+    mm(if length - run_out > profile.pitch.mm() { length - run_out } else { length }, source)
 }
 
-fn structural_bolt(profile: Profile, length: Length) -> Result<Bolt, Refusal> {
-    let row = find(asme_b18_2_6::BOLTS, profile.diameter.inch(), |row| row.d)
-        .ok_or_else(|| not_covered(Kind::StructuralBolt, profile))?;
-    let head =
-        Head::Hexagon { flats: inch(row.f, asme_b18_2_6::HEAD), height: inch(row.h, asme_b18_2_6::HEAD) };
-    let b = Length::from_inch(row.thread_length);
-    let thread_length = if b < length {
-        Size::published(b, asme_b18_2_6::THREAD_LENGTH)
-    } else {
-        let run_out = asme_b18_2_1::RUN_OUT_PITCHES * profile.pitch.mm();
-        mm(to_head(length.mm(), run_out, &profile), asme_b18_2_1::RUN_OUT)
-    };
-    Ok(Bolt { head, profile, length: Size::own(length), thread_length })
+/// The standard thread length where it leaves a shank beside the head, else a thread to the head.
+/// `beside` is the length that the head leaves.
+fn partly(profile: Profile, beside: f64, thread: Size) -> Size {
+    if has_shank(profile, beside, thread.mm()) { thread } else { to_head(beside, profile) }
 }
 
-fn socket_screw(profile: Profile, length: Length) -> Result<Bolt, Refusal> {
-    let d = profile.diameter.mm();
-    let row = find(iso_4762::ROWS, d, |row| row.d).ok_or_else(|| not_covered(Kind::SocketScrew, profile))?;
-    let head = Head::Socket {
-        diameter: mm(row.dk, iso_4762::dk_source(row.dk_basis)),
-        height: mm(row.k, iso_4762::SOURCE),
-        flats: mm(row.s, iso_4762::SOURCE),
-        depth: mm(row.t, iso_4762::SOURCE),
-    };
-    let b = 2.0 * d + iso_4762::THREAD_ADDITION;
-    let (min, max) = iso_4014::SCREW_RUN_OUT;
-    let run_out = (min + max) / 2.0 * profile.pitch.mm();
-    let thread_length = if has_shank(profile, length.mm(), b) {
-        mm(b, iso_4762::THREAD_LENGTH)
-    } else {
-        mm(to_head(length.mm(), run_out, &profile), iso_4762::THREAD_LENGTH)
-    };
-    Ok(Bolt { head, profile, length: Size::own(length), thread_length })
+fn bolt(head: Head, profile: Profile, length: Length, thread_length: Size) -> Shape {
+    Solid::Bolt(Bolt { head, profile, length: Size::own(length), thread_length, shank: None }).into()
 }
 
-fn iso_nut(profile: Profile) -> Result<Nut, Refusal> {
-    let row = find(iso_4032::ROWS, profile.diameter.mm(), |row| row.d)
-        .ok_or_else(|| not_covered(Kind::HexNut, profile))?;
-    Ok(Nut {
-        profile,
-        flats: mm(row.s, iso_4032::SOURCE),
-        height: mm(row.m, iso_4032::SOURCE),
-        countersink: countersink(profile, iso_4032::COUNTERSINK, iso_4032::COUNTERSINK_SOURCE),
-        tapped: true,
-    })
-}
+#[cfg(test)]
+mod tests {
+    use super::*;
 
-fn inch_nut(
-    kind: Kind,
-    profile: Profile,
-    rows: &[asme_b18_2_2::Row],
-    source: Source,
-) -> Result<Nut, Refusal> {
-    let row = find(rows, profile.diameter.inch(), |row| row.d).ok_or_else(|| not_covered(kind, profile))?;
-    Ok(Nut {
-        profile,
-        flats: inch(row.f, source),
-        height: inch(row.h, source),
-        countersink: countersink(profile, asme_b18_2_2::COUNTERSINK, asme_b18_2_2::COUNTERSINK_SOURCE),
-        tapped: true,
-    })
-}
+    #[test]
+    fn inches_are_written_as_in_the_trade() {
+        for (size, text) in [(0.164, "#8"), (0.25, "1/4 in"), (1.0, "1 in"), (1.125, "1 1/8 in")] {
+            assert_eq!(inches(size), text);
+        }
+    }
 
-/// The middle of what the standard allows.
-fn countersink(profile: Profile, (min, max): (f64, f64), source: Source) -> Size {
-    mm(profile.diameter.mm() * (min + max) / 2.0, source)
-}
-
-fn iso_washer(profile: Profile) -> Result<Washer, Refusal> {
-    let row = find(iso_7089::ROWS, profile.diameter.mm(), |row| row.d)
-        .ok_or_else(|| not_covered(Kind::Washer, profile))?;
-    let source = iso_7089::source(row.basis);
-    Ok(Washer { inside: mm(row.d1, source), outside: mm(row.d2, source), thickness: mm(row.h, source) })
-}
-
-fn inch_washer(profile: Profile) -> Result<Washer, Refusal> {
-    let row = find(asme_b18_2_6::WASHERS, profile.diameter.inch(), |row| row.d)
-        .ok_or_else(|| not_covered(Kind::Washer, profile))?;
-    let source = asme_b18_2_6::washer_source(row.basis);
-    Ok(Washer {
-        inside: inch(row.inside, source),
-        outside: inch(row.outside, source),
-        thickness: inch((row.min + row.max) / 2.0, source),
-    })
+    #[test]
+    fn a_kind_without_a_table_names_its_document() {
+        let m12 = Profile::metric(Length::from_mm(12.0), Length::from_mm(1.75));
+        let blank = |kind| standard(kind, m12, None).unwrap_err().to_string();
+        assert!(blank(Kind::ToothedWasher).contains("open DIN 6797"));
+        assert!(blank(Kind::SnapRing).contains("open ISO 464"));
+        assert!(blank(Kind::Other).contains("own name"));
+        assert_eq!(covered(Kind::NarrowWasher, true), None);
+        assert_eq!(covered(Kind::StructuralBolt, true).unwrap(), "M12, M16, M20, M22, M24, M27, M30, M36");
+    }
 }

@@ -13,6 +13,7 @@ macro_rules! documents {
 documents! {
     TRADE: "Common practice", "rules of the trade that no document states";
     PROJECT: "Assumption of this calculator", "a default where no published value was found";
+    MASS_LIST: "Public list of piece masses", "masses of fasteners by size, under the headings of their standards";
     OWN: "Your own value", "a value the user gave in place of a published one";
     ARITHMETIC: "Arithmetic", "geometry and exact unit factors";
 
@@ -60,6 +61,7 @@ documents! {
     ISO_7089: "ISO 7089", "plain washers";
     ISO_464: "ISO 464", "rolling bearings, snap rings";
     ISO_1234: "ISO 1234", "split pins";
+    ISO_1478: "ISO 1478", "tapping screw threads";
     ISO_4026: "ISO 4026", "hexagon socket set screws with flat point";
     ISO_4161: "ISO 4161", "hexagon nuts with flange";
     ISO_4162: "ISO 4162", "hexagon flange bolts, small series";
@@ -73,7 +75,6 @@ documents! {
     ISO_8752: "ISO 8752", "slotted spring-type straight pins, heavy duty";
     ISO_10642: "ISO 10642", "hexagon socket countersunk head screws";
     EN_1665: "EN 1665", "hexagon bolts with flange, heavy series";
-    EN_14399: "EN 14399", "high-strength structural bolting assemblies for preloading";
     EN_14566: "EN 14566", "mechanical fasteners for gypsum plasterboard";
     DIN_127: "DIN 127", "spring lock washers";
     DIN_444: "DIN 444", "eye bolts";

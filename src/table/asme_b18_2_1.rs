@@ -67,3 +67,44 @@ const fn row(d: f64, f: f64, h: f64) -> Row {
 const fn remembered(d: f64, f: f64, h: f64) -> Row {
     Row { d, f, h, basis: Basis::Memory }
 }
+
+/// A hexagon flange screw, in inches.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Flange {
+    /// Nominal thread diameter.
+    pub d: f64,
+    /// Width across flats `F`, nominal.
+    pub f: f64,
+    /// Flange diameter.
+    pub b: f64,
+    /// Thickness of the flange at its rim.
+    pub rim: f64,
+    /// Thread length `LT`.
+    pub thread_length: f64,
+    /// Head height over all `H`, greatest.
+    pub h: f64,
+}
+
+/// Where flange screws were read.
+pub const FLANGE: Source = document::ASME_B18_2_1
+    .read("hex flange screws, F, flange, LT, as tabulated in a public CAD fastener library");
+/// The rim: the library's own rule, a share of the diameter.
+pub const FLANGE_RIM: Source =
+    document::ASME_B18_2_1.read("rim of 0.15 D, the rule of a public CAD fastener library");
+/// Where the heights of their heads are known from.
+pub const FLANGE_HEIGHT: Source = document::ASME_B18_2_1.memory("hex flange screws, H");
+
+/// Hexagon flange screws, 1/4 to 3/4 in.
+pub const FLANGES: &[Flange] = &[
+    flange(0.25, 0.375, 0.5625, 0.0375, 0.75, 0.28),
+    flange(0.3125, 0.5, 0.6875, 0.0469, 0.875, 0.32),
+    flange(0.375, 0.5625, 0.8125, 0.0563, 1.0, 0.39),
+    flange(0.4375, 0.625, 0.9375, 0.0656, 1.125, 0.46),
+    flange(0.5, 0.75, 1.0781, 0.075, 1.25, 0.51),
+    flange(0.625, 0.9375, 1.3281, 0.0938, 1.5, 0.62),
+    flange(0.75, 1.125, 1.5938, 0.1125, 1.75, 0.73),
+];
+
+const fn flange(d: f64, f: f64, b: f64, rim: f64, thread_length: f64, h: f64) -> Flange {
+    Flange { d, f, b, rim, thread_length, h }
+}

@@ -120,3 +120,62 @@ pub const LEAST_SOURCE: Source = document::ASME_B18_2_2.memory("least H");
 const fn row(d: f64, f: f64, h: f64) -> Row {
     Row { d, f, h }
 }
+
+/// A hexagon flange nut, in inches, the middle of its limits.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Flange {
+    /// Nominal thread diameter.
+    pub d: f64,
+    /// Width across flats `F`.
+    pub f: f64,
+    /// Flange diameter `B`.
+    pub b: f64,
+    /// Height `H`.
+    pub h: f64,
+    /// Thickness of the flange at its rim `K`, least.
+    pub rim: f64,
+}
+
+/// Where flange nuts were read.
+pub const FLANGE_SOURCE: Source = document::ASME_B18_2_2
+    .read("hex flange nuts, middle of the limits, as tabulated in a public CAD fastener library");
+/// Where square nuts were read.
+pub const SQUARE_SOURCE: Source =
+    document::ASME_B18_2_2.read("square nuts, F and H, as tabulated in a public CAD fastener library");
+
+/// Hexagon flange nuts, #6 to 3/4 in.
+pub const FLANGES: &[Flange] = &[
+    flange(0.138, 0.307, 0.414, 0.1635, 0.02),
+    flange(0.164, 0.339, 0.4605, 0.195, 0.02),
+    flange(0.19, 0.37, 0.49, 0.211, 0.03),
+    flange(0.216, 0.433, 0.584, 0.229, 0.04),
+    flange(0.25, 0.433, 0.584, 0.229, 0.04),
+    flange(0.3125, 0.4945, 0.67, 0.2755, 0.04),
+    flange(0.375, 0.5565, 0.739, 0.3385, 0.04),
+    flange(0.4375, 0.6815, 0.9235, 0.385, 0.04),
+    flange(0.5, 0.743, 1.0155, 0.4475, 0.05),
+    flange(0.5625, 0.868, 1.1715, 0.4945, 0.05),
+    flange(0.625, 0.93, 1.2645, 0.557, 0.05),
+    flange(0.75, 1.1065, 1.48, 0.651, 0.06),
+];
+
+/// Square nuts, 1/4 to 1 1/2 in.
+pub const SQUARES: &[Row] = &[
+    row(0.25, 0.4375, 7.0 / 32.0),
+    row(0.3125, 0.5625, 17.0 / 64.0),
+    row(0.375, 0.625, 21.0 / 64.0),
+    row(0.4375, 0.75, 0.375),
+    row(0.5, 0.8125, 0.4375),
+    row(0.625, 1.0, 35.0 / 64.0),
+    row(0.75, 1.125, 21.0 / 32.0),
+    row(0.875, 1.3125, 49.0 / 64.0),
+    row(1.0, 1.5, 0.875),
+    row(1.125, 1.6875, 1.0),
+    row(1.25, 1.875, 1.0 + 3.0 / 32.0),
+    row(1.375, 2.0625, 1.0 + 13.0 / 64.0),
+    row(1.5, 2.25, 1.0 + 5.0 / 16.0),
+];
+
+const fn flange(d: f64, f: f64, b: f64, h: f64, rim: f64) -> Flange {
+    Flange { d, f, b, h, rim }
+}

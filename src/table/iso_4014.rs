@@ -41,8 +41,10 @@ pub const SCREW_RUN_OUT: (f64, f64) = (1.0, 3.0);
 /// Where the run-out is published.
 pub const RUN_OUT: Source = document::ISO_4017.memory("distance a from the last full thread to the head");
 
-/// The rows, M5 to M64.
+/// The rows, M3 to M64.
 pub const ROWS: &[Row] = &[
+    row(3.0, 5.5, 2.0),
+    row(4.0, 7.0, 2.8),
     row(5.0, 8.0, 3.5),
     row(6.0, 10.0, 4.0),
     row(8.0, 13.0, 5.3),

@@ -24,6 +24,8 @@ pub const COUNTERSINK_SOURCE: Source = document::ISO_4032.memory("da, least and 
 
 /// The rows, M5 to M64.
 pub const ROWS: &[Row] = &[
+    row(3.0, 5.5, 2.4),
+    row(4.0, 7.0, 3.2),
     row(5.0, 8.0, 4.7),
     row(6.0, 10.0, 5.2),
     row(8.0, 13.0, 6.8),

@@ -17,11 +17,21 @@ pub struct Row {
     pub s: f64,
     /// Socket depth `t`, least.
     pub t: f64,
+    /// How `k`, `s` and `t` are known.
+    pub basis: Basis,
 }
 
 /// Where head heights and sockets were read.
 pub const SOURCE: Source =
     document::ISO_4762.read("k, s and t, as tabulated in the general-purpose CAD library bd_warehouse 0.4");
+
+/// Where head heights and sockets are known from.
+pub const fn source(basis: Basis) -> Source {
+    match basis {
+        Basis::Read => SOURCE,
+        basis => document::ISO_4762.known("k, s and t", basis),
+    }
+}
 
 /// Where head diameters are known from.
 pub const fn dk_source(basis: Basis) -> Source {
@@ -33,8 +43,10 @@ pub const THREAD_LENGTH: Source = document::ISO_4762.memory("thread length b");
 /// What is added to `2d`, in millimetres.
 pub const THREAD_ADDITION: f64 = 12.0;
 
-/// The rows, M5 to M64; second-choice sizes that were not found are missing.
+/// The rows, M3 to M64; second-choice sizes that were not found are missing.
 pub const ROWS: &[Row] = &[
+    small(3.0, 5.5, 3.0, 2.5, 1.3),
+    small(4.0, 7.0, 4.0, 3.0, 2.0),
     row(5.0, 8.5, 5.0, 4.0, 2.5),
     row(6.0, 10.0, 6.0, 5.0, 3.0),
     row(8.0, 13.0, 8.0, 6.0, 4.0),
@@ -53,9 +65,13 @@ pub const ROWS: &[Row] = &[
 ];
 
 const fn row(d: f64, dk: f64, k: f64, s: f64, t: f64) -> Row {
-    Row { d, dk, dk_basis: Basis::Read, k, s, t }
+    Row { d, dk, dk_basis: Basis::Read, k, s, t, basis: Basis::Read }
 }
 
 const fn remembered(d: f64, dk: f64, k: f64, s: f64, t: f64) -> Row {
-    Row { d, dk, dk_basis: Basis::Memory, k, s, t }
+    Row { dk_basis: Basis::Memory, ..row(d, dk, k, s, t) }
+}
+
+const fn small(d: f64, dk: f64, k: f64, s: f64, t: f64) -> Row {
+    Row { basis: Basis::Memory, ..remembered(d, dk, k, s, t) }
 }

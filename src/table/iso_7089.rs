@@ -29,6 +29,8 @@ pub const fn source(basis: Basis) -> Source {
 
 /// The rows, M5 to M64.
 pub const ROWS: &[Row] = &[
+    remembered(3.0, 3.2, 7.0, 0.5),
+    remembered(4.0, 4.3, 9.0, 0.8),
     row(5.0, 5.3, 10.0, 1.0),
     row(6.0, 6.4, 12.0, 1.6),
     row(8.0, 8.4, 16.0, 1.6),

@@ -103,28 +103,27 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             practice::LEAST_THREAD.source,
         ));
     }
-    let length = piece.shape.overall_length().show(&unit::MM, 0);
-    findings.extend(match outcome.wiping {
-        None => None,
-        Some(Wiping::Spin) => Some(Finding::new(
+    let overall = piece.shape.overall_length().map(|length| length.show(&unit::MM, 0));
+    findings.extend(overall.zip(outcome.wiping).map(|(length, wiping)| match wiping {
+        Wiping::Spin => Finding::new(
             Mark::Note,
             format!("Spin: {length} overall goes into the basket. Spin at once out of the zinc, then quench or cool in air."),
             practice::SPIN_AT_ONCE_SOURCE,
-        )),
-        Some(Wiping::AirRing) => Some(Finding::new(
+        ),
+        Wiping::AirRing => Finding::new(
             Mark::Note,
             format!("Air ring: {length} overall is drawn through air jets that blow the thread clear."),
             practice::SPIN_SOURCE,
-        )),
-        Some(Wiping::TooLong) => Some(Finding::new(
+        ),
+        Wiping::TooLong => Finding::new(
             Mark::Condition,
             format!(
                 "{length} overall is longer than the {} that are said to be processed: ask the galvanizer.",
                 practice::LONGEST_ROD.value.show(&unit::MM, 0)
             ),
             practice::LONGEST_ROD.source,
-        )),
-    });
+        ),
+    }));
     if piece.kind.is_flat() {
         findings.push(Finding::new(
             Mark::Condition,

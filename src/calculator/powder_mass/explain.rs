@@ -176,7 +176,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
                 practice::HEAVIEST_PIECE.source,
             )
         });
-        if length > practice::LONGEST_PIECE.value {
+        if let Some(length) = length.filter(|length| *length > practice::LONGEST_PIECE.value) {
             findings.push(Finding::new(
                 Mark::Condition,
                 format!(
