@@ -31,6 +31,8 @@ pub use shape::{
 };
 pub(crate) use shape::{choices, chosen_by_key};
 
+use crate::rule::{Case, Topic};
+
 /// What every calculator is.
 pub trait Calculator {
     /// Its description: id, title, fields, worked examples.
@@ -63,6 +65,15 @@ pub trait Calculator {
         Link { calculator: Self::ABOUT.id, pairs: writer.pairs() }
     }
 
+    /// What it explains: the topics of the rules whose numbers it shows.
+    const EXPLAINS: &'static [Topic] = &[];
+
+    /// Fills its fields from a case that was judged, so that it opens with the numbers the rule used;
+    /// `None` where the case does not hold what it asks.
+    fn fill(_case: &Case<'_>, _writer: &mut Writer) -> Option<()> {
+        None
+    }
+
     /// Computes. The only place with arithmetic.
     ///
     /// # Errors
@@ -81,12 +92,20 @@ pub struct Entry {
     evaluate: fn(&Draft) -> Result<Report, Problems>,
     link: fn(&Draft) -> Result<Link, Problems>,
     reads_alike: fn(&Draft, &Draft) -> bool,
+    explains: &'static [Topic],
+    fill: fn(&Case<'_>) -> Option<Link>,
 }
 
 impl Entry {
     const fn of<C: Calculator>() -> Self {
         Self {
             about: C::ABOUT,
+            explains: C::EXPLAINS,
+            fill: |case| {
+                let mut writer = Writer::default();
+                C::fill(case, &mut writer)?;
+                Some(Link { calculator: C::ABOUT.id, pairs: writer.pairs() })
+            },
             evaluate: run::<C>,
             link: |draft| Ok(C::link(&parse::<C>(draft)?)),
             reads_alike: |one, other| match (parse::<C>(one), parse::<C>(other)) {
@@ -135,6 +154,11 @@ pub static REGISTER: &[Entry] = &[
     Entry::of::<lot_check::LotCheck>(),
     Entry::of::<salt_spray::SaltSpray>(),
 ];
+
+/// The calculator behind a rule of a topic, filled in from the case that was judged.
+pub fn behind(case: &Case<'_>, topic: Topic) -> Option<Link> {
+    REGISTER.iter().filter(|entry| entry.explains.contains(&topic)).find_map(|entry| (entry.fill)(case))
+}
 
 /// The calculator of that id.
 pub fn find(id: &str) -> Option<&'static Entry> {

@@ -2,7 +2,8 @@
 
 use super::{About, Calculator, Missed, Problem, Reader, Report, Writer, Written};
 use crate::coat::Factor;
-use crate::quantity::{ArealMass, Density, Length};
+use crate::quantity::{ArealMass, Density, Length, unit};
+use crate::rule::{Case, Topic};
 
 mod fields;
 mod report;
@@ -65,6 +66,20 @@ impl Calculator for CoatThickness {
 
     fn write(input: &Input, writer: &mut Writer) {
         fields::write(input, writer);
+    }
+
+    const EXPLAINS: &'static [Topic] = &[Topic::Class];
+
+    fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
+        let offer = case.offer?;
+        fields::write(
+            &Input {
+                coat: Stated::Thickness(Written { quantity: offer.min, unit: &unit::UM }),
+                conversion: Conversion::Published(offer.factor()),
+            },
+            writer,
+        );
+        Some(())
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {

@@ -4,6 +4,7 @@ use super::steel_fields::{DIAMETER, GRADE};
 use super::{About, Calculator, Link, Missed, Problem, Reader, Report, Writer};
 use crate::coat::Process;
 use crate::quantity::{Hardness, Length, Scale, Stress};
+use crate::rule::{Case, Topic};
 use crate::rule::{Cleaning, SteelFacts};
 use crate::steel::bake::{self, Bake};
 use crate::steel::{Grade, Hardest, Level, Measure, State, Steel};
@@ -72,6 +73,27 @@ impl Calculator for HydrogenRisk {
 
     fn write(input: &Input, writer: &mut Writer) {
         fields::write(input, writer);
+    }
+
+    const EXPLAINS: &'static [Topic] = &[Topic::Hydrogen];
+
+    fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
+        let steel = case.steel?;
+        fields::write(
+            &Input {
+                steel: match steel.state.steel {
+                    Steel::Grade(properties) => Known::Grade(properties.grade, case.diameter?),
+                    Steel::Hardness(hardness) => Known::Hardness(hardness),
+                    Steel::Tensile(tensile) => Known::Tensile(tensile),
+                },
+                case_hardened: steel.state.case_hardened,
+                cold_worked: steel.state.cold_worked,
+                process: case.process,
+                cleaning: steel.cleaning,
+            },
+            writer,
+        );
+        Some(())
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {

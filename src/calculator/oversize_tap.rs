@@ -2,9 +2,11 @@
 
 use super::thread_fields::{self, ALLOWANCE, BOLT_CLASS, Pair, THREAD, WAY};
 use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
-use crate::quantity::{Area, Unit};
+use crate::quantity::{Area, Unit, unit};
+use crate::rule::{Case, Topic};
 use crate::thread::fit::{self, Coat, Fit};
 use crate::thread::overtap::{self, Allowance, Nut};
+use crate::thread::pair::{self, Found, Room};
 use crate::thread::{Thread, ToleranceClass, limits, undersize};
 
 pub use super::thread_fields::Way;
@@ -68,6 +70,37 @@ impl Calculator for OversizeTap {
 
     fn write(input: &Input, writer: &mut Writer) {
         fields::write(input, writer);
+    }
+
+    const EXPLAINS: &'static [Topic] = &[Topic::Fit, Topic::Strength];
+
+    fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
+        let (part, offer) = (case.part?, case.offer?);
+        let (room, bolt_class) = match case.fit? {
+            Found::Takes(mated) | Found::Binds(mated) => (mated.pair.room, mated.pair.class),
+            Found::NotPublished(needed, _) => (Room::Tapped(Allowance::Own(*needed)), part.bolt_class),
+            Found::Unknown(_) => (Room::Ordered, part.bolt_class),
+        };
+        let allowance = match room {
+            Room::Ordered | Room::Bolt(_) => Allowance::Standard,
+            Room::NutG => Allowance::Own(case.mated()?.fit.nut.deviation.value),
+            Room::Tapped(allowance) => allowance,
+            // The same room, made in the nut instead of on the bolt.
+            Room::Smaller(by) => Allowance::Own(by),
+        };
+        fields::write(
+            &Input {
+                thread: part.thread,
+                way: Way::Over,
+                bolt_class,
+                allowance,
+                // What the two halves carry together is what shares the room.
+                coat: pair::coat(case.process, offer.min, offer.max),
+                coat_unit: &unit::UM,
+            },
+            writer,
+        );
+        Some(())
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {

@@ -3,6 +3,7 @@
 use super::steel_fields::DIAMETER;
 use super::{About, Calculator, Link, Missed, Problem, Reader, Report, Writer};
 use crate::quantity::{Length, Temperature, Time};
+use crate::rule::{Case, Topic};
 use crate::steel::tempering::{self, Dip, Temper};
 use crate::steel::{Grade, Properties};
 
@@ -52,6 +53,15 @@ impl Calculator for TemperingMargin {
 
     fn write(input: &Input, writer: &mut Writer) {
         fields::write(input, writer);
+    }
+
+    const EXPLAINS: &'static [Topic] = &[Topic::Heat];
+
+    fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
+        // A hardness or a strength says nothing of a temper: then only the actual one can be judged.
+        fields::write_steel(case.grade().zip(case.diameter), writer);
+        fields::write_dip(case.dip?, writer);
+        Some(())
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {

@@ -41,6 +41,8 @@ pub struct Item {
     pub shape: Result<Shape, Refusal>,
     /// Its steel, as the rules judge it.
     pub steel: Option<SteelFacts>,
+    /// The dip that is reckoned with.
+    pub dip: Dip,
     /// What the heat of the kettle does to its temper.
     pub heat: Option<Result<Effect, Refusal>>,
 }
@@ -151,6 +153,7 @@ fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -
         in_force: judged.in_force,
         steel: item.steel.as_ref(),
         heat: item.heat.as_ref(),
+        dip: Some(&item.dip),
         diameter: Some(item.part.thread.diameter()),
         part: Some(&item.part),
         offer: judged.offer.as_ref(),
@@ -190,12 +193,15 @@ fn item(
     per_set: u32,
 ) -> Item {
     let shape = part::standard(kind, line.thread, length);
+    let dip = dip(line, state);
     let grade =
         |state: Option<State>| state.and_then(|state| state.grade()).map(|properties| properties.grade);
     Item {
         part: Part {
             kind,
             thread: line.thread,
+            bolt_class: bolt_class(line),
+            quantity: line.quantity.and_then(|sets| sets.checked_mul(per_set)),
             length,
             mass: shape.as_ref().ok().map(Shape::mass),
             bolt: grade(line.steel).filter(|grade| !grade.is_nut() && !grade.is_washer()),
@@ -206,7 +212,8 @@ fn item(
         // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say what to use.
         steel: state.map(|state| SteelFacts::new(state, Cleaning::Acid)),
         // An actual temper can be judged without the grade.
-        heat: (state.is_some() || line.temper.is_some()).then(|| tempering::effect(&dip(line, state))),
+        heat: (state.is_some() || line.temper.is_some()).then(|| tempering::effect(&dip)),
+        dip,
     }
 }
 

@@ -7,12 +7,12 @@ use crate::quantity::{Length, Mass, Time};
 use crate::site::Category;
 use crate::site::life::{self, Exponent, Promise, Years};
 use crate::source::Source;
-use crate::steel::tempering::Effect;
+use crate::steel::tempering::{Dip, Effect};
 use crate::steel::{Grade, Levels, State};
 use crate::table::Refusal;
 use crate::table::coat_class::CoatClass;
-use crate::thread::Thread;
 use crate::thread::pair::{Found, Mated};
+use crate::thread::{Thread, ToleranceClass};
 
 /// One part in one process: what the rules may ask about.
 ///
@@ -27,6 +27,8 @@ pub struct Case<'a> {
     pub steel: Option<&'a SteelFacts>,
     /// What the dip does to its temper; a refusal where the temper is not known.
     pub heat: Option<&'a Result<Effect, Refusal>>,
+    /// The dip that was reckoned with.
+    pub dip: Option<&'a Dip>,
     /// Nominal diameter of the thread.
     pub diameter: Option<Length>,
     /// The part.
@@ -46,6 +48,10 @@ pub struct Part {
     pub kind: part::Kind,
     /// Its thread, or the thread it goes on.
     pub thread: Thread,
+    /// The class of the bolt of its pair.
+    pub bolt_class: ToleranceClass,
+    /// Number of pieces, if anybody said.
+    pub quantity: Option<u32>,
     /// Its length, for what has one.
     pub length: Option<Length>,
     /// Mass of one piece, where its shape is known.
@@ -152,6 +158,7 @@ impl<'a> Case<'a> {
             in_force: InForce::EVERY,
             steel: None,
             heat: None,
+            dip: None,
             diameter: None,
             part: None,
             offer: None,

@@ -4,7 +4,7 @@ use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::document;
-use crate::thread::fit::GROWTH;
+use crate::thread::fit::{Assembly, GROWTH};
 use crate::thread::overtap::Allowance;
 use crate::thread::pair::{Found, LEAST_OVERLAP, Mated, Room};
 use crate::working::Mark;
@@ -31,18 +31,32 @@ pub static ASSEMBLES: Rule = Rule {
     says: |case| match case.fit {
         Some(Found::Takes(mated)) if mated.pair.room == Room::Ordered => Says::MET,
         Some(Found::Takes(_)) => Says::term(),
+        Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => {
+            Says::condition().asking(Instruction::AgreeAllowance(None))
+        }
         _ => Says::bar(),
     },
-    words: Phrase::By(|case, _, text| match case.fit {
+    words: Phrase::By(|case, _, text| {
+        match case.fit {
         Some(Found::Takes(mated)) => text.push_str(&takes(case, mated)),
+        Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => text.push_str(&format!(
+            "an even coat goes together, one so uneven may bind: hold the coat to at most {}, or prove the fit of a trial \
+             lot with its nuts",
+            mated.fit.thickest.show(&unit::UM, 0)
+        )),
         Some(Found::Binds(mated)) => text.push_str(&format!(
             "no nut takes this coat: there is room for {}, on the {}; order a thinner class",
             mated.fit.thickest.show(&unit::UM, 0),
             mated.fit.governs.name(),
         )),
         _ => {}
+    }
     }),
-    brief: Phrase::Text("no nut takes the coat"),
+    brief: Phrase::By(|_, says, text| {
+        if says.mark == Mark::Bar {
+            text.push_str("no nut takes the coat");
+        }
+    }),
     ..row(Key::Assembles)
 };
 

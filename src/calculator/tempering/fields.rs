@@ -6,7 +6,7 @@ use crate::calculator::{Bound, Example, Field, FieldAbout, Missed, Reader, Write
 use crate::quantity::{Length, Shown, Temperature, Time, Unit, unit};
 use crate::source::{common_practice, document};
 use crate::steel::Grade;
-use crate::steel::tempering::{self, Temper};
+use crate::steel::tempering::{self, Dip, Temper};
 
 /// What is asked.
 pub(super) static FIELDS: [FieldAbout; 7] = [
@@ -149,12 +149,17 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
 /// Writes the fields.
 pub(super) fn write(input: &Input, writer: &mut Writer) {
     write_steel(input.grade, writer);
-    writer.put_optional(&TEMPER, input.temper.map(|temper| temper.temperature));
-    if let Some(temper) = input.temper {
+    write_dip(&Dip { grade: None, temper: input.temper, bath: input.bath, time: input.dip }, writer);
+}
+
+/// Writes the temper and the dip.
+pub(super) fn write_dip(dip: &Dip, writer: &mut Writer) {
+    writer.put_optional(&TEMPER, dip.temper.map(|temper| temper.temperature));
+    if let Some(temper) = dip.temper {
         writer.put(&TEMPER_TIME, temper.time);
     }
-    writer.put(&BATH, input.bath);
-    writer.put(&DIP, input.dip);
+    writer.put(&BATH, dip.bath);
+    writer.put(&DIP, dip.time);
 }
 
 /// Writes how the steel is known.

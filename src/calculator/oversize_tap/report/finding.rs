@@ -2,20 +2,21 @@
 
 use super::super::{Input, Outcome, Way};
 use crate::calculator::coat_room::{self, CoatRoom};
-use crate::calculator::thread_fields::{self, Ruler, thickness};
+use crate::calculator::thread_fields::{self, Ruler};
 use crate::calculator::thread_strength::ThreadStrength;
 use crate::calculator::{Calculator, Finding, Link, Mark};
-use crate::quantity::Length;
-use crate::source::{common_practice, document};
+use crate::part::Kind;
+use crate::process::Process;
+use crate::rule::{self, Case, Key, Part, Ruling, Topic};
+use crate::source::document;
 use crate::thread::class::BoltPosition;
 use crate::thread::coat_room::Coated;
-use crate::thread::fit::Assembly;
 use crate::thread::overtap::Allowance;
-use crate::thread::{ToleranceClass, fit, undersize};
+use crate::thread::pair::{Found, Mated, Pair, Room};
+use crate::thread::{ToleranceClass, undersize};
 
 pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
-    let mut findings = vec![assembly(input, outcome)];
-    findings.extend(size(input));
+    let mut findings = rules(input, outcome);
     findings.extend(marking(input));
     findings.extend(mating(input));
     findings.extend(table(input, outcome));
@@ -23,42 +24,38 @@ pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     Finding::worst_first(findings)
 }
 
-fn assembly(input: &Input, outcome: &Outcome) -> Finding {
-    let (fit, ruler) = (&outcome.fit, Ruler::of(input.thread));
-    let thickest = thickness(fit.thickest, input.coat_unit);
-    let (mark, text) = match fit.assembly {
-        Assembly::Assembles => (
-            Mark::Met,
-            format!(
-                "The thickest bolt goes into the tightest nut with {} left on the pitch diameter; up to \
-                 {thickest} would assemble.",
-                ruler.size(fit.pitch.min)
-            ),
-        ),
-        Assembly::OnlyEven => (
-            Mark::Condition,
-            format!(
-                "An even coat goes together, one so uneven may bind: hold the coat to at most {thickest}, or \
-                 prove the fit of a trial lot with its nuts.",
-            ),
-        ),
-        Assembly::Binds if fit.thickest.mm() > 0.0 => (
-            Mark::Bar,
-            format!(
-                "The thickest bolt does not go into the tightest nut: hold the coat to at most {thickest}, or \
-                 make more room; with everything in the middle {} is left.",
-                ruler.size(fit.pitch_nominal)
-            ),
-        ),
-        Assembly::Binds => (
-            Mark::Bar,
-            "Bolt and nut leave no room for any coat at their worst corner: tap the nut over, or choose a bolt \
-             class with an allowance."
-                .to_owned(),
-        ),
+/// What the rules of the fit say: whether it goes together, how much thread is left, and, where the
+/// nut or the bolt is made for hot-dip, whether the thread is large enough for it.
+fn rules(input: &Input, outcome: &Outcome) -> Vec<Finding> {
+    let hot_dip =
+        input.way == Way::Under || input.allowance.mark().is_some() || input.allowance == Allowance::A563;
+    let room = match input.allowance {
+        Allowance::Standard => Room::Ordered,
+        allowance => Room::Tapped(allowance),
     };
-    let finding = Finding::new(mark, text, fit::GROWTH);
-    if mark == Mark::Met { finding } else { finding.opens(room(input)) }
+    let pair = Pair { room, class: input.bolt_class, bolt: outcome.fit.bare, nut: outcome.nut.limits };
+    let mated = Box::new(Mated { pair, fit: outcome.fit, overlap: outcome.overlap });
+    let fit = if outcome.fit.assembles() { Found::Takes(mated) } else { Found::Binds(mated) };
+    let part = Part {
+        kind: Kind::HexBolt,
+        thread: input.thread,
+        bolt_class: input.bolt_class,
+        quantity: None,
+        length: None,
+        mass: None,
+        bolt: None,
+        nut: None,
+    };
+    let process = if hot_dip { Process::HotDip } else { Process::Mechanical };
+    let case = Case { part: Some(&part), fit: Some(&fit), ..Case::of(process) };
+    let finding = |ruling: Ruling| {
+        let finding = Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
+        match (ruling.rule.key, ruling.says.mark) {
+            (Key::Assembles, Mark::Condition | Mark::Bar) => finding.opens(self::room(input)),
+            _ => finding,
+        }
+    };
+    rule::judge_topic(&case, Topic::Fit).map(finding).collect()
 }
 
 /// The strength of the pair; its steels are asked.
@@ -73,30 +70,6 @@ fn room(input: &Input) -> Link {
         coat: input.coat.max,
         coat_unit: input.coat_unit,
         rule: coat_room::Method::Corner(input.coat.unevenness, Coated::Bolt),
-    })
-}
-
-/// Small and fine threads are outside hot-dip.
-fn size(input: &Input) -> Option<Finding> {
-    let hot_dip = input.way == Way::Under || input.allowance.mark().is_some();
-    if !input.thread.is_metric() {
-        let small = input.thread.diameter() < Length::from_inch(0.375);
-        return (small && input.allowance == Allowance::A563).then(|| {
-            Finding::new(
-                Mark::Condition,
-                "Below 3/8 in hot-dip fills the thread: use a mechanical coat, or prove the fit on a trial lot.",
-                common_practice("smallest thread that takes a hot-dip coat well"),
-            )
-        });
-    }
-    let small = input.thread.diameter().mm() < 8.0 || input.thread.pitch().mm() < 1.25;
-    (small && hot_dip).then(|| {
-        Finding::new(
-            Mark::Condition,
-            "Below M8 or a pitch of 1.25 mm hot-dip is not recommended: choose a coarser thread or another \
-             process.",
-            document::ISO_10684.read("clause 1"),
-        )
     })
 }
 
