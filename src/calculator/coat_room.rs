@@ -7,7 +7,6 @@ use crate::source::{Source, document};
 use crate::table::Refusal;
 use crate::table::iso_965_1::Position;
 use crate::table::iso_4042_threads::Column;
-use crate::thread::class::BoltPosition;
 use crate::thread::coat_room::{self, Coated, NutChoice, Pair};
 use crate::thread::fit::GROWTH;
 use crate::thread::{Thread, ToleranceClass, overtap, undersize};
@@ -146,10 +145,5 @@ fn is_undercut(class: ToleranceClass) -> bool {
 
 fn position(class: ToleranceClass) -> Option<Position> {
     let ToleranceClass::Bolt(class) = class else { return None };
-    match class.position {
-        BoltPosition::G => Some(Position::BoltG),
-        BoltPosition::F => Some(Position::BoltF),
-        BoltPosition::E => Some(Position::BoltE),
-        BoltPosition::H | BoltPosition::Az => None,
-    }
+    class.position.of_iso_965_1().filter(|position| *position != Position::BoltH)
 }

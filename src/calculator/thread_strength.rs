@@ -1,9 +1,11 @@
 //! Thread strength: what breaks or strips first, and what tapping over or cutting under costs.
 
-use super::thread_fields::{self, Ruler};
-use super::{About, Calculator, Missed, Problem, Reader, Report, Verdict};
+use self::fields::{BOLT_GRADE, COUNTERSUNK, NUT_GRADE, NUT_STYLE};
+use super::thread_fields::{self, ALLOWANCE, BOLT_CLASS, THREAD, WAY};
+use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
 use crate::quantity::{Area, Force, Length, Stress};
 use crate::source::{Source, document};
+use crate::steel::pairing::{self, Asked, Nuts};
 use crate::steel::{self, Converted, Grade, Level, hardness};
 use crate::table::Refusal;
 use crate::thread::limits::{self, BoltLimits, NutLimits};
@@ -14,10 +16,9 @@ use crate::thread::strength::shear_area::{self, Required, Simple};
 use crate::thread::strength::{Joint, Sizes, Strength, strength};
 use crate::thread::{Thread, ToleranceClass, undersize};
 
-mod answer;
-mod field;
-mod finding;
-mod steps;
+mod fields;
+mod report;
+mod working;
 
 /// The calculator.
 #[derive(Debug)]
@@ -82,6 +83,8 @@ pub struct Outcome {
     pub bolt_loads: Option<BoltLoads>,
     /// What the standards give a standard nut, where its grade and style are known.
     pub standard_nut_load: Option<Result<Load, Refusal>>,
+    /// Which nuts the standards put on the bolt, where its grade is known.
+    pub nuts: Option<Result<Nuts, Refusal>>,
     /// What they give this nut, where it is tapped over.
     pub nut_load: Option<Result<Load, Refusal>>,
     /// The nut's body.
@@ -128,41 +131,46 @@ impl Calculator for ThreadStrength {
         id: "thread-strength",
         title: "Thread strength",
         answers: "Says what gives way first, bolt or thread, and what tapping over or cutting under costs.",
-        fields: &field::FIELDS,
-        examples: &field::EXAMPLES,
+        fields: &fields::FIELDS,
+        examples: &fields::EXAMPLES,
     };
     type Input = Input;
     type Outcome = Outcome;
 
     fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
-        reader.by_name(|reader| field::read(reader))
+        fields::read(reader)
+    }
+
+    fn write(input: &Input, writer: &mut Writer) {
+        fields::write(input, writer);
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
         let thread = input.thread;
-        let bolt_tensile = bolt_tensile(input).map_err(refused("bolt_grade"))?;
-        let (nut_tensile, converted) = nut_tensile(input).map_err(refused("nut_grade"))?;
-        let body = body(input).map_err(refused("nut_style"))?;
+        let bolt_tensile = bolt_tensile(input).map_err(|refusal| BOLT_GRADE.refused(refusal))?;
+        let (nut_tensile, converted) = nut_tensile(input).map_err(|refusal| NUT_GRADE.refused(refusal))?;
+        let body = body(input).map_err(|refusal| NUT_STYLE.refused(refusal))?;
         let countersink = nut_height::countersink(thread);
         let engagement = nut_height::effective(body.height, countersink, input.countersunk_ends)
-            .map_err(refused("countersunk"))?;
-        let nut = overtap::nut(thread, input.allowance).map_err(refused("allowance"))?;
+            .map_err(|refusal| COUNTERSUNK.refused(refusal))?;
+        let nut = overtap::nut(thread, input.allowance).map_err(|refusal| ALLOWANCE.refused(refusal))?;
+        let usual = limits::bolt(thread, thread_fields::usual_bolt_class(thread))
+            .map_err(|refusal| THREAD.refused(refusal))?;
         let joint = Joint {
             diameter: thread.diameter(),
             stress_area: thread.stress_area(),
             engagement,
+            is_bell: shear_area::bell_holds(&usual, &nut.standard, thread.pitch()),
             across_flats: body.across_flats,
             bolt_tensile: bolt_tensile.0,
             nut_tensile,
         };
-        let bolt = limits::bolt(thread, input.bolt_class).map_err(refused("bolt_class"))?;
+        let bolt = limits::bolt(thread, input.bolt_class).map_err(|refusal| BOLT_CLASS.refused(refusal))?;
         let stress_area = if input.is_undercut() {
-            undersize::bolt(thread).map_err(refused("way"))?.stress_area
+            undersize::bolt(thread).map_err(|refusal| WAY.refused(refusal))?.stress_area
         } else {
             thread.stress_area()
         };
-        let usual =
-            limits::bolt(thread, thread_fields::usual_bolt_class(thread)).map_err(refused("thread"))?;
         let pair = pair(thread, bolt, nut.limits, Joint { stress_area, ..joint })?;
         let plain = self::pair(thread, usual, nut.standard, joint)?;
         let (here, standard) = (pair.min.strips().1.newton(), plain.min.strips().1.newton());
@@ -173,6 +181,7 @@ impl Calculator for ThreadStrength {
             converted,
             bolt_loads: bolt_loads(input),
             standard_nut_load: nut_load(input, Allowance::Standard),
+            nuts: nuts(input),
             nut_load: nut_load(input, input.allowance).filter(|_| input.allowance != Allowance::Standard),
             body,
             countersink,
@@ -181,27 +190,16 @@ impl Calculator for ThreadStrength {
             lost: Force::from_newton(standard - here),
             lost_share: (standard - here) / standard,
             breaking_lost: Force::from_newton(broken),
-            straight: shear_area::bolt(pair.sizes, engagement).map_err(refused("allowance"))?,
+            straight: shear_area::bolt(pair.sizes, engagement)
+                .map_err(|refusal| ALLOWANCE.refused(refusal))?,
             simple: shear_area::simple(thread, engagement),
             required: shear_area::required(thread, pair.sizes, nut_tensile.mpa() / bolt_tensile.0.mpa())
-                .map_err(refused("allowance"))?,
+                .map_err(|refusal| ALLOWANCE.refused(refusal))?,
         })
     }
 
     fn explain(input: &Input, outcome: &Outcome) -> Report {
-        let ruler = Ruler::of(input.thread);
-        let findings = finding::all(input, outcome);
-        Report {
-            verdict: Some(Verdict::of(&findings)),
-            headline: answer::headline(input, outcome),
-            figures: answer::figures(input, outcome),
-            sections: answer::sections(input, outcome, ruler),
-            findings,
-            working: steps::working(input, outcome),
-            cautions: vec![super::Caution::NotReused, super::Caution::StandardFirst],
-            notes: answer::notes(),
-            picture: Some(answer::picture(input, outcome)),
-        }
+        report::report(input, outcome)
     }
 }
 
@@ -210,11 +208,11 @@ impl Input {
     pub fn is_undercut(&self) -> bool {
         self.bolt_class.is_undercut()
     }
-}
 
-fn refused(name: &'static str) -> impl Fn(Refusal) -> Problem {
-    let label = field::FIELDS.iter().find(|field| field.key == name).map_or("", |field| field.label);
-    move |refusal| Problem::refused(name, label, refusal)
+    /// Whether room is made for zinc: the nut tapped over or the bolt cut under.
+    pub fn is_for_zinc(&self) -> bool {
+        self.is_undercut() || self.allowance != Allowance::Standard
+    }
 }
 
 fn pair(thread: Thread, bolt: BoltLimits, nut: NutLimits, joint: Joint) -> Result<Pair, Problem> {
@@ -224,9 +222,9 @@ fn pair(thread: Thread, bolt: BoltLimits, nut: NutLimits, joint: Joint) -> Resul
         nut,
         joint,
         sizes,
-        min: strength(&joint, sizes).map_err(refused("nut_grade"))?,
+        min: strength(&joint, sizes).map_err(|refusal| NUT_GRADE.refused(refusal))?,
         nominal: strength(&joint, Sizes::nominal(thread.pitch(), &bolt, &nut))
-            .map_err(refused("nut_grade"))?,
+            .map_err(|refusal| NUT_GRADE.refused(refusal))?,
     })
 }
 
@@ -274,12 +272,22 @@ fn nut_load(input: &Input, allowance: Allowance) -> Option<Result<Load, Refusal>
     )
 }
 
+fn nuts(input: &Input) -> Option<Result<Nuts, Refusal>> {
+    let BoltSteel::Grade(grade) = input.bolt else { return None };
+    Some(pairing::nuts(Asked {
+        grade,
+        diameter: input.thread.diameter(),
+        is_coarse: input.thread.has_coarse_loads(),
+        is_zinc_coated: input.is_for_zinc(),
+    }))
+}
+
 fn body(input: &Input) -> Result<Body, Refusal> {
     match input.body {
         NutBody::Style(style) => nut_height::body(input.thread, style),
         NutBody::Own(height, across_flats) => {
             let own = document::OWN.computed("height and width of the nut");
-            Ok(Body { height, across_flats, height_source: own, width_source: own })
+            Ok(Body { height, across_flats, height_source: own, width_source: own, is_least_width: true })
         }
     }
 }

@@ -59,14 +59,26 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         let verb = if names.len() > 1 { "also suit" } else { "also suits" };
         talk.may(format!("{} {verb}.", names.join(" and ")));
     }
-    for judged in
-        out.into_iter().filter(|judged| refused.is_none_or(|refused| refused.process != judged.process))
+    let mut said: Vec<(String, Vec<&str>)> = Vec::new();
+    for judged in out.iter().filter(|judged| refused.is_none_or(|refused| refused.process != judged.process))
     {
         let why = why_not(judgement, judged);
-        talk.may(format!("Not {}: {why}.", named(judged.process)));
-        if let Some(change) = remedy(line, judged.process) {
-            talk.extra(capital(&format!("{change}.")));
+        match said.iter_mut().find(|(same, _)| *same == why) {
+            Some((_, processes)) => processes.push(named(judged.process)),
+            None => said.push((why, vec![named(judged.process)])),
         }
+    }
+    for (why, processes) in said {
+        talk.may(format!("Not {}: {why}.", processes.join(" nor ")));
+    }
+    let mut changes: Vec<String> = Vec::new();
+    for change in out.iter().filter_map(|judged| remedy(line, judged.process)) {
+        if !changes.contains(&change) {
+            changes.push(change);
+        }
+    }
+    for change in changes {
+        talk.extra(capital(&format!("{change}.")));
     }
     for judged in with {
         let first =

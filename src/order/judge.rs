@@ -252,7 +252,7 @@ fn in_force(line: &OrderLine, process: Process, offer: Option<&Offer>) -> InForc
 pub(super) fn ways(line: &OrderLine, process: Process, min: Length, choice: Choice) -> Ways {
     match process {
         Process::HotDip => Ways::Tapped,
-        Process::Mechanical if min < astm_b695::GALVANIZED_FROM => Ways::Thin,
+        Process::Mechanical if min < astm_b695::TAPPED_OVER_FROM.0 => Ways::Thin,
         Process::Mechanical => Ways::All,
         Process::Electroplated if choice == Choice::Asked => Ways::Thin,
         Process::Electroplated if has_no_room(line) && min <= THIN => Ways::Thin,

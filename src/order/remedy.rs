@@ -9,7 +9,7 @@ use crate::rule::Key;
 use crate::site::Category;
 use crate::steel::{Grade, State, Steel};
 
-/// The change, as a clause: `for 8 years it would do`; `None` where none of those tried helps.
+/// The change, as a clause: `electroplating would do for 8 years`; `None` where none of those tried helps.
 pub fn remedy(line: &OrderLine, process: Process) -> Option<String> {
     fewer_years(line, process).or_else(|| milder_place(line, process)).or_else(|| lower_grade(line, process))
 }
@@ -32,7 +32,7 @@ fn fewer_years(line: &OrderLine, process: Process) -> Option<String> {
     let fewer = OrderLine { years: Some(Time::from_year(years)), ..*line };
     (verdict(&fewer, process)? != Verdict::RuledOut).then(|| {
         let unit = if years == 1.0 { "year" } else { "years" };
-        format!("for {years:.0} {unit} it would do")
+        format!("{} would do for {years:.0} {unit}", process.name())
     })
 }
 
@@ -45,7 +45,7 @@ fn milder_place(line: &OrderLine, process: Process) -> Option<String> {
         let there = OrderLine { place: Some(*place), ..*line };
         verdict(&there, process).is_some_and(|verdict| verdict != Verdict::RuledOut)
     })?;
-    Some(format!("in {} it would do", place.key()))
+    Some(format!("{} would do in {}", process.name(), place.key()))
 }
 
 /// A grade below the one that is too hard, of the same family.

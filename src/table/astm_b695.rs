@@ -8,7 +8,7 @@ use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
 use crate::quantity::{Length, Stress};
 use crate::source::Source;
-use crate::source::{Basis, document};
+use crate::source::{Basis, common_practice, document};
 
 /// The classes, as the document lists them.
 pub static CLASSES: &[CoatClass] = &[
@@ -140,5 +140,6 @@ pub const RELIEF_ABOVE: (Stress, Source) = (Stress::from_mpa(1000.0), document::
 /// Which cleaners keep hydrogen out.
 pub const CLEANING: Source = document::ASTM_B695.read("6.2.2");
 
-/// From this class on the coat is called mechanically galvanized, and nuts are tapped over for it.
-pub const GALVANIZED_FROM: Length = Length::from_um(40.0);
+/// From this class on nuts are tapped over for the coat; thinner ones are given their room on the bolt.
+pub const TAPPED_OVER_FROM: (Length, Source) =
+    (Length::from_um(25.0), common_practice("nuts tapped over for mechanical coats from 25 µm"));

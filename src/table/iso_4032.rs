@@ -24,8 +24,6 @@ pub const COUNTERSINK_SOURCE: Source = document::ISO_4032.memory("da, least and 
 
 /// The rows, M5 to M64.
 pub const ROWS: &[Row] = &[
-    row(3.0, 5.5, 2.4),
-    row(4.0, 7.0, 3.2),
     row(5.0, 8.0, 4.7),
     row(6.0, 10.0, 5.2),
     row(8.0, 13.0, 6.8),
@@ -77,8 +75,34 @@ pub const LEAST_HEIGHTS: &[(f64, f64)] = &[
     (60.0, 46.4),
     (64.0, 49.1),
 ];
-/// Where the least heights come from.
-pub const LEAST_HEIGHTS_SOURCE: Source = document::ISO_4032.memory("least m");
+/// Nominal thread diameter and least width across flats `s`, which strength is judged by.
+pub const LEAST_WIDTHS: &[(f64, f64)] = &[
+    (5.0, 7.78),
+    (6.0, 9.78),
+    (8.0, 12.73),
+    (10.0, 15.73),
+    (12.0, 17.73),
+    (14.0, 20.67),
+    (16.0, 23.67),
+    (18.0, 26.16),
+    (20.0, 29.16),
+    (22.0, 33.0),
+    (24.0, 35.0),
+    (27.0, 40.0),
+    (30.0, 45.0),
+    (33.0, 49.0),
+    (36.0, 53.8),
+    (39.0, 58.8),
+    (42.0, 63.1),
+    (45.0, 68.1),
+    (48.0, 73.1),
+    (52.0, 78.1),
+    (56.0, 82.8),
+    (60.0, 87.8),
+    (64.0, 92.8),
+];
+/// Where the least heights and widths were read; two copies or more agree.
+pub const LEAST_SOURCE: Source = document::ISO_4032.read("least m and s");
 
 const fn row(d: f64, s: f64, m: f64) -> Row {
     Row { d, s, m }

@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use crate::table::iso_965_1::Position;
+
 /// A tolerance class.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum ToleranceClass {
@@ -155,6 +157,19 @@ impl BoltPosition {
             Self::G => "g",
             Self::H => "h",
             Self::Az => "az",
+        }
+    }
+}
+
+impl BoltPosition {
+    /// The position in the tables of ISO 965-1; az is in ISO 965-4.
+    pub fn of_iso_965_1(self) -> Option<Position> {
+        match self {
+            Self::E => Some(Position::BoltE),
+            Self::F => Some(Position::BoltF),
+            Self::G => Some(Position::BoltG),
+            Self::H => Some(Position::BoltH),
+            Self::Az => None,
         }
     }
 }

@@ -4,7 +4,7 @@
 //! part to the one farthest from it. Two documents on plating have a rule of their own: ISO 4042 by
 //! the deviation and the length of the part, ASTM F1941 and ASME B1.13M by a quarter of the allowance.
 
-use crate::quantity::{Length, Quantity, unit};
+use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::{Source, Sourced, document};
 use crate::table::Refusal;
 use crate::table::iso_965_1::{Position, deviation};
@@ -125,6 +125,51 @@ impl Coated {
 /// The deviation that ISO 4042 asks for under a coat of a nominal thickness.
 pub fn iso_4042_deviation(thickness: Length, column: Column) -> Length {
     column.factor() * thickness
+}
+
+/// The column of ISO 4042 for a part of this length under the head, its coat measured as the average of a
+/// batch: a long part is plated thicker at its ends, and is given 5 t and 6 t instead of 4 t.
+///
+/// # Errors
+/// Refuses a length of more than 15 diameters, where the document ends.
+pub fn iso_4042_column(thread: Thread, length: Length) -> Result<Column, Refusal> {
+    let d = thread.diameter();
+    match length / d {
+        ratio if ratio <= 5.0 + 1e-9 => Ok(Column::UpTo5),
+        ratio if ratio <= 10.0 + 1e-9 => Ok(Column::UpTo10),
+        ratio if ratio <= 15.0 + 1e-9 => Ok(Column::UpTo15),
+        _ => Err(Refusal::outside(
+            "length of the part",
+            length.show(&unit::MM, 1),
+            Shown { number: 0.0, unit: &unit::MM, decimals: 0 },
+            (15.0 * d).show(&unit::MM, 0),
+            iso_4042_threads::TABLE_2_SOURCE,
+        )),
+    }
+}
+
+/// The greatest nominal thickness that a plated bolt of this class and length takes by ISO 4042, batch
+/// average; `None` where even the thinnest does not fit.
+///
+/// # Errors
+/// Refuses an inch thread, a class that is not g, f or e, and a length of more than 15 diameters.
+pub fn iso_4042_thickest(
+    thread: Thread,
+    bolt: ToleranceClass,
+    length: Length,
+) -> Result<Option<Sourced<Length>>, Refusal> {
+    let position = match bolt {
+        ToleranceClass::Bolt(class) => class.position.of_iso_965_1(),
+        _ => None,
+    };
+    let Some(position) = position.filter(|_| thread.is_metric()) else {
+        return Err(Refusal::not_covered(
+            &format!("{thread}-{bolt}"),
+            "metric bolts of positions g, f and e",
+            iso_4042_threads::TABLE_2_SOURCE,
+        ));
+    };
+    iso_4042_max(thread.pitch(), position, iso_4042_column(thread, length)?)
 }
 
 /// The greatest nominal thickness that ISO 4042 allows on a bolt thread of position g, f or e; `None`

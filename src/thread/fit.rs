@@ -210,6 +210,18 @@ pub fn overlap(bolt: BoltLimits, nut: NutLimits, pitch: Length) -> f64 {
     (bolt.major.min.mm() - nut.minor.max.mm()) / 2.0 / (0.625 * H * pitch.mm())
 }
 
+/// The least share of overlap that a pair must keep at least material; what leaves less will not do.
+///
+/// No document was found to state a floor. This is the least that a published pair leaves: 1/4-20 2A in
+/// a nut tapped over by ASTM A563 (.016 in), a little less than 33 %.
+pub const LEAST_OVERLAP: Sourced<f64> =
+    assumed("least thread overlap, that of 1/4-20 tapped over to ASTM A563").gives(0.32);
+
+/// Whether a pair keeps enough thread: a share of [`overlap`] of [`LEAST_OVERLAP`] or more.
+pub fn keeps_enough(overlap: f64) -> bool {
+    overlap >= LEAST_OVERLAP.value
+}
+
 /// A bolt thread with its coat on.
 pub fn coated(bare: BoltLimits, coat: Coat) -> Coated {
     let grown = |limits: Limits, growth: f64, min: f64, max: f64| Limits {

@@ -139,14 +139,22 @@ impl Search {
             (Err(refusal), _) | (_, Err(refusal)) => return Found::Unknown(refusal.clone()),
         };
         let coat = coat(process, min, max);
-        let mut widest = None;
+        let (mut widest, mut thin) = (None, None);
         let rooms = self.rooms(process, ways, coat);
         for room in rooms.into_iter().flatten() {
             let Some(pair) = self.pair(room, bolt, standard) else { continue };
             if fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles {
-                return Found::Takes(Box::new(self.mated(pair, coat)));
+                let mated = self.mated(pair, coat);
+                if mated.overlap >= LEAST_OVERLAP.0 {
+                    return Found::Takes(Box::new(mated));
+                }
+                // It goes together, and too little thread would be left: another way may leave more.
+                thin = thin.or(Some(mated));
             }
             widest = Some(pair);
+        }
+        if let Some(mated) = thin {
+            return Found::Takes(Box::new(mated));
         }
         match (&self.tapped, widest) {
             (Some(Err(refusal)), _) if matches!(ways, Ways::Tapped) => {

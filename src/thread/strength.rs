@@ -45,6 +45,8 @@ pub struct Joint {
     pub stress_area: Area,
     /// Length of full thread in engagement.
     pub engagement: Length,
+    /// Whether the nut is reckoned to open like a bell: see [`shear_area::bell_holds`].
+    pub is_bell: bool,
     /// Width across flats of the nut.
     pub across_flats: Length,
     /// Tensile strength of the bolt.
@@ -93,7 +95,11 @@ pub enum Failure {
 /// Refuses sizes that do not overlap, a nut whose width across flats is below 1.4 diameters, and
 /// strength ratios outside 0.4 to 2.2, the ranges of the factors.
 pub fn strength(joint: &Joint, sizes: Sizes) -> Result<Strength, Refusal> {
-    let bolt_area = shear_area::bolt_with_bell(sizes, joint.engagement)?;
+    let bolt_area = if joint.is_bell {
+        shear_area::bolt_with_bell(sizes, joint.engagement)?
+    } else {
+        shear_area::bolt(sizes, joint.engagement)?
+    };
     let nut_area = shear_area::nut(sizes, joint.engagement)?;
     let ratio = joint.nut_tensile.mpa() * nut_area.mm2() / (joint.bolt_tensile.mpa() * bolt_area.mm2());
     let c1 = factor::c1(joint.across_flats / joint.diameter)?;

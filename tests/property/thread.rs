@@ -1,12 +1,12 @@
 //! What must hold for every thread, coat and nut.
 
-use kettle_barrel::calculator::{Value, evaluate};
+use kettle_barrel::calculator::{Mark, Value, evaluate};
 use kettle_barrel::quantity::{Length, Stress};
 use kettle_barrel::thread::class::BoltPosition;
-use kettle_barrel::thread::fit::{Coat, Fit, fit};
+use kettle_barrel::thread::fit::{self, Coat, Fit, fit};
 use kettle_barrel::thread::overtap::{self, Allowance};
 use kettle_barrel::thread::strength::{Joint, Sizes, shear_area, strength};
-use kettle_barrel::thread::{Designation, H, Thread, ToleranceClass, limits, undersize};
+use kettle_barrel::thread::{Designation, H, Thread, ToleranceClass, coat_room, limits, undersize};
 use proptest::prelude::*;
 
 fn any_thread() -> impl Strategy<Value = Thread> {
@@ -27,6 +27,7 @@ fn fit_with(thread: Thread, allowance_um: f64, coat: Coat) -> Fit {
 /// A joint with about the engagement and the width of a standard nut.
 fn joint(thread: Thread, bolt_mpa: f64, nut_mpa: f64) -> Joint {
     Joint {
+        is_bell: true,
         diameter: thread.diameter(),
         stress_area: thread.stress_area(),
         engagement: Length::from_mm(0.8 * thread.diameter().mm()),
@@ -262,4 +263,120 @@ fn a_bolt_cut_under_is_the_same_however_it_is_written() {
     let way = strength(&[("thread", "M16"), ("way", "under")]);
     assert_eq!(strength(&[("thread", "M16-6az"), ("allowance", "standard")]), way);
     assert_eq!(strength(&[("thread", "M16"), ("bolt_class", "6az"), ("allowance", "standard")]), way);
+}
+
+/// The findings of `thread-strength` as mark and text.
+fn findings(pairs: &[(&str, &str)]) -> Vec<(Mark, String)> {
+    let report =
+        evaluate("thread-strength", pairs.iter().copied()).unwrap_or_else(|why| panic!("{pairs:?}: {why}"));
+    report.findings.into_iter().map(|finding| (finding.mark, finding.text.into_owned())).collect()
+}
+
+/// ISO 10684, clause 7, gives 6AZ nuts from M12 up the full load: the model is a note beside it, once.
+#[test]
+fn the_standard_comes_before_the_model() {
+    let found =
+        findings(&[("thread", "M16"), ("bolt_grade", "10.9"), ("nut_grade", "nut-10"), ("allowance", "az")]);
+    assert!(found.iter().all(|(mark, _)| matches!(mark, Mark::Met | Mark::Note)), "{found:?}");
+    let model = found.iter().filter(|(_, text)| text.contains("model of ISO/TR 16224"));
+    assert_eq!(model.count(), 1, "{found:?}");
+    assert!(found.iter().any(|(mark, text)| *mark == Mark::Met && text.contains("full loads")), "{found:?}");
+    // M10 carries the reduced load of Annex A.
+    let found =
+        findings(&[("thread", "M10"), ("bolt_grade", "8.8"), ("nut_grade", "nut-8"), ("allowance", "az")]);
+    assert!(found.iter().any(|(mark, text)| *mark == Mark::Condition && text.contains("42.2")), "{found:?}");
+    // An allowance of no document leaves the model as the rule.
+    let own = [
+        ("thread", "M16"),
+        ("bolt_grade", "10.9"),
+        ("nut_grade", "nut-10"),
+        ("allowance", "own"),
+        ("own_allowance", "0.6 mm"),
+    ];
+    let found = findings(&own);
+    assert!(found.iter().any(|(mark, text)| *mark >= Mark::Condition && text.contains("model")), "{found:?}");
+}
+
+/// Fine threads of large diameter overlap; the factor for the bell-mouth cannot be used on them.
+#[test]
+fn large_fine_threads_overlap() {
+    for text in ["M48x1.5", "M64x1.5", "4-8 UN", "2-8 UN"] {
+        let own = [
+            ("thread", text),
+            ("allowance", "standard"),
+            ("nut_style", "own"),
+            ("nut_height", "40"),
+            ("nut_width", "150"),
+            ("bolt_grade", "own"),
+            ("nut_grade", "own"),
+        ];
+        findings(&own);
+    }
+    let bell = |thread: Thread| {
+        let nut = overtap::nut(thread, Allowance::Standard).unwrap().limits;
+        shear_area::bell_holds(&limits::bolt(thread, usual_bolt(thread)).unwrap(), &nut, thread.pitch())
+    };
+    // Every thread of the usual pitch has its bell-mouth.
+    assert!(Thread::all().filter(|thread| thread.is_coarse()).all(bell));
+    assert!(!bell(Designation::read("M48x1.5").unwrap().thread));
+    assert!(!bell(Designation::read("4-8 UN").unwrap().thread));
+}
+
+/// Strength is judged at the minimum width across flats: 23.67 mm for M16 (ISO 4032, read).
+#[test]
+fn the_nut_is_as_narrow_as_its_standard_allows() {
+    let report = evaluate("thread-strength", [("thread", "M16")]).unwrap();
+    let width =
+        report.sections.iter().flat_map(|section| &section.figures).find(|figure| figure.symbol == "s");
+    assert_eq!(width.unwrap().value.to_string(), "23.670\u{a0}mm");
+}
+
+/// Every published pair keeps the least overlap; 1/4-20 by ASTM A563 is the one that sets it.
+#[test]
+fn the_least_overlap_is_that_of_published_pairs() {
+    let share = |thread: Thread, allowance| {
+        let bolt = limits::bolt(thread, usual_bolt(thread)).unwrap();
+        let nut = overtap::nut(thread, allowance).ok()?;
+        Some(fit::overlap(bolt, nut.limits, thread.pitch()))
+    };
+    let mut least = f64::INFINITY;
+    for thread in Thread::all().filter(|thread| thread.has_coarse_loads()) {
+        let published: &[Allowance] = match thread.metric_key() {
+            Some((8.., _)) => &[Allowance::Az, Allowance::Ax],
+            Some(_) => &[],
+            None => &[Allowance::A563],
+        };
+        for share in published.iter().filter_map(|allowance| share(thread, *allowance)) {
+            assert!(fit::keeps_enough(share), "{thread}: {share}");
+            least = least.min(share);
+        }
+    }
+    let quarter = Designation::read("1/4-20 UNC").unwrap().thread;
+    assert_eq!(share(quarter, Allowance::A563), Some(least));
+    assert!((least - fit::LEAST_OVERLAP.value).abs() < 0.01, "{least}");
+    let m5 = Thread::metric(5, None).unwrap();
+    let left = share(m5, Allowance::Own(Length::from_mm(0.5))).unwrap();
+    assert!(left < 0.0 && !fit::keeps_enough(left), "{left}");
+}
+
+/// ISO 4042:1999, Table 2: M10 x 40, 80 and 120 take 4 t, 5 t and 6 t of their allowance.
+#[test]
+fn a_longer_plated_bolt_takes_less_coat() {
+    let m10 = Thread::metric(10, None).unwrap();
+    let thickest = |mm: f64, position| {
+        let class = ToleranceClass::bolt(6, position);
+        coat_room::iso_4042_thickest(m10, class, Length::from_mm(mm)).unwrap().map(|found| found.value.um())
+    };
+    use BoltPosition::{E, G};
+    assert_eq!(
+        [40.0, 50.0, 80.0, 100.0, 120.0, 150.0].map(|mm| thickest(mm, G)),
+        [8.0, 8.0, 5.0, 5.0, 5.0, 5.0].map(Some)
+    );
+    assert_eq!([40.0, 80.0, 120.0].map(|mm| thickest(mm, E)), [15.0, 12.0, 10.0].map(Some));
+    let g = ToleranceClass::bolt(6, G);
+    assert!(coat_room::iso_4042_thickest(m10, g, Length::from_mm(151.0)).is_err());
+    assert!(
+        coat_room::iso_4042_thickest(m10, ToleranceClass::bolt(6, BoltPosition::H), Length::from_mm(40.0))
+            .is_err()
+    );
 }

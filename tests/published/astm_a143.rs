@@ -3,21 +3,29 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
-use kettle_barrel::quantity::Stress;
+use kettle_barrel::quantity::{Length, Stress};
 use kettle_barrel::rule::{Cleaning, Key};
 use kettle_barrel::source::Basis::{Memory, Read};
-use kettle_barrel::steel::Over::Above;
-use kettle_barrel::steel::{State, Steel};
+use kettle_barrel::steel::{Grade, State, Steel};
+use kettle_barrel::table::astm_a143;
 use kettle_barrel::working::Mark;
 
-use crate::steel_check::{LimitRow, check_limits, ruling};
+use crate::steel_check::ruling;
 
-/// Rule, when it is passed, value, scale (none for MPa), basis.
-const LIMITS: &[LimitRow] = &[(Key::A143Strength, Above, 1100.0, None, Read)];
-
+/// The least strength specified counts: A574 is above, B7, grade 8 and A325 are not.
 #[test]
-fn the_limits_are_the_published_ones() {
-    check_limits(LIMITS);
+fn concern_begins_above_1100_mpa_as_specified() {
+    assert_eq!((astm_a143::STRENGTH.0.mpa(), astm_a143::STRENGTH.1.basis), (1100.0, Read));
+    let mark = |steel| {
+        ruling(Key::A143Strength, State::of(steel), Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)
+    };
+    let grade = |grade| Steel::grade(grade, Length::from_mm(20.0)).unwrap();
+    assert_eq!(mark(grade(Grade::A574)), Some(Mark::Term));
+    for soft in [Grade::A193B7, Grade::J429Grade8, Grade::A325] {
+        assert_eq!(mark(grade(soft)), Some(Mark::Met), "{}", soft.name());
+    }
+    assert_eq!(mark(Steel::Tensile(Stress::from_mpa(1100.0))), Some(Mark::Met));
+    assert_eq!(mark(Steel::Tensile(Stress::from_mpa(1101.0))), Some(Mark::Term));
 }
 
 /// 150 ksi is 1034 MPa; the document's own SI figure is 1100 MPa, and the rule goes by that.

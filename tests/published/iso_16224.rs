@@ -21,6 +21,7 @@ use crate::limit::{class, thread};
 
 fn joint(thread: Thread, engagement: Length, flats: Length, [bolt, nut]: [f64; 2]) -> Joint {
     Joint {
+        is_bell: true,
         diameter: thread.diameter(),
         stress_area: thread.stress_area(),
         engagement,

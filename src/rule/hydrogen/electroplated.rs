@@ -31,7 +31,7 @@ pub static A490: Rule = Rule {
     when: When::Grades(&[Grade::A490]),
     says: |_| Says::bar(),
     words: Phrase::Text("ASTM A490 allows no coating; ASTM F3125 later lists zinc flake, and no plating"),
-    brief: Phrase::Text("F3125 does not list it"),
+    brief: Phrase::Text("F3125 forbids it on A490, and lists zinc flake"),
     ..row(Key::A490Electroplated, Under::Any)
 };
 

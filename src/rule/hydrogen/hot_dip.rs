@@ -1,11 +1,11 @@
 //! Hydrogen, and hardness as such, before the zinc of the kettle.
 
-use super::{above_hardness, above_strength, from_hardness};
+use super::{above_hardness, from_hardness};
 use crate::process::Process::HotDip;
-use crate::quantity::Scale;
+use crate::quantity::{Scale, Stress};
 use crate::rule::case::{Case, Cleaning, Under};
 use crate::rule::{Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
-use crate::steel::{Grade, Measure, State, Steel};
+use crate::steel::{Grade, Level, Measure, State, Steel};
 use crate::table::steel_row::Treatment;
 use crate::table::{astm_a143, astm_f436, astm_f2329, astm_f3125, iso_10684, practice};
 
@@ -101,7 +101,7 @@ pub static F3125: Rule = Rule {
         "ASTM F3125 does not allow grade A490 to be hot-dip galvanized; it lists zinc flake instead",
     ),
     met: "",
-    brief: Phrase::Text("F3125 forbids it on A490"),
+    brief: Phrase::Text("F3125 forbids it on A490, and lists zinc flake"),
 };
 
 /// ASTM F2329: risk of hydrogen embrittlement where a hardness of 33 HRC or more is specified as the
@@ -137,7 +137,7 @@ fn specified_min(state: &State) -> Option<f64> {
     }
 }
 
-/// ASTM A143: hydrogen is of concern above 1100 MPa.
+/// ASTM A143: hydrogen is of concern above 1100 MPa, as specified: the least of the grade counts.
 pub static A143_STRENGTH: Rule = Rule {
     key: Key::A143Strength,
     topic: Topic::Hydrogen,
@@ -145,20 +145,39 @@ pub static A143_STRENGTH: Rule = Rule {
     under: Under::F2329,
     source: astm_a143::STRENGTH.1,
     // A nut is pressed, not pulled: hydrogen cracks what is under tension.
-    when: When::If(|case| case.steel.is_some() && case.part.is_none_or(|part| !part.kind.is_nut())),
-    test: Test::Steel(above_strength(astm_a143::STRENGTH)),
+    when: When::If(|case| {
+        let pulled = case.part.is_none_or(|part| !part.kind.is_nut());
+        pulled && case.steel.is_some_and(|steel| specified_strength(&steel.state).is_some())
+    }),
+    test: Test::By(|case| {
+        let strength = case.steel.and_then(|steel| specified_strength(&steel.state));
+        strength.is_some_and(|strength| strength > astm_a143::STRENGTH.0)
+    }),
     says: |_| Says::term().asking(Instruction::CleanMechanically),
     words: Phrase::By(|case, _, text| {
         text.push_str(match case.cleaning() {
             Cleaning::Mechanical => {
-                "hydrogen is of concern by ASTM A143; blast clean as chosen, then flash pickle only"
+                "above 1100 MPa hydrogen is of concern by ASTM A143; blast clean as chosen, then flash pickle only"
             }
-            _ => "hydrogen is of concern by ASTM A143; blast clean, then flash pickle only",
+            _ => "above 1100 MPa hydrogen is of concern by ASTM A143; blast clean, then flash pickle only",
         });
     }),
-    met: "hydrogen is usually of no concern by ASTM A143",
+    met: "at 1100 MPa and below hydrogen is usually of no concern by ASTM A143",
     brief: Phrase::Text(""),
 };
+
+/// The tensile strength that is specified of a steel; what is known by a hardness alone is taken to be
+/// specified so.
+fn specified_strength(state: &State) -> Option<Stress> {
+    match state.steel {
+        Steel::Grade(properties) => properties.tensile_min().ok().map(|min| min.value),
+        Steel::Tensile(strength) => Some(strength),
+        Steel::Hardness(_) => match state.hardest(Measure::Tensile).ok()?.level {
+            Level::Tensile(strength) => Some(strength),
+            Level::Hardness(_) => None,
+        },
+    }
+}
 
 /// ISO 10684: from 320 HV on inhibited acid, alkaline or mechanical cleaning.
 pub static ISO_10684_CLEANING: Rule = Rule {

@@ -22,7 +22,7 @@ pub static F3125: Rule = Rule {
         "ASTM F3125 does not allow grade A490 to be mechanically coated; it lists zinc flake instead",
     ),
     met: "",
-    brief: Phrase::Text("F3125 forbids it on A490"),
+    brief: Phrase::Text("F3125 forbids it on A490, and lists zinc flake"),
 };
 
 /// ASTM B695: stress relief above 1000 MPa.

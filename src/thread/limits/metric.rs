@@ -51,17 +51,13 @@ pub(super) fn nut(thread: Thread, class: NutClass) -> Result<NutLimits, Refusal>
 }
 
 fn bolt_deviation(thread: Thread, position: BoltPosition) -> Result<Sourced<Length>, Refusal> {
-    let position = match position {
-        BoltPosition::E => Position::BoltE,
-        BoltPosition::F => Position::BoltF,
-        BoltPosition::G => Position::BoltG,
-        BoltPosition::H => Position::BoltH,
-        BoltPosition::Az => {
+    match position.of_iso_965_1() {
+        Some(position) => deviation(position, thread.pitch()),
+        None => {
             let printed = iso_965_4::deviation_az(thread.pitch()).filter(|_| is_in_hot_dip_tables(thread));
-            return Ok(printed.unwrap_or_else(|| az_by_formula(thread.pitch())));
+            Ok(printed.unwrap_or_else(|| az_by_formula(thread.pitch())))
         }
-    };
-    deviation(position, thread.pitch())
+    }
 }
 
 fn nut_deviation(thread: Thread, position: NutPosition) -> Result<Sourced<Length>, Refusal> {

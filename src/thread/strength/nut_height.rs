@@ -10,8 +10,10 @@ use crate::thread::Thread;
 pub struct Body {
     /// Least height.
     pub height: Length,
-    /// Width across flats.
+    /// Width across flats: the least where it is known, else the basic one.
     pub across_flats: Length,
+    /// Whether that is the least width.
+    pub is_least_width: bool,
     /// Where the height is published.
     pub height_source: Source,
     /// Where the width is published.
@@ -31,6 +33,11 @@ pub enum Style {
     HeavyHex,
 }
 
+/// The usual style for a thread: ISO 4032, heavy hex for an inch thread.
+pub fn usual(thread: Thread) -> Style {
+    if thread.is_metric() { Style::Iso4032 } else { Style::HeavyHex }
+}
+
 /// The body of a nut of a style.
 ///
 /// # Errors
@@ -39,10 +46,10 @@ pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
     let d = thread.diameter();
     let found = match style {
         Style::Iso4032 | Style::Iso4033 if thread.is_metric() => {
-            let width = iso_4032::ROWS.iter().find(|row| same(row.d, d.mm())).map(|row| row.s);
+            let width = iso_4032::LEAST_WIDTHS.iter().find(|row| same(row.0, d.mm())).map(|row| row.1);
             let height = if style == Style::Iso4032 {
                 let row = iso_4032::LEAST_HEIGHTS.iter().find(|row| same(row.0, d.mm()));
-                row.map(|row| (row.1, iso_4032::LEAST_HEIGHTS_SOURCE))
+                row.map(|row| (row.1, iso_4032::LEAST_SOURCE))
             } else {
                 let row = iso_4033::ROWS.iter().find(|row| same(row.d, d.mm()));
                 row.map(|row| (row.m_min, iso_4033::SOURCE))
@@ -50,8 +57,9 @@ pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
             width.zip(height).map(|(width, (height, height_source))| Body {
                 height: Length::from_mm(height),
                 across_flats: Length::from_mm(width),
+                is_least_width: true,
                 height_source,
-                width_source: iso_4032::SOURCE,
+                width_source: iso_4032::LEAST_SOURCE,
             })
         }
         Style::Hex | Style::HeavyHex if !thread.is_metric() => {
@@ -65,6 +73,7 @@ pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
             width.zip(height).map(|(width, height)| Body {
                 height: Length::from_inch(height),
                 across_flats: Length::from_inch(width),
+                is_least_width: false,
                 height_source: asme_b18_2_2::LEAST_SOURCE,
                 width_source,
             })

@@ -6,6 +6,7 @@ use crate::quantity::{Area, Length, Quantity, unit};
 use crate::source::{Source, document};
 use crate::table::Refusal;
 use crate::thread::Thread;
+use crate::thread::limits::{BoltLimits, NutLimits};
 
 use super::Sizes;
 
@@ -37,12 +38,32 @@ pub fn bolt(sizes: Sizes, engagement: Length) -> Result<Area, Refusal> {
 
 /// Shear area of the bolt's thread in a nut that opens like a bell over four tenths of its height.
 ///
+/// Where the opened nut passes the bolt, that part carries nothing.
+///
 /// # Errors
 /// Refuses sizes at which bolt and nut thread do not overlap.
 pub fn bolt_with_bell(sizes: Sizes, engagement: Length) -> Result<Area, Refusal> {
-    let opened = Sizes { nut_minor: BELL * sizes.nut_minor, ..sizes };
-    let (straight, opened) = (bolt(sizes, engagement)?, bolt(opened, engagement)?);
-    Ok(0.6 * straight + 0.4 * opened)
+    let straight = bolt(sizes, engagement)?;
+    let opened = if opens_past(sizes) {
+        Area::from_mm2(0.0)
+    } else {
+        let opened = Sizes { nut_minor: Length::from_mm(BELL * sizes.nut_minor.mm()), ..sizes };
+        bolt(opened, engagement).unwrap_or(Area::from_mm2(0.0))
+    };
+    Ok(Area::from_mm2(0.6 * straight.mm2() + 0.4 * opened.mm2()))
+}
+
+/// Whether the mouth of the nut, opened like a bell, passes the bolt's crest.
+pub fn opens_past(sizes: Sizes) -> bool {
+    BELL * sizes.nut_minor.mm() >= sizes.bolt_major.mm()
+}
+
+/// Whether the bell-mouth factor holds for a thread.
+///
+/// It is a share of the diameter, found on threads of usual pitch. On the finest threads of the largest
+/// diameters it would open even a standard nut past its bolt, where it cannot be meant.
+pub fn bell_holds(bolt: &BoltLimits, standard_nut: &NutLimits, pitch: Length) -> bool {
+    !opens_past(Sizes::least_material(pitch, bolt, standard_nut))
 }
 
 fn area(sizes: Sizes, engagement: Length, at: Length, difference: f64) -> Result<Area, Refusal> {

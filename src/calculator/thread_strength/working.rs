@@ -43,7 +43,8 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
         .term(p)
         .given("D1", mm4(d1))
         .given("d2", mm4(d2));
-    working
+    if joint.is_bell && !shear_area::opens_past(sizes) {
+        working
         .step(
             "shear area of the bolt's thread in a nut that opens like a bell, Dm = 1.026 D1 over 0.4 of it",
             "ASb",
@@ -56,6 +57,17 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
         .term(p)
         .given("D1", mm4(d1))
         .given("d2", mm4(d2));
+    } else {
+        let (meaning, formula) = if joint.is_bell {
+            (
+                "shear area of the bolt's thread; over 0.4 of its height the nut opens past the bolt and carries nothing",
+                "0.6 · AS1",
+            )
+        } else {
+            ("shear area of the bolt's thread; so fine a thread is reckoned in a straight nut", "AS1")
+        };
+        working.step(meaning, "ASb", formula, mm2(min.bolt_area), MODEL).given("AS1", mm2(straight));
+    }
     working
         .step(
             "shear area of the nut's thread",

@@ -1,8 +1,8 @@
-//! The headline, the figures, the notes and the picture of the answer.
+//! Arranges the answer: headline, figures, notes and the picture.
 
-use super::{Input, NutBody, Outcome, Pair};
+use super::{Input, NutBody, Outcome, Pair, working};
 use crate::calculator::thread_fields::Ruler;
-use crate::calculator::{Bar, Figure, Note, Picture, ScaleMark, Section};
+use crate::calculator::{Bar, Caution, Figure, Note, Picture, Report, ScaleMark, Section, Verdict};
 use crate::quantity::{Area, Force, Length, Quantity, Shown, unit};
 use crate::source::document;
 use crate::table::Refusal;
@@ -10,7 +10,27 @@ use crate::thread::load::{Load, Way};
 use crate::thread::strength::{MODEL, Strength, nut_height, shear_area};
 use crate::thread::undersize;
 
-pub(super) fn headline(input: &Input, outcome: &Outcome) -> String {
+mod finding;
+
+pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
+    let findings = finding::all(input, outcome);
+    Report {
+        verdict: Some(Verdict::of(&findings)),
+        headline: headline(input, outcome),
+        figures: figures(input, outcome),
+        sections: sections(input, outcome, Ruler::of(input.thread)),
+        findings,
+        working: working::working(input, outcome),
+        cautions: vec![Caution::NotReused, Caution::StandardFirst],
+        notes: notes(),
+        picture: Some(picture(input, outcome)),
+    }
+}
+
+fn headline(input: &Input, outcome: &Outcome) -> String {
+    if let Some(finding) = finding::by_standard(input, outcome) {
+        return finding.text.into_owned();
+    }
     let (failure, load) = outcome.pair.min.first();
     let cost = if outcome.lost.newton() > 0.0 {
         format!(
@@ -24,10 +44,10 @@ pub(super) fn headline(input: &Input, outcome: &Outcome) -> String {
     format!("At least material {} first, at {}; {cost}.", failure.words(), force(load, input))
 }
 
-pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
+fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let min = &outcome.pair.min;
     let mut figures = vec![
-        Figure::words("Gives way first", min.first().0.words()),
+        Figure::words("Gives way first, by the model", min.first().0.words()),
         Figure::one("F", "At a load of", force(min.first().1, input)).source(MODEL),
         Figure::one(
             "",
@@ -46,7 +66,7 @@ pub(super) fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     figures
 }
 
-pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
+fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
     let body = outcome.body;
     let length = |symbol, name, length: Length| Figure::one(symbol, name, ruler.size(length));
     let mut sections = vec![
@@ -63,8 +83,17 @@ pub(super) fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Se
                         NutBody::Own(..) => "own",
                     },
                 ),
-                length("m", "Least height", body.height).source(body.height_source),
-                length("s", "Width across flats", body.across_flats).source(body.width_source),
+                length("m", "Minimum height", body.height).source(body.height_source),
+                length(
+                    "s",
+                    if body.is_least_width {
+                        "Minimum width across flats"
+                    } else {
+                        "Width across flats, basic; the minimum is not known here"
+                    },
+                    body.across_flats,
+                )
+                .source(body.width_source),
                 length("hc", "Depth of a countersink", outcome.countersink).source(nut_height::COUNTERSINK),
                 length("m_eff", "Height that carries", outcome.pair.joint.engagement)
                     .source(nut_height::EFFECTIVE),
@@ -158,7 +187,7 @@ fn h28(input: &Input, outcome: &Outcome, ruler: Ruler) -> Section {
     Section { title: "By FED-STD-H28".into(), figures }
 }
 
-pub(super) fn notes() -> Vec<Note> {
+fn notes() -> Vec<Note> {
     vec![
         Note::sourced(
             "The loads are those of Alexander's model at the least strength of bolt and nut. A bolt stronger \
@@ -176,7 +205,7 @@ pub(super) fn notes() -> Vec<Note> {
     ]
 }
 
-pub(super) fn picture(input: &Input, outcome: &Outcome) -> Picture {
+fn picture(input: &Input, outcome: &Outcome) -> Picture {
     let bar = |label: &'static str, load: Force, marked| Bar {
         label: label.into(),
         from: Shown { number: 0.0, ..force(load, input) },

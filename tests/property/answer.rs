@@ -1,0 +1,103 @@
+//! The answer that is read aloud: short, never without a condition of what it recommends, never
+//! recommending what is ruled out. The sense of the ten orders is common practice.
+
+use std::fs;
+
+use kettle_barrel::calculator::{Address, Draft, Verdict};
+use kettle_barrel::coat::Process::{Electroplated, HotDip, Mechanical};
+use kettle_barrel::order::{self, Answer, answer::WORDS, recommend};
+
+fn orders() -> Vec<Draft> {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/property/golden.txt");
+    let lines = fs::read_to_string(path).unwrap();
+    let addresses = lines.lines().filter_map(|line| Some(line.split_once(" order ")?.1.to_owned()));
+    addresses.map(|address| Address::read(&address).0.draft).collect()
+}
+
+#[test]
+fn the_answers_of_four_hundred_orders() {
+    let (mut words, mut instructions) = (Vec::new(), Vec::new());
+    for draft in orders() {
+        let line = order::read(&draft).unwrap();
+        let judgement = order::judge(&line);
+        let assessment = order::assess(&draft).unwrap();
+        let Answer { text, recommended, .. } = &assessment.answer;
+        let count = text.split_whitespace().count();
+        assert!(count <= WORDS, "{count} words: {text}");
+        words.push(count);
+        let taken = judgement.processes.iter().find(|judged| Some(judged.process) == *recommended);
+        let Some(taken) = taken else {
+            assert!(judgement.processes.iter().all(|judged| judged.verdict() == Verdict::RuledOut), "{text}");
+            continue;
+        };
+        assert_ne!(taken.verdict(), Verdict::RuledOut, "{text}");
+        for condition in recommend::conditions(taken) {
+            let brief = condition.brief(&judgement, taken);
+            assert!(!brief.is_empty() && text.contains(&brief), "“{brief}” is not in: {text}");
+        }
+        instructions.push(recommend::conditions(taken).count());
+    }
+    let median = |numbers: &mut Vec<usize>| {
+        numbers.sort_unstable();
+        numbers[numbers.len() / 2]
+    };
+    println!(
+        "median of 400 answers: {} words, {} conditions of what is recommended",
+        median(&mut words),
+        median(&mut instructions)
+    );
+}
+
+/// Order, process to take, what must be said.
+#[test]
+fn ten_orders_as_they_are_answered_on_a_call() {
+    let ten = [
+        (
+            "M16 x 60 hex bolt, 8.8, C3, 15 years",
+            Some(HotDip),
+            &["6AZ marked Z", "Nothing to prove", "19 years", "8.6 years"][..],
+        ),
+        (
+            "M20 x 90 hex bolt, 10.9, C4, 12 years",
+            Some(Mechanical),
+            &["class 55", "tapped over", "13 years", "4.8 years"],
+        ),
+        (
+            "M10 x 40 socket screw, A574, C3, 10 years",
+            Some(Mechanical),
+            &["class 25", "room in the tapped hole", "takes the temper"],
+        ),
+        (
+            "3/4-10 x 2-1/2 structural bolt, A325, C3, 15 years",
+            Some(HotDip),
+            &["F2329", "lubricated", "rotational-capacity", "does not list it"],
+        ),
+        (
+            "M12 washers, 4.6, 20000 pcs, C3, 15 years",
+            Some(Mechanical),
+            &["class 40", "Hot-dip", "also suit"],
+        ),
+        ("M6 x 20 hex screw, 8.8, C1", Some(Electroplated), &["ISO 4042", "5 µm", "Mechanical", "below M8"]),
+        ("3/4-10 x 2-1/2 structural bolt, A490", None, &["None of the three", "zinc flake", "A325"]),
+        (
+            "5/8-11 x 4 rod, B7, C3, 15 years",
+            Some(HotDip),
+            &["0.020", "after dipping", "Nothing to prove", "also suits"],
+        ),
+        (
+            "M20 retaining ring, 50 HRC, C2",
+            Some(Mechanical),
+            &["test for embrittlement", "Not hot-dip", "45 HRC"],
+        ),
+        ("M5 drywall screw, 500 HV, C2", Some(Mechanical), &["class 12", "Not hot-dip", "case-hardened"]),
+    ];
+    for (text, process, said) in ten {
+        let draft = order::spread(text).draft;
+        let assessment = order::assess(&draft).unwrap_or_else(|problems| panic!("{text}: {problems}"));
+        assert_eq!(assessment.answer.recommended, process, "{text}: {}", assessment.answer.text);
+        let answer = assessment.answer.text.replace('\u{a0}', " ");
+        for words in said {
+            assert!(answer.contains(words), "“{words}” is not in: {answer}");
+        }
+    }
+}
