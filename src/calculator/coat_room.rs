@@ -35,8 +35,15 @@ pub struct Input {
 /// By which rule it is judged whether a coat fits.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Method {
-    /// The worst corner of bolt, coat and nut, with this unevenness.
-    Corner(f64, Coated),
+    /// The worst corner of bolt, coat and nut.
+    Corner {
+        /// How unevenly the coat lies.
+        unevenness: f64,
+        /// Which threads carry it.
+        coated: Coated,
+        /// The share that reaches the inside of the nut, where it is shared.
+        inside: f64,
+    },
     /// ISO 4042:1999, by deviation and length.
     Iso4042(Column),
     /// A quarter of the bolt's allowance: ASME B1.13M, ASTM F1941.
@@ -102,12 +109,12 @@ impl Calculator for CoatRoom {
             *answer = answer_of(thread, pair, rule).unwrap_or_default();
         }
         let takes = |answer: &Answer| coat.mm() <= answer.thickest.mm() + 1e-9;
-        let (unevenness, coated) = match rule {
-            Method::Corner(unevenness, coated) => (unevenness, coated),
-            Method::Iso4042(_) | Method::Quarter => (0.0, Coated::Bolt),
+        let (unevenness, parts) = match rule {
+            Method::Corner { unevenness, coated, inside } => (unevenness, coated.parts(inside)),
+            Method::Iso4042(_) | Method::Quarter => (0.0, 1.0),
         };
         let usual = thread_fields::usual_bolt_class(thread);
-        let allowance = coat_room::allowance_needed(thread, usual, coat, unevenness, coated)
+        let allowance = coat_room::allowance_needed(thread, usual, coat, unevenness, parts)
             .map_err(|refusal| THREAD.refused(refusal))?;
         Ok(Outcome { answers, first: answers.into_iter().flatten().find(takes), allowance })
     }
@@ -121,8 +128,8 @@ impl Calculator for CoatRoom {
 fn answer_of(thread: Thread, pair: Pair, rule: Method) -> Result<Option<Answer>, Refusal> {
     let is_standard_nut = pair.nut == NutChoice::ToleranceClass(overtap::standard_class(thread));
     let (thickest, source) = match rule {
-        Method::Corner(unevenness, coated) => {
-            (coat_room::thickest(thread, pair, unevenness, coated)?, GROWTH)
+        Method::Corner { unevenness, coated, inside } => {
+            (coat_room::thickest(thread, pair, unevenness, coated.parts(inside))?, GROWTH)
         }
         Method::Quarter if is_standard_nut && !is_undercut(pair.bolt) => {
             (coat_room::quarter(thread, pair.bolt)?, coat_room::quarter_source(thread))

@@ -95,7 +95,12 @@ impl Calculator for OversizeTap {
                 bolt_class,
                 allowance,
                 // What the two halves carry together is what shares the room.
-                coat: pair::coat(case.process, offer.min, offer.max),
+                coat: pair::coat(
+                    case.process,
+                    (part.thread, part.length),
+                    (offer.min, offer.max),
+                    pair::INSIDE_SHARE.value,
+                ),
                 coat_unit: &unit::UM,
             },
             writer,

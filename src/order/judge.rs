@@ -271,7 +271,8 @@ fn has_no_room(line: &OrderLine) -> bool {
         || matches!(class, ToleranceClass::Bolt(bolt) if bolt.position == BoltPosition::H)
 }
 
-fn ordered(line: &OrderLine) -> Ordered {
+/// What an order says of its threads.
+pub(super) fn ordered(line: &OrderLine) -> Ordered {
     let nut_of_line = line.class.filter(|class| !class.is_bolt());
     let nut = line.nut.and_then(|nut| nut.class).or(nut_of_line);
     // The standard nut leaves the search free to widen it.
@@ -281,6 +282,8 @@ fn ordered(line: &OrderLine) -> Ordered {
         bolt: bolt_class(line),
         nut: nut.filter(|class| *class != standard),
         own: line.own_allowance,
+        length: line.length.filter(|_| !line.part.is_nut()),
+        is_spun: true,
     }
 }
 

@@ -115,7 +115,8 @@ fn graded(
     for class in thin_to_thick(classes) {
         let Some(offer) = of_class(class, chosen) else { continue };
         let ways = ways(line, process, offer.min, chosen);
-        let fits = search.is_none_or(|search| search.takes(process, offer.max, ways) != Some(false));
+        let fits =
+            search.is_none_or(|search| search.takes(process, offer.min, offer.max, ways) != Some(false));
         // The thinnest stands even where it does not fit: the fit then says why.
         if thickest.is_some() && !fits {
             break;

@@ -4,9 +4,9 @@ use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::document;
-use crate::thread::fit::{Assembly, GROWTH};
+use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
 use crate::thread::overtap::Allowance;
-use crate::thread::pair::{Found, LEAST_OVERLAP, Mated, Room};
+use crate::thread::pair::{Found, Mated, Room};
 use crate::working::Mark;
 
 const fn row(key: Key) -> Rule {
@@ -99,16 +99,16 @@ pub static UNKNOWN: Rule = Rule {
 
 /// A nut tapped so far, or a bolt made so small, that hardly any thread is left.
 pub static OVERLAP: Rule = Rule {
-    source: LEAST_OVERLAP.1,
+    source: LEAST_OVERLAP.source,
     when: When::If(|case| mated(case).is_some()),
-    test: Test::By(|case| mated(case).is_some_and(|mated| mated.overlap < LEAST_OVERLAP.0)),
+    test: Test::By(|case| mated(case).is_some_and(|mated| !keeps_enough(mated.overlap))),
     words: Phrase::By(|case, _, text| {
         let left = mated(case).map_or(0.0, |mated| mated.overlap);
         text.push_str(&format!(
             "too little thread would be left: the flanks overlap by {} of their depth at minimum material, and {} is the \
              least",
             Shown::percent(left, 0),
-            Shown::percent(LEAST_OVERLAP.0, 0)
+            Shown::percent(LEAST_OVERLAP.value, 0)
         ));
     }),
     met: "enough of the thread is left",

@@ -38,7 +38,9 @@ pub enum NutChoice {
 pub enum Coated {
     /// The bolt alone: the nut is tapped after its coat, or bare.
     Bolt,
-    /// Bolt and nut alike, as mechanical zinc and plating coat them.
+    /// Bolt and nut, and a share of the bolt's coat reaches the inside of the nut.
+    Shared,
+    /// Bolt and nut alike.
     Both,
 }
 
@@ -77,11 +79,12 @@ static UNIFIED: &[Pair] = &[
     over(ToleranceClass::UnifiedBolt(2), Allowance::A563),
 ];
 
-/// The thickest stated coat that a pair takes at its worst corner, with this unevenness.
+/// The thickest stated coat that a pair takes at its worst corner, with this unevenness, where so many
+/// coats share the room: see [`Coated::parts`].
 ///
 /// # Errors
 /// Refuses a pair that its table does not have for this thread.
-pub fn thickest(thread: Thread, pair: Pair, unevenness: f64, coated: Coated) -> Result<Length, Refusal> {
+pub fn thickest(thread: Thread, pair: Pair, unevenness: f64, parts: f64) -> Result<Length, Refusal> {
     let bolt = limits::bolt(thread, pair.bolt)?;
     let nut = match pair.nut {
         NutChoice::ToleranceClass(class) => limits::nut(thread, class)?,
@@ -89,7 +92,7 @@ pub fn thickest(thread: Thread, pair: Pair, unevenness: f64, coated: Coated) -> 
     };
     let bare = Coat { min: Length::ZERO, max: Length::ZERO, unevenness };
     let thickest = fit::fit(bolt, bare, nut).thickest;
-    Ok(thickest / coated.parts())
+    Ok(thickest / parts)
 }
 
 /// The least diametral allowance on a standard nut with which a bolt of this class takes the coat.
@@ -101,11 +104,11 @@ pub fn allowance_needed(
     bolt: ToleranceClass,
     max: Length,
     unevenness: f64,
-    coated: Coated,
+    parts: f64,
 ) -> Result<Length, Refusal> {
     let bare = limits::bolt(thread, bolt)?;
     let standard = limits::nut(thread, overtap::standard_class(thread))?;
-    let max = max * coated.parts();
+    let max = max * parts;
     let fit = fit::fit(bare, Coat { min: max, max, unevenness }, standard);
     let short = fit.pitch.min.min(fit.major_min).min(fit.minor_min);
     // Room to spare needs no allowance.
@@ -113,10 +116,11 @@ pub fn allowance_needed(
 }
 
 impl Coated {
-    /// How many coats share the room.
-    pub fn parts(self) -> f64 {
+    /// How many coats share the room, where this share reaches the inside of the nut.
+    pub fn parts(self, inside: f64) -> f64 {
         match self {
             Self::Bolt => 1.0,
+            Self::Shared => 1.0 + inside,
             Self::Both => 2.0,
         }
     }

@@ -212,10 +212,10 @@ pub fn overlap(bolt: BoltLimits, nut: NutLimits, pitch: Length) -> f64 {
 
 /// The least share of overlap that a pair must keep at least material; what leaves less will not do.
 ///
-/// No document was found to state a floor. This is the least that a published pair leaves: 1/4-20 2A in
-/// a nut tapped over by ASTM A563 (.016 in), a little less than 33 %.
+/// No document was found to state a floor. The least that a published pair leaves is a little less than
+/// 33 %: 1/4-20 2A in a nut tapped over by ASTM A563 (.016 in); this is just below it.
 pub const LEAST_OVERLAP: Sourced<f64> =
-    assumed("least thread overlap, that of 1/4-20 tapped over to ASTM A563").gives(0.32);
+    assumed("least thread overlap, just below that of published pairs").gives(0.30);
 
 /// Whether a pair keeps enough thread: a share of [`overlap`] of [`LEAST_OVERLAP`] or more.
 pub fn keeps_enough(overlap: f64) -> bool {

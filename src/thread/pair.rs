@@ -8,18 +8,15 @@ use super::class::{BoltPosition, NutPosition};
 use super::fit::{self, Assembly, Coat, DEFAULT_UNEVENNESS, Fit, PITCH_GROWTH};
 use super::limits::{self, BoltLimits, NutLimits};
 use super::overtap::{self, Allowance};
-use super::{Thread, ToleranceClass};
+use super::{Thread, ToleranceClass, coat_room};
 use crate::process::Process;
 use crate::quantity::Length;
-use crate::source::{Source, assumed};
+use crate::source::{Sourced, assumed};
 use crate::table::Refusal;
+use crate::table::iso_965_1::{Position, deviation};
 
 /// The share of a coat that reaches the inside of a nut in the barrel; no measured figure was found.
-pub const INSIDE_SHARE: (f64, Source) = (0.5, assumed("share of a mechanical coat inside a nut"));
-
-/// The least overlap of bolt and nut at minimum material, as a share of the basic depth 5/8 H, that
-/// is still called a thread.
-pub const LEAST_OVERLAP: (f64, Source) = (0.3, assumed("least overlap of threads"));
+pub const INSIDE_SHARE: Sourced<f64> = assumed("share of a mechanical coat inside a nut").gives(0.5);
 
 /// What an order says of its threads.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -32,6 +29,10 @@ pub struct Ordered {
     pub nut: Option<ToleranceClass>,
     /// The user's own diametral allowance of the nut.
     pub own: Option<Length>,
+    /// The length of the bolt, if it is known: ISO 4042 gives long plated bolts more room.
+    pub length: Option<Length>,
+    /// Whether the bolt is spun after the bath: then its nut is 6AZ; 6AX is for what is not spun.
+    pub is_spun: bool,
 }
 
 /// Where the room for the zinc is made.
@@ -93,7 +94,7 @@ pub struct Search {
     bolt: Result<BoltLimits, Refusal>,
     standard: Result<NutLimits, Refusal>,
     tapped: Option<Result<(Allowance, NutLimits), Refusal>>,
-    /// 6AX, for metric coats that are not spun.
+    /// 6AX, for metric coats that are not spun, and for those of the barrel.
     unspun: Option<(Allowance, NutLimits)>,
 }
 
@@ -138,14 +139,14 @@ impl Search {
             (Ok(bolt), Ok(standard)) => (*bolt, *standard),
             (Err(refusal), _) | (_, Err(refusal)) => return Found::Unknown(refusal.clone()),
         };
-        let coat = coat(process, min, max);
+        let coat = self.ordered.coat(process, min, max);
         let (mut widest, mut thin) = (None, None);
         let rooms = self.rooms(process, ways, coat);
         for room in rooms.into_iter().flatten() {
             let Some(pair) = self.pair(room, bolt, standard) else { continue };
             if fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles {
                 let mated = self.mated(pair, coat);
-                if mated.overlap >= LEAST_OVERLAP.0 {
+                if fit::keeps_enough(mated.overlap) {
                     return Found::Takes(Box::new(mated));
                 }
                 // It goes together, and too little thread would be left: another way may leave more.
@@ -167,11 +168,11 @@ impl Search {
         }
     }
 
-    /// Whether some pair of these ways takes a coat of this greatest thickness and leaves enough thread;
+    /// Whether some pair of these ways takes a coat from `min` to `max` and leaves enough thread;
     /// `None` where the limits of the thread are not known.
-    pub fn takes(&self, process: Process, max: Length, ways: Ways) -> Option<bool> {
+    pub fn takes(&self, process: Process, min: Length, max: Length, ways: Ways) -> Option<bool> {
         let (bolt, standard) = (*self.bolt.as_ref().ok()?, *self.standard.as_ref().ok()?);
-        let coat = coat(process, max, max);
+        let coat = self.ordered.coat(process, min, max);
         let pitch = self.ordered.thread.pitch();
         let mut pairs = self
             .rooms(process, ways, coat)
@@ -180,14 +181,22 @@ impl Search {
             .filter_map(|room| self.pair(room, bolt, standard));
         Some(pairs.any(|pair| {
             fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles
-                && fit::overlap(pair.bolt, pair.nut, pitch) >= LEAST_OVERLAP.0
+                && fit::keeps_enough(fit::overlap(pair.bolt, pair.nut, pitch))
         }))
+    }
+
+    /// The pairs that are tried for a coat, in their order; none where the limits are not known.
+    pub fn tried(&self, process: Process, min: Length, max: Length, ways: Ways) -> Vec<Pair> {
+        let (Ok(bolt), Ok(standard)) = (&self.bolt, &self.standard) else { return Vec::new() };
+        let coat = self.ordered.coat(process, min, max);
+        let rooms = self.rooms(process, ways, coat).into_iter().flatten();
+        rooms.filter_map(|room| self.pair(room, *bolt, *standard)).collect()
     }
 
     /// The tapped nuts for a process, the narrower first.
     fn tapped_nuts(&self, process: Process) -> [Option<(Allowance, NutLimits)>; 2] {
         let tapped = self.tapped.as_ref().and_then(|nut| nut.as_ref().ok()).copied();
-        let unspun = self.unspun.filter(|_| process != Process::HotDip);
+        let unspun = self.unspun.filter(|_| process != Process::HotDip || !self.ordered.is_spun);
         // Below a pitch of 1.6 mm 6AX is the narrower of the two.
         match (tapped, unspun) {
             (Some(az), Some(ax)) if ax.1.pitch.min < az.1.pitch.min => [Some(ax), Some(az)],
@@ -195,7 +204,7 @@ impl Search {
         }
     }
 
-    /// From the narrowest to the widest.
+    /// From the narrowest to the widest; a thread made smaller by what the coat takes comes last.
     fn rooms(&self, process: Process, ways: Ways, coat: Coat) -> [Option<Room>; 7] {
         let thin = matches!(ways, Ways::All | Ways::Thin) && self.ordered.nut.is_none();
         let usual = self.ordered.bolt == ToleranceClass::bolt(6, BoltPosition::G);
@@ -203,15 +212,30 @@ impl Search {
         let [narrow, wide] = self.tapped_nuts(process).map(|nut| nut.filter(|_| may_tap));
         // An even growth of the pitch diameter, whatever governs: the whole thread is made smaller.
         let smaller = PITCH_GROWTH * (1.0 + coat.unevenness) * coat.max;
+        let [second, third] = if self.g_is_narrower_than_e() {
+            [Room::NutG, Room::Bolt(BoltPosition::E)]
+        } else {
+            [Room::Bolt(BoltPosition::E), Room::NutG]
+        };
+        let classes = |room| (thin && usual).then_some(room);
         [
             Some(Room::Ordered),
-            (thin && usual).then_some(Room::NutG),
-            (thin && usual).then_some(Room::Bolt(BoltPosition::F)),
-            (thin && usual).then_some(Room::Bolt(BoltPosition::E)),
+            classes(Room::Bolt(BoltPosition::F)),
+            classes(second),
+            classes(third),
             narrow.map(|(allowance, _)| Room::Tapped(allowance)),
             wide.map(|(allowance, _)| Room::Tapped(allowance)),
             matches!(ways, Ways::All | Ways::Thin).then_some(Room::Smaller(smaller)),
         ]
+    }
+
+    /// Whether 6g in 6G leaves less room than 6e in 6H: so it is up to a pitch of 1.5 mm.
+    fn g_is_narrower_than_e(&self) -> bool {
+        let of = |position| deviation(position, self.ordered.thread.pitch()).map(|found| found.value);
+        match (of(Position::NutG), of(Position::BoltG), of(Position::BoltE)) {
+            (Ok(nut), Ok(g), Ok(e)) => nut < g - e,
+            _ => true,
+        }
     }
 
     fn pair(&self, room: Room, bolt: BoltLimits, standard: NutLimits) -> Option<Pair> {
@@ -245,17 +269,37 @@ impl Search {
     }
 }
 
-/// The coat that shares the room: what lies on the bolt, and in the barrel what reaches the nut.
+impl Ordered {
+    fn coat(&self, process: Process, min: Length, max: Length) -> Coat {
+        coat(process, (self.thread, self.length), (min, max), INSIDE_SHARE.value)
+    }
+}
+
+/// The coat that shares the room: what lies on the bolt, and in the barrel the share of it that reaches
+/// the inside of the nut.
 ///
-/// A nut for hot-dip is tapped after the bath and bare; a plated nut meets its limits after plating.
-pub fn coat(process: Process, min: Length, max: Length) -> Coat {
+/// A nut for hot-dip is tapped after the bath and bare; a plated nut meets its limits after plating. A
+/// long plated bolt is thicker at its ends: ISO 4042 asks for room for 5 t and 6 t of the nominal
+/// thickness instead of 4 t. Beyond 15 diameters it leaves the thickness to agreement, and the fit is
+/// that of the thickness stated.
+pub fn coat(
+    process: Process,
+    (thread, length): (Thread, Option<Length>),
+    (min, max): (Length, Length),
+    inside: f64,
+) -> Coat {
     match process {
         Process::HotDip => Coat { min, max, unevenness: DEFAULT_UNEVENNESS.value },
         Process::Mechanical => {
-            let both = 1.0 + INSIDE_SHARE.0;
+            let both = 1.0 + inside;
             Coat { min: both * min, max: both * max, unevenness: 0.0 }
         }
-        Process::Electroplated => Coat { min, max, unevenness: 0.0 },
+        Process::Electroplated => {
+            let metric = length.filter(|_| thread.is_metric());
+            let column = metric.and_then(|length| coat_room::iso_4042_column(thread, length).ok());
+            let at_ends = column.map_or(max, |column| column.factor() / PITCH_GROWTH * min);
+            Coat { min, max: max.max(at_ends), unevenness: 0.0 }
+        }
     }
 }
 
@@ -277,7 +321,7 @@ mod tests {
         } else {
             ToleranceClass::UnifiedBolt(2)
         };
-        Search::new(Ordered { thread, bolt, nut: None, own: None })
+        Search::new(Ordered { thread, bolt, nut: None, own: None, length: None, is_spun: true })
     }
 
     fn room(found: Found) -> Room {
@@ -307,7 +351,9 @@ mod tests {
             room(search(thread).narrowest(Process::Electroplated, max, max, Ways::Thin))
         };
         assert_eq!(plated("M20", 8.0), Room::Ordered);
-        assert_eq!(plated("M20", 18.0), Room::NutG);
+        assert_eq!(plated("M20", 14.0), Room::Bolt(BoltPosition::F));
+        assert_eq!(plated("M20", 18.0), Room::Bolt(BoltPosition::E));
+        assert_eq!(plated("M6", 12.0), Room::NutG);
         assert!(matches!(plated("1/4-20", 12.0), Room::Smaller(_)));
     }
 

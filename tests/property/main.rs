@@ -11,6 +11,7 @@ mod golden;
 mod kettle;
 mod lot;
 mod order;
+mod pair;
 mod part;
 mod readme;
 mod register;

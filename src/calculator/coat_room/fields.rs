@@ -7,10 +7,18 @@ use crate::quantity::{Length, PlainNumber, Shown, Unit, unit};
 use crate::table::iso_4042_threads::Column;
 use crate::thread::Designation;
 use crate::thread::coat_room::Coated;
+use crate::thread::pair::INSIDE_SHARE;
 
 /// What is asked.
-pub(super) static FIELDS: [FieldAbout; 6] =
-    [thread_fields::THREAD.about, COAT.about, RULE.about, UNEVENNESS.about, COATED.about, MEASURED.about];
+pub(super) static FIELDS: [FieldAbout; 7] = [
+    thread_fields::THREAD.about,
+    COAT.about,
+    RULE.about,
+    UNEVENNESS.about,
+    COATED.about,
+    INSIDE.about,
+    MEASURED.about,
+];
 
 const COAT: Field<Written<Length>> = Field::quantity(
     "coat",
@@ -41,12 +49,30 @@ const UNEVENNESS: Field<PlainNumber> = thread_fields::UNEVENNESS.when(&RULE, &[J
 choices! {
     const WHICH_THREADS: Coated {
         Bolt: "bolt", "The bolt only; the nut is tapped after its coat";
-        Both: "both", "Bolt and nut (mechanical zinc, plating)";
+        Shared: "shared", "Bolt and nut, less of it inside the nut (mechanical zinc)";
+        Both: "both", "Bolt and nut alike";
     }
 }
 
 const COATED: Field<Coated> = Field::choice("coated", "Which threads carry it", WHICH_THREADS, "bolt")
     .when(&RULE, &[JudgedBy::Corner.key()]);
+
+const INSIDE: Field<PlainNumber> = Field::quantity(
+    "inside",
+    "Share that reaches the inside of the nut",
+    &SHARES,
+    Bound::Between(
+        Shown { number: 0.0, unit: &unit::PERCENT, decimals: 0 },
+        Shown { number: 100.0, unit: &unit::PERCENT, decimals: 0 },
+        "it is a share of the coat on the bolt",
+    ),
+    "50 %",
+)
+.hint("Of the coat on the bolt; no measured figure was found, so give your own where you have one.")
+.source(INSIDE_SHARE.source)
+.when(&COATED, &["shared"]);
+
+static SHARES: [&Unit; 1] = [&unit::PERCENT];
 
 choices! {
     const COLUMNS: Column {
@@ -66,7 +92,7 @@ static COATS: [&Unit; 4] = [&unit::UM, &unit::MM, &unit::MIL, &unit::INCH];
 pub(super) static EXAMPLES: [Example; 6] = [
     Example {
         title: "Mechanical zinc of 53 µm on M12, nuts coated as well",
-        pairs: &[("thread", "M12"), ("spread", "10"), ("coated", "both")],
+        pairs: &[("thread", "M12"), ("spread", "10"), ("coated", "shared")],
     },
     Example {
         title: "Plated 8 µm on M10 x 80 by ISO 4042",
@@ -93,7 +119,9 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
     let rule = match reader.get(&RULE)? {
         JudgedBy::Corner => {
             let (unevenness, coated) = (reader.get(&UNEVENNESS), reader.get(&COATED));
-            Method::Corner(unevenness?.one(), coated?)
+            let inside = reader.if_asked(&INSIDE);
+            let inside = inside?.map_or(INSIDE_SHARE.value, PlainNumber::one);
+            Method::Corner { unevenness: unevenness?.one(), coated: coated?, inside }
         }
         JudgedBy::Iso4042 => Method::Iso4042(reader.get(&MEASURED)?),
         JudgedBy::Quarter => Method::Quarter,
@@ -107,10 +135,13 @@ pub(super) fn write(input: &Input, writer: &mut Writer) {
     writer.put(&thread_fields::THREAD, Designation { thread: input.thread, class: None });
     writer.put(&COAT, Written { quantity: input.coat, unit: input.coat_unit });
     match input.rule {
-        Method::Corner(unevenness, coated) => {
+        Method::Corner { unevenness, coated, inside } => {
             writer.put(&RULE, JudgedBy::Corner);
             writer.put(&UNEVENNESS, PlainNumber::from_one(unevenness));
             writer.put(&COATED, coated);
+            if coated == Coated::Shared {
+                writer.put(&INSIDE, PlainNumber::from_one(inside));
+            }
         }
         Method::Iso4042(column) => {
             writer.put(&RULE, JudgedBy::Iso4042);

@@ -34,7 +34,7 @@ fn finding(input: &Input, outcome: &Outcome) -> Finding {
     let Some(first) = outcome.first else {
         let ruler = Ruler::of(input.thread);
         return match input.rule {
-            Method::Corner(..) => Finding::new(
+            Method::Corner { .. } => Finding::new(
                 Mark::Condition,
                 format!(
                     "No class takes {coat}: tap the nut over by an allowance of your own, at least {} on a \
@@ -73,7 +73,7 @@ fn stock_pair(thread: Thread) -> Pair {
 
 fn rule_source(input: &Input) -> Source {
     match input.rule {
-        Method::Corner(..) => GROWTH,
+        Method::Corner { .. } => GROWTH,
         Method::Iso4042(_) => iso_4042_threads::DEVIATION,
         Method::Quarter => coat_room::quarter_source(input.thread),
     }
@@ -132,7 +132,7 @@ fn notes(input: &Input) -> Vec<Note> {
              the thickness is to be agreed.",
             document::ISO_4042_1999.read("Table 2"),
         )),
-        Method::Corner(..) => notes.push(Note::sourced(
+        Method::Corner { .. } => notes.push(Note::sourced(
             "A nut for a hot-dip bolt is coated as a blank and tapped afterwards; its bare thread is protected \
              by the zinc of the bolt.",
             document::AS_NZS_1214.read("5.7"),

@@ -3,8 +3,9 @@
 use super::{Answer, Input, Method, Outcome};
 use crate::calculator::thread_fields::{Ruler, thickness};
 use crate::quantity::Shown;
-use crate::thread::coat_room::NutChoice;
+use crate::thread::coat_room::{Coated, NutChoice};
 use crate::thread::fit::GROWTH;
+use crate::thread::pair::INSIDE_SHARE;
 use crate::thread::{limits, overtap};
 use crate::working::Working;
 
@@ -29,7 +30,7 @@ fn step(input: &Input, answer: &Answer, working: &mut Working) {
         Method::Iso4042(_) => {
             working.table("", "t_max", thickness(answer.thickest, input.coat_unit), answer.source)
         }
-        Method::Corner(unevenness, coated) => {
+        Method::Corner { unevenness, coated, inside } => {
             let nut = match answer.pair.nut {
                 NutChoice::ToleranceClass(class) => limits::nut(input.thread, class),
                 NutChoice::Over(allowance) => overtap::nut(input.thread, allowance).map(|nut| nut.limits),
@@ -40,7 +41,11 @@ fn step(input: &Input, answer: &Answer, working: &mut Working) {
                 .given("D2min", ruler.size(nut.pitch.min))
                 .given("d2max", ruler.size(bolt.pitch.max))
                 .given("u", Shown::plain(unevenness, 3))
-                .given("n", Shown::plain(coated.parts(), 0))
+                .known(
+                    "n",
+                    Shown::plain(coated.parts(inside), if coated == Coated::Shared { 4 } else { 0 }),
+                    (coated == Coated::Shared).then_some(INSIDE_SHARE.source),
+                )
         }
     };
     step.said(meaning);

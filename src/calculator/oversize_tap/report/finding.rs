@@ -12,7 +12,7 @@ use crate::source::document;
 use crate::thread::class::BoltPosition;
 use crate::thread::coat_room::Coated;
 use crate::thread::overtap::Allowance;
-use crate::thread::pair::{Found, Mated, Pair, Room};
+use crate::thread::pair::{Found, INSIDE_SHARE, Mated, Pair, Room};
 use crate::thread::{ToleranceClass, undersize};
 
 pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
@@ -69,7 +69,11 @@ fn room(input: &Input) -> Link {
         thread: input.thread,
         coat: input.coat.max,
         coat_unit: input.coat_unit,
-        rule: coat_room::Method::Corner(input.coat.unevenness, Coated::Bolt),
+        rule: coat_room::Method::Corner {
+            unevenness: input.coat.unevenness,
+            coated: Coated::Bolt,
+            inside: INSIDE_SHARE.value,
+        },
     })
 }
 
