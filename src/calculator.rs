@@ -24,10 +24,10 @@ mod thread_fields;
 pub mod thread_strength;
 
 pub use shape::{
-    About, Address, Bar, Bound, Caution, Choice, Damage, Draft, Ends, Example, Fault, Field, FieldAbout,
-    FieldValue, Figure, Filled, Finding, Form, HARDNESS, Kind, Link, Mark, Missed, Note, OrOwn, Picture,
-    Problem, Problems, RawText, Reader, Report, ScaleBand, ScaleMark, Section, ThreadCorner, Value, Verdict,
-    When, Writer, Written,
+    About, Address, Bar, Bound, Caution, Choice, Converted, Damage, Draft, Ends, Example, Fault, Field,
+    FieldAbout, FieldValue, Figure, Filled, Finding, Form, HARDNESS, Kind, Link, Mark, Missed, Note, OrOwn,
+    Picture, Problem, Problems, RawText, Reader, Report, ScaleBand, ScaleMark, Section, ThreadCorner, Value,
+    Verdict, When, Writer, Written,
 };
 pub(crate) use shape::{choices, chosen_by_key};
 

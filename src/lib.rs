@@ -18,14 +18,13 @@
 //! - [`rule`]: everything that judges, one row a rule.
 //! - [`calculator`]: one file a calculator, from text to report.
 //! - [`order`]: the order line, its assessment, the sheet.
-//! - `page`: the browser; compiled for wasm32 only, and no other room knows of it.
+//! - [`page`]: the browser; its components compile for wasm32 only, and no other room knows of it.
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod calculator;
 pub mod coat;
 pub mod lot;
 pub mod order;
-#[cfg(target_arch = "wasm32")]
 pub mod page;
 pub mod part;
 pub mod process;

@@ -13,7 +13,9 @@ mod links;
 pub mod offer;
 pub mod recommend;
 mod remedy;
+pub mod saved;
 pub mod set;
+mod units;
 mod written;
 
 pub use answer::Answer;
@@ -25,6 +27,7 @@ pub use written::{Spread, spread};
 
 use crate::calculator::{Caution, Draft, Figure, Finding, Note, Problems, Verdict};
 use crate::coat::Process;
+use crate::source::Source;
 
 /// Assesses an order line from the texts of its fields.
 ///
@@ -63,6 +66,22 @@ pub struct ProcessAssessment {
     pub figures: Vec<Figure>,
     /// Each reason with its source, the worst first; each opens the calculator behind it, filled in.
     pub findings: Vec<Finding>,
+}
+
+impl Assessment {
+    /// Every document the assessment rests on, each once, in the order met.
+    pub fn sources(&self) -> Vec<Source> {
+        let figures = self.figures.iter().chain(self.processes.iter().flat_map(|one| &one.figures));
+        let findings = self.processes.iter().flat_map(|one| &one.findings).map(|finding| finding.source);
+        let notes = self.notes.iter().filter_map(|note| note.source);
+        let mut all = Vec::new();
+        for source in figures.filter_map(|figure| figure.source).chain(findings).chain(notes) {
+            if !all.contains(&source) {
+                all.push(source);
+            }
+        }
+        all
+    }
 }
 
 impl std::fmt::Display for Assessment {

@@ -7,10 +7,12 @@
 pub mod hardness;
 pub mod number;
 mod shown;
+mod system;
 pub mod unit;
 
 pub use hardness::{Hardness, Scale};
 pub use shown::Shown;
+pub use system::Units;
 pub use unit::{
     Area, ArealMass, Density, Dimension, Force, Length, Mass, PlainNumber, Rate, Stress, Temperature,
     TemperatureDifference, Time, Unit, Volume,

@@ -13,6 +13,7 @@ mod problem;
 mod reader;
 mod report;
 mod text;
+mod units;
 mod value;
 mod writer;
 
@@ -23,7 +24,7 @@ pub use choices::Choice;
 pub(crate) use choices::{choices, chosen_by_key};
 pub use draft::{Draft, Link};
 pub use field::Field;
-pub use form::{Filled, Form};
+pub use form::{Converted, Filled, Form};
 pub use picture::{Bar, Picture, ScaleBand, ScaleMark, ThreadCorner};
 pub use problem::{Fault, Problem, Problems};
 pub use reader::{Missed, Reader};

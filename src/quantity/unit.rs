@@ -26,6 +26,12 @@ impl Unit {
     pub fn is_written(&self, text: &str) -> bool {
         text == self.symbol || self.also.contains(&text) || text.eq_ignore_ascii_case(self.name)
     }
+
+    /// A number in this unit as one in another; `None` where no factor leads from one to the other.
+    pub fn convert(&self, number: f64, to: &Self) -> Option<f64> {
+        let by_factor = self.dimension == to.dimension && self.dimension != Dimension::Hardness;
+        by_factor.then(|| (number * self.factor + self.offset - to.offset) / to.factor)
+    }
 }
 
 /// Declares the quantities with their units.

@@ -1,9 +1,9 @@
 //! A form takes what people write, says what is wrong, and never disturbs who is typing.
 
-use crate::harness::{Outcome, everywhere};
+use crate::harness::{Done, everywhere};
 
 #[test]
-fn a_unit_typed_behind_the_number_moves_the_choice_and_the_choice_moves_the_result() -> Outcome {
+fn a_unit_typed_behind_the_number_moves_the_choice_and_the_choice_moves_the_result() -> Done {
     everywhere(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.text_holds("#answer", "353.4")?;
@@ -18,7 +18,7 @@ fn a_unit_typed_behind_the_number_moves_the_choice_and_the_choice_moves_the_resu
 }
 
 #[test]
-fn a_result_that_no_longer_belongs_to_the_inputs_is_not_shown() -> Outcome {
+fn a_result_that_no_longer_belongs_to_the_inputs_is_not_shown() -> Done {
     everywhere(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.fill("#field-coat", "five")?;
@@ -34,7 +34,7 @@ fn a_result_that_no_longer_belongs_to_the_inputs_is_not_shown() -> Outcome {
 }
 
 #[test]
-fn what_could_mean_two_numbers_is_not_guessed() -> Outcome {
+fn what_could_mean_two_numbers_is_not_guessed() -> Done {
     everywhere(|page| {
         page.open("#1/coat")?;
         page.fill("#field-coat", "1,234")?;
@@ -44,10 +44,13 @@ fn what_could_mean_two_numbers_is_not_guessed() -> Outcome {
 }
 
 #[test]
-fn an_empty_field_is_not_a_problem() -> Outcome {
+fn an_empty_field_is_not_a_problem() -> Done {
     everywhere(|page| {
-        page.open("#1/coat")?;
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.click(".example button")?;
+        page.until("document.querySelector('#field-coat').value === ''")?;
+        page.until("!document.querySelector('#answer')")?;
+        page.choose("#field-factor", "own")?;
         page.text_holds("#answer", "Still to fill in")?;
         // Longer than the page waits before it complains.
         std::thread::sleep(std::time::Duration::from_millis(1200));
@@ -56,7 +59,58 @@ fn an_empty_field_is_not_a_problem() -> Outcome {
 }
 
 #[test]
-fn a_field_stays_the_same_element_while_others_come_and_go() -> Outcome {
+fn another_unit_converts_what_stands_in_the_field_and_says_so() -> Done {
+    everywhere(|page| {
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.choose("select.units", "mil")?;
+        page.until("document.querySelector('#field-coat').value === '1.9685'")?;
+        page.text_holds("#field-coat-read", "Converted from 50 µm")?;
+        page.text_holds("#answer", "1.9685\u{a0}mil")?;
+        page.choose("select.units", "µm")?;
+        page.until("document.querySelector('#field-coat').value === '50'")
+    })
+}
+
+#[test]
+fn units_are_chosen_once_and_remembered() -> Done {
+    everywhere(|page| {
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.text_holds("#answer", "353.4\u{a0}g/m²")?;
+        page.click(".settings summary")?;
+        page.click("#setting-units-inch")?;
+        page.text_holds("#answer", "1.158\u{a0}oz/ft²")?;
+        page.open("#1/powder")?;
+        page.until("document.documentElement.dataset.theme === 'device'")?;
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.text_holds("#answer", "1.158\u{a0}oz/ft²")?;
+        page.open("#1/coat")?;
+        page.until("document.querySelector('select.units').value === 'mil'")?;
+        page.click(".settings summary")?;
+        page.click("#setting-units")?;
+        page.click("#setting-theme-sun")?;
+        page.until("getComputedStyle(document.body).backgroundColor === 'rgb(255, 255, 255)'")
+    })
+}
+
+#[test]
+fn a_formula_is_copied_as_text_that_means_the_same() -> Done {
+    everywhere(|page| {
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.click(".working li summary")?;
+        let copied = page.value(
+            "(() => { getSelection().selectAllChildren(document.querySelector('.working li .sum')); return getSelection().toString(); })()",
+        )?;
+        let copied = copied.as_str().unwrap_or_default().to_owned();
+        if copied.contains(" = ") && copied.matches("353").count() == 1 {
+            Ok(())
+        } else {
+            Err(format!("the working is copied as {copied:?}").into())
+        }
+    })
+}
+
+#[test]
+fn a_field_stays_the_same_element_while_others_come_and_go() -> Done {
     everywhere(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.script("document.querySelector('#field-coat').marked = true", serde_json::json!([]))?;
@@ -80,7 +134,7 @@ fn a_field_stays_the_same_element_while_others_come_and_go() -> Outcome {
 }
 
 #[test]
-fn typing_in_the_middle_of_a_text_keeps_the_caret_there() -> Outcome {
+fn typing_in_the_middle_of_a_text_keeps_the_caret_there() -> Done {
     everywhere(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.script(
@@ -94,7 +148,7 @@ fn typing_in_the_middle_of_a_text_keeps_the_caret_there() -> Outcome {
 }
 
 #[test]
-fn the_answer_is_told_once_after_a_pause() -> Outcome {
+fn the_answer_is_told_once_after_a_pause() -> Done {
     everywhere(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.until("document.querySelector('output').textContent === ''")?;

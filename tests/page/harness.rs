@@ -1,14 +1,14 @@
 //! The page in every browser, for a test.
 
 use std::ops::Deref;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use crate::xtask::browser::{BROWSERS, Browser};
 use crate::xtask::run::top;
 use crate::xtask::server::Server;
 use crate::xtask::webdriver::Session;
 
-pub use crate::xtask::run::Outcome;
+pub use crate::xtask::run::Done;
 #[allow(unused_imports, reason = "for the tests to come")]
 pub use crate::xtask::webdriver::key;
 
@@ -21,9 +21,14 @@ pub struct Page {
 }
 
 /// Runs a test in every browser. Where it fails, a picture of the page is left in `target/page/`.
-pub fn everywhere(test: impl Fn(&mut Page) -> Outcome) -> Outcome {
+pub fn everywhere(test: impl Fn(&mut Page) -> Done) -> Done {
+    everywhere_with(&dist()?, test)
+}
+
+/// The same with the page in another folder.
+pub fn everywhere_with(folder: &Path, test: impl Fn(&mut Page) -> Done) -> Done {
     for browser in BROWSERS {
-        let mut page = Page::start(browser)?;
+        let mut page = Page::start(browser, folder)?;
         if let Err(problem) = test(&mut page) {
             return Err(format!("{}: {problem}{}", browser.name, page.evidence()).into());
         }
@@ -32,22 +37,27 @@ pub fn everywhere(test: impl Fn(&mut Page) -> Outcome) -> Outcome {
 }
 
 impl Page {
-    fn start(browser: &'static Browser) -> Outcome<Self> {
-        let server = Server::start(&dist()?, 0)?;
+    fn start(browser: &'static Browser, folder: &Path) -> Done<Self> {
+        let server = Server::start(folder, 0)?;
         let address = server.address();
         Ok(Self { session: Session::open(browser)?, server: Some(server), address })
     }
 
     /// Opens the page at an address: empty, or what follows from `#` on. Waits until it is usable.
-    pub fn open(&self, address: &str) -> Outcome {
-        // By way of an empty page: where only the part after # differs the page would not load anew.
-        self.session.go("about:blank")?;
-        self.session.go(&format!("{}{address}", self.address))?;
+    pub fn open(&self, address: &str) -> Done {
+        self.visit(address)?;
         self.ready()
     }
 
+    /// Opens an address, and waits for nothing more than that it is loaded.
+    pub fn visit(&self, address: &str) -> Done {
+        // By way of an empty page: where only the part after # differs the page would not load anew.
+        self.session.go("about:blank")?;
+        self.session.go(&format!("{}{address}", self.address))
+    }
+
     /// Opens the page that is one file, from disk, at an address.
-    pub fn open_from_disk(&self, address: &str) -> Outcome {
+    pub fn open_from_disk(&self, address: &str) -> Done {
         let file = dist()?.join("kettle-and-barrel.html");
         if !file.exists() {
             return Err("dist/kettle-and-barrel.html is missing: build it with `cargo xtask bundle`".into());
@@ -58,7 +68,7 @@ impl Page {
     }
 
     /// Waits until the page has put itself where its place is.
-    pub fn ready(&self) -> Outcome {
+    pub fn ready(&self) -> Done {
         self.session.until("(document.getElementById('page')?.childElementCount ?? 0) > 0")
     }
 
@@ -68,19 +78,19 @@ impl Page {
     }
 
     /// Fails where the console holds errors or warnings.
-    pub fn console_is_quiet(&self) -> Outcome {
+    pub fn console_is_quiet(&self) -> Done {
         none("the console says", &self.session.console()?)
     }
 
     /// Fails where the page has asked anybody but its own server.
-    pub fn asked_nobody_else(&self) -> Outcome {
+    pub fn asked_nobody_else(&self) -> Done {
         let mut requests = self.session.requests()?;
         requests.retain(|address| !address.starts_with(&self.address) && !address.starts_with("data:"));
         none("the page asked for", &requests)
     }
 
     /// Fails where axe-core finds anything.
-    pub fn is_accessible(&self) -> Outcome {
+    pub fn is_accessible(&self) -> Done {
         none("axe-core finds", &self.session.axe()?)
     }
 
@@ -109,12 +119,12 @@ impl Deref for Page {
 }
 
 /// Fails where the list is not empty.
-fn none(what: &str, list: &[String]) -> Outcome {
+fn none(what: &str, list: &[String]) -> Done {
     if list.is_empty() { Ok(()) } else { Err(format!("{what}: {}", list.join("; ")).into()) }
 }
 
 /// The built page.
-fn dist() -> Outcome<PathBuf> {
+fn dist() -> Done<PathBuf> {
     let dist = top().join("dist");
     if dist.join("index.html").exists() {
         Ok(dist)

@@ -6,7 +6,7 @@
 //!
 //! ```ignore
 //! #[test]
-//! fn typing_changes_the_output() -> Outcome {
+//! fn typing_changes_the_output() -> Done {
 //!     everywhere(|page| {
 //!         page.open("")?;
 //!         page.fill("#field-thread", "M16")?;
@@ -21,6 +21,9 @@ mod link;
 mod offline;
 mod opening;
 mod order;
+mod saved;
+mod silence;
+mod typed;
 mod update;
 
 /// What the project's own command has for browsers, and its server.
@@ -28,6 +31,7 @@ mod update;
 #[path = "../../src/bin/xtask"]
 mod xtask {
     pub mod browser;
+    pub mod html;
     pub mod run;
     pub mod server;
     pub mod tools;

@@ -1,10 +1,11 @@
-//! The page opens on a worked order line, answers, and asks nobody for anything.
+//! The page opens on an empty order line, answers, and asks nobody for anything.
 
-use kettle_barrel::calculator::REGISTER;
+use kettle_barrel::calculator::{Address, REGISTER};
+use kettle_barrel::page::state::EXAMPLES;
 
-use crate::harness::{Outcome, everywhere};
+use crate::harness::{Done, everywhere};
 
-/// Every view with its first worked example, and some that have something to complain about.
+/// Every view, empty and with its first worked example, and some that have something to complain about.
 fn views() -> Vec<String> {
     let mut views: Vec<String> = [
         "",
@@ -16,36 +17,52 @@ fn views() -> Vec<String> {
     ]
     .map(str::to_owned)
     .into();
-    views.extend(REGISTER.iter().map(|entry| format!("#1/{}", entry.about.id)));
+    for entry in REGISTER {
+        views.push(format!("#{}", entry.about.id));
+        let example = entry.about.examples[0].pairs.iter().copied().collect();
+        views.push(format!("#{}", Address::new(entry.about.id, example)));
+    }
+    views.push(format!("#{}", order()));
     views
 }
 
+/// The address of the first example line.
+fn order() -> Address {
+    Address::new("order", [("line", EXAMPLES[0])].into_iter().collect())
+}
+
 #[test]
-fn it_opens_on_a_worked_order_line_with_the_three_processes_assessed() -> Outcome {
+fn it_opens_empty_with_the_keyboard_in_the_line_and_assesses_nothing_that_nobody_asked_for() -> Done {
     everywhere(|page| {
         page.open("")?;
         page.text_becomes("h1", "Order line")?;
+        page.until("document.title.startsWith('Order line')")?;
+        page.until("document.activeElement.id === 'line'")?;
+        page.until("!document.querySelector('.verdict') && !document.querySelector('#answer')")?;
+        page.until(&format!("document.querySelectorAll('.examples button').length === {}", EXAMPLES.len()))?;
+        page.click(".examples button")?;
         page.until("document.querySelectorAll('.process .verdict').length === 3")?;
         page.until("document.querySelectorAll('.chips .verdict').length === 3")?;
-        page.until("document.title.startsWith('Order line')")?;
-        page.text_holds("main", "tapped over to 6AZ, marked Z")?;
+        page.until("document.activeElement.id === 'line'")?;
+        page.until("!document.querySelector('.examples')")?;
         page.console_is_quiet()?;
         page.asked_nobody_else()
     })
 }
 
 #[test]
-fn it_opens_from_disk_as_one_file() -> Outcome {
+fn it_opens_from_disk_as_one_file() -> Done {
     everywhere(|page| {
-        page.open_from_disk("#1/coat?coat=50+mil&factor=a123")?;
-        page.choose("select.units", "µm")?;
+        page.open_from_disk("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.text_holds("#answer", "353.4")?;
+        page.fill("#field-coat", "54")?;
+        page.text_holds("#answer", "381.6")?;
         page.console_is_quiet()
     })
 }
 
 #[test]
-fn every_view_is_accessible_and_silent_in_the_console() -> Outcome {
+fn every_view_is_accessible_and_silent_in_the_console() -> Done {
     everywhere(|page| {
         for view in views() {
             page.open(&view)?;
@@ -57,7 +74,7 @@ fn every_view_is_accessible_and_silent_in_the_console() -> Outcome {
 }
 
 #[test]
-fn every_view_fits_a_narrow_screen_and_a_gloved_finger() -> Outcome {
+fn every_view_fits_a_narrow_screen_and_a_gloved_finger() -> Done {
     everywhere(|page| {
         page.size(320, 640)?;
         for view in views() {

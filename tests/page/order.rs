@@ -1,9 +1,12 @@
 //! From a written line to the three verdicts, to the calculator behind a reason, and back.
 
-use crate::harness::{Outcome, everywhere};
+use kettle_barrel::calculator::Address;
+use kettle_barrel::page::state::EXAMPLES;
+
+use crate::harness::{Done, everywhere};
 
 #[test]
-fn one_written_line_fills_the_fields_and_is_assessed() -> Outcome {
+fn one_written_line_fills_the_fields_and_is_assessed() -> Done {
     everywhere(|page| {
         page.open("")?;
         page.type_into("#line", "M24 x 120 hex bolt, 12.9, 96 pcs, C3, by Friday")?;
@@ -13,33 +16,66 @@ fn one_written_line_fills_the_fields_and_is_assessed() -> Outcome {
         page.until("document.querySelector('#field-steel').value === '12.9'")?;
         page.until("document.querySelector('#field-place').value === 'C3'")?;
         page.text_holds("#line-read .problem", "Friday")?;
+        page.click("#line-read .silent summary")?;
         page.text_holds("#line-read .silent", "Zinc bath 860 °F")?;
         page.text_holds(".process .verdict.out", "Ruled out")
     })
 }
 
 #[test]
-fn a_line_asks_for_what_it_does_not_say_and_taken_back_gives_the_fields_back() -> Outcome {
+fn a_line_asks_for_what_it_does_not_say_and_taken_back_gives_the_fields_back() -> Done {
     everywhere(|page| {
         page.open("")?;
+        page.click(".fold-form > summary")?;
         page.fill("#field-quantity", "77")?;
         page.fill("#line", "M24 x 120 hex bolt, C3")?;
         page.until("document.querySelector('#field-quantity').value === ''")?;
-        page.until("document.querySelector('#field-steel').value === ''")?;
+        page.until("document.querySelector('#field-thread').value === 'M24'")?;
         page.fill("#line", "")?;
         page.until("document.querySelector('#field-quantity').value === '77'")?;
-        page.until("document.querySelector('#field-steel').value === '10.9'")?;
-        page.until("document.querySelector('#field-thread').value === 'M20'")
+        page.until("document.querySelector('#field-thread').value === ''")
     })
 }
 
 #[test]
-fn a_reason_opens_the_calculator_behind_it_and_the_way_back_leads_to_the_reason() -> Outcome {
+fn a_link_brings_the_line_back() -> Done {
     everywhere(|page| {
         page.open("")?;
-        page.fill("#field-quantity", "77")?;
-        page.wait_for("#kettle-0")?;
-        let reason = "[...document.querySelectorAll('.finding a')].find(a => a.closest('.process'))";
+        page.type_into("#line", "M24 x 120 hex bolt, 12.9, 96 pcs, C3, by Friday")?;
+        page.until("location.hash.includes('by+Friday')")?;
+        page.reload()?;
+        page.ready()?;
+        page.until("document.querySelector('#line').value.endsWith('by Friday')")?;
+        page.text_holds("#line-read .problem", "Friday")?;
+        page.until("document.querySelectorAll('.process .verdict').length === 3")
+    })
+}
+
+#[test]
+fn copy_save_and_print_come_next_after_the_answer_and_the_answer_before_the_form() -> Done {
+    everywhere(|page| {
+        page.size(360, 740)?;
+        page.open("")?;
+        page.click(".examples button")?;
+        page.wait_for(".tools")?;
+        let order = "['#answer', '.tools', '.fold-form', '.detail'].map(css => document.querySelector(css).getBoundingClientRect().top)";
+        page.until(&format!("(tops => tops.every((top, at) => at === 0 || tops[at - 1] < top))({order})"))?;
+        page.value("document.querySelector('.chips li:last-child a').focus()")?;
+        for says in ["Copy", "Save", "Print"] {
+            page.press(&[crate::harness::key::TAB])?;
+            page.until(&format!("document.activeElement.textContent === '{says}'"))?;
+        }
+        Ok(())
+    })
+}
+
+#[test]
+fn a_reason_opens_the_calculator_behind_it_and_the_way_back_leads_to_the_reason() -> Done {
+    everywhere(|page| {
+        page.open("")?;
+        page.type_into("#line", "M20 x 90 hex bolt, 10.9, 77 pcs, C4, 12 years")?;
+        page.wait_for(".process .finding a")?;
+        let reason = "document.querySelector('.process .finding a')";
         let id = page.value(&format!("{reason}.id"))?;
         page.value(&format!("{reason}.click()"))?;
         page.until("document.querySelector('h1').textContent !== 'Order line'")?;
@@ -49,6 +85,7 @@ fn a_reason_opens_the_calculator_behind_it_and_the_way_back_leads_to_the_reason(
         page.text_becomes("h1", "Order line")?;
         page.until(&format!("document.activeElement.id === {id}"))?;
         page.until("document.querySelector('#field-quantity').value === '77'")?;
+        page.until("document.querySelector('#line').value.startsWith('M20 x 90')")?;
         page.back()?;
         page.until("document.querySelector('h1').textContent !== 'Order line'")?;
         page.back()?;
@@ -57,14 +94,12 @@ fn a_reason_opens_the_calculator_behind_it_and_the_way_back_leads_to_the_reason(
 }
 
 #[test]
-fn every_link_to_a_calculator_fills_it_without_a_complaint() -> Outcome {
+fn every_link_to_a_calculator_fills_it_without_a_complaint() -> Done {
     everywhere(|page| {
-        page.open("")?;
-        page.wait_for("#example")?;
-        let examples = page.count("#example option")?;
         let mut links = Vec::new();
-        for example in 0..examples - 1 {
-            page.choose("#example", &example.to_string())?;
+        for line in EXAMPLES {
+            let order = Address::new("order", [("line", line)].into_iter().collect());
+            page.open(&format!("#{order}"))?;
             page.until("document.querySelectorAll('.process').length === 3")?;
             let found = page.value(
                 "[...document.querySelectorAll('.finding a')].map(a => a.getAttribute('href')).join(' ')",

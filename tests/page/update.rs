@@ -2,14 +2,14 @@
 
 use std::path::Path;
 
-use crate::harness::Outcome;
+use crate::harness::Done;
 use crate::xtask::browser::BROWSERS;
 use crate::xtask::run::{read_text, top, write};
 use crate::xtask::server::Server;
 use crate::xtask::webdriver::Session;
 
 #[test]
-fn a_new_version_is_told_of_and_comes_when_it_is_asked_for() -> Outcome {
+fn a_new_version_is_told_of_and_comes_when_it_is_asked_for() -> Done {
     for browser in BROWSERS {
         let folder = top().join("target/page/update").join(browser.name);
         copy(&top().join("dist"), &folder)?;
@@ -37,7 +37,7 @@ fn a_new_version_is_told_of_and_comes_when_it_is_asked_for() -> Outcome {
     Ok(())
 }
 
-fn change(file: &Path, old: &str, new: &str) -> Outcome {
+fn change(file: &Path, old: &str, new: &str) -> Done {
     let text = read_text(file)?;
     if !text.contains(old) {
         return Err(format!("{} does not hold {old}", file.display()).into());
@@ -46,7 +46,7 @@ fn change(file: &Path, old: &str, new: &str) -> Outcome {
 }
 
 /// Copies a folder of plain files.
-fn copy(from: &Path, to: &Path) -> Outcome {
+fn copy(from: &Path, to: &Path) -> Done {
     std::fs::create_dir_all(to)?;
     for entry in std::fs::read_dir(from)? {
         let entry = entry?;

@@ -1,6 +1,5 @@
 //! A link brings back what was typed, whatever it was.
 
-use kettle_barrel::calculator::shape::address::{read_list, write_list};
 use kettle_barrel::calculator::{Address, Draft, Form, REGISTER, find};
 use kettle_barrel::order;
 use proptest::prelude::*;
@@ -63,16 +62,6 @@ proptest! {
         for entry in REGISTER {
             address.keep_only(entry.about.fields);
         }
-    }
-
-    /// A list of addresses comes back from its file, each once.
-    #[test]
-    fn a_file_brings_back_every_address(
-        views in proptest::collection::btree_set("[a-z]{1,8}", 0..6), text in any::<String>(), remark in any::<String>(),
-    ) {
-        let draft: Draft = [("text", text.as_str())].into_iter().collect();
-        let addresses: Vec<_> = views.into_iter().map(|view| Address::new(view, draft.clone())).collect();
-        prop_assert_eq!(read_list(&write_list(&remark, &addresses)), (addresses, Vec::new()));
     }
 
     /// What a link keeps of a form gives the form back, as far as a calculator can tell.

@@ -15,6 +15,7 @@ mod pair;
 mod part;
 mod readme;
 mod register;
+mod saved;
 mod site;
 mod steel;
 mod thread;

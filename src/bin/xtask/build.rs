@@ -60,12 +60,10 @@ fn trunk(tools: &Tools) -> Command {
 fn finish(dist: &Path) -> Done {
     let index = dist.join("index.html");
     let page = offline::with_registration(&read_text(&index)?)?;
-    // Styles may stand in the page, as pictures set theirs by attribute.
     let page = html::with_policy(
         &page,
         &["'self'", "'wasm-unsafe-eval'"],
-        "connect-src 'self'; img-src 'self' data:; manifest-src 'self'; style-src 'self' 'unsafe-inline'; \
-         worker-src 'self'",
+        "connect-src 'self'; img-src 'self' data:; manifest-src 'self'; worker-src 'self'",
     )?;
     write(&index, page)?;
     // Trunk's minifier cannot read the script of wasm-bindgen and leaves its remarks in it.

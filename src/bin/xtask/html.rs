@@ -100,17 +100,20 @@ pub fn policy_hash(text: &str) -> String {
     format!("'sha256-{}'", STANDARD.encode(Sha256::digest(text)))
 }
 
-/// The page under a content security policy, which allows the scripts that stand in it and what
-/// `rules` adds: with it in place, the browser itself keeps any request from leaving the page.
+/// The page under a content security policy, which allows the scripts and styles that stand in it and
+/// what `rules` adds: with it in place, the browser itself keeps any request from leaving the page.
 pub fn with_policy(html: &str, script_sources: &[&str], rules: &str) -> Done<String> {
     let inline = elements(html, "script").into_iter().filter(|script| {
         script.attribute("src").is_none() && matches!(script.attribute("type"), None | Some("module"))
     });
     let mut scripts: Vec<String> = inline.map(|script| policy_hash(script.text)).collect();
     scripts.extend(script_sources.iter().map(|source| (*source).to_owned()));
+    let styles: Vec<String> =
+        elements(html, "style").into_iter().map(|style| policy_hash(style.text)).collect();
     let policy = format!(
-        "default-src 'none'; script-src {}; base-uri 'none'; form-action 'none'; {rules}",
-        scripts.join(" ")
+        "default-src 'none'; script-src {}; style-src {}; base-uri 'none'; form-action 'none'; {rules}",
+        scripts.join(" "),
+        styles.join(" ")
     );
     // Behind the character set, which must be among the first bytes; the start tag of the head may
     // have been minified away.

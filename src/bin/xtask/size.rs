@@ -7,7 +7,7 @@ use super::offline::{SERVICE_WORKER, files};
 use super::run::{Done, read};
 
 /// What a first visit may transfer, in bytes, compressed by brotli at its best.
-const FIRST_LOAD: usize = 250_000;
+const FIRST_LOAD: usize = 400_000;
 
 /// Prints what a first visit transfers, file by file, and holds the sum against its budget.
 ///

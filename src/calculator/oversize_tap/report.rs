@@ -235,6 +235,7 @@ fn picture(input: &Input, outcome: &Outcome) -> Picture {
         .into(),
         pitch: input.thread.pitch().mm(),
         corners: labels.into_iter().zip(corners).map(|(label, corner)| drawn(label, corner)).collect(),
+        unit: &unit::UM,
     }
 }
 

@@ -1,4 +1,4 @@
-//! The address of a view: what follows `#` in a link, and a line in a file of saved orders.
+//! The address of a view: what follows `#` in a link, and what is kept of a saved order.
 //!
 //! `1/coat?coat=50+%C2%B5m&factor=a123`: the version of this grammar, the view, then names and texts
 //! as a web form writes them. An address holds the whole state of a view, so that a link sent by
@@ -26,8 +26,8 @@ pub enum Damage {
     Broken(String),
     /// The view asks no such thing.
     Unknown(String),
-    /// There is no such view.
-    NoView(String),
+    /// A name stands there more than once: the name, and a text of it that gave way to a later one.
+    Twice(String, String),
 }
 
 /// The version of the grammar.
@@ -57,9 +57,19 @@ impl Address {
             if !name_whole || !text_whole {
                 damage.push(Damage::Broken(name.clone()));
             }
+            if let Some(earlier) = address.draft.get(&name).filter(|earlier| *earlier != text) {
+                damage.push(Damage::Twice(name.clone(), earlier.to_owned()));
+            }
             address.draft.set(&name, text);
         }
         (address, damage)
+    }
+
+    /// Takes out a name that stands for no field, with its text.
+    pub fn take(&mut self, name: &str) -> Option<String> {
+        let text = self.draft.get(name)?.to_owned();
+        self.draft = self.draft.pairs().filter(|(other, _)| *other != name).collect();
+        Some(text)
     }
 
     /// Takes out what these fields do not ask, and names it. Earlier keys give way to those of now.
@@ -78,34 +88,6 @@ impl Address {
     }
 }
 
-/// Addresses from a file of them, one a line; lines that begin with `#` and a space are remarks.
-///
-/// The second value holds the lines that are no addresses.
-pub fn read_list(text: &str) -> (Vec<Address>, Vec<String>) {
-    let mut addresses = Vec::new();
-    let mut unread = Vec::new();
-    let lines = text.lines().map(|line| line.trim_start_matches('\u{feff}').trim());
-    for line in lines.filter(|line| !line.is_empty() && *line != "#" && !line.starts_with("# ")) {
-        let (address, damage) = Address::read(line);
-        if address.view.is_empty() || damage.iter().any(|one| matches!(one, Damage::Version(_))) {
-            unread.push(line.to_owned());
-        } else if !addresses.contains(&address) {
-            addresses.push(address);
-        }
-    }
-    (addresses, unread)
-}
-
-/// A file of addresses, which [`read_list`] reads again.
-pub fn write_list<'a>(remark: &str, addresses: impl IntoIterator<Item = &'a Address>) -> String {
-    let mut text = format!("# {}\n", remark.replace(['\n', '\r'], " "));
-    for address in addresses {
-        text.push_str(&address.to_string());
-        text.push('\n');
-    }
-    text
-}
-
 impl fmt::Display for Address {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{VERSION}/")?;
@@ -117,27 +99,6 @@ impl fmt::Display for Address {
             encode(f, text)?;
         }
         Ok(())
-    }
-}
-
-impl fmt::Display for Damage {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Version(version) if version.is_empty() => {
-                f.write_str("This link is damaged or not one of ours; what could be read of it is open.")
-            }
-            Self::Version(version) => write!(
-                f,
-                "This link was written by another version of the page (“{version}”); what could be read of it is open."
-            ),
-            Self::Broken(name) => write!(f, "“{name}” is damaged in this link; check what stands there."),
-            Self::Unknown(name) => {
-                write!(f, "The link says something about “{name}”, which is not asked here; it was left out.")
-            }
-            Self::NoView(view) => {
-                write!(f, "The link names “{view}”, which is not here; the order line is open instead.")
-            }
-        }
     }
 }
 

@@ -27,6 +27,11 @@ impl Draft {
         }
     }
 
+    /// Whether nothing was given.
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
     /// Names and texts, in the order they were given.
     pub fn pairs(&self) -> impl Iterator<Item = (&str, &str)> {
         self.0.iter().map(|(name, text)| (name.as_str(), text.as_str()))

@@ -5,7 +5,7 @@
 
 use super::{Draft, Example, FieldAbout, Kind, Reader};
 use crate::quantity::number::{self, Reading};
-use crate::quantity::{Unit, unit};
+use crate::quantity::{Unit, Units, unit};
 
 /// The fields of a form with what stands in them.
 #[derive(Debug, Clone)]
@@ -17,10 +17,21 @@ pub struct Form {
 /// What stands in one field.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Filled {
-    /// The text as typed; nothing changes it but the person who types.
+    /// The text as typed; nothing changes it but the person who types, or who chooses another unit.
     pub text: String,
     /// The unit chosen beside it; `None` for what has no unit.
     pub unit: Option<&'static Unit>,
+    /// What stood here before another unit was chosen, for as long as nothing else is typed.
+    pub converted: Option<Converted>,
+}
+
+/// A number and its unit, from which a field was converted.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Converted {
+    /// The text as it was typed, without a unit.
+    pub text: String,
+    /// Its unit.
+    pub unit: &'static Unit,
 }
 
 impl PartialEq for Form {
@@ -44,9 +55,11 @@ impl Form {
         Self::new(fields, &example.pairs.iter().copied().collect())
     }
 
-    /// A form in which every number and text is empty and every choice is at its default.
+    /// A form in which nothing is filled in. Choices are at their defaults, and so are numbers whose
+    /// default is published or marked as assumed: they are constants of the method.
     pub fn cleared(fields: &'static [FieldAbout]) -> Self {
-        let emptied = fields.iter().filter(|field| !matches!(field.kind, Kind::Choice(_)));
+        let emptied =
+            fields.iter().filter(|field| !matches!(field.kind, Kind::Choice(_)) && field.source.is_none());
         Self::new(fields, &emptied.map(|field| (field.key, "")).collect())
     }
 
@@ -59,21 +72,29 @@ impl Form {
     pub fn write(&mut self, name: &str, text: &str) {
         if let Some((field, entry)) = self.entry_mut(name) {
             entry.text = text.to_owned();
+            entry.converted = None;
             if let Some(written) = written_unit(field, text) {
                 entry.unit = Some(written);
             }
         }
     }
 
-    /// Chooses the unit of a field by its symbol. A unit typed behind the number gives way to it.
+    /// Chooses the unit of a field by its symbol: the number that stands there is converted. Where
+    /// none stands there, or the units do not convert by a factor, only the unit changes.
     pub fn choose_unit(&mut self, name: &str, symbol: &str) {
         if let Some((field, entry)) = self.entry_mut(name)
             && let Some(chosen) = field.units().iter().copied().find(|unit| unit.symbol == symbol)
         {
-            if written_unit(field, &entry.text).is_some() {
-                entry.text = number::split_unit(&entry.text).0.to_owned();
+            entry.convert(field, chosen);
+        }
+    }
+
+    /// Sets the unit of every empty field to the one that somebody used to these units would choose.
+    pub fn prefer(&mut self, units: Units) {
+        for (field, entry) in self.fields.iter().zip(&mut self.entries) {
+            if entry.text.trim().is_empty() {
+                entry.unit = units.among(field.units());
             }
-            entry.unit = Some(chosen);
         }
     }
 
@@ -94,7 +115,7 @@ impl Form {
         let mut kept = Draft::default();
         for (field, entry) in self.entries() {
             let text = entry.with_unit();
-            let changed = *entry != Filled::of(field, field.default);
+            let changed = text != Filled::of(field, field.default).with_unit();
             if changed || (reader.asked(field) && !text.is_empty()) {
                 kept.set(field.key, text);
             }
@@ -119,8 +140,33 @@ impl Filled {
     fn of(field: &'static FieldAbout, text: &str) -> Self {
         let first = field.units().first().copied();
         match written_unit(field, text) {
-            Some(unit) => Self { text: number::split_unit(text).0.to_owned(), unit: Some(unit) },
-            None => Self { text: text.to_owned(), unit: first },
+            Some(unit) => {
+                Self { text: number::split_unit(text).0.to_owned(), unit: Some(unit), converted: None }
+            }
+            None => Self { text: text.to_owned(), unit: first, converted: None },
+        }
+    }
+
+    fn convert(&mut self, field: &FieldAbout, chosen: &'static Unit) {
+        let typed = written_unit(field, &self.text).is_some();
+        let text = if typed { number::split_unit(&self.text).0.to_owned() } else { self.text.clone() };
+        let before = self.converted.take();
+        let from = self.unit.replace(chosen);
+        self.text.clone_from(&text);
+        // Taken back, the number is again what was typed, to the last digit.
+        if let Some(before) = before
+            && before.unit == chosen
+        {
+            self.text = before.text;
+            return;
+        }
+        let one_number = matches!(field.kind, Kind::Quantity { .. });
+        let number = number::read(&text, &[]).map(|reading| reading.number);
+        if let (true, Some(from), Ok(number)) = (one_number && from != self.unit, from, number)
+            && let Some(number) = from.convert(number, chosen)
+        {
+            self.text = significant(number);
+            self.converted = Some(Converted { text, unit: from });
         }
     }
 
@@ -161,6 +207,18 @@ impl Filled {
     }
 }
 
+/// A number with six digits that count: more than anybody measures, and few enough to be read.
+fn significant(number: f64) -> String {
+    const DIGITS: i32 = 6;
+    if number == 0.0 {
+        return "0".to_owned();
+    }
+    let before_point = number.abs().log10().floor() as i32 + 1;
+    let decimals = (DIGITS - before_point).clamp(0, 15);
+    let scale = 10f64.powi(decimals);
+    ((number * scale).round() / scale).to_string()
+}
+
 /// The unit typed behind a number, if the field offers it.
 fn written_unit(field: &FieldAbout, text: &str) -> Option<&'static Unit> {
     let (digits, written) = number::split_unit(text);
@@ -198,16 +256,36 @@ mod tests {
     #[test]
     fn a_unit_typed_behind_the_number_becomes_the_unit_chosen() {
         let form = typed("2 mil");
-        assert_eq!(only(&form), &Filled { text: "2 mil".into(), unit: Some(&unit::MIL) });
+        assert_eq!((only(&form).text.as_str(), only(&form).unit), ("2 mil", Some(&unit::MIL)));
         assert_eq!(form.draft().get("coat"), Some("2 mil"));
     }
 
     #[test]
-    fn a_unit_chosen_afterwards_takes_the_place_of_the_typed_one() {
-        let mut form = typed("2 mil");
+    fn another_unit_converts_what_stands_there_and_taken_back_gives_it_back() {
+        let mut form = typed("2,50 mil");
         form.choose_unit("coat", "µm");
-        assert_eq!(only(&form), &Filled { text: "2".into(), unit: Some(&unit::UM) });
-        assert_eq!(form.draft().get("coat"), Some("2 µm"));
+        assert_eq!(form.draft().get("coat"), Some("63.5 µm"));
+        assert_eq!(only(&form).converted, Some(Converted { text: "2,50".into(), unit: &unit::MIL }));
+        form.choose_unit("coat", "mil");
+        assert_eq!(form.draft().get("coat"), Some("2,50 mil"));
+        form.choose_unit("coat", "in");
+        form.write("coat", "1");
+        assert_eq!(only(&form).converted, None);
+        for text in ["", "many"] {
+            let mut form = typed(text);
+            form.choose_unit("coat", "mil");
+            assert_eq!((only(&form).text.as_str(), only(&form).unit), (text, Some(&unit::MIL)));
+        }
+    }
+
+    #[test]
+    fn units_once_chosen_are_those_of_the_empty_fields() {
+        let mut form = typed("");
+        form.prefer(Units::Inch);
+        assert_eq!(only(&form).unit, Some(&unit::MIL));
+        form.write("coat", "2");
+        form.prefer(Units::Metric);
+        assert_eq!(only(&form).unit, Some(&unit::MIL));
     }
 
     #[test]

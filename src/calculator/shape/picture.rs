@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use super::Verdict;
-use crate::quantity::Shown;
+use crate::quantity::{Shown, Unit};
 
 /// A picture.
 #[derive(Debug, Clone, PartialEq)]
@@ -36,6 +36,19 @@ pub enum Picture {
         pitch: f64,
         /// The corners to draw: worst, nominal, best.
         corners: Vec<ThreadCorner>,
+        /// The unit of coats and clearances.
+        unit: &'static Unit,
+    },
+    /// Many readings as dots, with the limits they are held against.
+    Dots {
+        /// What the picture shows, in one sentence.
+        title: Cow<'static, str>,
+        /// The readings, all in one unit.
+        dots: Vec<Shown>,
+        /// The limits.
+        limits: Vec<ScaleMark>,
+        /// What the readings come to: their mean, a bound on it.
+        marks: Vec<ScaleMark>,
     },
 }
 
@@ -94,6 +107,16 @@ pub struct ThreadCorner {
 }
 
 impl Picture {
+    /// What it shows, in one sentence.
+    pub fn title(&self) -> &str {
+        match self {
+            Self::Scale { title, .. }
+            | Self::Bars { title, .. }
+            | Self::ThreadFit { title, .. }
+            | Self::Dots { title, .. } => title,
+        }
+    }
+
     /// The picture in words, for who cannot see it.
     pub fn text(&self) -> String {
         let mut text = String::new();
@@ -132,6 +155,20 @@ impl Picture {
                          {pitch} mm on the pitch diameter and {minor} mm on the minor diameter.",
                         corner.label,
                     ));
+                }
+            }
+            Self::Dots { title, dots, limits, marks } => {
+                text.push_str(title);
+                text.push_str(&format!(" {} readings", dots.len()));
+                let by_size = |one: &&Shown, other: &&Shown| one.number.total_cmp(&other.number);
+                if let (Some(least), Some(greatest)) =
+                    (dots.iter().min_by(by_size), dots.iter().max_by(by_size))
+                {
+                    text.push_str(&format!(" from {least} to {greatest}"));
+                }
+                text.push('.');
+                for mark in limits.iter().chain(marks) {
+                    text.push_str(&format!(" {}: {}.", mark.label, mark.at));
                 }
             }
         }

@@ -8,9 +8,17 @@ const CACHE = FAMILY + BUILT.version;
 
 const addresses = new Set(BUILT.files.map((file) => new URL(file, self.registration.scope).href));
 
+// All files or none: with one missing, the version before goes on, and nothing is left of this one.
 self.addEventListener("install", (event) => {
-  const requests = BUILT.files.map((file) => new Request(file, { cache: "reload" }));
-  event.waitUntil(caches.open(CACHE).then((cache) => cache.addAll(requests)));
+  event.waitUntil((async () => {
+    const cache = await caches.open(CACHE);
+    try {
+      await cache.addAll(BUILT.files.map((file) => new Request(file, { cache: "reload" })));
+    } catch (missing) {
+      await caches.delete(CACHE);
+      throw missing;
+    }
+  })());
 });
 
 self.addEventListener("activate", (event) => {
@@ -29,9 +37,10 @@ self.addEventListener("fetch", (event) => {
   url.hash = "";
   if (url.href === new URL("index.html", self.registration.scope).href) url.pathname = url.pathname.replace(/index\.html$/, "");
   if (event.request.method !== "GET" || !addresses.has(url.href)) return;
-  event.respondWith(
-    caches.open(CACHE).then((cache) => cache.match(url.href)).then((kept) => kept ?? fetch(event.request)),
-  );
+  event.respondWith((async () => {
+    const cache = await caches.open(CACHE);
+    return (await cache.match(url.href)) ?? fetch(event.request);
+  })());
 });
 
 // A new version waits until the person at the page asks for it.

@@ -1,0 +1,100 @@
+//! A report in the units that its reader is used to.
+//!
+//! The working keeps the units of its formulas: their constants are published in them, and a sum in
+//! other units would be another sum.
+
+use std::borrow::Cow;
+
+use super::picture::Picture;
+use super::{Figure, Finding, Note, Report, Section, Value};
+use crate::quantity::Units;
+
+impl Report {
+    /// The report with everything but its working in these units.
+    #[must_use]
+    pub fn in_units(mut self, units: Units) -> Self {
+        if units == Units::AsPrinted {
+            return self;
+        }
+        self.headline = units.text(&self.headline).into_owned();
+        self.figures.iter_mut().for_each(|figure| figure.convert(units));
+        self.sections.iter_mut().for_each(|section| section.convert(units));
+        self.findings.iter_mut().for_each(|finding| finding.convert(units));
+        self.notes.iter_mut().for_each(|note| note.convert(units));
+        self.picture = self.picture.map(|picture| picture.in_units(units));
+        self
+    }
+}
+
+impl Figure {
+    /// Shows the figure in these units.
+    pub fn convert(&mut self, units: Units) {
+        convert(&mut self.name, units);
+        match &mut self.value {
+            Value::One(one) => *one = units.show(*one),
+            Value::Range(min, max) => (*min, *max) = (units.show(*min), units.show(*max)),
+            Value::Words(words) => convert(words, units),
+        }
+    }
+}
+
+impl Section {
+    fn convert(&mut self, units: Units) {
+        convert(&mut self.title, units);
+        self.figures.iter_mut().for_each(|figure| figure.convert(units));
+    }
+}
+
+impl Finding {
+    /// Says the finding in these units; the calculator behind it is filled in as it was.
+    pub fn convert(&mut self, units: Units) {
+        convert(&mut self.text, units);
+    }
+}
+
+impl Note {
+    /// Says the note in these units.
+    pub fn convert(&mut self, units: Units) {
+        convert(&mut self.text, units);
+    }
+}
+
+impl Picture {
+    /// The picture in these units.
+    #[must_use]
+    pub fn in_units(mut self, units: Units) -> Self {
+        match &mut self {
+            Self::Scale { bands, marks, .. } => {
+                for band in bands {
+                    (band.from, band.to) = (units.show(band.from), units.show(band.to));
+                    convert(&mut band.label, units);
+                }
+                for mark in marks {
+                    mark.at = units.show(mark.at);
+                    convert(&mut mark.label, units);
+                }
+            }
+            Self::Bars { bars, line, .. } => {
+                for bar in bars {
+                    (bar.from, bar.to) = (units.show(bar.from), units.show(bar.to));
+                }
+                if let Some(line) = line {
+                    line.at = units.show(line.at);
+                }
+            }
+            Self::ThreadFit { unit, .. } => *unit = units.unit(unit),
+            Self::Dots { dots, limits, marks, .. } => {
+                dots.iter_mut().for_each(|dot| *dot = units.show(*dot));
+                limits.iter_mut().chain(marks).for_each(|mark| mark.at = units.show(mark.at));
+            }
+        }
+        self
+    }
+}
+
+/// Sets a text in these units, where that changes it.
+fn convert(text: &mut Cow<'static, str>, units: Units) {
+    if let Cow::Owned(converted) = units.text(text) {
+        *text = Cow::Owned(converted);
+    }
+}

@@ -1,0 +1,184 @@
+//! What is kept on a device: order lines and calculations, each with a name, a date and its verdict.
+//!
+//! Every entry stands under a name of its own in the device's [`Store`]. So two windows of the page
+//! never write over what the other has put there, an entry that cannot be read harms no other, and
+//! saving costs the same however much is kept.
+
+mod entry;
+mod file;
+mod import;
+mod opening;
+mod store;
+mod version_one;
+
+pub use entry::{Entry, verdicts};
+pub use file::{File, Unread};
+pub use import::Import;
+pub use opening::Opening;
+pub use store::{Fault, Store};
+
+use std::collections::BTreeMap;
+
+use store::keep;
+
+/// The entries of this version stand under this, followed by their id.
+const PREFIX: &str = "kb2/";
+
+/// All that is kept, as read from the store.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Shelf(BTreeMap<String, Item>);
+
+/// What stands under a name of ours in the store.
+#[derive(Debug, Clone, PartialEq)]
+enum Item {
+    Entry(Entry),
+    /// What is not understood, kept as it is.
+    Other(String),
+}
+
+/// How much is kept as it is because this version does not understand it.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub struct Others {
+    /// Entries of this version that are damaged.
+    pub damaged: usize,
+    /// What another version of the page has put there.
+    pub of_another_version: usize,
+    /// Lines of the list of version 1 that are damaged, or that found no room as entries.
+    pub old_lines: usize,
+}
+
+/// Keeps an entry without reading the others. One with the same name and the same address takes the
+/// new date and verdict.
+///
+/// # Errors
+/// What the store says; then nothing was kept.
+pub fn save(store: &impl Store, entry: &Entry) -> Result<(), Fault> {
+    keep(store, &entry.place(), &entry.written())
+}
+
+impl Shelf {
+    /// The number of entries.
+    pub fn len(&self) -> usize {
+        self.entries().count()
+    }
+
+    /// Whether nothing is kept, understood or not.
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// The entries in whose name or address all of these words stand, the newest first; each with its
+    /// name in the store.
+    pub fn found(&self, words: &str) -> Vec<(&str, &Entry)> {
+        let words: Vec<String> = words.split_whitespace().map(str::to_ascii_lowercase).collect();
+        let mut found: Vec<(&str, &Entry)> =
+            self.entries().filter(|(_, entry)| words.is_empty() || entry.holds(&words)).collect();
+        // Among entries of one time, and of none, the place decides: the order is the same each time.
+        found.sort_unstable_by(|(one, a), (other, b)| b.saved.cmp(&a.saved).then_with(|| one.cmp(other)));
+        found
+    }
+
+    /// What is kept without being understood.
+    pub fn others(&self) -> Others {
+        let mut count = Others::default();
+        for (name, text) in self.kept_as_they_are() {
+            if name == version_one::NAME {
+                count.old_lines += version_one::lines(text).count();
+            } else if name.starts_with(PREFIX) {
+                count.damaged += 1;
+            } else {
+                count.of_another_version += 1;
+            }
+        }
+        count
+    }
+
+    /// Everything as a file, in the order of the list; what is not understood goes along as it is.
+    pub fn file(&self) -> String {
+        file::write(self.found("").into_iter().map(|(_, entry)| entry), self.kept_as_they_are())
+    }
+
+    /// Gives an entry another name.
+    ///
+    /// # Errors
+    /// What the store says; then the entry keeps its old name.
+    pub fn rename(&mut self, store: &impl Store, place: &str, name: &str) -> Result<(), Fault> {
+        let Some(Item::Entry(entry)) = self.0.get(place) else { return Ok(()) };
+        let renamed = Entry { name: name.trim().to_owned(), ..entry.clone() };
+        let new_place = renamed.place();
+        if new_place == place {
+            return Ok(());
+        }
+        save(store, &renamed)?;
+        self.0.insert(new_place, Item::Entry(renamed));
+        self.remove(store, place)
+    }
+
+    /// Removes an entry.
+    ///
+    /// # Errors
+    /// What the store says; then it is still there.
+    pub fn remove(&mut self, store: &impl Store, place: &str) -> Result<(), Fault> {
+        store.remove(place)?;
+        if store.text(place)?.is_some() {
+            return Err(Fault::NotKept);
+        }
+        self.0.remove(place);
+        Ok(())
+    }
+
+    /// Takes in what another window has put under a name, or that it has removed it; whether that
+    /// changed anything.
+    pub fn heard(&mut self, name: &str, text: Option<&str>) -> bool {
+        if !is_ours(name) {
+            return false;
+        }
+        let known = self.0.remove(name).is_some();
+        if let Some(text) = text {
+            self.take(name.to_owned(), text.to_owned());
+        }
+        known || text.is_some()
+    }
+
+    /// Takes in what stands in the store under a name of ours.
+    fn take(&mut self, name: String, text: String) {
+        let entry = if name.starts_with(PREFIX) { Entry::read(&text) } else { None };
+        self.0.insert(name, entry.map_or(Item::Other(text), Item::Entry));
+    }
+
+    fn entries(&self) -> impl Iterator<Item = (&str, &Entry)> {
+        self.0.iter().filter_map(|(place, item)| match item {
+            Item::Entry(entry) => Some((place.as_str(), entry)),
+            Item::Other(_) => None,
+        })
+    }
+
+    fn kept_as_they_are(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.0.iter().filter_map(|(name, item)| match item {
+            Item::Entry(_) => None,
+            Item::Other(text) => Some((name.as_str(), text.as_str())),
+        })
+    }
+
+    /// Stores an entry, then shows it; whether it is new.
+    fn add(&mut self, store: &impl Store, entry: Entry) -> Result<bool, Fault> {
+        let place = entry.place();
+        if let Some(Item::Entry(known)) = self.0.get(&place)
+            && known.saved >= entry.saved
+        {
+            return Ok(false);
+        }
+        save(store, &entry)?;
+        Ok(self.0.insert(place, Item::Entry(entry)).is_none())
+    }
+}
+
+/// Whether a name in the store is one that this page, in any version, has given.
+fn is_ours(name: &str) -> bool {
+    let of_a_version = |rest: &str| {
+        rest.split_once('/').is_some_and(|(version, _)| {
+            !version.is_empty() && version.bytes().all(|byte| byte.is_ascii_digit())
+        })
+    };
+    name == version_one::NAME || name.strip_prefix("kb").is_some_and(of_a_version)
+}

@@ -1,0 +1,59 @@
+//! Every picture of every worked example, measured.
+
+use super::*;
+use crate::calculator::REGISTER;
+
+fn pictures() -> Vec<(String, Picture)> {
+    let mut pictures = Vec::new();
+    for entry in REGISTER {
+        for example in entry.about.examples {
+            let report = entry.evaluate(&example.pairs.iter().copied().collect()).unwrap();
+            pictures.extend(
+                report.picture.map(|picture| (format!("{}: {}", entry.about.id, example.title), picture)),
+            );
+        }
+    }
+    pictures
+}
+
+#[test]
+fn no_name_leaves_its_picture_or_covers_another() {
+    let pictures = pictures();
+    assert!(pictures.len() > 20, "{}", pictures.len());
+    for (what, picture) in pictures {
+        for width in [NARROWEST, 320.0, 480.0, 560.0, WIDEST] {
+            let drawing = lay_out(&picture, width);
+            let boxes: Vec<_> =
+                drawing.shapes.iter().filter_map(|shape| Some((shape, shape.text_box()?))).collect();
+            for (at, (shape, (left, top, right, bottom))) in boxes.iter().enumerate() {
+                let inside =
+                    *left >= -0.5 && *right <= width + 0.5 && *top >= 0.0 && *bottom <= drawing.height;
+                assert!(inside, "{what}, {width} px: {shape:?} leaves the picture");
+                for (other, (l, t, r, b)) in &boxes[at + 1..] {
+                    let apart = right <= l || r <= left || bottom <= t || b <= top;
+                    assert!(apart, "{what}, {width} px: {shape:?} covers {other:?}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn every_axis_has_numerals_a_unit_and_says_where_it_is_logarithmic() {
+    for (what, picture) in pictures() {
+        let (Picture::Scale { .. } | Picture::Bars { .. } | Picture::Dots { .. }) = &picture else {
+            continue;
+        };
+        let drawing = lay_out(&picture, 320.0);
+        let texts = |wanted: &str| -> Vec<String> {
+            let of = |shape: &Shape| match shape {
+                Shape::Text { class, text, .. } if *class == wanted => Some(text.clone()),
+                _ => None,
+            };
+            drawing.shapes.iter().filter_map(of).collect()
+        };
+        assert!(texts("numeral").len() >= 2, "{what}: {:?}", texts("numeral"));
+        let logarithmic = matches!(picture, Picture::Bars { logarithmic: true, .. });
+        assert_eq!(texts("unit").concat().contains("logarithmic"), logarithmic, "{what}");
+    }
+}

@@ -1,0 +1,40 @@
+//! The parts of the page, one a file.
+//!
+//! What is worth comparing is a component, which is set anew only where its properties have changed;
+//! what is small is a function that its component calls. A component costs a kilobyte of the page.
+
+mod answer;
+mod app;
+mod catalogue;
+mod control;
+mod detail;
+mod entry;
+mod examples;
+mod field;
+mod figure;
+mod finding;
+mod footer;
+mod form;
+mod formula;
+mod header;
+mod line;
+mod next_reading;
+mod note;
+mod notice;
+mod picture;
+mod problems;
+mod process;
+mod saved;
+mod section;
+mod segments;
+mod settings;
+mod sign;
+mod source;
+mod step;
+mod symbol;
+mod title;
+mod tools;
+mod verdict;
+mod work;
+
+pub use app::App;

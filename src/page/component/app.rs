@@ -1,0 +1,75 @@
+//! The whole page.
+
+use gloo_utils::document;
+use yew::prelude::*;
+
+use super::catalogue::Catalogue;
+use super::footer::footer;
+use super::header::Header;
+use super::notice::NoticeBar;
+use super::saved::SavedView;
+use super::work::Work;
+use crate::page::browser::{self, Device};
+use crate::page::hook::use_address;
+use crate::page::reducer::{Dispatch, Page};
+use crate::page::state::{State, View};
+
+/// The whole page.
+#[component]
+pub fn App() -> Html {
+    let page = use_reducer(|| Page(State::at(&browser::hash(), Device::settings())));
+    let dispatch = page.dispatcher();
+    let address = AttrValue::from(page.address().to_string());
+    let on_focus_out = use_address(address.clone(), dispatch.clone()).reform(|_: FocusEvent| ());
+    use_effect_with((page.view, page.arrivals), {
+        let left_at = page.left_at.clone();
+        let nothing_yet = page.line.text.is_empty() && !page.order.is_touched();
+        move |&(view, arrivals)| {
+            document().set_title(&format!("{} | Kettle & Barrel", view.title()));
+            let left_at = left_at.filter(|id| view == View::Order && browser::element(id).is_some());
+            match left_at {
+                Some(id) => browser::focus(&id),
+                // The order line opens ready to be written.
+                None if view == View::Order && nothing_yet => browser::focus_at_top("line"),
+                None if arrivals > 0 => browser::focus_at_top("title"),
+                None => {}
+            }
+        }
+    });
+    use_effect_with(page.settings, |settings| {
+        if let Some(root) = document().document_element() {
+            let _ = root.set_attribute("data-theme", settings.theme.key());
+        }
+        Device::remember(*settings);
+    });
+    let back = (page.view != View::Order && page.left_at.is_some())
+        .then(|| AttrValue::from(format!("#{}", page.order_address())));
+    let view = match (page.view, page.desk()) {
+        (View::Catalogue, _) => html! { <Catalogue /> },
+        (View::Saved, _) => html! { <SavedView /> },
+        (view, Some(desk)) => html! {
+            <Work
+                key={view.key()}
+                {view}
+                desk={desk.clone()}
+                line={page.line.clone()}
+                units={page.settings.units}
+                {address}
+                {back}
+            />
+        },
+        (_, None) => Html::default(),
+    };
+    html! {
+        <ContextProvider<Dispatch> context={dispatch}>
+            <div onfocusout={on_focus_out}>
+                <Header view={page.view} settings={page.settings} />
+                <main id="main" tabindex="-1">
+                    <NoticeBar notice={page.notice.clone()} />
+                    { view }
+                </main>
+                { footer() }
+            </div>
+        </ContextProvider<Dispatch>>
+    }
+}

@@ -1,0 +1,132 @@
+//! The control of a field, by its kind.
+
+use yew::prelude::*;
+
+use super::field::{Described, is_segmented};
+use super::next_reading::NextReading;
+use super::segments::{Group, segments};
+use crate::calculator::{Bound, Choice, FieldAbout, Filled, Kind};
+use crate::page::reducer::Dispatch;
+use crate::page::state::Action;
+use crate::quantity::{Unit, unit};
+
+/// The control of a field.
+pub fn control(field: &'static FieldAbout, entry: &Filled, about: &Described, dispatch: &Dispatch) -> Html {
+    let key = field.key;
+    let write = {
+        let dispatch = dispatch.clone();
+        Callback::from(move |text: String| dispatch.dispatch(Action::Write(key, text)))
+    };
+    let text = AttrValue::from(entry.text.clone());
+    match field.kind {
+        Kind::Choice(choices) if is_segmented(field) => {
+            let group = Group { id: about.id.clone(), name: key, by: about.by.clone(), wrong: about.wrong };
+            let offered: Vec<_> = choices.iter().map(|choice| (choice.key, choice.label)).collect();
+            segments(&group, &offered, &text, &write.reform(str::to_owned))
+        }
+        Kind::Choice(choices) => {
+            html! { <div class="control">{ options(choices, &text, about, &write) }</div> }
+        }
+        Kind::Quantity { bounds, .. } => html! {
+            <div class="control">
+                { line(text, keypad(bounds, entry.unit), about, &write) }
+                { unit_beside(field, entry.unit, dispatch) }
+            </div>
+        },
+        Kind::Count { .. } => {
+            html! { <div class="control">{ line(text, Some("numeric"), about, &write) }</div> }
+        }
+        Kind::Text => html! { <div class="control">{ line(text, None, about, &write) }</div> },
+        Kind::Readings { .. } => html! {
+            <>
+                <div class="control">
+                    { area(text.clone(), about, &write) }
+                    { unit_beside(field, entry.unit, dispatch) }
+                </div>
+                <NextReading label={field.label} {text} add={write} />
+            </>
+        },
+    }
+}
+
+/// The keypad that has all the signs a field takes: no pad has a minus, and inches take fractions.
+fn keypad(bounds: Bound, chosen: Option<&'static Unit>) -> Option<&'static str> {
+    let negative = matches!(bounds, Bound::Between(min, ..) if min.number < 0.0);
+    let fractions = chosen.is_some_and(|chosen| [&unit::INCH, &unit::FOOT].contains(&chosen));
+    (!negative && !fractions).then_some("decimal")
+}
+
+/// A line of text. What stands in it is no word that a device knows better.
+fn line(text: AttrValue, keypad: Option<&'static str>, about: &Described, write: &Callback<String>) -> Html {
+    html! {
+        <input
+            type="text" id={about.id.clone()} value={text} inputmode={keypad}
+            autocomplete="off" autocapitalize="off" spellcheck="false" aria-describedby={about.by.clone()}
+            aria-invalid={about.wrong.then_some("true")} oninput={write.reform(|event: InputEvent| typed(&event))}
+        />
+    }
+}
+
+/// Many lines of text.
+fn area(text: AttrValue, about: &Described, write: &Callback<String>) -> Html {
+    html! {
+        <textarea
+            rows="6" id={about.id.clone()} value={text}
+            autocomplete="off" autocapitalize="off" spellcheck="false" aria-describedby={about.by.clone()}
+            aria-invalid={about.wrong.then_some("true")} oninput={write.reform(|event: InputEvent| typed(&event))}
+        />
+    }
+}
+
+/// A choice of many. The chosen option says so itself: a value set on the whole of it is shown late
+/// by some browsers.
+fn options(choices: &'static [Choice], text: &str, about: &Described, write: &Callback<String>) -> Html {
+    let known = choices.iter().any(|choice| choice.key == text);
+    let option = |choice: &Choice| {
+        html! { <option value={choice.key} selected={choice.key == text}>{ choice.label }</option> }
+    };
+    html! {
+        <select
+            id={about.id.clone()} aria-describedby={about.by.clone()}
+            aria-invalid={about.wrong.then_some("true")} onchange={write.reform(|event: Event| chosen(&event))}
+        >
+            if !known {
+                <option value={text.to_owned()} selected={true}>
+                    { if text.is_empty() { "Choose" } else { text } }
+                </option>
+            }
+            { for choices.iter().map(option) }
+        </select>
+    }
+}
+
+/// The unit beside a number, to be chosen where there is a choice.
+fn unit_beside(field: &'static FieldAbout, unit: Option<&'static Unit>, dispatch: &Dispatch) -> Html {
+    let units = field.units();
+    if units.len() < 2 {
+        // The label has it for those who listen.
+        let symbol = unit.map_or("", |unit| unit.symbol);
+        return html! { <span class="suffix" aria-hidden="true">{ symbol }</span> };
+    }
+    let (key, dispatch) = (field.key, dispatch.clone());
+    let choose = move |event: Event| dispatch.dispatch(Action::ChooseUnit(key, chosen(&event)));
+    let option = |offered: &&'static Unit| {
+        let said = if offered.symbol.is_empty() { "as a number" } else { offered.symbol };
+        html! { <option value={offered.symbol} selected={Some(*offered) == unit}>{ said }</option> }
+    };
+    html! {
+        <select class="units" aria-label={format!("Unit of {}", field.label)} onchange={choose}>
+            { for units.iter().map(option) }
+        </select>
+    }
+}
+
+/// What was chosen in a select.
+pub fn chosen(event: &Event) -> String {
+    event.target_unchecked_into::<web_sys::HtmlSelectElement>().value()
+}
+
+/// What was typed into a line or an area; both have a value.
+pub fn typed(event: &InputEvent) -> String {
+    event.target_unchecked_into::<web_sys::HtmlInputElement>().value()
+}

@@ -1,0 +1,84 @@
+//! One thing that was kept: its name, its date, its verdict, and what can be done with it.
+
+use yew::prelude::*;
+
+use super::control::typed;
+use super::sign::sign;
+use super::verdict::look;
+use crate::calculator::Verdict;
+use crate::order::saved::Entry;
+use crate::page::browser;
+use crate::process::Process;
+
+/// What the entry needs to know.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The entry.
+    pub entry: Entry,
+    /// Its place in the store.
+    pub place: AttrValue,
+    /// Gives it another name: its place and the name.
+    pub rename: Callback<(AttrValue, String)>,
+    /// Removes it.
+    pub remove: Callback<AttrValue>,
+}
+
+/// One thing that was kept.
+#[component]
+pub fn EntryCard(props: &Props) -> Html {
+    let Props { entry, place, rename, remove } = props;
+    let title = entry.title();
+    let name = use_state(|| AttrValue::from(entry.name.clone()));
+    let write = {
+        let name = name.clone();
+        move |event: InputEvent| name.set(typed(&event).into())
+    };
+    let give = {
+        let (rename, place, name) = (rename.clone(), place.clone(), name.clone());
+        move |event: SubmitEvent| {
+            event.prevent_default();
+            rename.emit((place.clone(), name.to_string()));
+        }
+    };
+    let take_away = {
+        let (remove, place) = (remove.clone(), place.clone());
+        move |_: MouseEvent| remove.emit(place.clone())
+    };
+    let id = format!("name-{}", place.replace('/', "-"));
+    html! {
+        <li class="panel card">
+            <h2><a href={format!("#{}", entry.address)}>{ title.clone() }</a></h2>
+            <p class="when">
+                { entry.kind() }
+                { ", " }
+                { browser::local_time(&entry.saved).unwrap_or_else(|| "no date".to_owned()) }
+            </p>
+            { verdicts(&entry.verdicts) }
+            <div class="buttons">
+                <button type="button" aria-label={format!("Remove {title}")} onclick={take_away}>{ "Remove" }</button>
+                <details class="rename">
+                    <summary>{ "Rename" }</summary>
+                    <form class="control" onsubmit={give}>
+                        <label class="hidden" for={id.clone()}>{ format!("Name of {title}") }</label>
+                        <input {id} type="text" value={(*name).clone()} maxlength="100" autocomplete="off" oninput={write} />
+                        <button type="submit">{ "Rename" }</button>
+                    </form>
+                </details>
+            </div>
+        </li>
+    }
+}
+
+/// The verdict at the time: of the three processes, or of the one calculation.
+fn verdicts(verdicts: &[Verdict]) -> Html {
+    let names = match verdicts {
+        [_, _, _] => Process::ALL.map(Process::name).to_vec(),
+        _ => vec![""],
+    };
+    let item = |(name, verdict): (&'static str, &Verdict)| {
+        let (class, mark) = look(*verdict);
+        let said = format!("{name} {}", verdict.words().to_ascii_lowercase());
+        html! { <li class={classes!("verdict", class)}>{ sign(mark) }<span>{ said.trim().to_owned() }</span></li> }
+    };
+    html! { <ul class="verdicts">{ for names.into_iter().zip(verdicts).map(item) }</ul> }
+}

@@ -1,0 +1,70 @@
+//! What each rule says; a touch on one opens the calculator behind it, filled in.
+
+use yew::prelude::*;
+
+use super::sign::sign;
+use super::source::source_line;
+use crate::calculator::{Address, Draft, Finding, Mark};
+use crate::page::reducer::{Dispatch, use_dispatch};
+use crate::page::state::Action;
+
+/// What the findings need to know.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The findings, the worst first.
+    pub findings: Vec<Finding>,
+    /// What their ids begin with.
+    pub place: AttrValue,
+}
+
+/// What each rule says.
+#[component]
+pub fn Findings(props: &Props) -> Html {
+    let dispatch = use_dispatch();
+    let item = |(at, found): (usize, &Finding)| finding(found, format!("{}-{at}", props.place), &dispatch);
+    html! { <ul class="findings">{ for props.findings.iter().enumerate().map(item) }</ul> }
+}
+
+/// What each rule of a calculator says, under a title.
+pub fn rules(findings: &[Finding]) -> Html {
+    if findings.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <section class="block">
+            <h2>{ "Rule by rule" }</h2>
+            <Findings findings={findings.to_vec()} place="rule" />
+        </section>
+    }
+}
+
+fn finding(finding: &Finding, id: String, dispatch: &Dispatch) -> Html {
+    let class = match finding.mark {
+        Mark::Met => "met",
+        Mark::Note => "told",
+        Mark::Term => "term",
+        Mark::Condition | Mark::NotJudged => "asked",
+        Mark::Bar => "forbidden",
+    };
+    let link = finding.opens.as_ref().map(|link| {
+        let href = format!("#{}", Address::new(link.calculator, Draft::from(link.as_ref())));
+        let leave = {
+            let (id, dispatch) = (id.clone(), dispatch.clone());
+            move |_: MouseEvent| dispatch.dispatch(Action::LeaveAt(id.clone()))
+        };
+        html! { <a {id} {href} onclick={leave}>{ finding.text.to_string() }</a> }
+    });
+    html! {
+        <li class={classes!("finding", class)}>
+            { sign(finding.mark) }
+            <div>
+                <p>
+                    <b class="word">{ finding.mark.words() }</b>
+                    { " " }
+                    { link.unwrap_or_else(|| finding.text.to_string().into()) }
+                </p>
+                { source_line(finding.source) }
+            </div>
+        </li>
+    }
+}

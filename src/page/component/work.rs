@@ -1,0 +1,115 @@
+//! What is asked, the answer, and how that came about: the order line and every calculator alike.
+
+use std::rc::Rc;
+
+use yew::prelude::*;
+
+use super::answer::{Told, answer, told};
+use super::detail::Detail;
+use super::form::{FormPanel, given};
+use super::line::LinePanel;
+use super::title::title;
+use super::tools::Tools;
+use crate::calculator::{Problems, Report};
+use crate::order::{self, Assessment};
+use crate::page::hook::use_wide;
+use crate::page::state::{Desk, View, WrittenLine};
+use crate::quantity::Units;
+
+/// What there is to know.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The order line or a calculator.
+    pub view: View,
+    /// Its form.
+    pub desk: Desk,
+    /// The order line as it was written in one line.
+    pub line: WrittenLine,
+    /// The units of everything shown.
+    pub units: Units,
+    /// The address of the view.
+    pub address: AttrValue,
+    /// The way back to the order line, if that is where one came from.
+    pub back: Option<AttrValue>,
+}
+
+/// What was found.
+#[derive(Debug, Clone)]
+pub enum Found {
+    /// Nobody has asked yet.
+    Nothing,
+    /// By a calculator.
+    Report(Rc<Report>),
+    /// For an order line.
+    Assessment(Rc<Assessment>),
+    /// Nothing, and why.
+    Problems(Rc<Problems>),
+}
+
+impl PartialEq for Found {
+    /// What was found once stays what it is: it need not be compared figure by figure.
+    fn eq(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Nothing, Self::Nothing) => true,
+            (Self::Report(one), Self::Report(other)) => Rc::ptr_eq(one, other),
+            (Self::Assessment(one), Self::Assessment(other)) => Rc::ptr_eq(one, other),
+            (Self::Problems(one), Self::Problems(other)) => Rc::ptr_eq(one, other),
+            _ => false,
+        }
+    }
+}
+
+impl Found {
+    fn by(view: View, desk: &Desk, units: Units) -> Self {
+        if !desk.is_touched() {
+            return Self::Nothing;
+        }
+        let draft = desk.form.draft();
+        let found = match view.calculator() {
+            Some(entry) => entry.evaluate(&draft).map(|report| Self::Report(Rc::new(report.in_units(units)))),
+            None => order::assess(&draft).map(|found| Self::Assessment(Rc::new(found.in_units(units)))),
+        };
+        found.unwrap_or_else(|problems| Self::Problems(Rc::new(problems)))
+    }
+}
+
+/// The answer stands before the form once there is one; where there is room, beside it.
+#[component]
+pub fn Work(props: &Props) -> Html {
+    let Props { view, desk, line, units, address, back } = props;
+    let found = use_memo((*view, desk.clone(), *units), |(view, desk, units)| Found::by(*view, desk, *units));
+    let found = (*found).clone();
+    let wide = use_wide();
+    let Some(about) = view.about() else { return Html::default() };
+    let problems = match &found {
+        Found::Problems(problems) => Some((**problems).clone()),
+        _ => None,
+    };
+    let answered = matches!(found, Found::Report(_) | Found::Assessment(_));
+    let unasked = found == Found::Nothing;
+    let is_order = *view == View::Order;
+    let form = html! { <FormPanel {about} desk={desk.clone()} {problems} /> };
+    // A line says what the fields would: on a narrow screen they need not stand in the way.
+    let open = !unasked && (wide || line.text.trim().is_empty());
+    html! {
+        <>
+            { title(about.title, about.answers, back.clone()) }
+            if is_order { <LinePanel line={line.clone()} desk={desk.clone()} /> }
+            <Told text={told(&found)} />
+            <div class={classes!("work", is_order.then_some("of-order"), unasked.then_some("unasked"))}>
+                { answer(&found) }
+                if answered { <Tools address={address.clone()} answer={told(&found)} /> }
+                { given(&desk.form) }
+                if is_order {
+                    <details class="fold-form" {open}>
+                        <summary>{ "The order in fields" }</summary>
+                        { form }
+                    </details>
+                } else {
+                    { form }
+                }
+                <Detail {found} />
+            </div>
+        </>
+    }
+}

@@ -1,0 +1,9 @@
+//! Hooks: what components have in common that is not seen.
+
+mod address;
+mod pause;
+mod wide;
+
+pub use address::use_address;
+pub use pause::use_pause;
+pub use wide::use_wide;

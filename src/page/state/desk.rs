@@ -1,0 +1,57 @@
+//! A form and where what stands in it came from.
+
+use std::rc::Rc;
+
+use crate::calculator::{About, Draft, Example, Form};
+use crate::order;
+use crate::quantity::Units;
+
+/// A form and where it came from.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Desk {
+    /// What stands in the fields.
+    pub form: Rc<Form>,
+    /// The worked example that fills it, unchanged.
+    pub example: Option<usize>,
+    /// How it looked when nobody had touched it.
+    untouched: Rc<Form>,
+}
+
+impl Desk {
+    /// A form in which nothing is filled in yet.
+    pub fn empty(about: &About, units: Units) -> Self {
+        let mut form = Form::cleared(about.fields);
+        // An order line takes nothing from an example: what it does not say is asked for.
+        if about.id == order::ABOUT.id {
+            let mut draft = form.draft();
+            order::spread("").draft.pairs().for_each(|(name, text)| draft.set(name, text));
+            form = Form::new(about.fields, &draft);
+        }
+        form.prefer(units);
+        let form = Rc::new(form);
+        Self { untouched: Rc::clone(&form), form, example: None }
+    }
+
+    /// A form filled from a link.
+    pub fn filled(about: &About, draft: &Draft, units: Units) -> Self {
+        let empty = Self::empty(about, units);
+        Self { form: Rc::new(Form::new(about.fields, draft)), ..empty }
+    }
+
+    /// A form filled with a worked example.
+    pub fn example(about: &About, place: usize, example: &Example) -> Self {
+        let empty = Self::empty(about, Units::default());
+        Self { form: Rc::new(Form::example(about.fields, example)), example: Some(place), ..empty }
+    }
+
+    /// Fills the form with what was written.
+    pub fn fill(&mut self, form: Rc<Form>) {
+        self.form = form;
+        self.example = None;
+    }
+
+    /// Whether anybody has filled anything in. Nothing is assessed that nobody asked for.
+    pub fn is_touched(&self) -> bool {
+        self.example.is_some() || self.form.draft() != self.untouched.draft()
+    }
+}

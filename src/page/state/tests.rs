@@ -1,0 +1,133 @@
+//! What happens to the page, tried without one.
+
+use super::*;
+
+fn opened(address: &str) -> State {
+    State::at(address, Settings::default())
+}
+
+fn text<'a>(state: &'a State, name: &str) -> &'a str {
+    let desk = state.desk().unwrap();
+    &desk.form.entries().find(|(field, _)| field.key == name).unwrap().1.text
+}
+
+fn typed(line: &str) -> State {
+    opened("").after(Action::WriteLine(line.to_owned()))
+}
+
+#[test]
+fn it_opens_on_an_order_line_in_which_nothing_stands() {
+    let state = opened("");
+    assert_eq!(state.view, View::Order);
+    assert!(!state.order.is_touched());
+    for name in ["part", "thread", "length", "quantity", "steel", "place", "years"] {
+        assert_eq!(text(&state, name), "", "{name}");
+    }
+    assert_eq!(state.address().to_string(), "1/order");
+    assert!(state.notice.is_empty());
+}
+
+#[test]
+fn every_example_line_is_read_whole_and_is_assessed() {
+    for line in EXAMPLES {
+        let state = typed(line);
+        assert_eq!(state.line.unplaced, [""; 0], "{line}");
+        let assessment = order::assess(&state.order.form.draft());
+        assert!(assessment.is_ok(), "{line}: {assessment:?}");
+    }
+}
+
+#[test]
+fn a_line_asks_for_what_it_does_not_say_and_taken_back_gives_the_fields_back() {
+    let state = opened("").after(Action::Write("quantity", "77".to_owned()));
+    let state = state.after(Action::WriteLine("M24 x 120 hex bolt, C3".to_owned()));
+    assert_eq!((text(&state, "thread"), text(&state, "quantity")), ("M24", ""));
+    let state = state.after(Action::WriteLine(String::new()));
+    assert_eq!((text(&state, "thread"), text(&state, "quantity")), ("", "77"));
+}
+
+#[test]
+fn a_link_brings_back_the_line_and_the_fields_that_were_changed_after_it() {
+    let state = typed("M24 x 120 hex bolt, 12.9, 96 pcs, C3, by Friday");
+    let state = state.after(Action::Write("quantity", "97".to_owned()));
+    let again = opened(&format!("#{}", state.address()));
+    assert_eq!(again.line.text, "M24 x 120 hex bolt, 12.9, 96 pcs, C3, by Friday");
+    assert_eq!(again.line.unplaced, ["by", "Friday"]);
+    assert_eq!(text(&again, "quantity"), "97");
+    assert_eq!(again.order.form.draft(), state.order.form.draft());
+    assert!(again.notice.is_empty());
+    assert_eq!(again.address(), state.address());
+}
+
+#[test]
+fn a_bare_name_opens_a_calculator_without_a_complaint_and_without_a_result() {
+    for address in ["#coat", "coat", "#1/coat"] {
+        let state = opened(address);
+        assert_eq!(state.view.key(), "coat", "{address}");
+        assert!(state.notice.is_empty(), "{address}");
+        assert!(!state.desk().unwrap().is_touched(), "{address}");
+    }
+}
+
+#[test]
+fn words_of_a_link_are_never_said_by_the_page() {
+    let lies = [
+        "#1/Call+us+at+once",
+        "#1/coat?Call+us+at+once=now",
+        "#Call%20us%20at%20once/coat?coat=1",
+        "#1/coat?coat=Call+us+at+once&coat=1+mil",
+        "#1/coat?Call+us+at+once%ZZ=2",
+        "#1/coat?coat=%ZZ",
+    ];
+    for address in lies {
+        let notice = opened(address).notice;
+        assert!(!notice.is_empty(), "{address}");
+        let said = notice.said.join(" ");
+        assert!(!said.contains("Call") && !said.contains("once"), "{address}: {said}");
+        assert_eq!(notice.words.is_empty(), !address.contains("Call"), "{address}");
+    }
+}
+
+#[test]
+fn a_name_given_twice_is_said() {
+    let state = opened("#1/coat?coat=50+%C2%B5m&factor=a123&coat=1+mil");
+    assert_eq!(text(&state, "coat"), "1");
+    assert_eq!(state.notice.said.len(), 1);
+    assert!(state.notice.said[0].contains("stands twice"), "{:?}", state.notice.said);
+    assert_eq!(state.notice.words, ["coat: 50 µm"]);
+}
+
+#[test]
+fn the_way_back_leads_to_the_reason_once() {
+    let state = typed(EXAMPLES[0]).after(Action::LeaveAt("hot-dip-0".to_owned()));
+    let state = state.after(Action::Open("#1/coat?coat=50+%C2%B5m".to_owned()));
+    assert_eq!(state.left_at.as_deref(), Some("hot-dip-0"));
+    let back = state.order_address().to_string();
+    let state = state.after(Action::Open(format!("#{back}")));
+    assert_eq!(state.left_at.as_deref(), Some("hot-dip-0"));
+    assert_eq!(state.line.text, EXAMPLES[0]);
+    let state = state.after(Action::Open("#1/calculators".to_owned()));
+    assert_eq!(state.left_at, None);
+}
+
+#[test]
+fn an_example_is_chosen_and_cleared() {
+    let state = opened("#coat").after(Action::TakeExample(0));
+    assert!(state.desk().unwrap().is_touched());
+    assert_eq!(state.desk().unwrap().example, Some(0));
+    let state = state.after(Action::Clear);
+    assert!(!state.desk().unwrap().is_touched());
+}
+
+#[test]
+fn units_once_chosen_are_those_of_the_empty_fields() {
+    let state = opened("#coat").after(Action::Use(Units::Inch));
+    let unit = |state: &State| {
+        let desk = state.desk().unwrap();
+        desk.form.entries().find(|(field, _)| field.key == "coat").unwrap().1.unit.unwrap().symbol
+    };
+    assert_eq!(unit(&state), "mil");
+    let state = state.after(Action::Write("coat", "2".to_owned())).after(Action::Use(Units::Metric));
+    assert_eq!(unit(&state), "mil", "what was typed keeps its unit");
+    assert!(!opened("").after(Action::Use(Units::Inch)).order.is_touched());
+}

@@ -1,0 +1,131 @@
+//! What is kept on the device: it stays, comes from earlier versions, and is told where it cannot.
+
+use serde_json::json;
+
+use crate::harness::{Done, everywhere};
+
+const ORDER: &str =
+    "1/order?part=hex-bolt&thread=M16&length=60+mm&quantity=400&steel=8.8&place=C3&years=15+years";
+
+#[test]
+fn what_is_saved_has_a_name_a_date_and_its_verdict_and_stays_until_it_is_removed() -> Done {
+    everywhere(|page| {
+        page.open(&format!("#{ORDER}"))?;
+        page.click(".tools button:nth-of-type(2)")?;
+        page.text_holds(".tools [role=status]", "Kept")?;
+        page.open("#1/saved")?;
+        page.text_holds(".saved h2", "M16")?;
+        page.until("document.querySelectorAll('.saved .verdict').length === 3")?;
+        page.until("/20\\d\\d-\\d\\d-\\d\\d/.test(document.querySelector('.saved .when').textContent)")?;
+        page.click(".saved .rename summary")?;
+        page.type_into(".saved .rename input", "Pipe rack, north")?;
+        page.click(".saved .rename button")?;
+        page.text_becomes(".saved h2", "Pipe rack, north")?;
+        page.reload()?;
+        page.text_becomes(".saved h2", "Pipe rack, north")?;
+        page.click(".saved h2 a")?;
+        page.until("document.querySelector('#field-thread').value === 'M16'")?;
+        page.open("#1/saved")?;
+        page.wait_for(".saved .buttons button")?;
+        page.click(".saved .buttons button")?;
+        page.until("document.querySelectorAll('.saved > li').length === 0")
+    })
+}
+
+#[test]
+fn removing_one_saved_item_leaves_the_others_as_they_are() -> Done {
+    everywhere(|page| {
+        for thickness in ["61", "62", "63"] {
+            page.open(&format!("#1/coat?coat={thickness}+%C2%B5m"))?;
+            page.click(".tools button:nth-of-type(2)")?;
+            page.text_holds(".tools [role=status]", "Kept")?;
+        }
+        page.open("#1/saved")?;
+        page.until("document.querySelectorAll('.saved > li').length === 3")?;
+        // The newest stands first; its element is marked, and the one in the middle goes.
+        page.value("document.querySelector('.saved > li').marked = true")?;
+        page.click(".saved > li:nth-child(2) .buttons button")?;
+        page.until("document.querySelectorAll('.saved > li').length === 2")?;
+        page.until("document.querySelector('.saved > li').marked === true")?;
+        page.text_holds(".saved > li:first-child", "63 µm")?;
+        page.text_holds(".saved > li:last-child", "61 µm")
+    })
+}
+
+#[test]
+fn what_an_earlier_version_has_kept_is_shown_and_another_version_is_left_alone() -> Done {
+    everywhere(|page| {
+        page.open("#1/calculators")?;
+        let old = format!("# a remark\n{ORDER}\n1/coat?coat=50+%C2%B5m\n");
+        let put = "localStorage.setItem('kettle-and-barrel saved 1', arguments[0]); localStorage.setItem('kb3/1', 'of tomorrow')";
+        page.script(put, json!([old]))?;
+        page.open("#1/saved")?;
+        page.until("document.querySelectorAll('.saved > li').length === 2")?;
+        page.text_holds("main", "1 entries were saved by another version")?;
+        page.until("localStorage.getItem('kb3/1') === 'of tomorrow'")?;
+        page.until("localStorage.getItem('kettle-and-barrel saved 1') === null")?;
+        page.console_is_quiet()
+    })
+}
+
+#[test]
+fn another_window_shows_what_this_one_saves() -> Done {
+    everywhere(|page| {
+        page.open("#1/saved")?;
+        page.text_holds("main", "Nothing is kept yet")?;
+        // What a browser tells this window when another one has put something into the store.
+        let save = "const entry = JSON.stringify({ name: 'From the other window', address: arguments[0] }); \
+                    localStorage.setItem('kb2/0123456789abcdef', entry); \
+                    dispatchEvent(new StorageEvent('storage', { key: 'kb2/0123456789abcdef', newValue: entry }))";
+        page.script(save, json!([ORDER]))?;
+        page.text_holds(".saved", "From the other window")
+    })
+}
+
+#[test]
+fn twenty_thousand_entries_are_taken_in_and_open_again() -> Done {
+    everywhere(|page| {
+        page.open("#1/saved")?;
+        page.text_holds("main", "Nothing is kept yet")?;
+        let take = "const lines = Array.from({ length: 20000 }, (_, at) => arguments[0].replace('400', at + 1)); \
+                    const file = new DataTransfer(); file.items.add(new File([lines.join('\\n')], 'saved.txt')); \
+                    const input = document.querySelector('input[type=file]'); input.files = file.files; \
+                    input.dispatchEvent(new Event('change', { bubbles: true }))";
+        page.script(take, json!([ORDER]))?;
+        page.wait_for("progress")?;
+        // As long as it says how far it is, it is under way.
+        while page.count("progress")? > 0 {
+            std::thread::sleep(std::time::Duration::from_millis(200));
+        }
+        page.text_holds(".tools", "20000 new taken in")?;
+        page.until("document.querySelectorAll('.saved > li').length === 50")?;
+        page.reload()?;
+        page.ready()?;
+        while page.count("progress")? > 0 {
+            std::thread::sleep(std::time::Duration::from_millis(200));
+        }
+        page.text_holds("main", "Find among 20000")?;
+        page.fill("#search", "quantity=19999")?;
+        page.until("document.querySelectorAll('.saved > li').length === 1")?;
+        page.console_is_quiet()
+    })
+}
+
+#[test]
+fn a_store_that_is_full_or_forbidden_is_told_and_the_page_goes_on() -> Done {
+    everywhere(|page| {
+        page.open("#1/coat?coat=61+%C2%B5m")?;
+        page.value(
+            "Storage.prototype.setItem = () => { throw new DOMException('', 'QuotaExceededError'); }",
+        )?;
+        page.click(".tools button:nth-of-type(2)")?;
+        page.text_holds(".tools [role=status]", "The room that this browser gives the page is full")?;
+        page.value("Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('', 'SecurityError'); } })")?;
+        page.click(".tools button:nth-of-type(2)")?;
+        page.text_holds(".tools [role=status]", "This browser keeps nothing for this page")?;
+        page.fill("#field-coat", "50")?;
+        page.text_holds("#answer", "353.4")?;
+        page.click("nav a[href='#1/saved']")?;
+        page.text_holds("main", "This browser keeps nothing for this page")
+    })
+}
