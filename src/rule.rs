@@ -86,6 +86,8 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &life::CLASS_FOR_PLACE,
     &structural::COATING,
     &structural::ASSEMBLY,
+    &structural::NUT_BY_NAME,
+    &structural::HOT_SERVICE,
     &structural::NUT,
 ];
 

@@ -3,15 +3,18 @@
 
 use super::OrderLine;
 use super::demand::demands;
-use super::judge::{Judged, Judgement};
-use super::recommend::{conditions, recommended};
+use super::judge::{Judged, Judgement, bolt_class};
+use super::recommend::{conditions, is_hard, recommended};
 use super::remedy::remedy;
 use crate::calculator::Verdict;
 use crate::coat::Process;
-use crate::quantity::{Quantity, unit};
-use crate::rule::life::{TABLE_ENDS, in_words};
-use crate::rule::{Key, Offer};
+use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::rule::life::{TABLE_ENDS, at_most, in_words};
+use crate::rule::{Instruction, Key, Offer};
 use crate::source::document;
+use crate::steel::Grade;
+use crate::thread::ToleranceClass;
+use crate::thread::class::BoltPosition;
 use crate::thread::overtap::Allowance;
 use crate::thread::pair::{Found, Room};
 use crate::working::Mark;
@@ -108,13 +111,19 @@ fn recommend(line: &OrderLine, judgement: &Judgement, judged: &Judged, order: &s
         talk.may(if min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none() {
             format!("Sure for {}.", in_words(min.min))
         } else {
-            format!("Sure for {}, {} at best.", in_words(min.min), in_words(most))
+            format!("Sure for {}, {} at best.", in_words(min.min), at_most(most))
         });
     }
     let terms: Vec<String> = demands(judged)
         .into_iter()
         .filter(|demand| {
+            let cleaning = matches!(
+                demand.instruction,
+                Some(Instruction::CleanWithoutAcid | Instruction::CleanMechanically)
+            );
             demand.mark == Mark::Term
+                // Every plater cleans a hard part so without being told on the telephone.
+                && (!cleaning || is_hard(judgement))
                 && !demand.rulings.iter().any(|(_, ruling)| ruling.rule.key == Key::Assembles)
         })
         .map(|demand| demand.brief(judgement, judged))
@@ -133,23 +142,30 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
         (Some(_), _) => parts.push(short(judged)),
         (None, process) => parts.push(named(process).to_owned()),
     }
-    let nut_grade = super::set::nut(line).filter(|_| line.nut.is_some()).map(|nut| nut.grade.name());
-    let nuts = nut_grade.map_or_else(
-        || "nuts".to_owned(),
-        |name| if name.contains("nut") { format!("{name}s") } else { format!("{name} nuts") },
-    );
+    // ISO 898-2 has one nut for a class of bolt; the others are ordered by name.
+    let by_name = |grade: Grade| line.nut.is_some() || grade.document() != &document::ISO_898_2;
+    let nut = super::set::nut(line).filter(|nut| by_name(nut.grade) && !line.part.is_nut());
+    let nut_grade = nut.map(|nut| short_grade(nut.grade));
+    let nuts = nut_grade.map_or_else(|| "nuts".to_owned(), |name| format!("{name} nuts"));
     let hot_dip = judged.process == Process::HotDip;
     let is_nut = line.part.is_nut();
     if let Some(Found::Takes(mated)) = &judged.fit {
         parts.extend(match mated.pair.room {
-            Room::Ordered if nut_grade.is_some() => Some(nuts.clone()),
+            Room::Ordered if hot_dip && is_undersize(line) => {
+                Some("bolts 6az marked U, nuts 6H tapped after dipping".to_owned())
+            }
+            Room::Ordered if line.nut.is_some() => Some(nuts.clone()),
             Room::Ordered => None,
             Room::NutG if is_nut => Some("tapped 6G".to_owned()),
             Room::NutG => Some(format!("{nuts} 6G")),
             Room::Bolt(position) => Some(format!("bolt 6{} before plating", position.letter())),
             Room::Smaller(_) => Some("a smaller thread before the coat".to_owned()),
-            Room::Tapped(_) if line.part.goes_into_a_tapped_hole() => {
-                Some("room in the tapped hole".to_owned())
+            Room::Tapped(allowance) if line.part.goes_into_a_tapped_hole() => {
+                let by = mated.pair.nut.deviation.value;
+                Some(match allowance {
+                    Allowance::Az | Allowance::Ax => format!("room in the tapped hole, {allowance}"),
+                    _ => format!("room in the tapped hole, {} on the diameter", size(line, by)),
+                })
             }
             Room::Tapped(allowance) => {
                 let by = mated.pair.nut.deviation.value;
@@ -159,10 +175,7 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
                     Allowance::Az if hot_dip => format!("{nuts}6AZ marked Z, tapped {when}"),
                     Allowance::Ax if hot_dip => format!("{nuts}6AX marked X, tapped {when}"),
                     Allowance::Az | Allowance::Ax => format!("{nuts}tapped over to {allowance} {when}"),
-                    _ if line.thread.is_metric() => {
-                        format!("{nuts}tapped over by {} {when}", by.show(&unit::MM, 2))
-                    }
-                    _ => format!("{nuts}tapped over by {} {when}", by.show(&unit::INCH, 3)),
+                    _ => format!("{nuts}tapped over by {} {when}", size(line, by)),
                 })
             }
         });
@@ -170,6 +183,23 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
         parts.push(nuts);
     }
     parts.join(", ")
+}
+
+/// A small length in the unit of the thread, as an allowance is printed.
+fn size(line: &OrderLine, length: Length) -> Shown {
+    if line.thread.is_metric() { length.show(&unit::MM, 2) } else { length.show(&unit::INCH, 4) }
+}
+
+fn is_undersize(line: &OrderLine) -> bool {
+    matches!(bolt_class(line), ToleranceClass::Bolt(class) if class.position == BoltPosition::Az)
+}
+
+/// `DH`, `2H`, `class 8`: the grade without its document.
+fn short_grade(grade: Grade) -> &'static str {
+    let name = grade.name();
+    let name = name.strip_suffix(" nut").unwrap_or(name);
+    let name = name.strip_prefix("nut ").unwrap_or(name);
+    name.rsplit_once("grade ").map_or(name, |(_, grade)| grade)
 }
 
 /// `mechanical, B695 class 40`.
@@ -213,10 +243,14 @@ fn named(process: Process) -> &'static str {
 
 /// Why a process is out: its first bar, in a few words.
 fn why_not(judgement: &Judgement, judged: &Judged) -> String {
-    let bars = demands(judged).into_iter().filter(|demand| demand.mark == Mark::Bar);
+    let mut topics = Vec::new();
     let mut briefs: Vec<String> = Vec::new();
-    for brief in bars.map(|demand| demand.brief(judgement, judged)) {
-        if !brief.is_empty() && !briefs.contains(&brief) {
+    for demand in demands(judged).into_iter().filter(|demand| demand.mark == Mark::Bar) {
+        let topic = demand.rulings.first().map(|(_, ruling)| ruling.rule.topic);
+        let brief = demand.brief(judgement, judged);
+        // One reason of a kind is enough to be said.
+        if !brief.is_empty() && !topics.contains(&topic) {
+            topics.push(topic);
             briefs.push(brief);
         }
     }

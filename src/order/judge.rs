@@ -247,15 +247,16 @@ fn in_force(line: &OrderLine, process: Process, offer: Option<&Offer>) -> InForc
 
 /// The ways of making room that are tried for a coat.
 ///
-/// Nuts are tapped over for galvanizing, by kettle or barrel; a thin coat is given its room on the
-/// bolt. Plating that nobody named a class of goes into the pair that was ordered: it is thin by nature.
+/// Nuts are tapped over for a thick coat, and made no wider than a thin one needs: nobody cuts the
+/// thread of a bolt from the shelf. Plating that nobody named a class of goes into the pair that was
+/// ordered, because it is thin by nature; a bolt that is ordered with a class of plate is made for it.
 pub(super) fn ways(line: &OrderLine, process: Process, min: Length, choice: Choice) -> Ways {
     match process {
         Process::HotDip => Ways::Tapped,
-        Process::Mechanical if min < astm_b695::TAPPED_OVER_FROM.0 => Ways::Thin,
-        Process::Mechanical => Ways::All,
-        Process::Electroplated if choice == Choice::Asked => Ways::Thin,
-        Process::Electroplated if has_no_room(line) && min <= THIN => Ways::Thin,
+        Process::Mechanical if min < astm_b695::TAPPED_OVER_FROM.0 => Ways::ThinNut,
+        Process::Mechanical => Ways::AnyNut,
+        Process::Electroplated if choice == Choice::Asked => Ways::Bolt,
+        Process::Electroplated if has_no_room(line) && min <= THIN => Ways::Bolt,
         Process::Electroplated => Ways::Ordered,
     }
 }
@@ -284,7 +285,14 @@ pub(super) fn ordered(line: &OrderLine) -> Ordered {
         own: line.own_allowance,
         length: line.length.filter(|_| !line.part.is_nut()),
         is_spun: true,
+        is_astm: is_astm(line),
     }
+}
+
+/// Whether the steel of the bolt is one of ASTM or SAE, whose documents bring their own coats and nuts.
+pub(super) fn is_astm(line: &OrderLine) -> bool {
+    let grade = line.steel.and_then(|steel| steel.grade());
+    grade.is_some_and(|properties| !properties.grade.document().name.starts_with("ISO"))
 }
 
 /// The class of the bolt: as written, or as its product standard has it.

@@ -1,6 +1,6 @@
 //! The coat a process would give an order line, and by which standard.
 
-use super::judge::ways;
+use super::judge::{is_astm, ways};
 use super::{Asked, OrderLine};
 use crate::coat::{CoatClass, Process, class};
 use crate::quantity::Length;
@@ -71,7 +71,7 @@ fn of_class(class: &'static CoatClass, choice: Choice) -> Option<Offer> {
 /// grades under ASTM F2329.
 fn hot_dip_class(line: &OrderLine) -> Option<&'static CoatClass> {
     let diameter = line.thread.diameter();
-    if !line.thread.is_metric() {
+    if !line.thread.is_metric() || is_astm(line) {
         return hot_dip_class_of(line, astm_f2329::CLASSES);
     }
     let (classes, name) = if diameter >= Length::from_mm(8.0) {

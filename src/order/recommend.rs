@@ -46,15 +46,20 @@ pub fn conditions(judged: &Judged) -> impl Iterator<Item = Demand> + use<> {
     demands(judged).into_iter().filter(|demand| matches!(demand.mark, Mark::Condition | Mark::NotJudged))
 }
 
+/// Whether the steel is harder than what is hot-dipped, or its case is.
+pub fn is_hard(judgement: &Judgement) -> bool {
+    judgement.main().and_then(|main| main.steel.as_ref()).is_some_and(|steel| {
+        let hrc = steel.state.hardest(Measure::Scale(Scale::Hrc));
+        steel.state.case_hardened || hrc.is_ok_and(|hrc| hrc.level.number() > practice::HOT_DIP_TO.0.number)
+    })
+}
+
 /// The first thought is 0.
 fn preference(judgement: &Judgement, process: Process) -> u8 {
     let Some(main) = judgement.main() else { return 0 };
     let place = judgement.site.place;
-    let dry = matches!(place, Some(Category::C1));
-    let hard = main.steel.as_ref().is_some_and(|steel| {
-        let hrc = steel.state.hardest(Measure::Scale(Scale::Hrc));
-        steel.state.case_hardened || hrc.is_ok_and(|hrc| hrc.level.number() > practice::HOT_DIP_TO.0.number)
-    });
+    let dry = matches!(place, Some(Category::C1 | Category::C2));
+    let hard = is_hard(judgement);
     let barrel = hard || main.part.kind.is_flat() || !main.part.kind.has_mate();
     let small = main.part.thread.diameter() < LARGE;
     let order = match () {

@@ -14,6 +14,14 @@ pub fn remedy(line: &OrderLine, process: Process) -> Option<String> {
     fewer_years(line, process).or_else(|| milder_place(line, process)).or_else(|| lower_grade(line, process))
 }
 
+/// `would do`, or what it would still ask for.
+fn would(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Suits => "would do",
+        Verdict::OnConditions | Verdict::RuledOut => "would do on conditions",
+    }
+}
+
 fn verdict(line: &OrderLine, process: Process) -> Option<Verdict> {
     judge(line).processes.iter().find(|judged| judged.process == process).map(super::judge::Judged::verdict)
 }
@@ -30,9 +38,10 @@ fn fewer_years(line: &OrderLine, process: Process) -> Option<String> {
         return None;
     }
     let fewer = OrderLine { years: Some(Time::from_year(years)), ..*line };
-    (verdict(&fewer, process)? != Verdict::RuledOut).then(|| {
+    let verdict = verdict(&fewer, process)?;
+    (verdict != Verdict::RuledOut).then(|| {
         let unit = if years == 1.0 { "year" } else { "years" };
-        format!("{} would do for {years:.0} {unit}", process.name())
+        format!("{} {} for {years:.0} {unit}", process.name(), would(verdict))
     })
 }
 
@@ -41,11 +50,11 @@ fn milder_place(line: &OrderLine, process: Process) -> Option<String> {
     let here = line.place?;
     let milder = Category::ALL.into_iter().take_while(|place| *place != here);
     let milder: Vec<Category> = milder.collect();
-    let place = milder.into_iter().rev().find(|place| {
-        let there = OrderLine { place: Some(*place), ..*line };
-        verdict(&there, process).is_some_and(|verdict| verdict != Verdict::RuledOut)
-    })?;
-    Some(format!("{} would do in {}", process.name(), place.key()))
+    milder.into_iter().rev().find_map(|place| {
+        let there = OrderLine { place: Some(place), ..*line };
+        let verdict = verdict(&there, process).filter(|verdict| *verdict != Verdict::RuledOut)?;
+        Some(format!("{} {} in {}", process.name(), would(verdict), place.key()))
+    })
 }
 
 /// A grade below the one that is too hard, of the same family.
@@ -58,10 +67,11 @@ fn lower_grade(line: &OrderLine, process: Process) -> Option<String> {
         Grade::J429Grade5_2 => &[Grade::J429Grade5],
         _ => &[],
     };
-    let grade = lower.iter().find(|grade| {
-        let Ok(steel) = Steel::grade(**grade, line.thread.diameter()) else { return false };
+    lower.iter().find_map(|grade| {
+        let steel = Steel::grade(*grade, line.thread.diameter()).ok()?;
         let steel = Some(State { steel, case_hardened: false, cold_worked: false });
-        verdict(&OrderLine { steel, ..*line }, process).is_some_and(|verdict| verdict != Verdict::RuledOut)
-    })?;
-    Some(format!("{} would do, if the design allows", grade.name()))
+        let verdict = verdict(&OrderLine { steel, ..*line }, process)
+            .filter(|verdict| *verdict != Verdict::RuledOut)?;
+        Some(format!("{} {}, if the design allows", grade.name(), would(verdict)))
+    })
 }

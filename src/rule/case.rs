@@ -155,7 +155,7 @@ impl<'a> Case<'a> {
     pub const fn of(process: Process) -> Self {
         Self {
             process,
-            in_force: InForce::EVERY,
+            in_force: InForce::CURRENT,
             steel: None,
             heat: None,
             dip: None,
@@ -175,11 +175,6 @@ impl<'a> Case<'a> {
     /// What the dip does to the temper, where both are known.
     pub fn effect(&self) -> Option<&'a Effect> {
         self.heat.and_then(|heat| heat.as_ref().ok())
-    }
-
-    /// Whether a rule about the temper may speak of the part as one that carries a load by its thread.
-    pub fn is_loaded(&self) -> bool {
-        self.part.is_none_or(|part| part.kind.has_mate())
     }
 
     /// The pair that assembles, if one does.
@@ -237,9 +232,25 @@ impl Offer {
 /// The longest usual dip of spun fasteners; a longer one softens more.
 pub const USUAL_DIP: Time = Time::from_minute(5.0);
 
+impl Under {
+    /// For which orders a rule of this document counts; `None` where it always does.
+    pub const fn counts_for(self) -> Option<&'static str> {
+        match self {
+            Self::Any => None,
+            Self::Iso10684 => Some("orders under ISO 10684"),
+            Self::F2329 => Some("orders under ASTM F2329"),
+            Self::B695 => Some("orders under ASTM B695"),
+            Self::F1941 => Some("orders under ASTM F1941"),
+            Self::Iso4042 => Some("orders under ISO 4042"),
+            Self::B633 => Some("orders under ASTM B633"),
+            Self::Replaced => Some("no order: the edition was replaced"),
+        }
+    }
+}
+
 impl InForce {
-    /// Every document, replaced editions included: each is judged by itself.
-    pub const EVERY: Self = Self(u8::MAX);
+    /// Every document in force, each judged by itself; replaced editions are told.
+    pub const CURRENT: Self = Self(!(1 << Under::Replaced as u8));
     /// None but what always counts.
     pub const NONE: Self = Self(0);
 

@@ -6,7 +6,7 @@ use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::document;
 use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
 use crate::thread::overtap::Allowance;
-use crate::thread::pair::{Found, Mated, Room};
+use crate::thread::pair::{Found, INSIDE_SHARE, Mated, Room};
 use crate::working::Mark;
 
 const fn row(key: Key) -> Rule {
@@ -30,6 +30,10 @@ pub static ASSEMBLES: Rule = Rule {
     when: When::If(|case| matches!(case.fit, Some(Found::Takes(_) | Found::Binds(_)))),
     says: |case| match case.fit {
         Some(Found::Takes(mated)) if mated.pair.room == Room::Ordered => Says::MET,
+        // The share of the coat inside the nut decides, and it is assumed.
+        Some(Found::Takes(_)) if case.process == Process::Mechanical => {
+            Says::from(Mark::Term, INSIDE_SHARE.source)
+        }
         Some(Found::Takes(_)) => Says::term(),
         Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => {
             Says::condition().asking(Instruction::AgreeAllowance(None))
@@ -46,7 +50,7 @@ pub static ASSEMBLES: Rule = Rule {
         )),
         Some(Found::Binds(mated)) => text.push_str(&format!(
             "no nut takes this coat: there is room for {}, on the {}; order a thinner class",
-            mated.fit.thickest.show(&unit::UM, 0),
+            thickest(case, mated).show(&unit::UM, 0),
             mated.fit.governs.name(),
         )),
         _ => {}
@@ -107,8 +111,8 @@ pub static OVERLAP: Rule = Rule {
         text.push_str(&format!(
             "too little thread would be left: the flanks overlap by {} of their depth at minimum material, and {} is the \
              least",
-            Shown::percent(left, 0),
-            Shown::percent(LEAST_OVERLAP.value, 0)
+            Shown::percent(left, 1),
+            Shown::percent(LEAST_OVERLAP.value, 1)
         ));
     }),
     met: "enough of the thread is left",
@@ -124,14 +128,26 @@ fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {
 }
 
 fn takes(case: &Case<'_>, mated: &Mated) -> String {
-    let thickest = mated.fit.thickest.show(&unit::UM, 0);
+    let thickest = thickest(case, mated).show(&unit::UM, 0);
     match mated.pair.room {
         Room::Ordered => {
             format!("goes together as ordered: the thickest coat that still assembles is {thickest}")
         }
+        room if case.process == Process::Mechanical => format!(
+            "{}; with half of the coat inside the nut the thickest that still assembles is {thickest}",
+            room_in_words(case, room)
+        ),
         room => {
             format!("{}; the thickest coat that still assembles is {thickest}", room_in_words(case, room))
         }
+    }
+}
+
+/// The thickest coat on the bolt that still assembles, with what of it lies in the nut.
+fn thickest(case: &Case<'_>, mated: &Mated) -> Length {
+    match case.process {
+        Process::Mechanical => mated.fit.thickest * (1.0 / (1.0 + INSIDE_SHARE.value)),
+        Process::HotDip | Process::Electroplated => mated.fit.thickest,
     }
 }
 

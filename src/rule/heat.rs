@@ -12,6 +12,7 @@
 
 use super::case::{Case, Under};
 use super::{Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::part::UsualSteel;
 use crate::process::Process::HotDip;
 use crate::quantity::{Length, Quantity, Temperature, unit};
 use crate::steel::Grade;
@@ -111,12 +112,12 @@ pub static TEMPER: Rule = Rule {
                 Says::from(Mark::Term, practice::DIPPED_DAILY)
             }
             Heat::NotStronger => {
-                Says::from(Mark::Condition, NO_RETEST_SOURCE).asking(Instruction::ProveTemper)
+                Says::from(Mark::Condition, STILL_MET_SOURCE).asking(Instruction::ProveTemper)
             }
             Heat::StrongerCovered => {
                 Says::from(Mark::Condition, STILL_MET_SOURCE).asking(Instruction::ProveTemper)
             }
-            Heat::Stronger if case.grade().is_some_and(|grade| AGREED.contains(&grade)) => {
+            Heat::Stronger if case.grade().is_some_and(is_provable) => {
                 Says::from(Mark::Condition, STILL_MET_SOURCE).asking(Instruction::ProveTemper)
             }
             Heat::Stronger => Says::bar(),
@@ -160,9 +161,7 @@ pub static TEMPER_UNKNOWN: Rule = Rule {
     when: When::If(|case| case.heat.is_some_and(Result::is_err)),
     says: |case| match case.heat {
         // A washer carries no load by its thread, and nuts are dipped every day.
-        Some(Err(_)) if !case.is_loaded() || case.grade().is_some_and(|grade| grade.is_nut()) => {
-            Says::from(Mark::Note, practice::DIPPED_DAILY)
-        }
+        Some(Err(_)) if is_soft_or_pressed(case) => Says::from(Mark::Note, practice::DIPPED_DAILY),
         Some(Err(refusal)) => Says::from(Mark::Condition, refusal.source()).asking(Instruction::ProveTemper),
         _ => Says::MET,
     },
@@ -170,9 +169,9 @@ pub static TEMPER_UNKNOWN: Rule = Rule {
         if let Some(Err(refusal)) = case.heat {
             text.push_str(&match says.mark {
                 Mark::Note => format!("its temper is not published, and such parts are dipped every day: {refusal}"),
-                _ => format!(
-                    "get the actual temper from the maker, or verify hardness and proof load after galvanizing: {refusal}"
-                ),
+                _ => "get the actual temper from the maker, or verify hardness and proof load after galvanizing: how a \
+                      steel known by its hardness was tempered is not known"
+                    .to_owned(),
             });
         }
     }),
@@ -202,6 +201,19 @@ const DAILY: &[Grade] = &[
 
 /// Grades whose maker agrees, or proves temper or hardness and proof load.
 const AGREED: &[Grade] = &[Grade::J429Grade8, Grade::A354Bd];
+
+/// Whether a part carries no tension by its temper: a flat washer, or a nut. Springs do.
+fn is_soft_or_pressed(case: &Case<'_>) -> bool {
+    let flat = |part: &super::Part| {
+        part.kind.is_nut() || (part.kind.is_washer() && part.kind.usual_steel() == UsualSteel::ByGrade)
+    };
+    case.part.is_some_and(flat) || case.grade().is_some_and(|grade| grade.is_nut() || grade.is_washer())
+}
+
+/// Whether a grade may be dipped all the same, if hardness and proof load are proved after it.
+fn is_provable(grade: Grade) -> bool {
+    AGREED.contains(&grade) || DAILY.contains(&grade) || grade.in_iso_10684() == Some(true)
+}
 
 /// Whether a dip of this part in this bath is everyday work: a grade of every day, or any nut.
 fn is_routine(case: &Case<'_>, effect: &Effect) -> bool {
@@ -269,9 +281,7 @@ fn in_words(says: Says, effect: &Effect) -> String {
             let remedy = if actual { "" } else { " (an actual temper that is higher can change this)" };
             format!("{dip}: the bath takes the temper away{remedy}")
         }
-        Mark::Condition | Mark::NotJudged => {
-            format!("{dip}: {proof}, or keep the bath at {} or below", whole(against.hottest_bath))
-        }
+        Mark::Condition | Mark::NotJudged => format!("{dip}: {proof}"),
     }
 }
 

@@ -135,6 +135,10 @@ keys! {
     StructuralCoating: "structural-coating",
     /// What a coated structural assembly asks for.
     StructuralAssembly: "structural-assembly",
+    /// The nut that goes on the bolt, by name.
+    NutByName: "nut-by-name",
+    /// Zinc on steels for hot service.
+    HotService: "hot-service",
     /// The nut that is named beside the bolt.
     NutForBolt: "nut-for-bolt",
 }

@@ -38,7 +38,7 @@ pub static LASTS: Rule = Rule {
     },
     words: Phrase::By(lasts),
     brief: Phrase::By(|case, says, text| {
-        let best = case.years().map_or_else(String::new, |(_, max)| in_words(max.most.unwrap_or(max.min)));
+        let best = case.years().map_or_else(String::new, |(_, max)| at_most(max.most.unwrap_or(max.min)));
         match says.mark {
             Mark::Bar => text.push_str(&format!("{best} at most")),
             Mark::Condition => text.push_str("find out how harsh the place is"),
@@ -65,15 +65,21 @@ pub static PLACE_NOT_SAID: Rule = Rule {
     ..row(Key::PlaceNotSaid)
 };
 
-/// A thin coat outdoors, and nobody said for how long.
+/// A coat that may be gone within these years is accepted by somebody.
+const SHORT_LIFE: f64 = 2.0;
+
+/// A coat that is thin for outdoors, and nobody said for how long.
 pub static THIN_OUTDOORS: Rule = Rule {
-    process: Some(Electroplated),
     source: practice::THIN_OUTDOORS,
     when: When::If(|case| case.site.is_some_and(|site| site.place.is_some() && site.wanted.is_none())),
-    test: Test::By(|case| !matches!(place(case), Some(Category::C1 | Category::C2))),
-    says: |case| match place(case) {
-        Some(Category::C3) => Says::condition(),
-        _ => Says::bar(),
+    test: Test::By(|case| match case.process {
+        Electroplated => !matches!(place(case), Some(Category::C1 | Category::C2)),
+        _ => case.years().is_some_and(|(min, _)| min.min.year() < SHORT_LIFE),
+    }),
+    says: |case| match (case.process, place(case)) {
+        (Electroplated, Some(Category::C3)) => Says::condition(),
+        (Electroplated, _) => Says::bar(),
+        _ => Says::condition(),
     },
     words: Phrase::By(|case, says, text| {
         let years = case.years().map_or_else(String::new, |(min, max)| between(min.min, max.most));
@@ -83,7 +89,7 @@ pub static THIN_OUTDOORS: Rule = Rule {
             _ => format!("have a short life accepted: in {place} it lasts {years}"),
         });
     }),
-    met: "thin, and enough for so dry a place",
+    met: "enough for such a place where no years are wanted",
     brief: Phrase::By(|case, says, text| match says.mark {
         Mark::Bar => text.push_str(&format!("far too thin for {}", place(case).map_or("", Category::key))),
         _ => text.push_str("have a short life accepted"),
@@ -113,7 +119,7 @@ fn lasts(case: &Case<'_>, says: Says, text: &mut String) {
     let (Some((min, max)), Some(place), Some(wanted)) = (case.years(), place(case), wanted(case)) else {
         return;
     };
-    let (worst, best) = (in_words(min.min), max.most.map(in_words));
+    let (worst, best) = (in_words(min.min), max.most.map(at_most));
     let needed = thickness_needed(place, wanted).show(&unit::UM, 0);
     let (key, years) = (place.key(), years(wanted).digits());
     text.push_str(&match (says.mark, best) {
@@ -133,9 +139,22 @@ fn lasts(case: &Case<'_>, says: Says, text: &mut String) {
     });
 }
 
-/// Years as they are shown.
+/// Years as they are shown: a tenth below twenty, and never more than there are.
 pub fn years(time: Time) -> Shown {
-    time.show(&unit::YEAR, if time.year() < 10.0 { 1 } else { 0 })
+    let decimals = if time.year() < 20.0 { 1 } else { 0 };
+    let step = if decimals == 1 { 0.1 } else { 1.0 };
+    // A billionth covers the rounding of the sum.
+    let whole = ((time.year() / step) * (1.0 + 1e-9)).floor() * step;
+    let decimals = if whole.fract() < 1e-9 { 0 } else { decimals };
+    Time::from_year(whole).show(&unit::YEAR, decimals)
+}
+
+/// The most years there can be: rounded, not cut.
+pub fn at_most(time: Time) -> String {
+    if time.year() > TABLE_ENDS {
+        return "over 100 years".to_owned();
+    }
+    time.show(&unit::YEAR, if time.year() < 10.0 { 1 } else { 0 }).to_string()
 }
 
 /// Years in a sentence.
@@ -145,7 +164,7 @@ pub fn in_words(time: Time) -> String {
 
 fn between(min: Time, max: Option<Time>) -> String {
     match max {
-        Some(max) => format!("{} to {}", years(min).digits(), in_words(max)),
+        Some(max) => format!("{} to {}", years(min).digits(), at_most(max)),
         None => format!("{} or more", in_words(min)),
     }
 }

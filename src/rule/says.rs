@@ -130,7 +130,12 @@ impl Instruction {
             Self::Agree => "have it agreed in writing".to_owned(),
             Self::TestForEmbrittlement => "agree a test for embrittlement".to_owned(),
             Self::AskThePlant => format!("ask the {plant}"),
-            Self::AgreeAllowance(_) => "agree nut and gauges".to_owned(),
+            Self::AgreeAllowance(None) => "agree nut and gauges".to_owned(),
+            Self::AgreeAllowance(Some(needed)) => format!(
+                "agree nuts tapped over by {} ({}) or more",
+                needed.show(&unit::MM, 2),
+                needed.show(&unit::INCH, 4)
+            ),
         }
     }
 

@@ -6,6 +6,8 @@ use crate::quantity::Length;
 use crate::source::document;
 use crate::table::hotdip_process::LEAST_THREAD;
 use crate::table::practice::{SMALL_INCH, WIPED_ROD_FROM};
+use crate::thread::ToleranceClass;
+use crate::thread::class::BoltPosition;
 use crate::working::Mark;
 
 const fn row(key: Key) -> Rule {
@@ -104,15 +106,19 @@ pub static BELOW_THREE_EIGHTHS: Rule = Rule {
 pub static REDUCED_LOADS: Rule = Rule {
     source: document::ISO_10684.read("7 and Annex A"),
     topic: Topic::Strength,
+    process: None,
     when: When::If(|case| {
+        let under = |part: &super::Part| matches!(part.bolt_class, ToleranceClass::Bolt(class) if class.position == BoltPosition::Az);
         case.part.is_some_and(|part| {
-            let (diameter, pitch) = LEAST_THREAD.value;
-            let thread = part.thread;
-            part.kind.has_mate()
-                && thread.is_metric()
-                && thread.is_coarse()
-                && thread.diameter() >= diameter
-                && thread.pitch() >= pitch
+            (case.process == HotDip || under(part)) && {
+                let (diameter, pitch) = LEAST_THREAD.value;
+                let thread = part.thread;
+                part.kind.has_mate()
+                    && thread.is_metric()
+                    && thread.is_coarse()
+                    && thread.diameter() >= diameter
+                    && thread.pitch() >= pitch
+            }
         })
     }),
     test: Test::By(|case| case.part.is_some_and(|part| part.thread.diameter() <= Length::from_mm(10.0))),

@@ -5,6 +5,7 @@ use crate::process::Process;
 use crate::source::document;
 use crate::steel::pairing::{self, Asked, Nuts};
 use crate::steel::{Grade, structural};
+use crate::table::nut_style::Style;
 use crate::table::structural::{Allowed, Bolt, Coating, Requirement};
 use crate::working::Mark;
 
@@ -70,18 +71,53 @@ pub static ASSEMBLY: Rule = Rule {
             if at > 0 {
                 text.push(' ');
             }
-            text.push_str(requirement.text);
+            text.push_str(&format!("{} [{}]", requirement.text.trim_end_matches('.'), requirement.source));
+            text.push('.');
         }
     }),
     brief: Phrase::Text("nuts lubricated, one matched lot with its rotational-capacity test"),
     ..row(Key::StructuralAssembly)
 };
 
+/// The nut that goes on the bolt, by name.
+pub static NUT_BY_NAME: Rule = Rule {
+    topic: Topic::Strength,
+    source: document::ASTM_A563.memory("nuts for bolts"),
+    when: When::If(|case| {
+        let bolt = case.part.is_some_and(|part| !part.kind.is_nut() && !part.kind.goes_into_a_tapped_hole());
+        bolt && named(case).is_none() && case.grade().is_some()
+    }),
+    says: |case| nuts(case).map_or(Says::MET, |nuts| Says::from(Mark::Term, nuts.source)),
+    words: Phrase::By(|case, _, text| {
+        if let Some(nuts) = nuts(case) {
+            text.push_str(&format!("order {} nuts by name", nut_in_words(&nuts)));
+        }
+    }),
+    ..row(Key::NutByName)
+};
+
+/// Zinc on steels for hot service.
+pub static HOT_SERVICE: Rule = Rule {
+    source: document::GALVANIZING_TEXT.memory("zinc is for service up to 200 °C"),
+    when: When::Grades(&[Grade::A193B7]),
+    says: |_| Says::note(),
+    words: Phrase::Text("the steel is made for heat, and zinc is not for service above 200 °C"),
+    ..row(Key::HotService)
+};
+
+/// `heavy hex ASTM A563 grade DH`, `class 8`.
+pub fn nut_in_words(nuts: &Nuts) -> String {
+    match nuts.nut.style {
+        Style::HeavyHex => format!("heavy hex {}", nuts.nut.grade),
+        _ => nuts.nut.grade.to_string(),
+    }
+}
+
 /// The nut that is named beside the bolt.
 pub static NUT: Rule = Rule {
     topic: Topic::Strength,
     source: document::ASTM_A563.memory("nuts for bolts"),
-    when: When::If(|case| nuts(case).is_some() && named(case).is_some()),
+    when: When::If(|case| named(case).is_some() && nuts(case).is_some()),
     test: Test::By(|case| {
         let (Some(nuts), Some(nut)) = (nuts(case), named(case)) else { return false };
         nuts.takes(nut, None) == Some(false)

@@ -11,7 +11,7 @@ use super::overtap::{self, Allowance};
 use super::{Thread, ToleranceClass, coat_room};
 use crate::process::Process;
 use crate::quantity::Length;
-use crate::source::{Sourced, assumed};
+use crate::source::{Sourced, assumed, document};
 use crate::table::Refusal;
 use crate::table::iso_965_1::{Position, deviation};
 
@@ -33,6 +33,8 @@ pub struct Ordered {
     pub length: Option<Length>,
     /// Whether the bolt is spun after the bath: then its nut is 6AZ; 6AX is for what is not spun.
     pub is_spun: bool,
+    /// Whether a metric nut is one of ASTM A563M.
+    pub is_astm: bool,
 }
 
 /// Where the room for the zinc is made.
@@ -99,16 +101,18 @@ pub struct Search {
 }
 
 /// Which ways of making room are tried, beyond the pair that was ordered.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Ways {
     /// None.
     Ordered,
-    /// The nut tapped over.
+    /// The nut tapped over by a published allowance.
     Tapped,
-    /// 6G, 6f, 6e and a smaller thread; then the nut tapped over.
-    All,
-    /// 6G, 6f, 6e and a smaller thread, and no nut tapped over.
-    Thin,
+    /// The nut 6G, or tapped over by a published allowance, or by what the coat needs.
+    AnyNut,
+    /// The nut 6G, or tapped over by what the coat needs and no more.
+    ThinNut,
+    /// The nut 6G, the bolt 6f or 6e, or a thread that its maker makes smaller before the coat.
+    Bolt,
 }
 
 impl Search {
@@ -124,11 +128,24 @@ impl Search {
         let tapped = match (ordered.nut, ordered.own) {
             (_, Some(own)) => Some(tap(Allowance::Own(own))),
             (Some(_), None) => None,
+            // 6AZ and 6AX nuts must not be put on 6az bolts (ISO 965-5, clause 1).
+            (None, None) if is_undersize(ordered.bolt) => None,
+            (None, None) if thread.is_metric() && ordered.is_astm => Some(tap(Allowance::A563M)),
+            // The tables end at M8, and hold coarse threads only.
+            (None, None) if thread.is_metric() && !has_metric_row(thread) => Some(Err(Refusal::not_covered(
+                &thread.to_string(),
+                "coarse threads from M8 to M64",
+                document::ISO_965_5.read("scope"),
+            ))),
             (None, None) if thread.is_metric() => Some(tap(Allowance::Az)),
             (None, None) => Some(tap(Allowance::A563)),
         };
         // A spun coat gets 6AZ at every size; 6AX is for coats that are not spun (ISO 965-5).
-        let free = thread.is_metric() && ordered.nut.is_none() && ordered.own.is_none();
+        let free = has_metric_row(thread)
+            && !ordered.is_astm
+            && !is_undersize(ordered.bolt)
+            && ordered.nut.is_none()
+            && ordered.own.is_none();
         let unspun = if free { tap(Allowance::Ax).ok() } else { None };
         Self { ordered, bolt, standard, tapped, unspun }
     }
@@ -141,7 +158,7 @@ impl Search {
         };
         let coat = self.ordered.coat(process, min, max);
         let (mut widest, mut thin) = (None, None);
-        let rooms = self.rooms(process, ways, coat);
+        let rooms = self.rooms(process, ways, self.allowance_needed(&bolt, &standard, coat));
         for room in rooms.into_iter().flatten() {
             let Some(pair) = self.pair(room, bolt, standard) else { continue };
             if fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles {
@@ -159,7 +176,7 @@ impl Search {
         }
         match (&self.tapped, widest) {
             (Some(Err(refusal)), _) if matches!(ways, Ways::Tapped) => {
-                Found::NotPublished(needed(bolt, standard, coat), refusal.clone())
+                Found::NotPublished(self.allowance_needed(&bolt, &standard, coat), refusal.clone())
             }
             (_, Some(pair)) => Found::Binds(Box::new(self.mated(pair, coat))),
             (_, None) => Found::Binds(Box::new(
@@ -174,8 +191,9 @@ impl Search {
         let (bolt, standard) = (*self.bolt.as_ref().ok()?, *self.standard.as_ref().ok()?);
         let coat = self.ordered.coat(process, min, max);
         let pitch = self.ordered.thread.pitch();
+        let own = self.allowance_needed(&bolt, &standard, coat);
         let mut pairs = self
-            .rooms(process, ways, coat)
+            .rooms(process, ways, own)
             .into_iter()
             .flatten()
             .filter_map(|room| self.pair(room, bolt, standard));
@@ -189,7 +207,8 @@ impl Search {
     pub fn tried(&self, process: Process, min: Length, max: Length, ways: Ways) -> Vec<Pair> {
         let (Ok(bolt), Ok(standard)) = (&self.bolt, &self.standard) else { return Vec::new() };
         let coat = self.ordered.coat(process, min, max);
-        let rooms = self.rooms(process, ways, coat).into_iter().flatten();
+        let own = self.allowance_needed(bolt, standard, coat);
+        let rooms = self.rooms(process, ways, own).into_iter().flatten();
         rooms.filter_map(|room| self.pair(room, *bolt, *standard)).collect()
     }
 
@@ -204,28 +223,39 @@ impl Search {
         }
     }
 
-    /// From the narrowest to the widest; a thread made smaller by what the coat takes comes last.
-    fn rooms(&self, process: Process, ways: Ways, coat: Coat) -> [Option<Room>; 7] {
-        let thin = matches!(ways, Ways::All | Ways::Thin) && self.ordered.nut.is_none();
+    /// The allowance on the diameter that a coat needs beyond the room of a pair, rounded up to a
+    /// hundredth of a millimetre, or to half a thousandth of an inch.
+    fn allowance_needed(&self, bolt: &BoltLimits, nut: &NutLimits, coat: Coat) -> Length {
+        let room = fit::room(bolt, nut, coat.unevenness);
+        // What is missing in thickness, grown on the pitch diameter; crests and roots need less.
+        let missing = PITCH_GROWTH * (1.0 + coat.unevenness) * (coat.max - room.thickest.min(coat.max));
+        let step = if self.ordered.thread.is_metric() { 0.01 } else { 0.0127 };
+        Length::from_mm((missing.mm() / step - 1e-6).ceil().max(0.0) * step)
+    }
+
+    /// From the narrowest to the widest; `own` is what the coat needs.
+    fn rooms(&self, process: Process, ways: Ways, own: Length) -> [Option<Room>; 8] {
+        let free = self.ordered.nut.is_none() && self.ordered.own.is_none();
         let usual = self.ordered.bolt == ToleranceClass::bolt(6, BoltPosition::G);
-        let may_tap = matches!(ways, Ways::All | Ways::Tapped);
+        let nut_g = free && self.ordered.thread.is_metric() && ways > Ways::Tapped;
+        let may_tap = matches!(ways, Ways::AnyNut | Ways::Tapped) || self.ordered.own.is_some();
         let [narrow, wide] = self.tapped_nuts(process).map(|nut| nut.filter(|_| may_tap));
-        // An even growth of the pitch diameter, whatever governs: the whole thread is made smaller.
-        let smaller = PITCH_GROWTH * (1.0 + coat.unevenness) * coat.max;
+        let needs = matches!(ways, Ways::AnyNut | Ways::ThinNut) && free && !is_undersize(self.ordered.bolt);
+        let bolt = |position| (ways == Ways::Bolt && usual).then_some(Room::Bolt(position));
         let [second, third] = if self.g_is_narrower_than_e() {
-            [Room::NutG, Room::Bolt(BoltPosition::E)]
+            [nut_g.then_some(Room::NutG), bolt(BoltPosition::E)]
         } else {
-            [Room::Bolt(BoltPosition::E), Room::NutG]
+            [bolt(BoltPosition::E), nut_g.then_some(Room::NutG)]
         };
-        let classes = |room| (thin && usual).then_some(room);
         [
             Some(Room::Ordered),
-            classes(Room::Bolt(BoltPosition::F)),
-            classes(second),
-            classes(third),
+            bolt(BoltPosition::F),
+            second,
+            third,
             narrow.map(|(allowance, _)| Room::Tapped(allowance)),
             wide.map(|(allowance, _)| Room::Tapped(allowance)),
-            matches!(ways, Ways::All | Ways::Thin).then_some(Room::Smaller(smaller)),
+            needs.then_some(Room::Tapped(Allowance::Own(own))),
+            (ways == Ways::Bolt).then_some(Room::Smaller(own)),
         ]
     }
 
@@ -250,6 +280,10 @@ impl Search {
             Room::Bolt(position) => {
                 let class = ToleranceClass::bolt(6, position);
                 Pair { room, class, bolt: limits::bolt(thread, class).ok()?, nut: standard }
+            }
+            Room::Tapped(Allowance::Own(by)) if self.ordered.own != Some(by) => {
+                let source = document::ARITHMETIC.computed("allowance that the coat needs");
+                Pair { room, class, bolt, nut: standard.widened(Sourced { value: by, source }) }
             }
             Room::Tapped(of) => {
                 let nuts = [self.tapped.as_ref().and_then(|nut| nut.as_ref().ok()).copied(), self.unspun];
@@ -303,10 +337,14 @@ pub fn coat(
     }
 }
 
-/// The diametral allowance that a coat needs beyond the room of a standard nut.
-fn needed(bolt: BoltLimits, nut: NutLimits, coat: Coat) -> Length {
-    let grown = PITCH_GROWTH * (1.0 + coat.unevenness) * coat.max;
-    grown - (nut.pitch.min - bolt.pitch.max)
+/// Whether a bolt is cut under for its coat: 6az.
+fn is_undersize(class: ToleranceClass) -> bool {
+    matches!(class, ToleranceClass::Bolt(bolt) if bolt.position == BoltPosition::Az)
+}
+
+/// Whether ISO 965-5 or ISO 10684 has a tapped nut for a thread: coarse from M8.
+fn has_metric_row(thread: Thread) -> bool {
+    thread.is_metric() && thread.is_coarse() && thread.diameter() >= Length::from_mm(8.0)
 }
 
 #[cfg(test)]
@@ -321,7 +359,15 @@ mod tests {
         } else {
             ToleranceClass::UnifiedBolt(2)
         };
-        Search::new(Ordered { thread, bolt, nut: None, own: None, length: None, is_spun: true })
+        Search::new(Ordered {
+            thread,
+            bolt,
+            nut: None,
+            own: None,
+            length: None,
+            is_spun: true,
+            is_astm: false,
+        })
     }
 
     fn room(found: Found) -> Room {
@@ -348,7 +394,7 @@ mod tests {
     fn a_thin_plate_takes_the_narrowest_pair() {
         let plated = |thread: &str, max| {
             let max = Length::from_um(max);
-            room(search(thread).narrowest(Process::Electroplated, max, max, Ways::Thin))
+            room(search(thread).narrowest(Process::Electroplated, max, max, Ways::Bolt))
         };
         assert_eq!(plated("M20", 8.0), Room::Ordered);
         assert_eq!(plated("M20", 14.0), Room::Bolt(BoltPosition::F));
@@ -364,7 +410,7 @@ mod tests {
                 Process::Mechanical,
                 Length::from_um(53.0),
                 Length::from_um(79.5),
-                Ways::All,
+                Ways::AnyNut,
             );
             assert_eq!(room(found), Room::Tapped(Allowance::A563), "{thread}");
         }

@@ -60,7 +60,7 @@ fn ten_orders_as_they_are_answered_on_a_call() {
         (
             "M20 x 90 hex bolt, 10.9, C4, 12 years",
             Some(Mechanical),
-            &["class 55", "tapped over", "13 years", "4.8 years"],
+            &["class 55", "tapped over", "12.6 years", "4.8 years"],
         ),
         (
             "M10 x 40 socket screw, A574, C3, 10 years",

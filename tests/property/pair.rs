@@ -6,6 +6,7 @@ use kettle_barrel::process::Process;
 use kettle_barrel::quantity::Length;
 use kettle_barrel::thread::class::{BoltPosition, NutPosition};
 use kettle_barrel::thread::fit::{self, Assembly};
+use kettle_barrel::thread::overtap::Allowance;
 use kettle_barrel::thread::pair::{self, Found, INSIDE_SHARE, Ordered, Pair, Room, Search, Ways};
 use kettle_barrel::thread::{Thread, ToleranceClass};
 use proptest::prelude::*;
@@ -34,7 +35,7 @@ proptest! {
     #[test]
     fn the_narrowest_pair_of_those_tried_that_assembles_is_found(
         thread in any_thread(),
-        (bolt, nut, process, ways) in (0usize..5, 0usize..4, 0usize..3, 0usize..4),
+        (bolt, nut, process, ways) in (0usize..5, 0usize..4, 0usize..3, 0usize..5),
         (min, thicker) in (1.0..150.0, 1.0..1.6),
         is_spun: bool,
     ) {
@@ -46,9 +47,10 @@ proptest! {
             own: None,
             length: None,
             is_spun,
+            is_astm: false,
         };
         let process = Process::ALL[process];
-        let ways = [Ways::Ordered, Ways::Tapped, Ways::All, Ways::Thin][ways];
+        let ways = [Ways::Ordered, Ways::Tapped, Ways::AnyNut, Ways::ThinNut, Ways::Bolt][ways];
         let (min, max) = (Length::from_um(min), Length::from_um(min * thicker));
         let search = Search::new(ordered);
         let coat = pair::coat(process, (thread, None), (min, max), INSIDE_SHARE.value);
@@ -62,9 +64,11 @@ proptest! {
         match search.narrowest(process, min, max, ways) {
             Found::Takes(mated) if fit::keeps_enough(mated.overlap) => {
                 prop_assert!(goes(&mated.pair), "{mated:?}");
-                // A thread made smaller by what the coat takes is tried last.
-                let standard = tried.iter().filter(|pair| !matches!(pair.room, Room::Smaller(_)));
-                if !matches!(mated.pair.room, Room::Smaller(_)) {
+                // What is made to the coat, and to no class of a standard, is tried last.
+                let to_measure =
+                    |pair: &Pair| matches!(pair.room, Room::Smaller(_) | Room::Tapped(Allowance::Own(_)));
+                let standard = tried.iter().filter(|pair| !to_measure(pair));
+                if !to_measure(&mated.pair) {
                     let narrower = standard.clone().find(|pair| goes(pair) && width(pair) < width(&mated.pair) - 1e-9);
                     prop_assert!(narrower.is_none(), "{narrower:?} before {:?}", mated.pair);
                 } else {
@@ -81,11 +85,10 @@ proptest! {
     /// A spun hot-dip coat takes 6AZ at every size; 6AX only one that is not spun (ISO 965-5).
     #[test]
     fn a_spun_coat_never_takes_6ax(thread in any_thread(), max in 40.0..140.0) {
-        use kettle_barrel::thread::overtap::Allowance;
         prop_assume!(thread.is_metric());
         let bolt = ToleranceClass::bolt(6, BoltPosition::G);
         let room = |is_spun| {
-            let search = Search::new(Ordered { thread, bolt, nut: None, own: None, length: None, is_spun });
+            let search = Search::new(Ordered { thread, bolt, nut: None, own: None, length: None, is_spun, is_astm: false });
             let max = Length::from_um(max);
             match search.narrowest(Process::HotDip, Length::from_um(40.0), max, Ways::Tapped) {
                 Found::Takes(mated) => Some(mated.pair.room),

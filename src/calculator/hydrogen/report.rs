@@ -82,7 +82,14 @@ fn verdict(steel: &SteelFacts, process: Process) -> Verdict {
 /// The rulings of a process as findings, the worst first.
 fn sorted(steel: &SteelFacts, process: Process) -> Vec<Finding> {
     let case = steel.alone(process);
-    let finding = |ruling: &Ruling| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
+    let finding = |ruling: &Ruling| {
+        let text = ruling.text(&case);
+        let text = match ruling.rule.under.counts_for() {
+            Some(orders) => format!("{text} (counts for {orders})"),
+            None => text,
+        };
+        Finding::new(ruling.says.mark, text, ruling.source())
+    };
     Finding::worst_first(rulings(steel, process).iter().map(finding).collect())
 }
 

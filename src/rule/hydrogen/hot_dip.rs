@@ -157,12 +157,12 @@ pub static A143_STRENGTH: Rule = Rule {
     words: Phrase::By(|case, _, text| {
         text.push_str(match case.cleaning() {
             Cleaning::Mechanical => {
-                "above 1100 MPa hydrogen is of concern by ASTM A143; blast clean as chosen, then flash pickle only"
+                "specified above 1100 MPa: hydrogen is of concern by ASTM A143; blast clean as chosen, then flash pickle only"
             }
-            _ => "above 1100 MPa hydrogen is of concern by ASTM A143; blast clean, then flash pickle only",
+            _ => "specified above 1100 MPa: hydrogen is of concern by ASTM A143; blast clean, then flash pickle only",
         });
     }),
-    met: "at 1100 MPa and below hydrogen is usually of no concern by ASTM A143",
+    met: "specified with 1100 MPa or less: hydrogen is usually of no concern by ASTM A143",
     brief: Phrase::Text(""),
 };
 
