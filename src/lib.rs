@@ -15,7 +15,7 @@
 //! - [`coat`]: the classes of the standards, thickness and mass, the barrel's charge, the kettle's loss.
 //! - [`site`]: corrosivity of a place, the life of a coat, hours of salt spray.
 //! - [`lot`]: readings, samples, acceptance.
-//! - [`rule`]: everything that judges, one row a rule.
+//! - [`rule`]: everything that judges, one row a rule, on a case of facts.
 //! - [`calculator`]: one file a calculator, from text to report.
 //! - [`order`]: the order line, its assessment, the sheet.
 //! - [`page`]: the browser; its components compile for wasm32 only, and no other room knows of it.

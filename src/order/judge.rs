@@ -12,6 +12,7 @@ use crate::part::{self, Shape};
 use crate::quantity::{Length, Mass, Time};
 use crate::rule::case::USUAL_DIP;
 use crate::rule::{self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Ruling, Site, SteelFacts};
+use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{self, Dip, Effect, Temper};
 use crate::steel::{Grade, State, Steel};
 use crate::table::{Refusal, astm_b695};
@@ -37,6 +38,8 @@ pub struct Item {
     pub part: Part,
     /// How many go into one set.
     pub per_set: u32,
+    /// The nuts that the standards put on it, where it is a bolt that they know.
+    pub nuts: Option<Nuts>,
     /// Its shape, if its standard has this size.
     pub shape: Result<Shape, Refusal>,
     /// Its steel, as the rules judge it.
@@ -156,6 +159,7 @@ fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -
         dip: Some(&item.dip),
         diameter: Some(item.part.thread.diameter()),
         part: Some(&item.part),
+        nuts: item.nuts.as_ref(),
         offer: judged.offer.as_ref(),
         // The fit is that of the pair, and is told with the part that is ordered.
         fit: judged.fit.as_ref().filter(|_| is_main),
@@ -208,6 +212,7 @@ fn item(
             nut: line.nut.and_then(|nut| nut.grade),
         },
         per_set,
+        nuts: super::set::nuts_for(kind, line.thread, state),
         shape,
         // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say what to use.
         steel: state.map(|state| SteelFacts::new(state, Cleaning::Acid)),

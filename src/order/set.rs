@@ -1,11 +1,13 @@
 //! The nut and the washer that the standards put with a bolt.
 
 use super::OrderLine;
+use crate::part::Kind;
 use crate::quantity::Hardness;
 use crate::steel::pairing::{self, Asked, Nuts};
-use crate::steel::{Grade, Steel, load};
+use crate::steel::{Grade, State, Steel, load};
 use crate::table::nut_style::Style;
 use crate::table::pairing::Washer;
+use crate::thread::Thread;
 
 /// A nut that goes with a bolt.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -30,8 +32,15 @@ pub fn nut(line: &OrderLine) -> Option<Nut> {
 
 /// What the standards put on the bolt of the order, zinc-coated.
 pub fn asked_for(line: &OrderLine) -> Option<Nuts> {
-    let grade = line.steel.and_then(|steel| steel.grade())?.grade;
-    let thread = line.thread;
+    nuts_for(line.part, line.thread, line.steel)
+}
+
+/// What the standards put on a bolt of this steel, zinc-coated; `None` for what takes no nut.
+pub fn nuts_for(kind: Kind, thread: Thread, steel: Option<State>) -> Option<Nuts> {
+    if !kind.has_mate() || kind.is_nut() || kind.goes_into_a_tapped_hole() {
+        return None;
+    }
+    let grade = steel.and_then(|steel| steel.grade())?.grade;
     let asked =
         Asked { grade, diameter: thread.diameter(), is_coarse: thread.is_coarse(), is_zinc_coated: true };
     pairing::nuts(asked).ok()

@@ -7,6 +7,7 @@ use crate::quantity::{Length, Mass, Time};
 use crate::site::Category;
 use crate::site::life::{self, Exponent, Promise, Years};
 use crate::source::Source;
+use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{Dip, Effect};
 use crate::steel::{Grade, Levels, State};
 use crate::table::Refusal;
@@ -33,6 +34,8 @@ pub struct Case<'a> {
     pub diameter: Option<Length>,
     /// The part.
     pub part: Option<&'a Part>,
+    /// The nuts that the standards put on it, zinc-coated, where it is a bolt that they know.
+    pub nuts: Option<&'a Nuts>,
     /// The coat on offer.
     pub offer: Option<&'a Offer>,
     /// How the coated thread goes together; `None` for a part without a thread of its own.
@@ -161,6 +164,7 @@ impl<'a> Case<'a> {
             dip: None,
             diameter: None,
             part: None,
+            nuts: None,
             offer: None,
             fit: None,
             site: None,

@@ -3,7 +3,7 @@
 use super::{Case, Key, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process;
 use crate::source::document;
-use crate::steel::pairing::{self, Asked, Nuts};
+use crate::steel::pairing::Nuts;
 use crate::steel::{Grade, structural};
 use crate::table::nut_style::Style;
 use crate::table::structural::{Allowed, Bolt, Coating, Requirement};
@@ -87,10 +87,10 @@ pub static NUT_BY_NAME: Rule = Rule {
         let bolt = case.part.is_some_and(|part| !part.kind.is_nut() && !part.kind.goes_into_a_tapped_hole());
         bolt && named(case).is_none() && case.grade().is_some()
     }),
-    says: |case| nuts(case).map_or(Says::MET, |nuts| Says::from(Mark::Term, nuts.source)),
+    says: |case| case.nuts.map_or(Says::MET, |nuts| Says::from(Mark::Term, nuts.source)),
     words: Phrase::By(|case, _, text| {
-        if let Some(nuts) = nuts(case) {
-            text.push_str(&format!("order {} nuts by name", nut_in_words(&nuts)));
+        if let Some(nuts) = case.nuts {
+            text.push_str(&format!("order {} nuts by name", nut_in_words(nuts)));
         }
     }),
     ..row(Key::NutByName)
@@ -117,14 +117,14 @@ pub fn nut_in_words(nuts: &Nuts) -> String {
 pub static NUT: Rule = Rule {
     topic: Topic::Strength,
     source: document::ASTM_A563.memory("nuts for bolts"),
-    when: When::If(|case| named(case).is_some() && nuts(case).is_some()),
+    when: When::If(|case| named(case).is_some() && case.nuts.is_some()),
     test: Test::By(|case| {
-        let (Some(nuts), Some(nut)) = (nuts(case), named(case)) else { return false };
+        let (Some(nuts), Some(nut)) = (case.nuts, named(case)) else { return false };
         nuts.takes(nut, None) == Some(false)
     }),
-    says: |case| nuts(case).map_or(Says::MET, |nuts| Says::from(Mark::Condition, nuts.source)),
+    says: |case| case.nuts.map_or(Says::MET, |nuts| Says::from(Mark::Condition, nuts.source)),
     words: Phrase::By(|case, _, text| {
-        if let (Some(nuts), Some(nut)) = (nuts(case), named(case)) {
+        if let (Some(nuts), Some(nut)) = (case.nuts, named(case)) {
             text.push_str(&format!(
                 "order {} nuts: {} puts no {} on this bolt",
                 nuts.nut.grade,
@@ -135,7 +135,7 @@ pub static NUT: Rule = Rule {
     }),
     met: "the nut that is named goes with the bolt",
     brief: Phrase::By(|case, _, text| {
-        if let Some(nuts) = nuts(case) {
+        if let Some(nuts) = case.nuts {
             text.push_str(&format!("order {} nuts", nuts.nut.grade));
         }
     }),
@@ -164,15 +164,4 @@ fn requirements(case: &Case<'_>) -> impl Iterator<Item = &'static Requirement> {
 /// The nut named beside the bolt of this case.
 fn named(case: &Case<'_>) -> Option<Grade> {
     case.part.filter(|part| !part.kind.is_nut()).and_then(|part| part.nut)
-}
-
-fn nuts(case: &Case<'_>) -> Option<Nuts> {
-    let part = case.part.filter(|part| part.kind.has_mate())?;
-    pairing::nuts(Asked {
-        grade: case.grade()?,
-        diameter: part.thread.diameter(),
-        is_coarse: part.thread.is_coarse(),
-        is_zinc_coated: true,
-    })
-    .ok()
 }
