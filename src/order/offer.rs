@@ -49,7 +49,7 @@ const STRUCTURAL_CLASS: &str = "class 55";
 
 fn is_structural(line: &OrderLine) -> bool {
     let grade = line.steel.and_then(|steel| steel.grade()).map(|properties| properties.grade);
-    grade == Some(Grade::A325)
+    grade.is_some_and(|grade| Grade::AS_A325.contains(&grade))
 }
 
 fn class_named(classes: &'static [CoatClass], name: &str) -> Option<&'static CoatClass> {

@@ -63,6 +63,8 @@ fn lower_grade(line: &OrderLine, process: Process) -> Option<String> {
     let lower: &[Grade] = match grade {
         Grade::Class12_9 | Grade::Class12_9Underlined => &[Grade::Class10_9, Grade::Class8_8],
         Grade::A490 => &[Grade::A325],
+        Grade::A490M => &[Grade::A325M],
+        Grade::F2280 => &[Grade::F1852],
         Grade::J429Grade8_2 => &[Grade::J429Grade8],
         Grade::J429Grade5_2 => &[Grade::J429Grade5],
         _ => &[],

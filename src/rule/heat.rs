@@ -160,8 +160,12 @@ pub static TEMPER_UNKNOWN: Rule = Rule {
     source: NO_RETEST_SOURCE,
     when: When::If(|case| case.heat.is_some_and(Result::is_err)),
     says: |case| match case.heat {
-        // A washer carries no load by its thread, and nuts are dipped every day.
-        Some(Err(_)) if is_soft_or_pressed(case) => Says::from(Mark::Note, practice::DIPPED_DAILY),
+        // A flat washer carries no load by its thread; nuts and the grades of every day are dipped daily.
+        Some(Err(_))
+            if is_soft_or_pressed(case) || case.grade().is_some_and(|grade| DAILY.contains(&grade)) =>
+        {
+            Says::from(Mark::Note, practice::DIPPED_DAILY)
+        }
         Some(Err(refusal)) => Says::from(Mark::Condition, refusal.source()).asking(Instruction::ProveTemper),
         _ => Says::MET,
     },
@@ -192,11 +196,15 @@ const DAILY: &[Grade] = &[
     Grade::J429Grade5,
     Grade::A307,
     Grade::A325,
+    Grade::A325M,
+    Grade::F1852,
+    Grade::F1554Grade36,
+    Grade::F1554Grade55,
+    Grade::F1554Grade105,
     Grade::A449,
     Grade::A354Bc,
     Grade::A193B7,
-    Grade::A563Dh,
-    Grade::A194Grade2H,
+    Grade::A193B7M,
 ];
 
 /// Grades whose maker agrees, or proves temper or hardness and proof load.
@@ -207,7 +215,8 @@ fn is_soft_or_pressed(case: &Case<'_>) -> bool {
     let flat = |part: &super::Part| {
         part.kind.is_nut() || (part.kind.is_washer() && part.kind.usual_steel() == UsualSteel::ByGrade)
     };
-    case.part.is_some_and(flat) || case.grade().is_some_and(|grade| grade.is_nut() || grade.is_washer())
+    let soft = |grade: Grade| grade.is_nut() || (grade.is_washer() && !grade.is_spring());
+    case.part.is_some_and(flat) || case.grade().is_some_and(soft)
 }
 
 /// Whether a grade may be dipped all the same, if hardness and proof load are proved after it.
@@ -223,9 +232,9 @@ fn is_routine(case: &Case<'_>, effect: &Effect) -> bool {
     usual_bath
         && !actual
         && (nut
-            || case
-                .grade()
-                .is_some_and(|grade| DAILY.contains(&grade) || grade.is_nut() || grade.is_washer()))
+            || case.grade().is_some_and(|grade| {
+                DAILY.contains(&grade) || grade.is_nut() || (grade.is_washer() && !grade.is_spring())
+            }))
 }
 
 /// How a dip stands to the temper of a grade.

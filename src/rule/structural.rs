@@ -28,7 +28,9 @@ const fn row(key: Key) -> Rule {
 /// The coats that the document of a structural bolt lists, with their class.
 pub static COATING: Rule = Rule {
     // What A490 takes stands with hydrogen, where its reason is.
-    when: When::If(|case| case.grade() != Some(Grade::A490) && coating(case).is_some()),
+    when: When::If(|case| {
+        !case.grade().is_some_and(|grade| Grade::AS_A490.contains(&grade)) && coating(case).is_some()
+    }),
     says: |case| match coating(case) {
         Some(row) if row.allowed != Allowed::Yes => Says::from(Mark::Bar, row.source),
         Some(row) if !is_class(case, row) => Says::from(Mark::Condition, row.source),

@@ -26,6 +26,7 @@ documents! {
     ISO_898_1_1999: "ISO 898-1:1999", "mechanical properties of bolts, earlier edition";
     ISO_898_1: "ISO 898-1", "mechanical properties of bolts, screws and studs";
     ISO_898_2_1992: "ISO 898-2:1992", "mechanical properties of nuts, earlier edition";
+    ISO_898_5: "ISO 898-5", "mechanical properties of set screws";
     ISO_898_2: "ISO 898-2:2012", "mechanical properties of nuts";
     ISO_10684: "ISO 10684:2004", "hot-dip galvanized fasteners";
     ISO_1461: "ISO 1461:2009", "hot-dip galvanized articles";
@@ -85,6 +86,7 @@ documents! {
     DIN_3570: "DIN 3570", "U-bolts for pipes";
     DIN_6796: "DIN 6796", "conical spring washers";
     DIN_6797: "DIN 6797", "toothed lock washers";
+    ISO_2702: "ISO 2702", "heat-treated steel tapping screws, mechanical properties";
     ISO_3269: "ISO 3269", "acceptance inspection of fasteners";
     AS_NZS_1214: "AS/NZS 1214:2016", "hot-dip galvanized fasteners (ISO 10684, modified)";
     BS_729: "BS 729:1971", "hot-dip galvanized coatings, earlier British practice";
@@ -146,6 +148,7 @@ documents! {
     ASTM_E178: "ASTM E178", "dealing with outlying observations";
     ASTM_E376: "ASTM E376", "thickness by magnetic or eddy-current gauges";
     ASTM_F436: "ASTM F436", "hardened steel washers";
+    ASTM_F844: "ASTM F844", "washers, steel, plain, unhardened";
     ASTM_F1470: "ASTM F1470", "sampling of fasteners";
     ASTM_F1554: "ASTM F1554", "anchor bolts, 36, 55 and 105 ksi yield";
     ASTM_F1941: "ASTM F1941/F1941M", "electrodeposited coatings on threaded fasteners";

@@ -5,7 +5,8 @@ use crate::source::{Document, Source, Sourced, document};
 use crate::table::steel_row::{HardnessLimits, Sizes, SteelRow, Treatment};
 use crate::table::{
     Refusal, astm_a193, astm_a194, astm_a307, astm_a354, astm_a449, astm_a563_grades, astm_a574, astm_f436,
-    astm_f3125, iso_898_1, iso_898_2, sae_j429,
+    astm_f844, astm_f1554, astm_f3125, iso_898_1, iso_898_2, iso_898_5, iso_2702, sae_j429, sae_j995_grades,
+    spring_steel,
 };
 
 mod read;
@@ -74,16 +75,44 @@ grades! {
     A354Bd: "a354-bd", "ASTM A354 grade BD", Bolt, ASTM_A354, astm_a354::GRADE_BD;
     A325: "a325", "ASTM F3125 grade A325", Bolt, ASTM_F3125, astm_f3125::GRADE_A325;
     A490: "a490", "ASTM F3125 grade A490", Bolt, ASTM_F3125, astm_f3125::GRADE_A490;
+    F1852: "f1852", "ASTM F3125 grade F1852", Bolt, ASTM_F3125, astm_f3125::GRADE_F1852;
+    F2280: "f2280", "ASTM F3125 grade F2280", Bolt, ASTM_F3125, astm_f3125::GRADE_F2280;
+    A325M: "a325m", "ASTM F3125 grade A325M", Bolt, ASTM_F3125, astm_f3125::GRADE_A325M;
+    A490M: "a490m", "ASTM F3125 grade A490M", Bolt, ASTM_F3125, astm_f3125::GRADE_A490M;
+    F1554Grade36: "f1554-36", "ASTM F1554 grade 36", Bolt, ASTM_F1554, astm_f1554::GRADE_36;
+    F1554Grade55: "f1554-55", "ASTM F1554 grade 55", Bolt, ASTM_F1554, astm_f1554::GRADE_55;
+    F1554Grade105: "f1554-105", "ASTM F1554 grade 105", Bolt, ASTM_F1554, astm_f1554::GRADE_105;
     A193B7: "a193-b7", "ASTM A193 grade B7", Bolt, ASTM_A193, astm_a193::GRADE_B7;
+    A193B7M: "a193-b7m", "ASTM A193 grade B7M", Bolt, ASTM_A193, astm_a193::GRADE_B7M;
     A574: "a574", "ASTM A574 socket screw", Bolt, ASTM_A574, astm_a574::SCREWS;
+    Class45H: "45h", "set screw class 45H", Bolt, ISO_898_5, iso_898_5::CLASS_45H;
+    Iso2702: "iso-2702", "ISO 2702 tapping screw", Bolt, ISO_2702, iso_2702::CASE_HARDENED;
+    Nut04: "nut-04", "nut class 04", Nut, ISO_898_2, iso_898_2::NUT_04;
+    Nut05: "nut-05", "nut class 05", Nut, ISO_898_2, iso_898_2::NUT_05;
     Nut5: "nut-5", "nut class 5", Nut, ISO_898_2, iso_898_2::NUT_5;
     Nut6: "nut-6", "nut class 6", Nut, ISO_898_2, iso_898_2::NUT_6;
     Nut8: "nut-8", "nut class 8", Nut, ISO_898_2, iso_898_2::NUT_8;
+    Nut9: "nut-9", "nut class 9", Nut, ISO_898_2, iso_898_2::NUT_9;
     Nut10: "nut-10", "nut class 10", Nut, ISO_898_2, iso_898_2::NUT_10;
     Nut12: "nut-12", "nut class 12", Nut, ISO_898_2, iso_898_2::NUT_12;
+    J995Grade2: "j995-2", "SAE J995 grade 2 nut", Nut, SAE_J995, sae_j995_grades::GRADE_2;
+    J995Grade5: "j995-5", "SAE J995 grade 5 nut", Nut, SAE_J995, sae_j995_grades::GRADE_5;
+    J995Grade8: "j995-8", "SAE J995 grade 8 nut", Nut, SAE_J995, sae_j995_grades::GRADE_8;
+    A563A: "a563-a", "ASTM A563 grade A nut", Nut, ASTM_A563, astm_a563_grades::GRADE_A;
+    A563B: "a563-b", "ASTM A563 grade B nut", Nut, ASTM_A563, astm_a563_grades::GRADE_B;
+    A563C: "a563-c", "ASTM A563 grade C nut", Nut, ASTM_A563, astm_a563_grades::GRADE_C;
+    A563C3: "a563-c3", "ASTM A563 grade C3 nut", Nut, ASTM_A563, astm_a563_grades::GRADE_C;
+    A563D: "a563-d", "ASTM A563 grade D nut", Nut, ASTM_A563, astm_a563_grades::GRADE_D;
     A563Dh: "a563-dh", "ASTM A563 grade DH nut", Nut, ASTM_A563, astm_a563_grades::GRADE_DH;
+    A563Dh3: "a563-dh3", "ASTM A563 grade DH3 nut", Nut, ASTM_A563, astm_a563_grades::GRADE_DH;
     A194Grade2H: "a194-2h", "ASTM A194 grade 2H nut", Nut, ASTM_A194, astm_a194::GRADE_2H;
     F436: "f436", "ASTM F436 washer", Washer, ASTM_F436, astm_f436::WASHER;
+    F844: "f844", "ASTM F844 washer", Washer, ASTM_F844, astm_f844::WASHER;
+    Din127: "din-127", "DIN 127 spring washer", Washer, DIN_127, spring_steel::DIN_127_WASHER;
+    B18_21_1: "b18.21.1", "ASME B18.21.1 spring washer", Washer, ASME_B18_21_1, spring_steel::B18_21_1_WASHER;
+    Din6796: "din-6796", "DIN 6796 conical washer", Washer, DIN_6796, spring_steel::DIN_6796_WASHER;
+    Din471: "din-471", "DIN 471 retaining ring", Spring, DIN_471, spring_steel::DIN_471_RING;
+    Iso8752: "iso-8752", "ISO 8752 spring pin", Spring, ISO_8752, spring_steel::ISO_8752_PIN;
 }
 
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -91,6 +120,8 @@ enum Kind {
     Bolt,
     Nut,
     Washer,
+    /// A ring or a pin.
+    Spring,
 }
 
 /// What a grade asks of a part of one size.
@@ -103,6 +134,11 @@ pub struct Properties {
 }
 
 impl Grade {
+    /// A325 and the grades of its strength: metric, and twist-off.
+    pub const AS_A325: &'static [Self] = &[Self::A325, Self::A325M, Self::F1852];
+    /// A490 and the grades of its strength: metric, and twist-off.
+    pub const AS_A490: &'static [Self] = &[Self::A490, Self::A490M, Self::F2280];
+
     /// What the grade asks of a part of this nominal diameter.
     ///
     /// # Errors
@@ -143,6 +179,11 @@ impl Grade {
     /// Whether it is a grade of washers.
     pub const fn is_washer(self) -> bool {
         matches!(self.kind(), Kind::Washer)
+    }
+
+    /// Whether it is spring steel, hardened through.
+    pub const fn is_spring(self) -> bool {
+        matches!(self, Self::Din127 | Self::B18_21_1 | Self::Din6796 | Self::Din471 | Self::Iso8752)
     }
 
     /// Whether ISO 10684 takes it in: bolts up to class 10.9 and nuts up to class 12.
@@ -259,11 +300,20 @@ mod tests {
     }
 
     #[test]
-    fn every_grade_has_a_greatest_hardness_in_every_row() {
+    fn every_grade_but_those_of_strength_alone_has_a_greatest_hardness_in_every_row() {
         for grade in Grade::ALL {
             for row in grade.rows() {
                 let properties = Properties { grade: *grade, row };
-                assert!(properties.hardest().is_ok(), "{}", grade.name());
+                match grade {
+                    Grade::F1554Grade36 | Grade::F1554Grade55 | Grade::F1554Grade105 => {
+                        assert!(properties.hardest().is_err() && row.tensile_max.is_some());
+                    }
+                    Grade::F844 => {
+                        let refusal = properties.hardest().unwrap_err().to_string();
+                        assert!(refusal.contains("open ASTM F844"), "{refusal}");
+                    }
+                    _ => assert!(properties.hardest().is_ok(), "{}", grade.name()),
+                }
             }
         }
     }

@@ -7,7 +7,7 @@ use crate::table::bolt_load::{BoltStrength, Printed};
 use crate::table::iso_898_1_loads::PropertyClass;
 use crate::table::nut_grade::NutGrade;
 use crate::table::steel_row::Proof;
-use crate::table::{astm_a194_loads, astm_a563_proof, iso_898_2_loads};
+use crate::table::{astm_a194_loads, astm_a563_proof, iso_898_2_loads, sae_j995};
 
 /// What is known of a bolt of this grade and nominal diameter, for its loads.
 ///
@@ -63,12 +63,23 @@ pub fn property_class(grade: Grade) -> Option<PropertyClass> {
 pub fn nut(grade: Grade) -> Result<NutGrade, Refusal> {
     use iso_898_2_loads::PropertyClass::*;
     Ok(match grade {
+        Grade::Nut04 => NutGrade::Iso898_2(Class04),
+        Grade::Nut05 => NutGrade::Iso898_2(Class05),
         Grade::Nut5 => NutGrade::Iso898_2(Class5),
         Grade::Nut6 => NutGrade::Iso898_2(Class6),
         Grade::Nut8 => NutGrade::Iso898_2(Class8),
+        Grade::Nut9 => NutGrade::Iso898_2(Class9),
         Grade::Nut10 => NutGrade::Iso898_2(Class10),
         Grade::Nut12 => NutGrade::Iso898_2(Class12),
+        Grade::J995Grade2 => NutGrade::J995(sae_j995::Grade::Grade2),
+        Grade::J995Grade5 => NutGrade::J995(sae_j995::Grade::Grade5),
+        Grade::J995Grade8 => NutGrade::J995(sae_j995::Grade::Grade8),
+        Grade::A563A => NutGrade::A563(astm_a563_proof::Grade::A),
+        Grade::A563B => NutGrade::A563(astm_a563_proof::Grade::B),
+        Grade::A563C | Grade::A563C3 => NutGrade::A563(astm_a563_proof::Grade::C),
+        Grade::A563D => NutGrade::A563(astm_a563_proof::Grade::D),
         Grade::A563Dh => NutGrade::A563(astm_a563_proof::Grade::Dh),
+        Grade::A563Dh3 => NutGrade::A563(astm_a563_proof::Grade::Dh3),
         Grade::A194Grade2H => NutGrade::A194(astm_a194_loads::Grade::Grade2H),
         _ => {
             let what = format!("the proof load of a nut of {}", grade.name());

@@ -118,6 +118,15 @@ pub fn bolt(grade: Grade) -> Option<Bolt> {
         Grade::A354Bd => Bolt::A354Bd,
         Grade::A325 => Bolt::A325,
         Grade::A490 => Bolt::A490,
+        Grade::A325M => Bolt::A325M,
+        Grade::A490M => Bolt::A490M,
+        // Twist-off bolts take the nut of the hexagon grade of their strength.
+        Grade::F1852 => Bolt::A325,
+        Grade::F2280 => Bolt::A490,
+        Grade::F1554Grade36 => Bolt::F1554Grade36,
+        Grade::F1554Grade55 => Bolt::F1554Grade55,
+        Grade::F1554Grade105 => Bolt::F1554Grade105,
+        Grade::A193B7M => Bolt::A193B7M,
         Grade::A193B7 => Bolt::A193B7,
         _ => Bolt::Iso898_1(load::property_class(grade)?),
     })

@@ -108,12 +108,15 @@ impl State {
     /// The hardest end as it is printed or typed, before any conversion.
     ///
     /// # Errors
-    /// A [`Refusal`] where the grade sets no greatest hardness.
+    /// A [`Refusal`] where the grade sets neither a greatest hardness nor a greatest strength.
     pub fn hardest_as_known(&self) -> Result<(Level, Option<Source>), Refusal> {
         match self.steel {
-            Steel::Grade(properties) => {
-                properties.hardest().map(|(hardness, source)| (Level::Hardness(hardness), Some(source)))
-            }
+            Steel::Grade(properties) => match (properties.hardest(), properties.row.tensile_max) {
+                (Ok((hardness, source)), _) => Ok((Level::Hardness(hardness), Some(source))),
+                // A grade may state its strength alone.
+                (Err(_), Some(max)) => Ok((Level::Tensile(max.value), Some(max.source))),
+                (Err(refusal), None) => Err(refusal),
+            },
             Steel::Hardness(hardness) => Ok((Level::Hardness(hardness), None)),
             Steel::Tensile(tensile) => Ok((Level::Tensile(tensile), None)),
         }

@@ -10,6 +10,10 @@ pub fn bolt(grade: Grade) -> Option<Bolt> {
     match grade {
         Grade::A325 => Some(Bolt::A325),
         Grade::A490 => Some(Bolt::A490),
+        Grade::A325M => Some(Bolt::A325M),
+        Grade::A490M => Some(Bolt::A490M),
+        Grade::F1852 => Some(Bolt::F1852),
+        Grade::F2280 => Some(Bolt::F2280),
         _ => None,
     }
 }

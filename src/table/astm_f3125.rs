@@ -1,4 +1,4 @@
-//! ASTM F3125: high-strength structural bolts, grades A325 and A490.
+//! ASTM F3125: high-strength structural bolts, A325 and A490 with their metric and twist-off grades.
 
 use super::steel_row::{Sizes, SteelRow, Treatment};
 use crate::source::Source;
@@ -23,6 +23,30 @@ pub static GRADE_A325: [SteelRow; 1] =
 /// Grade A490.
 pub static GRADE_A490: [SteelRow; 1] =
     [row().hrc(33.0, 38.0, HARDNESS).ksi(150.0, STRENGTH).proof_ksi(120.0, PROOF).ksi_to(173.0, STRENGTH)];
+
+const TWIST_OFF: Source = ASTM_F3125.memory("twist-off grades: as their hexagon grades");
+const METRIC: Source = ASTM_F3125.memory("metric grades");
+
+/// Grade F1852: twist-off bolts of the strength of A325.
+pub static GRADE_F1852: [SteelRow; 1] =
+    [row().hrc(25.0, 34.0, TWIST_OFF).ksi(120.0, STRENGTH).proof_ksi(85.0, PROOF)];
+
+/// Grade F2280: twist-off bolts of the strength of A490.
+pub static GRADE_F2280: [SteelRow; 1] =
+    [row().hrc(33.0, 38.0, TWIST_OFF).ksi(150.0, STRENGTH).proof_ksi(120.0, PROOF).ksi_to(173.0, STRENGTH)];
+
+const fn metric() -> SteelRow {
+    SteelRow::new(Sizes::from_to_mm(12.0, 36.0), Treatment::QuenchedTempered, METRIC)
+        .temper_fahrenheit(800.0, HEAT_TREATMENT)
+}
+
+/// Grade A325M, M12 to M36.
+pub static GRADE_A325M: [SteelRow; 1] =
+    [metric().hrc(25.0, 34.0, METRIC).mpa(830.0, METRIC).proof_mpa(600.0, METRIC)];
+
+/// Grade A490M, M12 to M36.
+pub static GRADE_A490M: [SteelRow; 1] =
+    [metric().hrc(33.0, 38.0, METRIC).mpa(1040.0, METRIC).proof_mpa(830.0, METRIC).mpa_to(1210.0, METRIC)];
 
 /// ASTM A325 type 1 before F3125: up to 1 in, and above.
 pub static A325_BEFORE_F3125: [SteelRow; 2] = [

@@ -165,8 +165,29 @@ impl SteelRow {
     /// With a greatest Rockwell C hardness and no least.
     #[must_use]
     pub const fn hrc_to(mut self, max: f64, source: Source) -> Self {
-        let max = Hardness { scale: Scale::Hrc, number: max };
-        self.hrc = Some(HardnessLimits { min: None, max: Some(max), source });
+        self.hrc = Some(HardnessLimits::to(Scale::Hrc, max, source));
+        self
+    }
+
+    /// With a greatest Rockwell B hardness and no least.
+    #[must_use]
+    pub const fn hrb_to(mut self, max: f64, source: Source) -> Self {
+        self.hrb = Some(HardnessLimits::to(Scale::Hrb, max, source));
+        self
+    }
+
+    /// With a least Rockwell B hardness and no greatest.
+    #[must_use]
+    pub const fn hrb_from(mut self, min: f64, source: Source) -> Self {
+        let min = Hardness { scale: Scale::Hrb, number: min };
+        self.hrb = Some(HardnessLimits { min: Some(min), max: None, source });
+        self
+    }
+
+    /// With a greatest Brinell hardness and no least.
+    #[must_use]
+    pub const fn hb_to(mut self, max: f64, source: Source) -> Self {
+        self.hb = Some(HardnessLimits::to(Scale::Hb, max, source));
         self
     }
 
@@ -195,6 +216,13 @@ impl SteelRow {
     #[must_use]
     pub const fn mpa(mut self, min: f64, source: Source) -> Self {
         self.tensile_min = Some(source.gives(Stress::from_mpa(min)));
+        self
+    }
+
+    /// With a greatest tensile strength in MPa.
+    #[must_use]
+    pub const fn mpa_to(mut self, max: f64, source: Source) -> Self {
+        self.tensile_max = Some(source.gives(Stress::from_mpa(max)));
         self
     }
 
@@ -259,6 +287,10 @@ impl SteelRow {
 }
 
 impl HardnessLimits {
+    const fn to(scale: Scale, max: f64, source: Source) -> Self {
+        Self { min: None, max: Some(Hardness { scale, number: max }), source }
+    }
+
     const fn both(scale: Scale, min: f64, max: f64, source: Source) -> Self {
         Self {
             min: Some(Hardness { scale, number: min }),

@@ -1,4 +1,4 @@
-//! ASTM A193 grade B7, Table 2.
+//! ASTM A193 grades B7 and B7M, Table 2.
 
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
@@ -46,6 +46,12 @@ const ROWS: &[Row] = &[
     (Grade::A193B7, 177.8, Mpa, 690.0, Read),
     (Grade::A193B7, 177.8, TemperFahrenheit, 1100.0, Read),
     (Grade::A193B7, 177.8, TemperCelsius, 593.0, Read),
+    (Grade::A193B7M, 25.4, HbGreatest, 235.0, Read),
+    (Grade::A193B7M, 25.4, HrbGreatest, 99.0, Read),
+    (Grade::A193B7M, 25.4, Ksi, 100.0, Read),
+    (Grade::A193B7M, 25.4, Mpa, 690.0, Read),
+    (Grade::A193B7M, 25.4, TemperFahrenheit, 1150.0, Read),
+    (Grade::A193B7M, 177.8, TemperCelsius, 621.0, Read),
 ];
 
 #[test]

@@ -26,6 +26,18 @@ const ROWS: &[Row] = &[
     (Grade::A490, 25.4, HrcGreatest, 38.0, Memory),
     (Grade::A325, 25.4, TemperFahrenheit, 800.0, Memory),
     (Grade::A490, 25.4, TemperFahrenheit, 800.0, Memory),
+    (Grade::F1852, 25.4, HrcLeast, 25.0, Memory),
+    (Grade::F1852, 25.4, HrcGreatest, 34.0, Memory),
+    (Grade::F1852, 25.4, Ksi, 120.0, Read),
+    (Grade::F1852, 25.4, TemperFahrenheit, 800.0, Memory),
+    (Grade::F2280, 25.4, HrcLeast, 33.0, Memory),
+    (Grade::F2280, 25.4, HrcGreatest, 38.0, Memory),
+    (Grade::F2280, 25.4, Ksi, 150.0, Read),
+    (Grade::F2280, 25.4, KsiGreatest, 173.0, Read),
+    (Grade::A325M, 24.0, HrcGreatest, 34.0, Memory),
+    (Grade::A325M, 24.0, Mpa, 830.0, Memory),
+    (Grade::A490M, 24.0, HrcGreatest, 38.0, Memory),
+    (Grade::A490M, 24.0, Mpa, 1040.0, Memory),
 ];
 
 #[test]
@@ -48,9 +60,11 @@ fn a325_before_f3125() {
 #[test]
 fn a490_takes_no_zinc() {
     let bases = [(Key::F3125HotDip, Memory), (Key::F3125Mechanical, Memory), (Key::A490Electroplated, Read)];
-    let state = State::of(Steel::Grade(Grade::A490.any_size().unwrap()));
-    for (rule, basis) in bases {
-        let (ruling, _) = ruling(rule, state, Cleaning::Mechanical).unwrap();
-        assert_eq!((ruling.says.mark, ruling.source().basis), (Mark::Bar, basis));
+    for grade in Grade::AS_A490 {
+        let state = State::of(Steel::Grade(grade.any_size().unwrap()));
+        for (rule, basis) in bases {
+            let (ruling, _) = ruling(rule, state, Cleaning::Mechanical).unwrap();
+            assert_eq!((ruling.says.mark, ruling.source().basis), (Mark::Bar, basis));
+        }
     }
 }

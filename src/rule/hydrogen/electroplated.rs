@@ -28,7 +28,7 @@ const fn row(key: Key, under: Under) -> Rule {
 /// ASTM A490: no coating, before F3125; F3125 lists zinc flake and no plating.
 pub static A490: Rule = Rule {
     source: astm_f3125::A490_BEFORE,
-    when: When::Grades(&[Grade::A490]),
+    when: When::Grades(Grade::AS_A490),
     says: |_| Says::bar(),
     words: Phrase::Text("ASTM A490 allows no coating; ASTM F3125 later lists zinc flake, and no plating"),
     brief: Phrase::Text("F3125 forbids it on A490, and lists zinc flake"),

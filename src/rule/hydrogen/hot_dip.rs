@@ -94,7 +94,7 @@ pub static F3125: Rule = Rule {
     process: Some(HotDip),
     under: Under::Any,
     source: astm_f3125::A490_COATINGS,
-    when: When::Grades(&[Grade::A490]),
+    when: When::Grades(Grade::AS_A490),
     test: Test::Always,
     says: |_| Says::bar(),
     words: Phrase::Text(

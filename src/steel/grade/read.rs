@@ -67,6 +67,19 @@ const NOISE: &[&str] = &[
     "washer",
     "washers",
     "hardened",
+    "anchor",
+    "rod",
+    "rods",
+    "set",
+    "tapping",
+    "spring",
+    "lock",
+    "conical",
+    "retaining",
+    "ring",
+    "rings",
+    "pin",
+    "pins",
 ];
 
 /// What stands for each grade once the noise is gone, lower case, joined.
@@ -92,27 +105,59 @@ const WRITTEN: &[(&str, Grade)] = &[
     ("bd", Grade::A354Bd),
     ("a354bd", Grade::A354Bd),
     ("a325", Grade::A325),
-    ("a325m", Grade::A325),
+    ("a325m", Grade::A325M),
     ("f3125a325", Grade::A325),
+    ("f3125a325m", Grade::A325M),
+    ("f1852", Grade::F1852),
+    ("f3125f1852", Grade::F1852),
     ("a490", Grade::A490),
-    ("a490m", Grade::A490),
+    ("a490m", Grade::A490M),
     ("f3125a490", Grade::A490),
+    ("f3125a490m", Grade::A490M),
+    ("f2280", Grade::F2280),
+    ("f3125f2280", Grade::F2280),
+    ("36", Grade::F1554Grade36),
+    ("55", Grade::F1554Grade55),
+    ("105", Grade::F1554Grade105),
+    ("f155436", Grade::F1554Grade36),
+    ("f155455", Grade::F1554Grade55),
+    ("f1554105", Grade::F1554Grade105),
     ("b7", Grade::A193B7),
     ("a193b7", Grade::A193B7),
+    ("b7m", Grade::A193B7M),
+    ("a193b7m", Grade::A193B7M),
+    ("45h", Grade::Class45H),
+    ("2702", Grade::Iso2702),
     ("a574", Grade::A574),
     ("a574m", Grade::A574),
+    ("a563a", Grade::A563A),
+    ("a563b", Grade::A563B),
+    ("a563c", Grade::A563C),
+    ("a563c3", Grade::A563C3),
+    ("a563d", Grade::A563D),
+    ("a563dh3", Grade::A563Dh3),
+    ("dh3", Grade::A563Dh3),
     ("dh", Grade::A563Dh),
     ("a563dh", Grade::A563Dh),
     ("2h", Grade::A194Grade2H),
     ("a1942h", Grade::A194Grade2H),
     ("f436", Grade::F436),
+    ("f844", Grade::F844),
+    ("din127", Grade::Din127),
+    ("b18.21.1", Grade::B18_21_1),
+    ("din6796", Grade::Din6796),
+    ("din471", Grade::Din471),
+    ("8752", Grade::Iso8752),
 ];
+
+/// Letters that are a grade of ASTM A563 only behind the word grade or beside the word nut: `grade C`.
+const LETTERS: &[(&str, Grade)] = &[("c", Grade::A563C), ("d", Grade::A563D)];
 
 pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
     let text = text.trim();
     let lower = text.to_ascii_lowercase().replace(',', ".");
     let unknown = || UnknownGrade::Unknown { text: text.to_owned() };
-    let (mut class, mut grade, mut sae, mut nut) = (false, false, false, false);
+    let (mut class, mut grade, mut sae, mut j995, mut nut) = (false, false, false, false, false);
     let mut core = String::new();
     // A point between figures belongs to the grade; any other ends an abbreviation ("Gr.5").
     let parts = lower.split(|c: char| !c.is_alphabetic() && !c.is_ascii_digit() && c != '.');
@@ -131,6 +176,7 @@ pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
             "class" | "cl" | "pc" | "kl" => class = true,
             "grade" | "gr" => grade = true,
             "sae" | "j429" => sae = true,
+            "j995" => j995 = true,
             "nut" | "nuts" => nut = true,
             "2" if iso && at > 0 && core.is_empty() => nut = true,
             // A lone 1 is noise behind another word, and grade 1 of SAE J429 otherwise.
@@ -138,6 +184,22 @@ pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
             noise if NOISE.contains(&noise) => {}
             rest => core.push_str(rest),
         }
+    }
+    // Inch nuts have grades, metric ones classes.
+    if j995 || (nut && grade && !class && !iso) {
+        match core.as_str() {
+            "2" => return Ok(Grade::J995Grade2),
+            "5" => return Ok(Grade::J995Grade5),
+            "8" => return Ok(Grade::J995Grade8),
+            _ => {}
+        }
+    }
+    if let Some((_, found)) = LETTERS.iter().find(|(letter, _)| *letter == core && (grade || nut)) {
+        return Ok(*found);
+    }
+    // A bare number is a yield of ASTM F1554 only as a grade.
+    if !grade && matches!(core.as_str(), "36" | "55" | "105") {
+        return Err(unknown());
     }
     let plain = plain_number(&core);
     if let Some((bolt, as_nut)) = plain {
@@ -160,6 +222,9 @@ fn plain_number(core: &str) -> Option<(Option<Grade>, Option<Grade>)> {
         "5" => Some((Some(Grade::J429Grade5), Some(Grade::Nut5))),
         "8" => Some((Some(Grade::J429Grade8), Some(Grade::Nut8))),
         "6" => Some((None, Some(Grade::Nut6))),
+        "04" => Some((None, Some(Grade::Nut04))),
+        "05" => Some((None, Some(Grade::Nut05))),
+        "9" => Some((None, Some(Grade::Nut9))),
         "10" => Some((None, Some(Grade::Nut10))),
         "12" => Some((None, Some(Grade::Nut12))),
         _ => None,
@@ -188,7 +253,22 @@ mod tests {
             ("SAE J429 grade 2", Grade::J429Grade2),
             ("A490", Grade::A490),
             ("A 325", Grade::A325),
-            ("A325M", Grade::A325),
+            ("A325M", Grade::A325M),
+            ("F1852", Grade::F1852),
+            ("ASTM F1554 Gr. 36", Grade::F1554Grade36),
+            ("F1554 grade 105", Grade::F1554Grade105),
+            ("grade 55", Grade::F1554Grade55),
+            ("B7M", Grade::A193B7M),
+            ("B7 M", Grade::A193B7M),
+            ("45H set screw", Grade::Class45H),
+            ("nut grade 5", Grade::J995Grade5),
+            ("grade 8 nut", Grade::J995Grade8),
+            ("SAE J995 grade 2", Grade::J995Grade2),
+            ("A563 C", Grade::A563C),
+            ("gr C", Grade::A563C),
+            ("A563 DH3", Grade::A563Dh3),
+            ("class 04 nut", Grade::Nut04),
+            ("F844 washers", Grade::F844),
             ("ASTM F3125 Gr A325 Type 1", Grade::A325),
             ("A354 grade BD", Grade::A354Bd),
             ("B7", Grade::A193B7),
@@ -217,7 +297,7 @@ mod tests {
     #[test]
     fn what_is_not_a_grade_says_how_to_write_it() {
         assert!(read("8").unwrap_err().to_string().contains("SAE J429 grade 8 or nut class 8"));
-        for text in ["", "B7M", "B7 M", "grade 9", "11.9", "A193 B16", "soft", "grade 10", "A354", "1", "."] {
+        for text in ["", "55", "C", "grade 9", "11.9", "A193 B16", "soft", "grade 10", "A354", "1", "."] {
             let problem = read(text).unwrap_err().to_string();
             assert!(problem.contains("not a grade known here"), "{text}: {problem}");
         }
