@@ -11,19 +11,19 @@ mod judge;
 mod line;
 mod links;
 pub mod offer;
+pub mod reading;
 pub mod recommend;
 mod remedy;
 pub mod saved;
 pub mod set;
 mod units;
-mod written;
 
 pub use answer::Answer;
 pub use asked::Asked;
 pub use judge::{Item, Judged, Judgement, bolt_class, judge};
 pub use line::{ABOUT, FIELDS, Mate, OrderLine, read};
 pub use links::of as link;
-pub use written::{Spread, spread};
+pub use reading::Reading;
 
 use crate::calculator::{Caution, Draft, Figure, Finding, Note, Problems, Verdict};
 use crate::coat::Process;

@@ -50,14 +50,14 @@ fn main() -> ExitCode {
 
 /// Assesses one written order line: `kettle-barrel order "M20 x 90 hex bolt, 10.9, 1200 pcs, C4"`.
 fn order_line(line: &str) -> ExitCode {
-    let spread = order::spread(line);
-    if !spread.unplaced.is_empty() {
-        eprintln!("Not understood: {}\n", spread.unplaced.join(" "));
-    }
-    match order::assess(&spread.draft) {
+    let reading = order::reading::read(line);
+    // A reader that closes early, such as `head`, is no fault.
+    let _ = writeln!(std::io::stdout(), "{reading}\n");
+    match order::assess(&reading.draft) {
         Ok(assessment) => {
             let _ = write!(std::io::stdout(), "{assessment}");
-            ExitCode::SUCCESS
+            // An answer to a line that was not read whole may be the answer to another order.
+            if reading.is_understood() { ExitCode::SUCCESS } else { ExitCode::FAILURE }
         }
         Err(problems) => {
             eprintln!("{problems}");

@@ -92,7 +92,7 @@ fn ten_orders_as_they_are_answered_on_a_call() {
         ("M5 drywall screw, 500 HV, C2", Some(Mechanical), &["class 12", "Not hot-dip", "case-hardened"]),
     ];
     for (text, process, said) in ten {
-        let draft = order::spread(text).draft;
+        let draft = order::reading::read(text).draft;
         let assessment = order::assess(&draft).unwrap_or_else(|problems| panic!("{text}: {problems}"));
         assert_eq!(assessment.answer.recommended, process, "{text}: {}", assessment.answer.text);
         let answer = assessment.answer.text.replace('\u{a0}', " ");

@@ -13,6 +13,7 @@ mod lot;
 mod order;
 mod pair;
 mod part;
+mod reading;
 mod readme;
 mod register;
 mod saved;

@@ -8,9 +8,9 @@ use kettle_barrel::site::Category;
 use proptest::prelude::*;
 
 fn assessed(line: &str) -> Assessment {
-    let spread = order::spread(line);
-    assert!(spread.unplaced.is_empty(), "{line}: {:?}", spread.unplaced);
-    order::assess(&spread.draft).unwrap_or_else(|problems| panic!("{line}: {problems}"))
+    let reading = order::reading::read(line);
+    assert!(reading.is_understood(), "{line}: {:?}", reading.not_used().collect::<Vec<_>>());
+    order::assess(&reading.draft).unwrap_or_else(|problems| panic!("{line}: {problems}"))
 }
 
 fn verdicts(line: &str) -> [Verdict; 3] {
@@ -110,7 +110,7 @@ fn an_instruction_says_what_to_do_and_why() {
 #[test]
 fn a_washer_has_no_thread_to_fit() {
     let fits = |line: &str| {
-        let draft = order::spread(line).draft;
+        let draft = order::reading::read(line).draft;
         judge(&order::read(&draft).unwrap()).processes.map(|judged| judged.ruling(Key::Assembles).is_some())
     };
     assert_eq!(fits("washer M12, 4.6, 100 pcs, C3"), [false; 3]);
@@ -119,11 +119,11 @@ fn a_washer_has_no_thread_to_fit() {
 
 #[test]
 fn what_a_line_does_not_say_is_asked_and_never_assumed() {
-    let problems = order::assess(&order::spread("8.8, 100 pcs, C3").draft).unwrap_err();
+    let problems = order::assess(&order::reading::read("8.8, 100 pcs, C3").draft).unwrap_err();
     let missing: Vec<&str> = problems.iter().filter(|p| p.fault == Fault::Missing).map(|p| p.field).collect();
     assert_eq!(missing, ["part", "thread"]);
     // What needs no steel, place or quantity is answered without them.
-    let line = order::read(&order::spread("M16 x 60 hex bolt, 15 years").draft).unwrap();
+    let line = order::read(&order::reading::read("M16 x 60 hex bolt, 15 years").draft).unwrap();
     assert_eq!((line.quantity, line.steel, line.place), (None, None, None));
     for judged in judge(&line).processes {
         assert!(judged.ruling(Key::SteelNotSaid).is_some(), "{judged:?}");
@@ -133,8 +133,8 @@ fn what_a_line_does_not_say_is_asked_and_never_assumed() {
     let told = assessed("M16 x 60 hex bolt").to_string();
     assert!(told.contains("Say the steel") && told.contains("Say the place"), "{told}");
     assert!(Category::ALL.iter().all(|place| told.contains(&format!("Life in {}", place.key()))), "{told}");
-    let unknown = order::spread("M16 x 60 hex bolt, 8.8, 10 pcs, C3, blue");
-    assert_eq!(unknown.unplaced, ["blue"]);
+    let unknown = order::reading::read("M16 x 60 hex bolt, 8.8, 10 pcs, C3, frobnicated");
+    assert_eq!(unknown.not_used().collect::<Vec<_>>(), [("frobnicated", "")]);
 }
 
 #[test]
@@ -145,9 +145,9 @@ fn one_line_in_many_hands() {
         "1 200 off M20×90 hex bolt 10.9 C4",
         "hex bolt M20x90, 10.9, C4, 1200 pieces",
     ];
-    let first = order::read(&order::spread(same[0]).draft).unwrap();
+    let first = order::read(&order::reading::read(same[0]).draft).unwrap();
     for line in same {
-        assert_eq!(order::read(&order::spread(line).draft).unwrap(), first, "{line}");
+        assert_eq!(order::read(&order::reading::read(line).draft).unwrap(), first, "{line}");
     }
 }
 
@@ -174,7 +174,7 @@ fn an_empty_draft_is_filled_from_no_example() {
 #[test]
 fn a_coat_is_asked_for_by_process_document_or_class() {
     let offered = |key: &str, thread: &str| {
-        let mut draft = order::spread("hex bolt, 8.8, 100 pcs, C3").draft;
+        let mut draft = order::reading::read("hex bolt, 8.8, 100 pcs, C3").draft;
         draft.set("thread", thread);
         draft.set("length", "50 mm");
         draft.set("asked", key);
@@ -199,8 +199,8 @@ proptest! {
     /// Any line of words is spread without a panic, and no word is lost or judged twice.
     #[test]
     fn any_written_line_is_borne(line in line()) {
-        let spread = order::spread(&line);
-        match order::assess(&spread.draft) {
+        let reading = order::reading::read(&line);
+        match order::assess(&reading.draft) {
             Ok(assessment) => prop_assert!(!assessment.headline.is_empty()),
             Err(problems) => prop_assert!(!problems.to_string().is_empty()),
         }
@@ -210,7 +210,7 @@ proptest! {
     #[test]
     fn what_is_asked_is_what_is_offered(at in 0..order::asked::ALL.len()) {
         let asked = &order::asked::ALL[at];
-        let mut draft = order::spread("M12 x 50 hex bolt, 8.8, 100 pcs, C3").draft;
+        let mut draft = order::reading::read("M12 x 50 hex bolt, 8.8, 100 pcs, C3").draft;
         draft.set("asked", asked.key);
         let line = order::read(&draft).unwrap();
         let class = asked.class().unwrap();

@@ -6,14 +6,14 @@
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
-use kettle_barrel::order::{assess, judge, read, spread};
+use kettle_barrel::order::{assess, judge, read, reading};
 
 const LINE: &str = "M20x2.5 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years";
 const ROUNDS: usize = 31;
 const CALLS: u32 = 2_000;
 
 fn main() {
-    let draft = spread(LINE).draft;
+    let draft = reading::read(LINE).draft;
     let line = match read(&draft) {
         Ok(line) => line,
         Err(problems) => {

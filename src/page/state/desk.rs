@@ -20,13 +20,12 @@ pub struct Desk {
 impl Desk {
     /// A form in which nothing is filled in yet.
     pub fn empty(about: &About, units: Units) -> Self {
-        let mut form = Form::cleared(about.fields);
-        // An order line takes nothing from an example: what it does not say is asked for.
-        if about.id == order::ABOUT.id {
-            let mut draft = form.draft();
-            order::spread("").draft.pairs().for_each(|(name, text)| draft.set(name, text));
-            form = Form::new(about.fields, &draft);
-        }
+        // What an order says starts empty; the defaults of its other fields are no facts of an order.
+        let mut form = if about.id == order::ABOUT.id {
+            Form::new(about.fields, &Draft::default())
+        } else {
+            Form::cleared(about.fields)
+        };
         form.prefer(units);
         let form = Rc::new(form);
         Self { untouched: Rc::clone(&form), form, example: None }

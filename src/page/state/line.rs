@@ -29,6 +29,13 @@ pub struct WrittenLine {
     before: Option<Rc<Form>>,
 }
 
+/// The fields that a line fills, and the words that it did not use.
+fn read(text: &str) -> (Draft, Vec<String>) {
+    let reading = order::reading::read(text);
+    let unplaced = reading.not_used().map(|(text, _)| text.to_owned()).collect();
+    (reading.draft, unplaced)
+}
+
 impl WrittenLine {
     /// A line as it is typed, over what stands in the fields; and the fields with it.
     pub(super) fn over(old: Self, form: &Rc<Form>, text: String) -> (Self, Rc<Form>) {
@@ -37,8 +44,11 @@ impl WrittenLine {
         if text.trim().is_empty() {
             return (Self { text, ..Self::default() }, before);
         }
-        let order::Spread { draft: filled, unplaced } = order::spread(&text);
+        let (filled, unplaced) = read(&text);
         let mut draft = before.draft();
+        // What the line does not say is asked for, and never taken from what stood in the fields.
+        let facts = order::FIELDS.iter().filter(|field| field.default.is_empty());
+        facts.for_each(|field| draft.set(field.key, ""));
         filled.pairs().for_each(|(name, text)| draft.set(name, text));
         let form = Rc::new(Form::new(order::ABOUT.fields, &draft));
         (Self { text, filled, unplaced, before: Some(before) }, form)
@@ -46,7 +56,7 @@ impl WrittenLine {
 
     /// A line that comes from a link together with the fields, which may have been changed since.
     pub(super) fn beside(text: String, fields: &Draft) -> Self {
-        let order::Spread { draft, unplaced } = order::spread(&text);
+        let (draft, unplaced) = read(&text);
         let filled = draft.pairs().filter(|(name, text)| fields.get(name) == Some(text)).collect();
         Self { text, filled, unplaced, before: None }
     }

@@ -1,0 +1,117 @@
+//! The coat that the line asks for: a process, a document, or a class.
+
+use super::Became;
+use std::cmp::Reverse;
+
+use super::items::Line;
+use super::what::{Family, What};
+use crate::order::asked::{self, Asked};
+use crate::process::Process;
+
+/// What a piece says of the coat.
+struct Said {
+    at: usize,
+    key: String,
+    /// The process it may belong to, where its word is used of several.
+    may_be: &'static [Process],
+    tinted: bool,
+}
+
+const COLOUR: &str = "the colour of the chromate is not judged";
+
+/// The coat asked for.
+pub(super) fn settle(line: &mut Line) {
+    let said = said(line);
+    // What says most stands first: a class, then a document, then a process, then a word used of several.
+    let mut order: Vec<&Said> = said.iter().collect();
+    order.sort_by_key(|said| Reverse((said.may_be.is_empty(), rank(&said.key))));
+    let mut chosen: Option<&Said> = None;
+    for said in order {
+        let process = asked::from_key(&said.key).and_then(|asked| asked.process());
+        let agrees = chosen.is_none_or(|chosen| {
+            let own = asked::from_key(&chosen.key).and_then(|asked| asked.process());
+            let fits = own == process || own.is_some_and(|own| said.may_be.contains(&own));
+            let says_no_other = rank(&chosen.key) > rank(&said.key) || chosen.key == said.key;
+            fits && (says_no_other || !said.may_be.is_empty())
+        });
+        let Some(item) = line.item(said.at) else { continue };
+        if agrees {
+            item.became = Some(Became::Used(vec!["asked"], said.tinted.then_some(COLOUR)));
+            chosen = chosen.or(Some(said));
+        } else {
+            let of = chosen.and_then(|chosen| label(&chosen.key)).unwrap_or_default();
+            item.not(format!("contradicts the coat asked for: {of}"));
+        }
+    }
+    if let Some(chosen) = chosen {
+        let key = chosen.key.clone();
+        line.draft.set("asked", key);
+    }
+}
+
+/// As the field shows it.
+fn label(key: &str) -> Option<&'static str> {
+    asked::CHOICES.iter().find(|choice| choice.key == key).map(|choice| choice.label)
+}
+
+fn rank(key: &str) -> u8 {
+    match asked::from_key(key) {
+        Some(Asked::Class(_)) => 2,
+        Some(Asked::Document(_)) => 1,
+        _ => 0,
+    }
+}
+
+/// Every piece that says something of the coat; numbers of classes are those of the document in the line.
+fn said(line: &mut Line) -> Vec<Said> {
+    let document = |line: &Line, keys: &[&str]| {
+        line.items.iter().find_map(|item| match item.what {
+            What::Coat(key) if keys.contains(&key) => Some(key),
+            _ => None,
+        })
+    };
+    let plated = document(line, &["b633", "f1941", "iso4042"]);
+    let exists = |key: &str| asked::ALL.iter().any(|asked| asked.key == key);
+    let mut said = Vec::new();
+    let found = line.free(|what| Some(what.clone()));
+    for (at, what) in found {
+        let (key, may_be, tinted): (String, &'static [Process], bool) = match what {
+            What::Process(process, tinted) => {
+                (process.key().to_owned(), may_be(line.items.get(at).map_or("", |item| &item.text)), tinted)
+            }
+            What::Coat(key) => (key.to_owned(), &[], false),
+            What::Class(number) if exists(&format!("b695-{number}")) => {
+                (format!("b695-{number}"), &[], false)
+            }
+            What::Zinc(um, family) => {
+                let usual = match family {
+                    Family::B633 => "b633",
+                    Family::Zn => "iso4042",
+                    Family::FeZn => "f1941",
+                };
+                let keys = [plated.unwrap_or(usual), usual, "b633"].map(|of| format!("{of}-{um}"));
+                match keys.into_iter().find(|key| exists(key)) {
+                    Some(key) => (key, &[], false),
+                    None => {
+                        line.not(at, format!("no class of {um} µm is known here"));
+                        continue;
+                    }
+                }
+            }
+            _ => continue,
+        };
+        said.push(Said { at, key, may_be, tinted });
+    }
+    said
+}
+
+/// Words that people use of more than one process.
+fn may_be(text: &str) -> &'static [Process] {
+    match text.to_lowercase().as_str() {
+        "zinc" | "zn" | "plated" | "plating" | "verzinkt" => &Process::ALL,
+        "galv" | "galvanized" | "galvanised" | "galvanizing" | "galvanising" => {
+            &[Process::HotDip, Process::Mechanical]
+        }
+        _ => &[],
+    }
+}

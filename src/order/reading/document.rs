@@ -1,0 +1,120 @@
+//! The documents of coats and of parts.
+
+use super::lexicon::{self, COAT_DOCUMENTS, OTHER_DOCUMENTS, PART_STANDARDS, Word};
+use super::standard::{number_of, publishers};
+use super::token::Chain;
+use super::what::{Family, Found, What, one};
+use crate::order::asked;
+
+/// `ISO 10684`, `ASTM A153 class C`, `B695-55`, `DIN 933`, `EN ISO 4014`.
+pub fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (end, ids) = numbered(chain, at)?;
+    let key = |id: &str| COAT_DOCUMENTS.iter().find(|(_, known)| known.contains(&id)).map(|(key, _)| *key);
+    if let Some(key) = ids.iter().find_map(|id| key(id)) {
+        return with_class(chain, end, key);
+    }
+    let part = |publisher: &str, number: &str| {
+        let row =
+            PART_STANDARDS.iter().find(|(_, of, numbers)| *of == publisher && numbers.contains(&number));
+        row.map(|(key, ..)| *key)
+    };
+    let kind = ids.iter().find_map(|id| {
+        let number = id.trim_start_matches(|c: char| c.is_ascii_alphabetic());
+        part(id.strip_suffix(number)?, number)
+    });
+    if let Some(kind) = kind {
+        return one(end, What::PartStandard(kind));
+    }
+    let why = |id: &str| OTHER_DOCUMENTS.iter().find(|(_, known)| known.contains(&id)).map(|(why, _)| *why);
+    let why = ids.iter().find_map(|id| why(id)).unwrap_or("not among the documents known here");
+    one(end, What::Not(why.into()))
+}
+
+/// The document at a place: the place behind it, and its number under each publisher.
+fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
+    if let Some((end, id)) = number_of(chain, at) {
+        return Some((end, vec![id]));
+    }
+    let from = publishers(chain, at);
+    let number = chain.digits(from).filter(|_| from != at)?;
+    let mut names: Vec<String> = Vec::new();
+    let mut place = at;
+    while place < from {
+        names.extend(chain.word(place).map(|publisher| format!("{publisher}{number}")));
+        place = chain.after(place);
+    }
+    let mut end = chain.after(from);
+    // The part of a standard, and the year of its edition: `EN 14399-4`, `ISO 898-1:2013`.
+    let is_iso = names.iter().any(|name| !name.starts_with("din"));
+    for (sign, longest) in [("-", 2), (":", 4), ("-", 4)] {
+        let behind = chain.after(end);
+        let digits = chain
+            .digits(behind)
+            .filter(|digits| digits.len() <= longest && (longest == 2 || digits.len() == 4));
+        let joined = chain.sign(end, &[sign]) && chain.glued(end) && chain.glued(behind);
+        let last = chain.after(behind);
+        let goes_on =
+            chain.sign(last, &[".", ",", "/"]) && chain.glued(last) && chain.glued(chain.after(last));
+        let whole = !goes_on && !chain.inside_a_run(last);
+        if is_iso && joined && whole && digits.is_some() {
+            end = last;
+        }
+    }
+    // A letter for the form: `DIN 125A`.
+    let letter = chain.word(end).is_some_and(|word| word.len() == 1) && chain.glued(end);
+    if letter && !chain.inside_a_run(chain.after(end)) {
+        end = chain.after(end);
+    }
+    (!chain.inside_a_run(end)).then_some((end, names))
+}
+
+/// The class behind the document of a coat: `class C`, `class 55 type II`, `-55`.
+fn with_class(chain: &Chain<'_>, end: usize, key: &'static str) -> Option<Found> {
+    let dash = chain.over(end, &["-", "/"]);
+    let behind = lexicon::over(chain, dash, Word::Class);
+    let from = chain.over(behind, &[".", ":", "-", "="]);
+    let named = behind != dash;
+    let code =
+        chain.get(from).filter(|token| named || token.is_alphanumeric() && chain.glued(from) && dash != end);
+    let classed = code.and_then(|code| {
+        let wanted = format!("{key}-{}", code.lower);
+        asked::ALL.iter().find(|asked| asked.key == wanted).map(|asked| asked.key)
+    });
+    let past = chain.after(from);
+    let (end, key) = match classed {
+        Some(key) if !chain.inside_a_run(past) => (past, key),
+        _ => (end, key),
+    };
+    one(end, What::Coat(key))
+}
+
+/// `Fe/Zn 8`, `Zn8`, `SC 2`.
+pub fn zinc(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (from, family) = lexicon::find(chain, at, |word| match word {
+        Word::FeZn => Some(Family::FeZn),
+        Word::ServiceCondition => Some(Family::B633),
+        Word::Process(crate::process::Process::Electroplated) => Some(Family::Zn),
+        _ => None,
+    })?;
+    if family == Family::Zn && (chain.word(at) != Some("zn") || !chain.inside_a_run(from)) {
+        return None;
+    }
+    let marked = chain.over(from, &["-", ":", "."]);
+    let number: u32 = chain.digits(marked).filter(|digits| digits.len() <= 2)?.parse().ok()?;
+    let mut end = chain.after(marked);
+    let um = match (family, number) {
+        (Family::B633, 1) => 5,
+        (Family::B633, 2) => 8,
+        (Family::B633, 3) => 12,
+        (Family::B633, 4) => 25,
+        (Family::B633, _) => return None,
+        _ => number,
+    };
+    // The letter of its chromate: `Fe/Zn 8C`.
+    if chain.inside_a_run(end)
+        && chain.word(end).is_some_and(|word| matches!(word, "a" | "b" | "c" | "d" | "e" | "f" | "an" | "cn"))
+    {
+        end = chain.after(end);
+    }
+    (!chain.inside_a_run(end)).then(|| vec![(end, What::Zinc(um, family))])
+}

@@ -1,0 +1,377 @@
+//! Numbers with what they count or measure: pieces, years, hardness, temperature.
+
+use super::lexicon::{self, Word};
+use super::number::{self, Number};
+use super::token::{Chain, Sort};
+use super::what::{Counted, Found, What, one};
+
+/// `1200 pcs`, `qty: 500`, `12 dozen`, `2.5K`, `500 sets`, `5 boxes of 100`.
+pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let named = lexicon::over(chain, at, Word::Quantity);
+    let is_named = named != at;
+    let mut from = named;
+    if is_named {
+        from = lexicon::over(chain, chain.over(from, &[":", "=", ".", "#"]), Word::Filler);
+        from = chain.over(from, &[":", "="]);
+    }
+    if let Some(found) = unit_first(chain, at) {
+        return Some(found);
+    }
+    if is_money(chain, from) {
+        return None;
+    }
+    let spaced = number::spaced(chain, from).filter(|it| is_named || unit(chain, it.end).is_some());
+    let number = spaced.clone().or_else(|| number::decimal(chain, from)).or_else(|| small(chain, from))?;
+    if let Some(found) = boxes(chain, &number) {
+        return Some(found);
+    }
+    let thousand = lexicon::over(chain, number.end, Word::Thousand);
+    let is_thousand = thousand != number.end && chain.glued(number.end) && !chain.inside_a_run(thousand);
+    let end = if is_thousand { thousand } else { number.end };
+    let unit = unit(chain, chain.over(end, &[")", "-"]));
+    if !is_named && !is_thousand && unit.is_none() {
+        return None;
+    }
+    let (end, times, sets) = unit.unwrap_or((end, 1, false));
+    if chain.inside_a_run(end) {
+        return None;
+    }
+    // `100 pcs/box` is how they are packed, `5.00/ea` a price.
+    let per = lexicon::over(chain, chain.over(end, &["/"]), Word::Filler);
+    if per != end && lexicon::over(chain, per, Word::Box) != per {
+        return one(
+            lexicon::over(chain, per, Word::Box),
+            What::Not("how they are packed is not judged".into()),
+        );
+    }
+    let times = f64::from(times) * if is_thousand { 1000.0 } else { 1.0 };
+    one(end, pieces(&number, times, sets, spaced.as_ref().map(|_| from).and_then(|from| chain.digits(from))))
+}
+
+/// The number of pieces; what is no whole number of them, or could be two, is not used.
+fn pieces(number: &Number, times: f64, sets: bool, first: Option<&str>) -> What {
+    let whole = |value: f64| (value.fract() == 0.0 && (0.0..1e12).contains(&value)).then_some(value as u64);
+    let readings = match number.grouped {
+        // Nobody writes so many noughts behind a point to count pieces.
+        Some(grouped) if times == 1.0 => [whole(grouped), None],
+        Some(grouped) => [whole(number.value * times), whole(grouped * times)],
+        None => [whole(number.value * times), None],
+    };
+    match readings {
+        [Some(one), Some(other)] if one != other => {
+            What::Not(format!("it could be {one} or {other} pieces: write it without the mark").into())
+        }
+        [Some(pieces), _] | [None, Some(pieces)] => {
+            let first: Option<u32> = first.and_then(|first| first.parse().ok());
+            let rest = |first: u32| pieces % 10_u64.pow(first_group_shift(pieces, first));
+            What::Count(Counted { pieces, sets, spaced: first.map(|first| (first, rest(first))) })
+        }
+        [None, None] => What::Not("pieces are counted in whole numbers".into()),
+    }
+}
+
+/// How many figures stand behind the first group.
+fn first_group_shift(pieces: u64, first: u32) -> u32 {
+    let digits = |number: u64| number.checked_ilog10().unwrap_or(0) + 1;
+    digits(pieces).saturating_sub(digits(u64::from(first)))
+}
+
+/// The unit of a count: the place behind it, how many pieces, and whether they are sets.
+fn unit(chain: &Chain<'_>, at: usize) -> Option<(usize, u32, bool)> {
+    let found = lexicon::find(chain, at, |word| match word {
+        Word::Count(times, sets) => Some((times, sets)),
+        Word::Each => Some((1, false)),
+        Word::Set => Some((1, true)),
+        _ => None,
+    });
+    let (mut end, (mut times, mut sets)) = found?;
+    // `10 hundred pcs`, `5 dozen sets`.
+    if times > 1
+        && let Some((behind, (1, is_sets))) = lexicon::find(chain, end, |word| match word {
+            Word::Count(times, sets) => Some((times, sets)),
+            _ => None,
+        })
+    {
+        (end, sets) = (behind, is_sets);
+    }
+    times = times.max(1);
+    Some((end, times, sets))
+}
+
+/// `pcs: 500`, `Stk. 500`.
+fn unit_first(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (end, sets) = lexicon::find(chain, at, |word| match word {
+        Word::Count(1, sets) => Some(sets),
+        _ => None,
+    })?;
+    let marked = chain.over(end, &[":", "="]);
+    let number = number::spaced(chain, marked).or_else(|| number::decimal(chain, marked))?;
+    let is_alone = !chain.inside_a_run(number.end)
+        && !chain.sign(number.end, &["/", "-", "\"", "×", "°", "%"])
+        && chain.get(number.end).is_none_or(|next| next.sort != Sort::Word);
+    (marked != end && is_alone).then(|| vec![(number.end, pieces(&number, 1.0, sets, None))])
+}
+
+fn small(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    let (end, number) = lexicon::find(chain, at, |word| match word {
+        Word::Small(number) => Some(number),
+        _ => None,
+    })?;
+    let counted = lexicon::find(chain, end, |word| matches!(word, Word::Count(..) | Word::Box).then_some(()));
+    counted.map(|_| Number {
+        value: f64::from(number),
+        text: number.to_string(),
+        grouped: None,
+        is_fraction: false,
+        end,
+    })
+}
+
+/// `5 boxes of 100 pcs` are 500; boxes of nobody knows how many are not counted.
+fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
+    let end = lexicon::over(chain, boxes.end, Word::Box);
+    if end == boxes.end {
+        return None;
+    }
+    let each = lexicon::over(chain, chain.over(end, &["@", "à", "x", "(", "/", "-"]), Word::Filler);
+    let contents = number::decimal(chain, lexicon::over(chain, each, Word::Times)).filter(|_| each != end);
+    match (boxes.whole(), contents.as_ref().and_then(|each| Some((each.end, each.whole()?)))) {
+        (Some(boxes), Some((behind, each))) => {
+            let end = unit(chain, behind).map_or(behind, |(end, ..)| end);
+            one(end, What::Count(Counted { pieces: boxes.saturating_mul(each), sets: false, spaced: None }))
+        }
+        _ => one(end, What::Not("how many pieces go into one is not said".into())),
+    }
+}
+
+const MONEY: &[&str] = &["$", "€", "£", "¥"];
+
+fn is_money(chain: &Chain<'_>, at: usize) -> bool {
+    chain.before(at).is_some_and(|before| {
+        chain.sign(before, MONEY)
+            || lexicon::find(chain, before, |word| (word == Word::Money).then_some(())).is_some()
+    })
+}
+
+/// `$1.20/ea`, `12 EUR`.
+pub fn money(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let marked = chain.over(at, MONEY);
+    let named = lexicon::over(chain, marked, Word::Money);
+    let number = number::decimal(chain, named);
+    let behind = number.as_ref().map(|number| {
+        let sign = chain.over(number.end, MONEY);
+        // A sign that touches the next number is that number's.
+        let end = if chain.digits(sign).is_some() && chain.glued(sign) { number.end } else { sign };
+        (end, lexicon::over(chain, end, Word::Money))
+    });
+    let (mut end, is_money) = match (number, behind) {
+        (Some(number), Some((_, end))) => (end, named != at || end != number.end),
+        _ => (named, named != at),
+    };
+    let stroke = chain.over(end, &["/"]);
+    if let Some((behind, ..)) = unit(chain, stroke).filter(|_| is_money && stroke != end) {
+        end = behind;
+    }
+    let price = is_money.then_some(end).or_else(|| {
+        // `5.00/ea`.
+        let number = number::decimal(chain, at)?;
+        let stroke = chain.over(number.end, &["/"]);
+        unit(chain, stroke).filter(|_| stroke != number.end).map(|(end, ..)| end)
+    });
+    price.and_then(|end| one(end, What::Not("a price is not judged".into())))
+}
+
+/// `25 years`, `12,5 Jahre`, `10-year`.
+pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = number::decimal(chain, at)?;
+    let unit = |end: usize| {
+        let end = chain.over(end, &["-", "+"]);
+        lexicon::find(chain, end, |word| (word == Word::Years).then_some(()))
+            .map(|(end, ())| end)
+            .filter(|end| !chain.inside_a_run(*end))
+    };
+    if let Some(end) = unit(number.end) {
+        return match number.two_meanings() {
+            Some((one_way, other)) => one(
+                end,
+                What::Not(
+                    format!("it could be {one_way} or {other} years: write it without the mark").into(),
+                ),
+            ),
+            None => one(end, What::Years(format!("{} years", number.text))),
+        };
+    }
+    let to = lexicon::over(chain, chain.over(number.end, &["-", "–"]), Word::Filler);
+    let other = number::decimal(chain, to).filter(|_| to != number.end)?;
+    let end = unit(other.end)?;
+    one(end, What::Not("two numbers of years: write the one that is wanted".into()))
+}
+
+/// `36 HRC`, `HRC 33-39`, `200HV`: of a range, the hardest end.
+pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let least = lexicon::over(chain, at, Word::Least);
+    let scale = |at: usize| {
+        lexicon::find(chain, at, |word| match word {
+            Word::Scale(scale) => Some(scale),
+            _ => None,
+        })
+    };
+    let (end, scale, hardest) = match scale(least) {
+        Some((behind, name)) => {
+            let (end, hardest) = range(chain, chain.over(behind, &[":", "=", "-"]))?;
+            (end, name, hardest)
+        }
+        None => {
+            let (behind, hardest) = range(chain, least)?;
+            let (end, name) = scale(chain.over(behind, &["-"]))?;
+            (end, name, hardest)
+        }
+    };
+    if chain.inside_a_run(end) {
+        return None;
+    }
+    one(
+        end,
+        match scale {
+            _ if least != at => What::Not("the greatest hardness decides, not the least: write that".into()),
+            "HRB" => What::Not("hardness is taken in HRC, HV or HB".into()),
+            _ => What::Hardness(format!("{hardest} {scale}")),
+        },
+    )
+}
+
+/// A number, or the greater of two.
+fn range(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
+    let number = number::decimal(chain, at).filter(|number| number.grouped.is_none())?;
+    let to = chain.over(number.end, &["-", "–", "~", "/", "…"]);
+    let to = if to == number.end { lexicon::over(chain, to, Word::Filler) } else { to };
+    match number::decimal(chain, to).filter(|_| to != number.end) {
+        Some(other) if other.value > number.value => Some((other.end, other.value)),
+        _ => Some((number.end, number.value)),
+    }
+}
+
+/// `500 °C`, `860F`.
+pub fn temperature(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = number::decimal(chain, at).filter(|number| number.grouped.is_none())?;
+    let degree = chain.over(number.end, &["°", "º"]);
+    let (end, unit) = lexicon::find(chain, degree, |word| match word {
+        Word::Degrees(unit) => Some(unit),
+        _ => None,
+    })?;
+    let sure = degree != number.end || number.value >= 100.0;
+    (sure && !chain.inside_a_run(end))
+        .then(|| vec![(end, What::Temperature(format!("{} {unit}", number.text)))])
+}
+
+/// `tapped over by .020 in`, `oversize +0.4 mm`.
+pub fn allowance(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let mut from = lexicon::over(chain, at, Word::Overtapped);
+    if from == at {
+        return None;
+    }
+    from = chain
+        .over(lexicon::over(chain, lexicon::over(chain, from, Word::Times), Word::Filler), &["+", ":", "="]);
+    let number =
+        number::number(chain, from).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0))?;
+    let unit = lexicon::find(chain, number.end, |word| match word {
+        Word::Length(unit) => Some(unit),
+        Word::Measure(_) => chain.word(number.end).and_then(|word| match word {
+            "µm" | "μm" | "um" => Some("µm"),
+            "mil" | "mils" => Some("mil"),
+            _ => None,
+        }),
+        _ => None,
+    });
+    let mark = chain.over(number.end, &["\"", "″"]);
+    let (end, unit) = match unit {
+        Some(unit) => unit,
+        None if mark != number.end || number.value < 0.1 => (mark, "in"),
+        None => return None,
+    };
+    one(end, What::Allowance(format!("{} {unit}", number.text)))
+}
+
+/// A number with a unit that no field takes: `50 µm`, `120 lb`.
+pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = number::spaced(chain, at).filter(|number| measured(chain, number.end).is_some());
+    let number = number.or_else(|| number::number(chain, at))?;
+    let (mut end, why) = measured(chain, number.end)?;
+    // `g/m2`, `g/m²`.
+    let square = chain.over(end, &["²"]);
+    end = if chain.glued(end) && chain.digits(end) == Some("2") { chain.after(end) } else { square };
+    if chain.inside_a_run(end) {
+        return None;
+    }
+    let why = match number.two_meanings() {
+        Some((one_way, other)) => format!("it could be {one_way} or {other}; {why}").into(),
+        None => why.into(),
+    };
+    one(end, What::Not(why))
+}
+
+fn measured(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
+    if chain.sign(at, &["%", "#"]) && chain.glued(at) {
+        return Some((chain.after(at), "not judged"));
+    }
+    lexicon::find(chain, chain.over(at, &["-"]), |word| match word {
+        Word::Measure(why) => Some(why),
+        _ => None,
+    })
+}
+
+/// `PO 4711`, `item 10`: a number that marks the order.
+pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let named = lexicon::over(chain, at, Word::Label);
+    if named == at {
+        return None;
+    }
+    let id = chain.over(
+        lexicon::over(chain, chain.over(named, &["#", ":", ".", "-"]), Word::Label),
+        &["#", ":", ".", "-"],
+    );
+    chain.digits(id)?;
+    // `order 500 pcs` has no number of its own.
+    let counted = count(chain, id);
+    let is_count =
+        matches!(counted.as_deref(), Some([(_, What::Count(counted))]) if counted.spaced.is_none());
+    if is_count || number::number(chain, id).is_some_and(|number| number.is_fraction) {
+        return None;
+    }
+    let mut end = chain.after(id);
+    for _ in 0..12 {
+        let joined = chain.glued(end)
+            && chain
+                .get(end)
+                .is_some_and(|token| token.is_alphanumeric() || matches!(token.text, "-" | "/" | "." | "_"));
+        if !joined {
+            break;
+        }
+        end = chain.after(end);
+    }
+    one(end, What::Not("it marks the order".into()))
+}
+
+/// Why another type of a steel or a coat is not used.
+pub const OTHER_TYPE: &str = "only type 1 is judged: other steels and chromates are not";
+
+/// `type 1`, `type III`.
+pub fn type_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let from = lexicon::over(chain, at, Word::Type);
+    let kind = chain.get(from).filter(|token| from != at && token.is_alphanumeric())?;
+    let end = chain.after(from);
+    let is_number =
+        matches!(kind.lower.as_str(), "1" | "2" | "3" | "4" | "i" | "ii" | "iii" | "iv" | "v" | "vi");
+    let what = match kind.lower.as_str() {
+        "1" | "i" => What::Filler,
+        _ => What::Not(OTHER_TYPE.into()),
+    };
+    (is_number && !chain.inside_a_run(end)).then(|| vec![(end, what)])
+}
+
+/// A number by itself.
+pub fn bare(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = number::number(chain, at)?;
+    (!chain.inside_a_run(number.end) && !chain.inside_a_run(at))
+        .then(|| vec![(number.end, What::Bare(number.whole()))])
+}

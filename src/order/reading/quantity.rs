@@ -1,0 +1,202 @@
+//! How many: of the part, and of what comes with one.
+
+use super::items::Line;
+use super::part::{Family, Scope, Scopes};
+use super::what::{Counted, SteelWord, What};
+use crate::steel::Grade;
+
+/// The most nuts or washers that one bolt has here.
+const MOST: u64 = 8;
+
+/// Quantity, sets, and numbers of nuts and washers.
+pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
+    let counts = line.free(|what| match what {
+        What::Count(counted) => Some(counted.clone()),
+        _ => None,
+    });
+    let (own, beside): (Vec<_>, Vec<_>) =
+        counts.into_iter().partition(|(at, counted)| counted.sets || scope(scopes, *at) == Scope::Part);
+    let mut sets = false;
+    for (at, counted) in own {
+        sets |= counted.sets;
+        whole(line, scopes, at, &counted);
+    }
+    leading_number(line, scopes);
+    for (at, counted) in beside {
+        // `bolts with nuts, 500 pcs`: so many nuts do not go on one bolt.
+        if line.draft.get("quantity").is_none() && counted.pieces > MOST {
+            whole(line, scopes, at, &counted);
+        } else {
+            of_mate(line, scopes, at, counted.pieces, true);
+        }
+    }
+    let small = line.free(|what| match what {
+        What::Small(number) => Some(u64::from(*number)),
+        What::Bare(Some(number)) => Some(*number),
+        _ => None,
+    });
+    for (at, number) in small {
+        of_mate(line, scopes, at, number, false);
+    }
+    lone_number(line, scopes);
+    sets |= set_words(line);
+    let nothing_named = !(scopes.with.0 || scopes.with.1)
+        && line.draft.get("nut").is_none()
+        && line.draft.get("washer").is_none();
+    if sets && nothing_named && scopes.family == Family::Bolt {
+        line.draft.set("nut", "standard");
+        line.note("nut", "a set is a bolt with its nut");
+    }
+}
+
+fn scope(scopes: &Scopes, at: usize) -> Scope {
+    scopes.of.get(at).copied().unwrap_or_default()
+}
+
+/// A count of the part; figures with a space in them may be two numbers.
+fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
+    if let Some((first, rest)) = counted.spaced.filter(|(_, rest)| *rest >= 100) {
+        let before = line.before(at);
+        let is_nut = |place: usize| {
+            scopes.nut.contains(&place) || scopes.family == Family::Nut && scopes.names.contains(&place)
+        };
+        let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
+        let nut_class =
+            Grade::read(&format!("nut class {first}")).ok().filter(|_| line.draft.get(field).is_none());
+        let two = |line: &mut Line, other: &str| {
+            let why = format!(
+                "it could be {} pieces, or {other} and {rest} pieces: write {} pcs or put a comma between",
+                counted.pieces, counted.pieces
+            );
+            line.not(at, why);
+        };
+        match (before.map(|before| (before, line.what(before))), nut_class) {
+            (Some((before, _)), Some(class)) if is_nut(before) => {
+                line.fill(at, field, class.key(), "the nut");
+                line.fill(at, "quantity", &rest.to_string(), "the quantity");
+                return;
+            }
+            (Some((_, Some(What::Thread(_)))), Some(_)) if scopes.family == Family::Nut => {
+                return two(line, &format!("class {first}"));
+            }
+            (Some((_, Some(What::Thread(_)))), _)
+                if scopes.family == Family::Bolt && line.draft.get("length").is_none() =>
+            {
+                return two(line, &format!("a length of {first}"));
+            }
+            (Some((before, _)), _)
+                if scopes.names.contains(&before)
+                    && line.draft.get("steel").is_none()
+                    && matches!(first, 2 | 5 | 8)
+                    && scopes.family == Family::Bolt =>
+            {
+                return two(line, &format!("grade {first}"));
+            }
+            _ => {}
+        }
+    }
+    line.fill(at, "quantity", &counted.pieces.to_string(), "the quantity");
+}
+
+/// `500 hex bolts`: a number in front of what it counts, where nothing else is counted.
+fn leading_number(line: &mut Line, scopes: &Scopes) {
+    if line.draft.get("quantity").is_some() {
+        return;
+    }
+    let numbers = line.free(|what| match what {
+        What::Bare(Some(number)) => Some(*number),
+        _ => None,
+    });
+    for (at, number) in numbers {
+        let stretch = line.items.get(at).map(|item| item.stretch);
+        let first = at
+            .checked_sub(1)
+            .and_then(|before| line.items.get(before))
+            .is_none_or(|before| Some(before.stretch) != stretch);
+        let next = line.items.get(at + 1).filter(|next| Some(next.stretch) == stretch);
+        let counts = next.is_some_and(|next| {
+            matches!(
+                next.what,
+                What::Part(_) | What::Thread(_) | What::Steel(SteelWord::Grade(_)) | What::PartStandard(_)
+            )
+        });
+        if !(first && counts && number > 0) || scope(scopes, at) != Scope::Part {
+            continue;
+        }
+        let class = Grade::read(&format!("nut class {number}")).is_ok();
+        if class && scopes.family == Family::Nut && line.draft.get("steel").is_none() {
+            line.not(
+                at,
+                format!("{number} nuts, or nuts of class {number}: write {number} pcs or class {number}"),
+            );
+            continue;
+        }
+        line.fill(at, "quantity", &number.to_string(), "the quantity");
+        return;
+    }
+}
+
+/// The one number left where every size is said: too great for years or a coat, and no date.
+fn lone_number(line: &mut Line, scopes: &Scopes) {
+    const LEAST: u64 = 200;
+    const THIS_CENTURY: std::ops::Range<u64> = 2020..2040;
+    let numbers = line.free(|what| match what {
+        What::Bare(number) => Some(*number),
+        _ => None,
+    });
+    let has_length = scopes.kind.is_none_or(crate::part::Kind::has_length);
+    let sized = line.draft.get("thread").is_some() && (line.draft.get("length").is_some() || !has_length);
+    if let [(at, Some(number))] = numbers.as_slice()
+        && sized
+        && line.draft.get("quantity").is_none()
+        && *number >= LEAST
+        && !THIS_CENTURY.contains(number)
+    {
+        line.fill(*at, "quantity", &number.to_string(), "the quantity");
+        line.note("quantity", "the one number left, taken for the pieces");
+    }
+}
+
+/// How many nuts or washers: for one bolt, or in all.
+fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bool) {
+    let (field, mate, names) = match scope(scopes, at) {
+        Scope::Nut => ("nuts", "nut", &scopes.nut),
+        Scope::Washer => ("washers", "washer", &scopes.washer),
+        Scope::Part => return,
+    };
+    if line.draft.get(mate).is_none() {
+        return;
+    }
+    // “with 8 nut” may be a class.
+    let is_plural = names
+        .iter()
+        .any(|name| line.items.get(*name).is_some_and(|item| item.text.to_lowercase().ends_with(['s', 'n'])));
+    if !counted && mate == "nut" && number > 3 && !is_plural {
+        line.not(at, format!("{number} nuts, or a nut of class {number}: write which"));
+        return;
+    }
+    let pieces =
+        line.draft.get("quantity").and_then(|pieces| pieces.parse::<u64>().ok()).filter(|pieces| *pieces > 0);
+    let per_set = match pieces {
+        _ if (1..=MOST).contains(&number) => Some(number),
+        Some(pieces) if number.is_multiple_of(pieces) && (1..=MOST).contains(&(number / pieces)) => {
+            Some(number / pieces)
+        }
+        _ => None,
+    };
+    match per_set {
+        Some(per_set) => line.fill(at, field, &per_set.to_string(), "the number"),
+        None => {
+            line.not(at, "no whole number to a bolt");
+        }
+    }
+}
+
+/// The word `set`.
+fn set_words(line: &mut Line) -> bool {
+    let words = line.free(|what| matches!(what, What::Set).then_some(()));
+    for (at, ()) in &words {
+        line.used(*at, "nut");
+    }
+    !words.is_empty()
+}

@@ -1,0 +1,105 @@
+//! The rules: a pattern over tokens, and what stands there. The longest match wins.
+
+use super::lexicon::{self, Word};
+use super::token::{Chain, Sort};
+use super::what::{Found, What, one};
+use super::{document, measure, size, steel};
+
+/// A rule: its name, what it can begin with, and its pattern.
+struct Rule {
+    name: &'static str,
+    begins: Begins,
+    at: fn(&Chain<'_>, usize) -> Option<Found>,
+}
+
+/// What a pattern can begin with.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Begins {
+    /// Letters.
+    Letters,
+    /// Figures, or a sign in front of them.
+    Figures,
+    /// Either.
+    Either,
+}
+
+use Begins::{Either, Figures, Letters};
+
+const fn rule(name: &'static str, begins: Begins, at: fn(&Chain<'_>, usize) -> Option<Found>) -> Rule {
+    Rule { name, begins, at }
+}
+
+/// Every rule; of two that match as far, the first counts.
+static RULES: &[Rule] = &[
+    rule("label", Letters, measure::label),
+    rule("money", Either, measure::money),
+    rule("metric thread", Letters, size::metric),
+    rule("inch thread", Figures, size::unified),
+    rule("foreign thread", Figures, size::foreign),
+    rule("size in inches", Figures, size::inches),
+    rule("length", Figures, size::length),
+    rule("length behind a cross", Either, size::across),
+    rule("class of a thread", Figures, size::thread_class),
+    rule("steel", Either, steel::steel),
+    rule("document", Letters, document::document),
+    rule("thickness of plated zinc", Letters, document::zinc),
+    rule("quantity", Either, measure::count),
+    rule("years", Figures, measure::years),
+    rule("hardness", Either, measure::hardness),
+    rule("temperature", Figures, measure::temperature),
+    rule("allowance", Letters, measure::allowance),
+    rule("other measure", Figures, measure::other),
+    rule("type", Letters, measure::type_of),
+    rule("word", Either, word),
+    rule("number", Figures, measure::bare),
+];
+
+/// The longest match at a place.
+pub fn longest(chain: &Chain<'_>, at: usize) -> Option<(&'static str, Found)> {
+    let sort = chain.get(at)?.sort;
+    let may = |begins: Begins| match sort {
+        Sort::Word => begins != Figures,
+        Sort::Digits | Sort::Sign => begins != Letters,
+        Sort::Break => false,
+    };
+    let end = |found: &Found| found.last().map_or(at, |(end, _)| *end);
+    let rules = RULES.iter().filter(|rule| may(rule.begins));
+    let matches = rules.filter_map(|rule| Some((rule.name, (rule.at)(chain, at)?)));
+    matches.reduce(|one, other| if end(&other.1) > end(&one.1) { other } else { one })
+}
+
+/// A word or a phrase that means something by itself.
+fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    if chain.sign(at, &["&", "+"]) {
+        return one(chain.after(at), What::With(false));
+    }
+    let (end, what) = lexicon::whole(chain, at, alone)?;
+    one(end, what)
+}
+
+/// What a word means by itself; `None` for what needs a number or a neighbour.
+fn alone(word: Word) -> Option<What> {
+    Some(match word {
+        Word::Part(words) => What::Part(words),
+        Word::Scale("HV") => What::Part("HV"),
+        Word::Process(process) => What::Process(process, false),
+        Word::Tinted(process) => What::Process(process, true),
+        Word::Not(why) => What::Not(why.into()),
+        Word::Category(category) => What::Category(category),
+        Word::Place(categories) => What::Place(categories),
+        Word::CaseHardened => What::Yes("case"),
+        Word::ColdFormed => What::Yes("cold"),
+        Word::Foreign => What::Not(size::FOREIGN.into()),
+        Word::Series(series) => What::Series(series),
+        Word::With => What::With(true),
+        Word::And => What::With(false),
+        Word::Without => What::Without,
+        Word::Small(number) => What::Small(number),
+        Word::Set | Word::Count(1, true) => What::Set,
+        Word::Tempered => What::Tempered,
+        Word::Bath => What::Bath,
+        Word::Overtapped => What::Not("how far to tap over follows from the coat".into()),
+        Word::Each | Word::Filler => What::Filler,
+        _ => return None,
+    })
+}

@@ -1,0 +1,207 @@
+//! What was understood, as a sentence in which each piece has its place.
+
+use std::fmt;
+
+use super::{Became, Reading};
+use crate::calculator::{Draft, FieldAbout, Kind};
+use crate::order::FIELDS;
+use crate::part;
+use crate::site::Category;
+
+/// A stretch of the sentence.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Segment {
+    /// Understood: the field, what stands in it as one says it, and what was concluded for it.
+    Used {
+        /// The field.
+        field: &'static str,
+        /// As one says it.
+        text: String,
+        /// What was concluded and not written, or empty.
+        note: String,
+    },
+    /// Named as not used.
+    NotUsed {
+        /// As it was written.
+        text: String,
+        /// Why; empty where it was not understood.
+        why: String,
+    },
+    /// Words that can mean several categories.
+    Which {
+        /// The field that asks.
+        field: &'static str,
+        /// As it was written.
+        text: String,
+        /// What it can mean.
+        offers: Vec<Category>,
+    },
+    /// A fact that the line does not say.
+    NotSaid {
+        /// The field.
+        field: &'static str,
+        /// What the form calls it.
+        label: &'static str,
+    },
+}
+
+/// The fields in the order in which an order is said.
+const ORDER: &[&str] = &[
+    "quantity",
+    "part",
+    "thread",
+    "length",
+    "steel",
+    "hardness",
+    "case",
+    "cold",
+    "temper",
+    "nut",
+    "nuts",
+    "nut_class",
+    "washer",
+    "washers",
+    "own_allowance",
+    "asked",
+    "place",
+    "years",
+    "bath",
+];
+/// The facts that an order usually says.
+const FACTS: &[&str] = &["part", "thread", "length", "quantity", "steel", "place"];
+
+/// The sentence of a reading.
+pub fn of(reading: &Reading) -> Vec<Segment> {
+    let mut segments = said(&reading.draft);
+    for segment in &mut segments {
+        if let Segment::Used { field, note, .. } = segment {
+            let own = reading.notes.iter().filter(|(of, _)| of == field).map(|(_, note)| note.as_ref());
+            *note = own.collect::<Vec<_>>().join("; ");
+        }
+    }
+    let not_used =
+        reading.not_used().map(|(text, why)| Segment::NotUsed { text: text.to_owned(), why: why.to_owned() });
+    segments.extend(not_used);
+    let mut asked = Vec::new();
+    for piece in &reading.pieces {
+        if let Became::Asked(offers) = &piece.became {
+            asked.push(Segment::Which { field: "place", text: piece.text.clone(), offers: offers.clone() });
+        }
+    }
+    let is_asked = |field: &str| field == "place" && !asked.is_empty();
+    let not_said = not_said(&reading.draft).filter(|field| !is_asked(field.key));
+    segments.extend(not_said.map(|field| Segment::NotSaid { field: field.key, label: field.label }));
+    segments.extend(asked);
+    segments
+}
+
+/// What stands in the fields, as one says it; the page says it again when a field is changed.
+pub fn said(draft: &Draft) -> Vec<Segment> {
+    let text = |name: &str| draft.get(name).filter(|text| !text.is_empty());
+    let fields = ORDER.iter().filter_map(|name| {
+        let field = FIELDS.iter().find(|field| field.key == *name)?;
+        let text = in_words(field, text(name)?, draft)?;
+        Some(Segment::Used { field: field.key, text, note: String::new() })
+    });
+    fields.collect()
+}
+
+fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
+    Some(match field.key {
+        "part" => part::Kind::from_key(text).map_or_else(|| text.to_owned(), |kind| kind.name().to_owned()),
+        "quantity" => format!("{text} pcs"),
+        "steel" if text == "hardness" => return None,
+        "case" | "cold" if text != "yes" => return None,
+        "case" => "case-hardened".to_owned(),
+        "cold" => "formed cold after heat treatment".to_owned(),
+        "temper" => format!("tempered at {text}"),
+        "nut" | "washer" if text == "none" => return None,
+        "nut" | "washer" => {
+            let count =
+                draft.get(if field.key == "nut" { "nuts" } else { "washers" }).filter(|count| *count != "1");
+            let name = match text {
+                "standard" => format!("the {} that the standards ask for", field.key),
+                _ => choice(field, text).to_owned(),
+            };
+            count.map_or_else(|| format!("with {name}"), |count| format!("with {count} × {name}"))
+        }
+        "nuts" | "washers" => return None,
+        "nut_class" => format!("nut thread {text}"),
+        "own_allowance" => format!("nut tapped over by {text}"),
+        "asked" if text == crate::order::asked::ADVISE => return None,
+        "bath" => format!("zinc bath {text}"),
+        _ => choice(field, text).to_owned(),
+    })
+}
+
+/// The label of a choice, or the text itself.
+fn choice<'a>(field: &'a FieldAbout, text: &'a str) -> &'a str {
+    match field.kind {
+        Kind::Choice(choices) if field.key != "place" => {
+            choices.iter().find(|choice| choice.key == text).map_or(text, |choice| choice.label)
+        }
+        _ => text,
+    }
+}
+
+/// The facts that a draft does not say.
+fn not_said(draft: &Draft) -> impl Iterator<Item = &'static FieldAbout> {
+    let says = |name: &str| draft.get(name).is_some_and(|text| !text.is_empty());
+    let long = draft.get("part").and_then(part::Kind::from_key).is_none_or(part::Kind::has_length);
+    let missing: Vec<&str> =
+        FACTS.iter().copied().filter(|name| !says(name) && (*name != "length" || long)).collect();
+    FIELDS.iter().filter(move |field| missing.contains(&field.key))
+}
+
+impl fmt::Display for Reading {
+    /// As plain text, a line each: `Understood: …`, `Not used: …`, `Asked: …`, `Not said: …`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let segments = self.sentence();
+        let mut lines: Vec<String> = Vec::new();
+        let mut line = |title: &str, texts: Vec<String>, between: &str| {
+            if !texts.is_empty() {
+                lines.push(format!("{title}: {}", texts.join(between)));
+            }
+        };
+        let texts =
+            |take: fn(&Segment) -> Option<String>| segments.iter().filter_map(take).collect::<Vec<_>>();
+        line(
+            "Understood",
+            texts(|segment| match segment {
+                Segment::Used { text, note, .. } if note.is_empty() => Some(text.clone()),
+                Segment::Used { text, note, .. } => Some(format!("{text} ({note})")),
+                _ => None,
+            }),
+            "; ",
+        );
+        line(
+            "Not used",
+            texts(|segment| match segment {
+                Segment::NotUsed { text, why } if why.is_empty() => Some(format!("“{text}”")),
+                Segment::NotUsed { text, why } => Some(format!("“{text}” ({why})")),
+                _ => None,
+            }),
+            "; ",
+        );
+        line(
+            "Asked",
+            texts(|segment| match segment {
+                Segment::Which { text, offers, .. } => {
+                    let offers: Vec<&str> = offers.iter().map(|category| category.key()).collect();
+                    Some(format!("“{text}”: {}?", offers.join(" or ")))
+                }
+                _ => None,
+            }),
+            "; ",
+        );
+        line(
+            "Not said",
+            texts(|segment| match segment {
+                Segment::NotSaid { label, .. } => Some(label.to_lowercase()),
+                _ => None,
+            }),
+            ", ",
+        );
+        f.write_str(&lines.join("\n"))
+    }
+}

@@ -1,0 +1,243 @@
+//! Each piece finds its place among the others.
+
+use std::ops::Range;
+
+use super::items::{Item, Line};
+use super::rule;
+use super::token::{Chain, Sort};
+use super::what::What;
+use super::{Became, Piece, Reading, coat, lexicon, part, place, quantity, steels, threads};
+use crate::calculator::Draft;
+
+/// Reads a line.
+pub(super) fn settle(text: &str) -> Reading {
+    let scanned = scan(text);
+    let mut line = Line { items: scanned.items, draft: Draft::default(), notes: Vec::new() };
+    left_out(&mut line);
+    let scopes = part::settle(&mut line);
+    steels::settle(&mut line, &scopes);
+    part::by_steel(&mut line, &scopes);
+    threads::settle(&mut line, &scopes);
+    quantity::settle(&mut line, &scopes);
+    coat::settle(&mut line);
+    place::settle(&mut line);
+    the_rest(&mut line);
+    let mut pieces: Vec<Piece> = scanned.unknown;
+    for item in line.items {
+        let became = item.became.unwrap_or(Became::NotUsed("".into()));
+        pieces.extend(item.spans.into_iter().map(|span| Piece {
+            text: text.get(span.clone()).unwrap_or_default().to_owned(),
+            span,
+            rule: item.rule,
+            became: became.clone(),
+        }));
+    }
+    pieces.sort_by_key(|piece| piece.span.start);
+    Reading { pieces, draft: line.draft, notes: line.notes, looked_at: scanned.looked_at }
+}
+
+/// What the line says is not there.
+fn left_out(line: &mut Line) {
+    const WHY: &str = "the line says that it is not there";
+    // Behind the word: a name of as many words as it has, or one piece of another kind.
+    let (mut without, mut named, mut stretch) = (false, false, 0);
+    for item in &mut line.items {
+        without &= item.stretch == stretch;
+        match &item.what {
+            What::Without => (without, named, stretch) = (true, false, item.stretch),
+            What::Filler => {}
+            What::Part(_) if without => {
+                named = true;
+                item.not(WHY);
+            }
+            _ if without && !named => {
+                without = false;
+                item.not(WHY);
+            }
+            _ => without = false,
+        }
+        if matches!(item.what, What::Without) {
+            item.became = Some(Became::Binds);
+        }
+    }
+}
+
+/// What needs no neighbour, and what nobody took.
+fn the_rest(line: &mut Line) {
+    for at in 0..line.items.len() {
+        let Some(item) = line.item(at).filter(|item| item.is_free()) else { continue };
+        match item.what.clone() {
+            What::Yes(field) => line.fill(at, field, "yes", ""),
+            What::Allowance(text) => line.fill(at, "own_allowance", &text, "the allowance"),
+            What::Not(why) => item.not(why),
+            What::Filler | What::With(_) => item.became = Some(Became::Binds),
+            What::Bare(Some(number)) => {
+                item.not(format!("a number by itself: write {number} pcs if it counts them"))
+            }
+            What::Bare(None) => item.not("a number by itself: write what it measures"),
+            What::Small(_) => item.not(""),
+            _ => item.not(""),
+        }
+    }
+}
+
+struct Scanned {
+    items: Vec<Item>,
+    unknown: Vec<Piece>,
+    looked_at: usize,
+}
+
+/// Finds the pieces.
+fn scan(text: &str) -> Scanned {
+    let mut chain = Chain::of(text);
+    let mut unknown: Vec<Range<usize>> = Vec::new();
+    take_out_unknown(&mut chain, &mut unknown);
+    let mut items: Vec<Item> = Vec::new();
+    let mut stretch = 0;
+    let mut at = chain.first();
+    while at < chain.tokens().len() {
+        if let Some((name, found)) = rule::longest(&chain, at) {
+            let matched = at..found.last().map_or(at, |(end, _)| *end);
+            let mut from = at;
+            for (end, what) in found {
+                let spans = spans(&chain, from, end);
+                let text =
+                    spans.iter().filter_map(|span| text.get(span.clone())).collect::<Vec<_>>().join(" ");
+                items.push(Item {
+                    what,
+                    text,
+                    stretch,
+                    became: None,
+                    rule: name,
+                    spans,
+                    matched: matched.clone(),
+                });
+                from = end;
+            }
+            at = matched.end;
+            continue;
+        }
+        let Some(token) = chain.get(at) else { break };
+        match token.sort {
+            Sort::Break => {
+                stretch += 1;
+                at = chain.after(at);
+            }
+            Sort::Sign => {
+                if !is_punctuation(token.text) {
+                    unknown.push(at..at + 1);
+                }
+                at = chain.after(at);
+            }
+            Sort::Word | Sort::Digits => {
+                // Letters and figures that touch are one word: it is read whole or not at all.
+                let run = chain.run(at);
+                at = behind_run(&chain, at, &run);
+                while let Some(last) = items.last().filter(|last| last.matched.end > run.start) {
+                    if last.matched.start < run.start {
+                        at = last.matched.start;
+                    }
+                    stretch = last.stretch;
+                    items.pop();
+                }
+                chain.take_out(run.clone());
+                unknown.push(run);
+            }
+        }
+    }
+    let pieces = unknown.into_iter().map(|run| {
+        let (first, last) = (chain.tokens().get(run.start), chain.tokens().get(run.end - 1));
+        let span = first.map_or(0, |token| token.start)..last.map_or(0, |token| token.end());
+        let text = text.get(span.clone()).unwrap_or_default().to_owned();
+        Piece { span, text, rule: "unknown", became: Became::NotUsed("".into()) }
+    });
+    Scanned { items, unknown: pieces.collect(), looked_at: chain.looked_at() }
+}
+
+/// The first place behind a run.
+fn behind_run(chain: &Chain<'_>, mut at: usize, run: &Range<usize>) -> usize {
+    while at < run.end {
+        at = chain.after(at);
+    }
+    at
+}
+
+/// Words that the lexicon does not have, with the letters and figures that touch them, and the numbers
+/// that hang on them by a dash or a stroke: `ACME-4711/2`.
+fn take_out_unknown(chain: &mut Chain<'_>, unknown: &mut Vec<Range<usize>>) {
+    let is_unknown = |chain: &Chain<'_>, run: &Range<usize>| {
+        chain
+            .tokens()
+            .get(run.clone())
+            .unwrap_or_default()
+            .iter()
+            .any(|token| token.sort == Sort::Word && !lexicon::knows(&token.lower))
+    };
+    let runs: Vec<Range<usize>> = chain.runs().to_vec();
+    let mut hangs = false;
+    for (place, run) in runs.iter().enumerate() {
+        let touches = place > 0
+            && chain
+                .tokens()
+                .get(run.start.saturating_sub(1))
+                .zip(chain.tokens().get(run.start))
+                .is_some_and(|(one, other)| one.end() == other.start);
+        let token = chain.tokens().get(run.start);
+        let is_joint = token.is_some_and(|token| matches!(token.text, "-" | "/" | "#" | "_" | "." | ":"));
+        let is_number = token.is_some_and(|token| token.sort == Sort::Digits) && run.len() == 1;
+        if is_unknown(chain, run) {
+            chain.take_out(run.clone());
+            unknown.push(run.clone());
+            hangs = true;
+        } else if hangs && touches && is_number {
+            chain.take_out(run.clone());
+            unknown.push(run.clone());
+        } else if !(hangs && touches && is_joint) {
+            hangs = false;
+        }
+    }
+}
+
+/// Where tokens stand, in stretches without a token between that is not of them.
+fn spans(chain: &Chain<'_>, from: usize, end: usize) -> Vec<Range<usize>> {
+    let mut spans: Vec<Range<usize>> = Vec::new();
+    let mut last = None;
+    let mut at = from;
+    while at < end {
+        if let Some(token) = chain.tokens().get(at) {
+            match spans.last_mut() {
+                Some(span) if last == Some(at) => span.end = token.end(),
+                _ => spans.push(token.start..token.end()),
+            }
+        }
+        last = Some(at + 1);
+        at = chain.after(at);
+    }
+    spans
+}
+
+fn is_punctuation(sign: &str) -> bool {
+    sign.chars().all(|c| {
+        c.is_ascii_punctuation() && !matches!(c, '$' | '%' | '^')
+            || matches!(
+                c,
+                '–' | '—'
+                    | '‑'
+                    | '·'
+                    | '•'
+                    | '…'
+                    | '“'
+                    | '”'
+                    | '„'
+                    | '’'
+                    | '‘'
+                    | '×'
+                    | '✕'
+                    | '″'
+                    | '′'
+                    | '®'
+                    | '«'
+                    | '»'
+            )
+    })
+}

@@ -1,0 +1,211 @@
+//! Steels: property classes, grades of SAE, documents of ASTM with their grades.
+
+use super::lexicon::{self, ASTM_STEELS, Word};
+use super::measure;
+use super::number;
+use super::standard::number_of;
+use super::token::{Chain, Sort};
+use super::what::{Found, SteelWord, What, one};
+use crate::steel::Grade;
+
+/// The property classes of ISO 898-1, which a number with a point behind it can only be.
+const DOTTED: &[&str] =
+    &["3.6", "4.6", "4.8", "5.6", "5.8", "6.6", "6.8", "6.9", "8.8", "9.8", "10.9", "12.9", "14.9"];
+
+/// `8.8`, `class 10.9`, `GR8.8`, `grade 5`, `A193 B7`, `F3125 grade A325 type 1`, `B7`, `2H`.
+pub fn steel(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    document(chain, at)
+        .or_else(|| by_word(chain, at))
+        .or_else(|| dotted(chain, at))
+        .or_else(|| code(chain, at))
+}
+
+/// A property class by its number alone; behind a stroke the class of the nut: `10.9/10`.
+fn dotted(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = number::decimal(chain, at)?;
+    let text = number.text.replace(',', ".");
+    let text = DOTTED.iter().find(|class| **class == text)?;
+    let underlined = lexicon::find(chain, at, |word| matches!(word, Word::Steel(_)).then_some(()));
+    let (end, written) = match underlined {
+        Some((end, ())) if *text == "12.9" => (end, "12.9u"),
+        _ => (number.end, *text),
+    };
+    if chain.inside_a_run(end) && chain.get(end).is_some_and(|next| next.sort == Sort::Digits) {
+        return None;
+    }
+    let mut found = vec![(end, What::Steel(read(written)))];
+    let stroke = chain.over(end, &["/"]);
+    if stroke != end
+        && chain.glued(end)
+        && let Some(class) = number::decimal(chain, stroke).filter(|number| number.whole().is_some())
+        && !chain.inside_a_run(class.end)
+    {
+        found.push((class.end, What::Steel(read(&format!("nut class {}", class.text)))));
+    }
+    Some(found)
+}
+
+/// A grade or class behind its word.
+fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (mut from, word) = lexicon::find(chain, at, |word| match word {
+        Word::Grade | Word::Class | Word::Sae => Some(word),
+        _ => None,
+    })?;
+    let marks: &[&str] = &[".", ":", "-", "=", "#"];
+    from = chain.over(from, marks);
+    let mut is_class = word == Word::Class;
+    let is_sae = word == Word::Sae;
+    if is_sae {
+        from = chain.over(lexicon::over(chain, from, Word::Grade), marks);
+    }
+    // `grade/class 8.8`.
+    for second in [Word::Class, Word::Grade] {
+        let behind = lexicon::over(chain, from, second);
+        is_class |= behind != from && second == Word::Class;
+        from = chain.over(behind, marks);
+    }
+    if let Some(found) = dotted(chain, from) {
+        return Some(found);
+    }
+    if let Some(digits) = chain.digits(from) {
+        let end = chain.after(from);
+        let number = number::decimal(chain, from)?;
+        // `grade 5.2` and `8.2` of SAE.
+        if !is_class && matches!(number.text.as_str(), "5.2" | "8.2") {
+            return one(number.end, What::Steel(SteelWord::Number(number.text)));
+        }
+        // `grade 2H`, `grade B7`.
+        if let Some((end, code)) = coded(chain, from) {
+            return one(end, What::Steel(code));
+        }
+        if chain.inside_a_run(end) || digits.len() > 3 {
+            return None;
+        }
+        return one(
+            end,
+            match digits.parse::<u32>() {
+                Ok(number) if is_class => What::Class(number),
+                _ if is_sae || digits.len() == 1 => What::Steel(SteelWord::Number(digits.to_owned())),
+                _ => What::Steel(SteelWord::Half(digits.to_owned())),
+            },
+        );
+    }
+    if is_sae {
+        return None;
+    }
+    if let Some((end, code)) = coded(chain, from) {
+        return one(end, What::Steel(code));
+    }
+    // `grade C`, `class D`, `grade DH`, and `grade A325`.
+    if let Some(found) = document(chain, from) {
+        return Some(found);
+    }
+    let letter = chain.get(from).filter(|token| token.sort == Sort::Word && token.text.len() == 1)?;
+    let end = chain.after(from);
+    let is_grade = matches!(letter.lower.as_str(), "a" | "b" | "c" | "d" | "e" | "f" | "g" | "h")
+        && !chain.inside_a_run(end);
+    is_grade.then(|| vec![(end, What::Steel(SteelWord::Half(letter.lower.clone())))])
+}
+
+/// A code that stands for one steel.
+fn code(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    coded(chain, at).and_then(|(end, word)| one(end, What::Steel(word)))
+}
+
+fn coded(chain: &Chain<'_>, at: usize) -> Option<(usize, SteelWord)> {
+    let (end, code) = lexicon::find(chain, at, |word| match word {
+        Word::Steel(code) => Some(code),
+        _ => None,
+    })?;
+    (!chain.inside_a_run(end)).then(|| (end, read(code)))
+}
+
+/// A document of ASTM with its grade: `A193 B7`, `A194-2H`, `A354 grade BD`, `A325 type 1`.
+fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (mut end, id) = number_of(chain, at).filter(|(_, id)| ASTM_STEELS.contains(&id.as_str()))?;
+    let marks: &[&str] = &["-", "/", ".", ":"];
+    let mut text = id.trim_start_matches('s').to_owned();
+    let mut grade_from = end;
+    for word in [Word::Grade, Word::Class, Word::Sae] {
+        let behind = lexicon::over(chain, chain.over(grade_from, &["-", "/"]), word);
+        if behind != chain.over(grade_from, &["-", "/"]) {
+            grade_from = chain.over(behind, marks);
+        }
+    }
+    let named = grade_from != end;
+    // `F3125 grade A325`: the inner document is the grade.
+    if let Some((inner_end, inner)) =
+        number_of(chain, chain.over(grade_from, &["-", "/"])).filter(|_| text == "f3125")
+    {
+        end = inner_end;
+        text = format!("{text} {inner}");
+    } else if let Some((behind, code)) = grade_code(chain, chain.over(grade_from, &["-", "/"]), named, &text)
+    {
+        end = behind;
+        text = format!("{text} {code}");
+    }
+    if chain.inside_a_run(end) {
+        return None;
+    }
+    let mut found = vec![(end, What::Steel(read(&text)))];
+    // `A325-1`: of type 1.
+    let kind = chain.after(end);
+    if matches!(text.as_str(), "a325" | "a490") && chain.sign(end, &["-"]) && chain.glued(kind) {
+        let behind = chain.after(kind);
+        match chain.digits(kind).filter(|_| !chain.inside_a_run(behind)) {
+            Some("1") => found.push((behind, What::Filler)),
+            Some(_) => found.push((behind, What::Not(measure::OTHER_TYPE.into()))),
+            None => {}
+        }
+    }
+    Some(found)
+}
+
+/// The grade behind a document.
+fn grade_code(chain: &Chain<'_>, at: usize, named: bool, document: &str) -> Option<(usize, String)> {
+    if let Some((end, code)) = lexicon::find(chain, at, |word| match word {
+        Word::Steel(code) => Some(code),
+        _ => None,
+    }) {
+        return (!chain.inside_a_run(end)).then(|| (end, code.to_owned()));
+    }
+    let token = chain.get(at).filter(|token| token.is_alphanumeric() && token.text.len() <= 3)?;
+    let end = chain.after(at);
+    let mut text = token.lower.clone();
+    let mut last = end;
+    // A code of letters and figures touches itself: `8M`, `C3`, `B16`.
+    while chain.inside_a_run(last) && text.len() < 4 {
+        text.push_str(&chain.get(last)?.lower);
+        last = chain.after(last);
+    }
+    if chain.inside_a_run(last) || number::decimal(chain, at).is_some_and(|number| number.whole().is_none()) {
+        return None;
+    }
+    let is_letter = text.len() == 1 && matches!(text.as_str(), "a" | "b" | "c" | "d" | "o");
+    let touches = chain.sign(at.saturating_sub(1), &["-", "/"]) || chain.glued(at);
+    let is_code = match document {
+        "f1554" => matches!(text.as_str(), "36" | "55" | "105"),
+        "a307" | "a563" => is_letter || matches!(text.as_str(), "c3" | "d3"),
+        "a194" => {
+            matches!(text.as_str(), "1" | "2" | "3" | "4" | "6" | "7" | "7m" | "8" | "8m" | "16")
+                && (named || touches || text.len() > 1)
+        }
+        "a193" | "a320" => text.len() >= 2 && text.starts_with(['b', 'l']),
+        "j995" => matches!(text.as_str(), "2" | "5" | "8"),
+        "a354" => false,
+        _ => false,
+    };
+    (is_code || (named && !text.is_empty() && token.sort == Sort::Word && text.len() <= 3))
+        .then_some((last, text))
+}
+
+/// The steel of a text, by the one reader of grades.
+pub fn read(text: &str) -> SteelWord {
+    match Grade::read(text) {
+        Ok(grade) => SteelWord::Grade(grade),
+        Err(_) if matches!(text, "f3125" | "a563" | "a354" | "a193" | "a194" | "a320" | "f1554" | "j995") => {
+            SteelWord::Half(text.to_owned())
+        }
+        Err(_) => SteelWord::Unknown(text.to_uppercase()),
+    }
+}

@@ -1,0 +1,265 @@
+//! Which steel is the part's, and which its nut's or washer's.
+
+use super::items::Line;
+use super::part::{Family, Scope, Scopes};
+use super::what::{SteelWord, What};
+use crate::steel::Grade;
+
+/// Documents that need a grade.
+const HALVES: &[&str] = &["f3125", "a563", "a354", "a193", "a194", "a320", "f1554", "j995"];
+/// The classes of ASTM B695 that a nut may have too.
+const BOTH: &[u32] = &[5, 8, 12];
+/// The classes of ASTM B695 alone.
+const B695: &[u32] = &[25, 40, 50, 55, 65, 70, 80, 110];
+
+/// Steels, hardness, classes of nuts.
+pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
+    halves(line, scopes);
+    let grades = line.free(|what| match what {
+        What::Steel(SteelWord::Grade(grade)) => Some(*grade),
+        _ => None,
+    });
+    // A bolt's grade next to the nut is the bolt's where it has no other: so those in their own place first.
+    let scope = |at: usize| scopes.of.get(at).copied().unwrap_or_default();
+    // And a grade of nuts or washers is theirs before a grade of bolts is.
+    let is_theirs = |grade: Grade| match scopes.family {
+        Family::Bolt => true,
+        Family::Nut => grade.is_nut(),
+        Family::Washer => grade.is_washer(),
+    };
+    let mut grades = grades;
+    grades.sort_by_key(|(at, grade)| (scope(*at) != Scope::Part, !is_theirs(*grade)));
+    for (at, grade) in grades {
+        give(line, scopes, at, grade);
+    }
+    numbers(line, scopes);
+    classes(line, scopes);
+    bare_classes(line, scopes);
+    hardness(line, scopes);
+    let unknown = line.free(|what| match what {
+        What::Steel(word) => Some(word.clone()),
+        _ => None,
+    });
+    for (at, word) in unknown {
+        let Some(item) = line.item(at) else { continue };
+        match word {
+            SteelWord::Unknown(text) => item.not(format!("{text} is not among the steels known here")),
+            SteelWord::Half(text) if HALVES.contains(&text.as_str()) => {
+                item.not(format!("which grade of {}?", text.to_uppercase()));
+            }
+            _ => item.not("a grade of which document?"),
+        }
+    }
+    mates(line, scopes);
+}
+
+/// A grade goes to the part that it is a grade of.
+fn give(line: &mut Line, scopes: &Scopes, at: usize, grade: Grade) {
+    let beside = scopes.of.get(at).copied().unwrap_or_default();
+    let (field, already) = match (scopes.family, grade.is_nut(), grade.is_washer()) {
+        (Family::Bolt, true, _) => ("nut", "the nut"),
+        (Family::Bolt, _, true) => ("washer", "the washer"),
+        (Family::Nut, false, true) => {
+            let why = "a grade of washers: write them as a line of their own";
+            line.not(at, why);
+            return;
+        }
+        (Family::Washer, true, _) => {
+            let why = "a grade of nuts: write them as a line of their own";
+            line.not(at, why);
+            return;
+        }
+        _ => ("steel", "the steel"),
+    };
+    let other = line.draft.get("steel").is_some_and(|steel| steel != grade.key());
+    if field == "steel" && beside != Scope::Part && other {
+        line.not(at, "a grade of bolts: which grade is the nut or washer?");
+        return;
+    }
+    line.fill(at, field, grade.key(), already);
+}
+
+/// A document and its grade that stand apart: `A193 studs, gr B7`.
+fn halves(line: &mut Line, scopes: &Scopes) {
+    let halves = line.free(|what| match what {
+        What::Steel(SteelWord::Half(text)) => Some(text.clone()),
+        _ => None,
+    });
+    let (documents, codes): (Vec<_>, Vec<_>) =
+        halves.into_iter().partition(|(_, text)| HALVES.contains(&text.as_str()));
+    let mut documents: Vec<(usize, String)> = documents;
+    for (at, code) in codes {
+        // The document that stands in the line, or the one that such a grade can only be of.
+        let nut = scopes.family == Family::Nut || scopes.of.get(at) == Some(&Scope::Nut);
+        let usual = match code.as_str() {
+            "36" | "55" | "105" => Some("f1554"),
+            _ if nut => Some("a563"),
+            _ => None,
+        };
+        let with = |document: &str| Grade::read(&format!("{document} {code}")).ok();
+        let written = documents.iter().position(|(_, document)| with(document).is_some());
+        let grade = written
+            .and_then(|place| documents.get(place))
+            .map_or_else(|| usual.and_then(with), |(_, document)| with(document));
+        if let Some(place) = written {
+            let (document, _) = documents.remove(place);
+            line.used(document, "steel");
+        }
+        match (grade, usual) {
+            (Some(grade), _) => give(line, scopes, at, grade),
+            (None, Some(usual)) => {
+                let why = format!(
+                    "grade {} of {} is not among the steels known here",
+                    code.to_uppercase(),
+                    usual.to_uppercase()
+                );
+                line.not(at, why);
+            }
+            (None, None) => {}
+        }
+    }
+    // A grade that names its document by itself: `F3125 … A325`.
+    let known = line.free(|what| match what {
+        What::Steel(SteelWord::Grade(grade)) => Some(grade.key()),
+        _ => None,
+    });
+    for (at, document) in documents {
+        let of_it = |key: &str| {
+            key.starts_with(&document)
+                || document == "f3125"
+                    && ["a325", "a490", "f1852", "f2280"].iter().any(|own| key.starts_with(own))
+        };
+        if known.iter().any(|(_, key)| of_it(key)) {
+            line.used(at, "steel");
+        } else if document == "a563" && scopes.with.0 && scopes.family == Family::Bolt {
+            line.used(at, "nut");
+        }
+    }
+}
+
+/// `grade 8`: of SAE J429 for a bolt, of SAE J995 for a nut.
+fn numbers(line: &mut Line, scopes: &Scopes) {
+    let numbers = line.free(|what| match what {
+        What::Steel(SteelWord::Number(text)) => Some(text.clone()),
+        _ => None,
+    });
+    let beside = |at: usize| scopes.of.get(at).copied().unwrap_or_default();
+    let (own, other): (Vec<_>, Vec<_>) = numbers.into_iter().partition(|(at, _)| beside(*at) == Scope::Part);
+    for (at, number) in own.into_iter().chain(other) {
+        let of_bolt = Grade::read(&format!("grade {number}")).ok().filter(|grade| !grade.is_nut());
+        let of_nut = Grade::of_key(&format!("j995-{number}"))
+            .or_else(|| Grade::read(&format!("j995 grade {number}")).ok().filter(|grade| grade.is_nut()));
+        let bolt_has_one = line.draft.get("steel").is_some();
+        let is_nut = scopes.family == Family::Nut || beside(at) == Scope::Nut && bolt_has_one;
+        match (is_nut, of_bolt, of_nut) {
+            (true, _, Some(grade)) | (false, Some(grade), _) => give(line, scopes, at, grade),
+            (true, ..) => {
+                let why = format!("grade {number} of nuts (SAE J995) is not among the steels known here");
+                line.not(at, why);
+            }
+            _ => {
+                let why = format!("grade {number} is not among the steels known here");
+                line.not(at, why);
+            }
+        }
+    }
+}
+
+/// `class 8` of a nut, `class 55` of a coat.
+fn classes(line: &mut Line, scopes: &Scopes) {
+    let classes = line.free(|what| match what {
+        What::Class(number) => Some(*number),
+        _ => None,
+    });
+    let mechanical = line.items.iter().any(|item| match item.what {
+        What::Process(process, _) => process == crate::process::Process::Mechanical,
+        What::Coat(key) => key == "b695" || key == "barrel",
+        _ => false,
+    });
+    for (at, number) in classes {
+        let beside = scopes.of.get(at).copied().unwrap_or_default();
+        let has_nut = scopes.family == Family::Nut || beside == Scope::Nut || scopes.with.0;
+        let nut_field = if scopes.family == Family::Nut { "steel" } else { "nut" };
+        let open = line.draft.get(nut_field).is_none();
+        let nut = Grade::read(&format!("nut class {number}")).ok().filter(|_| has_nut);
+        let may_be_coat = BOTH.contains(&number) && mechanical;
+        let next_to_nut =
+            beside == Scope::Nut || scopes.family == Family::Nut && touches_name(line, scopes, at);
+        match nut {
+            _ if B695.contains(&number) => {}
+            Some(grade) if !may_be_coat || next_to_nut => give(line, scopes, at, grade),
+            Some(_) if open => {
+                let why = format!(
+                    "it could be class {number} of the nut or of ASTM B695: write “nut class {number}” or “B695 class {number}”"
+                );
+                line.not(at, why);
+            }
+            _ if may_be_coat => {}
+            _ if has_nut => {
+                line.not(at, format!("class {number} is not among those of nuts known here"));
+            }
+            _ => {
+                let why = format!("class {number} is of a nut or of a coat: a bolt has two numbers, as 8.8");
+                line.not(at, why);
+            }
+        }
+    }
+}
+
+fn touches_name(line: &Line, scopes: &Scopes, at: usize) -> bool {
+    [line.before(at), line.behind(at)].into_iter().flatten().any(|beside| scopes.names.contains(&beside))
+}
+
+/// `nut 8`: the number behind the name of a nut that has no other grade.
+fn bare_classes(line: &mut Line, scopes: &Scopes) {
+    let numbers = line.free(|what| match what {
+        What::Bare(Some(number)) => u32::try_from(*number).ok(),
+        _ => None,
+    });
+    for (at, number) in numbers {
+        let behind_a_nut = line.before(at).is_some_and(|before| {
+            scopes.nut.contains(&before) || scopes.family == Family::Nut && scopes.names.contains(&before)
+        });
+        let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
+        let class = Grade::read(&format!("nut class {number}"))
+            .ok()
+            .filter(|_| behind_a_nut && line.draft.get(field).is_none());
+        if let Some(class) = class {
+            give(line, scopes, at, class);
+        }
+    }
+}
+
+/// A hardness, where no grade is said.
+fn hardness(line: &mut Line, scopes: &Scopes) {
+    let found = line.free(|what| match what {
+        What::Hardness(text) => Some(text.clone()),
+        _ => None,
+    });
+    for (at, text) in found {
+        let beside = scopes.of.get(at).copied().unwrap_or_default();
+        let grade = line.draft.get("steel").is_some_and(|steel| steel != "hardness");
+        if beside != Scope::Part {
+            line.not(at, "the hardness of what comes with the bolt is not asked");
+        } else if grade {
+            line.not(at, "the steel is said by its grade");
+        } else {
+            line.fill(at, "hardness", &text, "the hardness");
+            if line.draft.get("hardness") == Some(text.as_str()) {
+                line.draft.set("steel", "hardness");
+            }
+        }
+    }
+}
+
+/// A nut or washer without a grade is the one that the standards ask for.
+fn mates(line: &mut Line, scopes: &Scopes) {
+    if scopes.family != Family::Bolt {
+        return;
+    }
+    for (field, with) in [("nut", scopes.with.0), ("washer", scopes.with.1)] {
+        if with && line.draft.get(field).is_none() {
+            line.draft.set(field, "standard");
+        }
+    }
+}

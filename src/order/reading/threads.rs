@@ -1,0 +1,257 @@
+//! The thread, its class, and the length.
+
+use super::items::Line;
+use super::part::{Family, Scope, Scopes};
+use super::size;
+use super::what::{What, Written};
+use crate::table::asme_b1_1::Series;
+use crate::thread::{Designation, Thread, ToleranceClass};
+
+/// Thread, class and length.
+pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
+    let written = line.free(|what| match what {
+        What::Thread(written) => Some(written.clone()),
+        _ => None,
+    });
+    let (weak, mut strong): (Vec<_>, Vec<_>) = written.into_iter().partition(|(_, written)| written.weak);
+    let inches = line.free(|what| match what {
+        What::Inches { value, text } => Some((*value, text.clone())),
+        _ => None,
+    });
+    let mut inches = inches.into_iter();
+    // The first measure in inches is the size where no thread is written; so is a pair of whole numbers.
+    let mut lengths = Vec::new();
+    if strong.is_empty() {
+        if weak.is_empty()
+            && let Some((at, (value, text))) = inches.next()
+        {
+            strong.push((at, size::of_size(value, text.trim_end_matches(" in"), Series::Unc, false)));
+        }
+        strong.extend(weak);
+    } else {
+        for (at, _) in &weak {
+            line.not(*at, "a number by itself: write what it counts");
+        }
+    }
+    let series = series(line, &strong);
+    let mut chosen: Option<Written> = None;
+    for (at, mut written) in strong {
+        if let Some(series) = series.filter(|_| written.of_size) {
+            written = in_series(&written, series);
+        }
+        let plain = without_class(line, scopes, at, &written);
+        let already = line.draft.get("thread").map(str::to_owned);
+        match already {
+            None => {
+                line.draft.set("thread", &*plain.text);
+                line.used(at, "thread");
+                chosen = Some(plain);
+            }
+            Some(_) if agrees(chosen.as_ref(), &plain) => {
+                line.used(at, "thread");
+            }
+            Some(already) => {
+                line.not(at, format!("contradicts the thread {already}, which stands before it"));
+            }
+        }
+    }
+    if chosen.as_ref().is_some_and(|chosen| chosen.of_size && chosen.thread.is_some()) {
+        line.note("thread", "pitch taken from the size");
+    }
+    use_series(line, chosen.as_ref());
+    classes(line, scopes, chosen.as_ref());
+    for (at, (value, text)) in inches {
+        let same_size = chosen
+            .as_ref()
+            .and_then(|it| it.thread)
+            .is_some_and(|thread| (thread.diameter().inch() - value).abs() < 1e-6);
+        if same_size {
+            line.used(at, "thread");
+        } else {
+            lengths.push((at, text));
+        }
+    }
+    lengths.extend(line.free(|what| match what {
+        What::Length(text) => Some(text.clone()),
+        _ => None,
+    }));
+    lengths.sort_by_key(|(at, _)| *at);
+    let is_rod = scopes.kind.is_some_and(crate::part::Kind::is_rod);
+    let is_long = |number: &str| number.trim().parse::<f64>().is_ok_and(|inches| inches > size::MOST_INCHES);
+    let is_metric = chosen.as_ref().is_some_and(|chosen| chosen.text.starts_with('M'));
+    for (at, text) in lengths {
+        let text = match text.strip_suffix(size::UNIT_OF_THREAD) {
+            Some(_) if chosen.is_none() => {
+                line.not(at, "a length of millimetres or of inches?");
+                continue;
+            }
+            Some(number) if !is_metric && !is_rod && is_long(number) => {
+                line.not(at, format!("{}mm or {}in: write the unit", number, number));
+                continue;
+            }
+            Some(number) => format!("{number}{}", if is_metric { "mm" } else { "in" }),
+            None => text,
+        };
+        match scopes.kind.filter(|kind| !kind.has_length()) {
+            // A ring has the size of its shaft or bore, which stands in the field as a thread's would.
+            Some(kind)
+                if kind.is_ring() && line.draft.get("thread").is_none() && ring_size(&text).is_some() =>
+            {
+                line.fill(at, "thread", &ring_size(&text).unwrap_or_default(), "the size");
+                line.note("thread", "the size of the shaft or bore");
+            }
+            Some(kind) => {
+                line.not(at, format!("a {} has no length", kind.name()));
+            }
+            None => line.fill(at, "length", &text, "the length"),
+        }
+    }
+}
+
+/// `M20` for a ring of 20 mm, if there is such a size.
+fn ring_size(text: &str) -> Option<String> {
+    let size = format!("M{}", text.strip_suffix(" mm")?);
+    Designation::read(&size).is_ok().then_some(size)
+}
+
+/// The series that the line names: of two, the first.
+fn series(line: &Line, strong: &[(usize, Written)]) -> Option<Series> {
+    let is_inch = strong.iter().any(|(_, written)| {
+        written.thread.is_some_and(|thread| !thread.is_metric()) || !written.text.starts_with('M')
+    });
+    let named = line.free(|what| match what {
+        What::Series(name) => named(name),
+        _ => None,
+    });
+    named.first().map(|(_, series)| *series).filter(|_| is_inch)
+}
+
+fn named(name: &str) -> Option<Series> {
+    Series::ALL.into_iter().find(|series| series.name() == name)
+}
+
+/// A size read in a series.
+fn in_series(written: &Written, series: Series) -> Written {
+    let Some(thread) = written.thread else { return written.clone() };
+    let other = thread.of_same_diameter().find(|other| other.series() == Some(series));
+    let size = thread.to_string();
+    let size = size.rsplit_once('-').map_or(size.as_str(), |(size, _)| size);
+    Written {
+        text: other.map_or_else(|| format!("{size} {}", series.name()), |thread| thread.to_string()),
+        thread: other,
+        ..written.clone()
+    }
+}
+
+/// What the words coarse and fine, UNC and UNF say of the thread that was chosen.
+fn use_series(line: &mut Line, chosen: Option<&Written>) {
+    let found = line.free(|what| match what {
+        What::Series(name) => Some(*name),
+        _ => None,
+    });
+    for (at, name) in found {
+        let Some(Written { thread: Some(thread), text, pitched, .. }) = chosen else {
+            if chosen.is_some() {
+                line.used(at, "thread");
+            } else {
+                line.not(at, "of which thread?");
+            }
+            continue;
+        };
+        let agrees = match thread.series() {
+            Some(series) => Some(series) == named(name) || (name == "UN" && thread.is_coarse()),
+            None => name == "UNC" && thread.is_coarse() || name != "UNC" && !thread.is_coarse(),
+        };
+        if agrees {
+            line.used(at, "thread");
+        } else if thread.is_metric() && !pitched && name == "UNF" {
+            fine(line, at, *thread);
+        } else {
+            line.not(at, format!("contradicts the thread {text}"));
+        }
+    }
+}
+
+/// A fine metric thread whose pitch is not said.
+fn fine(line: &mut Line, at: usize, coarse: Thread) {
+    let fine: Vec<Thread> = coarse.of_same_diameter().filter(|thread| !thread.is_coarse()).collect();
+    if let [only] = fine.as_slice() {
+        let class = line
+            .draft
+            .get("thread")
+            .and_then(|text| text.split_once('-').map(|(_, class)| format!("-{class}")));
+        line.draft.set("thread", format!("{only}{}", class.unwrap_or_default()));
+        line.note("thread", "the one fine pitch of this size");
+        line.used(at, "thread");
+    } else {
+        let names: Vec<String> = fine.iter().map(ToString::to_string).collect();
+        line.not(at, format!("which pitch: {}?", names.join(", ")));
+    }
+}
+
+/// The class of a nut behind the thread of a bolt is the nut's, not the bolt's.
+fn without_class(line: &mut Line, scopes: &Scopes, at: usize, written: &Written) -> Written {
+    let class = Designation::read(&written.text).ok().and_then(|it| it.class);
+    let (Some(class), Some(thread)) = (class, written.thread) else { return written.clone() };
+    let is_nut = scopes.family == Family::Nut;
+    if scopes.family == Family::Washer || class.is_bolt() != is_nut {
+        return written.clone();
+    }
+    // Where there is no nut for it, the form says what is wrong with it.
+    if is_nut || !scopes.with.0 {
+        return written.clone();
+    }
+    line.fill(at, "nut_class", &class.to_string(), "the class of the nut");
+    Written { text: thread.to_string(), ..written.clone() }
+}
+
+/// Whether a second thread is the first one, more or less fully written.
+fn agrees(chosen: Option<&Written>, other: &Written) -> bool {
+    let Some(chosen) = chosen else { return false };
+    match (chosen.thread, other.thread) {
+        (Some(one), Some(two)) if chosen.of_size || other.of_size => one.diameter() == two.diameter(),
+        (Some(one), Some(two)) => one == two,
+        _ => chosen.text == other.text,
+    }
+}
+
+/// Classes that stand by themselves.
+fn classes(line: &mut Line, scopes: &Scopes, chosen: Option<&Written>) {
+    let found: Vec<(usize, ToleranceClass)> = line.free(|what| match what {
+        What::ThreadClass(class) => Some(*class),
+        _ => None,
+    });
+    let thread = chosen.and_then(|chosen| chosen.thread);
+    for (at, class) in found {
+        let is_other_system = thread.is_some_and(|thread| thread.is_metric() != class.is_metric());
+        let beside = scopes.of.get(at).copied().unwrap_or_default();
+        let is_the_parts =
+            class.is_bolt() == (scopes.family == Family::Bolt) && scopes.family != Family::Washer;
+        if is_other_system {
+            line.not(at, "a class of the other system of threads");
+        } else if is_the_parts && beside != Scope::Nut {
+            let Some(thread) = line.draft.get("thread").map(str::to_owned) else {
+                line.not(at, "the class of which thread?");
+                continue;
+            };
+            match Designation::read(&thread).ok() {
+                Some(Designation { class: Some(already), .. }) if already != class => {
+                    line.not(at, format!("contradicts the class {already}, which stands before it"));
+                }
+                Some(Designation { thread, .. }) => {
+                    let text = Designation { thread, class: Some(class) }.to_string();
+                    line.draft.set("thread", text);
+                    line.used(at, "thread");
+                }
+                None => {
+                    line.used(at, "thread");
+                }
+            }
+        } else if !class.is_bolt() && scopes.family == Family::Bolt && line.draft.get("nut").is_some() {
+            line.fill(at, "nut_class", &class.to_string(), "the class of the nut");
+        } else {
+            let of = if class.is_bolt() { "bolts" } else { "nuts" };
+            line.not(at, format!("a class of {of}"));
+        }
+    }
+}

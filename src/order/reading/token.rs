@@ -1,0 +1,245 @@
+//! A written line cut into tokens, each with its place in the text.
+//!
+//! A word is a run of letters, a number a run of figures: `M20x90` is four tokens. Words that the
+//! lexicon does not know are taken out of the chain that the rules walk along, so that such a word
+//! between two that belong together changes nothing.
+
+use std::cell::Cell;
+use std::ops::Range;
+
+/// What a token is made of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Sort {
+    /// Letters.
+    Word,
+    /// Figures.
+    Digits,
+    /// Any other character.
+    Sign,
+    /// A character that ends a piece: a comma, a semicolon, a tab, a new line.
+    Break,
+}
+
+/// A token.
+#[derive(Debug, Clone)]
+pub struct Token<'a> {
+    /// What it is made of.
+    pub sort: Sort,
+    /// As written.
+    pub text: &'a str,
+    /// In lower case.
+    pub lower: String,
+    /// Where it begins, in bytes.
+    pub start: usize,
+}
+
+impl Token<'_> {
+    /// Where it ends, in bytes.
+    pub fn end(&self) -> usize {
+        self.start + self.text.len()
+    }
+
+    /// Whether letters or figures.
+    pub fn is_alphanumeric(&self) -> bool {
+        matches!(self.sort, Sort::Word | Sort::Digits)
+    }
+
+    /// Whether it is this sign.
+    pub fn is(&self, sign: &str) -> bool {
+        self.text == sign
+    }
+}
+
+/// The tokens of a line as a chain; places in it are numbers of tokens, and the end is their count.
+#[derive(Debug)]
+pub struct Chain<'a> {
+    tokens: Vec<Token<'a>>,
+    next: Vec<usize>,
+    before: Vec<usize>,
+    first: usize,
+    runs: Vec<Range<usize>>,
+    run_of: Vec<usize>,
+    looked_at: Cell<usize>,
+}
+
+/// No token.
+const NONE: usize = usize::MAX;
+
+impl<'a> Chain<'a> {
+    /// Cuts a line.
+    pub fn of(line: &'a str) -> Self {
+        let tokens = cut(line);
+        let count = tokens.len();
+        let (runs, run_of) = runs(&tokens);
+        Self {
+            first: 0,
+            runs,
+            run_of,
+            next: (0..=count).map(|at| (at + 1).min(count)).collect(),
+            before: (0..=count).map(|at| at.checked_sub(1).unwrap_or(NONE)).collect(),
+            looked_at: Cell::new(0),
+            tokens,
+        }
+    }
+
+    /// The token at a place.
+    pub fn get(&self, at: usize) -> Option<&Token<'a>> {
+        self.looked_at.set(self.looked_at.get() + 1);
+        self.tokens.get(at)
+    }
+
+    /// The place behind this one.
+    pub fn after(&self, at: usize) -> usize {
+        self.next.get(at).copied().unwrap_or(self.tokens.len())
+    }
+
+    /// The place before this one.
+    pub fn before(&self, at: usize) -> Option<usize> {
+        self.before.get(at).copied().filter(|place| *place != NONE)
+    }
+
+    /// The first place.
+    pub fn first(&self) -> usize {
+        self.first
+    }
+
+    fn is_out(&self, at: usize) -> bool {
+        self.next.get(at) == Some(&NONE)
+    }
+
+    /// All tokens, also those taken out.
+    pub fn tokens(&self) -> &[Token<'a>] {
+        &self.tokens
+    }
+
+    /// How many tokens the rules have looked at: the work of a reading.
+    pub fn looked_at(&self) -> usize {
+        self.looked_at.get()
+    }
+
+    /// The lower-case text of a word at a place.
+    pub fn word(&self, at: usize) -> Option<&str> {
+        self.get(at).filter(|token| token.sort == Sort::Word).map(|token| token.lower.as_str())
+    }
+
+    /// The figures at a place.
+    pub fn digits(&self, at: usize) -> Option<&'a str> {
+        self.get(at).filter(|token| token.sort == Sort::Digits).map(|token| token.text)
+    }
+
+    /// Whether one of these signs stands at a place.
+    pub fn sign(&self, at: usize, signs: &[&str]) -> bool {
+        self.get(at).is_some_and(|token| signs.contains(&token.text))
+    }
+
+    /// Whether the token at a place stands right behind the one before it, without a space.
+    pub fn glued(&self, at: usize) -> bool {
+        let before = self.before(at).and_then(|before| self.tokens.get(before));
+        match (before, self.get(at)) {
+            (Some(before), Some(token)) => before.end() == token.start,
+            _ => false,
+        }
+    }
+
+    /// Whether the token at a place continues letters and figures that stand before it.
+    pub fn inside_a_run(&self, at: usize) -> bool {
+        let joins = |at: usize| self.get(at).is_some_and(Token::is_alphanumeric);
+        self.glued(at) && joins(at) && self.before(at).is_some_and(joins)
+    }
+
+    /// The place behind `-`, `/`, `.` and the like, if one stands there.
+    pub fn over(&self, at: usize, signs: &[&str]) -> usize {
+        if self.sign(at, signs) { self.after(at) } else { at }
+    }
+
+    /// The run of letters and figures around a place, a mark between figures included.
+    pub fn run(&self, at: usize) -> Range<usize> {
+        self.run_of.get(at).and_then(|run| self.runs.get(*run)).cloned().unwrap_or(at..at + 1)
+    }
+
+    /// Every run, and every other token by itself.
+    pub fn runs(&self) -> &[Range<usize>] {
+        &self.runs
+    }
+
+    /// Takes tokens out of the chain.
+    pub fn take_out(&mut self, range: Range<usize>) {
+        for at in range {
+            if self.is_out(at) {
+                continue;
+            }
+            let (before, next) = (self.before.get(at).copied().unwrap_or(NONE), self.after(at));
+            match self.next.get_mut(before) {
+                Some(link) => *link = next,
+                None => self.first = next,
+            }
+            if let Some(link) = self.before.get_mut(next) {
+                *link = before;
+            }
+            if let Some(link) = self.next.get_mut(at) {
+                *link = NONE;
+            }
+        }
+    }
+}
+
+/// The runs of letters and figures, and which run each token belongs to.
+fn runs(tokens: &[Token<'_>]) -> (Vec<Range<usize>>, Vec<usize>) {
+    let mut runs: Vec<Range<usize>> = Vec::new();
+    let mut run_of = Vec::with_capacity(tokens.len());
+    let is_mark = |at: usize| {
+        let near =
+            |at: Option<usize>| at.and_then(|at| tokens.get(at)).filter(|near| near.sort == Sort::Digits);
+        let token = tokens.get(at).filter(|token| matches!(token.text, "." | ","));
+        match (near(at.checked_sub(1)), token, near(Some(at + 1))) {
+            (Some(one), Some(mark), Some(other)) => one.end() == mark.start && mark.end() == other.start,
+            _ => false,
+        }
+    };
+    let joins = |at: usize| tokens.get(at).is_some_and(Token::is_alphanumeric) || is_mark(at);
+    let touches = |at: usize| match (at.checked_sub(1).and_then(|at| tokens.get(at)), tokens.get(at)) {
+        (Some(one), Some(other)) => one.end() == other.start,
+        _ => false,
+    };
+    for at in 0..tokens.len() {
+        match runs.last_mut() {
+            Some(run) if touches(at) && joins(at) && joins(at - 1) => run.end = at + 1,
+            _ => runs.push(at..at + 1),
+        }
+        run_of.push(runs.len() - 1);
+    }
+    (runs, run_of)
+}
+
+fn cut(line: &str) -> Vec<Token<'_>> {
+    let mut tokens: Vec<Token<'_>> = Vec::new();
+    for (start, character) in line.char_indices() {
+        if character.is_whitespace() && !matches!(character, '\n' | '\t') {
+            continue;
+        }
+        let sort = match character {
+            c if c.is_ascii_digit() => Sort::Digits,
+            c if c.is_alphabetic() => Sort::Word,
+            ',' | ';' | '\n' | '\t' | '|' => Sort::Break,
+            _ => Sort::Sign,
+        };
+        let end = start + character.len_utf8();
+        match tokens.last_mut() {
+            Some(last)
+                if last.end() == start && last.sort == sort && matches!(sort, Sort::Word | Sort::Digits) =>
+            {
+                last.text = line.get(last.start..end).unwrap_or_default();
+            }
+            _ => tokens.push(Token {
+                sort,
+                text: line.get(start..end).unwrap_or_default(),
+                lower: String::new(),
+                start,
+            }),
+        }
+    }
+    for token in &mut tokens {
+        token.lower = token.text.to_lowercase();
+    }
+    tokens
+}

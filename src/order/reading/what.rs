@@ -1,0 +1,134 @@
+//! What can stand in a piece of a line.
+
+use std::borrow::Cow;
+
+use crate::process::Process;
+use crate::site::Category;
+use crate::steel::Grade;
+use crate::thread::{Thread, ToleranceClass};
+
+/// What stands in a piece of a line, before its neighbours are asked.
+#[derive(Debug, Clone, PartialEq)]
+pub enum What {
+    /// A thread.
+    Thread(Written),
+    /// A measure in inches that may be the size of a thread or a length.
+    Inches {
+        /// Its number.
+        value: f64,
+        /// As a field takes it.
+        text: String,
+    },
+    /// A length, as a field takes it.
+    Length(String),
+    /// A number of pieces.
+    Count(Counted),
+    /// A number by itself.
+    Bare(Option<u64>),
+    /// Words of a part's name.
+    Part(&'static str),
+    /// The standard of a part: the key of its kind.
+    PartStandard(&'static str),
+    /// A steel.
+    Steel(SteelWord),
+    /// A hardness, as a field takes it.
+    Hardness(String),
+    /// A finish by its process; whether its word also names a colour.
+    Process(Process, bool),
+    /// A finish by the key of its document or class.
+    Coat(&'static str),
+    /// A class of ASTM B695, or of a nut.
+    Class(u32),
+    /// A thickness of plated zinc in µm, by `Fe/Zn`, by `Zn` or by service condition.
+    Zinc(u32, Family),
+    /// A category of corrosivity.
+    Category(Category),
+    /// A place in words.
+    Place(&'static [Category]),
+    /// Years, as a field takes them.
+    Years(String),
+    /// A temperature, as a field takes it.
+    Temperature(String),
+    /// In front of, or behind, the tempering temperature.
+    Tempered,
+    /// In front of, or behind, the temperature of the bath.
+    Bath,
+    /// The nut's own allowance, as a field takes it.
+    Allowance(String),
+    /// A field of yes or no that is said to be yes.
+    Yes(&'static str),
+    /// The class of a thread.
+    ThreadClass(ToleranceClass),
+    /// Coarse or fine.
+    Series(&'static str),
+    /// What follows comes with the part; `true` where a word says so, `false` for `and`.
+    With(bool),
+    /// What follows is not wanted.
+    Without,
+    /// A small number in words.
+    Small(u32),
+    /// A bolt with its nut.
+    Set,
+    /// A word that only binds.
+    Filler,
+    /// Understood, and not used: why.
+    Not(Cow<'static, str>),
+}
+
+/// A thread as it was written.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Written {
+    /// As a field takes it.
+    pub text: String,
+    /// The thread, if there is such a one.
+    pub thread: Option<Thread>,
+    /// Whether only the size was written, and the pitch follows from it.
+    pub of_size: bool,
+    /// Whether its pitch was written.
+    pub pitched: bool,
+    /// Whether it counts only where no other thread is written: two whole numbers may be anything.
+    pub weak: bool,
+}
+
+/// A number of pieces.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Counted {
+    /// How many.
+    pub pieces: u64,
+    /// Whether they are sets.
+    pub sets: bool,
+    /// The first figures and the others, where a space stands between them.
+    pub spaced: Option<(u32, u64)>,
+}
+
+/// Where the thickness of plated zinc comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Family {
+    /// `Fe/Zn 8`.
+    FeZn,
+    /// `Zn8`.
+    Zn,
+    /// `SC 2`, as the thickness of ASTM B633.
+    B633,
+}
+
+/// A steel as it was written.
+#[derive(Debug, Clone, PartialEq)]
+pub enum SteelWord {
+    /// A grade known here.
+    Grade(Grade),
+    /// `grade 8`: SAE J429 for a bolt.
+    Number(String),
+    /// A document without a grade, or a grade without a document.
+    Half(String),
+    /// A steel that is not known here.
+    Unknown(String),
+}
+
+/// What a rule found: one piece after the other.
+pub type Found = Vec<(usize, What)>;
+
+/// One piece.
+pub fn one(end: usize, what: What) -> Option<Found> {
+    Some(vec![(end, what)])
+}

@@ -1,0 +1,278 @@
+//! What people write in one line: every word is used or named, and nothing is read as what is next to it.
+//!
+//! The lines stand in tables beside this file, each with the fields it fills, the words that are not
+//! used, and the words that ask: `given.tsv` as they came in, `understood.tsv` and
+//! `not_understood.tsv` as others would write them.
+
+use kettle_barrel::calculator::Draft;
+use kettle_barrel::order::reading::{self, Became, Reading, Segment};
+use proptest::prelude::*;
+
+const GIVEN: &str = include_str!("reading/given.tsv");
+const UNDERSTOOD: &str = include_str!("reading/understood.tsv");
+const NOT_UNDERSTOOD: &str = include_str!("reading/not_understood.tsv");
+
+/// Lines of `given.tsv` that may be read otherwise, and why: their steels are not among those known.
+const MAY_DIFFER: &[(&str, &str)] = &[
+    ("3/4 x 18 anchor rod F1554 gr 36 galv", "ASTM F1554 needs its row among the grades"),
+    ("1/2-13 lock nut gr C zinc 3000 pcs", "ASTM A563 grade C needs its row among the grades"),
+];
+
+/// A line with what is to be read in it.
+struct Line {
+    text: &'static str,
+    expected: [String; 3],
+}
+
+fn lines(table: &'static str) -> impl Iterator<Item = Line> {
+    table.lines().skip(1).map(|row| {
+        let cells: Vec<&str> = row.split('\t').collect();
+        let [text, fields, not_used, asked] = cells[..] else { panic!("{row}: four cells") };
+        Line { text, expected: [fields, not_used, asked].map(str::to_owned) }
+    })
+}
+
+/// Fields, words not used, words that ask: as the tables write them.
+fn written(reading: &Reading) -> [String; 3] {
+    let not_used: Vec<&str> = reading.not_used().map(|(text, _)| text).collect();
+    let asked = reading.pieces.iter().filter_map(|piece| match &piece.became {
+        Became::Asked(offers) => {
+            let offers: Vec<&str> = offers.iter().map(|category| category.key()).collect();
+            Some(format!("{}={}", piece.text, offers.join("/")))
+        }
+        _ => None,
+    });
+    [fields(&reading.draft).join("; "), not_used.join("; "), asked.collect::<Vec<_>>().join("; ")]
+}
+
+fn fields(draft: &Draft) -> Vec<String> {
+    let mut fields: Vec<String> = draft.pairs().map(|(name, text)| format!("{name}={text}")).collect();
+    fields.sort();
+    fields
+}
+
+#[test]
+fn the_lines_that_came_in_are_read_and_not_a_word_is_lost() {
+    let (mut read, mut all) = (0, 0);
+    for line in lines(GIVEN) {
+        let reading = reading::read(line.text);
+        assert_covers(line.text, &reading);
+        all += 1;
+        if written(&reading) == line.expected {
+            read += 1;
+        } else {
+            let may = MAY_DIFFER.iter().any(|(text, _)| *text == line.text);
+            assert!(may, "{}\n  expected {:?}\n  read     {:?}", line.text, line.expected, written(&reading));
+        }
+    }
+    assert_eq!(all, 44);
+    assert!(read * 10 >= all * 9, "{read} of {all}");
+}
+
+#[test]
+fn lines_as_the_trade_writes_them() {
+    for line in lines(UNDERSTOOD).chain(lines(NOT_UNDERSTOOD)) {
+        let reading = reading::read(line.text);
+        assert_eq!(written(&reading), line.expected, "{}\n{reading}", line.text);
+        assert_covers(line.text, &reading);
+    }
+    assert!(lines(UNDERSTOOD).count() >= 80 && lines(NOT_UNDERSTOOD).count() >= 40);
+}
+
+#[test]
+fn a_count_is_not_taken_together_with_the_number_before_it() {
+    let quantity = |line: &str| reading::read(line).draft.get("quantity").map(str::to_owned);
+    for line in ["class 55 250 pcs", "ISO 10684 250 pcs", "nut 8 250 pcs", "M16 x 60 250 pcs", "gr 5 250 pcs"]
+    {
+        assert_eq!(quantity(line).as_deref(), Some("250"), "{line}");
+    }
+    for line in ["1,200 pcs", "1.200 pcs", "1 200 pcs", "1'200 pcs", "1200 pcs", "1.2K", "100 dozen"] {
+        assert_eq!(quantity(line).as_deref(), Some("1200"), "{line}");
+    }
+    for (line, meanings) in [
+        ("1.250K", ["1250", "1250000"]),
+        ("nut M16 8 500 pcs", ["8500", "class 8"]),
+        ("bolt M20 x 90 1,234 kg", ["1.234", "1234"]),
+    ] {
+        let reading = reading::read(line);
+        let why: String = reading.not_used().map(|(_, why)| why).collect();
+        assert!(meanings.iter().all(|meaning| why.contains(meaning)), "{line}: {why}");
+    }
+}
+
+#[test]
+fn the_sentence_says_what_was_concluded_what_was_not_used_and_what_is_missing() {
+    let sentence = reading::read("7/8 x 3 bolt A325 waxed coastal").sentence();
+    let used = |name: &str| {
+        sentence.iter().find_map(|segment| match segment {
+            Segment::Used { field, text, note } if *field == name => Some(format!("{text} ({note})")),
+            _ => None,
+        })
+    };
+    assert_eq!(used("thread").as_deref(), Some("7/8-9 UNC (pitch taken from the size)"));
+    assert!(used("part").unwrap().starts_with("heavy hex structural bolt (bolts of this steel"));
+    assert!(sentence.contains(&Segment::NotUsed {
+        text: "waxed".to_owned(),
+        why: "a top coat is not judged".to_owned()
+    }));
+    let which = sentence.iter().any(|segment| matches!(segment, Segment::Which { text, offers, .. } if text == "coastal" && offers.len() == 2));
+    assert!(which, "{sentence:?}");
+    let not_said: Vec<&str> = sentence
+        .iter()
+        .filter_map(|segment| match segment {
+            Segment::NotSaid { field, .. } => Some(*field),
+            _ => None,
+        })
+        .collect();
+    assert_eq!(not_said, ["quantity"]);
+}
+
+/// Every character stands in exactly one piece, or is a space or punctuation between them.
+fn assert_covers(line: &str, reading: &Reading) {
+    let mut end = 0;
+    for piece in &reading.pieces {
+        assert!(piece.span.start >= end && piece.span.end > piece.span.start, "{line:?}: {piece:?}");
+        assert_eq!(line.get(piece.span.clone()), Some(piece.text.as_str()), "{line:?}");
+        assert_between(line, &line[end..piece.span.start]);
+        end = piece.span.end;
+    }
+    assert_between(line, &line[end..]);
+}
+
+fn assert_between(line: &str, between: &str) {
+    let is_separator =
+        |c: char| c.is_whitespace() || c.is_ascii_punctuation() || "–—‑·•…“”„’‘×✕″′®«»".contains(c);
+    assert!(between.chars().all(is_separator), "{line:?}: {between:?} is in no piece");
+}
+
+/// The work of a text and of the same text twice as often.
+fn work(text: &str, times: usize) -> (usize, usize) {
+    let of = |times: usize| reading::read(&text.repeat(times)).looked_at;
+    (of(times), of(2 * times))
+}
+
+#[test]
+fn twice_as_long_a_text_is_twice_the_work() {
+    let mut texts: Vec<String> =
+        lines(UNDERSTOOD).step_by(10).map(|line| format!("{} ", line.text)).collect();
+    texts.extend(
+        [
+            "hex ", "1 000 ", "1a", "M20", "w/ nut ", "bolt ", "1/2 ", "A325/", "1,", "qqq ", "8-", "PO 1-",
+            "x 1 ", "C4 C5 ", "(", "½",
+        ]
+        .map(str::to_owned),
+    );
+    for text in texts {
+        // Twenty kilobytes and half of it.
+        let times = 10_000 / text.len() + 1;
+        let (once, twice) = work(&text, times);
+        assert!(twice <= once * 21 / 10 + 100, "{text:?}: {once}, then {twice}");
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(40))]
+
+    /// Whatever is written again and again is read in proportion to its length.
+    #[test]
+    fn any_text_is_read_in_proportion_to_its_length(line in prop_oneof![any::<String>(), words()]) {
+        let (once, twice) = work(&format!("{line} "), 20);
+        prop_assert!(twice <= once * 21 / 10 + 1000, "{line:?}: {once}, then {twice}");
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(400))]
+
+    /// Any text is covered by its pieces, and said as a sentence.
+    #[test]
+    fn any_text_is_covered(line in prop_oneof![any::<String>(), some_line(), words()]) {
+        let reading = reading::read(&line);
+        assert_covers(&line, &reading);
+        prop_assert!(!reading.to_string().is_empty());
+    }
+
+    /// A word that means nothing changes no field, wherever it stands.
+    #[test]
+    fn a_word_without_meaning_changes_nothing(line in some_line(), word in "[bcdfghjkq]{5,9}", place in any::<prop::sample::Index>()) {
+        let is_digit = |c: Option<char>| c.is_some_and(|c| c.is_ascii_digit());
+        // Between two figures it would part a number.
+        let places: Vec<usize> = line
+            .char_indices()
+            .filter(|(at, c)| *c == ' ' && !(is_digit(line[..*at].chars().next_back()) && is_digit(line[at + 1..].chars().next())))
+            .map(|(at, _)| at)
+            .chain([0, line.len()])
+            .collect();
+        let at = places[place.index(places.len())];
+        let with = format!("{} {word} {}", &line[..at], &line[at..]);
+        let (plain, more) = (reading::read(&line), reading::read(&with));
+        prop_assert_eq!(fields(&plain.draft), fields(&more.draft), "{}", with);
+        prop_assert!(more.not_used().any(|(text, _)| text == word), "{}", with);
+    }
+
+    /// The order of the pieces between commas changes nothing.
+    #[test]
+    fn the_order_of_the_pieces_does_not_matter(
+        pieces in prop::collection::vec(any::<prop::sample::Index>(), PIECES.len()),
+        order in Just((0..PIECES.len()).collect::<Vec<_>>()).prop_shuffle(),
+        left_out in prop::collection::vec(prop::bool::weighted(0.2), PIECES.len()),
+    ) {
+        let chosen: Vec<&str> = PIECES.iter().zip(&pieces).map(|(of, at)| of[at.index(of.len())]).collect();
+        let line = |order: &[usize]| {
+            let kept = order.iter().filter(|at| !left_out[**at]).map(|at| chosen[*at]);
+            kept.collect::<Vec<_>>().join(", ")
+        };
+        let plain: Vec<usize> = (0..PIECES.len()).collect();
+        let (one, other) = (line(&plain), line(&order));
+        let (first, second) = (reading::read(&one), reading::read(&other));
+        prop_assert_eq!(fields(&first.draft), fields(&second.draft), "{} / {}", one, other);
+        let names = |reading: &Reading| {
+            let mut names: Vec<String> = reading.not_used().map(|(text, why)| format!("{text}: {why}")).collect();
+            names.sort();
+            names
+        };
+        prop_assert_eq!(names(&first), names(&second), "{} / {}", one, other);
+    }
+}
+
+/// What an order says, piece by piece.
+const PIECES: &[&[&str]] = &[
+    &["M20 x 90", "3/4-10 x 4", "7/8 x 3-1/2", "M16x1.5-6g x 60", "M12x50", "1-1/8-7 x 5"],
+    &[
+        "hex bolt",
+        "HHCS",
+        "SHCS",
+        "bolts",
+        "Sechskantschraube",
+        "carriage bolts",
+        "lag screws",
+        "DIN 933",
+        "studs",
+    ],
+    &["10.9", "gr 5", "A325 type 1", "A193 B7", "class 8.8", "36 HRC", "stainless", "B16"],
+    &["1200 pcs", "5,000 ea", "qty 40", "12 dozen", "500 sets", "2.5K"],
+    &["C4", "coastal", "indoors"],
+    &["25 years", "12,5 years", "15a"],
+    &["HDG", "mech galv", "B695 class 55", "class 55", "zinc yellow", "zinc flake", "ISO 10684", "A153"],
+    &["with class 10 nut", "w/ 2 DH nuts each", "heavy hex nuts A194 2H", "without nuts", "with nylock nuts"],
+    &["& F436 washers", "flat washers", "with 2 washers"],
+    &["RoHS", "waxed", "PO 4711", "frobnicated"],
+];
+
+fn some_line() -> impl Strategy<Value = String> {
+    let all: Vec<&'static str> =
+        lines(GIVEN).chain(lines(UNDERSTOOD)).chain(lines(NOT_UNDERSTOOD)).map(|line| line.text).collect();
+    prop::sample::select(all).prop_map(str::to_owned)
+}
+
+/// Words of the lines in any order and with anything between them.
+fn words() -> impl Strategy<Value = String> {
+    let words: Vec<&'static str> = lines(GIVEN)
+        .chain(lines(UNDERSTOOD))
+        .chain(lines(NOT_UNDERSTOOD))
+        .flat_map(|line| line.text.split(' '))
+        .collect();
+    let between = prop::sample::select(vec![" ", " ", " ", ", ", "-", "/", "", "\n", "(", ") ", "; "]);
+    prop::collection::vec((prop::sample::select(words), between), 0..14)
+        .prop_map(|words| words.into_iter().map(|(word, between)| format!("{word}{between}")).collect())
+}
