@@ -10,7 +10,7 @@ use crate::site::life::thickness_needed;
 use crate::source::{Source, document};
 use crate::steel::Grade;
 use crate::table::{astm_b695, astm_f1941, astm_f2329, hotdip_process, iso_1461, iso_4042, iso_10684};
-use crate::thread::pair::Search;
+use crate::thread::pair::{Search, Ways};
 
 /// Where a document gives only a minimum thickness, the maximum is taken half as thick again.
 const HALF_AGAIN: f64 = 1.5;
@@ -114,9 +114,15 @@ fn graded(
     let mut thickest = None;
     for class in thin_to_thick(classes) {
         let Some(offer) = of_class(class, chosen) else { continue };
-        let ways = ways(line, process, offer.min, chosen);
-        let fits =
-            search.is_none_or(|search| search.takes(process, offer.min, offer.max, ways) != Some(false));
+        // Where nobody wants years, the class is one that a published nut takes.
+        let published = chosen == Choice::ForPlace && search.is_some_and(Search::has_published_nut);
+        let ways = match ways(line, process, offer.min, chosen) {
+            Ways::AnyNut if published => Ways::PublishedNut,
+            ways => ways,
+        };
+        let usual = chosen == Choice::ForPlace;
+        let fits = search
+            .is_none_or(|search| search.takes(process, (offer.min, offer.max), ways, usual) != Some(false));
         // The thinnest stands even where it does not fit: the fit then says why.
         if thickest.is_some() && !fits {
             break;

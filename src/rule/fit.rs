@@ -6,7 +6,7 @@ use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::document;
 use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
 use crate::thread::overtap::Allowance;
-use crate::thread::pair::{Found, INSIDE_SHARE, Mated, Room};
+use crate::thread::pair::{DEEP_OVERLAP, Found, INSIDE_SHARE, Mated, Room};
 use crate::working::Mark;
 
 const fn row(key: Key) -> Rule {
@@ -30,6 +30,9 @@ pub static ASSEMBLES: Rule = Rule {
     when: When::If(|case| matches!(case.fit, Some(Found::Takes(_) | Found::Binds(_)))),
     says: |case| match case.fit {
         Some(Found::Takes(mated)) if mated.pair.room == Room::Ordered => Says::MET,
+        Some(Found::Takes(mated)) if is_deep(mated) => {
+            Says::condition().asking(Instruction::AgreeAllowance(Some(mated.pair.nut.deviation.value)))
+        }
         // The share of the coat inside the nut decides, and it is assumed.
         Some(Found::Takes(_)) if case.process == Process::Mechanical => {
             Says::from(Mark::Term, INSIDE_SHARE.source)
@@ -141,6 +144,12 @@ fn takes(case: &Case<'_>, mated: &Mated) -> String {
             format!("{}; the thickest coat that still assembles is {thickest}", room_in_words(case, room))
         }
     }
+}
+
+/// Whether a nut is tapped by what the coat needs, and so far that less of the thread is left than any
+/// class tapped as a matter of course leaves.
+fn is_deep(mated: &Mated) -> bool {
+    matches!(mated.pair.room, Room::Tapped(Allowance::Own(_))) && mated.overlap < DEEP_OVERLAP.value
 }
 
 /// The thickest coat on the bolt that still assembles, with what of it lies in the nut.

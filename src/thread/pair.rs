@@ -18,6 +18,10 @@ use crate::table::iso_965_1::{Position, deviation};
 /// The share of a coat that reaches the inside of a nut in the barrel; no measured figure was found.
 pub const INSIDE_SHARE: Sourced<f64> = assumed("share of a mechanical coat inside a nut").gives(0.5);
 
+/// A nut that is tapped by what its coat needs leaves this much of the depth of the thread, or it is
+/// agreed first: published nuts of the usual sizes leave about as much, or more.
+pub const DEEP_OVERLAP: Sourced<f64> = assumed("overlap of a nut tapped as a matter of course").gives(0.40);
+
 /// What an order says of its threads.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Ordered {
@@ -109,6 +113,8 @@ pub enum Ways {
     Tapped,
     /// The nut 6G, or tapped over by a published allowance, or by what the coat needs.
     AnyNut,
+    /// The nut 6G, or tapped over by a published allowance, and by nothing else.
+    PublishedNut,
     /// The nut 6G, or tapped over by what the coat needs and no more.
     ThinNut,
     /// The nut 6G, the bolt 6f or 6e, or a thread that its maker makes smaller before the coat.
@@ -186,8 +192,15 @@ impl Search {
     }
 
     /// Whether some pair of these ways takes a coat from `min` to `max` and leaves enough thread;
-    /// `None` where the limits of the thread are not known.
-    pub fn takes(&self, process: Process, min: Length, max: Length, ways: Ways) -> Option<bool> {
+    /// `None` where the limits of the thread are not known. A nut tapped by what the coat needs counts
+    /// where it leaves [`DEEP_OVERLAP`], if it has to be `usual`.
+    pub fn takes(
+        &self,
+        process: Process,
+        (min, max): (Length, Length),
+        ways: Ways,
+        usual: bool,
+    ) -> Option<bool> {
         let (bolt, standard) = (*self.bolt.as_ref().ok()?, *self.standard.as_ref().ok()?);
         let coat = self.ordered.coat(process, min, max);
         let pitch = self.ordered.thread.pitch();
@@ -198,9 +211,17 @@ impl Search {
             .flatten()
             .filter_map(|room| self.pair(room, bolt, standard));
         Some(pairs.any(|pair| {
-            fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles
-                && fit::keeps_enough(fit::overlap(pair.bolt, pair.nut, pitch))
+            fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles && {
+                let overlap = fit::overlap(pair.bolt, pair.nut, pitch);
+                let own = matches!(pair.room, Room::Tapped(Allowance::Own(_)));
+                fit::keeps_enough(overlap) && !(usual && own && overlap < DEEP_OVERLAP.value)
+            }
         }))
+    }
+
+    /// Whether a tapped nut is published for the thread.
+    pub fn has_published_nut(&self) -> bool {
+        matches!(self.tapped, Some(Ok(_)))
     }
 
     /// The pairs that are tried for a coat, in their order; none where the limits are not known.
@@ -238,7 +259,8 @@ impl Search {
         let free = self.ordered.nut.is_none() && self.ordered.own.is_none();
         let usual = self.ordered.bolt == ToleranceClass::bolt(6, BoltPosition::G);
         let nut_g = free && self.ordered.thread.is_metric() && ways > Ways::Tapped;
-        let may_tap = matches!(ways, Ways::AnyNut | Ways::Tapped) || self.ordered.own.is_some();
+        let may_tap =
+            matches!(ways, Ways::AnyNut | Ways::PublishedNut | Ways::Tapped) || self.ordered.own.is_some();
         let [narrow, wide] = self.tapped_nuts(process).map(|nut| nut.filter(|_| may_tap));
         let needs = matches!(ways, Ways::AnyNut | Ways::ThinNut) && free && !is_undersize(self.ordered.bolt);
         let bolt = |position| (ways == Ways::Bolt && usual).then_some(Room::Bolt(position));

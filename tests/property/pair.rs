@@ -35,7 +35,7 @@ proptest! {
     #[test]
     fn the_narrowest_pair_of_those_tried_that_assembles_is_found(
         thread in any_thread(),
-        (bolt, nut, process, ways) in (0usize..5, 0usize..4, 0usize..3, 0usize..5),
+        (bolt, nut, process, ways) in (0usize..5, 0usize..4, 0usize..3, 0usize..6),
         (min, thicker) in (1.0..150.0, 1.0..1.6),
         is_spun: bool,
     ) {
@@ -50,7 +50,7 @@ proptest! {
             is_astm: false,
         };
         let process = Process::ALL[process];
-        let ways = [Ways::Ordered, Ways::Tapped, Ways::AnyNut, Ways::ThinNut, Ways::Bolt][ways];
+        let ways = [Ways::Ordered, Ways::Tapped, Ways::AnyNut, Ways::PublishedNut, Ways::ThinNut, Ways::Bolt][ways];
         let (min, max) = (Length::from_um(min), Length::from_um(min * thicker));
         let search = Search::new(ordered);
         let coat = pair::coat(process, (thread, None), (min, max), INSIDE_SHARE.value);
