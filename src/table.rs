@@ -16,6 +16,7 @@ pub mod asme_b18_5;
 pub mod asme_b18_6_4;
 pub mod asme_b1_1;
 pub mod asme_b1_1_areas;
+pub mod asme_b94_9;
 pub mod astm_a143;
 pub mod astm_a153;
 pub mod astm_a153_sampling;
@@ -81,6 +82,7 @@ pub mod iso_18265;
 pub mod iso_2081;
 pub mod iso_261;
 pub mod iso_2702;
+pub mod iso_2857;
 pub mod iso_3269_sampling;
 pub mod iso_4014;
 pub mod iso_4026;
@@ -123,6 +125,7 @@ pub mod sae_j995_grades;
 pub mod spring_steel;
 pub mod steel_row;
 pub mod structural;
+pub mod tap_drills;
 
 use std::fmt;
 

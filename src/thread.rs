@@ -11,6 +11,7 @@ use crate::source::{Source, document};
 use crate::table::asme_b1_1::{self, Series};
 use crate::table::iso_261;
 
+pub mod chance;
 pub mod class;
 pub mod coat_room;
 pub mod designation;

@@ -2,9 +2,11 @@
 
 use super::thread_fields::{self, ALLOWANCE, BOLT_CLASS, Pair, THREAD, WAY};
 use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
-use crate::quantity::{Area, Unit, unit};
+use crate::quantity::{Area, Length, Unit, unit};
 use crate::rule::{Case, Topic};
-use crate::thread::fit::{self, Coat, Fit};
+use crate::thread::chance::{self, Spread};
+use crate::thread::fit::{self, Coat, Fit, PITCH_GROWTH};
+use crate::thread::limits::Limits;
 use crate::thread::overtap::{self, Allowance, Nut};
 use crate::thread::pair::{self, Found, Room};
 use crate::thread::{Thread, ToleranceClass, limits, undersize};
@@ -34,6 +36,26 @@ pub struct Input {
     pub coat: Coat,
     /// The unit in which coats are shown.
     pub coat_unit: &'static Unit,
+    /// How the sizes of a lot are spread.
+    pub sizes: Sizes,
+}
+
+/// How pitch diameters and coat of a lot are spread.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Sizes {
+    /// Like a bell over their limits: assumed.
+    Bell,
+    /// Evenly over their limits.
+    Even,
+    /// By standard deviations about the middle of their limits.
+    Own {
+        /// Of the bolts' pitch diameter.
+        bolt: Length,
+        /// Of the nuts' pitch diameter.
+        nut: Length,
+        /// Of the thickness on the flanks.
+        coat: Length,
+    },
 }
 
 /// What it finds.
@@ -43,6 +65,8 @@ pub struct Outcome {
     pub nut: Nut,
     /// The fit of the coated bolt in it.
     pub fit: Fit,
+    /// The share of pairs that bind on the pitch diameter.
+    pub chance: f64,
     /// Stress area of the bolt as it is cut.
     pub stress_area: Area,
     /// Stress area of the bolt of standard size.
@@ -102,6 +126,7 @@ impl Calculator for OversizeTap {
                     pair::INSIDE_SHARE.value,
                 ),
                 coat_unit: &unit::UM,
+                sizes: Sizes::Bell,
             },
             writer,
         );
@@ -126,6 +151,7 @@ impl Calculator for OversizeTap {
         Ok(Outcome {
             nut,
             fit: fit::fit(bare, coat, nut.limits),
+            chance: input.chance(bare.pitch, nut.limits.pitch),
             stress_area,
             standard_area: thread.stress_area(),
             overlap: fit::overlap(bare, nut.limits, thread.pitch()),
@@ -139,6 +165,20 @@ impl Calculator for OversizeTap {
 }
 
 impl Input {
+    /// The share of pairs that bind; the coat on the flanks is spread up to its maximum with its
+    /// unevenness.
+    fn chance(&self, bolt: Limits, nut: Limits) -> f64 {
+        let coat = Limits { min: self.coat.min, max: (1.0 + self.coat.unevenness) * self.coat.max };
+        let middle = |limits: Limits| 0.5 * (limits.min + limits.max);
+        let [bolt, nut, coat] = match self.sizes {
+            Sizes::Bell => [bolt, nut, coat].map(Spread::Bell),
+            Sizes::Even => [bolt, nut, coat].map(Spread::Even),
+            Sizes::Own { bolt: bolts, nut: nuts, coat: coats } => [(bolt, bolts), (nut, nuts), (coat, coats)]
+                .map(|(limits, by)| Spread::Own(middle(limits), by)),
+        };
+        chance::of_binding(bolt, nut, coat, PITCH_GROWTH)
+    }
+
     fn pair(&self) -> Pair {
         Pair { way: self.way, thread: self.thread, bolt_class: self.bolt_class, allowance: self.allowance }
     }

@@ -45,6 +45,9 @@ documents! {
     ISO_1463: "ISO 1463", "thickness of coats under the microscope";
     ISO_2178: "ISO 2178", "thickness of coats on magnetic metals, magnetic method";
     ISO_11844: "ISO 11844-1", "low corrosivity of indoor atmospheres";
+    ISO_1502: "ISO 1502:1996", "gauges of ISO metric threads and gauging";
+    ISO_2306: "ISO 2306", "drills before tapping";
+    ISO_2857: "ISO 2857", "taps for metric threads of classes 4H to 8H and 4G to 6G";
     ISO_14657: "ISO 14657", "zinc-coated steel for the reinforcement of concrete";
     EN_12501: "EN 12501", "corrosion likelihood in soil";
     EN_12502_3: "EN 12502-3", "corrosion of galvanized steel in water systems";
@@ -92,6 +95,8 @@ documents! {
     BS_729: "BS 729:1971", "hot-dip galvanized coatings, earlier British practice";
 
     ASME_B1_1: "ASME B1.1", "unified inch screw threads";
+    ASME_B1_2: "ASME B1.2", "gages and gaging for unified inch threads";
+    ASME_B1_3: "ASME B1.3", "screw thread gaging systems";
     ASME_B1_13M: "ASME B1.13M", "metric screw threads, M profile";
     ASME_B18_2_1: "ASME B18.2.1", "hex bolts and screws, inch";
     ASME_B18_2_2: "ASME B18.2.2", "hex nuts, inch";
@@ -169,5 +174,7 @@ documents! {
     PROCESS_TEXT: "Trade descriptions of the process", "barrels, beads, chemistry";
     BOLT_MAKERS_TEXT: "Bolt makers' published guidance", "which grades they advise to galvanize";
     ENCYCLOPEDIA: "Encyclopedia article", "mechanical plating";
+    TAP_MAKERS_TEXT: "Tap makers' published data", "limits of taps, drills before them";
+    GAUGE_MAKERS_TEXT: "Gauge makers' published guidance", "how thread gauges are used";
     GALVANIZING_TEXT: "Galvanizing trade association articles", "coat density, thickness and life";
 }

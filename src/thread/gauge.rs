@@ -1,11 +1,12 @@
 //! Gauge limits before and after a coat, and what a coated thread must be cut to.
 
+use crate::quantity::Length;
 use crate::source::{Source, document};
 use crate::table::Refusal;
 
 use super::class::BoltPosition;
 use super::fit::{CREST_GROWTH, Coat, PITCH_GROWTH};
-use super::limits::{self, BoltLimits, Limits};
+use super::limits::{self, BoltLimits, Limits, NutLimits};
 use super::{Thread, ToleranceClass};
 
 /// Where the gauge after plating is published: a coat within the allowance is gauged with 6h (3A).
@@ -53,4 +54,76 @@ pub fn before_coat(after_major: Limits, after_pitch: Limits, coat: Coat) -> Opti
         BeforeCoat { major: less(after_major, CREST_GROWTH), pitch: less(after_pitch, PITCH_GROWTH) };
     let stands = |limits: Limits| limits.min < limits.max;
     (stands(before.major) && stands(before.pitch)).then_some(before)
+}
+
+/// What to tap a nut to that is coated afterwards, so that it lies in its limits with the coat on.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct NutBeforeCoat {
+    /// By how much its pitch diameter is tapped larger for the greatest coat: 4 t.
+    pub larger: Length,
+    /// Pitch diameter: least plus 4 t of the greatest coat, greatest plus 4 t of the least.
+    pub pitch: Limits,
+    /// Minor diameter: the same with 2 t.
+    pub minor: Limits,
+}
+
+/// The limits of a nut before a coat on its own thread; those of the nut itself where there is none.
+pub fn nut_before_coat(after: &NutLimits, coat: Coat) -> NutBeforeCoat {
+    let more = |limits: Limits, growth: f64| Limits {
+        min: limits.min + growth * coat.max,
+        max: limits.max + growth * coat.min,
+    };
+    NutBeforeCoat {
+        larger: PITCH_GROWTH * coat.max,
+        pitch: more(after.pitch, PITCH_GROWTH),
+        minor: more(after.minor, CREST_GROWTH),
+    }
+}
+
+impl NutBeforeCoat {
+    /// The limits to tap to.
+    pub fn limits(&self, after: &NutLimits) -> NutLimits {
+        NutLimits { pitch: self.pitch, minor: self.minor, ..*after }
+    }
+
+    /// Whether the coat varies by less than the tolerance can take.
+    pub fn stands(&self) -> bool {
+        self.pitch.min < self.pitch.max && self.minor.min < self.minor.max
+    }
+}
+
+/// How many turns a NOT-GO gauge may enter: two by ISO, three by ASME B1.2.
+pub fn turns(thread: Thread) -> (u8, Source) {
+    if thread.is_metric() {
+        (2, document::GAUGE_MAKERS_TEXT.read("use of ISO gauges"))
+    } else {
+        (3, document::ASME_B1_2.memory("acceptance with NOT-GO gauges"))
+    }
+}
+
+/// Which gauge settles a dispute, and where it is said.
+pub fn dispute(thread: Thread) -> (&'static str, Source) {
+    if thread.is_metric() {
+        (
+            "Where two gauges disagree, the thread is accepted if any gauge within the limits of ISO 1502 accepts it, \
+             a worn one within its wear limit included.",
+            document::ISO_1502.memory("5.3"),
+        )
+    } else {
+        (
+            "Where two gauges disagree, the gaging system on the order decides (21 if none is named), and what a gauge \
+             within its X tolerance accepts conforms.",
+            document::ASME_B1_3.memory("gaging systems 21, 22 and 23"),
+        )
+    }
+}
+
+/// The making tolerances and wear of the gauges themselves, which were not read.
+pub fn of_gauges(thread: Thread) -> Refusal {
+    let (what, source) = if thread.is_metric() {
+        ("the tolerance and wear limit of the gauges", document::ISO_1502.memory("Tables 4 to 9"))
+    } else {
+        ("the tolerance of the gauges", document::ASME_B1_2.memory("X tolerances"))
+    };
+    Refusal::blank(what, source)
 }

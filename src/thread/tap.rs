@@ -1,40 +1,163 @@
-//! Taps for nuts tapped over: the oversize to order and, for inch taps, the H number.
+//! The tap to order, and the hole before it.
+//!
+//! A tap cuts larger than it measures, and wears smaller. So the tap advised lies where makers put the
+//! tap of a standard nut, with the allowance of the nut added: low in the limits, with room above.
 
-use crate::quantity::Length;
-use crate::source::{Sourced, document};
+use super::Thread;
+use super::limits::{Limits, NutLimits};
+use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::source::{Source, Sourced, assumed, document};
+use crate::table::iso_965_1::{Tolerance, tolerance};
+use crate::table::{Refusal, asme_b94_9, iso_2857, tap_drills};
 
-use super::limits::Limits;
-
-/// A step of the H numbers of inch taps: Hn lies between basic + (n − 1) and basic + n steps.
-pub const STEP: Sourced<Length> =
-    document::ASME_B94_9.memory("H limits, steps of .0005 in").gives(Length::from_inch(0.0005));
-
-/// The H numbers whose whole band lies inside a nut's pitch-diameter limits; `None` if no band does.
-pub fn h_numbers(basic: Length, pitch: Limits) -> Option<(u32, u32)> {
-    let steps = |length: Length| (length.mm() - basic.mm()) / STEP.value.mm();
-    // A thousandth of a step is rounding between inches and millimetres.
-    let first = (steps(pitch.min) - 1e-3).ceil() + 1.0;
-    let last = (steps(pitch.max) + 1e-3).floor();
-    (first >= 1.0 && first <= last).then_some((first as u32, last as u32))
+/// How the thread is made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Making {
+    /// Cut.
+    Cut,
+    /// Formed without chips.
+    Formed,
 }
 
-/// The pitch diameter of a tap of this H number, least and greatest.
+/// A tap to order.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Tap {
+    /// What it is called.
+    pub name: Name,
+    /// Its pitch diameter.
+    pub pitch: Limits,
+    /// From the nut's minimum to the tap's: what it may wear.
+    pub below: Length,
+    /// From the tap's maximum to the nut's: what it may cut larger.
+    pub above: Length,
+    /// Where its place in the limits comes from.
+    pub source: Source,
+}
+
+/// What a tap is called.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Name {
+    /// A class of ISO 2857, with an oversize.
+    Iso(u8, Length),
+    /// An H number.
+    H(u32),
+    /// An H number with an oversize that is no multiple of its steps.
+    Plus(u32, Length),
+}
+
+/// The hole before the tap.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hole {
+    /// The drill for the standard thread.
+    pub standard: Sourced<Length>,
+    /// Its name in a list of inch drills.
+    pub name: Option<&'static str>,
+    /// With the allowance of the nut added.
+    pub diameter: Length,
+}
+
+/// How much a ground tap cuts larger than it measures, in steel under fair conditions: up to this.
+pub const CUTS_LARGER: Sourced<Length> =
+    document::TAP_MAKERS_TEXT.memory("what ground taps cut over size").gives(Length::from_inch(0.0005));
+
+/// Where no H number is recommended: so far up in the tolerance of 2B lies the end of the tap's band.
+pub const PLACE: Sourced<f64> =
+    assumed("place of a tap in the nut's limits, as of those recommended").gives(0.4);
+
+/// Where drill and tap of a nut tapped over are said to grow by its allowance.
+pub const OVER: Source = document::ISO_965_5.read("Table 1, EI alike on all diameters");
+
+/// The tap for a nut of 6H or 2B, or one tapped over from it by a diametral allowance.
+///
+/// # Errors
+/// A blank for forming taps, whose limits are the maker's own, and a refusal where no tap leaves a margin
+/// inside the limits.
+pub fn tap(thread: Thread, nut: &NutLimits, allowance: Length, making: Making) -> Result<Tap, Refusal> {
+    if making == Making::Formed {
+        return Err(Refusal::blank(
+            &format!("the limit of a forming tap for {thread}, which is larger than that of a cutting tap"),
+            document::TAP_MAKERS_TEXT.read("forming taps"),
+        ));
+    }
+    let (name, pitch, source) = match thread.inch_key() {
+        None => {
+            let t = tolerance(Tolerance::NutPitch, iso_2857::GRADE, thread.diameter(), thread.pitch())?.value;
+            let class = iso_2857::CLASS_2;
+            let from = thread.pitch_diameter() + allowance;
+            let pitch = Limits { min: from + class.from * t, max: from + class.to * t };
+            (Name::Iso(class.number, allowance), pitch, iso_2857::SOURCE)
+        }
+        Some((sixteenths, per_two_inches)) => {
+            let standard = asme_b94_9::recommended(sixteenths, per_two_inches, false)
+                .unwrap_or_else(|| PLACE.source.gives(by_place(nut)));
+            inch(thread, standard, allowance)
+        }
+    };
+    let tap = Tap { name, pitch, below: pitch.min - nut.pitch.min, above: nut.pitch.max - pitch.max, source };
+    if tap.below >= Length::ZERO && tap.above > CUTS_LARGER.value {
+        return Ok(tap);
+    }
+    Err(Refusal::not_covered(
+        &format!("a tap for {thread} that may cut {} larger", CUTS_LARGER.value.show(&unit::UM, 0)),
+        "nuts with a wider tolerance",
+        source,
+    ))
+}
+
+fn inch(thread: Thread, standard: Sourced<u32>, allowance: Length) -> (Name, Limits, Source) {
+    let basic = thread.pitch_diameter();
+    let steps = allowance / asme_b94_9::STEP.value;
+    if (steps - steps.round()).abs() < 1e-6 {
+        let number = standard.value + steps.round() as u32;
+        return (Name::H(number), h_limits(basic, number), standard.source);
+    }
+    let limits = h_limits(basic, standard.value).moved(allowance);
+    (Name::Plus(standard.value, allowance), limits, standard.source)
+}
+
+/// The H number whose band ends nearest below [`PLACE`] of the nut's tolerance.
+fn by_place(nut: &NutLimits) -> u32 {
+    let share = PLACE.value * ((nut.pitch.max - nut.pitch.min) / asme_b94_9::STEP.value);
+    (share.floor() as u32).max(1)
+}
+
+/// The pitch diameter of a tap of an H number.
 pub fn h_limits(basic: Length, number: u32) -> Limits {
-    let at = |steps: f64| basic + steps * STEP.value;
+    let at = |steps: f64| basic + steps * asme_b94_9::STEP.value;
     Limits { min: at(f64::from(number) - 1.0), max: at(f64::from(number)) }
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
+/// The hole before the tap; a nut tapped over gets it larger by its allowance.
+pub fn hole(thread: Thread, allowance: Length, making: Making) -> Hole {
+    let (name, standard) = match (making, thread.inch_key()) {
+        (Making::Formed, _) => {
+            let share = tap_drills::FORMING_SHARE;
+            (None, share.source.gives(thread.diameter() - share.value * thread.pitch()))
+        }
+        (Making::Cut, Some((d, n))) => match tap_drills::inch(d, n) {
+            Some((name, drill)) => (Some(name), drill),
+            None => (None, by_rule(thread)),
+        },
+        (Making::Cut, None) => {
+            let listed = tap_drills::metric(thread.diameter().mm(), thread.pitch().mm());
+            (None, listed.unwrap_or_else(|| by_rule(thread)))
+        }
+    };
+    Hole { name, standard, diameter: standard.value + allowance }
+}
 
-    /// 1/2-13: basic .4500, tapped to .4680 to .4745: H37 is .4680 to .4685, H49 .4740 to .4745.
-    #[test]
-    fn h_numbers_lie_inside_the_nut() {
-        let inch = Length::from_inch;
-        let pitch = Limits { min: inch(0.4680), max: inch(0.4745) };
-        assert_eq!(h_numbers(inch(0.45), pitch), Some((37, 49)));
-        let limits = h_limits(inch(0.45), 37);
-        assert!((limits.min.inch() - 0.4680).abs() < 1e-9 && (limits.max.inch() - 0.4685).abs() < 1e-9);
+fn by_rule(thread: Thread) -> Sourced<Length> {
+    tap_drills::CUTTING_RULE.gives(thread.diameter() - thread.pitch())
+}
+
+impl Name {
+    /// As it is ordered; an oversize in the unit of the thread.
+    pub fn words(self, show: impl Fn(Length) -> Shown) -> String {
+        match self {
+            Self::Iso(class, oversize) if oversize == Length::ZERO => format!("class {class}"),
+            Self::Iso(class, oversize) => format!("class {class}, oversize {}", show(oversize)),
+            Self::H(number) => format!("H{number}"),
+            Self::Plus(number, oversize) => format!("H{number} plus {}", show(oversize)),
+        }
     }
 }

@@ -2,6 +2,7 @@
 
 use kettle_barrel::calculator::{Mark, Value, evaluate};
 use kettle_barrel::quantity::{Length, Stress};
+use kettle_barrel::thread::chance::{self, Spread};
 use kettle_barrel::thread::class::BoltPosition;
 use kettle_barrel::thread::fit::{self, Coat, Fit, fit};
 use kettle_barrel::thread::overtap::{self, Allowance};
@@ -379,4 +380,87 @@ fn a_longer_plated_bolt_takes_less_coat() {
         coat_room::iso_4042_thickest(m10, ToleranceClass::bolt(6, BoltPosition::H), Length::from_mm(40.0))
             .is_err()
     );
+}
+
+/// Evenly distributed numbers from 0 to 1, the same in every run (splitmix64).
+struct Dice(u64);
+
+impl Dice {
+    fn next(&mut self) -> f64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mixed = (self.0 ^ (self.0 >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        let mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        ((mixed ^ (mixed >> 31)) >> 11) as f64 / (1u64 << 53) as f64
+    }
+
+    /// A standard normal number (Box and Muller).
+    fn normal(&mut self) -> f64 {
+        let (radius, turn) = (1.0 - self.next(), self.next());
+        (-2.0 * radius.ln()).sqrt() * (std::f64::consts::TAU * turn).cos()
+    }
+
+    fn draw(&mut self, spread: Spread) -> f64 {
+        match spread {
+            Spread::Even(limits) => limits.min.mm() + self.next() * (limits.max - limits.min).mm(),
+            Spread::Own(mean, deviation) => mean.mm() + self.normal() * deviation.mm(),
+            Spread::Bell(limits) => loop {
+                let at = 0.5 + self.normal() / chance::SIGMAS.value;
+                if (0.0..=1.0).contains(&at) {
+                    return limits.min.mm() + at * (limits.max - limits.min).mm();
+                }
+            },
+        }
+    }
+}
+
+/// The share that binds by convolution against a million pairs drawn, for bolts of every kind of spread;
+/// four and a half standard errors of the draws are allowed.
+#[test]
+fn the_chance_of_binding_is_that_of_a_million_draws() {
+    const PAIRS: u32 = 1_000_000;
+    let m16 = Thread::metric(16, None).unwrap();
+    let bolt = limits::bolt(m16, usual_bolt(m16)).unwrap().pitch;
+    let um = Length::from_um;
+    let coat = |min: f64, max: f64| limits::Limits { min: um(min), max: um(max) };
+    let az = overtap::nut(m16, Allowance::Az).unwrap().limits.pitch;
+    let standard = overtap::nut(m16, Allowance::Standard).unwrap().limits.pitch;
+    let cases = [
+        (Spread::Bell(bolt), Spread::Bell(az), Spread::Bell(coat(60.0, 140.0)), 4.0),
+        (Spread::Bell(bolt), Spread::Bell(az), Spread::Even(coat(90.0, 150.0)), 4.0),
+        (Spread::Even(bolt), Spread::Even(standard), Spread::Even(coat(20.0, 60.0)), 4.0),
+        (Spread::Bell(bolt), Spread::Even(standard), Spread::Own(um(35.0), um(9.0)), 6.0),
+        (Spread::Own(um(14_580.0), um(20.0)), Spread::Bell(az), Spread::Bell(coat(100.0, 170.0)), 4.0),
+    ];
+    let mut dice = Dice(12);
+    for (bolt, nut, coat, growth) in cases {
+        let ours = chance::of_binding(bolt, nut, coat, growth);
+        let binds = |dice: &mut Dice| dice.draw(nut) - dice.draw(bolt) - growth * dice.draw(coat) < 0.0;
+        let drawn = (0..PAIRS).filter(|_| binds(&mut dice)).count() as f64 / f64::from(PAIRS);
+        let error = (ours * (1.0 - ours) / f64::from(PAIRS)).sqrt();
+        assert!(ours > 1e-4 && ours < 0.9999, "{ours} says little");
+        assert!(
+            (ours - drawn).abs() < 4.5 * error + 2e-5,
+            "{ours} against {drawn} of {bolt:?} {nut:?} {coat:?}"
+        );
+    }
+}
+
+proptest! {
+    /// A thicker coat never binds less; where the worst corner goes together nothing binds.
+    #[test]
+    fn the_chance_of_binding_grows_with_the_coat(thread in any_thread(), thin in 0.0..150.0, more in 0.0..50.0) {
+        let bolt = limits::bolt(thread, usual_bolt(thread)).unwrap();
+        let over = if thread.is_metric() { Allowance::Az } else { Allowance::A563 };
+        let nut = overtap::nut(thread, over).or_else(|_| overtap::nut(thread, Allowance::Standard)).unwrap().limits;
+        let at = |um: f64| {
+            let coat = limits::Limits { min: Length::from_um(0.8 * um), max: Length::from_um(um) };
+            chance::of_binding(Spread::Bell(bolt.pitch), Spread::Bell(nut.pitch), Spread::Bell(coat), 4.0)
+        };
+        let (less, greater) = (at(thin), at(thin + more));
+        prop_assert!((0.0..=1.0 + 1e-9).contains(&less) && less <= greater + 1e-4, "{less} {greater}");
+        let fit = fit(bolt, Coat::even(Length::from_um(0.8 * thin), Length::from_um(thin)), nut);
+        if fit.pitch.min.mm() >= 0.0 {
+            prop_assert!(less < 1e-4, "{less}");
+        }
+    }
 }

@@ -115,5 +115,6 @@ mod spring_steel;
 mod steel_check;
 mod structural;
 mod student_t;
+mod taps;
 mod units;
 mod zinc_sites;

@@ -1,11 +1,12 @@
 //! The outcome arranged into a report.
 
-use super::{Input, Outcome, Way, working};
+use super::{Input, Outcome, Sizes, Way, working};
 use crate::calculator::thread_fields::{Ruler, thickness};
 use crate::calculator::{Caution, Figure, Note, Picture, Report, Section, ThreadCorner, Verdict};
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::document;
 use crate::table::iso_10684_annex_a;
+use crate::thread::chance::SIGMAS;
 use crate::thread::fit::{self, Assembly, Corner};
 use crate::thread::limits::Limits;
 use crate::thread::overtap::Allowance;
@@ -83,6 +84,16 @@ fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
             ruler.size(fit.pitch.max),
         ),
     ];
+    let spread = match input.sizes {
+        Sizes::Bell => "Pairs that bind, if sizes and coat are spread like a bell over their limits",
+        Sizes::Even => "Pairs that bind, if sizes and coat are spread evenly over their limits",
+        Sizes::Own { .. } => "Pairs that bind, by the standard deviations given",
+    };
+    let binding = Figure::one("", spread, Shown::percent(outcome.chance, 2));
+    figures.push(match input.sizes {
+        Sizes::Bell => binding.source(SIGMAS.source),
+        _ => binding.source(document::OWN.computed("spread of sizes and coat")),
+    });
     figures.push(match input.way {
         Way::Over => Figure::one(
             "",

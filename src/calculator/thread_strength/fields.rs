@@ -263,7 +263,7 @@ static BOLTS: [Choice; count(false) + 1] = grades(false, Choice::new("own", "Own
 static NUTS: [Choice; count(true) + 1] = grades(true, Choice::new("own", "Own hardness or tensile strength"));
 
 const fn is_of(grade: Grade, nuts: bool) -> bool {
-    grade.is_nut() == nuts && !grade.is_washer()
+    grade.is_nut() == nuts && !grade.is_washer() && !grade.is_spring()
 }
 
 const fn count(nuts: bool) -> usize {

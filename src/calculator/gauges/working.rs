@@ -1,0 +1,113 @@
+//! The steps of the answer.
+
+use super::{Input, Outcome};
+use crate::calculator::thread_fields::Ruler;
+use crate::quantity::{Length, Shown};
+use crate::source::document;
+use crate::table::iso_965_1::{Tolerance, tolerance};
+use crate::table::{asme_b94_9, iso_2857};
+use crate::thread::tap::{Making, Name};
+use crate::thread::{coat_room, gauge};
+use crate::working::Working;
+
+pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working {
+    let (nut, bolt) = (outcome.nut.limits, outcome.bolt);
+    let sum = document::ARITHMETIC.computed("sums and differences of limits");
+    let mut working = Working::default();
+    working
+        .step("GO plug for the nut", "D2min", "D2 + EI", ruler.size(nut.pitch.min), sum)
+        .given("D2", ruler.size(input.thread.pitch_diameter()))
+        .published("EI", ruler.exact(nut.deviation.value), nut.deviation.source);
+    working
+        .step(
+            "thickest coat that passes a GO ring of basic size",
+            "t_go",
+            "a / 4",
+            ruler.fine(outcome.quarter),
+            coat_room::quarter_source(input.thread),
+        )
+        .published("a", ruler.exact(bolt.allowance()), bolt.deviation.source);
+    if let Some(before) = outcome.before {
+        for (meaning, symbol, after, t, result) in [
+            (
+                "greatest pitch diameter before the coat",
+                "d2before",
+                outcome.basic.pitch.max,
+                input.coat.max,
+                before.pitch.max,
+            ),
+            (
+                "least pitch diameter before the coat",
+                "d2least",
+                outcome.basic.pitch.min,
+                input.coat.min,
+                before.pitch.min,
+            ),
+        ] {
+            working
+                .step(meaning, symbol, "d2after − 4 · t", ruler.size(result), gauge::BEFORE_COAT)
+                .given("d2after", ruler.size(after))
+                .given("t", ruler.fine(t));
+        }
+    }
+    if outcome.nut_before.larger > Length::ZERO {
+        working
+            .step(
+                "least pitch diameter of the nut before its own coat",
+                "D2before",
+                "D2min + 4 · t",
+                ruler.size(outcome.nut_before.pitch.min),
+                gauge::BEFORE_COAT,
+            )
+            .given("D2min", ruler.size(nut.pitch.min))
+            .given("t", ruler.fine(input.inside * input.coat.max));
+    }
+    tap(input, outcome, ruler, &mut working);
+    if input.making == Making::Cut {
+        let added = outcome.nut.allowance.value + outcome.nut_before.larger;
+        working
+            .step("hole before the tap", "d_h", "d_s + a", ruler.size(outcome.hole.diameter), sum)
+            .published("d_s", ruler.exact(outcome.hole.standard.value), outcome.hole.standard.source)
+            .published("a", ruler.exact(added), outcome.nut.allowance.source);
+    }
+    working
+}
+
+fn tap(input: &Input, outcome: &Outcome, ruler: Ruler, working: &mut Working) {
+    let Ok(tap) = &outcome.tap else { return };
+    let basic = ruler.size(input.thread.pitch_diameter());
+    match tap.name {
+        Name::Iso(_, oversize) => {
+            let grade = iso_2857::GRADE;
+            let (d, p) = (input.thread.diameter(), input.thread.pitch());
+            let Ok(t) = tolerance(Tolerance::NutPitch, grade, d, p) else { return };
+            working
+                .step(
+                    "least pitch diameter of the tap",
+                    "D2tap",
+                    "D2 + a + x · t",
+                    ruler.size(tap.pitch.min),
+                    tap.source,
+                )
+                .given("D2", basic)
+                .given("a", ruler.exact(oversize))
+                .published("x", Shown::plain(iso_2857::CLASS_2.from, 1), iso_2857::SOURCE)
+                .published("t", ruler.exact(t.value), t.source);
+        }
+        Name::H(number) | Name::Plus(number, _) => {
+            let plus = if let Name::Plus(_, oversize) = tap.name { oversize } else { Length::ZERO };
+            working
+                .step(
+                    "least pitch diameter of the tap",
+                    "D2tap",
+                    "D2 + (n − 1) · w + a",
+                    ruler.size(tap.pitch.min),
+                    tap.source,
+                )
+                .given("D2", basic)
+                .given("n", Shown::plain(f64::from(number), 0))
+                .published("w", ruler.exact(asme_b94_9::STEP.value), asme_b94_9::STEP.source)
+                .given("a", ruler.exact(plus));
+        }
+    }
+}

@@ -1,0 +1,55 @@
+//! ASME B94.9, taps, inch: H limits, and the limit that is recommended for a thread.
+//!
+//! Hn lies between n − 1 and n steps of .0005 in above the basic pitch diameter. An oversize tap is
+//! named by its H number, or by the amount where that is no multiple of a step.
+
+use crate::quantity::Length;
+use crate::source::{Basis, Source, Sourced, document};
+
+/// A step of the H numbers.
+pub const STEP: Sourced<Length> =
+    document::ASME_B94_9.read("H limits, steps of .0005 in").gives(Length::from_inch(0.0005));
+
+/// Where oversize taps are named.
+pub const OVERSIZE: Source = document::ASME_B94_9.read("2008, marking of oversize taps");
+
+/// The H number that is recommended for class 2B or 3B, by sixteenths of an inch and threads in two
+/// inches.
+pub fn recommended(sixteenths: u16, per_two_inches: u16, is_class_3: bool) -> Option<Sourced<u32>> {
+    let row = RECOMMENDED.iter().find(|row| (row.0, row.1) == (sixteenths, per_two_inches))?;
+    let number = if is_class_3 { row.3 } else { row.2 };
+    Some(document::TAP_MAKERS_TEXT.known("recommended H limits for 2B and 3B", row.4).gives(number))
+}
+
+/// Sixteenths of an inch, threads in two inches; H number for 2B and for 3B.
+#[rustfmt::skip]
+static RECOMMENDED: &[(u16, u16, u32, u32, Basis)] = &[
+    (4, 40, 5, 3, Basis::Read),
+    (4, 56, 4, 3, Basis::Read),
+    (5, 36, 5, 3, Basis::Read),
+    (5, 48, 4, 3, Basis::Read),
+    (6, 32, 5, 3, Basis::Read),
+    (6, 48, 4, 3, Basis::Read),
+    (7, 28, 5, 3, Basis::Read),
+    (7, 40, 5, 3, Basis::Read),
+    (8, 26, 5, 4, Basis::Read),
+    (8, 40, 5, 3, Basis::Read),
+    (9, 24, 5, 4, Basis::Read),
+    (9, 36, 5, 3, Basis::Read),
+    (10, 22, 5, 4, Basis::Read),
+    (10, 36, 5, 3, Basis::Read),
+    (12, 20, 5, 4, Basis::Read),
+    (12, 32, 5, 3, Basis::Memory),
+    (14, 18, 6, 4, Basis::Memory),
+    (14, 28, 6, 4, Basis::Memory),
+    (16, 16, 6, 4, Basis::Memory),
+    (16, 24, 6, 4, Basis::Memory),
+    (18, 14, 8, 4, Basis::Memory),
+    (18, 24, 6, 4, Basis::Memory),
+    (20, 14, 8, 4, Basis::Memory),
+    (20, 24, 6, 4, Basis::Memory),
+    (22, 12, 8, 4, Basis::Memory),
+    (22, 24, 6, 4, Basis::Memory),
+    (24, 12, 8, 4, Basis::Memory),
+    (24, 24, 6, 4, Basis::Memory),
+];
