@@ -25,6 +25,8 @@ pub use line::{ABOUT, FIELDS, Mate, OrderLine, read};
 pub use links::of as link;
 pub use reading::Reading;
 
+use serde::Serialize;
+
 use crate::calculator::{Caution, Draft, Figure, Finding, Note, Problems, Verdict};
 use crate::coat::Process;
 use crate::source::Source;
@@ -39,7 +41,7 @@ pub fn assess(draft: &Draft) -> Result<Assessment, Problems> {
 }
 
 /// The assessment of an order line, as data.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Assessment {
     /// The answer in one sentence.
     pub headline: String,
@@ -56,7 +58,7 @@ pub struct Assessment {
 }
 
 /// What one process is to the order line.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct ProcessAssessment {
     /// The process.
     pub process: Process,

@@ -2,8 +2,11 @@
 
 use std::fmt;
 
+use serde::Serialize;
+
 /// A way of putting zinc on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Process {
     /// Hot-dip: molten zinc, then the spin.
     HotDip,

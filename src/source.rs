@@ -5,10 +5,12 @@
 
 use std::fmt;
 
+use serde::{Serialize, Serializer};
+
 pub mod document;
 
 /// A document, a place in it, and how the value there is known to this project.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 pub struct Source {
     /// The document.
     pub document: &'static Document,
@@ -37,7 +39,8 @@ pub struct Document {
 }
 
 /// How a value is known here.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Basis {
     /// Read in a public copy or listing.
     Read,
@@ -49,6 +52,13 @@ pub enum Basis {
     CommonPractice,
     /// Chosen by this project where nothing was found; replace it with your own value.
     Assumed,
+}
+
+impl Serialize for Document {
+    /// As its name.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.name)
+    }
 }
 
 impl Document {

@@ -12,11 +12,13 @@ pub use mark::Mark;
 use std::borrow::Cow;
 use std::fmt;
 
+use serde::Serialize;
+
 use crate::quantity::Shown;
 use crate::source::Source;
 
 /// One step: `symbol = formula = numbers put in = result`.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Step {
     /// What is computed, in words: `thickest coat that still assembles`.
     pub meaning: Cow<'static, str>,
@@ -36,7 +38,7 @@ pub struct Step {
 }
 
 /// A value put into a formula.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Term {
     /// Its symbol in the formula.
     pub symbol: &'static str,
@@ -70,7 +72,7 @@ impl Term {
 ///     .given("d2c", mm(14.963));
 /// assert_eq!(working.steps().len(), 1);
 /// ```
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize)]
 pub struct Working(Vec<Step>);
 
 impl Working {

@@ -1,6 +1,8 @@
 //! The answer that is read aloud: what to take, what to get proved first, what else would do, what
 //! not and why. Sixty words at most.
 
+use serde::Serialize;
+
 use super::OrderLine;
 use super::demand::demands;
 use super::judge::{Judged, Judgement, bolt_class};
@@ -23,7 +25,7 @@ use crate::working::Mark;
 pub const WORDS: usize = 60;
 
 /// The answer.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Answer {
     /// As it is read aloud and copied.
     pub text: String,

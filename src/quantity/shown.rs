@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use serde::ser::{Serialize, SerializeStruct, Serializer};
+
 use super::{Unit, unit};
 
 /// A number with its unit and the decimals it is shown with.
@@ -60,5 +62,16 @@ impl fmt::Display for Shown {
                 f.write_str(symbol)
             }
         }
+    }
+}
+
+impl Serialize for Shown {
+    /// The exact number, its unit, and how the two are shown.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut shown = serializer.serialize_struct("Shown", 3)?;
+        shown.serialize_field("number", &self.number)?;
+        shown.serialize_field("unit", self.unit.symbol)?;
+        shown.serialize_field("shown", &self.to_string())?;
+        shown.end()
     }
 }

@@ -1,10 +1,13 @@
 //! What one rule means for a verdict.
 
+use serde::Serialize;
+
 /// How a case stands to one rule, from best to worst.
 ///
 /// What every ordinary order carries anyway is a [`Mark::Term`]; a [`Mark::Condition`] is for what
 /// somebody has to prove or to agree, and that can fail.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Mark {
     /// The rule is met.
     Met,

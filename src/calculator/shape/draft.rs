@@ -1,16 +1,30 @@
 //! What was typed, before anybody has judged it; and a link that fills a calculator in.
 
+use serde::{Serialize, Serializer};
+
 /// Names and texts, as typed. Nothing typed is ever lost or changed here.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Draft(Vec<(String, String)>);
 
 /// A calculator with its fields filled in: what a touch on a reason opens.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Link {
     /// The calculator's id.
     pub calculator: &'static str,
     /// Names and texts of its fields.
+    #[serde(rename = "fields", serialize_with = "by_name")]
     pub pairs: Vec<(&'static str, String)>,
+}
+
+impl Serialize for Draft {
+    /// As names with their texts.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_map(self.pairs())
+    }
+}
+
+fn by_name<S: Serializer>(pairs: &[(&'static str, String)], serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_map(pairs.iter().map(|(name, text)| (name, text)))
 }
 
 impl Draft {

@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use serde::ser::{Serialize, SerializeStruct, Serializer};
+
 use crate::quantity::Shown;
 use crate::quantity::number::Unreadable;
 use crate::table::Refusal;
@@ -84,6 +86,24 @@ impl Problem {
     /// A table or formula has no answer for what a field asks.
     pub fn refused(field: &'static str, label: &'static str, refusal: Refusal) -> Self {
         Self::new(field, label, Fault::Refused(refusal))
+    }
+}
+
+impl Serialize for Problems {
+    /// As a list of them.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_seq(self.iter())
+    }
+}
+
+impl Serialize for Problem {
+    /// The field, its label, and what is wrong in words.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut problem = serializer.serialize_struct("Problem", 3)?;
+        problem.serialize_field("field", self.field)?;
+        problem.serialize_field("label", self.label)?;
+        problem.serialize_field("text", &self.fault.to_string())?;
+        problem.end()
     }
 }
 

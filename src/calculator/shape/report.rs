@@ -3,13 +3,15 @@
 use std::borrow::Cow;
 use std::rc::Rc;
 
+use serde::{Serialize, Serializer};
+
 use super::{Link, Picture};
 use crate::quantity::Shown;
 use crate::source::Source;
 use crate::working::{Mark, Working};
 
 /// The answer of a calculator, as data. The page, the terminal and the sheet each set it.
-#[derive(Debug, Clone, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize)]
 pub struct Report {
     /// The verdict, where there is one.
     pub verdict: Option<Verdict>,
@@ -27,12 +29,14 @@ pub struct Report {
     pub cautions: Vec<Caution>,
     /// What the reader should know besides.
     pub notes: Vec<Note>,
-    /// One picture, described as data.
+    /// One picture, described as data. What it shows stands in the figures: programs do without it.
+    #[serde(skip)]
     pub picture: Option<Picture>,
 }
 
 /// The three verdicts, in the same words everywhere; the order is from best to worst.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Verdict {
     /// Nothing stands against it.
     Suits,
@@ -43,7 +47,7 @@ pub enum Verdict {
 }
 
 /// A named value.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Figure {
     /// Its symbol, or empty.
     pub symbol: &'static str,
@@ -56,7 +60,8 @@ pub struct Figure {
 }
 
 /// A value: one number, a range, or words.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(untagged)]
 pub enum Value {
     /// One number with its unit.
     One(Shown),
@@ -67,7 +72,7 @@ pub enum Value {
 }
 
 /// A group of figures.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Section {
     /// What they have in common.
     pub title: Cow<'static, str>,
@@ -76,7 +81,7 @@ pub struct Section {
 }
 
 /// What one rule says of the case.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Finding {
     /// What it means for the verdict.
     pub mark: Mark,
@@ -91,7 +96,7 @@ pub struct Finding {
 }
 
 /// A note, with the source it rests on if it states a fact.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Note {
     /// The note.
     pub text: Cow<'static, str>,
@@ -228,6 +233,13 @@ impl Caution {
                  and licensed engineering practice; they never replace them."
             }
         }
+    }
+}
+
+impl Serialize for Caution {
+    /// As its words.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.words())
     }
 }
 

@@ -1,0 +1,108 @@
+//! An answer, as text for people and as JSON for programs.
+
+use kettle_barrel::calculator::{Draft, Problems, Report};
+use kettle_barrel::order::Assessment;
+use serde::Serialize;
+
+use super::output::{Code, Output};
+
+/// The JSON schema of an answer.
+pub const SCHEMA: &str = include_str!("answer.schema.json");
+
+/// The name and version of the shape in which an answer is written as JSON.
+///
+/// What a program reads today stays where it is within a version; new members may come.
+const FORMAT: &str = "kettle-barrel/1";
+
+/// What was asked, how it was understood, and what came of it.
+#[derive(Debug, Serialize)]
+pub struct Answer {
+    /// The shape.
+    pub format: &'static str,
+    /// The version of the program.
+    pub program: &'static str,
+    /// What was asked.
+    pub asked: Asked,
+    /// The fields as they were understood.
+    pub fields: Draft,
+    /// How an order line was read, as a sentence.
+    pub read: Option<String>,
+    /// What of an order line was not used.
+    pub not_used: Vec<NotUsed>,
+    /// What is wrong with the fields.
+    pub problems: Option<Problems>,
+    /// The assessment of an order line.
+    pub order: Option<Assessment>,
+    /// The report of a calculator.
+    pub report: Option<Report>,
+}
+
+/// What was asked.
+#[derive(Debug, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Asked {
+    /// An order line.
+    Order {
+        /// As it was written.
+        line: String,
+    },
+    /// A calculator.
+    Calculator {
+        /// Its id.
+        id: &'static str,
+    },
+}
+
+/// A piece of an order line that was not used.
+#[derive(Debug, Serialize)]
+pub struct NotUsed {
+    /// As it was written.
+    pub text: String,
+    /// Why; empty where it was not understood.
+    pub why: String,
+}
+
+impl Answer {
+    /// An answer that is still empty.
+    pub fn to(asked: Asked, fields: Draft) -> Self {
+        Self {
+            format: FORMAT,
+            program: env!("CARGO_PKG_VERSION"),
+            asked,
+            fields,
+            read: None,
+            not_used: Vec::new(),
+            problems: None,
+            order: None,
+            report: None,
+        }
+    }
+
+    /// The answer as it is written.
+    pub fn output(&self, json: bool) -> Output {
+        let understood = self.not_used.is_empty() && self.problems.is_none();
+        let code = if understood { Code::Answered } else { Code::NotUnderstood };
+        if json {
+            return match serde_json::to_string_pretty(self) {
+                Ok(text) => Output { code, ..Output::answer(text + "\n") },
+                Err(problem) => {
+                    Output::misused(format!("The answer cannot be written as JSON: {problem}.\n"))
+                }
+            };
+        }
+        let mut text = String::new();
+        if let Some(read) = &self.read {
+            text.push_str(&format!("{read}\n\n"));
+        }
+        if let Some(order) = &self.order {
+            text.push_str(&order.to_string());
+        }
+        if let Some(report) = &self.report {
+            text.push_str(&report.to_string());
+        }
+        // On a screen a unit must not be cut from its number; a program looks for a plain space.
+        let text = text.replace('\u{a0}', " ");
+        let problems = self.problems.as_ref().map(|problems| format!("{problems}\n")).unwrap_or_default();
+        Output { code, text, problems }
+    }
+}

@@ -1,0 +1,191 @@
+//! What can be asked.
+
+use std::ffi::OsString;
+use std::io::Read;
+
+use clap::builder::PossibleValuesParser;
+use clap::{Arg, ArgAction, ArgMatches, Command, value_parser};
+use clap_complete::Shell;
+use kettle_barrel::calculator::{About, Draft, Entry, FieldAbout, Kind, REGISTER, find};
+use kettle_barrel::order;
+
+use super::answer::{self, Answer, Asked, NotUsed};
+use super::output::Output;
+
+/// The longest text that is taken from standard input, in bytes: more is no order and no list of
+/// readings, but a file given by mistake.
+const LONGEST_INPUT: u64 = 1 << 20;
+
+/// Answers the arguments of the program.
+pub fn run(arguments: impl IntoIterator<Item = OsString>) -> Output {
+    let mut command = command();
+    let matches = match command.try_get_matches_from_mut(arguments) {
+        Ok(matches) => matches,
+        Err(error) => {
+            let text = error.render().ansi().to_string();
+            return if error.use_stderr() { Output::misused(text) } else { Output::answer(text) };
+        }
+    };
+    match answered(&mut command, &matches) {
+        Ok(output) => output,
+        Err(problem) => Output::misused(format!("{problem}\n")),
+    }
+}
+
+fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, String> {
+    let Some((name, asked)) = matches.subcommand() else {
+        return Ok(Output::answer(command.render_help().ansi().to_string()));
+    };
+    let json = matches.get_flag("json");
+    let words = || asked.get_many::<String>("words").unwrap_or_default().map(String::as_str);
+    match name {
+        "order" => Ok(order_line(words().collect::<Vec<_>>())?.output(json)),
+        "schema" => Ok(Output::answer(answer::SCHEMA.to_owned())),
+        "completions" => {
+            let shell = *asked.get_one::<Shell>("shell").ok_or("Name a shell.")?;
+            let mut script = Vec::new();
+            clap_complete::generate(shell, command, NAME, &mut script);
+            Ok(Output::answer(String::from_utf8_lossy(&script).into_owned()))
+        }
+        "man" => {
+            let page = match asked.get_one::<String>("command") {
+                Some(name) => command.find_subcommand(name).ok_or("There is no such command.")?.clone(),
+                None => command.clone(),
+            };
+            let mut text = Vec::new();
+            clap_mangen::Man::new(page).render(&mut text).map_err(|problem| problem.to_string())?;
+            Ok(Output::answer(String::from_utf8_lossy(&text).into_owned()))
+        }
+        _ => {
+            let entry = find(name).ok_or_else(|| format!("There is no calculator “{name}”."))?;
+            Ok(calculator(entry, words())?.output(json))
+        }
+    }
+}
+
+/// Assesses one written order line; `-` reads it from standard input.
+fn order_line(words: Vec<&str>) -> Result<Answer, String> {
+    let line = if words == ["-"] { standard_input()? } else { words.join(" ") };
+    let reading = order::reading::read(&line);
+    let (order, problems) = match order::assess(&reading.draft) {
+        Ok(order) => (Some(order), None),
+        Err(problems) => (None, Some(problems)),
+    };
+    let not_used = reading.not_used();
+    let not_used = not_used.map(|(text, why)| NotUsed { text: text.to_owned(), why: why.to_owned() }).collect();
+    let read = Some(reading.to_string());
+    Ok(Answer { order, problems, not_used, read, ..Answer::to(Asked::Order { line }, reading.draft) })
+}
+
+/// Runs a calculator with `name=text`; the text `-` is read from standard input.
+fn calculator<'a>(entry: &Entry, words: impl Iterator<Item = &'a str>) -> Result<Answer, String> {
+    let fields = entry.about.fields;
+    let mut draft = Draft::default();
+    for word in words {
+        let pair = word.split_once('=').filter(|(name, _)| fields.iter().any(|field| field.key == *name));
+        let Some((name, text)) = pair else {
+            let id = entry.about.id;
+            return Err(format!(
+                "“{word}” is no field of {id}; write name=text with one of:\n{}",
+                help(fields)
+            ));
+        };
+        if draft.get(name).is_some() {
+            return Err(format!("“{name}” is given twice; give it once."));
+        }
+        if text == "-" {
+            draft.set(name, standard_input()?);
+        } else {
+            draft.set(name, text);
+        }
+    }
+    let (report, problems) = match entry.evaluate(&draft) {
+        Ok(report) => (Some(report), None),
+        Err(problems) => (None, Some(problems)),
+    };
+    Ok(Answer { report, problems, ..Answer::to(Asked::Calculator { id: entry.about.id }, draft) })
+}
+
+fn standard_input() -> Result<String, String> {
+    let mut bytes = Vec::new();
+    std::io::stdin()
+        .take(LONGEST_INPUT + 1)
+        .read_to_end(&mut bytes)
+        .map_err(|problem| format!("Standard input cannot be read: {problem}."))?;
+    if bytes.len() as u64 > LONGEST_INPUT {
+        return Err(format!("Standard input is longer than {LONGEST_INPUT} bytes; give less."));
+    }
+    let text = String::from_utf8(bytes).map_err(|_| "Standard input is not UTF-8; convert it first.")?;
+    Ok(text.trim().to_owned())
+}
+
+const NAME: &str = "kettle-barrel";
+
+fn command() -> Command {
+    let words = |name: &'static str, help: &'static str| {
+        Arg::new("words").value_name(name).help(help).num_args(0..).action(ArgAction::Append)
+    };
+    let order = Command::new("order")
+        .about(order::ABOUT.answers)
+        .arg(
+            words("LINE", "The line as it is written, or - to read it from standard input")
+                .required(true)
+                .allow_hyphen_values(true),
+        )
+        .after_help("kettle-barrel order \"M20 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years\"");
+    let calculators = REGISTER.iter().map(|Entry { about, .. }: &Entry| {
+        let About { id, answers, fields, .. } = *about;
+        Command::new(id)
+            .about(answers)
+            .arg(words("FIELD=TEXT", "A field and what stands in it; the text - is read from standard input"))
+            .after_help(format!("Fields, with what they take and their default:\n{}", help(fields)))
+    });
+    let names = ["order"].into_iter().chain(REGISTER.iter().map(|entry| entry.about.id));
+    let page = Arg::new("command")
+        .help("The command it is about; none for the program")
+        .value_parser(PossibleValuesParser::new(names));
+    Command::new(NAME)
+        .version(env!("CARGO_PKG_VERSION"))
+        .about("Which zinc finish suits threaded fasteners, what fits, and how every number came about")
+        .disable_help_subcommand(true)
+        .arg(
+            Arg::new("json")
+                .long("json")
+                .global(true)
+                .action(ArgAction::SetTrue)
+                .help("Answers in JSON, in the shape that the command schema prints"),
+        )
+        .subcommand(order)
+        .subcommands(calculators)
+        .subcommand(Command::new("schema").about("Prints the JSON schema of an answer"))
+        .subcommand(
+            Command::new("completions")
+                .about("Prints a script that completes commands in a shell")
+                .arg(Arg::new("shell").required(true).value_parser(value_parser!(Shell))),
+        )
+        .subcommand(Command::new("man").about("Prints a manual page").arg(page))
+        .after_help(
+            "It ends with 0 where everything was understood and answered, with 1 where something was not, with 2 \
+             where it was called wrongly, and with 3 where the answer could not be written.",
+        )
+}
+
+/// The fields of a calculator, one a line.
+fn help(fields: &[FieldAbout]) -> String {
+    let line = |field: &FieldAbout| {
+        let takes = match field.kind {
+            Kind::Choice(choices) => choices.iter().map(|choice| choice.key).collect::<Vec<_>>().join(" | "),
+            _ => field.units().iter().map(|unit| unit.symbol).collect::<Vec<_>>().join(", "),
+        };
+        format!("  {} ({}) [{takes}] = {}", field.key, field.label, field.default)
+    };
+    fields.iter().map(line).collect::<Vec<_>>().join("\n")
+}
+
+#[cfg(test)]
+mod tests {
+    #[test]
+    fn the_commands_agree_with_each_other() {
+        super::command().debug_assert();
+    }
+}

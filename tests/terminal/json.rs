@@ -1,0 +1,78 @@
+//! The answers for programs keep the shape that the schema states.
+
+use kettle_barrel::calculator::REGISTER;
+use serde_json::Value;
+
+use super::{ORDER, ends};
+
+fn schema() -> Value {
+    serde_json::from_str(&ends(&["schema"], 0).0).unwrap()
+}
+
+fn answer(arguments: &[&str], code: i32) -> Value {
+    let arguments: Vec<&str> = ["--json"].iter().chain(arguments).copied().collect();
+    let (out, err) = ends(&arguments, code);
+    assert_eq!(err, "", "{arguments:?}");
+    serde_json::from_str(&out).unwrap()
+}
+
+#[test]
+fn every_answer_keeps_the_schema() {
+    let schema = jsonschema::validator_for(&schema()).unwrap();
+    let keeps = |answer: &Value| {
+        let faults: Vec<String> =
+            schema.iter_errors(answer).map(|fault| format!("{}: {fault}", fault.instance_path())).collect();
+        assert!(faults.is_empty(), "{:#?}\n{answer:#}", faults);
+    };
+    keeps(&answer(&["order", ORDER], 0));
+    keeps(&answer(&["order", "M20 x 90 hex bolt purple"], 1));
+    keeps(&answer(&["order", "nothing at all"], 1));
+    keeps(&answer(&["coat", "coat=five"], 1));
+    for entry in REGISTER {
+        for example in entry.about.examples {
+            let pairs = example.pairs.iter().map(|(name, text)| format!("{name}={text}"));
+            let arguments: Vec<String> = [entry.about.id.to_owned()].into_iter().chain(pairs).collect();
+            keeps(&answer(&arguments.iter().map(String::as_str).collect::<Vec<_>>(), 0));
+        }
+    }
+}
+
+#[test]
+fn a_program_finds_what_the_text_says() {
+    let answer = answer(&["order", &format!("{ORDER}, purple")], 1);
+    assert_eq!(answer["format"], "kettle-barrel/1");
+    assert_eq!(answer["not_used"][0]["text"], "purple");
+    assert_eq!(answer["fields"]["thread"], "M20");
+    let text = ends(&["order", ORDER], 0).0;
+    for process in answer["order"]["processes"].as_array().unwrap() {
+        let [name, verdict] = ["process", "verdict"].map(|key| process[key].as_str().unwrap());
+        let name = match name {
+            "hot-dip" => "Hot-dip (kettle)",
+            "mechanical" => "Mechanical (barrel)",
+            _ => "Electroplating (plating cell)",
+        };
+        let words = match verdict {
+            "suits" => "Suits",
+            "on-conditions" => "Suits on conditions",
+            _ => "Ruled out",
+        };
+        assert!(text.contains(&format!("\n{name}: {words}\n")), "{name}: {words}\n{text}");
+    }
+}
+
+#[test]
+fn a_number_is_exact_and_as_it_is_shown() {
+    let coat = answer(&["coat", "coat=50 µm", "factor=a123"], 0);
+    let figures = coat["report"]["figures"].as_array().unwrap();
+    let mass = figures.iter().find(|figure| figure["value"]["unit"] == "g/m²").unwrap();
+    approx::assert_relative_eq!(mass["value"]["number"].as_f64().unwrap(), 353.35, max_relative = 1e-12);
+    assert_eq!(mass["value"]["shown"], "353.4\u{a0}g/m²");
+}
+
+#[test]
+fn what_is_wrong_is_told_by_field() {
+    let coat = answer(&["coat", "coat=five"], 1);
+    assert_eq!(coat["report"], Value::Null);
+    assert_eq!(coat["problems"][0]["field"], "coat");
+    assert!(coat["problems"][0]["text"].as_str().unwrap().contains("“five” is not a number"));
+}
