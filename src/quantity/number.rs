@@ -98,22 +98,26 @@ pub fn read(text: &str, offered: &[&'static Unit]) -> Result<Reading, Unreadable
 /// Splits a text into its number and the unit behind it; either may be empty.
 pub fn split_unit(text: &str) -> (&str, &str) {
     let text = text.trim();
-    let end = text
-        .char_indices()
-        .rev()
-        .take_while(|&(at, c)| !c.is_ascii_digit() || is_in_unit(text, at))
-        .last()
-        .map_or(text.len(), |(at, _)| at);
-    let (number, unit) = text.split_at(end);
+    let digit = |c: char| c.is_ascii_digit();
+    // From the end: what is no digit belongs to the unit, and so do digits that follow a letter of it.
+    let mut number = text.trim_end_matches(|c| !digit(c));
+    while !number.is_empty() {
+        let before = number.trim_end_matches(digit);
+        if !is_in_unit(before) {
+            break;
+        }
+        number = before.trim_end_matches(|c| !digit(c));
+    }
     // A decimal mark may end a number that is still being typed: it is no unit.
+    let unit = text.get(number.len()..).unwrap_or_default();
     let marks = unit.len() - unit.trim_start_matches(['.', ',']).len();
     let (number, unit) = text.split_at(number.len() + marks);
     (number.trim_end(), unit.trim_start())
 }
 
-/// A digit inside a unit (`g/m2`, `oz/ft2`, `HV10`) follows a letter, a digit of the unit or a caret.
-fn is_in_unit(text: &str, at: usize) -> bool {
-    let before = text.get(..at).unwrap_or_default().trim_end_matches(|c: char| c.is_ascii_digit());
+/// Whether digits behind this text stand in a unit (`g/m2`, `oz/ft2`, `HV10`): they follow a letter or
+/// a caret.
+fn is_in_unit(before: &str) -> bool {
     let exponent = before.trim_end_matches(['+', '-', '−']);
     match exponent.strip_suffix(['e', 'E']) {
         // `1e3`: the letter belongs to the number.
@@ -318,6 +322,7 @@ mod tests {
             ("1e3", 1000.0, None),
             ("1e3 µm", 1000.0, Some("µm")),
             ("50", 50.0, None),
+            ("5. µm", 5.0, Some("µm")),
         ];
         for (text, number, symbol) in cases {
             let reading = read(text, &offered).unwrap();

@@ -9,6 +9,7 @@ mod barrel;
 mod fields;
 mod golden;
 mod kettle;
+mod linear;
 mod lot;
 mod order;
 mod pair;

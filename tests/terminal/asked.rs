@@ -42,7 +42,9 @@ fn a_field_may_come_from_standard_input() {
 fn every_calculator_answers_and_tells_its_fields() {
     for entry in REGISTER {
         let id = entry.about.id;
-        let (out, err) = ends(&[id], 0);
+        let example = entry.about.examples[0].pairs.iter().map(|(name, text)| format!("{name}={text}"));
+        let arguments: Vec<String> = [id.to_owned()].into_iter().chain(example).collect();
+        let (out, err) = ends(&arguments.iter().map(String::as_str).collect::<Vec<_>>(), 0);
         assert!(!out.is_empty() && err.is_empty(), "{id}: {err}");
         let (help, _) = ends(&[id, "--help"], 0);
         for field in entry.about.fields {

@@ -191,6 +191,15 @@ impl FieldAbout {
         std::iter::once(&self.key).chain(self.aliases).find_map(|key| draft.get(key))
     }
 
+    /// The most characters that its text may have: no designation and no number needs more, and
+    /// 10,000 readings of a gauge need no more than a list of them may have.
+    pub const fn longest(&self) -> usize {
+        match self.kind {
+            Kind::Readings { .. } => 200_000,
+            _ => 200,
+        }
+    }
+
     /// The units it offers; none for what has no unit.
     pub fn units(&self) -> &'static [&'static Unit] {
         match self.kind {

@@ -1,10 +1,11 @@
 //! What was typed, before anybody has judged it; and a link that fills a calculator in.
 
+use indexmap::IndexMap;
 use serde::{Serialize, Serializer};
 
 /// Names and texts, as typed. Nothing typed is ever lost or changed here.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
-pub struct Draft(Vec<(String, String)>);
+pub struct Draft(IndexMap<String, String>);
 
 /// A calculator with its fields filled in: what a touch on a reason opens.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -30,15 +31,12 @@ fn by_name<S: Serializer>(pairs: &[(&'static str, String)], serializer: S) -> Re
 impl Draft {
     /// The text of a field, if one was given.
     pub fn get(&self, name: &str) -> Option<&str> {
-        self.0.iter().find(|(key, _)| key == name).map(|(_, text)| text.as_str())
+        self.0.get(name).map(String::as_str)
     }
 
     /// Gives a field its text; the last word counts.
     pub fn set(&mut self, name: &str, text: impl Into<String>) {
-        match self.0.iter_mut().find(|(key, _)| key == name) {
-            Some((_, old)) => *old = text.into(),
-            None => self.0.push((name.to_owned(), text.into())),
-        }
+        self.0.insert(name.to_owned(), text.into());
     }
 
     /// Whether nothing was given.

@@ -33,6 +33,13 @@ pub enum Fault {
     Missing,
     /// The text is no number.
     Unreadable(Unreadable),
+    /// More characters than the field can need.
+    TooLong {
+        /// How many there are.
+        characters: usize,
+        /// How many there may be.
+        longest: usize,
+    },
     /// Below the least admissible value.
     TooSmall {
         /// The value as read.
@@ -156,6 +163,9 @@ impl fmt::Display for Fault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Missing => f.write_str("fill this in to get an answer"),
+            Self::TooLong { characters, longest } => {
+                write!(f, "{characters} characters are too many; write at most {longest}")
+            }
             Self::Unreadable(unreadable) => write!(f, "{unreadable}"),
             Self::TooSmall { value, min, exclusive, why, meant } => {
                 let limit = if *exclusive { "must be above" } else { "must be at least" };

@@ -55,6 +55,10 @@ impl<'a> Reader<'a> {
         if text.is_empty() {
             return Ok(None);
         }
+        let (characters, longest) = (text.chars().count(), field.about.longest());
+        if characters > longest {
+            return Err(self.wrong(field, Fault::TooLong { characters, longest }));
+        }
         T::read(text, &field.about).map(Some).map_err(|fault| self.wrong(field, fault))
     }
 
