@@ -15,6 +15,7 @@ pub mod load;
 pub mod lot_check;
 pub mod oversize_tap;
 pub mod powder_mass;
+pub mod run;
 pub mod salt_spray;
 pub mod service_life;
 pub mod shape;

@@ -1,12 +1,19 @@
-//! A load of parts, as the calculators of the barrel and the kettle ask for it: by shape and count,
-//! by shape and weight, or by its area.
+//! A load of parts, as the calculators of the barrel and the kettle ask for it: by shape and count, by
+//! shape and weight, by its area, or by weight where nobody knows the shape.
 
-use super::{Bound, Choice, Fault, FieldAbout as Field, Figure, Note, Reader, Section};
-use crate::part::{self, Kind, STEEL, Shape, ShapeError};
-use crate::quantity::{Area, Density, Length, Mass, Quantity, Shown, Unit, Volume, unit};
+pub mod fields;
+mod report;
+mod system;
+mod working;
+
+use super::Written;
+use crate::part::{Kind, STEEL, Shape};
+use crate::quantity::{Area, Density, Length, Mass, PlainNumber, Volume};
 use crate::source::{Source, document};
-use crate::thread::{Designation, Thread};
-use crate::working::Working;
+use crate::table::mechanical_process as practice;
+use crate::thread::Designation;
+
+pub use system::System;
 
 /// Where a sum over a load comes from.
 pub const SUM: Source = document::ARITHMETIC.computed("sum over the load");
@@ -15,29 +22,59 @@ pub const SUM: Source = document::ARITHMETIC.computed("sum over the load");
 pub type Known<Q> = (Q, Option<Source>);
 
 /// A load as it is stated.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Stated {
     /// So many pieces of a part.
     Count(Piece, u32),
     /// A weight of a part.
-    Weight(Piece, Mass),
+    Weight(Piece, Written<Mass>),
     /// An area, and the weight if it is known.
-    Area(Area, Option<Mass>),
+    Area(Written<Area>, Option<Written<Mass>>),
+    /// A weight of something measured: a bar or a plate.
+    Measured(Body, Written<Mass>),
+    /// A weight of something of which a trial was coated, or stripped, and weighed.
+    Trial(Trial, Written<Mass>),
 }
 
 /// One part of a load.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Piece {
     /// What kind of part.
     pub kind: Kind,
-    /// Its thread.
-    pub thread: Thread,
+    /// Its thread, as it was written.
+    pub designation: Designation,
+    /// Its length, where the kind has one.
+    pub length: Option<Written<Length>>,
+    /// Sizes that differ from the standard's, as they were written.
+    pub sizes: String,
     /// Its shape.
     pub shape: Shape,
 }
 
-/// What a load amounts to.
+/// Parts of unknown shape, taken for the body that they come nearest to.
 #[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Body {
+    /// Round: its diameter, and how much of its length is threaded.
+    Round(Written<Length>, PlainNumber),
+    /// Flat: its thickness.
+    Flat(Written<Length>),
+}
+
+/// A trial: parts weighed, the zinc that was put on or stripped off them, and the coat measured.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Trial {
+    /// Weight of the parts of the trial.
+    pub parts: Written<Mass>,
+    /// Zinc on them: the gain of weight, or what was lost in stripping.
+    pub zinc: Written<Mass>,
+    /// The mean of the coat on them, by gauge.
+    pub coat: Written<Length>,
+    /// Mass of a coat for its thickness.
+    pub deposit: Known<Density>,
+}
+
+/// What a load amounts to.
+#[derive(Debug, Clone, PartialEq)]
 pub struct Load {
     /// Its part, where it is known.
     pub piece: Option<Piece>,
@@ -51,128 +88,6 @@ pub struct Load {
     pub solid: Option<Volume>,
 }
 
-static LOADS: [Choice; 3] = [
-    Choice::new("count", "Part and number of pieces"),
-    Choice::new("weight", "Part and weight"),
-    Choice::new("area", "Area"),
-];
-
-#[allow(
-    clippy::indexing_slicing,
-    reason = "evaluated when it is compiled: a place beyond the end is no build"
-)]
-static KINDS: [Choice; Kind::ALL.len()] = {
-    let mut choices = [Choice::new("", ""); Kind::ALL.len()];
-    let mut at = 0;
-    while at < Kind::ALL.len() {
-        choices[at] = Choice::new(Kind::ALL[at].key(), Kind::ALL[at].name());
-        at += 1;
-    }
-    choices
-};
-
-static LENGTHS: [&Unit; 3] = [&unit::MM, &unit::INCH, &unit::M];
-static MASSES: [&Unit; 3] = [&unit::KG, &unit::LB, &unit::TONNE];
-static AREAS: [&Unit; 3] = [&unit::M2, &unit::FT2, &unit::CM2];
-
-/// How the load is stated.
-pub const LOAD: Field = Field::choice("load", "Load stated by", &LOADS, "count");
-/// The kind of part.
-pub const PART: Field = Field::choice("part", "Part", &KINDS, "hex-bolt").when("load", &["count", "weight"]);
-/// Its thread.
-pub const THREAD: Field = Field::text("thread", "Thread", "M12")
-    .hint("M12, M16x1.5, 5/8-11 UNC.")
-    .when("load", &["count", "weight"]);
-/// Its length.
-pub const LENGTH: Field = Field::quantity(
-    "length",
-    "Length",
-    &LENGTHS,
-    Bound::PositiveTo(
-        Shown { number: 6.0, unit: &unit::M, decimals: 0 },
-        "longer rods are not coated whole; check the unit",
-    ),
-    "50 mm",
-)
-.hint("Under the head; of a rod, the whole length.")
-.when("part", Kind::KEYS_WITH_LENGTH);
-/// Sizes that differ from the standard's.
-pub const SIZES: Field = Field::text("sizes", "Own sizes", "")
-    .hint("Only where the part is not standard: k = 11 mm; s = 25. The sizes in use are listed below.")
-    .when("load", &["count", "weight"])
-    .optional();
-/// The number of pieces.
-pub const PIECES: Field = Field::count("pieces", "Pieces", 1, 100_000_000, "4000").when("load", &["count"]);
-/// The weight of the load.
-pub const WEIGHT: Field =
-    Field::quantity("weight", "Weight", &MASSES, HEAVIEST, "500 kg").when("load", &["weight"]);
-/// The area of the load.
-pub const AREA: Field = Field::quantity(
-    "area",
-    "Area",
-    &AREAS,
-    Bound::PositiveTo(
-        Shown { number: 100_000.0, unit: &unit::M2, decimals: 0 },
-        "that is more than any plant coats in a day; check the unit",
-    ),
-    "100 m²",
-)
-.when("load", &["area"]);
-/// The weight of a load stated by its area.
-pub const AREA_WEIGHT: Field =
-    Field::quantity("area_weight", "Weight of the load, if known", &MASSES, HEAVIEST, "")
-        .hint("Without it there is no volume of parts, and so no beads, barrels or baskets.")
-        .when("load", &["area"])
-        .optional();
-
-const HEAVIEST: Bound = Bound::PositiveTo(
-    Shown { number: 1000.0, unit: &unit::TONNE, decimals: 0 },
-    "that is more than any plant coats in a day; check the unit",
-);
-
-/// Reads the fields of a load; problems are kept in the reader.
-pub fn read(reader: &mut Reader<'_>) -> Option<Stated> {
-    // Every field is read before any answer is missed, so that all problems are told at once.
-    let by = reader.choice("load", |key| LOADS.iter().position(|choice| choice.key == key));
-    let piece = read_piece(reader);
-    let pieces = reader.count("pieces");
-    let weight = reader.quantity("weight");
-    let area = reader.quantity("area");
-    let area_weight = reader.quantity("area_weight");
-    match by? {
-        0 => Some(Stated::Count(piece?, pieces?)),
-        1 => Some(Stated::Weight(piece?, weight?)),
-        _ => Some(Stated::Area(area?, area_weight)),
-    }
-}
-
-fn read_piece(reader: &mut Reader<'_>) -> Option<Piece> {
-    let kind = reader.choice("part", Kind::from_key);
-    let thread = reader.parsed("thread", Designation::read);
-    let length = reader.quantity::<Length>("length");
-    if kind?.has_length() && length.is_none() {
-        return None;
-    }
-    let (kind, thread) = (kind?, thread?.thread);
-    let shape = if reader.is_empty("sizes") {
-        match part::shape(kind, thread, length, "") {
-            Ok(shape) => shape,
-            Err(ShapeError::Refused(refusal)) => {
-                reader.problem("part", Fault::Refused(refusal));
-                return None;
-            }
-            // The length may be shorter than the point of the thread.
-            Err(ShapeError::Own(unsound)) => {
-                reader.problem("length", Fault::Conflict(unsound.to_string()));
-                return None;
-            }
-        }
-    } else {
-        reader.parsed("sizes", |text| part::shape(kind, thread, length, text))?
-    };
-    Some(Piece { kind, thread, shape })
-}
-
 impl Stated {
     /// The load with its nuts as blanks, tapped only after the zinc.
     #[must_use]
@@ -181,28 +96,57 @@ impl Stated {
         match self {
             Self::Count(piece, pieces) => Self::Count(blank(piece), pieces),
             Self::Weight(piece, mass) => Self::Weight(blank(piece), mass),
-            Self::Area(..) => self,
+            other => other,
         }
     }
 
     /// What the load amounts to.
     pub fn load(&self) -> Load {
-        match *self {
-            Self::Count(piece, pieces) => Load::of(piece, f64::from(pieces)),
-            Self::Weight(piece, mass) => Load::of(piece, mass / piece.shape.mass()),
-            Self::Area(area, mass) => {
-                let solid = mass.map(|mass| mass / STEEL.value);
-                Load { piece: None, pieces: None, area, mass, solid }
+        match self {
+            Self::Count(piece, pieces) => Load::of(piece, f64::from(*pieces)),
+            Self::Weight(piece, mass) => Load::of(piece, mass.quantity / piece.shape.mass()),
+            Self::Area(area, mass) => Load::of_area(area.quantity, mass.map(|mass| mass.quantity)),
+            Self::Measured(body, mass) => {
+                Load::of_area(body.area_of_a_kilogram() * mass.quantity.kg(), Some(mass.quantity))
+            }
+            Self::Trial(trial, mass) => {
+                let share = mass.quantity / trial.parts.quantity;
+                Load::of_area(trial.area() * share, Some(mass.quantity))
             }
         }
     }
 }
 
+impl Body {
+    /// Area of a kilogram of it, without its ends or edges; a thread makes half as much again of the
+    /// length that it covers.
+    pub fn area_of_a_kilogram(self) -> Area {
+        // A bar has 4 / (ρ d), a plate 2 / (ρ h): both faces.
+        let volume = Mass::from_kg(1.0) / STEEL.value;
+        let over = |length: Length, times: f64| Area::from_mm2(times * volume.mm3() / length.mm());
+        match self {
+            Self::Round(diameter, threaded) => {
+                let plain = over(diameter.quantity, 4.0);
+                plain * (1.0 + (practice::THREADED_AREA.value - 1.0) * threaded.one())
+            }
+            Self::Flat(thickness) => over(thickness.quantity, 2.0),
+        }
+    }
+}
+
+impl Trial {
+    /// The area of the parts of the trial: their zinc over what their coat weighs.
+    pub fn area(self) -> Area {
+        let areal = self.deposit.0 * self.coat.quantity;
+        Area::from_m2(self.zinc.quantity.g() / areal.g_m2())
+    }
+}
+
 impl Load {
-    fn of(piece: Piece, pieces: f64) -> Self {
-        let Piece { shape, .. } = piece;
+    fn of(piece: &Piece, pieces: f64) -> Self {
+        let shape = piece.shape;
         Self {
-            piece: Some(piece),
+            piece: Some(piece.clone()),
             pieces: Some(pieces),
             area: shape.surface() * pieces,
             mass: Some(shape.mass() * pieces),
@@ -210,89 +154,7 @@ impl Load {
         }
     }
 
-    /// Area, weight and pieces.
-    pub fn figures(&self) -> Vec<Figure> {
-        let mut figures = vec![Figure::one("A", "Area of the load", self.area.show(&unit::M2, 2))];
-        if let Some(mass) = self.mass {
-            figures.push(Figure::one("M", "Weight of the load", mass.show(&unit::KG, 1)));
-            let each = Area::from_m2(self.area.m2() / mass.kg());
-            figures.push(Figure::one("", "Area of one kilogram", each.show(&unit::M2, 4)));
-        }
-        if let Some(pieces) = self.pieces {
-            figures.push(Figure::one("n", "Pieces", Shown::pieces(pieces)));
-        }
-        figures
-    }
-
-    /// The sizes of the part with their sources, its area and its mass.
-    pub fn section(&self) -> Option<Section> {
-        let piece = self.piece?;
-        let mut figures: Vec<Figure> = piece
-            .shape
-            .dimensions()
-            .into_iter()
-            .map(|own| {
-                let mut figure = Figure::one(own.symbol, own.name, own.size.length.show(&unit::MM, 2));
-                figure.source = own.size.source;
-                figure
-            })
-            .collect();
-        figures.push(Figure::one(
-            "A_1",
-            "Surface of one, threads developed",
-            piece.shape.surface().show(&unit::CM2, 2),
-        ));
-        figures.push(Figure::one("m_1", "Mass of one", piece.shape.mass().show(&unit::G, 1)));
-        Some(Section { title: format!("Sizes of the {}", piece.kind).into(), figures })
-    }
-
-    /// From the factor and the coat to the zinc on the load, which is shown in kilograms.
-    pub fn zinc(&self, working: &mut Working, factor: Known<Density>, coat: Known<Length>, zinc: Shown) {
-        let areal = (factor.0 * coat.0).show(&unit::G_M2, 2);
-        let source = document::ARITHMETIC.computed("mass = density × thickness");
-        working
-            .step("mass of the coat on the area", "m", "k·t", areal, source)
-            .known("k", factor.0.show(&unit::G_M2_UM, 3), factor.1)
-            .known("t", coat.0.show(&unit::UM, 2), coat.1);
-        working
-            .step("zinc on the parts", "Z", "m·A / 1000", zinc, SUM)
-            .given("m", areal)
-            .given("A", self.area.show(&unit::M2, 2));
-    }
-
-    /// From the sizes of the part to the area of the load.
-    pub fn working(&self, stated: &Stated) -> Working {
-        let Some(piece) = self.piece else { return Working::default() };
-        let mut working = part::working(&piece.shape);
-        let pieces = Shown { decimals: 1, ..Shown::pieces(self.pieces.unwrap_or_default()) };
-        if let Stated::Weight(_, mass) = stated {
-            working
-                .step("pieces in the load", "n", "1000·M / m_1", pieces, SUM)
-                .given("M", mass.show(&unit::KG, 2))
-                .given("m_1", piece.shape.mass().show(&unit::G, 2));
-        }
-        working
-            .step(
-                "area of the load; 1 m² is 10^6 mm²",
-                "A",
-                "n·A_1 / 10^6",
-                self.area.show(&unit::M2, 2),
-                SUM,
-            )
-            .given("n", pieces)
-            .given("A_1", piece.shape.surface().show(&unit::MM2, 1));
-        working
-    }
-
-    /// What the area rests on.
-    pub fn notes(&self) -> Vec<Note> {
-        if self.piece.is_none() {
-            return Vec::new();
-        }
-        vec![Note::sourced(
-            "Sizes are nominal, which for most is the greatest the standard allows; threads count with \
-             both flanks. Own sizes replace those of the standard.",
-            document::ARITHMETIC.computed("geometry of the solid"),
-        )]
+    fn of_area(area: Area, mass: Option<Mass>) -> Self {
+        Self { piece: None, pieces: None, area, mass, solid: mass.map(|mass| mass / STEEL.value) }
     }
 }

@@ -1,47 +1,114 @@
 //! Powder mass: what to weigh into the barrel for a mechanical zinc coat on a load of parts.
 
-use super::load::{self, Load, Stated};
-use super::{
-    About, Bound, Calculator, Choice, Example, FieldAbout as Field, Missed, Problem, Reader, Report,
-};
+use super::load::{Known, Load, Stated};
+use super::run::{Clock, RunStep};
+use super::{About, Calculator, Fault, Missed, Problem, Reader, Report, Writer, Written};
+use crate::coat::barrel::target::{Demand, Earlier, Target, USUAL_SCATTER};
 use crate::coat::barrel::{self, Charge};
 use crate::coat::factor::DEPOSIT;
-use crate::quantity::{Density, Length, PlainNumber, Shown, Unit, Volume, unit};
-use crate::source::Source;
-use crate::table::{astm_b695, mechanical_process as practice};
+use crate::coat::{CoatClass, ThicknessLimit};
+use crate::lot::Readings;
+use crate::quantity::{Density, Length, Mass, PlainNumber, Quantity, Time, Volume, unit};
+use crate::rule::{Case, Topic};
+use crate::source::{Source, Sourced};
+use crate::table::mechanical_process as practice;
 
-mod explain;
+mod examples;
+mod fields;
+mod finding;
+mod report;
+mod run;
 mod working;
+
+pub use fields::{BarrelBy, Finish};
 
 /// The calculator.
 #[derive(Debug)]
 pub struct PowderMass;
 
 /// What it needs.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Input {
     /// The load.
     pub stated: Stated,
     /// The coat wanted.
-    pub coat: Length,
-    /// The class it was asked by, and where it is published.
-    pub class: Option<(&'static str, Source)>,
-    /// Density of the deposit, and where it is published; no source for the user's own.
-    pub deposit: (Density, Option<Source>),
+    pub asked: Asked,
+    /// What the acceptance asks; none where a mean is charged for as it is.
+    pub pass: Option<Pass>,
+    /// The shop's own scatter, as a share of the coat.
+    pub scatter: Option<PlainNumber>,
+    /// Readings on an earlier load.
+    pub earlier: Option<Readings>,
+    /// The mean that the earlier load was charged for.
+    pub charged: Option<Written<Length>>,
+    /// Density of the deposit.
+    pub density: DensityOf,
     /// Share of the powder that ends up on the parts.
-    pub yielded: f64,
+    pub yielded: PlainNumber,
     /// Thickness of the copper flash.
     pub flash: Length,
     /// Solid share of the heap of parts.
-    pub solid_share: f64,
-    /// Volume of beads to bulk volume of parts.
-    pub bead_ratio: f64,
+    pub solid_share: PlainNumber,
+    /// Own volume of beads to bulk volume of parts.
+    pub bead_ratio: Option<PlainNumber>,
     /// Own number of additions.
     pub additions: Option<u32>,
-    /// The barrel, if one is stated: its volume, and whether that is the total.
-    pub barrel: Option<(Volume, bool)>,
+    /// The barrel, if one is stated.
+    pub barrel: Option<Written<Volume>>,
+    /// What its volume is.
+    pub barrel_by: BarrelBy,
     /// Inside diameter of the barrel.
-    pub diameter: Option<Length>,
+    pub diameter: Option<Written<Length>>,
+    /// Times and finish of the run.
+    pub plan: Plan,
+}
+
+/// The coat wanted.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Asked {
+    /// A class of ASTM B695: the least of every place.
+    Class(&'static CoatClass, ThicknessLimit),
+    /// Another least of every place.
+    Least(Written<Length>),
+    /// The mean that is charged for, as it is.
+    Mean(Written<Length>),
+}
+
+/// What the acceptance asks of a load.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Pass {
+    /// Readings that are taken, all of which have to reach the least.
+    pub readings: u32,
+    /// The chance to pass that is charged for.
+    pub chance: PlainNumber,
+}
+
+/// Density of the deposit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum DensityOf {
+    /// The lightest published.
+    Light,
+    /// The heaviest published, which takes the most powder.
+    Heavy,
+    /// The user's own.
+    Own(Density),
+}
+
+/// Times and finish of the run.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Plan {
+    /// The promoter works so long before the copper.
+    pub promoter: Time,
+    /// Between two additions of zinc.
+    pub spacing: Time,
+    /// The last tumble.
+    pub tumble: Time,
+    /// When the run begins.
+    pub start: Option<Clock>,
+    /// What goes on the zinc.
+    pub finish: Finish,
+    /// Whether a patch of nylon is sprayed on afterwards.
+    pub patch: bool,
 }
 
 /// What it finds.
@@ -49,14 +116,32 @@ pub struct Input {
 pub struct Outcome {
     /// The load.
     pub load: Load,
-    /// What is weighed in.
+    /// The least of every place, and where it is published; none where a mean was asked for.
+    pub least: Option<Known<Length>>,
+    /// How single readings scatter, as a share of their mean.
+    pub scatter: Known<f64>,
+    /// The mean that passes; none where a mean was asked for.
+    pub target: Option<Target>,
+    /// The mean charged for.
+    pub mean: Length,
+    /// The chance to pass if the mean were the least itself.
+    pub chance_at_least: Option<PlainNumber>,
+    /// What the earlier load came out at.
+    pub earlier: Option<Earlier>,
+    /// What the powder is multiplied by, for what the earlier load came out at.
+    pub correction: Option<f64>,
+    /// What the coat takes.
     pub charge: Charge,
-    /// The same at the least and the greatest published density of the deposit.
-    pub charge_range: (Charge, Charge),
+    /// Zinc powder to weigh in, corrected.
+    pub powder: Mass,
+    /// The powder at the least and the greatest published density of the deposit.
+    pub powder_range: (Mass, Mass),
     /// Number of additions, and the rule where it is not the user's own.
     pub additions: (u32, Option<Source>),
     /// Coat after each addition.
     pub coats: Vec<Length>,
+    /// Volume of beads to bulk volume of parts.
+    pub bead_ratio: Known<f64>,
     /// Heap of parts and heap of beads, where the weight is known.
     pub bulk: Option<(Volume, Volume)>,
     /// Working volume of the barrel: least and greatest.
@@ -65,292 +150,182 @@ pub struct Outcome {
     pub loads: Option<(f64, f64)>,
     /// Turns a minute: slowest and fastest.
     pub turns: Option<(f64, f64)>,
+    /// The run of one barrel, step by step.
+    pub run: Vec<RunStep>,
+    /// How long it takes.
+    pub takes: Time,
 }
-
-static CLASSES: [Choice; 11] = [
-    Choice::new("110", "Class 110"),
-    Choice::new("80", "Class 80"),
-    Choice::new("70", "Class 70"),
-    Choice::new("65", "Class 65"),
-    Choice::new("55", "Class 55"),
-    Choice::new("50", "Class 50"),
-    Choice::new("40", "Class 40"),
-    Choice::new("25", "Class 25"),
-    Choice::new("12", "Class 12"),
-    Choice::new("8", "Class 8"),
-    Choice::new("5", "Class 5"),
-];
-
-static ASKED: [Choice; 2] =
-    [Choice::new("class", "Class of ASTM B695"), Choice::new("thickness", "Thickness")];
-
-static DENSITIES: [Choice; 3] = [
-    Choice::new("light", "0.45 oz/ft² per mil, 5.41 g/cm³"),
-    Choice::new("heavy", "80 % of solid zinc, 5.71 g/cm³"),
-    Choice::new("own", "Own value"),
-];
-
-static BARRELS: [Choice; 2] =
-    [Choice::new("working", "Working volume"), Choice::new("total", "Total volume")];
-
-static MICRONS: [&Unit; 3] = [&unit::UM, &unit::MIL, &unit::INCH];
-static DEPOSITS: [&Unit; 3] = [&unit::G_CM3, &unit::G_M2_UM, &unit::OZ_FT2_MIL];
-static SHARES: [&Unit; 2] = [&unit::PERCENT, &unit::ONE];
-static NUMBERS: [&Unit; 1] = [&unit::ONE];
-static VOLUMES: [&Unit; 3] = [&unit::LITRE, &unit::M3, &unit::FT3];
-static DIAMETERS: [&Unit; 4] = [&unit::M, &unit::MM, &unit::INCH, &unit::FOOT];
-
-const fn percent(number: f64) -> Shown {
-    Shown { number, unit: &unit::PERCENT, decimals: 0 }
-}
-
-static FIELDS: [Field; 22] = [
-    load::LOAD,
-    load::PART,
-    load::THREAD,
-    load::LENGTH,
-    load::PIECES,
-    load::WEIGHT,
-    load::AREA,
-    load::AREA_WEIGHT,
-    load::SIZES,
-    Field::choice("asked", "Coat asked by", &ASKED, "class"),
-    Field::choice("class", "Class", &CLASSES, "55").when("asked", &["class"]),
-    Field::quantity(
-        "coat",
-        "Coat",
-        &MICRONS,
-        Bound::Between(
-            Shown { number: 5.0, unit: &unit::UM, decimals: 0 },
-            Shown { number: 110.0, unit: &unit::UM, decimals: 0 },
-            "the classes of ASTM B695 end there, and nothing is known of charges beyond them",
-        ),
-        "53 µm",
-    )
-    .when("asked", &["thickness"]),
-    Field::choice("density", "Density of the deposit", &DENSITIES, "light")
-        .hint("A mechanical deposit is porous: lighter than the zinc of a hot-dip coat."),
-    Field::quantity(
-        "own_density",
-        "Own density",
-        &DEPOSITS,
-        Bound::Between(
-            Shown { number: 4.0, unit: &unit::G_CM3, decimals: 0 },
-            Shown { number: 7.14, unit: &unit::G_CM3, decimals: 2 },
-            "a deposit cannot be denser than zinc, and below 4 it is no coat",
-        ),
-        "5.5 g/cm³",
-    )
-    .when("density", &["own"]),
-    Field::quantity(
-        "yield",
-        "Yield of the powder",
-        &SHARES,
-        Bound::Between(
-            percent(50.0),
-            percent(100.0),
-            "less than half on the parts is a fault to be found first",
-        ),
-        "93 %",
-    )
-    .hint("Share of the powder weighed in that ends up on the parts.")
-    .source(practice::YIELD.source),
-    Field::quantity(
-        "flash",
-        "Copper flash",
-        &MICRONS,
-        Bound::ZeroTo(
-            Shown { number: 5.0, unit: &unit::UM, decimals: 0 },
-            "a flash is far thinner; check the unit",
-        ),
-        "0.5 µm",
-    )
-    .hint("An assumption: no document states a thickness. Enter what your chemistry asks for.")
-    .source(barrel::COPPER_FLASH.source),
-    Field::quantity(
-        "solid",
-        "Steel in a heap of the parts",
-        &SHARES,
-        Bound::Between(percent(5.0), percent(70.0), "no heap of fasteners is looser or denser"),
-        "20.4 %",
-    )
-    .hint("Fill a measured bucket level and weigh it: kg over litres over 7.85 is the share.")
-    .source(barrel::USUAL_SOLID_SHARE_SOURCE),
-    Field::quantity(
-        "beads",
-        "Beads to parts, by volume",
-        &NUMBERS,
-        Bound::Between(
-            Shown { number: 0.5, unit: &unit::ONE, decimals: 1 },
-            Shown { number: 3.0, unit: &unit::ONE, decimals: 0 },
-            "practice runs from 1 to 2",
-        ),
-        "1",
-    )
-    .hint("As many beads as parts; more for heavy parts and thick coats.")
-    .source(practice::BEADS_TO_PARTS.source),
-    Field::count("additions", "Additions", 1, 40, "")
-        .hint("Equal additions of powder; left empty, the usual number for the coat.")
-        .source(practice::ADDITIONS.source)
-        .optional(),
-    Field::quantity(
-        "barrel",
-        "Barrel",
-        &VOLUMES,
-        Bound::PositiveTo(
-            Shown { number: 10.0, unit: &unit::M3, decimals: 0 },
-            "no barrel is larger; check the unit",
-        ),
-        "",
-    )
-    .hint("Leave empty if you do not know it.")
-    .optional(),
-    Field::choice("barrel_by", "The barrel's volume is its", &BARRELS, "working")
-        .hint("The working volume is what it takes of parts: 25 to 35 % of the total.")
-        .source(practice::WORKING_SHARE.source),
-    Field::quantity(
-        "diameter",
-        "Inside diameter of the barrel",
-        &DIAMETERS,
-        Bound::Between(
-            Shown { number: 0.1, unit: &unit::M, decimals: 1 },
-            Shown { number: 4.0, unit: &unit::M, decimals: 0 },
-            "no barrel is smaller or larger; check the unit",
-        ),
-        "",
-    )
-    .hint("For the turns a minute.")
-    .optional(),
-];
 
 impl Calculator for PowderMass {
     const ABOUT: About = About {
         id: "powder",
         title: "Powder mass",
-        answers: "Says what to weigh into the barrel for a mechanical zinc coat on a load of parts.",
-        fields: &FIELDS,
-        examples: &[
-            Example {
-                title: "A barrel of M12 bolts, class 55",
-                pairs: &[("pieces", "4000"), ("barrel", "0.57 m³"), ("diameter", "0.9 m")],
-            },
-            Example { title: "Class 55 on 100 m²", pairs: &[("load", "area"), ("area", "100 m²")] },
-            Example {
-                title: "Half a tonne of inch washers, 8 µm",
-                pairs: &[
-                    ("load", "weight"),
-                    ("part", "washer"),
-                    ("thread", "1/2-13 UNC"),
-                    ("weight", "500 kg"),
-                    ("asked", "thickness"),
-                    ("coat", "8 µm"),
-                ],
-            },
-            Example {
-                title: "Nuts with a height of their own, a deposit weighed in the shop",
-                pairs: &[
-                    ("part", "hex-nut"),
-                    ("thread", "M16"),
-                    ("sizes", "m = 13 mm"),
-                    ("density", "own"),
-                    ("own_density", "5.6 g/cm³"),
-                    ("barrel", "20 ft³"),
-                    ("barrel_by", "total"),
-                ],
-            },
-            Example {
-                title: "Structural bolts too heavy for the barrel",
-                pairs: &[
-                    ("part", "structural-bolt"),
-                    ("thread", "1-8 UNC"),
-                    ("length", "4 in"),
-                    ("pieces", "300"),
-                    ("class", "80"),
-                ],
-            },
-        ],
+        answers: "Says what to weigh into the barrel for a mechanical zinc coat on a load of parts, and how to run it.",
+        fields: &fields::FIELDS,
+        examples: &examples::EXAMPLES,
     };
     type Input = Input;
     type Outcome = Outcome;
 
     fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
-        reader.by_name(|reader| {
-            let stated = load::read(reader);
-            reader.choice("asked", |key| Some(key == "class"));
-            let class = reader.choice("class", |key| {
-                astm_b695::CLASSES.iter().find(|class| class.name.strip_prefix("class ") == Some(key))
-            });
-            let class = class.and_then(|class| class.single.map(|limit| (class, limit)));
-            let coat = class.map(|(_, limit)| limit.thickness).or_else(|| reader.quantity("coat"));
-            let own = reader.quantity::<Density>("own_density");
-            let density = reader.choice("density", |key| {
-                Some(match key {
-                    "light" => Some((DEPOSIT.min, Some(DEPOSIT.source))),
-                    "heavy" => Some((DEPOSIT.max, Some(DEPOSIT.source_max))),
-                    _ => None,
-                })
-            });
-            let yielded = reader.quantity::<PlainNumber>("yield");
-            let flash = reader.quantity("flash");
-            let solid_share = reader.quantity::<PlainNumber>("solid");
-            let bead_ratio = reader.quantity::<PlainNumber>("beads");
-            let additions = reader.count("additions");
-            let volume = reader.quantity::<Volume>("barrel");
-            let by_total = reader.choice("barrel_by", |key| Some(key == "total"));
-            let diameter = reader.quantity("diameter");
-            Some(Input {
-                stated: stated?,
-                coat: coat?,
-                class: class.map(|(class, limit)| (class.name, class.source(&limit))),
-                deposit: density?.or_else(|| Some((own?, None)))?,
-                yielded: yielded?.one(),
-                flash: flash?,
-                solid_share: solid_share?.one(),
-                bead_ratio: bead_ratio?.one(),
-                additions,
-                barrel: volume.zip(by_total),
-                diameter,
-            })
-        })
+        fields::read(reader)
+    }
+
+    fn write(input: &Input, writer: &mut Writer) {
+        fields::write(input, writer);
+    }
+
+    const EXPLAINS: &'static [Topic] = &[Topic::Load];
+
+    fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
+        fields::fill(case, writer)
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
         let load = input.stated.load();
-        let charge = |deposit| barrel::charge(load.area, input.coat, deposit, input.yielded, input.flash);
+        let earlier = input.earlier.as_ref().and_then(|readings| Earlier::of(readings.values()));
+        let scatter = input.scatter(earlier);
+        let least = input.asked.least();
+        let demand = least.zip(input.pass).map(|((least, _), pass)| {
+            (Demand { least, scatter: scatter.0, readings: pass.readings }, pass.chance)
+        });
+        let target = demand.map(|(demand, chance)| target(&demand, chance)).transpose()?;
+        let mean = match (input.asked, target) {
+            (_, Some(target)) => target.mean,
+            (Asked::Mean(mean) | Asked::Least(mean), None) => mean.quantity,
+            (Asked::Class(_, limit), None) => limit.thickness,
+        };
+        let correction = input.correction(earlier)?;
+        let area = load.area;
+        let charge = |deposit| barrel::charge(area, mean, deposit, input.yielded.one(), input.flash);
+        let of_charge = charge(input.density.known().0);
+        let powder = of_charge.powder * correction.unwrap_or(1.0);
+        // The number of additions goes by the coat that the class names.
+        let nominal = least.map_or(mean, |(least, _)| least);
         let additions = match input.additions {
             Some(own) => (own, None),
             None => {
-                let (number, source) = barrel::usual_additions(input.coat)
-                    .map_err(|refusal| Problem::refused("additions", "Additions", refusal))?;
+                let (number, source) =
+                    barrel::usual_additions(nominal).map_err(|refusal| fields::ADDITIONS.refused(refusal))?;
                 (number, Some(source))
             }
         };
+        let bead_ratio = input.bead_ratio(nominal);
         let bulk = load.solid.map(|solid| {
-            let parts = barrel::bulk_volume(solid, input.solid_share);
-            (parts, parts * input.bead_ratio)
+            let parts = barrel::bulk_volume(solid, input.solid_share.one());
+            (parts, parts * bead_ratio.0)
         });
-        let working_volume = input.barrel.map(|(volume, is_total)| {
-            let (min, max) = if is_total { practice::WORKING_SHARE.value } else { (1.0, 1.0) };
-            (volume * min, volume * max)
+        let working_volume = input.barrel.map(|barrel| {
+            let total = input.barrel_by == BarrelBy::Total;
+            let (min, max) = if total { practice::WORKING_SHARE.value } else { (1.0, 1.0) };
+            (barrel.quantity * min, barrel.quantity * max)
         });
         let loads = bulk
             .zip(working_volume)
             .map(|((parts, _), (min, max))| (barrel::loads(parts, max), barrel::loads(parts, min)));
-        Ok(Outcome {
+        let mut outcome = Outcome {
             load,
-            charge: charge(input.deposit.0),
-            charge_range: (charge(DEPOSIT.min), charge(DEPOSIT.max)),
+            least,
+            scatter,
+            target,
+            mean,
+            chance_at_least: demand.map(|(demand, _)| demand.chance(demand.least)),
+            earlier,
+            correction,
+            charge: of_charge,
+            powder,
+            powder_range: (charge(DEPOSIT.min).powder, charge(DEPOSIT.max).powder),
             additions,
-            coats: barrel::coat_after_each(input.coat, additions.0).collect(),
+            coats: barrel::coat_after_each(mean, additions.0).collect(),
+            bead_ratio,
             bulk,
             working_volume,
             loads,
-            turns: input.diameter.map(barrel::turns_a_minute),
-        })
+            turns: input.diameter.map(|diameter| barrel::turns_a_minute(diameter.quantity)),
+            run: Vec::new(),
+            takes: Time::from_second(0.0),
+        };
+        (outcome.run, outcome.takes) = run::of(input, &outcome);
+        Ok(outcome)
     }
 
     fn explain(input: &Input, outcome: &Outcome) -> Report {
-        explain::report(input, outcome)
+        report::report(input, outcome)
+    }
+}
+
+/// The greatest mean that is charged for: the thickest class and what a wide scatter asks beyond it.
+const GREATEST_MEAN: Length = Length::from_um(200.0);
+
+impl Input {
+    /// The scatter: the user's own, else that of the earlier load, else the assumed one.
+    fn scatter(&self, earlier: Option<Earlier>) -> Known<f64> {
+        let Sourced { value, source } = USUAL_SCATTER;
+        let own = self.scatter.map(PlainNumber::one).or(earlier.and_then(|earlier| earlier.scatter));
+        own.map_or((value, Some(source)), |own| (own, None))
+    }
+
+    /// What the powder is multiplied by.
+    fn correction(&self, earlier: Option<Earlier>) -> Result<Option<f64>, Problem> {
+        let Some((earlier, charged)) = earlier.zip(self.charged) else { return Ok(None) };
+        let correction = earlier.correction(charged.quantity);
+        if (0.5..=2.0).contains(&correction) {
+            return Ok(Some(correction));
+        }
+        Err(fields::CHARGED.problem(Fault::Conflict(format!(
+            "the earlier load was charged for {} and came out at {}: less than half or more than double is a fault to \
+             be found first, or a wrong unit",
+            charged.quantity.show(charged.unit, 1),
+            earlier.mean.show(charged.unit, 1)
+        ))))
+    }
+
+    /// Volume of beads to bulk volume of parts.
+    fn bead_ratio(&self, coat: Length) -> Known<f64> {
+        let Sourced { value, source } = barrel::usual_bead_ratio(coat);
+        self.bead_ratio.map_or((value, Some(source)), |own| (own.one(), None))
+    }
+}
+
+/// The mean to charge for.
+fn target(demand: &Demand, chance: PlainNumber) -> Result<Target, Problem> {
+    let target = demand.target(chance.one()).filter(|target| target.mean <= GREATEST_MEAN);
+    target.ok_or_else(|| {
+        let scatter = PlainNumber::from_one(demand.scatter).show(&unit::PERCENT, 0);
+        fields::SCATTER.problem(Fault::Conflict(format!(
+            "with readings that scatter by {scatter} no coat up to {} passes so often; bring the scatter down, take \
+             fewer readings, or accept a lower chance",
+            GREATEST_MEAN.show(&unit::UM, 0)
+        )))
+    })
+}
+
+impl Asked {
+    /// The least of every place, and where it is published.
+    fn least(self) -> Option<Known<Length>> {
+        match self {
+            Self::Class(class, limit) => Some((limit.thickness, Some(class.source(&limit)))),
+            Self::Least(least) => Some((least.quantity, None)),
+            Self::Mean(_) => None,
+        }
+    }
+}
+
+impl DensityOf {
+    /// The density, and where it is published.
+    fn known(self) -> Known<Density> {
+        match self {
+            Self::Light => (DEPOSIT.min, Some(DEPOSIT.source)),
+            Self::Heavy => (DEPOSIT.max, Some(DEPOSIT.source_max)),
+            Self::Own(density) => (density, None),
+        }
+    }
+}
+
+impl Outcome {
+    /// Barrels that the load is run in: the most, which overfills none.
+    pub fn barrels(&self) -> f64 {
+        self.loads.map_or(1.0, |(_, most)| most)
     }
 }
 
@@ -358,14 +333,6 @@ impl Calculator for PowderMass {
 mod tests {
     use super::*;
     use crate::part::STEEL;
-
-    /// The choices of the form and the classes of the table are the same.
-    #[test]
-    fn every_class_is_offered() {
-        let offered: Vec<String> = CLASSES.iter().map(|choice| format!("class {}", choice.key)).collect();
-        let listed: Vec<&str> = astm_b695::CLASSES.iter().map(|class| class.name).collect();
-        assert_eq!(offered, listed);
-    }
 
     /// The default share of steel in a heap is the published load of a barrel.
     #[test]

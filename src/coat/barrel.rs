@@ -3,6 +3,8 @@
 //! The thickness follows from the mass of powder on the area, and from nothing else: time only
 //! gives the powder leave to be peened on.
 
+pub mod target;
+
 use std::f64::consts::PI;
 
 use crate::quantity::{Area, ArealMass, Density, Length, Mass, Quantity, Volume, unit};
@@ -83,6 +85,28 @@ pub fn usual_additions(coat: Length) -> Result<(u32, Source), Refusal> {
 /// Nothing is published between the thin and the thick coats.
 const BETWEEN: Source = assumed("between 12 and 40 µm: along a straight line from 3 to 10 additions");
 
+/// Volume of beads to bulk volume of parts: more for thick coats.
+pub fn usual_bead_ratio(coat: Length) -> Sourced<f64> {
+    if coat > practice::GALVANIZED_ABOVE.value {
+        practice::BEADS_TO_PARTS_THICK
+    } else {
+        practice::BEADS_TO_PARTS
+    }
+}
+
+/// The mix of beads: share, least and greatest diameter. Where parts have recesses, the smallest size,
+/// which would stay in them, is left out, and the rest keeps its proportion.
+pub fn bead_mix(recessed: bool) -> impl Iterator<Item = (f64, Length, Length)> {
+    let smallest = practice::BEAD_MIX.value.iter().map(|(_, from, _)| *from).fold(f64::INFINITY, f64::min);
+    let taken = move |row: &(f64, f64, f64)| !recessed || row.1 > smallest;
+    let whole: f64 = practice::BEAD_MIX.value.iter().filter(|row| taken(row)).map(|(share, ..)| share).sum();
+    practice::BEAD_MIX
+        .value
+        .into_iter()
+        .filter(taken)
+        .map(move |(share, from, to)| (share / whole, Length::from_mm(from), Length::from_mm(to)))
+}
+
 /// The coat after each of `count` equal additions; the last is the whole coat.
 pub fn coat_after_each(coat: Length, count: u32) -> impl Iterator<Item = Length> {
     (1..=count).map(move |number| coat * f64::from(number) / f64::from(count))
@@ -110,9 +134,12 @@ pub fn bead_mass(bulk: Volume) -> Mass {
 
 /// Loads that a heap of parts makes in a barrel; working volumes count the parts.
 pub fn loads(bulk: Volume, working: Volume) -> f64 {
-    // One part in 10^9 of a load is no load.
-    (bulk.mm3() / working.mm3() - 1e-9).ceil().max(1.0)
+    // Nobody fills a barrel to the hundredth: what is that little above it still is the same load.
+    (bulk / working - FILL).ceil().max(1.0)
 }
+
+/// What of a load more than a full barrel is no further load.
+const FILL: f64 = 0.01;
 
 /// Turns a minute at the published surface speeds.
 pub fn turns_a_minute(diameter: Length) -> (f64, f64) {

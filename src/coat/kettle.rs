@@ -2,7 +2,7 @@
 //!
 //! It knows no steel: what the heat of the bath does to one is judged in the rules.
 
-use crate::quantity::{Area, Density, Length, Mass};
+use crate::quantity::{Area, Density, Length, Mass, Temperature, Time};
 use crate::table::hotdip_process as practice;
 use crate::working::Mark;
 
@@ -34,43 +34,70 @@ pub fn baskets(load: Mass, capacity: Mass) -> f64 {
     (load / capacity - 1e-9).ceil().max(1.0)
 }
 
-/// What is said of the two baths.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Bath {
-    /// The normal bath does; nothing asks for another.
-    Normal,
-    /// Normal; the high-temperature bath is forbidden.
-    NormalOnly,
-    /// A reactive steel: high temperature is advised.
-    High,
-    /// A reactive steel that may not go into the high-temperature bath.
-    Neither,
-    /// The steel is not known: normal, unless it is reactive.
-    Unknown,
+/// What a certificate says of the steel, in per cent.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Composition {
+    /// Silicon and phosphorus together.
+    pub si_p: Option<f64>,
+    /// Silicon alone.
+    pub si: Option<f64>,
 }
 
-impl Bath {
-    /// What it means for the verdict.
-    pub fn mark(self) -> Mark {
-        match self {
-            Self::Normal => Mark::Met,
-            Self::NormalOnly | Self::Unknown => Mark::Note,
-            Self::High | Self::Neither => Mark::Condition,
+/// How the steel reacts with the zinc.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Reactivity {
+    /// Nobody said what it holds.
+    Unknown,
+    /// Below the range: a bright, thinner coat.
+    Quiet,
+    /// From 0.03 to 0.13 % Si + P: a thick, dull coat in the normal bath.
+    Reactive,
+    /// Above the range, and silicon below where it is reactive again.
+    Between,
+    /// Above the range, and nobody said how much of it is silicon.
+    AboveRange,
+    /// So much silicon that documents differ: reactive again for ASTM A385, not yet for ISO 14713-2.
+    Disputed,
+    /// Silicon beyond 0.25 %: reactive again, and no document was found that says which bath.
+    HighSilicon,
+}
+
+impl Composition {
+    /// How the steel reacts with the zinc; the ends of a range belong to it.
+    pub fn reactivity(self) -> Reactivity {
+        // What is written to hundredths must not fall out of a range by the binary form of a number.
+        let at_least = |value: f64, limit: f64| value >= limit - 1e-9;
+        let above = |value: f64, limit: f64| value > limit + 1e-9;
+        let (from, to) = practice::REACTIVE.value;
+        let (a385, iso) = (practice::SILICON_A385.value, practice::SILICON_14713.value);
+        // Phosphorus only adds: silicon alone is the least that both can be.
+        let Some(sum) = self.si_p.or(self.si) else { return Reactivity::Unknown };
+        match self.si {
+            Some(si) if above(si, iso) => Reactivity::HighSilicon,
+            Some(si) if above(si, a385) => Reactivity::Disputed,
+            _ if at_least(sum, from) && !above(sum, to) => Reactivity::Reactive,
+            _ if !at_least(sum, from) => Reactivity::Quiet,
+            Some(_) => Reactivity::Between,
+            None => Reactivity::AboveRange,
         }
     }
 }
 
-/// The bath for a steel of this silicon and phosphorus, in per cent, by ISO 10684; the
-/// high-temperature bath may be forbidden to the part.
-pub fn bath(si_p: Option<f64>, high_forbidden: bool) -> Bath {
-    let (from, to) = practice::REACTIVE.value;
-    match si_p {
-        Some(si_p) if (from..=to).contains(&si_p) && high_forbidden => Bath::Neither,
-        Some(si_p) if (from..=to).contains(&si_p) => Bath::High,
-        _ if high_forbidden => Bath::NormalOnly,
-        Some(_) => Bath::Normal,
-        None => Bath::Unknown,
+impl Reactivity {
+    /// What it means for the verdict.
+    pub fn mark(self) -> Mark {
+        match self {
+            Self::Quiet | Self::Between => Mark::Met,
+            Self::Unknown => Mark::Note,
+            Self::Reactive | Self::AboveRange | Self::Disputed | Self::HighSilicon => Mark::Condition,
+        }
     }
+}
+
+/// The longest dip whose heat is no stronger than a temper, by the tempering parameter `P` in kelvin
+/// times log hours: `t = 10^(P / T − 20)` hours.
+pub fn longest_dip(temper: f64, bath: Temperature) -> Time {
+    Time::from_hour(10f64.powf(temper / bath.kelvin() - 20.0))
 }
 
 /// How the zinc is taken off after the bath.
@@ -78,18 +105,71 @@ pub fn bath(si_p: Option<f64>, high_forbidden: bool) -> Bath {
 pub enum Wiping {
     /// In the basket of a centrifuge.
     Spin,
-    /// By a ring of air jets, one by one.
+    /// Too long for small baskets, short enough for large ones: which it is, nobody said.
+    AskBasket,
+    /// By a ring of air jets, or hung and shaken, one by one.
     AirRing,
     /// By a ring, and longer than what is said to be processed.
     TooLong,
 }
 
-/// Spin or air ring, by length and shape; `basket` is the inside length of the basket, if known.
-pub fn wiping(is_rod: bool, length: Length, basket: Option<Length>) -> Wiping {
-    let spun = basket.map_or(!is_rod, |basket| length <= basket);
-    match spun {
+/// Spin or air ring, by the overall length; `basket` is the inside length of the basket, if known.
+///
+/// What is shorter than a basket goes into it, bolt or rod; what is longer does not.
+pub fn wiping(length: Length, basket: Option<Length>) -> Wiping {
+    let (small, large) = practice::BASKETS.value;
+    match basket {
         _ if length > practice::LONGEST_ROD.value => Wiping::TooLong,
-        true => Wiping::Spin,
-        false => Wiping::AirRing,
+        Some(basket) if length <= basket => Wiping::Spin,
+        Some(_) => Wiping::AirRing,
+        None if length <= small => Wiping::Spin,
+        None if length <= large => Wiping::AskBasket,
+        None => Wiping::AirRing,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn of(si_p: Option<f64>, si: Option<f64>) -> Reactivity {
+        Composition { si_p, si }.reactivity()
+    }
+
+    /// ISO 10684: 0.03 to 0.13 % Si + P, both ends within; ASTM A385: above 0.22 % Si; ISO 14713-2:
+    /// above 0.25 %.
+    #[test]
+    fn the_ends_of_the_reactive_range_belong_to_it() {
+        assert_eq!(of(None, None), Reactivity::Unknown);
+        assert_eq!(of(Some(0.03), None), Reactivity::Reactive);
+        assert_eq!(of(Some(0.0003 / 0.01), None), Reactivity::Reactive);
+        assert_eq!(of(Some(0.13), None), Reactivity::Reactive);
+        assert_eq!(of(Some(0.029), None), Reactivity::Quiet);
+        assert_eq!(of(Some(0.14), None), Reactivity::AboveRange);
+        assert_eq!(of(Some(0.20), Some(0.18)), Reactivity::Between);
+        assert_eq!(of(Some(0.25), Some(0.22)), Reactivity::Between);
+        assert_eq!(of(Some(0.26), Some(0.24)), Reactivity::Disputed);
+        assert_eq!(of(None, Some(0.3)), Reactivity::HighSilicon);
+    }
+
+    #[test]
+    fn the_length_decides_between_basket_and_ring() {
+        let m = Length::from_m;
+        assert_eq!(wiping(m(0.1), None), Wiping::Spin);
+        assert_eq!(wiping(m(0.5), None), Wiping::AskBasket);
+        assert_eq!(wiping(m(0.9), None), Wiping::AirRing);
+        assert_eq!(wiping(m(0.9), Some(m(1.0))), Wiping::Spin);
+        assert_eq!(wiping(m(0.1), Some(m(0.08))), Wiping::AirRing);
+        assert_eq!(wiping(m(2.1), Some(m(3.0))), Wiping::TooLong);
+    }
+
+    /// A temper of one hour at 425 °C is worth 698.15 · 20 = 13963; at 455 °C that is
+    /// 10^(13963 / 728.15 − 20) h = 0.150 h, nine minutes.
+    #[test]
+    fn the_longest_dip_is_worth_the_temper() {
+        let temper =
+            crate::steel::tempering::parameter(Temperature::from_celsius(425.0), Time::from_hour(1.0));
+        let dip = longest_dip(temper, Temperature::from_celsius(455.0));
+        assert!((dip.minute() - 9.0).abs() < 0.05, "{}", dip.minute());
     }
 }

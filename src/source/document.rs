@@ -40,6 +40,7 @@ documents! {
     ISO_9223: "ISO 9223:2012", "corrosivity of atmospheres";
     ISO_9224: "ISO 9224:2012", "guiding values for long-term corrosion";
     ISO_14713_1: "ISO 14713-1", "protection against corrosion by zinc coatings";
+    ISO_14713_2: "ISO 14713-2", "hot-dip galvanizing: design and steels";
     ISO_2602: "ISO 2602", "estimation of the mean, confidence interval";
     ISO_1460: "ISO 1460", "mass of hot-dip coats by stripping and weighing";
     ISO_1463: "ISO 1463", "thickness of coats under the microscope";
@@ -129,6 +130,7 @@ documents! {
     ASTM_A307: "ASTM A307", "carbon steel bolts, 60 ksi";
     ASTM_A325: "ASTM A325", "structural bolts, before F3125";
     ASTM_A354: "ASTM A354", "quenched and tempered alloy steel bolts";
+    ASTM_A385: "ASTM A385/A385M", "providing high-quality zinc coatings, hot-dip";
     ASTM_A449: "ASTM A449", "hex cap screws, bolts and studs, heat treated";
     ASTM_A490: "ASTM A490/A490M", "structural bolts of 150 ksi, before F3125";
     ASTM_A563: "ASTM A563", "carbon and alloy steel nuts, inch";
@@ -177,4 +179,7 @@ documents! {
     TAP_MAKERS_TEXT: "Tap makers' published data", "limits of taps, drills before them";
     GAUGE_MAKERS_TEXT: "Gauge makers' published guidance", "how thread gauges are used";
     GALVANIZING_TEXT: "Galvanizing trade association articles", "coat density, thickness and life";
+    PLANT_TEXT: "Galvanizers and plant makers", "descriptions of their process";
+    PLANT_GUIDANCE: "Public guidance for galvanizing plants", "process guidance and safety";
+    FLUX_PAPER: "Finishing journal, August 2003", "control of hot-dip galvanizing flux";
 }

@@ -1,7 +1,7 @@
 //! Practice of mechanical plating and galvanizing: what handbooks and descriptions of the process
 //! state of barrels, beads, liquor and powder.
 
-use crate::quantity::{Length, Mass, Temperature};
+use crate::quantity::{Length, Mass, Temperature, Time};
 use crate::source::{Source, Sourced, common_practice, document};
 
 /// Share of the powder weighed in that ends up on the parts.
@@ -66,3 +66,77 @@ pub const LIQUOR: Sourced<(Temperature, Temperature)> = document::FINISHING_GUID
 /// The copper flash has no required thickness.
 pub const COPPER_SOURCE: Source =
     document::ASTM_B695.read("6.2.4.2: immersion copper, no thickness required");
+
+/// A coat thicker than this is called mechanical galvanizing, and takes more beads.
+pub const GALVANIZED_ABOVE: Sourced<Length> = document::ENCYCLOPEDIA
+    .read("mechanical galvanizing: thicker than 0.001 in")
+    .gives(Length::from_inch(0.001));
+/// Parts with recesses go without the smallest beads.
+pub const RECESSES: Source = document::ENCYCLOPEDIA.read("the small size is left out for recessed heads");
+/// The greatest load of one plater.
+pub const ONE_PLATERS_LOAD: Sourced<Mass> =
+    document::PROCESS_TEXT.read("one plater's greatest load: 800 lb").gives(Mass::from_lb(800.0));
+
+/// Cleaning before the barrel.
+pub const CLEANING: Source =
+    document::PROCESS_TEXT.read("hot alkaline soak, acid pickle and rinse; light soil in the barrel");
+/// How the barrel is loaded.
+pub const LOADING: Source = document::PROCESS_TEXT.read("beads, parts and water into the lined barrel");
+/// How far the water stands ahead of the mix of beads and parts while the barrel turns.
+pub const WATER_AHEAD: Sourced<(Length, Length)> = document::PROCESS_TEXT
+    .read("water 1 to 2 in ahead of the mix")
+    .gives((Length::from_inch(1.0), Length::from_inch(2.0)));
+/// The temperature of the liquor at which it works best: colder is slower, warmer faster and spongy.
+pub const LIQUOR_BEST: Sourced<(Temperature, Temperature)> = document::PROCESS_TEXT
+    .read("70 to 80 °F; colder is slower, warmer gives a spongy coat")
+    .gives((Temperature::from_fahrenheit(70.0), Temperature::from_fahrenheit(80.0)));
+/// The acid that holds the liquor there.
+pub const ACID: Source = document::TRADE.memory("sulfuric acid, inhibited, holds pH 1 to 2");
+/// The surface conditioner, whose dose was not found.
+pub const CONDITIONER: Source =
+    document::PROCESS_TEXT.read("descaler and degreaser in the barrel; no dose found");
+/// The starter mixes so long before the next step.
+pub const STARTER: Sourced<Time> =
+    document::PROCESS_TEXT.read("2 min of mixing before the next step").gives(Time::from_minute(2.0));
+/// The promoter before the copper: a few minutes, no number.
+pub const PROMOTER: Source = common_practice("promoter a few minutes before the copper");
+/// The promoter with each addition of zinc, whose dose was not found.
+pub const PROMOTER_DOSE: Source = document::TRADE.memory("promoter with each addition, by area or by zinc");
+/// Copper before the zinc.
+pub const COPPER_TIME: Sourced<Time> =
+    common_practice("copper flash about 5 min before the zinc").gives(Time::from_minute(5.0));
+/// The tin salt with the first zinc, whose dose was not found.
+pub const TIN: Source = document::TRADE.memory("tin salt in the first, small addition of zinc");
+/// Between two additions of zinc.
+pub const SPACING: Sourced<(Time, Time)> = document::TRADE
+    .memory("equal portions about 3 to 5 min apart")
+    .gives((Time::from_minute(3.0), Time::from_minute(5.0)));
+/// The last tumble in clear water, which brightens; how long was not found.
+pub const TUMBLE: Source = document::ENCYCLOPEDIA.read("water polish brightens the coat");
+/// The plating cycle.
+pub const CYCLE: Sourced<(Time, Time)> = document::FINISHING_GUIDEBOOK
+    .read("plating cycle 30 to 45 min")
+    .gives((Time::from_minute(30.0), Time::from_minute(45.0)));
+/// The whole process.
+pub const WHOLE: Sourced<Time> =
+    document::ENCYCLOPEDIA.read("about 50 min from start to end").gives(Time::from_minute(50.0));
+/// Parts from beads.
+pub const SEPARATION: Source =
+    document::FINISHING_GUIDEBOOK.read("vibrating screen with water sprays, or magnetic belt");
+/// A chromate comes after the separation.
+pub const CHROMATE: Source = document::FINISHING_GUIDEBOOK.read("chromate after separation, before drying");
+/// A hexavalent chromate is harmed above this heat.
+pub const CHROMATE_HEAT: Sourced<Temperature> = document::BOLT_MAKERS_TEXT
+    .read("chromate film harmed above 150 °F")
+    .gives(Temperature::from_fahrenheit(150.0));
+/// Under a sprayed patch a trivalent chromate.
+pub const PATCH: Source = common_practice("trivalent chromate under a sprayed nylon patch");
+/// Drying, whose temperature was not found.
+pub const DRYING: Source = document::FINISHING_GUIDEBOOK.read("heated centrifuge, belt or vibratory oven");
+/// The bake after plating, which most parts do not need.
+pub const BAKE: Source =
+    document::FINISHING_GUIDEBOOK.read("a bake after plating: not required in most cases");
+
+/// Area of a threaded part of a bar for that of the plain bar.
+pub const THREADED_AREA: Sourced<f64> =
+    document::ARITHMETIC.computed("a 60° thread adds about half to the area of the bar").gives(1.5);

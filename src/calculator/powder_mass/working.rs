@@ -1,9 +1,8 @@
 //! The steps from a load of parts to the charge of a barrel.
 
-use super::explain::each;
 use super::{Input, Outcome};
 use crate::calculator::load::SUM;
-use crate::coat::barrel;
+use crate::coat::barrel::{self, target};
 use crate::part::STEEL;
 use crate::quantity::{Quantity, Shown, unit};
 use crate::source::Source;
@@ -16,13 +15,38 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     let area = Term::given("A", outcome.load.area.show(&unit::M2, 2));
     let deposit = charge.deposit.show(&unit::KG, 3);
     let powder = charge.powder.show(&unit::KG, 3);
+    let corrected = outcome.powder.show(&unit::KG, 3);
     let copper = charge.copper.show(&unit::G, 1);
-    let coat = (input.coat, input.class.map(|(_, source)| source));
-    outcome.load.zinc(&mut working, input.deposit, coat, deposit);
+    target(input, outcome, &mut working);
+    outcome.load.zinc(&mut working, input.density.known(), (outcome.mean, None), deposit);
     working
         .step("zinc powder to weigh in", "W", "100·Z / η", powder, practice::YIELD.source)
         .given("Z", deposit)
-        .term(default("η", Shown::percent(input.yielded, 1), practice::YIELD.value, practice::YIELD.source));
+        .term(default(
+            "η",
+            Shown::percent(input.yielded.one(), 1),
+            practice::YIELD.value,
+            practice::YIELD.source,
+        ));
+    if let (Some(correction), Some(earlier), Some(charged)) =
+        (outcome.correction, outcome.earlier, input.charged)
+    {
+        let factor = Shown::plain(correction, 4);
+        working
+            .step(
+                "what the earlier load was charged for, over what it came out at",
+                "q",
+                "t_c / t_m",
+                factor,
+                SUM,
+            )
+            .given("t_c", charged.quantity.show(&unit::UM, 2))
+            .given("t_m", earlier.mean.show(&unit::UM, 3));
+        working
+            .step("zinc powder to weigh in, corrected by it", "W_q", "q·W", corrected, SUM)
+            .given("q", factor)
+            .given("W", powder);
+    }
     let number = Term {
         symbol: "N",
         value: Shown::plain(f64::from(outcome.additions.0), 0),
@@ -33,10 +57,10 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             "zinc powder in each addition",
             "w",
             "W / N",
-            each(charge.powder, f64::from(outcome.additions.0)).show(&unit::KG, 3),
+            (outcome.powder / f64::from(outcome.additions.0)).show(&unit::KG, 3),
             outcome.additions.1.unwrap_or(SUM),
         )
-        .given("W", powder)
+        .given("W", corrected)
         .term(number);
     working
         .step("copper of the flash, in grams", "C", "ρ_Cu·t_Cu·A", copper, practice::COPPER_SOURCE)
@@ -65,7 +89,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
         .published("ρ", STEEL.value.show(&unit::G_CM3, 2), STEEL.source)
         .term(default(
             "φ",
-            Shown::percent(input.solid_share, 1),
+            Shown::percent(input.solid_share.one(), 1),
             barrel::usual_solid_share(STEEL.value),
             barrel::USUAL_SOLID_SHARE_SOURCE,
         ));
@@ -77,12 +101,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             beads.show(&unit::LITRE, 2),
             practice::BEADS_TO_PARTS.source,
         )
-        .term(default(
-            "b",
-            Shown::plain(input.bead_ratio, 2),
-            practice::BEADS_TO_PARTS.value,
-            practice::BEADS_TO_PARTS.source,
-        ))
+        .known("b", Shown::plain(outcome.bead_ratio.0, 2), outcome.bead_ratio.1)
         .given("V_p", heap);
     working
         .step(
@@ -121,9 +140,47 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
                 practice::SURFACE_SPEED.source,
             )
             .published("v", Shown::plain(practice::SURFACE_SPEED.value.1, 0), practice::SURFACE_SPEED.source)
-            .given("D", diameter.show(&unit::M, 3));
+            .given("D", diameter.quantity.show(&unit::M, 3));
     }
     working
+}
+
+/// From the least of every place to the mean that is charged for.
+fn target(input: &Input, outcome: &Outcome, working: &mut Working) {
+    let (Some(target), Some((least, published)), Some(pass)) = (outcome.target, outcome.least, input.pass)
+    else {
+        return;
+    };
+    let one = target.one.show(&unit::PERCENT, 3);
+    working
+        .step(
+            "chance that a single reading reaches the least, so that all of them do",
+            "p_1",
+            "100·(p / 100)^(1 / n)",
+            one,
+            target::SUM,
+        )
+        .known(
+            "p",
+            pass.chance.show(&unit::PERCENT, 1),
+            (pass.chance.one() == target::USUAL_CHANCE.value).then_some(target::USUAL_CHANCE.source),
+        )
+        .given("n", Shown::plain(f64::from(pass.readings), 0));
+    let deviations = Shown::plain(target.deviations, 4);
+    let meaning =
+        format!("standard deviations below the mean that a reading stays above with a chance of {one}");
+    working.table("", "z", deviations, target::SUM).said(meaning);
+    working
+        .step(
+            "mean coat of the load, so that the least is so many deviations below it",
+            "t",
+            "100·L / (100 − z·v)",
+            outcome.mean.show(&unit::UM, 2),
+            target::SUM,
+        )
+        .known("L", least.show(&unit::UM, 2), published)
+        .given("z", deviations)
+        .known("v", Shown::percent(outcome.scatter.0, 2), outcome.scatter.1);
 }
 
 /// A value that is published as long as the user has left it as it is.

@@ -1,0 +1,174 @@
+//! The run of the kettle, step by step, as the operator does it.
+
+use super::{Input, Outcome, fields};
+use crate::calculator::Figure;
+use crate::calculator::run::{RunStep, shown_tenths};
+use crate::coat::kettle::{Reactivity, Wiping};
+use crate::quantity::{Quantity, Shown, Temperature, unit};
+use crate::rule::{self, Key};
+use crate::source::Source;
+use crate::steel::tempering;
+use crate::table::{hotdip_process as practice, iso_10684};
+use crate::working::Mark;
+
+/// The steps; times are given where one is known, and no step has a place on a clock.
+pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<RunStep> {
+    let mut steps = vec![load(input, outcome), degrease(), pickle(outcome)];
+    steps.push(RunStep::new("Rinse in water.", practice::RINSING));
+    steps.push(flux());
+    steps.push(
+        RunStep::new("Dry: wet work makes the zinc spatter.", practice::DRYING)
+            .with(blank("Temperature", practice::DRYING)),
+    );
+    steps.push(dip(input, outcome));
+    steps.push(wipe(outcome));
+    steps.push(
+        RunStep::new("Quench small parts at once; let cool in air what would distort.", practice::QUENCH)
+            .with(
+                Figure::one("", "The zinc goes on reacting above", celsius(practice::REACTS_ABOVE.value))
+                    .source(practice::REACTS_ABOVE.source),
+            ),
+    );
+    if outcome.part.is_some_and(|part| part.kind.is_nut()) {
+        steps.push(RunStep::new("Tap the nuts, once, and oil them.", practice::NUTS_SOURCE));
+    }
+    steps.push(RunStep::new(
+        "Inspect: appearance, thickness off the thread, adhesion, thread gauge; write it down in the lot check.",
+        crate::table::inspection::DRAWING.source,
+    ));
+    steps
+}
+
+fn load(input: &Input, outcome: &Outcome) -> RunStep {
+    let system = input.stated.system();
+    let step =
+        RunStep::new("Fill the baskets, or hang the pieces, so that zinc runs off.", practice::SPIN_SOURCE);
+    let Some(mass) = outcome.load.mass else { return step };
+    let baskets = outcome.baskets.unwrap_or(1.0);
+    let step = match outcome.baskets {
+        Some(baskets) => step.with(Figure::one("", "Baskets", Shown::plain(baskets, 0))),
+        None => step,
+    };
+    step.with(Figure::one("", "Parts in each", system.weight(mass / baskets))).with(Figure::one(
+        "",
+        "Zinc on them",
+        system.weight(outcome.zinc.on_parts / baskets),
+    ))
+}
+
+fn degrease() -> RunStep {
+    let (low, high) = practice::DEGREASING_HEAT.value;
+    RunStep::new("Degrease: hot caustic or alkaline.", practice::DEGREASING).with(
+        Figure::range("", "Temperature", celsius(low), celsius(high))
+            .source(practice::DEGREASING_HEAT.source),
+    )
+}
+
+/// The acid, by the steel.
+fn pickle(outcome: &Outcome) -> RunStep {
+    let case = outcome.case();
+    // What ISO 10684 and ASTM A143 ask of the cleaning of hard steels.
+    let careful = [Key::Iso10684Cleaning, Key::A143Strength]
+        .into_iter()
+        .filter_map(|key| rule::rule(key).judge(&case))
+        .any(|ruling| ruling.says.mark > Mark::Met);
+    let (low, high) = practice::ACID_STRENGTH.value;
+    let step = if careful {
+        RunStep::new(
+            "Clean this hard steel without plain acid: inhibited acid for the shortest time, alkaline, or blast and \
+             flash pickle.",
+            iso_10684::CLEANING_FROM.1,
+        )
+        .with(Figure::words("High-strength bolts", "blasted in place of the acid").source(practice::BLASTING))
+    } else {
+        RunStep::new(
+            "Pickle in inhibited hydrochloric acid until the rust is off, and no longer.",
+            practice::PICKLING,
+        )
+    };
+    step.with(
+        Figure::range("", "Acid in use", Shown::percent(low, 0), Shown::percent(high, 0))
+            .source(practice::ACID_STRENGTH.source),
+    )
+    .with(
+        Figure::one("", "at most", Shown::percent(practice::ACID_STRENGTH_MAX.value, 0))
+            .source(practice::ACID_STRENGTH_MAX.source),
+    )
+    .with(
+        Figure::one("", "no warmer than", celsius(practice::ACID_HEAT.value))
+            .source(practice::ACID_HEAT.source),
+    )
+    .with(Figure::words("Fasteners take", "minutes").source(practice::PICKLING_FASTENERS))
+    .with(blank("Longest time", practice::PICKLING_TIME))
+}
+
+fn flux() -> RunStep {
+    let (low, high) = practice::FLUX_DENSITY.value;
+    let (old_low, old_high) = practice::FLUX_DENSITY_OLD.value;
+    let baume = |low: f64, high: f64| format!("{low} to {high} °Bé");
+    RunStep::new("Flux: zinc chloride and ammonium chloride.", practice::FLUXING)
+        .with(Figure::words("Density", baume(low, high)).source(practice::FLUX_DENSITY.source))
+        .with(
+            Figure::words("Older practice", baume(old_low, old_high))
+                .source(practice::FLUX_DENSITY_OLD.source),
+        )
+        .with(
+            Figure::one("", "Temperature, about", celsius(practice::FLUX_HEAT.value))
+                .source(practice::FLUX_HEAT.source),
+        )
+}
+
+fn dip(input: &Input, outcome: &Outcome) -> RunStep {
+    let reactive = outcome.reactivity == Reactivity::Reactive && !outcome.high_bath_forbidden;
+    let [normal, high] = fields::BATHS;
+    let ((low, high), kind) =
+        if reactive { (high, tempering::Bath::High) } else { (normal, tempering::Bath::Normal) };
+    let (short, long) = practice::IMMERSION_TIME.value;
+    let step =
+        RunStep::new("Dip until the work has the heat of the bath and boiling stops.", practice::IMMERSION)
+            .with(Figure::range("", "Bath advised", celsius(low), celsius(high)).source(kind.source()))
+            .with(Figure::one("", "Bath as entered", input.bath.quantity.show(input.bath.unit, 0)))
+            .with(
+                Figure::range("", "Baskets of fasteners", shown_tenths(short), shown_tenths(long))
+                    .source(practice::IMMERSION_TIME.source),
+            );
+    match outcome.longest_dip {
+        Some(longest) => step.with(
+            Figure::one("", "For the temper of this steel no longer than", shown_tenths(longest))
+                .source(tempering::PARAMETER_SOURCE),
+        ),
+        None => step.with(
+            Figure::words("For the temper", "enter the steel for the longest dip")
+                .source(tempering::PARAMETER_SOURCE),
+        ),
+    }
+}
+
+fn wipe(outcome: &Outcome) -> RunStep {
+    let ((slow, fast), (short, long)) = (practice::SPIN_TURNS.value, practice::SPIN_TIME.value);
+    let turns = |turns| Shown { number: turns, unit: &unit::TURNS_MINUTE, decimals: 0 };
+    let seconds = |time: crate::quantity::Time| time.show(&unit::SECOND, 0);
+    match outcome.wiping {
+        Some(Wiping::AirRing | Wiping::TooLong) => {
+            RunStep::new("Draw out through the air ring, or shake, one by one.", practice::SPIN_SOURCE)
+        }
+        Some(Wiping::Spin | Wiping::AskBasket) | None => {
+            RunStep::new("Out quickly, and spin at once, before the zinc freezes.", practice::WITHDRAWAL)
+                .with(
+                    Figure::range("", "Turns", turns(slow), turns(fast)).source(practice::SPIN_TURNS.source),
+                )
+                .with(
+                    Figure::range("", "for", seconds(short), seconds(long))
+                        .source(practice::SPIN_TIME.source),
+                )
+        }
+    }
+}
+
+fn celsius(temperature: Temperature) -> Shown {
+    temperature.show(&unit::CELSIUS, 0)
+}
+
+fn blank(name: &'static str, source: Source) -> Figure {
+    Figure::words(name, "not found: the plant's own").source(source)
+}

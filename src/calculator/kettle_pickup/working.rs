@@ -1,0 +1,67 @@
+//! The sums of a load of the kettle, step by step.
+
+use super::report::knows_losses;
+use super::{Input, Outcome, fields};
+use crate::calculator::load::SUM;
+use crate::calculator::run::shown_tenths;
+use crate::quantity::{PlainNumber, Quantity, Shown, unit};
+use crate::steel::tempering;
+use crate::working::Working;
+
+pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
+    let zinc = &outcome.zinc;
+    let mut working = outcome.load.working(&input.stated);
+    let on_parts = zinc.on_parts.show(&unit::KG, 3);
+    let factor = (input.factor.min, Some(input.factor.source));
+    outcome.load.zinc(&mut working, factor, (input.coat.quantity, None), on_parts);
+    if let (Some(share), Some(mass)) = (outcome.share, outcome.load.mass) {
+        working
+            .step("zinc for the weight of steel", "p", "100·Z / M", Shown::percent(share, 2), SUM)
+            .given("Z", on_parts)
+            .given("M", mass.show(&unit::KG, 2));
+    }
+    let percent = |share: Option<PlainNumber>| Shown::percent(share.map_or(0.0, PlainNumber::one), 1);
+    if knows_losses(input) {
+        working
+            .step(
+                "zinc fed to the kettle, with what dross and ash take",
+                "F",
+                "Z·(1 + (d + e) / 100)",
+                zinc.fed.show(&unit::KG, 3),
+                SUM,
+            )
+            .given("Z", on_parts)
+            .given("d", percent(input.dross))
+            .given("e", percent(input.ash));
+    }
+    if let (Some(cost), Some(price)) = (outcome.cost, input.price) {
+        working
+            .step("cost at your price of a kilogram", "K", "c·F", Shown::plain(cost, 2), SUM)
+            .given("c", Shown { number: price.quantity.one(), unit: &fields::PER_KG, decimals: 4 })
+            .given("F", zinc.fed.show(&unit::KG, 3));
+    }
+    if let (Some(_), Some(mass), Some(basket)) = (outcome.baskets, outcome.load.mass, input.basket) {
+        working
+            .step("baskets, before rounding up", "B", "M / M_B", Shown::plain(mass / basket.quantity, 2), SUM)
+            .given("M", mass.show(&unit::KG, 2))
+            .given("M_B", basket.quantity.show(&unit::KG, 2));
+    }
+    let against = outcome.heat.1.as_ref().and_then(|effect| effect.as_ref().ok()?.temper);
+    if let (Some(longest), Some(against)) = (outcome.longest_dip, against) {
+        working
+            .step(
+                "longest dip whose heat is no stronger than the temper, in minutes",
+                "t_T",
+                "60·10^(P / T − 20)",
+                shown_tenths(longest),
+                tempering::PARAMETER_SOURCE,
+            )
+            .known(
+                "P",
+                Shown { number: against.parameter, unit: &unit::TEMPERING_PARAMETER, decimals: 1 },
+                against.temper.least_of,
+            )
+            .given("T", outcome.heat.0.bath.show(&unit::KELVIN, 2));
+    }
+    working
+}

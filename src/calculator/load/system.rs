@@ -1,0 +1,86 @@
+//! In which units a load is shown: a person who weighs in pounds gets pounds, square feet and mils back.
+
+use super::{Body, Stated};
+use crate::quantity::{Area, Length, Mass, Quantity, Shown, Temperature, Unit, Volume, unit};
+
+/// Metric or inch.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum System {
+    /// Kilograms, square metres, litres, micrometres.
+    Metric,
+    /// Pounds, square feet, cubic feet, mils.
+    Inch,
+}
+
+impl Stated {
+    /// The units of what was written: an inch thread, a weight in pounds, an area in square feet.
+    pub fn system(&self) -> System {
+        let inch = match self {
+            Self::Count(piece, _) => !piece.designation.thread.is_metric(),
+            Self::Weight(_, mass) | Self::Trial(_, mass) => is_inch(mass.unit),
+            Self::Area(area, _) => is_inch(area.unit),
+            Self::Measured(Body::Round(size, _) | Body::Flat(size), mass) => {
+                is_inch(size.unit) || is_inch(mass.unit)
+            }
+        };
+        if inch { System::Inch } else { System::Metric }
+    }
+}
+
+fn is_inch(unit: &Unit) -> bool {
+    [&unit::LB, &unit::OZ, &unit::FT2, &unit::IN2, &unit::INCH, &unit::MIL, &unit::FOOT]
+        .into_iter()
+        .any(|inch| inch == unit)
+}
+
+impl System {
+    /// A weight as it is weighed: grams below a kilogram, ounces below a pound.
+    pub fn weight(self, mass: Mass) -> Shown {
+        match self {
+            Self::Metric if mass.kg() < 1.0 => mass.show(&unit::G, if mass.g() < 10.0 { 1 } else { 0 }),
+            Self::Metric => mass.show(&unit::KG, if mass.kg() < 10.0 { 2 } else { 1 }),
+            Self::Inch if mass.lb() < 1.0 => mass.show(&unit::OZ, if mass.oz() < 1.0 { 2 } else { 1 }),
+            Self::Inch => mass.show(&unit::LB, if mass.lb() < 10.0 { 2 } else { 1 }),
+        }
+    }
+
+    /// An area.
+    pub fn area(self, area: Area) -> Shown {
+        match self {
+            Self::Metric => area.show(&unit::M2, 2),
+            Self::Inch => area.show(&unit::FT2, 1),
+        }
+    }
+
+    /// The room of a heap.
+    pub fn heap(self, volume: Volume) -> Shown {
+        match self {
+            Self::Metric => volume.show(&unit::LITRE, if volume.litre() < 10.0 { 1 } else { 0 }),
+            Self::Inch => volume.show(&unit::FT3, if volume.ft3() < 1.0 { 3 } else { 2 }),
+        }
+    }
+
+    /// A coat.
+    pub fn coat(self, coat: Length) -> Shown {
+        match self {
+            Self::Metric => coat.show(&unit::UM, if coat.um() < 10.0 { 2 } else { 1 }),
+            Self::Inch => coat.show(&unit::MIL, if coat.mil() < 1.0 { 3 } else { 2 }),
+        }
+    }
+
+    /// A length.
+    pub fn length(self, length: Length) -> Shown {
+        match self {
+            Self::Metric => length.show(&unit::MM, 0),
+            Self::Inch => length.show(&unit::INCH, 1),
+        }
+    }
+
+    /// A temperature.
+    pub fn temperature(self, temperature: Temperature) -> Shown {
+        match self {
+            Self::Metric => temperature.show(&unit::CELSIUS, 0),
+            Self::Inch => temperature.show(&unit::FAHRENHEIT, 0),
+        }
+    }
+}
