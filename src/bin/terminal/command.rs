@@ -72,7 +72,8 @@ fn order_line(words: Vec<&str>) -> Result<Answer, String> {
         Err(problems) => (None, Some(problems)),
     };
     let not_used = reading.not_used();
-    let not_used = not_used.map(|(text, why)| NotUsed { text: text.to_owned(), why: why.to_owned() }).collect();
+    let not_used =
+        not_used.map(|(text, why)| NotUsed { text: text.to_owned(), why: why.to_owned() }).collect();
     let read = Some(reading.to_string());
     Ok(Answer { order, problems, not_used, read, ..Answer::to(Asked::Order { line }, reading.draft) })
 }
