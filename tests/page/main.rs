@@ -14,6 +14,7 @@
 //!     })
 //! }
 //! ```
+#![allow(clippy::indexing_slicing)]
 
 mod form;
 mod harness;
