@@ -74,6 +74,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &fit::NOT_PUBLISHED,
     &fit::UNKNOWN,
     &fit::OVERLAP,
+    &fit::MATING,
     &handling::WASHERS_STICK,
     &handling::BEADS_PART,
     &handling::WASHERS_NEST,

@@ -141,6 +141,7 @@ impl Calculator for KettlePickup {
                 kind: piece.kind,
                 thread: piece.designation.thread,
                 bolt_class: usual_class(piece.designation.thread),
+                nut_class: None,
                 quantity: None,
                 length: piece.shape.overall_length(),
                 mass: Some(piece.shape.mass()),

@@ -139,7 +139,9 @@ impl Calculator for OversizeTap {
         let (bare, stress_area) = match way {
             Way::Over => {
                 let bare = limits::bolt(thread, bolt_class).map_err(|refusal| BOLT_CLASS.refused(refusal))?;
-                (bare, thread.stress_area())
+                let cut_under = bolt_class.is_undercut().then(|| undersize::bolt(thread));
+                let area = cut_under.and_then(|bolt| bolt.ok()).map(|bolt| bolt.stress_area);
+                (bare, area.unwrap_or_else(|| thread.stress_area()))
             }
             Way::Under => {
                 let bolt = undersize::bolt(thread).map_err(|refusal| WAY.refused(refusal))?;

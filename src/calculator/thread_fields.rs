@@ -126,8 +126,10 @@ pub(super) fn read_pair(reader: &mut Reader<'_>) -> Result<Pair, Missed> {
         Ok(way @ Way::Over) => {
             let bolt = read_bolt(reader);
             let allowance = read_allowance(reader, bolt.map(|(thread, _)| thread));
-            let (thread, bolt_class) = bolt?;
-            Ok(Pair { way, thread, bolt_class, allowance: allowance? })
+            let ((thread, bolt_class), allowance) = (bolt?, allowance?);
+            // A bolt cut under is one, whichever way it was written.
+            let is_under = bolt_class == undersize::CLASS && allowance == Allowance::Standard;
+            Ok(Pair { way: if is_under { Way::Under } else { way }, thread, bolt_class, allowance })
         }
         Ok(way @ Way::Under) => {
             let (thread, _) = read_thread(reader)?;

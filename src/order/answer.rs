@@ -17,7 +17,7 @@ use crate::source::document;
 use crate::steel::Grade;
 use crate::thread::ToleranceClass;
 use crate::thread::class::BoltPosition;
-use crate::thread::overtap::Allowance;
+use crate::thread::overtap::{Allowance, standard_class};
 use crate::thread::pair::{Found, Room};
 use crate::working::Mark;
 
@@ -154,7 +154,8 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
     if let Some(Found::Takes(mated)) = &judged.fit {
         parts.extend(match mated.pair.room {
             Room::Ordered if hot_dip && is_undersize(line) => {
-                Some("bolts 6az marked U, nuts 6H tapped after dipping".to_owned())
+                let nut = line.nut.and_then(|nut| nut.class).unwrap_or(standard_class(line.thread));
+                Some(format!("bolts 6az marked U, nuts {nut} tapped after dipping"))
             }
             Room::Ordered if line.nut.is_some() => Some(nuts.clone()),
             Room::Ordered => None,

@@ -205,6 +205,7 @@ fn item(
             kind,
             thread: line.thread,
             bolt_class: bolt_class(line),
+            nut_class: nut_class(line),
             quantity: line.quantity.and_then(|sets| sets.checked_mul(per_set)),
             length,
             mass: shape.as_ref().ok().map(Shape::mass),
@@ -277,10 +278,15 @@ fn has_no_room(line: &OrderLine) -> bool {
         || matches!(class, ToleranceClass::Bolt(bolt) if bolt.position == BoltPosition::H)
 }
 
+/// The class of the nut, if it was written.
+fn nut_class(line: &OrderLine) -> Option<ToleranceClass> {
+    let of_line = line.class.filter(|class| !class.is_bolt());
+    line.nut.and_then(|nut| nut.class).or(of_line)
+}
+
 /// What an order says of its threads.
 pub(super) fn ordered(line: &OrderLine) -> Ordered {
-    let nut_of_line = line.class.filter(|class| !class.is_bolt());
-    let nut = line.nut.and_then(|nut| nut.class).or(nut_of_line);
+    let nut = nut_class(line);
     // The standard nut leaves the search free to widen it.
     let standard = crate::thread::overtap::standard_class(line.thread);
     Ordered {

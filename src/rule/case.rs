@@ -53,6 +53,8 @@ pub struct Part {
     pub thread: Thread,
     /// The class of the bolt of its pair.
     pub bolt_class: ToleranceClass,
+    /// The class of the nut of its pair, if it was written.
+    pub nut_class: Option<ToleranceClass>,
     /// Number of pieces, if anybody said.
     pub quantity: Option<u32>,
     /// Its length, for what has one.

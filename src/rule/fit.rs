@@ -4,6 +4,7 @@ use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::document;
+use crate::thread::ToleranceClass;
 use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
 use crate::thread::overtap::Allowance;
 use crate::thread::pair::{DEEP_OVERLAP, Found, INSIDE_SHARE, Mated, Room};
@@ -121,6 +122,21 @@ pub static OVERLAP: Rule = Rule {
     met: "enough of the thread is left",
     brief: Phrase::Text("too little thread would be left"),
     ..row(Key::Overlap)
+};
+
+/// A bolt cut under and a nut tapped over: each makes the whole room for itself.
+pub static MATING: Rule = Rule {
+    source: document::ISO_965_5.read("clause 1"),
+    when: When::If(|case| {
+        case.part.is_some_and(|part| part.bolt_class.is_undercut() && part.nut_class.is_some())
+    }),
+    test: Test::By(|case| {
+        case.part.and_then(|part| part.nut_class).is_some_and(ToleranceClass::is_over_size)
+    }),
+    words: Phrase::Text("6AZ and 6AX nuts must not be put on 6az bolts: the thread may strip; order 6H nuts"),
+    met: "the nut may be put on a bolt cut under",
+    brief: Phrase::Text("6AZ and 6AX nuts must not go on 6az bolts"),
+    ..row(Key::Mating)
 };
 
 fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {

@@ -111,6 +111,8 @@ keys! {
     FitUnknown: "fit-unknown",
     /// Enough of the thread is left.
     Overlap: "overlap",
+    /// A nut tapped over and a bolt cut under are not put together.
+    Mating: "mating",
     /// Flat parts come out of the kettle stuck together.
     WashersStick: "washers-stick",
     /// The beads keep flat parts apart.

@@ -142,6 +142,11 @@ impl ToleranceClass {
         matches!(self, Self::Bolt(class) if class.position == BoltPosition::Az)
     }
 
+    /// Whether it is the class of a nut tapped over for a hot-dip bolt: `6AZ`, `6AX`.
+    pub fn is_over_size(self) -> bool {
+        matches!(self, Self::Nut(class) if matches!(class.position, NutPosition::Az | NutPosition::Ax))
+    }
+
     /// Whether it is a class of bolts.
     pub fn is_bolt(self) -> bool {
         matches!(self, Self::Bolt(_) | Self::UnifiedBolt(_))

@@ -106,6 +106,15 @@ fn a563_allowance(thread: Thread) -> Result<Sourced<Length>, Refusal> {
 }
 
 impl Allowance {
+    /// The class that it is, where it is one: 6AZ, 6AX.
+    pub fn class(self) -> Option<ToleranceClass> {
+        match self {
+            Self::Az => Some(ToleranceClass::nut(6, NutPosition::Az)),
+            Self::Ax => Some(ToleranceClass::nut(6, NutPosition::Ax)),
+            _ => None,
+        }
+    }
+
     /// How the tables of loads call it.
     pub fn tapping(self) -> Tapping {
         match self {

@@ -145,3 +145,50 @@ fn a_pair_written_from_either_side_gets_the_same_fit() {
         }
     }
 }
+
+/// ISO 965-5, clause 1: 6AZ and 6AX nuts must not meet 6az bolts, from whichever side it is written.
+#[test]
+fn a_nut_tapped_over_is_not_put_on_a_bolt_cut_under() {
+    use kettle_barrel::calculator::{Mark, evaluate};
+    let marks = |pairs: &[(&str, &str)]| {
+        let draft: Draft = pairs.iter().copied().collect();
+        let line = order::read(&draft).unwrap_or_else(|problems| panic!("{pairs:?}: {problems}"));
+        let judged = order::judge(&line).processes[0].clone();
+        judged.ruling(kettle_barrel::rule::Key::Mating).map(|ruling| ruling.says.mark)
+    };
+    let with = |nut: &'static str| {
+        marks(&[
+            ("part", "hex-bolt"),
+            ("thread", "M16-6az"),
+            ("length", "60 mm"),
+            ("steel", "8.8"),
+            ("nut", "standard"),
+            ("nut_class", nut),
+        ])
+    };
+    assert_eq!(
+        [with("6AZ"), with("6AX"), with("6H"), with("")],
+        [Some(Mark::Bar), Some(Mark::Bar), Some(Mark::Met), None]
+    );
+    for calculator in ["oversize-tap", "thread-strength"] {
+        let report = evaluate(calculator, [("thread", "M16-6az"), ("allowance", "az")]).unwrap();
+        let bars = report
+            .findings
+            .iter()
+            .filter(|finding| finding.mark == Mark::Bar && finding.text.contains("6az"));
+        assert_eq!(bars.count(), 1, "{calculator}: {:?}", report.findings);
+    }
+    // However a bolt cut under is written, it is marked and has its own stress area.
+    let found = |pairs: &[(&str, &str)]| {
+        let report = evaluate("oversize-tap", pairs.iter().copied()).unwrap();
+        report
+            .findings
+            .into_iter()
+            .map(|finding| (finding.mark, finding.text.into_owned()))
+            .collect::<Vec<_>>()
+    };
+    let under = found(&[("thread", "M16"), ("way", "under")]);
+    assert!(under.iter().any(|(_, text)| text.contains("8.8U")), "{under:?}");
+    assert_eq!(found(&[("thread", "M16-6az"), ("allowance", "standard")]), under);
+    assert_eq!(found(&[("thread", "M16"), ("bolt_class", "6az"), ("allowance", "standard")]), under);
+}

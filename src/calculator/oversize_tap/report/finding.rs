@@ -40,6 +40,7 @@ fn rules(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         kind: Kind::HexBolt,
         thread: input.thread,
         bolt_class: input.bolt_class,
+        nut_class: input.allowance.class(),
         quantity: None,
         length: None,
         mass: None,
@@ -79,7 +80,7 @@ fn room(input: &Input) -> Link {
 
 fn marking(input: &Input) -> Option<Finding> {
     match input.way {
-        Way::Over => {
+        Way::Over if !input.bolt_class.is_undercut() => {
             let (letter, source) = input.allowance.mark()?;
             let text = format!(
                 "Mark the nut with {letter} behind its property class, as 8{letter}; nuts delivered with their \
@@ -87,7 +88,7 @@ fn marking(input: &Input) -> Option<Finding> {
             );
             Some(Finding::new(Mark::Note, text, source))
         }
-        Way::Under => {
+        _ => {
             let (letter, source) = undersize::MARK;
             let text = format!("Mark the bolt with {letter} behind its property class, as 8.8{letter}.");
             Some(Finding::new(Mark::Note, text, source))
@@ -106,12 +107,8 @@ fn mating(input: &Input) -> Option<Finding> {
         )),
         (Way::Over, ToleranceClass::Bolt(class)) if input.allowance.mark().is_some() => {
             match class.position {
-                BoltPosition::G | BoltPosition::H => None,
-                BoltPosition::Az => Some(Finding::new(
-                    Mark::Bar,
-                    "6AZ and 6AX nuts must not be put on 6az bolts: the thread may strip.",
-                    document::ISO_965_5.read("clause 1"),
-                )),
+                // That 6az must not meet 6AZ is a rule of the fit.
+                BoltPosition::G | BoltPosition::H | BoltPosition::Az => None,
                 BoltPosition::E | BoltPosition::F => Some(Finding::new(
                     Mark::Condition,
                     "6AZ and 6AX nuts are meant for bolts of position g or h before the coat: take one of these.",

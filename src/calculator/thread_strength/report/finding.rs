@@ -6,7 +6,10 @@
 use super::force;
 use crate::calculator::thread_strength::{BoltSteel, Input, NutBody, NutSteel, Outcome};
 use crate::calculator::{Finding, Mark};
+use crate::part::Kind;
+use crate::process::Process;
 use crate::quantity::Shown;
+use crate::rule::{self, Case, Key, Part};
 use crate::source::document;
 use crate::table::iso_10684_annex_a;
 use crate::thread::load::{self, Loads};
@@ -142,14 +145,23 @@ fn middle(outcome: &Outcome) -> &'static str {
     }
 }
 
+/// Whether bolt and nut may be put together, by the rule of the fit.
 fn mating(input: &Input) -> Option<Finding> {
-    (input.is_undercut() && input.allowance.mark().is_some()).then(|| {
-        Finding::new(
-            Mark::Bar,
-            "6AZ and 6AX nuts must not be put on 6az bolts: the thread may strip.",
-            document::ISO_965_5.read("clause 1"),
-        )
-    })
+    let part = Part {
+        kind: Kind::HexBolt,
+        thread: input.thread,
+        bolt_class: input.bolt_class,
+        nut_class: input.allowance.class(),
+        quantity: None,
+        length: None,
+        mass: None,
+        bolt: None,
+        nut: None,
+    };
+    let case = Case { part: Some(&part), ..Case::of(Process::HotDip) };
+    let ruling = rule::rule(Key::Mating).judge(&case)?;
+    (ruling.says.mark == Mark::Bar)
+        .then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
 }
 
 /// The nut that the standards put on a bolt of this grade.
