@@ -56,14 +56,9 @@ pub struct FirstYear {
 ///
 /// # Errors
 /// The first value outside its range.
-pub fn dose_response(
-    temperature: Temperature,
-    humidity: PlainNumber,
-    so2: PlainNumber,
-    chloride: PlainNumber,
-) -> Result<FirstYear, Refusal> {
-    let climate = Climate { temperature, humidity, so2, chloride };
+pub fn dose_response(climate: Climate) -> Result<FirstYear, Refusal> {
     climate.within_range()?;
+    let Climate { temperature, humidity, so2, chloride } = climate;
     let t = temperature.celsius();
     let slope = if t <= ZINC.turn { ZINC.below } else { ZINC.above };
     let f = slope * (t - ZINC.turn);
@@ -195,12 +190,12 @@ mod tests {
     use super::*;
 
     fn at(t: f64, rh: f64, so2: f64, chloride: f64) -> Result<FirstYear, Refusal> {
-        dose_response(
-            Temperature::from_celsius(t),
-            PlainNumber::from_percent(rh),
-            PlainNumber::from_one(so2),
-            PlainNumber::from_one(chloride),
-        )
+        dose_response(Climate {
+            temperature: Temperature::from_celsius(t),
+            humidity: PlainNumber::from_percent(rh),
+            so2: PlainNumber::from_one(so2),
+            chloride: PlainNumber::from_one(chloride),
+        })
     }
 
     #[test]

@@ -3,7 +3,7 @@
 
 use kettle_barrel::quantity::{Length, PlainNumber, Rate, Temperature, Time};
 use kettle_barrel::site::life::{Exponent, Promise, attack, promise, range, years};
-use kettle_barrel::site::{Category, dose_response};
+use kettle_barrel::site::{Category, Climate, dose_response};
 use proptest::prelude::*;
 
 fn exponent() -> impl Strategy<Value = Exponent> {
@@ -91,12 +91,12 @@ proptest! {
         damper in 0.0..3.0f64, more in 0.0..10.0f64,
     ) {
         let of = |rh, so2, chloride| {
-            dose_response(
-                Temperature::from_celsius(t),
-                PlainNumber::from_percent(rh),
-                PlainNumber::from_one(so2),
-                PlainNumber::from_one(chloride),
-            )
+            dose_response(Climate {
+temperature: Temperature::from_celsius(t),
+humidity: PlainNumber::from_percent(rh),
+so2: PlainNumber::from_one(so2),
+chloride: PlainNumber::from_one(chloride),
+})
             .unwrap()
         };
         let base = of(rh, so2, chloride);

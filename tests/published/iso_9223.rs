@@ -2,7 +2,7 @@
 //! of zinc (Eq. (2), from memory; the check values are computed by the formula as remembered).
 
 use kettle_barrel::quantity::{PlainNumber, Rate, Temperature};
-use kettle_barrel::site::{Category, dose_response};
+use kettle_barrel::site::{Category, Climate, dose_response};
 use kettle_barrel::source::Basis;
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
@@ -58,12 +58,12 @@ const CHECKS: &[([f64; 4], f64, f64, f64)] = &[
 #[test]
 fn dose_response_of_zinc() {
     for &([t, rh, so2, chloride], rate, sulfur, salt) in CHECKS {
-        let found = dose_response(
-            Temperature::from_celsius(t),
-            PlainNumber::from_percent(rh),
-            PlainNumber::from_one(so2),
-            PlainNumber::from_one(chloride),
-        )
+        let found = dose_response(Climate {
+            temperature: Temperature::from_celsius(t),
+            humidity: PlainNumber::from_percent(rh),
+            so2: PlainNumber::from_one(so2),
+            chloride: PlainNumber::from_one(chloride),
+        })
         .unwrap();
         assert!((found.rate.um_year() - rate).abs() < 6e-4, "{t} {rh} {so2} {chloride}: {:?}", found.rate);
         assert!((found.sulfur.um_year() - sulfur).abs() < 6e-5, "{t} {rh} {so2}: {:?}", found.sulfur);
@@ -83,12 +83,12 @@ fn outside_the_ranges_of_validity_nothing_is_estimated() {
         ([10.0, 80.0, 151.0, 3.0], "0.7\u{a0}mg/(m²·d) to 150.4\u{a0}mg/(m²·d)"),
         ([10.0, 80.0, 10.0, 0.3], "0.4\u{a0}mg/(m²·d) to 760.5\u{a0}mg/(m²·d)"),
     ] {
-        let refusal = dose_response(
-            Temperature::from_celsius(t),
-            PlainNumber::from_percent(rh),
-            PlainNumber::from_one(so2),
-            PlainNumber::from_one(chloride),
-        )
+        let refusal = dose_response(Climate {
+            temperature: Temperature::from_celsius(t),
+            humidity: PlainNumber::from_percent(rh),
+            so2: PlainNumber::from_one(so2),
+            chloride: PlainNumber::from_one(chloride),
+        })
         .unwrap_err()
         .to_string();
         assert!(refusal.contains(range), "{refusal}");

@@ -6,7 +6,7 @@
 //! period: of low confidence, without chloride. They are counted here and never tuned to.
 
 use kettle_barrel::quantity::{PlainNumber, Rate, Temperature};
-use kettle_barrel::site::{Category, dose_response};
+use kettle_barrel::site::{Category, Climate, dose_response};
 use kettle_barrel::table::iso_9223;
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
@@ -59,12 +59,12 @@ const SULFUR_TERMS: [f64; 5] = [0.73, 0.45, 1.40, 2.32, 0.66];
 fn share_of_sites_inside_the_published_uncertainty() {
     let mut outside = Vec::new();
     for (&(site, t, rh, so2, measured), sulfur) in CLIMATES.iter().zip(SULFUR_TERMS) {
-        let estimate = dose_response(
-            Temperature::from_celsius(t),
-            PlainNumber::from_percent(rh),
-            PlainNumber::from_one(so2),
-            PlainNumber::from_one(iso_9223::CHLORIDE.0),
-        )
+        let estimate = dose_response(Climate {
+            temperature: Temperature::from_celsius(t),
+            humidity: PlainNumber::from_percent(rh),
+            so2: PlainNumber::from_one(so2),
+            chloride: PlainNumber::from_one(iso_9223::CHLORIDE.0),
+        })
         .unwrap();
         assert!((estimate.sulfur.um_year() - sulfur).abs() < 0.0051, "{site}: {:?}", estimate.sulfur);
         if measured < estimate.low.um_year() || measured > estimate.high.um_year() {

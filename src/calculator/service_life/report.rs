@@ -71,11 +71,26 @@ fn um(thickness: Length) -> Shown {
     thickness.show(&unit::UM, 1)
 }
 
+impl Input {
+    /// A thickness in the unit in which the coat was written.
+    fn shown(&self, thickness: Length) -> Shown {
+        let unit = self.average.unit;
+        let decimals = match unit {
+            _ if unit == &unit::UM => 1,
+            _ if unit == &unit::MIL => 2,
+            _ if unit == &unit::MM => 4,
+            _ => 5,
+        };
+        thickness.show(unit, decimals)
+    }
+}
+
 fn headline(input: &Input, outcome: &Outcome) -> String {
     let [min, _, max] = input.thicknesses();
     let [straight, ..] = outcome.years;
     let [worst, _, best] = straight;
-    let coat = if min == max { um(min).to_string() } else { format!("{} to {}", um(min), um(max)) };
+    let shown = |thickness| input.shown(thickness);
+    let coat = if min == max { shown(min).to_string() } else { format!("{} to {}", shown(min), shown(max)) };
     format!(
         "{coat} of zinc in {}: {}",
         outcome.category.key(),
@@ -116,13 +131,13 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let [straight, ..] = outcome.years;
     for (at, name, thickness) in input.named() {
         if let Some(&years) = straight.get(at) {
-            figures.push(years_figure(format!("Years of the {name}, {}", um(thickness)), years));
+            figures.push(years_figure(format!("Years of the {name}, {}", input.shown(thickness)), years));
         }
     }
     if let (Some(needed), Some(wanted)) = (outcome.needed, input.wanted) {
         let [straight, ..] = needed;
         let name = format!("Thickness sure to last {}", shown_years(wanted));
-        figures.push(Figure::one("D", name, um(straight)).source(Exponent::Straight.source()));
+        figures.push(Figure::one("D", name, input.shown(straight)).source(Exponent::Straight.source()));
     }
     figures
 }
@@ -144,14 +159,14 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
             let mut figures: Vec<Figure> = input
                 .named()
                 .filter_map(|(at, name, thickness)| {
-                    let name = format!("Years of the {name}, {}", um(thickness));
+                    let name = format!("Years of the {name}, {}", input.shown(thickness));
                     Some(years_figure(name, *years.get(at)?).source(exponent.source()))
                 })
                 .collect();
             let needed = outcome.needed.and_then(|needed| needed.get(way).copied());
             if let (Some(needed), Some(wanted)) = (needed, input.wanted) {
                 let name = format!("Thickness for {} at the greatest loss", shown_years(wanted));
-                figures.push(Figure::one("D", name, um(needed)).source(exponent.source()));
+                figures.push(Figure::one("D", name, input.shown(needed)).source(exponent.source()));
             }
             Section { title: exponent.name().into(), figures }
         })
@@ -205,18 +220,19 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             Mark::Condition,
             format!(
                 "Order at least {} to be sure of {wanted} in {place}, or find out the loss of zinc at the place.",
-                um(straight)
+                input.shown(straight)
             ),
         ),
-        Promise::FallsShort => {
-            (Mark::Bar, format!("The coat does not last {wanted} in {place}; {} would do.", um(straight)))
-        }
+        Promise::FallsShort => (
+            Mark::Bar,
+            format!("The coat does not last {wanted} in {place}; {} would do.", input.shown(straight)),
+        ),
     };
     vec![
         Finding::new(mark, text, Exponent::Straight.source()),
         Finding::new(
             Mark::Note,
-            format!("By the upper bound of ISO 9224 {} would do for {wanted}.", um(upper)),
+            format!("By the upper bound of ISO 9224 {} would do for {wanted}.", input.shown(upper)),
             Exponent::Upper.source(),
         ),
     ]
