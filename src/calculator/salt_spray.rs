@@ -1,8 +1,8 @@
 //! Salt spray: hours where a standard states them, and why a hot-dip coat has none.
 
 use super::{
-    About, Bar, Calculator, Caution, Choice, Example, FieldAbout as Field, Figure, Finding, Link, Mark,
-    Missed, Note, Picture, Problem, Reader, Report, Section,
+    About, Bar, Calculator, Caution, Choice, Example, Field, FieldAbout, Figure, Finding, Link, Mark, Missed,
+    Note, Picture, Problem, Reader, Report, Section, Writer, chosen_by_key,
 };
 use crate::quantity::{Shown, unit};
 use crate::site::salt_spray::{self, Finish, Hours};
@@ -37,7 +37,11 @@ static FINISHES: [Choice; 12] = [
     Choice::new("kettle", "Hot-dip"),
 ];
 
-static FIELDS: [Field; 1] = [Field::choice("finish", "Finish", &FINISHES, "b633-ii")];
+static FIELDS: [FieldAbout; 1] = [FINISH.about];
+
+const FINISH: Field<Finish> = Field::choice("finish", "Finish", &FINISHES, "b633-ii");
+
+chosen_by_key!(Finish, Self::from_key);
 
 impl Calculator for SaltSpray {
     const ABOUT: About = About {
@@ -55,14 +59,18 @@ impl Calculator for SaltSpray {
     type Outcome = Outcome;
 
     fn read(reader: &mut Reader<'_>) -> Result<Finish, Missed> {
-        reader.by_name(|reader| reader.choice("finish", Finish::from_key))
+        reader.get(&FINISH)
+    }
+
+    fn write(finish: &Finish, writer: &mut Writer) {
+        writer.put(&FINISH, *finish);
     }
 
     fn solve(finish: &Finish) -> Result<Outcome, Problem> {
         match (finish, salt_spray::hours(*finish)) {
             (_, Ok(hours)) => Ok(Outcome::Stated(hours)),
             (Finish::HotDip, Err(_)) => Ok(Outcome::NoMeasure),
-            (_, Err(refusal)) => Err(Problem::refused("finish", "Finish", refusal)),
+            (_, Err(refusal)) => Err(FINISH.refused(refusal)),
         }
     }
 

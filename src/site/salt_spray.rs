@@ -81,6 +81,19 @@ fn about_5_um(hours: u32) -> Hours {
 }
 
 impl Finish {
+    /// Its key in links.
+    pub fn key(self) -> String {
+        let typed = |name: &str| name.trim_start_matches("Type ").to_ascii_lowercase();
+        match self {
+            Self::B633(row) => format!("b633-{}", typed(row.name)),
+            Self::B695(row) => format!("b695-{}", typed(row.name)),
+            Self::F1941 => "f1941".to_owned(),
+            Self::ThinMechanical => "barrel-5".to_owned(),
+            Self::ThinElectroplated => "cell-5".to_owned(),
+            Self::HotDip => "kettle".to_owned(),
+        }
+    }
+
     /// The finish of a key: `b633-ii`, `b695-i`, `f1941`, `barrel-5`, `cell-5`, `kettle`.
     pub fn from_key(key: &str) -> Option<Self> {
         let typed = |rows: &'static [Row], name: &str| {
