@@ -12,12 +12,6 @@ const GIVEN: &str = include_str!("reading/given.tsv");
 const UNDERSTOOD: &str = include_str!("reading/understood.tsv");
 const NOT_UNDERSTOOD: &str = include_str!("reading/not_understood.tsv");
 
-/// Lines of `given.tsv` that may be read otherwise, and why: their steels are not among those known.
-const MAY_DIFFER: &[(&str, &str)] = &[
-    ("3/4 x 18 anchor rod F1554 gr 36 galv", "ASTM F1554 needs its row among the grades"),
-    ("1/2-13 lock nut gr C zinc 3000 pcs", "ASTM A563 grade C needs its row among the grades"),
-];
-
 /// A line with what is to be read in it.
 struct Line {
     text: &'static str,
@@ -53,20 +47,14 @@ fn fields(draft: &Draft) -> Vec<String> {
 
 #[test]
 fn the_lines_that_came_in_are_read_and_not_a_word_is_lost() {
-    let (mut read, mut all) = (0, 0);
+    let mut all = 0;
     for line in lines(GIVEN) {
         let reading = reading::read(line.text);
         assert_covers(line.text, &reading);
+        assert_eq!(written(&reading), line.expected, "{}\n{reading}", line.text);
         all += 1;
-        if written(&reading) == line.expected {
-            read += 1;
-        } else {
-            let may = MAY_DIFFER.iter().any(|(text, _)| *text == line.text);
-            assert!(may, "{}\n  expected {:?}\n  read     {:?}", line.text, line.expected, written(&reading));
-        }
     }
     assert_eq!(all, 44);
-    assert!(read * 10 >= all * 9, "{read} of {all}");
 }
 
 #[test]
@@ -76,7 +64,7 @@ fn lines_as_the_trade_writes_them() {
         assert_eq!(written(&reading), line.expected, "{}\n{reading}", line.text);
         assert_covers(line.text, &reading);
     }
-    assert!(lines(UNDERSTOOD).count() >= 80 && lines(NOT_UNDERSTOOD).count() >= 40);
+    assert!(lines(UNDERSTOOD).count() >= 200 && lines(NOT_UNDERSTOOD).count() >= 120);
 }
 
 #[test]

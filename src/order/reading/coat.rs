@@ -109,7 +109,7 @@ fn said(line: &mut Line) -> Vec<Said> {
 fn may_be(text: &str) -> &'static [Process] {
     match text.to_lowercase().as_str() {
         "zinc" | "zn" | "plated" | "plating" | "verzinkt" => &Process::ALL,
-        "galv" | "galvanized" | "galvanised" | "galvanizing" | "galvanising" => {
+        "galv" | "gal" | "galvanized" | "galvanised" | "galvanizing" | "galvanising" => {
             &[Process::HotDip, Process::Mechanical]
         }
         _ => &[],

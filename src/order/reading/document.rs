@@ -5,9 +5,20 @@ use super::standard::{number_of, publishers};
 use super::token::Chain;
 use super::what::{Family, Found, What, one};
 use crate::order::asked;
+use crate::source::document as source_document;
 
 /// `ISO 10684`, `ASTM A153 class C`, `B695-55`, `DIN 933`, `EN ISO 4014`.
 pub fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    if let Some((end, name)) = parted(chain, at) {
+        let known = source_document::ALL.iter().find(|document| document.name == name);
+        return one(
+            end,
+            match known {
+                Some(document) => What::PartDocument(document),
+                None => What::Not("not among the documents known here".into()),
+            },
+        );
+    }
     let (end, ids) = numbered(chain, at)?;
     let key = |id: &str| COAT_DOCUMENTS.iter().find(|(_, known)| known.contains(&id)).map(|(key, _)| *key);
     if let Some(key) = ids.iter().find_map(|id| key(id)) {
@@ -28,6 +39,34 @@ pub fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let why = |id: &str| OTHER_DOCUMENTS.iter().find(|(_, known)| known.contains(&id)).map(|(why, _)| *why);
     let why = ids.iter().find_map(|id| why(id)).unwrap_or("not among the documents known here");
     one(end, What::Not(why.into()))
+}
+
+/// A document of ASME whose number has parts: `ASME B18.2.1-2012`, `B18.3`.
+fn parted(chain: &Chain<'_>, at: usize) -> Option<(usize, String)> {
+    let from = publishers(chain, at);
+    chain.word(from).filter(|letter| *letter == "b")?;
+    let mut end = chain.after(from);
+    let mut name = format!("ASME B{}", chain.digits(end).filter(|_| chain.glued(end))?);
+    end = chain.after(end);
+    let mut parts = 0;
+    loop {
+        let behind = chain.after(end);
+        let joined = chain.sign(end, &["."]) && chain.glued(end) && chain.glued(behind);
+        let Some(part) = chain.digits(behind).filter(|part| joined && part.len() <= 2) else { break };
+        name = format!("{name}.{part}");
+        (end, parts) = (chain.after(behind), parts + 1);
+    }
+    // Metric documents have an M, editions a year.
+    if chain.word(end) == Some("m") && chain.glued(end) {
+        name.push('M');
+        end = chain.after(end);
+    }
+    let year = chain.after(end);
+    if chain.sign(end, &["-"]) && chain.glued(year) && chain.digits(year).is_some_and(|year| year.len() == 4)
+    {
+        end = chain.after(year);
+    }
+    (parts > 0 && !chain.inside_a_run(end)).then_some((end, name))
 }
 
 /// The document at a place: the place behind it, and its number under each publisher.
@@ -57,15 +96,37 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
             chain.sign(last, &[".", ",", "/"]) && chain.glued(last) && chain.glued(chain.after(last));
         let whole = !goes_on && !chain.inside_a_run(last);
         if is_iso && joined && whole && digits.is_some() {
+            if longest == 2 && sign == "-" {
+                names = part_names(names, chain.digits(behind).unwrap_or_default());
+            }
             end = last;
         }
     }
-    // A letter for the form: `DIN 125A`.
-    let letter = chain.word(end).is_some_and(|word| word.len() == 1) && chain.glued(end);
-    if letter && !chain.inside_a_run(chain.after(end)) {
-        end = chain.after(end);
+    // Other parts of it: `EN 14399-4/-6`.
+    loop {
+        let dash = chain.after(end);
+        let part = chain.over(dash, &["-"]);
+        let joined = chain.sign(end, &["/", "+"]) && chain.glued(end) && part != dash;
+        if !joined || chain.digits(part).is_none_or(|digits| digits.len() > 2) {
+            break;
+        }
+        end = chain.after(part);
+    }
+    // A letter for the form: `DIN 125A`, `DIN 127 B`.
+    let behind = chain.after(end);
+    let letter = chain.word(end).is_some_and(|word| {
+        word.len() == 1 && chain.glued(end)
+            || matches!(word, "a" | "b" | "c") && !is_iso && chain.digits(behind).is_none()
+    });
+    if letter && !chain.inside_a_run(behind) {
+        end = behind;
     }
     (!chain.inside_a_run(end)).then_some((end, names))
+}
+
+/// The part of a standard first, then the standard.
+fn part_names(names: Vec<String>, part: &str) -> Vec<String> {
+    names.iter().map(|name| format!("{name}-{part}")).chain(names.iter().cloned()).collect()
 }
 
 /// The class behind the document of a coat: `class C`, `class 55 type II`, `-55`.

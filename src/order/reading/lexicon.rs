@@ -56,6 +56,8 @@ pub enum Word {
     Measure(&'static str),
     /// A scale of hardness.
     Scale(&'static str),
+    /// Behind a measure: it is that of something else.
+    Across,
     /// A unit of temperature.
     Degrees(&'static str),
     /// Years.
@@ -107,32 +109,33 @@ const NO_STEEL: &str = "out of scope: zinc on carbon and alloy steel is judged";
 const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplated zinc are judged";
 const EXTRA: &str = "not judged";
 const TOP: &str = "a top coat is not judged";
-const BARE: &str = "no zinc is asked for";
+/// Why a word for a bare part is not used.
+pub const BARE: &str = "no zinc is asked for";
 
 /// Every word that means something, by what it means.
 #[rustfmt::skip]
 static WORDS: &[(Word, &[&str])] = &[
     // Finishes.
     (By(Process::HotDip), &[
-        "hdg", "h d g", "hdgs", "hd galv", "hd galvanized", "hd galvanised", "hot dip", "hot dipped", "hotdip", "hotdipped", "hot dip galv",
+        "galvinized", "galvinised", "galvenized", "galvenised", "galvanzied", "galvanied", "glavanized", "glavanised", "galvanize", "galvanise", "hot dip galvanize", "hot dip galvanise", "hot dip galvinized", "hot dip galvenized", "hot dipped galvanizing", "hot dipped galvanising", "hdg", "h d g", "hdgs", "hdgd", "gal", "gal d", "galv d", "hdg d", "hd galv", "hd galvanized", "hd galvanised", "hot dip", "hot dipped", "hotdip", "hotdipped", "hot dip galv",
         "hot dip galvanized", "hot dip galvanised", "hot dip galvanizing", "hot dip galvanising", "hot dipped galv", "hot dipped galvanized",
         "hot dipped galvanised", "hot dip zinc", "hot dip zinc coated", "galv", "galvanized", "galvanised", "galvanizing", "galvanising", "galvd",
         "galvan", "spun galv", "spun galvanized", "spun galvanised", "tzn", "t zn", "fvz", "feuerverzinkt", "feuerverz", "feuer verzinkt",
         "feuerverzinkung", "tauchverzinkt", "kettle",
     ]),
     (By(Process::Mechanical), &[
-        "mg", "mech galv", "mech galvanized", "mech galvanised", "mech galvanizing", "mech galvanising", "mech gal", "mech zinc", "mech zn",
+        "mg", "mech galvd", "mechanical galvanize", "mech galv", "mech galvanized", "mech galvanised", "mech galvanizing", "mech galvanising", "mech gal", "mech zinc", "mech zn",
         "mech zinc plated", "mech plated", "mech plating", "mech plate", "mechanical", "mechanical galv", "mechanical galvanized",
         "mechanical galvanised", "mechanical galvanizing", "mechanical galvanising", "mechanical zinc", "mechanical zinc plated",
         "mechanical zinc plating", "mechanical plated", "mechanical plating", "mechanically galvanized", "mechanically galvanised",
         "mechanically galv", "mechanically plated", "mechanically zinc plated", "mechanically deposited", "mechanically deposited zinc", "mech",
-        "mechanisch verzinkt", "mech verzinkt", "peen plated", "peen plating",
+        "mechanisch verzinkt", "mech verzinkt", "mech verz", "mech vz", "mechanisch verz", "mgalv", "mech g", "peen plated", "peen plating",
     ]),
     (By(Process::Electroplated), &[
         "zinc", "zinc plated", "zinc plate", "zinc plating", "zinc pl", "zinc pltd", "zn", "zn plated", "zn pl", "znpl", "zp", "z p", "bzp",
         "ezp", "ez", "plated", "pltd", "plating", "electroplated", "electro plated", "electroplate", "electroplating", "electro zinc", "electrozinc",
         "electro zinc plated", "electrolytic zinc", "electro galvanized", "electro galvanised", "electrogalvanized", "electrogalvanised",
-        "electro galv", "electrogalv", "elec galv", "zinc electroplated", "verzinkt", "vz", "verz", "galv verzinkt", "galvanisch verzinkt", "gal zn",
+        "electro galv", "electrogalv", "elec galv", "zinc electroplated", "verzinkt", "vz", "verz", "galv verzinkt", "galv verz", "galv vz", "galvanisch verz", "elektr verzinkt", "elektrol verzinkt", "glanzverzinkt", "galvanisch verzinkt", "gal zn",
         "galv zn", "gvz", "galzn", "elektrolytisch verzinkt", "elektroverzinkt", "bright zinc", "bright zinc plated",
     ]),
     (Word::Tinted(Process::Electroplated), &[
@@ -172,7 +175,7 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Not(EXTRA), &[
         "rohs", "reach", "mtr", "mtrs", "mill cert", "mill certs", "mill certificate", "cert", "certs", "certificate", "coc", "certified", "dfars", "domestic", "import", "imported", "made in usa", "us made", "usa", "ce", "ce marked", "taiwan", "china",
         "lh", "left hand", "left handed", "left hand thread", "linksgewinde", "oil", "drilled", "drilled head", "marked", "bulk", "packed", "boxed", "loose", "kegs", "assembled", "preassembled", "pre assembled", "rc test", "rotational capacity", "rotational capacity test",
-        "pre stressed", "preloaded", "matched lot", "same lot", "hardened", "heat treated", "q t", "qt", "quenched and tempered", "quenched tempered", "vergütet", "fully killed", "fine grain", "charpy", "sems", "serrated", "captive", "metric", "imperial", "country of origin",
+        "pre stressed", "preloaded", "matched lot", "same lot", "hardened", "heat treated", "q t", "qt", "quenched and tempered", "quenched tempered", "vergütet", "fully killed", "fine grain", "charpy", "sems", "serrated", "serr", "cup point", "cup pt", "flat point", "flat pt", "cone point", "dog point", "oval point", "captive", "metric", "imperial", "country of origin",
     ]),
     // Places.
     (Word::Category(C1), &["c1"]),
@@ -204,6 +207,10 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Steel("2hm"), &["2hm"]),
     (Word::Steel("dh"), &["dh"]),
     (Word::Steel("dh3"), &["dh3"]),
+    (Word::Steel("45h"), &["45h"]),
+    (Word::Steel("33h"), &["33h"]),
+    (Word::Steel("22h"), &["22h"]),
+    (Word::Steel("14h"), &["14h"]),
     (Word::Steel("12.9u"), &["12 9u", "12.9u"]),
     (Word::CaseHardened, &["case hardened", "casehardened", "case hard", "case hardening", "surface hardened", "carburized", "carburised", "carbonitrided", "einsatzgehärtet", "randschichtgehärtet", "einsatzgehaertet"]),
     (Word::ColdFormed, &["cold bent", "bent cold", "rolled after heat treatment", "threads rolled after heat treatment", "thread rolled after heat treatment", "rolled after ht", "rolled after hardening", "formed after heat treatment", "cold formed after heat treatment", "cold formed after hardening", "kalt gebogen", "kaltgebogen", "schlussgerollt", "schlußgerollt", "schlussvergütet gerollt"]),
@@ -211,7 +218,7 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Bath, &["bath", "zinc bath", "zinc at", "bath temperature", "bath temp", "zinc temperature", "kettle at", "kettle temperature", "zinkbad", "badtemperatur"]),
     (Word::Overtapped, &["tapped over", "tapped over by", "tap over", "overtapped", "over tapped", "overtap", "tapped oversize", "oversize tapped", "oversized tapped", "tapped oversized", "oversize", "oversized", "tap oversize", "o s", "os", "nuts tapped oversize", "übermaß", "übermass", "allowance", "diametral allowance"]),
     // Counts.
-    (Word::Count(1, false), &["pcs", "pc", "pces", "pce", "pieces", "piece", "off", "nos", "units", "unit", "count", "ct", "stk", "stck", "stück", "stueck", "st", "stücke", "pièces", "pz", "pzi"]),
+    (Word::Count(1, false), &["pcs", "pc", "pces", "pce", "pieces", "piece", "off", "nos", "units", "unit", "count", "ct", "lengths", "lgths", "stk", "stck", "stück", "stueck", "st", "stücke", "pièces", "pz", "pzi"]),
     (Word::Each, &["ea", "each", "eaches", "je"]),
     (Word::Count(1, true), &["sets", "assemblies", "assys", "assy", "assembly", "kits", "kit", "sätze", "saetze", "satz", "garnituren", "garnitur", "verbindungen"]),
     (Word::Set, &["set"]),
@@ -222,7 +229,7 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Thousand, &["k"]),
     (Word::Quantity, &["qty", "qnty", "qtty", "quantity", "q ty", "amount", "menge", "anzahl", "anz", "stückzahl", "stueckzahl", "stz", "need", "order qty", "total"]),
     (Word::Box, &["box", "boxes", "bx", "carton", "cartons", "ctn", "ctns", "pallet", "pallets", "keg", "bag", "bags", "pack", "packs", "pkg", "pkgs", "packet", "packets", "karton", "kartons", "palette", "paletten", "beutel", "pkt", "ve", "bucket", "buckets", "drum", "drums", "crate", "crates"]),
-    (Word::Small(1), &["one", "single", "ein", "eine", "einer"]),
+    (Word::Small(1), &["one", "single", "a", "ein", "eine", "einer"]),
     (Word::Small(2), &["two", "double", "twin", "zwei"]),
     (Word::Small(3), &["three", "drei"]),
     (Word::Small(4), &["four", "vier"]),
@@ -230,11 +237,12 @@ static WORDS: &[(Word, &[&str])] = &[
     // Threads and sizes.
     (Word::M, &["m"]),
     (Word::Times, &["x", "by"]),
-    (Word::Series("UNC"), &["unc", "nc", "unrc", "coarse", "coarse thread", "regelgewinde"]),
-    (Word::Series("UNF"), &["unf", "nf", "unrf", "fine", "fine thread", "fine pitch", "feingewinde", "fein"]),
+    (Word::Series("UNC"), &["unc", "nc", "unrc", "coarse", "coarse thread", "coarse thd", "coarse thrd", "regelgewinde"]),
+    (Word::Series("UNF"), &["unf", "nf", "unrf", "fine", "fine thread", "fine thd", "fine thrd", "fine pitch", "feingewinde", "fein"]),
     (Word::Series("UNEF"), &["unef", "nef", "unref", "extra fine", "extra fine thread"]),
     (Word::Series("UN"), &["un", "8un", "8 un", "unr", "8n"]),
     (Word::Foreign, &["bsw", "bsf", "bspp", "bspt", "bsp", "npt", "nptf", "ba", "whitworth", "acme", "trapezoidal", "trapez", "pg", "rohrgewinde", "pipe thread", "metric fine pipe"]),
+    (Word::Across, &["pipe", "id", "i d", "od", "o d", "nb", "tube", "rohr", "across flats", "a f", "af"]),
     (Word::Length("mm"), &["mm", "millimetre", "millimetres", "millimeter", "millimeters"]),
     (Word::Length("in"), &["in", "inch", "inches", "ins", "zoll"]),
     (Word::Length("ft"), &["ft", "feet", "foot"]),
@@ -256,7 +264,7 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::With, &["with", "w", "c w", "cw", "incl", "including", "include", "includes", "complete with", "supplied with", "fitted with", "mit", "inkl", "inklusive", "samt"]),
     (Word::Without, &["without", "w o", "wo", "ohne", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "nicht"]),
     (Word::And, &["and", "plus", "und", "u", "n"]),
-    (Word::Label, &["po", "p o", "order", "order no", "po no", "item", "itm", "pos", "position", "line", "dwg", "drawing", "drg", "zeichnung", "part no", "part number", "pn", "p n", "ref", "reference", "nr", "lot", "heat", "job", "rev", "art", "artikel", "artikel nr", "art nr", "best nr", "bestellung", "bestell nr", "auftrag", "project", "projekt", "quote no", "sku", "id", "tel", "phone", "fax"]),
+    (Word::Label, &["po", "p o", "order", "order no", "po no", "item", "itm", "pos", "position", "line", "dwg", "drawing", "drg", "zeichnung", "part no", "part number", "pn", "p n", "ref", "reference", "nr", "lot", "heat", "job", "rev", "art", "artikel", "artikel nr", "art nr", "best nr", "bestellung", "bestell nr", "auftrag", "project", "projekt", "quote no", "sku", "tel", "phone", "fax"]),
     (Word::Money, &["usd", "eur", "gbp", "chf", "dollar", "dollars", "euro"]),
     (Word::Least, &["min", "minimum", "at least", "mind", "mindestens"]),
     (Word::Publisher, &["astm", "asme", "ansi", "iso", "din", "en", "bs", "nf", "uni", "jis", "gb", "as", "aashto", "csa", "ifi", "nas", "mil", "vdi", "sn", "dast"]),
@@ -264,16 +272,16 @@ static WORDS: &[(Word, &[&str])] = &[
         "of", "to", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",
         "alloy steel", "hardness", "härte", "haerte", "long", "lg", "lang", "length", "len", "länge", "laenge", "l", "dia", "diameter", "durchmesser", "size", "thread", "threads", "gewinde", "approx", "about", "ca", "circa", "max", "maximum", "exactly", "life", "service life", "design life", "lifetime", "service", "lasting", "last",
         "lebensdauer", "schutzdauer", "durability", "cat", "category", "corrosivity", "corrosivity category", "corrosion", "korrosivität", "korrosivitätskategorie", "environment", "atmosphere", "area", "use", "location", "place", "site", "exposure", "from", "from a", "nach", "gem", "gemäß", "gemaess", "für", "fuer", "im", "aus", "der", "die", "das", "den", "the same", "all", "both", "parts", "part", "fasteners", "fastener", "pitch", "steigung",
-        "installed", "used", "tpi", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
+        "t1", "installed", "used", "tpi", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
     ]),
     // Parts: adjectives and nouns; KINDS says which make a part.
-    (Part("hex"), &["hex", "hexagon", "hexagonal", "hx", "sechskant", "6kt", "6 kt"]),
+    (Part("hex"), &["hex", "hexagon", "hexagonal", "hx", "hxgn", "sechskant", "6kt", "6 kt", "skt"]),
     (Part("head"), &["head", "headed", "hd", "hds"]),
-    (Part("bolt"), &["bolt", "bolts", "blt", "blts", "bolzen"]),
+    (Part("bolt"), &["bolt", "bolts", "blt", "blts", "bolzen", "blot", "blots", "botl", "botls", "bolst"]),
     (Part("screw"), &["screw", "screws", "scr", "scrs", "scrw"]),
-    (Part("schraube"), &["schraube", "schrauben"]),
+    (Part("schraube"), &["schraube", "schrauben", "schr", "shr"]),
     (Part("nut"), &["nut", "nuts", "mutter", "muttern", "mu"]),
-    (Part("washer"), &["washer", "washers", "wshr", "wshrs", "wsr", "scheibe", "scheiben", "u scheibe", "u scheiben", "unterlegscheibe", "unterlegscheiben", "unterlagscheibe", "unterlagscheiben", "beilagscheibe", "beilagscheiben", "us scheibe"]),
+    (Part("washer"), &["washer", "washers", "wahser", "wahsers", "washr", "washrs", "wshr", "wshrs", "wsr", "scheibe", "scheiben", "u scheibe", "u scheiben", "unterlegscheibe", "unterlegscheiben", "unterlagscheibe", "unterlagscheiben", "beilagscheibe", "beilagscheiben", "us scheibe"]),
     (Part("cap"), &["cap"]),
     (Part("heavy"), &["heavy", "hvy"]),
     (Part("heavy hex"), &["hh", "heavy hex", "hvy hex", "heavy hexagon"]),
@@ -289,9 +297,10 @@ static WORDS: &[(Word, &[&str])] = &[
     (Part("hex bolt"), &["hhb", "hex bolt", "hex bolts", "hexbolt", "hexbolts", "sechskantschraube", "sechskantschrauben", "6kt schraube", "6kt schrauben", "skt schraube", "skt schrauben", "sk schraube", "sk schrauben", "6kt schr", "hexagon bolt", "hexagon bolts"]),
     (Part("hex nut"), &["hex nut", "hex nuts", "hexnut", "hexnuts", "sechskantmutter", "sechskantmuttern", "6kt mutter", "6kt muttern", "skt mutter", "skt muttern", "finished hex nut", "finished hex nuts", "fhn"]),
     (Part("heavy hex nut"), &["hhn", "heavy hex nut", "heavy hex nuts", "hvy hex nut", "hvy hex nuts"]),
-    (Part("socket head cap screw"), &["shcs", "shc", "socket cap", "allen bolt", "allen bolts", "allen screw", "allen screws", "allen cap screw", "allen cap screws", "zylinderschraube", "zylinderschrauben", "zylinderkopfschraube", "zylinderkopfschrauben", "inbusschraube", "inbusschrauben", "innensechskantschraube", "innensechskantschrauben", "zyl schraube", "zyl schrauben"]),
+    (Part("socket head cap screw"), &["shcs", "shc", "socket cap", "allen bolt", "allen bolts", "allen screw", "allen screws", "allen cap screw", "allen cap screws", "zylinderschraube", "zylinderschrauben", "zylinderkopfschraube", "zylinderkopfschrauben", "inbusschraube", "inbusschrauben", "innensechskantschraube", "innensechskantschrauben", "zyl schraube", "zyl schrauben", "zyl schr", "zylschr"]),
     (Part("button head socket screw"), &["bhcs", "bhscs", "bshcs", "linsenkopfschraube", "linsenkopfschrauben", "linsenflanschkopfschraube"]),
-    (Part("countersunk socket screw"), &["fhcs", "fhscs", "fscs", "flat head socket", "flat head cap screw", "flat head cap screws", "flat head socket cap", "senkkopfschraube", "senkkopfschrauben", "senkschraube", "senkschrauben"]),
+    (Part("countersunk socket screw"), &["fhcs", "fhscs", "fscs", "flat head socket", "flat head cap screw", "flat head cap screws", "flat head socket cap", "senkkopfschraube", "senkkopfschrauben", "senkschraube", "senkschrauben", "senk schr", "senkschr"]),
+    (Part("hex head"), &["hex washer head", "hwh", "hex wshr hd"]),
     (Part("button"), &["button", "btn"]),
     (Part("countersunk"), &["countersunk", "csk", "cntrsnk", "senkkopf"]),
     (Part("flat head"), &["flat head", "flathead", "flat hd"]),
@@ -299,8 +308,8 @@ static WORDS: &[(Word, &[&str])] = &[
     (Part("hex screw"), &["hex screw", "hex screws", "hexagon screw", "hexagon screws", "hex set screw", "hex set screws", "hexagon set screw", "hexagon set screws", "tap bolt", "tap bolts", "hex tap bolt", "hex tap bolts", "hex head tap bolt"]),
     (Part("machine screw"), &["machine screw", "machine screws", "mach screw", "mach screws", "ms screw", "phms", "fhms", "rhms", "pan head machine screw", "phillips machine screw"]),
     (Part("machine"), &["machine", "mach"]),
-    (Part("pan"), &["pan", "pan head", "phillips", "slotted", "cheese", "torx", "fillister", "truss"]),
-    (Part("tapping screw"), &["tapping screw", "tapping screws", "self tapping screw", "self tapping screws", "self tapper", "self tappers", "self tapping", "selftapping", "self tap", "sheet metal screw", "sheet metal screws", "sms", "tek screw", "tek screws", "self drilling screw", "self drilling screws", "self drilling", "self driller", "self drillers", "thread forming screw", "thread forming screws", "thread cutting screw", "thread cutting screws", "blechschraube", "blechschrauben", "bohrschraube", "bohrschrauben", "gewindefurchende schraube", "gewindefurchende schrauben"]),
+    (Part("pan"), &["pan", "pan head", "phillips", "slotted", "phil", "cheese", "torx", "fillister", "truss"]),
+    (Part("tapping screw"), &["tapping screw", "tapping screws", "self tapping screw", "self tapping screws", "self tapper", "self tappers", "self tapping", "selftapping", "self tap", "sheet metal screw", "sheet metal screws", "sms", "tek screw", "tek screws", "self drilling screw", "self drilling screws", "self drilling", "self drill", "self drill screw", "self drill screws", "self driller", "self drillers", "thread forming screw", "thread forming screws", "thread cutting screw", "thread cutting screws", "blechschraube", "blechschrauben", "bohrschraube", "bohrschrauben", "gewindefurchende schraube", "gewindefurchende schrauben"]),
     (Part("drywall screw"), &["drywall screw", "drywall screws", "drywall", "gypsum screw", "gypsum board screw", "gypsum board screws", "plasterboard screw", "plasterboard screws", "schnellbauschraube", "schnellbauschrauben", "trockenbauschraube", "trockenbauschrauben", "bugle head", "bugle"]),
     (Part("flange"), &["flange", "flanged", "flng", "flg", "flngd", "flansch"]),
     (Part("flange bolt"), &["hfb", "flanschschraube", "flanschschrauben", "hfhb", "hfs"]),
@@ -308,7 +317,7 @@ static WORDS: &[(Word, &[&str])] = &[
     (Part("carriage"), &["carriage", "carr", "coach", "cup square", "cup head", "mushroom head", "mushroom"]),
     (Part("carriage bolt"), &["schlossschraube", "schlossschrauben", "schloßschraube", "schloßschrauben", "flachrundschraube", "flachrundschrauben", "coach bolt", "coach bolts"]),
     (Part("eye"), &["eye"]),
-    (Part("eye bolt"), &["eyebolt", "eyebolts", "ringschraube", "ringschrauben", "augenschraube", "augenschrauben"]),
+    (Part("eye bolt"), &["eyebolt", "eyebolts", "augenschraube", "augenschrauben"]),
     (Part("u-bolt"), &["u bolt", "u bolts", "ubolt", "ubolts", "rundstahlbügel", "rundstahlbuegel", "bügelschraube", "bügelschrauben"]),
     (Part("anchor"), &["anchor", "foundation"]),
     (Part("anchor rod"), &["anchor rod", "anchor rods", "anchor bolt", "anchor bolts", "foundation bolt", "foundation bolts", "ankerstange", "ankerstangen", "fundamentanker", "ankerschraube", "ankerschrauben", "holding down bolt", "holding down bolts"]),
@@ -331,8 +340,10 @@ static WORDS: &[(Word, &[&str])] = &[
     (Part("cotter pin"), &["cotter pin", "cotter pins", "split pin", "split pins", "cotter", "cotters", "splint", "splinte"]),
     (Part("spring pin"), &["spring pin", "spring pins", "roll pin", "roll pins", "slotted spring pin", "slotted spring pins", "tension pin", "tension pins", "spannstift", "spannstifte", "spannhülse", "spannhülsen"]),
     (Part("uss"), &["uss"]),
+    // The high-strength structural bolt with a large head (EN 14399-4), in German trade.
+    (Part("HV"), &["hv schraube", "hv schrauben", "hv bolt", "hv bolts"]),
     // Parts that are not known here: named, and never read as another.
-    (Part("HV"), &["hv schraube", "hv schrauben", "hv bolt", "hv bolts", "hr bolt", "hr bolts", "hrc bolt", "hrc bolts", "hrc set"]),
+    (Part("?"), &["coach screw", "coach screws", "hsfg", "square head", "k nut", "k nuts", "t nut", "t nuts", "j nut", "j nuts", "u nut", "u nuts", "clips", "e clip", "e clips", "e ring", "e rings", "lifting eye", "ringschraube", "ringschrauben", "hr bolt", "hr bolts", "hr schraube", "hr schrauben", "hr assembly", "hr assemblies", "hrc bolt", "hrc bolts", "dti", "dtis", "direct tension indicator", "direct tension indicators", "load indicating", "load indicator", "wedge lock", "wedge locking", "rubber", "neoprene", "epdm", "fit", "fitted", "twist off", "spline", "splined"]),
     (Part("?"), &[
         "lag", "lags", "wing", "acorn", "dome", "domed", "jam", "thin", "coupling", "castle", "castellated", "slotted nut", "cage", "weld", "t bolt", "t bolts", "tee bolt", "tee bolts", "hook", "j bolt", "j bolts", "l bolt", "l bolts", "hanger", "shoulder", "elevator", "plow", "plough", "step", "toggle", "wheel", "track", "fish", "hub",
         "wood", "timber", "deck", "chipboard", "concrete", "masonry", "security", "thumb", "knurled", "captive panel", "sex", "barrel nut", "speed", "push", "clip", "k lock", "keps", "kep", "12 point", "twelve point", "bi hex", "tension control", "tc", "twist off", "lifting", "expansion", "wedge", "sleeve", "drop in", "blind", "rivet", "rivets", "niet", "nieten", "nail", "nails", "nägel", "dowel", "dowels",
@@ -358,6 +369,7 @@ pub static KINDS: &[(&str, &str, &str)] = &[
     ("hex-screw", "bolt full-thread", "head"),
     ("hex-screw", "schraube full-thread", "hex"),
     ("structural-bolt", "structural", "heavy hex bolt screw head"),
+    ("structural-bolt", "HV", "structural heavy hex bolt screw schraube head"),
     ("heavy-hex-bolt", "heavy bolt", "hex head"),
     ("heavy-hex-bolt", "heavy hex", "bolt screw head cap"),
     ("socket-screw", "socket", "hex head cap screw bolt schraube"),
@@ -366,7 +378,9 @@ pub static KINDS: &[(&str, &str, &str)] = &[
     ("countersunk-screw", "countersunk screw", "head"),
     ("countersunk-screw", "countersunk schraube", "head socket"),
     ("button-screw", "button", "hex head socket cap screw bolt"),
-    ("set-screw", "set screw", "hex socket head"),
+    ("set-screw", "set screw", "head"),
+    ("set-screw", "set screw socket", "hex head"),
+    ("hex-screw", "set screw hex", "head full-thread"),
     ("machine-screw", "machine screw", "pan flat head round countersunk"),
     ("machine-screw", "pan screw", "head machine"),
     ("machine-screw", "flat head machine screw", "pan"),
@@ -391,7 +405,8 @@ pub static KINDS: &[(&str, &str, &str)] = &[
     ("washer", "washer", "flat plain round structural heavy"),
     ("wide-washer", "wide washer", "flat plain round uss"),
     ("wide-washer", "uss washer", "flat plain round"),
-    ("narrow-washer", "narrow washer", "flat plain round"),
+    ("narrow-washer", "narrow washer", "flat plain round sae"),
+    ("narrow-washer", "sae washer", "flat plain round"),
     ("spring-washer", "spring washer", "flat"),
     ("conical-washer", "conical washer", ""),
     ("toothed-washer", "toothed washer", "washer"),
@@ -428,8 +443,7 @@ pub static PART_STANDARDS: &[(&str, &str, &[&str])] = &[
     ("flange-bolt", "en", &["1662", "1665"]),
     ("carriage-bolt", "din", &["603"]),
     ("carriage-bolt", "iso", &["8677", "8678"]),
-    ("eye-bolt", "din", &["444", "580"]),
-    ("eye-bolt", "iso", &["3266"]),
+    ("eye-bolt", "din", &["444"]),
     ("u-bolt", "din", &["3570"]),
     ("rod", "din", &["975", "976"]),
     ("hex-nut", "din", &["934", "555", "970", "971"]),
@@ -456,9 +470,10 @@ pub static PART_STANDARDS: &[(&str, &str, &[&str])] = &[
     ("cotter-pin", "iso", &["1234"]),
     ("spring-pin", "din", &["1481", "7346"]),
     ("spring-pin", "iso", &["8752", "13337"]),
-    ("", "en", &["14399"]),
-    ("", "din", &["6914", "6915", "6916", "7969", "7999", "7968", "939", "938", "835", "436", "439", "582", "315", "1587", "929", "928", "986", "917", "935", "937", "571", "95", "96", "97", "261", "186", "188", "508", "787", "609", "610", "1478", "7995", "7996", "7997", "936", "1052", "434", "435", "6340", "988"]),
-    ("", "iso", &["4035", "4036", "7379", "8675", "7411", "7412", "7413", "7414", "7415", "7416", "2338", "8734"]),
+    ("structural-bolt", "en", &["14399-4"]),
+    ("", "en", &["14399", "14399-3", "14399-5", "14399-6", "14399-7", "14399-8", "14399-9", "14399-10"]),
+    ("", "din", &["580", "582", "6914", "6915", "6916", "7969", "7999", "7968", "939", "938", "835", "436", "439", "315", "1587", "929", "928", "986", "917", "935", "937", "571", "95", "96", "97", "261", "186", "188", "508", "787", "609", "610", "1478", "7995", "7996", "7997", "936", "1052", "434", "435", "6340", "988"]),
+    ("", "iso", &["3266", "4035", "4036", "7379", "8675", "7411", "7412", "7413", "7414", "7415", "7416", "2338", "8734"]),
 ];
 
 /// The documents of coats, by number, with the key that the field takes for each.
@@ -486,7 +501,7 @@ pub static OTHER_DOCUMENTS: &[(&str, &[&str])] = &[
 /// The steels of ASTM that have a number, with the codes each may take.
 #[rustfmt::skip]
 pub static ASTM_STEELS: &[&str] = &[
-    "a193", "a194", "a307", "a320", "a325", "a354", "a437", "a449", "a453", "a490", "a540", "a563", "a574", "a687", "f436", "f568", "f593", "f594", "f835",
+    "a193", "a194", "a307", "a320", "a325", "a325m", "a354", "a437", "a449", "a453", "a490", "a490m", "a540", "a563", "a574", "a687", "f436", "f568", "f593", "f594", "f835",
     "f837", "f844", "f879", "f912", "f959", "f1554", "f1852", "f2280", "f3043", "f3111", "f3125", "a36", "a572", "f2882", "f10", "sa193", "sa194", "sa320", "sa325", "sa449", "sa307", "sa354", "sa540", "a311",
 ];
 
@@ -521,8 +536,8 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
     let of_phrases =
         PHRASES.values().flatten().flat_map(|phrase| phrase.words.iter().map(|(word, _)| word.clone()));
     let letters = [
-        "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv", "v", "vi", "i",
-        "s", "z",
+        "half", "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv", "v", "vi",
+        "i", "s", "z",
     ];
     of_phrases.chain(letters.map(str::to_owned)).collect()
 });
@@ -569,7 +584,10 @@ fn behind(chain: &Chain<'_>, at: usize, phrase: &Phrase) -> Option<usize> {
     let mut at = chain.after(at);
     for (word, touches) in phrase.words.iter().skip(1).take(LONGEST) {
         if !touches {
-            at = chain.over(at, &["-", "–", "‑", "/", ".", "_"]);
+            // `Zyl.-Schr.` has two of them.
+            for _ in 0..2 {
+                at = chain.over(at, &["-", "–", "‑", "/", ".", "_", "'", "’"]);
+            }
         }
         let token =
             chain.get(at).filter(|token| matches!(token.sort, Sort::Word | Sort::Digits | Sort::Sign))?;

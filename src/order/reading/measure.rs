@@ -4,6 +4,7 @@ use super::lexicon::{self, Word};
 use super::number::{self, Number};
 use super::token::{Chain, Sort};
 use super::what::{Counted, Found, What, one};
+use super::{size, steel};
 
 /// `1200 pcs`, `qty: 500`, `12 dozen`, `2.5K`, `500 sets`, `5 boxes of 100`.
 pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -21,8 +22,18 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return None;
     }
     let spaced = number::spaced(chain, from).filter(|it| is_named || unit(chain, it.end).is_some());
-    let number = spaced.clone().or_else(|| number::decimal(chain, from)).or_else(|| small(chain, from))?;
+    let number = spaced
+        .clone()
+        .or_else(|| number::decimal(chain, from))
+        .or_else(|| small(chain, from))
+        .or_else(|| half(chain, from))?;
+    if let Some(found) = times_thread(chain, from, &number).or_else(|| by_m(chain, &number)) {
+        return Some(found);
+    }
     if let Some(found) = boxes(chain, &number) {
+        return Some(found);
+    }
+    if let Some(found) = packed(chain, &number, number.end) {
         return Some(found);
     }
     let thousand = lexicon::over(chain, number.end, Word::Thousand);
@@ -36,16 +47,65 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if chain.inside_a_run(end) {
         return None;
     }
-    // `100 pcs/box` is how they are packed, `5.00/ea` a price.
-    let per = lexicon::over(chain, chain.over(end, &["/"]), Word::Filler);
-    if per != end && lexicon::over(chain, per, Word::Box) != per {
-        return one(
-            lexicon::over(chain, per, Word::Box),
-            What::Not("how they are packed is not judged".into()),
-        );
+    if let Some(found) = packed(chain, &number, end) {
+        return Some(found);
     }
     let times = f64::from(times) * if is_thousand { 1000.0 } else { 1.0 };
     one(end, pieces(&number, times, sets, spaced.as_ref().map(|_| from).and_then(|from| chain.digits(from))))
+}
+
+/// `100 pcs/box` is how they are packed; `100 pc box x 20` are 2000.
+fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
+    let per = lexicon::over(chain, chain.over(end, &["/"]), Word::Filler);
+    let end = lexicon::over(chain, per, Word::Box);
+    if end == per {
+        return None;
+    }
+    let cross = lexicon::over(chain, chain.over(end, &["×", "*"]), Word::Times);
+    let boxes = number::decimal(chain, cross).filter(|_| cross != end);
+    match (contents.whole(), boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?)))) {
+        (Some(each), Some((end, boxes))) => {
+            one(end, What::Count(Counted { pieces: boxes.saturating_mul(each), sets: false, spaced: None }))
+        }
+        _ => one(end, What::Not("how they are packed is not judged: write the pieces in all".into())),
+    }
+}
+
+/// `half dozen`, `1/2 gross`.
+fn half(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    let end = match chain.word(at) {
+        Some("half") => chain.after(at),
+        _ => number::fraction(chain, at).filter(|number| number.text == "1/2")?.end,
+    };
+    let end = if chain.word(end) == Some("a") { chain.after(end) } else { end };
+    let counted = lexicon::find(chain, end, |word| match word {
+        Word::Count(12 | 144, _) => Some(()),
+        _ => None,
+    });
+    let text = "0.5".to_owned();
+    counted.map(|_| Number { value: 0.5, text, grouped: None, is_fraction: false, end })
+}
+
+/// `500x M12x40`, `500 x 1/2-13 x 2`: pieces of what has a thread of its own behind the cross.
+fn times_thread(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
+    let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
+    if cross == number.end || number.whole().is_none() || chain.inside_a_run(at) {
+        return None;
+    }
+    let has_length = |found: &Found| matches!(found.as_slice(), [(_, What::Thread(_)), _, ..]);
+    let is_thread = size::metric(chain, cross).is_some()
+        || size::unified(chain, cross).is_some_and(|found| has_length(&found) && number.value > 4.0);
+    is_thread.then(|| vec![(cross, pieces(number, 1.0, false, None))])
+}
+
+/// `25M`, `5M pcs`: thousands to some, millions to others.
+fn by_m(chain: &Chain<'_>, number: &Number) -> Option<Found> {
+    chain.get(number.end).filter(|token| token.text == "M" && chain.glued(number.end))?;
+    let end = chain.after(number.end);
+    let alone = !chain.inside_a_run(end) && number.grouped.is_none();
+    let (thousands, millions) = (number.value * 1e3, number.value * 1e6);
+    let why = format!("it could be {thousands} or {millions} pieces: write the number in full");
+    alone.then(|| vec![(unit(chain, end).map_or(end, |(end, ..)| end), What::Not(why.into()))])
 }
 
 /// The number of pieces; what is no whole number of them, or could be two, is not used.
@@ -84,7 +144,11 @@ fn unit(chain: &Chain<'_>, at: usize) -> Option<(usize, u32, bool)> {
         Word::Set => Some((1, true)),
         _ => None,
     });
-    let (mut end, (mut times, mut sets)) = found?;
+    // `40 no`, `1,000 nr.`; but `500 no nuts` are bolts without.
+    let end = chain.after(at);
+    let is_no = matches!(chain.word(at), Some("no" | "nr"))
+        && lexicon::find(chain, end, |word| matches!(word, Word::Part(_)).then_some(())).is_none();
+    let (mut end, (mut times, mut sets)) = found.or(is_no.then_some((end, (1, false))))?;
     // `10 hundred pcs`, `5 dozen sets`.
     if times > 1
         && let Some((behind, (1, is_sets))) = lexicon::find(chain, end, |word| match word {
@@ -117,8 +181,14 @@ fn small(chain: &Chain<'_>, at: usize) -> Option<Number> {
         Word::Small(number) => Some(number),
         _ => None,
     })?;
-    let counted = lexicon::find(chain, end, |word| matches!(word, Word::Count(..) | Word::Box).then_some(()));
-    counted.map(|_| Number {
+    // `a` stands in front of a dozen, and never of a piece.
+    let is_article = chain.word(at) == Some("a");
+    let counted = lexicon::find(chain, end, |word| match word {
+        Word::Count(times, _) => Some(times > 1 || !is_article),
+        Word::Box => Some(!is_article),
+        _ => None,
+    });
+    counted.filter(|(_, counts)| *counts).map(|_| Number {
         value: f64::from(number),
         text: number.to_string(),
         grouped: None,
@@ -183,7 +253,7 @@ pub fn money(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `25 years`, `12,5 Jahre`, `10-year`.
 pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let number = number::decimal(chain, at)?;
+    let number = number::decimal(chain, lexicon::over(chain, at, Word::Least))?;
     let unit = |end: usize| {
         let end = chain.over(end, &["-", "+"]);
         lexicon::find(chain, end, |word| (word == Word::Years).then_some(()))
@@ -266,12 +336,29 @@ pub fn temperature(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `tapped over by .020 in`, `oversize +0.4 mm`.
 pub fn allowance(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    if let Some(found) = tapped_between(chain, at) {
+        return Some(found);
+    }
     let mut from = lexicon::over(chain, at, Word::Overtapped);
     if from == at {
         return None;
     }
     from = chain
         .over(lexicon::over(chain, lexicon::over(chain, from, Word::Times), Word::Filler), &["+", ":", "="]);
+    let (end, text) = room(chain, from)?;
+    one(end, What::Allowance(text))
+}
+
+/// `tapped .022 oversize`.
+fn tapped_between(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at).filter(|word| matches!(*word, "tapped" | "tap"))?;
+    let (end, text) = room(chain, chain.over(chain.after(at), &["+"]))?;
+    let behind = lexicon::over(chain, end, Word::Overtapped);
+    (behind != end).then(|| vec![(behind, What::Allowance(text))])
+}
+
+/// A length that may be an allowance: small numbers without a unit are inches.
+fn room(chain: &Chain<'_>, from: usize) -> Option<(usize, String)> {
     let number =
         number::number(chain, from).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0))?;
     let unit = lexicon::find(chain, number.end, |word| match word {
@@ -289,7 +376,7 @@ pub fn allowance(chain: &Chain<'_>, at: usize) -> Option<Found> {
         None if mark != number.end || number.value < 0.1 => (mark, "in"),
         None => return None,
     };
-    one(end, What::Allowance(format!("{} {unit}", number.text)))
+    Some((end, format!("{} {unit}", number.text)))
 }
 
 /// A number with a unit that no field takes: `50 µm`, `120 lb`.
@@ -297,6 +384,12 @@ pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::spaced(chain, at).filter(|number| measured(chain, number.end).is_some());
     let number = number.or_else(|| number::number(chain, at))?;
     let (mut end, why) = measured(chain, number.end)?;
+    // `10.9 HR` is a class beside a bolt of the system HR, and no time.
+    if steel::DOTTED.contains(&number.text.as_str())
+        && matches!(chain.word(number.end), Some("hr" | "t" | "h"))
+    {
+        return None;
+    }
     // `g/m2`, `g/m²`.
     let square = chain.over(end, &["²"]);
     end = if chain.glued(end) && chain.digits(end) == Some("2") { chain.after(end) } else { square };

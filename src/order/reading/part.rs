@@ -2,9 +2,10 @@
 
 use std::collections::HashSet;
 
+use super::Became;
 use super::items::Line;
-use super::lexicon::KINDS;
-use super::what::What;
+use super::lexicon::{self, KINDS};
+use super::what::{SteelWord, What};
 use crate::part::Kind;
 
 /// What belongs to what in a line.
@@ -24,6 +25,8 @@ pub(super) struct Scopes {
     pub of: Vec<Scope>,
     /// Whether a nut, or a washer, comes with the part.
     pub with: (bool, bool),
+    /// Whether the name of a ring says that it is for a shaft.
+    pub is_external: bool,
     /// Whether the name is a bare `bolt`, or a heavy hex bolt: the steel says which.
     pub by_steel: Option<BySteel>,
 }
@@ -61,6 +64,8 @@ pub(super) enum BySteel {
     HeavyHex,
     /// A nut without more: of A194 and A563 DH it is a heavy hex nut.
     Nut,
+    /// No name: some steels are those of one kind of part.
+    Nothing,
 }
 
 /// A name of a part in the line.
@@ -75,17 +80,36 @@ struct Name {
 }
 
 /// Words that need not be there, and need not fit: they are named where they do not.
-const SOFT: &[&str] = &["uss", "plain", "round", "flat", "threaded", "full-thread", "part-thread", "heavy"];
+const SOFT: &[&str] =
+    &["uss", "sae", "plain", "round", "flat", "threaded", "full-thread", "part-thread", "heavy"];
 /// Nouns of one word that say no more than what the part is for.
 const BARE: &[&str] = &["bolt", "screw", "schraube", "nut", "washer"];
 
+/// Steels whose document is that of one kind of part.
+const OF_ONE_KIND: &[(&str, &str)] = &[
+    ("f1554", "anchor-rod"),
+    ("a325", "structural-bolt"),
+    ("a490", "structural-bolt"),
+    ("a574", "socket-screw"),
+    ("45h", "set-screw"),
+];
+
+const TWIST_OFF: &str = "twist-off bolts have a round head and a spline: their shape is not known here";
 const UNKNOWN: &str = "no part known here has this name";
 
 /// The part and what comes with it.
 pub(super) fn settle(line: &mut Line) -> Scopes {
     let mut names = names(line);
     let mut scopes = Scopes { of: vec![Scope::Part; line.items.len()], ..Scopes::default() };
-    let main = main_of(&names);
+    let main = main_of(&names).filter(|main| {
+        let has_nut = names.iter().any(|name| name.noun == Some(Family::Nut));
+        let is_mate = names.get(*main).is_some_and(|name| match name.noun {
+            Some(Family::Nut) => true,
+            Some(Family::Washer) => has_nut || has_bolt_steel(line),
+            _ => false,
+        });
+        !(is_mate && has_bolt(line))
+    });
     if let Some(main) = main {
         join_loose(line, &mut names, main);
     }
@@ -106,6 +130,15 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         name_part(line, &mut scopes, about);
     }
     by_standard(line, &mut scopes, about.as_ref());
+    by_document(line, &scopes);
+    let is_named = line.items.iter().any(|item| {
+        let is_name = matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))
+            && !matches!(item.what, What::Part("plain" | "sae"));
+        is_name && !matches!(&item.became, Some(Became::Used(fields, _)) if !fields.contains(&"part"))
+    });
+    if about.is_none() && !is_named {
+        scopes.by_steel = Some(BySteel::Nothing);
+    }
     scope_items(line, &mut scopes, &names, main);
     scopes
 }
@@ -151,8 +184,9 @@ fn names(line: &Line) -> Vec<Name> {
                 let own = noun(words);
                 let follows = ahead.get(at + 1) == Some(&true)
                     && line.items.get(at + 1).is_some_and(|next| next.stretch == stretch);
-                let touches =
-                    names.last().is_some_and(|last| last.items.last() == at.checked_sub(1).as_ref());
+                let touches = names.last().is_some_and(|last| {
+                    last.items.last() == at.checked_sub(1).as_ref() && last.stretch == stretch
+                });
                 let trails = own.is_none()
                     && !follows
                     && touches
@@ -183,13 +217,42 @@ fn add(words: &mut Vec<&'static str>, more: impl Iterator<Item = &'static str>) 
     }
 }
 
+/// Whether a thread with its length stands in the line: `M16 x 60` is a bolt, whatever nut is named.
+fn has_bolt(line: &Line) -> bool {
+    line.items.windows(2).any(|pair| match pair {
+        [one, other] => {
+            matches!((&one.what, &other.what), (What::Thread(_), What::Length(_)))
+                && one.matched == other.matched
+        }
+        _ => false,
+    })
+}
+
+/// Whether a steel of bolts stands in the line.
+fn has_bolt_steel(line: &Line) -> bool {
+    line.items.iter().any(|item| match &item.what {
+        What::Steel(SteelWord::Grade(grade)) => !grade.is_nut() && !grade.is_washer(),
+        _ => false,
+    })
+}
+
 /// The name that the line is about: a bolt before a nut or a washer; a name with more than its noun first.
 fn main_of(names: &[Name]) -> Option<usize> {
     let find = |is: &dyn Fn(&Name) -> bool| names.iter().position(is);
     let says_more =
         |name: &Name| !(name.words.len() == 1 && name.words.iter().all(|word| BARE.contains(word)));
+    // `nuts … heavy hex`: such words may belong to a nut or washer that is named.
+    let joins_other = |loose: &Name| {
+        names.iter().any(|name| {
+            let mut words = name.words.clone();
+            add(&mut words, loose.words.iter().copied());
+            matches!(name.noun, Some(Family::Nut | Family::Washer))
+                && name.with != Some(true)
+                && kind_of(&words).is_some()
+        })
+    };
     let loose_part =
-        |name: &Name| name.noun.is_none() && (kind_of(&name.words).is_some() || name.words.contains(&"HV"));
+        |name: &Name| name.noun.is_none() && kind_of(&name.words).is_some() && !joins_other(name);
     let unknown = |name: &Name| name.noun.is_none() && name.words.contains(&"?") && name.with.is_none();
     find(&|name| name.noun == Some(Family::Bolt) && says_more(name))
         .or_else(|| find(&|name| name.noun == Some(Family::Bolt)))
@@ -255,8 +318,14 @@ fn other(line: &mut Line, name: &Name, about: Option<&Name>) {
                 && about.noun == name.noun
                 && name.words.iter().all(|word| BARE.contains(word)))
     });
-    let why =
-        if about.is_some() { "one line is about one part: write it as a line of its own" } else { UNKNOWN };
+    let is_bare = name.words == ["plain"];
+    let why = if is_bare {
+        lexicon::BARE
+    } else if about.is_some() {
+        "one line is about one part: write it as a line of its own"
+    } else {
+        UNKNOWN
+    };
     for at in &name.items {
         if let Some(item) = line.item(*at) {
             if same { item.used("part") } else { item.not(why) }
@@ -299,12 +368,18 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
         _ => None,
     };
     scopes.names = about.items.iter().copied().collect();
+    scopes.is_external = about.items.iter().any(|at| {
+        line.items.get(*at).is_some_and(|item| {
+            let text = item.text.to_lowercase();
+            text.contains("extern") || text.contains("welle")
+        })
+    });
     let kind = key.and_then(Kind::from_key);
     scopes.kind = kind;
     for at in &about.items {
         let Some(item) = line.item(*at) else { continue };
         if left.contains(at) {
-            item.not("");
+            item.not(if matches!(item.what, What::Part("plain")) { lexicon::BARE } else { "" });
         } else if kind.is_some() {
             item.used("part");
         } else {
@@ -342,6 +417,12 @@ fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&Name>) {
         let is_first = about.is_none() && scopes.kind.is_none();
         let bolt_is_named = !is_first && scopes.family == Family::Bolt;
         match kind {
+            None if line
+                .before(at)
+                .is_some_and(|before| scopes.nut.contains(&before) || scopes.washer.contains(&before)) =>
+            {
+                line.not(at, "the standard of what comes with the bolt is not asked");
+            }
             None => {
                 // The shape is another one, whatever the words say.
                 line.items
@@ -394,13 +475,40 @@ fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&Name>) {
     }
 }
 
+/// The standards of several parts.
+fn by_document(line: &mut Line, scopes: &Scopes) {
+    let documents = line.free(|what| match what {
+        What::PartDocument(document) => Some(*document),
+        _ => None,
+    });
+    for (at, document) in documents {
+        let is_of = |kind: &Kind| [true, false].iter().any(|metric| kind.document(*metric) == document);
+        let kinds: Vec<Kind> = Kind::ALL.into_iter().filter(is_of).collect();
+        match scopes.kind {
+            Some(kind) if kinds.contains(&kind) => line.used(at, "part"),
+            _ if kinds.iter().any(|kind| kind.is_nut()) && scopes.with.0 => line.used(at, "nut"),
+            _ if kinds.iter().any(|kind| kind.is_washer()) && scopes.with.1 => line.used(at, "washer"),
+            Some(kind) => line.not(at, format!("no {kind} is taken from it here")),
+            None if kinds.is_empty() => line.not(at, "no part known here is taken from it"),
+            None => {
+                let names: Vec<&str> = kinds.iter().map(|kind| kind.name()).collect();
+                line.not(at, format!("it has more than one part: {}?", names.join(", ")));
+            }
+        }
+    }
+}
+
 /// Whether a standard can be that of the part named: people call a hex screw a hex bolt.
 fn agrees(scopes: &Scopes, about: Option<&Name>, kind: Kind) -> bool {
     let hex = ["hex-bolt", "hex-screw"];
     let named = scopes.kind.map(Kind::key);
     let bare = about.is_some_and(|about| about.words.iter().all(|word| BARE.contains(word)));
+    // A retaining ring without more may be for a shaft or a bore.
+    let is_open = about.is_some_and(|about| about.words == ["retaining", "ring"] && !scopes.is_external);
     named == Some(kind.key())
+        || is_open && kind.is_ring()
         || named.is_some_and(|named| hex.contains(&named)) && hex.contains(&kind.key())
+        || named == Some("hex-bolt") && kind == Kind::StructuralBolt
         || bare && (kind.is_nut() == (scopes.family == Family::Nut))
 }
 
@@ -438,12 +546,8 @@ fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], main: Optio
             What::Part(_) => {
                 of_item(at).filter(|name| Some(*name) != main).and_then(|name| names.get(name)?.noun)
             }
-            What::Steel(super::what::SteelWord::Grade(grade)) if marked && grade.is_nut() => {
-                Some(Family::Nut)
-            }
-            What::Steel(super::what::SteelWord::Grade(grade)) if marked && grade.is_washer() => {
-                Some(Family::Washer)
-            }
+            What::Steel(SteelWord::Grade(grade)) if marked && grade.is_nut() => Some(Family::Nut),
+            What::Steel(SteelWord::Grade(grade)) if marked && grade.is_washer() => Some(Family::Washer),
             What::PartStandard(key) if marked && *key == "hex-nut" => Some(Family::Nut),
             What::PartStandard(key) if marked && *key == "washer" => Some(Family::Washer),
             _ => None,
@@ -478,6 +582,14 @@ fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], main: Optio
 pub(super) fn by_steel(line: &mut Line, scopes: &Scopes) {
     let steel = line.draft.get("steel").unwrap_or_default().to_owned();
     let is_structural = ["a325", "a490"].iter().any(|grade| steel.starts_with(grade));
+    if matches!(steel.as_str(), "f1852" | "f2280") && scopes.by_steel == Some(BySteel::Bolt) {
+        scopes.names.iter().for_each(|at| line.not(*at, TWIST_OFF));
+        return;
+    }
+    let of_one_kind = || {
+        let row = OF_ONE_KIND.iter().find(|(grade, _)| steel.starts_with(grade));
+        row.map(|(_, key)| (*key, "this steel is made for no other part"))
+    };
     let (key, note) = match scopes.by_steel {
         Some(BySteel::Bolt) if is_structural => {
             ("structural-bolt", "bolts of this steel are heavy hex structural bolts")
@@ -489,6 +601,10 @@ pub(super) fn by_steel(line: &mut Line, scopes: &Scopes) {
         Some(BySteel::Nut) if steel.starts_with("a194") || steel.starts_with("a563-dh") => {
             ("heavy-hex-nut", "nuts of this steel are heavy hex nuts")
         }
+        Some(BySteel::Nothing) => match of_one_kind() {
+            Some(found) => found,
+            None => return,
+        },
         _ => return,
     };
     line.draft.set("part", key);

@@ -7,6 +7,8 @@ use crate::steel::Grade;
 
 /// The most nuts or washers that one bolt has here.
 const MOST: u64 = 8;
+/// The greatest class of nuts.
+const GREATEST_CLASS: u64 = 12;
 
 /// Quantity, sets, and numbers of nuts and washers.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
@@ -36,6 +38,12 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         _ => None,
     });
     for (at, number) in small {
+        // Neither do so many go on one bolt nor is there such a class of nut: it counts the order, or
+        // all nuts of the order.
+        let pieces = line.draft.get("quantity").and_then(|pieces| pieces.parse::<u64>().ok());
+        if number > GREATEST_CLASS && pieces.is_none_or(|pieces| pieces == 0 || number % pieces != 0) {
+            continue;
+        }
         of_mate(line, scopes, at, number, false);
     }
     lone_number(line, scopes);
@@ -70,7 +78,21 @@ fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
             );
             line.not(at, why);
         };
+        use crate::process::Process;
         match (before.map(|before| (before, line.what(before))), nut_class) {
+            (Some((_, Some(What::Process(Process::Mechanical, _)))), _)
+                if super::steels::B695.contains(&first) =>
+            {
+                return two(line, &format!("class {first}"));
+            }
+            (Some((_, Some(What::Process(Process::Electroplated, _)))), _)
+                if matches!(first, 5 | 8 | 12 | 25) =>
+            {
+                return two(line, &format!("a coat of {first} µm"));
+            }
+            (Some((_, Some(What::Category(_) | What::Place(_)))), _) if first <= 100 => {
+                return two(line, &format!("{first} years"));
+            }
             (Some((before, _)), Some(class)) if is_nut(before) => {
                 line.fill(at, field, class.key(), "the nut");
                 line.fill(at, "quantity", &rest.to_string(), "the quantity");
@@ -138,7 +160,9 @@ fn leading_number(line: &mut Line, scopes: &Scopes) {
 
 /// The one number left where every size is said: too great for years or a coat, and no date.
 fn lone_number(line: &mut Line, scopes: &Scopes) {
-    const LEAST: u64 = 200;
+    const LEAST: u64 = 100;
+    /// A class of ASTM B695 and a grade of ASTM F1554.
+    const NAMES: [u64; 2] = [110, 105];
     const THIS_CENTURY: std::ops::Range<u64> = 2020..2040;
     let numbers = line.free(|what| match what {
         What::Bare(number) => Some(*number),
@@ -146,11 +170,15 @@ fn lone_number(line: &mut Line, scopes: &Scopes) {
     });
     let has_length = scopes.kind.is_none_or(crate::part::Kind::has_length);
     let sized = line.draft.get("thread").is_some() && (line.draft.get("length").is_some() || !has_length);
+    let beside_the_part: Vec<_> =
+        numbers.iter().filter(|(at, _)| scope(scopes, *at) == Scope::Part).copied().collect();
+    let numbers = if beside_the_part.len() == 1 { beside_the_part } else { numbers };
     if let [(at, Some(number))] = numbers.as_slice()
         && sized
         && line.draft.get("quantity").is_none()
         && *number >= LEAST
         && !THIS_CENTURY.contains(number)
+        && !NAMES.contains(number)
     {
         line.fill(*at, "quantity", &number.to_string(), "the quantity");
         line.note("quantity", "the one number left, taken for the pieces");

@@ -75,6 +75,7 @@ fn the_rest(line: &mut Line) {
                 item.not(format!("a number by itself: write {number} pcs if it counts them"))
             }
             What::Bare(None) => item.not("a number by itself: write what it measures"),
+            What::Small(1) if matches!(item.text.as_str(), "a" | "A") => item.became = Some(Became::Binds),
             What::Small(_) => item.not(""),
             _ => item.not(""),
         }

@@ -179,6 +179,15 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
         text = format!("{text}-{}", per_inch.text);
         end = per_inch.end;
     }
+    // `1/2 x 13 x 2`: threads per inch behind a cross, where a length follows.
+    if end == mark
+        && let Some(per_inch) = cross(chain, mark).and_then(|behind| number::decimal(chain, behind))
+        && cross(chain, per_inch.end).is_some()
+        && Designation::read(&format!("{}-{}", size.text, per_inch.text)).is_ok()
+    {
+        text = format!("{}-{}", size.text, per_inch.text);
+        end = per_inch.end;
+    }
     let has_pitch = end != mark;
     let series = lexicon::find(chain, chain.over(end, DASHES), |word| match word {
         Word::Series(series) => Some(series),
@@ -265,6 +274,23 @@ fn by_size(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
     Some(vec![(mark, What::Thread(of_size(size.value, &size.text, Series::Unc, weak))), (end, length)])
 }
 
+/// `20mm x 100mm`, `6x30`, `25x1,2`: two measures without an M; the part says what they are.
+pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let plain = |at: usize| number::decimal(chain, at).filter(|number| number.grouped.is_none());
+    let first = plain(at).filter(|_| !chain.inside_a_run(at))?;
+    let first_mm = lexicon::over(chain, first.end, Word::Length("mm"));
+    let second = plain(cross(chain, first_mm)?)?;
+    let end = lexicon::over(chain, second.end, Word::Length("mm"));
+    let is_more = cross(chain, end).is_some_and(|behind| chain.digits(behind).is_some());
+    let other_unit =
+        end == second.end && (is_measured(chain, end) || unit_of_length(chain, &second).is_some());
+    if is_more || other_unit || chain.inside_a_run(end) || chain.sign(end, &["/"]) {
+        return None;
+    }
+    let is_mm = first_mm != first.end || end != second.end;
+    one(end, What::Pair { first: first.text, second: second.text, is_mm })
+}
+
 /// Why a thread of another series is not used.
 pub const FOREIGN: &str = "only M and unified threads are known here";
 
@@ -293,7 +319,16 @@ pub fn inches(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if !(marked || number.is_fraction) || chain.inside_a_run(end) {
         return None;
     }
+    if let Some(found) = across_something(chain, end) {
+        return Some(found);
+    }
     one(end, What::Inches { value: number.value, text: format!("{} in", number.text) })
+}
+
+/// A measure of something else: `for 4" pipe`, `2-3/8" id`.
+fn across_something(chain: &Chain<'_>, end: usize) -> Option<Found> {
+    let behind = lexicon::over(chain, end, Word::Across);
+    (behind != end).then(|| vec![(behind, What::Not("a width or a bore, and no length".into()))])
 }
 
 /// The length behind a cross; without a unit it is in the unit of the thread.
@@ -350,6 +385,9 @@ fn measure(chain: &Chain<'_>, at: usize, default: Option<&'static str>) -> Optio
     {
         let why = format!("it could be {decimal} or {grouped} {name}: write it without the mark");
         return Some((end, What::Not(why.into())));
+    }
+    if let Some(found) = across_something(chain, end) {
+        return found.into_iter().next();
     }
     let text = match name {
         "cm" => format!("{} mm", number.value * 10.0),

@@ -23,8 +23,14 @@ pub fn number_of(chain: &Chain<'_>, at: usize) -> Option<(usize, String)> {
     let mut end = chain.after(number_at);
     let metric =
         |at: usize| chain.word(at) == Some("m") && chain.glued(at) && !chain.inside_a_run(chain.after(at));
+    let mut id = id;
     if metric(end) {
         end = chain.after(end);
+        // Most documents are one with their metric edition; A325M and A490M are steels of their own.
+        let own = format!("{id}m");
+        if ASTM_STEELS.contains(&own.as_str()) {
+            id = own;
+        }
     }
     // `A153/A153M`.
     let second = chain.after(end);

@@ -9,7 +9,7 @@ use super::what::{Found, SteelWord, What, one};
 use crate::steel::Grade;
 
 /// The property classes of ISO 898-1, which a number with a point behind it can only be.
-const DOTTED: &[&str] =
+pub const DOTTED: &[&str] =
     &["3.6", "4.6", "4.8", "5.6", "5.8", "6.6", "6.8", "6.9", "8.8", "9.8", "10.9", "12.9", "14.9"];
 
 /// `8.8`, `class 10.9`, `GR8.8`, `grade 5`, `A193 B7`, `F3125 grade A325 type 1`, `B7`, `2H`.
@@ -150,7 +150,10 @@ fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let mut found = vec![(end, What::Steel(read(&text)))];
     // `A325-1`: of type 1.
     let kind = chain.after(end);
-    if matches!(text.as_str(), "a325" | "a490") && chain.sign(end, &["-"]) && chain.glued(kind) {
+    if matches!(text.as_str(), "a325" | "a325m" | "a490" | "a490m" | "a449")
+        && chain.sign(end, &["-"])
+        && chain.glued(kind)
+    {
         let behind = chain.after(kind);
         match chain.digits(kind).filter(|_| !chain.inside_a_run(behind)) {
             Some("1") => found.push((behind, What::Filler)),

@@ -10,7 +10,7 @@ const HALVES: &[&str] = &["f3125", "a563", "a354", "a193", "a194", "a320", "f155
 /// The classes of ASTM B695 that a nut may have too.
 const BOTH: &[u32] = &[5, 8, 12];
 /// The classes of ASTM B695 alone.
-const B695: &[u32] = &[25, 40, 50, 55, 65, 70, 80, 110];
+pub(super) const B695: &[u32] = &[25, 40, 50, 55, 65, 70, 80, 110];
 
 /// Steels, hardness, classes of nuts.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
@@ -152,7 +152,12 @@ fn numbers(line: &mut Line, scopes: &Scopes) {
         let bolt_has_one = line.draft.get("steel").is_some();
         let is_nut = scopes.family == Family::Nut || beside(at) == Scope::Nut && bolt_has_one;
         match (is_nut, of_bolt, of_nut) {
-            (true, _, Some(grade)) | (false, Some(grade), _) => give(line, scopes, at, grade),
+            (true, _, Some(grade)) | (false, Some(grade), _) => {
+                give(line, scopes, at, grade);
+                if grade.is_nut() {
+                    used_document(line, "j995", if scopes.family == Family::Nut { "steel" } else { "nut" });
+                }
+            }
             (true, ..) => {
                 let why = format!("grade {number} of nuts (SAE J995) is not among the steels known here");
                 line.not(at, why);
@@ -163,6 +168,15 @@ fn numbers(line: &mut Line, scopes: &Scopes) {
             }
         }
     }
+}
+
+/// A document whose grade stands elsewhere is used with it.
+fn used_document(line: &mut Line, document: &str, field: &'static str) {
+    let found = line.free(|what| match what {
+        What::Steel(SteelWord::Half(text)) if text == document => Some(()),
+        _ => None,
+    });
+    found.into_iter().for_each(|(at, ())| line.used(at, field));
 }
 
 /// `class 8` of a nut, `class 55` of a coat.
@@ -210,15 +224,20 @@ fn touches_name(line: &Line, scopes: &Scopes, at: usize) -> bool {
     [line.before(at), line.behind(at)].into_iter().flatten().any(|beside| scopes.names.contains(&beside))
 }
 
-/// `nut 8`: the number behind the name of a nut that has no other grade.
+/// `nut 8`, `ISO 4032 M16 8`: the number behind the name of a nut that has no other grade, or behind its
+/// thread where the pieces are counted elsewhere or a standard makes it a designation.
 fn bare_classes(line: &mut Line, scopes: &Scopes) {
     let numbers = line.free(|what| match what {
         What::Bare(Some(number)) => u32::try_from(*number).ok(),
         _ => None,
     });
+    let designated = scopes.family == Family::Nut
+        && line.items.iter().any(|item| matches!(item.what, What::PartStandard(_) | What::Count(_)));
     for (at, number) in numbers {
         let behind_a_nut = line.before(at).is_some_and(|before| {
-            scopes.nut.contains(&before) || scopes.family == Family::Nut && scopes.names.contains(&before)
+            scopes.nut.contains(&before)
+                || scopes.family == Family::Nut && scopes.names.contains(&before)
+                || designated && matches!(line.what(before), Some(What::Thread(_) | What::PartStandard(_)))
         });
         let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
         let class = Grade::read(&format!("nut class {number}"))

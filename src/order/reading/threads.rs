@@ -1,9 +1,11 @@
 //! The thread, its class, and the length.
 
+use super::Became;
 use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::size;
 use super::what::{What, Written};
+use crate::part::Form;
 use crate::table::asme_b1_1::Series;
 use crate::thread::{Designation, Thread, ToleranceClass};
 
@@ -33,6 +35,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             line.not(*at, "a number by itself: write what it counts");
         }
     }
+    let pairs = pairs(line, scopes, &mut strong);
     let series = series(line, &strong);
     let mut chosen: Option<Written> = None;
     for (at, mut written) in strong {
@@ -75,6 +78,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         What::Length(text) => Some(text.clone()),
         _ => None,
     }));
+    lengths.extend(pairs);
     lengths.sort_by_key(|(at, _)| *at);
     let is_rod = scopes.kind.is_some_and(crate::part::Kind::is_rod);
     let is_long = |number: &str| number.trim().parse::<f64>().is_ok_and(|inches| inches > size::MOST_INCHES);
@@ -106,6 +110,48 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             None => line.fill(at, "length", &text, "the length"),
         }
     }
+}
+
+/// Two measures with a cross between: size and length of a pin; thread and length of a metric bolt, where a
+/// unit or the class says that they are millimetres. Lengths that are left are handed back.
+fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -> Vec<(usize, String)> {
+    let found = line.free(|what| match what {
+        What::Pair { first, second, is_mm } => Some((first.clone(), second.clone(), *is_mm)),
+        _ => None,
+    });
+    let by_class = line.draft.get("steel").is_some_and(|steel| {
+        steel.split_once('.').is_some_and(|(strength, ratio)| {
+            [strength, ratio].iter().all(|part| part.trim_end_matches('u').parse::<u8>().is_ok())
+        })
+    });
+    let mut lengths = Vec::new();
+    for (at, (first, second, is_mm)) in found {
+        let kind = scopes.kind;
+        let form = kind.map(crate::part::Kind::form);
+        let flat = matches!(form, Some(Form::Ring | Form::Washer | Form::Nut));
+        let threaded = kind.is_none_or(crate::part::Kind::has_mate) && !flat;
+        let size = Designation::read(&format!("M{first}")).ok().map(|it| it.thread);
+        match size
+            .filter(|_| strong.is_empty() && (form == Some(Form::Pin) || threaded && (is_mm || by_class)))
+        {
+            Some(thread) => {
+                let text = thread.to_string();
+                let written =
+                    Written { text, thread: Some(thread), of_size: true, pitched: false, weak: false };
+                strong.push((at, written));
+                lengths.push((at, format!("{second} mm")));
+            }
+            None if kind.is_some_and(crate::part::Kind::is_ring) && size.is_some() && strong.is_empty() => {
+                line.fill(at, "thread", &format!("M{first}"), "the size");
+                line.note("thread", "the size of the shaft or bore");
+                if let Some(Became::Used(_, why)) = line.item(at).and_then(|item| item.became.as_mut()) {
+                    *why = Some("the thickness is that of the standard");
+                }
+            }
+            None => line.not(at, "two measures of what? Write a thread as M20, 3/4-10 or #8-32"),
+        }
+    }
+    lengths
 }
 
 /// `M20` for a ring of 20 mm, if there is such a size.

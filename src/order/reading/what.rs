@@ -4,6 +4,7 @@ use std::borrow::Cow;
 
 use crate::process::Process;
 use crate::site::Category;
+use crate::source::Document;
 use crate::steel::Grade;
 use crate::thread::{Thread, ToleranceClass};
 
@@ -19,6 +20,15 @@ pub enum What {
         /// As a field takes it.
         text: String,
     },
+    /// Two measures with a cross between, without a thread's letter.
+    Pair {
+        /// The first number.
+        first: String,
+        /// The second number.
+        second: String,
+        /// Whether a unit says that they are millimetres.
+        is_mm: bool,
+    },
     /// A length, as a field takes it.
     Length(String),
     /// A number of pieces.
@@ -29,6 +39,8 @@ pub enum What {
     Part(&'static str),
     /// The standard of a part: the key of its kind.
     PartStandard(&'static str),
+    /// A standard of several parts.
+    PartDocument(&'static Document),
     /// A steel.
     Steel(SteelWord),
     /// A hardness, as a field takes it.

@@ -63,9 +63,6 @@ const NAMES: &[(Kind, &[&str])] = &[
             "heavy hex screw",
             "structural",
             "hv bolt",
-            "hr bolt",
-            "tension control bolt",
-            "tc bolt",
         ],
     ),
     (
