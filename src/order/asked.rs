@@ -6,27 +6,14 @@ use crate::source::Document;
 use crate::source::document;
 
 /// The coat that an order asks for.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Asked {
     /// A process, of whatever class.
     Process(Process),
     /// A document, which has a class for the size or for the years.
     Document(&'static Document),
     /// One class.
-    Class(&'static CoatClass),
-}
-
-impl PartialEq for Asked {
-    fn eq(&self, other: &Self) -> bool {
-        match (self, other) {
-            (Self::Process(one), Self::Process(other)) => one == other,
-            (Self::Document(one), Self::Document(other)) => one == other,
-            (Self::Class(one), Self::Class(other)) => {
-                (one.document, one.name) == (other.document, other.name)
-            }
-            _ => false,
-        }
-    }
+    Class(&'static Keyed),
 }
 
 impl Asked {
@@ -35,7 +22,16 @@ impl Asked {
         match self {
             Self::Process(process) => Some(*process),
             Self::Document(document) => class::of(document).first().map(|class| class.process),
-            Self::Class(class) => Some(class.process),
+            Self::Class(keyed) => keyed.class().map(|class| class.process),
+        }
+    }
+
+    /// Its key among [`CHOICES`].
+    pub fn key(&self) -> &'static str {
+        match self {
+            Self::Class(keyed) => keyed.key,
+            // Whatever is asked for came from a key.
+            whole => WHOLE.iter().find(|(_, asked)| asked == whole).map_or(ADVISE, |(choice, _)| choice.key),
         }
     }
 }
@@ -146,5 +142,5 @@ asked! {
 /// What is asked for by that key; [`ADVISE`] is nothing.
 pub fn from_key(key: &str) -> Option<Asked> {
     let whole = WHOLE.iter().find(|(choice, _)| choice.key == key).map(|(_, asked)| *asked);
-    whole.or_else(|| ALL.iter().find(|asked| asked.key == key)?.class().map(Asked::Class))
+    whole.or_else(|| ALL.iter().find(|asked| asked.key == key).map(Asked::Class))
 }

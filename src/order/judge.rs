@@ -259,7 +259,7 @@ fn in_force(line: &OrderLine, process: Process, offer: Option<&Offer>) -> InForc
 pub(super) fn ways(line: &OrderLine, process: Process, min: Length, choice: Choice) -> Ways {
     match process {
         Process::HotDip => Ways::Tapped,
-        Process::Mechanical if min < astm_b695::TAPPED_OVER_FROM.0 => Ways::ThinNut,
+        Process::Mechanical if min < astm_b695::TAPPED_OVER_FROM.value => Ways::ThinNut,
         Process::Mechanical => Ways::AnyNut,
         Process::Electroplated if choice == Choice::Asked => Ways::Bolt,
         Process::Electroplated if has_no_room(line) && min <= THIN => Ways::Bolt,

@@ -23,7 +23,7 @@ const SMALL: Length = Length::from_inch(0.375);
 /// The coat this process would give.
 pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Option<Offer> {
     match line.asked.filter(|asked| asked.process() == Some(process)) {
-        Some(Asked::Class(class)) => return of_class(class, Choice::Asked),
+        Some(Asked::Class(keyed)) => return of_class(keyed.class()?, Choice::Asked),
         Some(Asked::Document(document)) => {
             let classes = class::of(document);
             return match process {

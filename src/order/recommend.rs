@@ -50,7 +50,8 @@ pub fn conditions(judged: &Judged) -> impl Iterator<Item = Demand> + use<> {
 pub fn is_hard(judgement: &Judgement) -> bool {
     judgement.main().and_then(|main| main.steel.as_ref()).is_some_and(|steel| {
         let hrc = steel.state.hardest(Measure::Scale(Scale::Hrc));
-        steel.state.case_hardened || hrc.is_ok_and(|hrc| hrc.level.number() > practice::HOT_DIP_TO.0.number)
+        steel.state.case_hardened
+            || hrc.is_ok_and(|hrc| hrc.level.number() > practice::HOT_DIP_TO.value.number)
     })
 }
 

@@ -50,8 +50,8 @@ impl Draft {
     }
 }
 
-impl<'a> FromIterator<(&'a str, &'a str)> for Draft {
-    fn from_iter<I: IntoIterator<Item = (&'a str, &'a str)>>(pairs: I) -> Self {
+impl<'a, T: Into<String>> FromIterator<(&'a str, T)> for Draft {
+    fn from_iter<I: IntoIterator<Item = (&'a str, T)>>(pairs: I) -> Self {
         let mut draft = Self::default();
         for (name, text) in pairs {
             draft.set(name, text);

@@ -62,13 +62,18 @@ impl<'a> Reader<'a> {
         T::read(text, &field.about).map(Some).map_err(|fault| self.wrong(field, fault))
     }
 
-    /// What a field says that is asked only on a condition; `None` if the condition does not hold.
+    /// What a field says that is asked only on a condition; `None` if the condition does not hold, or
+    /// if it may be empty and is.
     ///
     /// # Errors
-    /// [`Missed`] where it is empty or its text is no answer; the problem is kept.
+    /// [`Missed`] where it is empty and must not be, or its text is no answer; the problem is kept.
     pub fn if_asked<T: FieldValue>(&mut self, field: &Field<T>) -> Result<Option<T>, Missed> {
         let listed = self.fields.iter().find(|listed| listed.key == field.key());
-        if self.asked(listed.unwrap_or(&field.about)) { self.get(field).map(Some) } else { Ok(None) }
+        match listed.unwrap_or(&field.about) {
+            about if !self.asked(about) => Ok(None),
+            about if about.optional => self.optional(field),
+            _ => self.get(field).map(Some),
+        }
     }
 
     /// Keeps a problem of a field that only the calculator can see.

@@ -1,0 +1,181 @@
+//! What the fields of an order line offer, and what each choice means.
+
+use crate::calculator::{Choice, Fault, FieldAbout, FieldValue, choices, chosen_by_key};
+use crate::order::asked::{self, Asked};
+use crate::part;
+use crate::site::Category;
+use crate::steel::Grade;
+
+/// How the steel of an order is known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum KnownSteel {
+    /// By its hardness, which another field asks for.
+    Hardness,
+    /// By its grade.
+    Grade(Grade),
+}
+
+choices! {
+    /// Whether the part is case-hardened.
+    pub(super) enum CaseHardened {
+        Usual: "usual", "As usual";
+        No: "no", "No";
+        Yes: "yes", "Yes";
+    }
+}
+
+/// Which nut or washer comes with a bolt.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Named {
+    /// None.
+    Without,
+    /// The one that the standards ask for.
+    Standard,
+    /// One of a grade.
+    Grade(Grade),
+}
+
+chosen_by_key!(Category, Self::read);
+
+impl FieldValue for KnownSteel {
+    fn read(text: &str, about: &FieldAbout) -> Result<Self, Fault> {
+        about.chosen(text, |key| {
+            if key == BY_HARDNESS { Some(Self::Hardness) } else { Grade::of_key(key).map(Self::Grade) }
+        })
+    }
+
+    fn write(&self, _: &FieldAbout) -> String {
+        match self {
+            Self::Hardness => BY_HARDNESS,
+            Self::Grade(grade) => grade.key(),
+        }
+        .to_owned()
+    }
+}
+
+impl FieldValue for Named {
+    fn read(text: &str, about: &FieldAbout) -> Result<Self, Fault> {
+        about.chosen(text, |key| match key {
+            WITHOUT => Some(Self::Without),
+            STANDARD => Some(Self::Standard),
+            _ => Grade::of_key(key).map(Self::Grade),
+        })
+    }
+
+    fn write(&self, _: &FieldAbout) -> String {
+        match self {
+            Self::Without => WITHOUT,
+            Self::Standard => STANDARD,
+            Self::Grade(grade) => grade.key(),
+        }
+        .to_owned()
+    }
+}
+
+/// Nothing that is asked for asks for advice.
+impl FieldValue for Option<Asked> {
+    fn read(text: &str, about: &FieldAbout) -> Result<Self, Fault> {
+        about.chosen(text, |key| match key {
+            asked::ADVISE => Some(None),
+            _ => asked::from_key(key).map(Some),
+        })
+    }
+
+    fn write(&self, _: &FieldAbout) -> String {
+        self.as_ref().map_or(asked::ADVISE, Asked::key).to_owned()
+    }
+}
+
+/// The key of a steel that is known by its hardness, and of the field that asks for it.
+pub(super) const BY_HARDNESS: &str = "hardness";
+
+#[allow(
+    clippy::indexing_slicing,
+    reason = "evaluated when it is compiled: a place beyond the end is no build"
+)]
+pub(super) static GRADES: [Choice; Grade::ALL.len() + 1] = {
+    let mut choices = [Choice::new(BY_HARDNESS, "By its hardness"); Grade::ALL.len() + 1];
+    let mut at = 0;
+    while at < Grade::ALL.len() {
+        choices[at] = Choice::new(Grade::ALL[at].key(), Grade::ALL[at].name());
+        at += 1;
+    }
+    choices
+};
+
+#[allow(
+    clippy::indexing_slicing,
+    reason = "evaluated when it is compiled: a place beyond the end is no build"
+)]
+pub(super) static PARTS: [Choice; part::Kind::ALL.len()] = {
+    let mut choices = [Choice::new("", ""); part::Kind::ALL.len()];
+    let mut at = 0;
+    while at < part::Kind::ALL.len() {
+        choices[at] = Choice::new(part::Kind::ALL[at].key(), part::Kind::ALL[at].name());
+        at += 1;
+    }
+    choices
+};
+
+/// How many grades are of nuts (`true`) or of washers.
+#[allow(clippy::indexing_slicing, reason = "evaluated when it is compiled")]
+const fn count(nuts: bool) -> usize {
+    let (mut at, mut count) = (0, 0);
+    while at < Grade::ALL.len() {
+        if (nuts && Grade::ALL[at].is_nut()) || (!nuts && Grade::ALL[at].is_washer()) {
+            count += 1;
+        }
+        at += 1;
+    }
+    count
+}
+
+#[allow(clippy::indexing_slicing, reason = "evaluated when it is compiled")]
+const fn mates<const N: usize>(nuts: bool, none: &'static str, standard: &'static str) -> [Choice; N] {
+    let mut choices = [Choice::new(WITHOUT, none); N];
+    choices[1] = Choice::new(STANDARD, standard);
+    let (mut at, mut place) = (0, 2);
+    while at < Grade::ALL.len() {
+        let grade = Grade::ALL[at];
+        if (nuts && grade.is_nut()) || (!nuts && grade.is_washer()) {
+            choices[place] = Choice::new(grade.key(), grade.name());
+            place += 1;
+        }
+        at += 1;
+    }
+    choices
+}
+
+/// The key of no nut, or no washer.
+pub(super) const WITHOUT: &str = "none";
+/// The key of the nut or washer that the standards ask for.
+const STANDARD: &str = "standard";
+
+pub(super) static NUTS: [Choice; count(true) + 2] =
+    mates(true, "Without a nut", "The nut that the standards ask for");
+pub(super) static WASHERS: [Choice; count(false) + 2] =
+    mates(false, "Without a washer", "The washer that the standards ask for");
+/// Keys of [`NUTS`] with a nut.
+pub(super) static WITH_NUT: [&str; count(true) + 1] = keys(&NUTS);
+/// Keys of [`WASHERS`] with a washer.
+pub(super) static WITH_WASHER: [&str; count(false) + 1] = keys(&WASHERS);
+
+#[allow(clippy::indexing_slicing, reason = "evaluated when it is compiled")]
+const fn keys<const N: usize>(choices: &[Choice]) -> [&'static str; N] {
+    let mut keys = [""; N];
+    let mut at = 0;
+    while at < N {
+        keys[at] = choices[at + 1].key;
+        at += 1;
+    }
+    keys
+}
+
+pub(super) static PLACES: [Choice; 6] = [
+    Choice::new("C1", "C1, very low: heated rooms"),
+    Choice::new("C2", "C2, low: unheated rooms, clean country air"),
+    Choice::new("C3", "C3, medium: towns, little salt"),
+    Choice::new("C4", "C4, high: industry, coast with moderate salt"),
+    Choice::new("C5", "C5, very high: heavy industry, coast with much salt"),
+    Choice::new("CX", "CX, extreme: spray, hot and salt"),
+];

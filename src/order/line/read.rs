@@ -1,0 +1,124 @@
+//! From the fields of an order line to what they say together.
+//!
+//! Every field is read before any answer is missed, so that all problems are told at once.
+
+use super::choices::{CaseHardened, KnownSteel, Named};
+use super::{Mate, OrderLine, fields};
+use crate::calculator::{Fault, Field, Missed, Reader};
+use crate::part;
+use crate::steel::{Grade, State, Steel};
+use crate::thread::{Designation, Thread, ToleranceClass};
+
+/// Reads the fields.
+pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
+    let part = reader.get(&fields::PART);
+    let designation = designation(reader, part);
+    let thread = designation.map(|designation| designation.thread);
+    let (length, quantity) = (reader.if_asked(&fields::LENGTH), reader.optional(&fields::QUANTITY));
+    let steel = steel(reader, part, thread);
+    let temper = reader.optional(&fields::TEMPER);
+    let nut_class = nut_class(reader, thread);
+    let nut = mate(reader, &fields::NUT, &fields::NUTS_TO_A_BOLT);
+    let washer = mate(reader, &fields::WASHER, &fields::WASHERS_TO_A_BOLT);
+    let own_allowance = reader.optional(&fields::OWN_ALLOWANCE);
+    let (place, years) = (reader.optional(&fields::PLACE), reader.optional(&fields::YEARS));
+    let (asked, bath) = (reader.get(&fields::ASKED), reader.get(&fields::BATH));
+    let (designation, nut_class) = (designation?, nut_class?);
+    Ok(OrderLine {
+        part: part?,
+        thread: designation.thread,
+        class: designation.class,
+        length: length?,
+        quantity: quantity?,
+        steel: steel?,
+        temper: temper?,
+        place: place?,
+        years: years?,
+        asked: asked?,
+        bath: bath?,
+        nut: nut?.map(|nut| Mate { class: nut_class, ..nut }),
+        washer: washer?,
+        own_allowance: own_allowance?,
+    })
+}
+
+/// The thread; its class is that of the part.
+fn designation(reader: &mut Reader<'_>, part: Result<part::Kind, Missed>) -> Result<Designation, Missed> {
+    let designation = reader.get(&fields::THREAD)?;
+    match (designation.class, part) {
+        (Some(class), Ok(part)) if class.is_bolt() == part.is_nut() => {
+            Err(reader.wrong(&fields::THREAD, Fault::Conflict(OTHER_HALF.to_owned())))
+        }
+        _ => Ok(designation),
+    }
+}
+
+const OTHER_HALF: &str =
+    "the class belongs to the other half of the pair: bolts take 6g, 8g or 2A, nuts take 6H or 2B";
+
+/// The steel and what was done to it; a grade that its standard does not have in this size is a problem
+/// of the field.
+fn steel(
+    reader: &mut Reader<'_>,
+    part: Result<part::Kind, Missed>,
+    thread: Result<Thread, Missed>,
+) -> Result<Option<State>, Missed> {
+    let known = reader.optional(&fields::STEEL);
+    let hardness = reader.if_asked(&fields::HARDNESS);
+    let (case, cold_worked) = (reader.get(&fields::CASE), reader.get(&fields::COLD));
+    let (known, hardness, case, cold_worked) = (known?, hardness?, case?, cold_worked?);
+    let Some(known) = known else {
+        // How it was treated is judged only on a steel that is known.
+        if case == CaseHardened::Yes || cold_worked {
+            return Err(reader.wrong(&fields::STEEL, Fault::Missing));
+        }
+        return Ok(None);
+    };
+    let steel = match (known, hardness) {
+        (KnownSteel::Grade(grade), _) => of_size(reader, grade, thread?)?,
+        (KnownSteel::Hardness, Some(hardness)) => Steel::Hardness(hardness),
+        (KnownSteel::Hardness, None) => return Err(reader.wrong(&fields::HARDNESS, Fault::Missing)),
+    };
+    let case_hardened = match case {
+        CaseHardened::Usual => part?.usual_steel() == part::UsualSteel::CaseHardened,
+        CaseHardened::No => false,
+        CaseHardened::Yes => true,
+    };
+    Ok(Some(State { steel, case_hardened, cold_worked }))
+}
+
+fn of_size(reader: &mut Reader<'_>, grade: Grade, thread: Thread) -> Result<Steel, Missed> {
+    Steel::grade(grade, thread.diameter())
+        .map_err(|refusal| reader.wrong(&fields::STEEL, Fault::Refused(refusal)))
+}
+
+/// The class of the nut, where one comes with the bolt.
+fn nut_class(
+    reader: &mut Reader<'_>,
+    thread: Result<Thread, Missed>,
+) -> Result<Option<ToleranceClass>, Missed> {
+    let class = reader.if_asked(&fields::NUT_CLASS)?;
+    let (Some(class), Ok(thread)) = (class, thread) else { return Ok(class) };
+    if class.is_bolt() || class.is_metric() != thread.is_metric() {
+        let nuts = if thread.is_metric() { "6H, 6AZ or 6AX" } else { "2B" };
+        let why = format!("{class} is no class of a nut for {thread}; write {nuts}");
+        return Err(reader.wrong(&fields::NUT_CLASS, Fault::Conflict(why)));
+    }
+    Ok(Some(class))
+}
+
+/// A nut or a washer, its class left open.
+fn mate(
+    reader: &mut Reader<'_>,
+    named: &Field<Named>,
+    to_a_bolt: &Field<u32>,
+) -> Result<Option<Mate>, Missed> {
+    let (named, per_set) = (reader.if_asked(named), reader.if_asked(to_a_bolt));
+    let (named, per_set) = (named?, per_set?);
+    let of = |grade| per_set.map(|per_set| Mate { grade, class: None, per_set });
+    Ok(match named {
+        None | Some(Named::Without) => None,
+        Some(Named::Standard) => of(None),
+        Some(Named::Grade(grade)) => of(Some(grade)),
+    })
+}

@@ -1,0 +1,54 @@
+//! From what an order line says back to its fields.
+
+use super::choices::{CaseHardened, KnownSteel, Named};
+use super::{Mate, OrderLine, fields};
+use crate::calculator::{Field, Writer};
+use crate::steel::{State, Steel};
+use crate::thread::Designation;
+
+/// Writes what [`read`](super::read::read) reads; what is not asked of such a part is not written.
+pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
+    writer.put(&fields::PART, line.part);
+    writer.put(&fields::THREAD, Designation { thread: line.thread, class: line.class });
+    writer.put_optional(&fields::QUANTITY, line.quantity);
+    if let Some(state) = line.steel {
+        steel(state, writer);
+    }
+    writer.put_optional(&fields::TEMPER, line.temper);
+    if line.part.has_length() {
+        writer.put_optional(&fields::LENGTH, line.length);
+        mate(line.nut, &fields::NUT, &fields::NUTS_TO_A_BOLT, writer);
+        mate(line.washer, &fields::WASHER, &fields::WASHERS_TO_A_BOLT, writer);
+    }
+    if let Some(nut) = line.nut {
+        writer.put_optional(&fields::NUT_CLASS, nut.class);
+    }
+    writer.put_optional(&fields::OWN_ALLOWANCE, line.own_allowance);
+    writer.put_optional(&fields::PLACE, line.place);
+    writer.put_optional(&fields::YEARS, line.years);
+    writer.put(&fields::ASKED, line.asked);
+    writer.put(&fields::BATH, line.bath);
+}
+
+fn steel(state: State, writer: &mut Writer) {
+    match state.steel {
+        Steel::Grade(properties) => writer.put(&fields::STEEL, KnownSteel::Grade(properties.grade)),
+        Steel::Hardness(hardness) => {
+            writer.put(&fields::STEEL, KnownSteel::Hardness);
+            writer.put(&fields::HARDNESS, hardness);
+        }
+        // An order states no tensile strength: no line that was read has one.
+        Steel::Tensile(_) => {}
+    }
+    let case = if state.case_hardened { CaseHardened::Yes } else { CaseHardened::No };
+    writer.put(&fields::CASE, case);
+    writer.put(&fields::COLD, state.cold_worked);
+}
+
+fn mate(mate: Option<Mate>, named: &Field<Named>, to_a_bolt: &Field<u32>, writer: &mut Writer) {
+    let grade = |mate: Mate| mate.grade.map_or(Named::Standard, Named::Grade);
+    writer.put(named, mate.map_or(Named::Without, grade));
+    if let Some(mate) = mate {
+        writer.put(to_a_bolt, mate.per_set);
+    }
+}
