@@ -206,7 +206,7 @@ pub fn corners(bare: BoltLimits, coat: Coat, nut: NutLimits) -> [Corner; 3] {
 }
 
 /// The depth at which bolt and nut overlap at their least material, as a share of the basic 5/8 H.
-pub fn overlap(bolt: BoltLimits, nut: NutLimits, pitch: Length) -> f64 {
+pub fn overlap(bolt: &BoltLimits, nut: &NutLimits, pitch: Length) -> f64 {
     (bolt.major.min.mm() - nut.minor.max.mm()) / 2.0 / (0.625 * H * pitch.mm())
 }
 

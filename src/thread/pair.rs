@@ -4,6 +4,9 @@
 //! made smaller before the coat). [`Search::narrowest`] finds the first that assembles at its worst
 //! corner: the greatest bolt, the thickest coat, the least nut.
 
+use std::borrow::Cow;
+use std::cell::OnceCell;
+
 use super::class::{BoltPosition, NutPosition};
 use super::fit::{self, Assembly, Coat, DEFAULT_UNEVENNESS, Fit, PITCH_GROWTH};
 use super::limits::{self, BoltLimits, NutLimits};
@@ -102,6 +105,25 @@ pub struct Search {
     tapped: Option<Result<(Allowance, NutLimits), Refusal>>,
     /// 6AX, for metric coats that are not spun, and for those of the barrel.
     unspun: Option<(Allowance, NutLimits)>,
+    made: Made,
+}
+
+/// Threads that are only tried where the ordered ones are too narrow: read from the tables once, for a
+/// class of coat after the other asks for them.
+#[derive(Debug, Default)]
+struct Made {
+    nut_g: OnceCell<Option<NutLimits>>,
+    bolt_f: OnceCell<Option<BoltLimits>>,
+    bolt_e: OnceCell<Option<BoltLimits>>,
+    g_is_narrower_than_e: OnceCell<bool>,
+}
+
+/// A pair that is tried: halves that stand in the search are not copied.
+struct Trial<'a> {
+    room: Room,
+    class: ToleranceClass,
+    bolt: Cow<'a, BoltLimits>,
+    nut: Cow<'a, NutLimits>,
 }
 
 /// Which ways of making room are tried, beyond the pair that was ordered.
@@ -153,41 +175,39 @@ impl Search {
             && ordered.nut.is_none()
             && ordered.own.is_none();
         let unspun = if free { tap(Allowance::Ax).ok() } else { None };
-        Self { ordered, bolt, standard, tapped, unspun }
+        Self { ordered, bolt, standard, tapped, unspun, made: Made::default() }
     }
 
     /// The narrowest pair that takes a coat from `min` to `max` on the bolt.
     pub fn narrowest(&self, process: Process, min: Length, max: Length, ways: Ways) -> Found {
         let (bolt, standard) = match (&self.bolt, &self.standard) {
-            (Ok(bolt), Ok(standard)) => (*bolt, *standard),
+            (Ok(bolt), Ok(standard)) => (bolt, standard),
             (Err(refusal), _) | (_, Err(refusal)) => return Found::Unknown(refusal.clone()),
         };
         let coat = self.ordered.coat(process, min, max);
         let (mut widest, mut thin) = (None, None);
-        let rooms = self.rooms(process, ways, self.allowance_needed(&bolt, &standard, coat));
+        let rooms = self.rooms(process, ways, self.allowance_needed(bolt, standard, coat));
         for room in rooms.into_iter().flatten() {
-            let Some(pair) = self.pair(room, bolt, standard) else { continue };
-            if fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles {
-                let mated = self.mated(pair, coat);
-                if fit::keeps_enough(mated.overlap) {
-                    return Found::Takes(Box::new(mated));
+            let Some(trial) = self.trial(room, bolt, standard) else { continue };
+            if trial.assembles(coat) {
+                // Where it goes together and too little thread would be left, another way may leave more.
+                if fit::keeps_enough(self.overlap(&trial)) {
+                    return Found::Takes(self.mated(trial, coat));
                 }
-                // It goes together, and too little thread would be left: another way may leave more.
-                thin = thin.or(Some(mated));
+                thin = thin.or(Some(trial));
+            } else {
+                widest = Some(trial);
             }
-            widest = Some(pair);
         }
-        if let Some(mated) = thin {
-            return Found::Takes(Box::new(mated));
+        if let Some(trial) = thin {
+            return Found::Takes(self.mated(trial, coat));
         }
         match (&self.tapped, widest) {
             (Some(Err(refusal)), _) if matches!(ways, Ways::Tapped) => {
-                Found::NotPublished(self.allowance_needed(&bolt, &standard, coat), refusal.clone())
+                Found::NotPublished(self.allowance_needed(bolt, standard, coat), refusal.clone())
             }
-            (_, Some(pair)) => Found::Binds(Box::new(self.mated(pair, coat))),
-            (_, None) => Found::Binds(Box::new(
-                self.mated(Pair { room: Room::Ordered, class: self.ordered.bolt, bolt, nut: standard }, coat),
-            )),
+            (_, Some(trial)) => Found::Binds(self.mated(trial, coat)),
+            (_, None) => Found::Binds(self.mated(self.as_ordered(bolt, standard), coat)),
         }
     }
 
@@ -201,19 +221,15 @@ impl Search {
         ways: Ways,
         usual: bool,
     ) -> Option<bool> {
-        let (bolt, standard) = (*self.bolt.as_ref().ok()?, *self.standard.as_ref().ok()?);
+        let (bolt, standard) = (self.bolt.as_ref().ok()?, self.standard.as_ref().ok()?);
         let coat = self.ordered.coat(process, min, max);
-        let pitch = self.ordered.thread.pitch();
-        let own = self.allowance_needed(&bolt, &standard, coat);
-        let mut pairs = self
-            .rooms(process, ways, own)
-            .into_iter()
-            .flatten()
-            .filter_map(|room| self.pair(room, bolt, standard));
-        Some(pairs.any(|pair| {
-            fit::room(&pair.bolt, &pair.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles && {
-                let overlap = fit::overlap(pair.bolt, pair.nut, pitch);
-                let own = matches!(pair.room, Room::Tapped(Allowance::Own(_)));
+        let own = self.allowance_needed(bolt, standard, coat);
+        let rooms = self.rooms(process, ways, own);
+        let mut trials = rooms.into_iter().flatten().filter_map(|room| self.trial(room, bolt, standard));
+        Some(trials.any(|trial| {
+            trial.assembles(coat) && {
+                let overlap = self.overlap(&trial);
+                let own = matches!(trial.room, Room::Tapped(Allowance::Own(_)));
                 fit::keeps_enough(overlap) && !(usual && own && overlap < DEEP_OVERLAP.value)
             }
         }))
@@ -230,18 +246,24 @@ impl Search {
         let coat = self.ordered.coat(process, min, max);
         let own = self.allowance_needed(bolt, standard, coat);
         let rooms = self.rooms(process, ways, own).into_iter().flatten();
-        rooms.filter_map(|room| self.pair(room, *bolt, *standard)).collect()
+        rooms.filter_map(|room| self.trial(room, bolt, standard)).map(Trial::into_pair).collect()
     }
 
     /// The tapped nuts for a process, the narrower first.
-    fn tapped_nuts(&self, process: Process) -> [Option<(Allowance, NutLimits)>; 2] {
-        let tapped = self.tapped.as_ref().and_then(|nut| nut.as_ref().ok()).copied();
-        let unspun = self.unspun.filter(|_| process != Process::HotDip || !self.ordered.is_spun);
-        // Below a pitch of 1.6 mm 6AX is the narrower of the two.
-        match (tapped, unspun) {
+    fn tapped_nuts(&self, process: Process) -> [Option<Allowance>; 2] {
+        let tapped = self.published();
+        let unspun = self.unspun.as_ref().filter(|_| process != Process::HotDip || !self.ordered.is_spun);
+        let pair = match (tapped, unspun) {
+            // Below a pitch of 1.6 mm 6AX is the narrower of the two.
             (Some(az), Some(ax)) if ax.1.pitch.min < az.1.pitch.min => [Some(ax), Some(az)],
-            pair => [pair.0, pair.1],
-        }
+            (tapped, unspun) => [tapped, unspun],
+        };
+        pair.map(|nut| nut.map(|(allowance, _)| *allowance))
+    }
+
+    /// The tapped nut of the thread, where one is published.
+    fn published(&self) -> Option<&(Allowance, NutLimits)> {
+        self.tapped.as_ref()?.as_ref().ok()
     }
 
     /// The allowance on the diameter that a coat needs beyond the room of a pair, rounded up to a
@@ -264,7 +286,8 @@ impl Search {
         let [narrow, wide] = self.tapped_nuts(process).map(|nut| nut.filter(|_| may_tap));
         let needs = matches!(ways, Ways::AnyNut | Ways::ThinNut) && free && !is_undersize(self.ordered.bolt);
         let bolt = |position| (ways == Ways::Bolt && usual).then_some(Room::Bolt(position));
-        let [second, third] = if self.g_is_narrower_than_e() {
+        let both = nut_g && ways == Ways::Bolt && usual;
+        let [second, third] = if !both || self.g_is_narrower_than_e() {
             [nut_g.then_some(Room::NutG), bolt(BoltPosition::E)]
         } else {
             [bolt(BoltPosition::E), nut_g.then_some(Room::NutG)]
@@ -274,8 +297,8 @@ impl Search {
             bolt(BoltPosition::F),
             second,
             third,
-            narrow.map(|(allowance, _)| Room::Tapped(allowance)),
-            wide.map(|(allowance, _)| Room::Tapped(allowance)),
+            narrow.map(Room::Tapped),
+            wide.map(Room::Tapped),
             needs.then_some(Room::Tapped(Allowance::Own(own))),
             (ways == Ways::Bolt).then_some(Room::Smaller(own)),
         ]
@@ -283,45 +306,79 @@ impl Search {
 
     /// Whether 6g in 6G leaves less room than 6e in 6H: so it is up to a pitch of 1.5 mm.
     fn g_is_narrower_than_e(&self) -> bool {
-        let of = |position| deviation(position, self.ordered.thread.pitch()).map(|found| found.value);
-        match (of(Position::NutG), of(Position::BoltG), of(Position::BoltE)) {
-            (Ok(nut), Ok(g), Ok(e)) => nut < g - e,
-            _ => true,
-        }
-    }
-
-    fn pair(&self, room: Room, bolt: BoltLimits, standard: NutLimits) -> Option<Pair> {
-        let thread = self.ordered.thread;
-        let class = self.ordered.bolt;
-        Some(match room {
-            Room::Ordered => Pair { room, class, bolt, nut: standard },
-            Room::NutG => {
-                let nut = limits::nut(thread, ToleranceClass::nut(6, NutPosition::G)).ok()?;
-                Pair { room, class, bolt, nut }
+        *self.made.g_is_narrower_than_e.get_or_init(|| {
+            let of = |position| deviation(position, self.ordered.thread.pitch()).map(|found| found.value);
+            match (of(Position::NutG), of(Position::BoltG), of(Position::BoltE)) {
+                (Ok(nut), Ok(g), Ok(e)) => nut < g - e,
+                _ => true,
             }
-            Room::Bolt(position) => {
-                let class = ToleranceClass::bolt(6, position);
-                Pair { room, class, bolt: limits::bolt(thread, class).ok()?, nut: standard }
-            }
-            Room::Tapped(Allowance::Own(by)) if self.ordered.own != Some(by) => {
-                let source = document::ARITHMETIC.computed("allowance that the coat needs");
-                Pair { room, class, bolt, nut: standard.widened(Sourced { value: by, source }) }
-            }
-            Room::Tapped(of) => {
-                let nuts = [self.tapped.as_ref().and_then(|nut| nut.as_ref().ok()).copied(), self.unspun];
-                let (_, nut) = nuts.into_iter().flatten().find(|(allowance, _)| *allowance == of)?;
-                Pair { room, class, bolt, nut }
-            }
-            Room::Smaller(by) => Pair { room, class, bolt: bolt.smaller(by), nut: standard },
         })
     }
 
-    fn mated(&self, pair: Pair, coat: Coat) -> Mated {
-        Mated {
-            pair,
-            fit: fit::fit(pair.bolt, coat, pair.nut),
-            overlap: fit::overlap(pair.bolt, pair.nut, self.ordered.thread.pitch()),
+    fn as_ordered<'a>(&self, bolt: &'a BoltLimits, standard: &'a NutLimits) -> Trial<'a> {
+        Trial {
+            room: Room::Ordered,
+            class: self.ordered.bolt,
+            bolt: Cow::Borrowed(bolt),
+            nut: Cow::Borrowed(standard),
         }
+    }
+
+    /// The pair with its room made there; `None` where the thread is not known.
+    fn trial<'a>(&'a self, room: Room, bolt: &'a BoltLimits, standard: &'a NutLimits) -> Option<Trial<'a>> {
+        let ordered = Trial { room, ..self.as_ordered(bolt, standard) };
+        Some(match room {
+            Room::Ordered => ordered,
+            Room::NutG => Trial { nut: Cow::Borrowed(self.nut_g()?), ..ordered },
+            Room::Bolt(position) => Trial {
+                class: ToleranceClass::bolt(6, position),
+                bolt: Cow::Borrowed(self.bolt_of(position)?),
+                ..ordered
+            },
+            Room::Tapped(Allowance::Own(by)) if self.ordered.own != Some(by) => {
+                let source = document::ARITHMETIC.computed("allowance that the coat needs");
+                Trial { nut: Cow::Owned(standard.widened(source.gives(by))), ..ordered }
+            }
+            Room::Tapped(of) => {
+                let mut nuts = [self.published(), self.unspun.as_ref()].into_iter().flatten();
+                let (_, nut) = nuts.find(|(allowance, _)| *allowance == of)?;
+                Trial { nut: Cow::Borrowed(nut), ..ordered }
+            }
+            Room::Smaller(by) => Trial { bolt: Cow::Owned(bolt.smaller(by)), ..ordered },
+        })
+    }
+
+    fn nut_g(&self) -> Option<&NutLimits> {
+        let class = ToleranceClass::nut(6, NutPosition::G);
+        self.made.nut_g.get_or_init(|| limits::nut(self.ordered.thread, class).ok()).as_ref()
+    }
+
+    /// The bolt of a position that its maker leaves for a coat: 6f, 6e.
+    fn bolt_of(&self, position: BoltPosition) -> Option<&BoltLimits> {
+        let made = if position == BoltPosition::F { &self.made.bolt_f } else { &self.made.bolt_e };
+        let class = ToleranceClass::bolt(6, position);
+        made.get_or_init(|| limits::bolt(self.ordered.thread, class).ok()).as_ref()
+    }
+
+    /// Overlap of the threads at minimum material, as a share of 5/8 H.
+    fn overlap(&self, trial: &Trial<'_>) -> f64 {
+        fit::overlap(&trial.bolt, &trial.nut, self.ordered.thread.pitch())
+    }
+
+    fn mated(&self, trial: Trial<'_>, coat: Coat) -> Box<Mated> {
+        let overlap = self.overlap(&trial);
+        let pair = trial.into_pair();
+        Box::new(Mated { pair, fit: fit::fit(pair.bolt, coat, pair.nut), overlap })
+    }
+}
+
+impl Trial<'_> {
+    fn assembles(&self, coat: Coat) -> bool {
+        fit::room(&self.bolt, &self.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles
+    }
+
+    fn into_pair(self) -> Pair {
+        Pair { room: self.room, class: self.class, bolt: self.bolt.into_owned(), nut: self.nut.into_owned() }
     }
 }
 

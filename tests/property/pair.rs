@@ -57,7 +57,7 @@ proptest! {
         let goes = |pair: &Pair| {
             let room = fit::room(&pair.bolt, &pair.nut, coat.unevenness);
             room.assembly(coat.max) == Assembly::Assembles
-                && fit::keeps_enough(fit::overlap(pair.bolt, pair.nut, thread.pitch()))
+                && fit::keeps_enough(fit::overlap(&pair.bolt, &pair.nut, thread.pitch()))
         };
         let width = |pair: &Pair| (pair.nut.pitch.min - pair.bolt.pitch.max).mm();
         let tried = search.tried(process, min, max, ways);
