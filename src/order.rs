@@ -21,7 +21,7 @@ mod units;
 pub use answer::Answer;
 pub use asked::Asked;
 pub use judge::{Item, Judged, Judgement, bolt_class, judge};
-pub use line::{ABOUT, FIELDS, Mate, OrderLine, read};
+pub use line::{ABOUT, FIELDS, Mate, OrderLine, read, write};
 pub use links::of as link;
 pub use reading::Reading;
 

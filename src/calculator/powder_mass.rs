@@ -205,9 +205,9 @@ impl Calculator for PowderMass {
         let additions = match input.additions {
             Some(own) => (own, None),
             None => {
-                let (number, source) =
+                let usual =
                     barrel::usual_additions(nominal).map_err(|refusal| fields::ADDITIONS.refused(refusal))?;
-                (number, Some(source))
+                (usual.value, Some(usual.source))
             }
         };
         let bead_ratio = input.bead_ratio(nominal);

@@ -58,7 +58,7 @@ pub fn charge(area: Area, coat: Length, deposit: Density, yielded: f64, flash: L
 ///
 /// # Errors
 /// Outside 5 to 110 µm nothing is known.
-pub fn usual_additions(coat: Length) -> Result<(u32, Source), Refusal> {
+pub fn usual_additions(coat: Length) -> Result<Sourced<u32>, Refusal> {
     let [thin, thick] = practice::ADDITIONS.value;
     let um = coat.um();
     let along =
@@ -79,7 +79,7 @@ pub fn usual_additions(coat: Length) -> Result<(u32, Source), Refusal> {
         (practice::USUAL_ADDITIONS.value, practice::USUAL_ADDITIONS.source)
     };
     // From 1 to 10.
-    Ok((number.round() as u32, source))
+    Ok(source.gives(number.round() as u32))
 }
 
 /// Nothing is published between the thin and the thick coats.

@@ -2,7 +2,7 @@
 
 use super::{Retest, Stage, Standard};
 use crate::quantity::{Shown, unit};
-use crate::source::{Source, common_practice, document};
+use crate::source::{Source, Sourced, common_practice, document};
 use crate::table::Refusal;
 use crate::table::{
     astm_a153_sampling, astm_f1470_sampling, astm_f2329_sampling, iso_1461_sampling, iso_3269_sampling,
@@ -31,7 +31,7 @@ impl Sample {
 /// # Errors
 /// A table that was not found names its document; so does a lot outside a table.
 pub fn size(standard: Standard, lot: u32, stage: Stage) -> Result<Sample, Refusal> {
-    let (first, source) = match standard {
+    let Sourced { value: first, source } = match standard {
         Standard::A153 => by_row(astm_a153_sampling::SAMPLE.iter().copied(), lot),
         Standard::Iso1461 => {
             let rows = iso_1461_sampling::CONTROL_SAMPLE.iter();
@@ -40,7 +40,7 @@ pub fn size(standard: Standard, lot: u32, stage: Stage) -> Result<Sample, Refusa
         Standard::F2329Batch => astm_f2329_sampling::BATCH
             .iter()
             .find(|row| lot >= row.min && row.max.is_none_or(|max| lot <= max))
-            .map(|row| (row.thickness, astm_f2329_sampling::TABLE)),
+            .map(|row| astm_f2329_sampling::TABLE.gives(row.thickness)),
         Standard::F2329Lot | Standard::B695 | Standard::Iso10684 | Standard::Iso4042 | Standard::Own => None,
     }
     .ok_or_else(|| no_size(standard, lot))?;
@@ -84,9 +84,9 @@ fn no_size(standard: Standard, lot: u32) -> Refusal {
 fn by_row(
     mut rows: impl Iterator<Item = (Option<u32>, Option<u32>, Source)>,
     lot: u32,
-) -> Option<(u32, Source)> {
+) -> Option<Sourced<u32>> {
     rows.find(|(max, ..)| max.is_none_or(|max| lot <= max))
-        .map(|(_, articles, source)| (articles.unwrap_or(lot), source))
+        .map(|(_, articles, source)| source.gives(articles.unwrap_or(lot)))
 }
 
 fn below_table(lot: u32) -> Refusal {

@@ -3,7 +3,7 @@
 use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
-use crate::source::document;
+use crate::source::{Sourced, document};
 use crate::thread::ToleranceClass;
 use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
 use crate::thread::overtap::Allowance;
@@ -208,7 +208,7 @@ fn tapped_in_words(case: &Case<'_>, allowance: Allowance) -> String {
         Allowance::A563 => "tapped over by ASTM A563".to_owned(),
         Allowance::Own(by) => format!("tapped over by {} on the diameter", size(case, by)),
         other => match other.mark().filter(|_| hot_dip) {
-            Some((letter, _)) => format!("tapped over to {other}, marked {letter}"),
+            Some(Sourced { value: letter, .. }) => format!("tapped over to {other}, marked {letter}"),
             None => format!("tapped over to {other}"),
         },
     }

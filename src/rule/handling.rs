@@ -78,9 +78,10 @@ pub static LONG_FOR_BARREL: Rule = Rule {
     source: mechanical_process::LONGEST_PIECE.source,
     test: Test::By(|case| longer(case, mechanical_process::LONGEST_PIECE.value)),
     says: |case| {
-        let bar = case.part.is_some_and(|part| part.kind.is_rod()) && longer(case, practice::LONGEST_BAR.0);
+        let bar =
+            case.part.is_some_and(|part| part.kind.is_rod()) && longer(case, practice::LONGEST_BAR.value);
         if bar {
-            Says::from(Mark::Bar, practice::LONGEST_BAR.1)
+            Says::from(Mark::Bar, practice::LONGEST_BAR.source)
         } else {
             Says::condition().asking(Instruction::AskThePlant)
         }
@@ -89,7 +90,7 @@ pub static LONG_FOR_BARREL: Rule = Rule {
         text.push_str(&if says.mark == Mark::Bar {
             format!(
                 "a rod longer than {} does not go into a barrel",
-                practice::LONGEST_BAR.0.show(&unit::M, 0)
+                practice::LONGEST_BAR.value.show(&unit::M, 0)
             )
         } else {
             let longest = mechanical_process::LONGEST_PIECE.value.show(&unit::INCH, 0);

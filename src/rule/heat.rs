@@ -138,11 +138,11 @@ pub static TEMPER: Rule = Rule {
 
 /// ASTM A574 checks its temper at a heat of its own.
 pub static A574_CHECK: Rule = Rule {
-    source: astm_a574::VERIFICATION.2,
+    source: astm_a574::VERIFICATION.source,
     when: When::If(|case| case.effect().is_some() && case.grade() == Some(Grade::A574)),
     words: Phrase::By(|case, _, text| {
         let Some(effect) = case.effect() else { return };
-        let (heat, time, _) = astm_a574::VERIFICATION;
+        let (heat, time) = astm_a574::VERIFICATION.value;
         let check = tempering::one_hour(parameter(heat, time));
         text.push_str(&format!(
             "ASTM A574 proves its temper at {} for {}, like one hour at {}; the dip is like one hour at {}",

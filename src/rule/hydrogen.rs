@@ -13,7 +13,7 @@ pub use remarks::remarks;
 use super::case::Under;
 use super::{Key, Phrase, Rule, Says, Test, Topic, When};
 use crate::quantity::{Hardness, Stress};
-use crate::source::{Source, assumed, document};
+use crate::source::{Sourced, assumed, document};
 use crate::steel::{Level, SteelLimit};
 use crate::working::Mark;
 
@@ -64,21 +64,21 @@ pub static UNKNOWN: Rule = Rule {
 };
 
 /// Passed at a hardness and above it.
-const fn from_hardness(limit: (Hardness, Source)) -> SteelLimit {
-    SteelLimit::at_least(Level::Hardness(limit.0))
+const fn from_hardness(limit: Sourced<Hardness>) -> SteelLimit {
+    SteelLimit::at_least(Level::Hardness(limit.value))
 }
 
 /// Passed above a hardness only.
-const fn above_hardness(limit: (Hardness, Source)) -> SteelLimit {
-    SteelLimit::above(Level::Hardness(limit.0))
+const fn above_hardness(limit: Sourced<Hardness>) -> SteelLimit {
+    SteelLimit::above(Level::Hardness(limit.value))
 }
 
 /// Passed at a strength and above it.
-const fn from_strength(limit: (Stress, Source)) -> SteelLimit {
-    SteelLimit::at_least(Level::Tensile(limit.0))
+const fn from_strength(limit: Sourced<Stress>) -> SteelLimit {
+    SteelLimit::at_least(Level::Tensile(limit.value))
 }
 
 /// Passed above a strength only.
-const fn above_strength(limit: (Stress, Source)) -> SteelLimit {
-    SteelLimit::above(Level::Tensile(limit.0))
+const fn above_strength(limit: Sourced<Stress>) -> SteelLimit {
+    SteelLimit::above(Level::Tensile(limit.value))
 }

@@ -37,10 +37,11 @@ pub static BELOW_M8: Rule = Rule {
         })
     }),
     says: |case| {
-        let wiped =
-            case.part.is_some_and(|part| part.kind.is_rod() && part.thread.diameter() >= WIPED_ROD_FROM.0);
+        let wiped = case
+            .part
+            .is_some_and(|part| part.kind.is_rod() && part.thread.diameter() >= WIPED_ROD_FROM.value);
         if wiped {
-            Says::from(Mark::Condition, WIPED_ROD_FROM.1).asking(Instruction::AskThePlant)
+            Says::from(Mark::Condition, WIPED_ROD_FROM.source).asking(Instruction::AskThePlant)
         } else {
             Says::bar()
         }
@@ -88,11 +89,11 @@ pub static FINE_PITCH: Rule = Rule {
 
 /// Coarse inch threads below 3/8 in take the coat less well.
 pub static BELOW_THREE_EIGHTHS: Rule = Rule {
-    source: SMALL_INCH.1,
+    source: SMALL_INCH.source,
     when: When::If(|case| case.part.is_some_and(|part| part.kind.has_mate() && !part.thread.is_metric())),
     test: Test::By(|case| {
         // A thousandth of a millimetre covers the rounding of inches.
-        case.part.is_some_and(|part| part.thread.diameter() < SMALL_INCH.0 - Length::from_mm(0.001))
+        case.part.is_some_and(|part| part.thread.diameter() < SMALL_INCH.value - Length::from_mm(0.001))
     }),
     says: |_| Says::condition().asking(Instruction::AskThePlant),
     words: Phrase::Text(

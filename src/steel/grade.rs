@@ -1,7 +1,7 @@
 //! The grades of steel that fasteners are ordered in.
 
 use crate::quantity::{Hardness, Length, Quantity, Scale, Shown, Stress, Temperature, unit};
-use crate::source::{Document, Source, Sourced, document};
+use crate::source::{Document, Sourced, document};
 use crate::table::steel_row::{HardnessLimits, Sizes, SteelRow, Treatment};
 use crate::table::{
     Refusal, astm_a193, astm_a194, astm_a307, astm_a354, astm_a449, astm_a563_grades, astm_a574, astm_f436,
@@ -239,9 +239,9 @@ impl Properties {
     ///
     /// # Errors
     /// A [`Refusal`] where the standard sets none.
-    pub fn hardest(&self) -> Result<(Hardness, Source), Refusal> {
+    pub fn hardest(&self) -> Result<Sourced<Hardness>, Refusal> {
         self.printed()
-            .find_map(|limits| limits.max.map(|max| (max, limits.source)))
+            .find_map(|limits| limits.max.map(|max| limits.source.gives(max)))
             .ok_or_else(|| self.blank("greatest hardness"))
     }
 
@@ -287,7 +287,7 @@ mod tests {
 
     #[test]
     fn sizes_choose_the_row() {
-        let hardest = |mm| Grade::Class8_8.properties(Length::from_mm(mm)).unwrap().hardest().unwrap().0;
+        let hardest = |mm| Grade::Class8_8.properties(Length::from_mm(mm)).unwrap().hardest().unwrap().value;
         assert_eq!(hardest(16.0), Hardness::hv(320.0));
         assert_eq!(hardest(20.0), Hardness::hv(335.0));
         let j429 = |inch| Grade::J429Grade5.properties(Length::from_inch(inch));

@@ -112,7 +112,7 @@ impl State {
     pub fn hardest_as_known(&self) -> Result<(Level, Option<Source>), Refusal> {
         match self.steel {
             Steel::Grade(properties) => match (properties.hardest(), properties.row.tensile_max) {
-                (Ok((hardness, source)), _) => Ok((Level::Hardness(hardness), Some(source))),
+                (Ok(hardness), _) => Ok((Level::Hardness(hardness.value), Some(hardness.source))),
                 // A grade may state its strength alone.
                 (Err(_), Some(max)) => Ok((Level::Tensile(max.value), Some(max.source))),
                 (Err(refusal), None) => Err(refusal),

@@ -2,8 +2,8 @@
 
 use super::steel_row::{Sizes, SteelRow, Treatment};
 use crate::quantity::{Temperature, Time};
-use crate::source::Source;
 use crate::source::document::{ASTM_A574, ASTM_A574_OLD};
+use crate::source::{Source, Sourced};
 
 const TABLE: Source = ASTM_A574.read("table of mechanical requirements");
 const PROOF: Source = ASTM_A574.read("tensile requirements, proof load stress");
@@ -20,9 +20,9 @@ pub static SCREWS: [SteelRow; 2] = [
 ];
 
 /// Least tempering temperature in editions before 2017, lower than today's.
-pub const TEMPER_EARLIER: (Temperature, Source) =
-    (Temperature::from_fahrenheit(650.0), ASTM_A574_OLD.memory("heat treatment"));
+pub const TEMPER_EARLIER: Sourced<Temperature> =
+    ASTM_A574_OLD.memory("heat treatment").gives(Temperature::from_fahrenheit(650.0));
 
 /// The check of the temper: heated so hot and so long, the hardness changes by no more than 2 HRC.
-pub const VERIFICATION: (Temperature, Time, Source) =
-    (Temperature::from_fahrenheit(680.0), Time::from_minute(30.0), ASTM_A574.read("5.4.1"));
+pub const VERIFICATION: Sourced<(Temperature, Time)> =
+    ASTM_A574.read("5.4.1").gives((Temperature::from_fahrenheit(680.0), Time::from_minute(30.0)));

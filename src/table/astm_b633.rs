@@ -3,7 +3,7 @@
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
 use crate::quantity::Stress;
-use crate::source::Source;
+use crate::source::Sourced;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
@@ -55,7 +55,7 @@ pub static CLASSES: &[CoatClass] = &[
 ];
 
 /// Above this strength machined, ground and cold-formed parts are relieved of stress.
-pub const RELIEF_ABOVE: (Stress, Source) =
-    (Stress::from_mpa(1000.0), document::ASTM_B633.memory("2007, 6.4"));
+pub const RELIEF_ABOVE: Sourced<Stress> =
+    document::ASTM_B633.memory("2007, 6.4").gives(Stress::from_mpa(1000.0));
 /// From this strength on parts are baked.
-pub const BAKE_FROM: (Stress, Source) = (Stress::from_mpa(1200.0), document::ASTM_B633.read("2007, 6.5"));
+pub const BAKE_FROM: Sourced<Stress> = document::ASTM_B633.read("2007, 6.5").gives(Stress::from_mpa(1200.0));

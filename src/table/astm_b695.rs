@@ -7,8 +7,8 @@
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
 use crate::quantity::{Length, Stress};
-use crate::source::Source;
 use crate::source::{Basis, common_practice, document};
+use crate::source::{Source, Sourced};
 
 /// The classes, as the document lists them.
 pub static CLASSES: &[CoatClass] = &[
@@ -136,10 +136,10 @@ pub static CLASSES: &[CoatClass] = &[
 ];
 
 /// Above this strength machined, ground and cold-formed parts are relieved of stress.
-pub const RELIEF_ABOVE: (Stress, Source) = (Stress::from_mpa(1000.0), document::ASTM_B695.memory("6.2.1"));
+pub const RELIEF_ABOVE: Sourced<Stress> = document::ASTM_B695.memory("6.2.1").gives(Stress::from_mpa(1000.0));
 /// Which cleaners keep hydrogen out.
 pub const CLEANING: Source = document::ASTM_B695.read("6.2.2");
 
 /// From this class on nuts are tapped over for the coat; thinner ones are given their room on the bolt.
-pub const TAPPED_OVER_FROM: (Length, Source) =
-    (Length::from_um(25.0), common_practice("nuts tapped over for mechanical coats from 25 µm"));
+pub const TAPPED_OVER_FROM: Sourced<Length> =
+    common_practice("nuts tapped over for mechanical coats from 25 µm").gives(Length::from_um(25.0));

@@ -1,7 +1,7 @@
 //! ASTM B849: stress relief before coating.
 
 use crate::quantity::Stress;
-use crate::source::{Source, document};
+use crate::source::{Sourced, document};
 
 /// From this strength on stress is relieved.
-pub const RELIEF_FROM: (Stress, Source) = (Stress::from_mpa(1000.0), document::ASTM_B849.read("scope"));
+pub const RELIEF_FROM: Sourced<Stress> = document::ASTM_B849.read("scope").gives(Stress::from_mpa(1000.0));

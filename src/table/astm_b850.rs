@@ -1,8 +1,8 @@
 //! ASTM B850: baking after coating, so that hydrogen leaves the steel before it is loaded.
 
 use crate::quantity::{Stress, Temperature, Time};
-use crate::source::Source;
 use crate::source::document::ASTM_B850;
+use crate::source::{Source, Sourced};
 
 /// A row of Table 1: a range of tensile strength and its shortest bake.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -25,7 +25,7 @@ pub const TEMPERATURE: (Temperature, Temperature) =
     (Temperature::from_celsius(190.0), Temperature::from_celsius(220.0));
 
 /// The bake begins within this time after coating, better within [`PREFERABLY_WITHIN`].
-pub const WITHIN: (Time, Source) = (Time::from_hour(4.0), ASTM_B850.memory("section 4"));
+pub const WITHIN: Sourced<Time> = ASTM_B850.memory("section 4").gives(Time::from_hour(4.0));
 
 /// The time the document prefers.
 pub const PREFERABLY_WITHIN: Time = Time::from_hour(1.0);

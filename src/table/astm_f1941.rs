@@ -3,7 +3,7 @@
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
 use crate::quantity::Hardness;
-use crate::source::Source;
+use crate::source::Sourced;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
@@ -55,9 +55,9 @@ pub static CLASSES: &[CoatClass] = &[
 ];
 
 /// From this hardness on, and for case-hardened parts, the way to clean is laid down.
-pub const CLEANING_FROM: (Hardness, Source) = (Hardness::hrc(40.0), document::ASTM_F1941.read("6"));
+pub const CLEANING_FROM: Sourced<Hardness> = document::ASTM_F1941.read("6").gives(Hardness::hrc(40.0));
 /// Above this hardness parts are baked.
-pub const BAKE_ABOVE: (Hardness, Source) = (Hardness::hrc(39.0), document::ASTM_F1941.memory("2015, 6.4"));
+pub const BAKE_ABOVE: Sourced<Hardness> = document::ASTM_F1941.memory("2015, 6.4").gives(Hardness::hrc(39.0));
 /// From this hardness on earlier editions had parts baked.
-pub const BAKE_FROM_EARLIER: (Hardness, Source) =
-    (Hardness::hrc(40.0), document::ASTM_F1941.read("earlier editions"));
+pub const BAKE_FROM_EARLIER: Sourced<Hardness> =
+    document::ASTM_F1941.read("earlier editions").gives(Hardness::hrc(40.0));

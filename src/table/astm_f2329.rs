@@ -6,8 +6,8 @@
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
 use crate::quantity::Hardness;
-use crate::source::Source;
 use crate::source::{Basis, document};
+use crate::source::{Source, Sourced};
 
 /// The classes, as the document lists them.
 pub static CLASSES: &[CoatClass] = &[
@@ -36,8 +36,8 @@ pub static CLASSES: &[CoatClass] = &[
 ];
 
 /// From this hardness on no fastener is hot-dip coated.
-pub const NOT_FROM: (Hardness, Source) = (Hardness::hrc(40.0), document::ASTM_F2329.read("7"));
+pub const NOT_FROM: Sourced<Hardness> = document::ASTM_F2329.read("7").gives(Hardness::hrc(40.0));
 /// Case-hardened fasteners are not hot-dip coated.
 pub const CASE_HARDENED: Source = document::ASTM_F2329.read("7");
 /// From this hardness on hydrogen is a risk.
-pub const RISK_FROM: (Hardness, Source) = (Hardness::hrc(33.0), document::ASTM_F2329.read("7.2.2"));
+pub const RISK_FROM: Sourced<Hardness> = document::ASTM_F2329.read("7.2.2").gives(Hardness::hrc(33.0));

@@ -3,8 +3,8 @@
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
 use crate::quantity::Hardness;
-use crate::source::Source;
 use crate::source::{Basis, document};
+use crate::source::{Source, Sourced};
 
 /// The classes, as the document lists them: one.
 pub static CLASSES: &[CoatClass] = &[CLASS];
@@ -23,7 +23,7 @@ pub const CLASS: CoatClass = CoatClass {
 };
 
 /// From this hardness on the way to clean is laid down.
-pub const CLEANING_FROM: (Hardness, Source) = (Hardness::hv(320.0), document::ISO_10684.read("5.2"));
+pub const CLEANING_FROM: Sourced<Hardness> = document::ISO_10684.read("5.2").gives(Hardness::hv(320.0));
 /// Bolts up to class 10.9 and nuts up to class 12.
 pub const SCOPE: Source = document::ISO_10684.read("scope");
 /// The high-temperature bath.

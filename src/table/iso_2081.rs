@@ -1,8 +1,8 @@
 //! ISO 2081, earlier edition: baking of electroplated zinc by strength and section, as quoted.
 
 use crate::quantity::{Hardness, Length, Stress, Temperature, Time};
-use crate::source::Source;
 use crate::source::document::ISO_2081;
+use crate::source::{Source, Sourced};
 
 /// A row: a range of tensile strength and of section, and its shortest bake.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -25,8 +25,8 @@ pub const TEMPERATURE: (Temperature, Temperature) =
     (Temperature::from_celsius(190.0), Temperature::from_celsius(210.0));
 
 /// Above this strength conventional zinc electroplating should not be used.
-pub const NOT_ABOVE: (Stress, Source) =
-    (Stress::from_mpa(1500.0), ISO_2081.read("earlier edition, limit of strength"));
+pub const NOT_ABOVE: Sourced<Stress> =
+    ISO_2081.read("earlier edition, limit of strength").gives(Stress::from_mpa(1500.0));
 
 /// The same limit as hardness, as it is printed beside the strength: Rockwell C and Vickers.
 pub const NOT_ABOVE_HARDNESS: (Hardness, Hardness) = (Hardness::hrc(45.0), Hardness::hv(440.0));

@@ -4,7 +4,7 @@
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
 use crate::quantity::Hardness;
-use crate::source::Source;
+use crate::source::Sourced;
 use crate::source::{Basis, document};
 
 /// The classes, as the document lists them.
@@ -111,9 +111,9 @@ pub static CLASSES: &[CoatClass] = &[
 ];
 
 /// From this hardness on the 2018 edition has the bake settled with the purchaser.
-pub const BAKE_FROM: (Hardness, Source) =
-    (Hardness::hv(390.0), document::ISO_4042_2018.memory("4.4 and annex B"));
+pub const BAKE_FROM: Sourced<Hardness> =
+    document::ISO_4042_2018.memory("4.4 and annex B").gives(Hardness::hv(390.0));
 /// Above this hardness the 1999 edition asked for a test of the process.
-pub const INVESTIGATE_ABOVE: (Hardness, Source) = (Hardness::hv(320.0), document::ISO_4042_1999.read("6"));
+pub const INVESTIGATE_ABOVE: Sourced<Hardness> = document::ISO_4042_1999.read("6").gives(Hardness::hv(320.0));
 /// Above this hardness the 1999 edition asked for a written agreement.
-pub const AGREE_ABOVE: (Hardness, Source) = (Hardness::hv(365.0), document::ISO_4042_1999.read("6"));
+pub const AGREE_ABOVE: Sourced<Hardness> = document::ISO_4042_1999.read("6").gives(Hardness::hv(365.0));

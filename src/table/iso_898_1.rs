@@ -6,8 +6,8 @@
 
 use super::steel_row::{Sizes, SteelRow, Treatment};
 use crate::quantity::{Hardness, Temperature};
-use crate::source::Source;
 use crate::source::document::{ISO_898_1, ISO_898_1_1999};
+use crate::source::{Source, Sourced};
 
 const TABLE_3: Source = ISO_898_1_1999.read("Table 3");
 const TABLE_3_HB: Source = ISO_898_1.memory("2013, Table 3");
@@ -117,17 +117,17 @@ pub static CLASS_12_9_UNDERLINED: [SteelRow; 1] = [tempered(Sizes::ALL)
     .temper_celsius(380.0, TABLE_2)];
 
 /// Greatest surface hardness of class 10.9: a harder skin is not accepted.
-pub const SURFACE_10_9: (Hardness, Source) =
-    (Hardness::hv(390.0), ISO_898_1.read("footnote on surface hardness"));
+pub const SURFACE_10_9: Sourced<Hardness> =
+    ISO_898_1.read("footnote on surface hardness").gives(Hardness::hv(390.0));
 
 /// Greatest surface hardness of class 12.9.
-pub const SURFACE_12_9: (Hardness, Source) =
-    (Hardness::hv(435.0), ISO_898_1.read("footnote on surface hardness"));
+pub const SURFACE_12_9: Sourced<Hardness> =
+    ISO_898_1.read("footnote on surface hardness").gives(Hardness::hv(435.0));
 
 /// Least tempering temperature of class 12.9 in the 1999 edition, lower than today's.
-pub const TEMPER_12_9_IN_1999: (Temperature, Source) =
-    (Temperature::from_celsius(380.0), ISO_898_1_1999.read("Table 2"));
+pub const TEMPER_12_9_IN_1999: Sourced<Temperature> =
+    ISO_898_1_1999.read("Table 2").gives(Temperature::from_celsius(380.0));
 
 /// Least tempering temperature of underlined class 10.9 (low-carbon boron steel) in the 1999 edition.
-pub const TEMPER_10_9_UNDERLINED_IN_1999: (Temperature, Source) =
-    (Temperature::from_celsius(340.0), ISO_898_1_1999.read("Table 2"));
+pub const TEMPER_10_9_UNDERLINED_IN_1999: Sourced<Temperature> =
+    ISO_898_1_1999.read("Table 2").gives(Temperature::from_celsius(340.0));

@@ -1,32 +1,32 @@
 //! Limits of the trade that no standard prints.
 
 use crate::quantity::{Hardness, Length};
-use crate::source::{Source, common_practice, document};
+use crate::source::{Source, Sourced, common_practice, document};
 
 /// Above this hardness nothing is hot-dipped.
-pub const HOT_DIP_TO: (Hardness, Source) = (Hardness::hrc(39.0), common_practice("hardness for hot-dip"));
+pub const HOT_DIP_TO: Sourced<Hardness> = common_practice("hardness for hot-dip").gives(Hardness::hrc(39.0));
 /// Up to this hardness parts are plated in the barrel as a matter of course.
-pub const MECHANICAL_TO: (Hardness, Source) =
-    (Hardness::hrc(45.0), common_practice("hardness of parts plated in a barrel"));
+pub const MECHANICAL_TO: Sourced<Hardness> =
+    common_practice("hardness of parts plated in a barrel").gives(Hardness::hrc(45.0));
 /// Above this hardness the barrel is chosen to keep hydrogen out.
-pub const MECHANICAL_CHOSEN_ABOVE: (Hardness, Source) =
-    (Hardness::hrc(40.0), document::ENCYCLOPEDIA.read("mechanical plating"));
+pub const MECHANICAL_CHOSEN_ABOVE: Sourced<Hardness> =
+    document::ENCYCLOPEDIA.read("mechanical plating").gives(Hardness::hrc(40.0));
 /// Grades that bolt makers advise against galvanizing.
 pub const MAKERS_ADVICE: Source = document::BOLT_MAKERS_TEXT.read("on ASTM A143 and F2329");
 /// Threaded rod that an air ring wipes is hot-dipped from about this diameter.
-pub const WIPED_ROD_FROM: (Length, Source) =
-    (Length::from_mm(6.0), common_practice("threaded rod wiped by an air ring, from about M6"));
+pub const WIPED_ROD_FROM: Sourced<Length> =
+    common_practice("threaded rod wiped by an air ring, from about M6").gives(Length::from_mm(6.0));
 /// The smallest inch thread that takes hot-dip zinc well.
-pub const SMALL_INCH: (Length, Source) =
-    (Length::from_inch(0.375), common_practice("3/8 in is the smallest thread that takes the coat well"));
+pub const SMALL_INCH: Sourced<Length> =
+    common_practice("3/8 in is the smallest thread that takes the coat well").gives(Length::from_inch(0.375));
 /// The longest bar or rod that goes into a barrel at all.
-pub const LONGEST_BAR: (Length, Source) =
-    (Length::from_m(1.0), common_practice("no bar or rod longer than a metre in the barrel"));
+pub const LONGEST_BAR: Sourced<Length> =
+    common_practice("no bar or rod longer than a metre in the barrel").gives(Length::from_m(1.0));
 /// Grades that are hot-dipped every day: the retest after the dip is their maker's routine.
 pub const DIPPED_DAILY: Source = common_practice("grades that are hot-dipped every day");
 /// Above this hardness electroplating is more than usual, and a test for embrittlement is agreed.
-pub const ELECTROPLATED_TO: (Hardness, Source) =
-    (Hardness::hrc(39.0), common_practice("hardness of parts electroplated as a matter of course"));
+pub const ELECTROPLATED_TO: Sourced<Hardness> =
+    common_practice("hardness of parts electroplated as a matter of course").gives(Hardness::hrc(39.0));
 /// Years are asked for outdoors before a thin coat is taken.
 pub const THIN_OUTDOORS: Source = common_practice("thin coats outdoors");
 /// What a spun batch does to flat washers.

@@ -1,7 +1,7 @@
 //! Gauge limits before and after a coat, and what a coated thread must be cut to.
 
 use crate::quantity::Length;
-use crate::source::{Source, document};
+use crate::source::{Source, Sourced, document};
 use crate::table::Refusal;
 
 use super::class::BoltPosition;
@@ -93,27 +93,25 @@ impl NutBeforeCoat {
 }
 
 /// How many turns a NOT-GO gauge may enter: two by ISO, three by ASME B1.2.
-pub fn turns(thread: Thread) -> (u8, Source) {
+pub fn turns(thread: Thread) -> Sourced<u8> {
     if thread.is_metric() {
-        (2, document::GAUGE_MAKERS_TEXT.read("use of ISO gauges"))
+        document::GAUGE_MAKERS_TEXT.read("use of ISO gauges").gives(2)
     } else {
-        (3, document::ASME_B1_2.memory("acceptance with NOT-GO gauges"))
+        document::ASME_B1_2.memory("acceptance with NOT-GO gauges").gives(3)
     }
 }
 
 /// Which gauge settles a dispute, and where it is said.
-pub fn dispute(thread: Thread) -> (&'static str, Source) {
+pub fn dispute(thread: Thread) -> Sourced<&'static str> {
     if thread.is_metric() {
-        (
+        document::ISO_1502.memory("5.3").gives(
             "Where two gauges disagree, the thread is accepted if any gauge within the limits of ISO 1502 accepts it, \
              a worn one within its wear limit included.",
-            document::ISO_1502.memory("5.3"),
         )
     } else {
-        (
+        document::ASME_B1_3.memory("gaging systems 21, 22 and 23").gives(
             "Where two gauges disagree, the gaging system on the order decides (21 if none is named), and what a gauge \
              within its X tolerance accepts conforms.",
-            document::ASME_B1_3.memory("gaging systems 21, 22 and 23"),
         )
     }
 }

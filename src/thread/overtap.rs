@@ -3,7 +3,7 @@
 use std::fmt;
 
 use crate::quantity::Length;
-use crate::source::{Source, Sourced, document};
+use crate::source::{Sourced, document};
 use crate::table::nut_style::Tapping;
 use crate::table::{Refusal, astm_a563, iso_965_5};
 
@@ -127,10 +127,10 @@ impl Allowance {
     }
 
     /// The letter marked behind the property class of the nut, and where that is asked for.
-    pub fn mark(self) -> Option<(&'static str, Source)> {
+    pub fn mark(self) -> Option<Sourced<&'static str>> {
         match self {
-            Self::Az => Some(("Z", document::ISO_10684.read("6.2"))),
-            Self::Ax => Some(("X", document::ISO_10684.read("6.2"))),
+            Self::Az => Some(document::ISO_10684.read("6.2").gives("Z")),
+            Self::Ax => Some(document::ISO_10684.read("6.2").gives("X")),
             _ => None,
         }
     }

@@ -1,7 +1,7 @@
 //! Bolts cut under size before a hot-dip coat, so that standard nuts still go on.
 
 use crate::quantity::{Area, Length};
-use crate::source::{Source, document};
+use crate::source::{Source, Sourced, document};
 use crate::table::Refusal;
 
 use super::class::BoltPosition;
@@ -12,7 +12,7 @@ use super::{Thread, ToleranceClass};
 pub const CLASS: ToleranceClass = ToleranceClass::bolt(6, BoltPosition::Az);
 
 /// The letter marked behind the property class of a bolt cut under.
-pub const MARK: (&str, Source) = ("U", document::ISO_10684.read("6.2"));
+pub const MARK: Sourced<&str> = document::ISO_10684.read("6.2").gives("U");
 
 /// A bolt cut under.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -28,7 +28,7 @@ proptest! {
     /// The additions grow the coat by equal steps, and together are the coat wanted.
     #[test]
     fn the_additions_make_the_coat(um in 5.0..110.0f64) {
-        let (count, _) = usual_additions(Length::from_um(um)).unwrap();
+        let count = usual_additions(Length::from_um(um)).unwrap().value;
         let coats: Vec<f64> = coat_after_each(Length::from_um(um), count).map(Length::um).collect();
         prop_assert_eq!(coats.len(), count as usize);
         prop_assert!((coats.last().unwrap() - um).abs() < 1e-9);
@@ -41,7 +41,7 @@ proptest! {
     #[test]
     fn a_thicker_coat_takes_no_fewer_additions(thin in 5.0..110.0f64, more in 0.0..50.0f64) {
         let thick = (thin + more).min(110.0);
-        let number = |um| usual_additions(Length::from_um(um)).unwrap().0;
+        let number = |um| usual_additions(Length::from_um(um)).unwrap().value;
         prop_assert!(number(thick) >= number(thin));
     }
 }

@@ -15,7 +15,7 @@ use crate::steel_check::ruling;
 /// The least strength specified counts: A574 is above, B7, grade 8 and A325 are not.
 #[test]
 fn concern_begins_above_1100_mpa_as_specified() {
-    assert_eq!((astm_a143::STRENGTH.0.mpa(), astm_a143::STRENGTH.1.basis), (1100.0, Read));
+    assert_eq!((astm_a143::STRENGTH.value.mpa(), astm_a143::STRENGTH.source.basis), (1100.0, Read));
     let mark = |steel| {
         ruling(Key::A143Strength, State::of(steel), Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)
     };

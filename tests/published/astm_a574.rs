@@ -3,8 +3,8 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
-use kettle_barrel::source::Basis;
 use kettle_barrel::source::Basis::Read;
+use kettle_barrel::source::{Basis, Sourced};
 use kettle_barrel::steel::Grade;
 use kettle_barrel::table::astm_a574;
 
@@ -38,8 +38,8 @@ fn the_properties_are_the_published_ones() {
 
 #[test]
 fn the_temper_of_earlier_editions_and_its_check() {
-    let (earlier, source) = astm_a574::TEMPER_EARLIER;
+    let Sourced { value: earlier, source } = astm_a574::TEMPER_EARLIER;
     assert!((earlier.fahrenheit() - 650.0).abs() < 1e-9 && source.basis == Basis::Memory);
-    let (heat, time, source) = astm_a574::VERIFICATION;
+    let Sourced { value: (heat, time), source } = astm_a574::VERIFICATION;
     assert!((heat.fahrenheit() - 680.0).abs() < 1e-9 && time.minute() == 30.0 && source.basis == Read);
 }

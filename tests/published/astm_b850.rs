@@ -47,7 +47,7 @@ fn the_bake_table() {
     assert_eq!(hours(1000.0), None);
     let (low, high) = astm_b850::TEMPERATURE;
     assert_eq!((low.celsius(), high.celsius()), (190.0, 220.0));
-    assert_eq!((astm_b850::WITHIN.0.hour(), astm_b850::WITHIN.1.basis), (4.0, Memory));
+    assert_eq!((astm_b850::WITHIN.value.hour(), astm_b850::WITHIN.source.basis), (4.0, Memory));
 }
 
 /// By ISO 18265 the strengths are 0.9 to 2.2 HRC harder than the Rockwell number printed beside them, so

@@ -25,7 +25,10 @@ fn the_limits_are_the_published_ones() {
 /// 7.2.2 speaks of the least hardness specified: grade 5 ends at 34 HRC, and begins at 25.
 #[test]
 fn the_risk_begins_with_a_specified_minimum_of_33_hrc() {
-    assert_eq!((astm_f2329::RISK_FROM.0, astm_f2329::RISK_FROM.1.basis), (Hardness::hrc(33.0), Read));
+    assert_eq!(
+        (astm_f2329::RISK_FROM.value, astm_f2329::RISK_FROM.source.basis),
+        (Hardness::hrc(33.0), Read)
+    );
     let mark = |grade: Grade| {
         let state = State::of(Steel::grade(grade, Length::from_mm(20.0)).unwrap());
         ruling(Key::F2329Risk, state, Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)

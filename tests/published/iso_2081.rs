@@ -16,7 +16,7 @@ use crate::steel_check::ruling;
 /// 1500 MPa, printed beside 45 HRC and 440 HV: each steel is held against the column it is known by.
 #[test]
 fn the_limit_is_read_in_its_own_column() {
-    assert_eq!((iso_2081::NOT_ABOVE.0.mpa(), iso_2081::NOT_ABOVE.1.basis), (1500.0, Read));
+    assert_eq!((iso_2081::NOT_ABOVE.value.mpa(), iso_2081::NOT_ABOVE.source.basis), (1500.0, Read));
     let mark = |steel, case_hardened| {
         let state = State { steel, case_hardened, cold_worked: false };
         ruling(Key::Iso2081Strength, state, Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use kettle_barrel::quantity::{Hardness, Scale};
 use kettle_barrel::source::Basis::{Memory, Read};
+use kettle_barrel::source::Sourced;
 use kettle_barrel::steel::{Grade, hardness};
 use kettle_barrel::table::iso_898_1;
 
@@ -151,16 +152,22 @@ fn the_properties_are_the_published_ones() {
 
 #[test]
 fn the_1999_edition_tempered_lower() {
-    let (ours, source) = iso_898_1::TEMPER_12_9_IN_1999;
+    let Sourced { value: ours, source } = iso_898_1::TEMPER_12_9_IN_1999;
     assert_eq!((ours.celsius(), source.basis), (380.0, Read));
-    let (ours, source) = iso_898_1::TEMPER_10_9_UNDERLINED_IN_1999;
+    let Sourced { value: ours, source } = iso_898_1::TEMPER_10_9_UNDERLINED_IN_1999;
     assert_eq!((ours.celsius(), source.basis), (340.0, Read));
 }
 
 #[test]
 fn no_harder_surface_is_accepted() {
-    assert_eq!((iso_898_1::SURFACE_10_9.0, iso_898_1::SURFACE_10_9.1.basis), (Hardness::hv(390.0), Read));
-    assert_eq!((iso_898_1::SURFACE_12_9.0, iso_898_1::SURFACE_12_9.1.basis), (Hardness::hv(435.0), Read));
+    assert_eq!(
+        (iso_898_1::SURFACE_10_9.value, iso_898_1::SURFACE_10_9.source.basis),
+        (Hardness::hv(390.0), Read)
+    );
+    assert_eq!(
+        (iso_898_1::SURFACE_12_9.value, iso_898_1::SURFACE_12_9.source.basis),
+        (Hardness::hv(435.0), Read)
+    );
 }
 
 /// What Table 3 prints in HRC and in HV is one hardness: by ASTM E140 the two stand at most 4 HV apart

@@ -258,7 +258,7 @@ fn the_published_load_is_one_load() {
 /// (common practice).
 #[test]
 fn additions_stay_within_practice() {
-    let number = |um: f64| barrel::usual_additions(Length::from_um(um)).unwrap().0;
+    let number = |um: f64| barrel::usual_additions(Length::from_um(um)).unwrap().value;
     assert_eq!((number(5.0), number(12.0)), (1, 3));
     for um in 40..=110 {
         let additions = number(f64::from(um));

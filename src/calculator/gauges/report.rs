@@ -6,7 +6,7 @@ use crate::calculator::{
     Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
 };
 use crate::quantity::Length;
-use crate::source::document;
+use crate::source::{Sourced, document};
 use crate::thread::fit::GROWTH;
 use crate::thread::limits::Limits;
 use crate::thread::overtap::Allowance;
@@ -204,8 +204,8 @@ fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
 }
 
 fn notes(input: &Input) -> Vec<Note> {
-    let (turns, turns_source) = gauge::turns(input.thread);
-    let (dispute, dispute_source) = gauge::dispute(input.thread);
+    let Sourced { value: turns, source: turns_source } = gauge::turns(input.thread);
+    let Sourced { value: dispute, source: dispute_source } = gauge::dispute(input.thread);
     vec![
         Note::sourced(
             "Where only the nominal or the minimum thickness of a coat is known, take half as much again for the \

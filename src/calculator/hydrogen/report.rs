@@ -9,6 +9,7 @@ use crate::calculator::{
 use crate::coat::Process;
 use crate::quantity::{Hardness, Quantity, Scale, unit};
 use crate::rule::{self, Key, Ruling, SteelFacts, Topic};
+use crate::source::Sourced;
 use crate::steel::bake::Bake;
 use crate::steel::tempering;
 use crate::steel::{Converted, Level};
@@ -108,7 +109,7 @@ fn figures(outcome: &Outcome) -> Vec<Figure> {
     match &outcome.bake {
         Ok(Some(bake)) => {
             let (low, high) = astm_b850::TEMPERATURE;
-            let (within, source) = astm_b850::WITHIN;
+            let Sourced { value: within, source } = astm_b850::WITHIN;
             figures.push(
                 Figure::range(
                     "",

@@ -77,7 +77,7 @@ fn pickle(outcome: &Outcome) -> RunStep {
         RunStep::new(
             "Clean this hard steel without plain acid: inhibited acid for the shortest time, alkaline, or blast and \
              flash pickle.",
-            iso_10684::CLEANING_FROM.1,
+            iso_10684::CLEANING_FROM.source,
         )
         .with(Figure::words("High-strength bolts", "blasted in place of the acid").source(practice::BLASTING))
     } else {

@@ -38,7 +38,7 @@ pub static A490: Rule = Rule {
 /// ISO 2081, earlier edition: no electroplating above 1500 MPa; each measure by its own column, and the
 /// core, not a hard case.
 pub static ISO_2081_STRENGTH: Rule = Rule {
-    source: iso_2081::NOT_ABOVE.1,
+    source: iso_2081::NOT_ABOVE.source,
     when: When::If(|case| case.steel.is_some_and(|steel| !steel.state.case_hardened)),
     test: Test::By(|case| case.steel.is_some_and(|steel| above_iso_2081(&steel.state))),
     says: |_| Says::bar(),
@@ -52,7 +52,7 @@ pub static ISO_2081_STRENGTH: Rule = Rule {
 
 /// ASTM B849: stress relief from 1000 MPa.
 pub static B849_RELIEF: Rule = Rule {
-    source: astm_b849::RELIEF_FROM.1,
+    source: astm_b849::RELIEF_FROM.source,
     when: When::ColdFormed,
     says: |_| Says::term().asking(Instruction::Relieve(B849_HEAT)),
     test: Test::Steel(from_strength(astm_b849::RELIEF_FROM)),
@@ -65,7 +65,7 @@ pub static B849_RELIEF: Rule = Rule {
 
 /// ASTM B633: stress relief above 1000 MPa.
 pub static B633_RELIEF: Rule = Rule {
-    source: astm_b633::RELIEF_ABOVE.1,
+    source: astm_b633::RELIEF_ABOVE.source,
     when: When::ColdFormed,
     says: |_| Says::term().asking(Instruction::Relieve(B849_HEAT)),
     test: Test::Steel(above_strength(astm_b633::RELIEF_ABOVE)),
@@ -76,7 +76,7 @@ pub static B633_RELIEF: Rule = Rule {
 
 /// ASTM F1941: cleaning from 40 HRC and of case-hardened parts.
 pub static F1941_CLEANING: Rule = Rule {
-    source: astm_f1941::CLEANING_FROM.1,
+    source: astm_f1941::CLEANING_FROM.source,
     says: |_| Says::term().asking(Instruction::CleanWithoutAcid),
     test: Test::SteelOrCase(from_hardness(astm_f1941::CLEANING_FROM)),
     words: Phrase::By(|case, _, text| {
@@ -103,12 +103,12 @@ pub static B850_BAKE: Rule = Rule {
                 from: astm_b850::TEMPERATURE.0,
                 to: Some(astm_b850::TEMPERATURE.1),
                 time: Some(bake.row.hours),
-                within: Some(astm_b850::WITHIN.0),
+                within: Some(astm_b850::WITHIN.value),
             })),
             _ => Says::MET,
         }
     },
-    test: Test::Steel(above_strength((astm_b850::ABOVE, astm_b850::TABLE_1_SOURCE))),
+    test: Test::Steel(above_strength(astm_b850::TABLE_1_SOURCE.gives(astm_b850::ABOVE))),
     words: Phrase::By(|case, _, text| bake_by_b850(case, text)),
     met: "ASTM B850 asks for no bake",
     brief: Phrase::Text("bake by B850"),
@@ -117,7 +117,7 @@ pub static B850_BAKE: Rule = Rule {
 
 /// ASTM B633: bake from 1200 MPa.
 pub static B633_BAKE: Rule = Rule {
-    source: astm_b633::BAKE_FROM.1,
+    source: astm_b633::BAKE_FROM.source,
     says: |_| Says::term(),
     test: Test::Steel(from_strength(astm_b633::BAKE_FROM)),
     words: Phrase::Text("bake after plating"),
@@ -131,7 +131,7 @@ const F1941_BAKE_WORDS: Phrase = Phrase::Text(
 
 /// ASTM F1941: bake above 39 HRC.
 pub static F1941_BAKE: Rule = Rule {
-    source: astm_f1941::BAKE_ABOVE.1,
+    source: astm_f1941::BAKE_ABOVE.source,
     says: |_| Says::term().asking(Instruction::Bake(F1941_HEAT)),
     test: Test::SteelOrCase(above_hardness(astm_f1941::BAKE_ABOVE)),
     words: F1941_BAKE_WORDS,
@@ -141,7 +141,7 @@ pub static F1941_BAKE: Rule = Rule {
 
 /// ASTM F1941, earlier editions: bake from 40 HRC.
 pub static F1941_BAKE_EARLIER: Rule = Rule {
-    source: astm_f1941::BAKE_FROM_EARLIER.1,
+    source: astm_f1941::BAKE_FROM_EARLIER.source,
     test: Test::Steel(from_hardness(astm_f1941::BAKE_FROM_EARLIER)),
     words: F1941_BAKE_WORDS,
     met: "no bake by this edition of ASTM F1941",
@@ -150,7 +150,7 @@ pub static F1941_BAKE_EARLIER: Rule = Rule {
 
 /// ISO 4042:2018: from 390 HV on the bake is settled with the purchaser.
 pub static ISO_4042_BAKE: Rule = Rule {
-    source: iso_4042::BAKE_FROM.1,
+    source: iso_4042::BAKE_FROM.source,
     says: |_| Says::term(),
     test: Test::SteelOrCase(from_hardness(iso_4042::BAKE_FROM)),
     words: Phrase::Text("settle with the purchaser whether and how to bake"),
@@ -161,7 +161,7 @@ pub static ISO_4042_BAKE: Rule = Rule {
 
 /// Common practice electroplates parts up to 39 HRC as a matter of course; a hard case counts.
 pub static PRACTICE: Rule = Rule {
-    source: practice::ELECTROPLATED_TO.1,
+    source: practice::ELECTROPLATED_TO.source,
     says: |_| Says::condition().asking(Instruction::TestForEmbrittlement),
     test: Test::SteelOrCase(above_hardness(practice::ELECTROPLATED_TO)),
     words: Phrase::Text(
@@ -173,7 +173,7 @@ pub static PRACTICE: Rule = Rule {
 
 /// ISO 4042:1999: a test of the process above 320 HV.
 pub static ISO_4042_INVESTIGATE: Rule = Rule {
-    source: iso_4042::INVESTIGATE_ABOVE.1,
+    source: iso_4042::INVESTIGATE_ABOVE.source,
     test: Test::Steel(above_hardness(iso_4042::INVESTIGATE_ABOVE)),
     // Told for who still orders by it; the later edition decides.
     says: |_| Says::note(),
@@ -186,7 +186,7 @@ pub static ISO_4042_INVESTIGATE: Rule = Rule {
 
 /// ISO 4042:1999: a written agreement above 365 HV.
 pub static ISO_4042_AGREE: Rule = Rule {
-    source: iso_4042::AGREE_ABOVE.1,
+    source: iso_4042::AGREE_ABOVE.source,
     test: Test::Steel(above_hardness(iso_4042::AGREE_ABOVE)),
     says: |_| Says::note(),
     words: Phrase::Text("the earlier ISO 4042 asked for a written agreement on the risk"),
@@ -218,7 +218,7 @@ fn above_iso_2081(state: &State) -> bool {
     };
     let (hrc, hv) = iso_2081::NOT_ABOVE_HARDNESS;
     if let Some(strength) = number(Measure::Tensile) {
-        return strength > iso_2081::NOT_ABOVE.0.mpa();
+        return strength > iso_2081::NOT_ABOVE.value.mpa();
     }
     match (number(Measure::Scale(Scale::Hrc)), number(Measure::Scale(Scale::Hv))) {
         (Some(number), _) => number > hrc.number,
@@ -233,7 +233,7 @@ fn bake_by_b850(case: &Case<'_>, text: &mut String) {
     let (low, high) = astm_b850::TEMPERATURE;
     let within = format!(
         "begun within {} of plating, better within {}",
-        astm_b850::WITHIN.0.show(&unit::HOUR, 0),
+        astm_b850::WITHIN.value.show(&unit::HOUR, 0),
         astm_b850::PREFERABLY_WITHIN.show(&unit::HOUR, 0)
     );
     let Some(steel) = case.steel else { return };

@@ -15,7 +15,7 @@ pub static F2329_BAN: Rule = Rule {
     topic: Topic::Hydrogen,
     process: Some(HotDip),
     under: Under::F2329,
-    source: astm_f2329::NOT_FROM.1,
+    source: astm_f2329::NOT_FROM.source,
     when: When::NotGrades(&[Grade::F436]),
     test: Test::Steel(from_hardness(astm_f2329::NOT_FROM)),
     says: |_| Says::bar(),
@@ -46,7 +46,7 @@ pub static PRACTICE: Rule = Rule {
     topic: Topic::Hydrogen,
     process: Some(HotDip),
     under: Under::Any,
-    source: practice::HOT_DIP_TO.1,
+    source: practice::HOT_DIP_TO.source,
     when: When::NotGrades(&[Grade::F436]),
     test: Test::Steel(above_hardness(practice::HOT_DIP_TO)),
     says: |_| Says::bar(),
@@ -111,11 +111,11 @@ pub static F2329_RISK: Rule = Rule {
     topic: Topic::Hydrogen,
     process: Some(HotDip),
     under: Under::F2329,
-    source: astm_f2329::RISK_FROM.1,
+    source: astm_f2329::RISK_FROM.source,
     when: When::If(|case| case.steel.is_some_and(|steel| specified_min(&steel.state).is_some())),
     test: Test::By(|case| {
         let min = case.steel.and_then(|steel| specified_min(&steel.state));
-        min.is_some_and(|min| min >= astm_f2329::RISK_FROM.0.number)
+        min.is_some_and(|min| min >= astm_f2329::RISK_FROM.value.number)
     }),
     says: |_| Says::term().asking(Instruction::CleanMechanically),
     words: Phrase::Text(
@@ -143,7 +143,7 @@ pub static A143_STRENGTH: Rule = Rule {
     topic: Topic::Hydrogen,
     process: Some(HotDip),
     under: Under::F2329,
-    source: astm_a143::STRENGTH.1,
+    source: astm_a143::STRENGTH.source,
     // A nut is pressed, not pulled: hydrogen cracks what is under tension.
     when: When::If(|case| {
         let pulled = case.part.is_none_or(|part| !part.kind.is_nut());
@@ -151,7 +151,7 @@ pub static A143_STRENGTH: Rule = Rule {
     }),
     test: Test::By(|case| {
         let strength = case.steel.and_then(|steel| specified_strength(&steel.state));
-        strength.is_some_and(|strength| strength > astm_a143::STRENGTH.0)
+        strength.is_some_and(|strength| strength > astm_a143::STRENGTH.value)
     }),
     says: |_| Says::term().asking(Instruction::CleanMechanically),
     words: Phrase::By(|case, _, text| {
@@ -185,7 +185,7 @@ pub static ISO_10684_CLEANING: Rule = Rule {
     topic: Topic::Hydrogen,
     process: Some(HotDip),
     under: Under::Iso10684,
-    source: iso_10684::CLEANING_FROM.1,
+    source: iso_10684::CLEANING_FROM.source,
     when: When::Steel,
     test: Test::Steel(from_hardness(iso_10684::CLEANING_FROM)),
     says: |_| Says::term().asking(Instruction::CleanWithoutAcid),

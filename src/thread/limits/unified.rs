@@ -25,7 +25,7 @@ pub(super) fn bolt(thread: Thread, class: u8) -> Result<BoltLimits, Refusal> {
     };
     let pitch_tolerance = micro(pitch_share * inch(size.tolerance_2a));
     let major_tolerance = micro(crest_factor * size.pitch.cbrt().powi(2));
-    let (allowance, source) = if class == 3 { (0, SOURCE) } else { size.allowance() };
+    let Sourced { value: allowance, source } = if class == 3 { SOURCE.gives(0) } else { size.allowance() };
     let major = size.diameter - allowance;
     let pitch = places_4(size.diameter - allowance - size.heights(0.75));
     let limits =
@@ -62,7 +62,7 @@ pub(super) fn nut(thread: Thread, class: u8) -> Result<NutLimits, Refusal> {
         (tolerance, (places_3(exact_minor), places_3(exact_minor + tolerance)))
     };
     let (minor, minor_source) = match size.exceptional_minor() {
-        Some((min, max, source)) if class != 3 => ((min, max), source),
+        Some(exceptional) if class != 3 => (exceptional.value, exceptional.source),
         _ => (minor, SOURCE),
     };
     Ok(NutLimits {
@@ -101,17 +101,17 @@ impl Size {
         micro(count * H * self.pitch)
     }
 
-    fn allowance(&self) -> (Micro, Source) {
+    fn allowance(&self) -> Sourced<Micro> {
         let printed = self.exception().find_map(|exception| match exception.value {
-            ExceptionalValue::Allowance(allowance) => Some((allowance, exception.source)),
+            ExceptionalValue::Allowance(allowance) => Some(exception.source.gives(allowance)),
             ExceptionalValue::NutMinor(..) => None,
         });
-        printed.unwrap_or_else(|| (places_4(micro(0.3 * inch(self.tolerance_2a))), SOURCE))
+        printed.unwrap_or_else(|| SOURCE.gives(places_4(micro(0.3 * inch(self.tolerance_2a)))))
     }
 
-    fn exceptional_minor(&self) -> Option<(Micro, Micro, Source)> {
+    fn exceptional_minor(&self) -> Option<Sourced<(Micro, Micro)>> {
         self.exception().find_map(|exception| match exception.value {
-            ExceptionalValue::NutMinor(min, max) => Some((min, max, exception.source)),
+            ExceptionalValue::NutMinor(min, max) => Some(exception.source.gives((min, max))),
             ExceptionalValue::Allowance(_) => None,
         })
     }

@@ -8,7 +8,7 @@ use crate::calculator::{Calculator, Finding, Link, Mark};
 use crate::part::Kind;
 use crate::process::Process;
 use crate::rule::{self, Case, Key, Part, Ruling, Topic};
-use crate::source::document;
+use crate::source::{Sourced, document};
 use crate::thread::class::BoltPosition;
 use crate::thread::coat_room::Coated;
 use crate::thread::overtap::Allowance;
@@ -81,7 +81,7 @@ fn room(input: &Input) -> Link {
 fn marking(input: &Input) -> Option<Finding> {
     match input.way {
         Way::Over if !input.bolt_class.is_undercut() => {
-            let (letter, source) = input.allowance.mark()?;
+            let Sourced { value: letter, source } = input.allowance.mark()?;
             let text = format!(
                 "Mark the nut with {letter} behind its property class, as 8{letter}; nuts delivered with their \
                  bolts in one sealed and labelled package need no mark."
@@ -89,7 +89,7 @@ fn marking(input: &Input) -> Option<Finding> {
             Some(Finding::new(Mark::Note, text, source))
         }
         _ => {
-            let (letter, source) = undersize::MARK;
+            let Sourced { value: letter, source } = undersize::MARK;
             let text = format!("Mark the bolt with {letter} behind its property class, as 8.8{letter}.");
             Some(Finding::new(Mark::Note, text, source))
         }

@@ -66,7 +66,7 @@ fn standard(input: &Input, outcome: &Outcome) -> Option<Finding> {
                 Mark::Condition,
                 format!(
                     "M8 and M10 cut under (mark {}) carry reduced loads: design with a proof load of {proof}.",
-                    undersize::MARK.0
+                    undersize::MARK.value
                 ),
                 document::ISO_10684.computed("Annex A, strength × stress area of the undercut thread"),
             )),
