@@ -50,9 +50,7 @@ pub trait Calculator {
     fn read(reader: &mut Reader<'_>) -> Result<Self::Input, Missed>;
 
     /// Writes an input back into the fields, so that they read to the same input again.
-    fn write(_input: &Self::Input, writer: &mut Writer) {
-        writer.cannot();
-    }
+    fn write(input: &Self::Input, writer: &mut Writer);
 
     /// The calculator with its fields filled in: what a touch on a finding opens.
     fn link(input: &Self::Input) -> Link {
@@ -158,7 +156,15 @@ pub static REGISTER: &[Entry] = &[
 
 /// The calculator behind a rule of a topic, filled in from the case that was judged.
 pub fn behind(case: &Case<'_>, topic: Topic) -> Option<Link> {
-    REGISTER.iter().filter(|entry| entry.explains.contains(&topic)).find_map(|entry| (entry.fill)(case))
+    let explaining = |topic| {
+        let mut entries = REGISTER.iter().filter(|entry| entry.explains.contains(&topic));
+        entries.find_map(|entry| (entry.fill)(case))
+    };
+    match (explaining(topic), topic) {
+        // Kettle and barrel each explain their own loads; of electroplating only the class is explained.
+        (None, Topic::Load) => explaining(Topic::Class),
+        (link, _) => link,
+    }
 }
 
 /// The calculator of that id.

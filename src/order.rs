@@ -9,21 +9,21 @@ pub mod asked;
 pub mod demand;
 mod judge;
 mod line;
-mod links;
 pub mod offer;
 pub mod reading;
 pub mod recommend;
 mod remedy;
 pub mod saved;
 pub mod set;
+mod threads;
 mod units;
 
 pub use answer::Answer;
 pub use asked::Asked;
-pub use judge::{Item, Judged, Judgement, bolt_class, judge};
+pub use judge::{Item, Judged, Judgement, judge};
 pub use line::{ABOUT, FIELDS, Mate, OrderLine, read, write};
-pub use links::of as link;
 pub use reading::Reading;
+pub use threads::bolt_class;
 
 use serde::Serialize;
 

@@ -36,6 +36,19 @@ pub struct Document {
     pub name: &'static str,
     /// What it is about, in a few words of our own.
     pub about: &'static str,
+    /// The family it belongs to.
+    pub family: Family,
+}
+
+/// Which standards name each other: a grade of one family is ordered with the coats and nuts of the same.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Family {
+    /// ISO, and the EN, DIN and other national standards beside it.
+    Iso,
+    /// ASTM, SAE, ASME and the American specifications that build on them.
+    Astm,
+    /// No standard: the trade, handbooks, articles.
+    None,
 }
 
 /// How a value is known here.

@@ -3,7 +3,6 @@
 mod about;
 pub mod address;
 mod bound;
-mod by_name;
 pub(super) mod choices;
 mod draft;
 mod field;

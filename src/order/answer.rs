@@ -4,10 +4,10 @@
 use serde::Serialize;
 
 use super::OrderLine;
-use super::demand::demands;
-use super::judge::{Judged, Judgement, bolt_class};
+use super::judge::{Judged, Judgement};
 use super::recommend::{conditions, is_hard, recommended};
 use super::remedy::remedy;
+use super::threads::bolt_class;
 use crate::calculator::Verdict;
 use crate::coat::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
@@ -77,7 +77,7 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         talk.may(format!("Not {}: {why}.", processes.join(" nor ")));
     }
     let mut changes: Vec<String> = Vec::new();
-    for change in out.iter().filter_map(|judged| remedy(line, judged.process)) {
+    for change in out.iter().filter_map(|judged| remedy(line, judgement, judged)) {
         if !changes.contains(&change) {
             changes.push(change);
         }
@@ -116,8 +116,9 @@ fn recommend(line: &OrderLine, judgement: &Judgement, judged: &Judged, order: &s
             format!("Sure for {}, {} at best.", in_words(min.min), at_most(most))
         });
     }
-    let terms: Vec<String> = demands(judged)
-        .into_iter()
+    let terms: Vec<String> = judged
+        .demands()
+        .iter()
         .filter(|demand| {
             let cleaning = matches!(
                 demand.instruction,
@@ -248,7 +249,7 @@ fn named(process: Process) -> &'static str {
 fn why_not(judgement: &Judgement, judged: &Judged) -> String {
     let mut topics = Vec::new();
     let mut briefs: Vec<String> = Vec::new();
-    for demand in demands(judged).into_iter().filter(|demand| demand.mark == Mark::Bar) {
+    for demand in judged.demands().iter().filter(|demand| demand.mark == Mark::Bar) {
         let topic = demand.rulings.first().map(|(_, ruling)| ruling.rule.topic);
         let brief = demand.brief(judgement, judged);
         // One reason of a kind is enough to be said.

@@ -3,10 +3,11 @@
 use std::rc::Rc;
 
 use super::answer::answer;
-use super::demand::{Demand, demands};
-use super::judge::{Item, Judged, Judgement, bolt_class};
-use super::{Assessment, Mate, OrderLine, ProcessAssessment, links};
-use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict};
+use super::demand::Demand;
+use super::judge::{Item, Judged, Judgement};
+use super::threads::bolt_class;
+use super::{Assessment, Mate, OrderLine, ProcessAssessment};
+use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::rule::life::{TABLE_ENDS, years};
@@ -118,9 +119,11 @@ fn steel(state: State) -> String {
 
 fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessAssessment {
     let mut opened = Opened::new();
-    let demands = demands(judged);
-    let findings =
-        demands.iter().filter_map(|demand| finding(line, judgement, judged, demand, &mut opened)).collect();
+    let findings = judged
+        .demands()
+        .iter()
+        .filter_map(|demand| finding(judgement, judged, demand, &mut opened))
+        .collect();
     ProcessAssessment {
         process: judged.process,
         verdict: judged.verdict(),
@@ -133,20 +136,14 @@ fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessA
 type Opened = Vec<((usize, Topic), Option<Rc<Link>>)>;
 
 /// A demand as a finding; the rules of one topic share one link.
-fn finding(
-    line: &OrderLine,
-    judgement: &Judgement,
-    judged: &Judged,
-    demand: &Demand,
-    opened: &mut Opened,
-) -> Option<Finding> {
+fn finding(judgement: &Judgement, judged: &Judged, demand: &Demand, opened: &mut Opened) -> Option<Finding> {
     let (place, ruling) = demand.rulings.iter().max_by_key(|(_, ruling)| ruling.says.mark)?;
     let key = (*place, ruling.rule.topic);
     let link = match opened.iter().find(|(of, _)| *of == key) {
         Some((_, link)) => link.clone(),
         None => {
             let case: Case<'_> = judgement.case(judged, *place)?;
-            let link = links::of(line, &case, key.1).map(Rc::new);
+            let link = behind(&case, key.1).map(Rc::new);
             opened.push((key, link.clone()));
             link
         }

@@ -18,11 +18,11 @@ pub struct Demand {
     pub clash: bool,
 }
 
-/// What the rules of a process say, the same things put together, the worst first.
-pub fn demands(judged: &Judged) -> Vec<Demand> {
+/// What rules say, the same things put together, the worst first; with the place of the part that each
+/// rule speaks of.
+pub fn of(rulings: &[(usize, Ruling)]) -> Vec<Demand> {
     let mut demands: Vec<Demand> = Vec::new();
-    for &(place, ruling) in
-        judged.rulings.iter().filter(|(_, ruling)| ruling.counts && ruling.says.mark > Mark::Met)
+    for &(place, ruling) in rulings.iter().filter(|(_, ruling)| ruling.counts && ruling.says.mark > Mark::Met)
     {
         let asks =
             ruling.says.instruction.filter(|_| matches!(ruling.says.mark, Mark::Term | Mark::Condition));

@@ -4,21 +4,23 @@
 //! own steel and shape, the fit by the pair. Text is made elsewhere, so that a long list of lines can
 //! be judged without a word.
 
+use std::cell::OnceCell;
+
 use super::OrderLine;
+use super::demand::{self, Demand};
 use super::offer::offer;
+use super::threads::{bolt_class, nut_class, ordered, ways};
 use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Length, Mass, Time};
 use crate::rule::case::USUAL_DIP;
-use crate::rule::{self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Ruling, Site, SteelFacts};
+use crate::rule::{self, Case, Cleaning, InForce, Key, Offer, Part, Ruling, Site, SteelFacts};
 use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{self, Dip, Effect, Temper};
 use crate::steel::{Grade, State, Steel};
-use crate::table::{Refusal, astm_b695};
-use crate::thread::class::BoltPosition;
-use crate::thread::pair::{Found, Ordered, Search, Ways};
-use crate::thread::{Thread, ToleranceClass};
+use crate::table::Refusal;
+use crate::thread::pair::{Found, Search};
 
 /// The judgement on an order line.
 #[derive(Debug, Clone)]
@@ -63,6 +65,7 @@ pub struct Judged {
     pub fit: Option<Found>,
     /// What the rules say, with the place of the part in [`Judgement::items`].
     pub rulings: Vec<(usize, Ruling)>,
+    demands: OnceCell<Vec<Demand>>,
 }
 
 /// A temper of which only the temperature is known is taken to have lasted an hour.
@@ -70,30 +73,44 @@ const ONE_HOUR: Time = Time::from_hour(1.0);
 
 /// Judges an order line for the three processes.
 pub fn judge(line: &OrderLine) -> Judgement {
-    let items = items(line);
-    let site = Site { place: line.place, wanted: line.years };
-    let search = line.part.has_mate().then(|| Search::new(ordered(line)));
-    let processes = Process::ALL.map(|process| {
-        let offer = offer(line, search.as_ref(), process);
-        let fit = match (&search, &offer) {
-            (Some(search), Some(offer)) => Some(search.narrowest(
-                process,
-                offer.min,
-                offer.max,
-                ways(line, process, offer.min, offer.choice),
-            )),
-            _ => None,
-        };
-        let mut judged = Judged {
-            process,
-            in_force: in_force(line, process, offer.as_ref()),
-            offer,
-            fit,
-            rulings: Vec::new(),
-        };
-        let mut rulings = Vec::with_capacity(40);
-        for (place, item) in items.iter().enumerate() {
-            let case = case(item, &site, &judged, place == 0);
+    let facts = Facts::of(line);
+    let processes = Process::ALL.map(|process| facts.judge(line, process));
+    Judgement { items: facts.items, site: facts.site, processes }
+}
+
+/// The verdict of one process alone.
+pub(super) fn verdict(line: &OrderLine, process: Process) -> Verdict {
+    Facts::of(line).judge(line, process).verdict()
+}
+
+/// What the judgements of all processes share.
+struct Facts {
+    items: Vec<Item>,
+    site: Site,
+    search: Option<Search>,
+}
+
+impl Facts {
+    fn of(line: &OrderLine) -> Self {
+        Self {
+            items: items(line),
+            site: Site { place: line.place, wanted: line.years },
+            search: line.part.has_mate().then(|| Search::new(ordered(line))),
+        }
+    }
+
+    fn judge(&self, line: &OrderLine, process: Process) -> Judged {
+        let offer = offer(line, self.search.as_ref(), process);
+        let fit = self.search.as_ref().zip(offer.as_ref()).map(|(search, offer)| {
+            search.narrowest(process, offer.min, offer.max, ways(line, process, offer.min, offer.choice))
+        });
+        let in_force = in_force(line, process, offer.as_ref());
+        let mut judged =
+            Judged { process, in_force, offer, fit, rulings: Vec::new(), demands: OnceCell::new() };
+        // About as many rules speak of a part.
+        let mut rulings = Vec::with_capacity(24 * self.items.len());
+        for (place, item) in self.items.iter().enumerate() {
+            let case = case(item, &self.site, &judged, place == 0);
             rulings.extend(
                 rule::judge(&case)
                     .filter(|ruling| place == 0 || is_of_the_part(ruling))
@@ -102,8 +119,7 @@ pub fn judge(line: &OrderLine) -> Judgement {
         }
         judged.rulings = rulings;
         judged
-    });
-    Judgement { items, site, processes }
+    }
 }
 
 impl Judgement {
@@ -122,6 +138,11 @@ impl Judged {
     /// The verdict: the worst of what the rules say.
     pub fn verdict(&self) -> Verdict {
         Verdict::of_marks(self.rulings.iter().map(|(_, ruling)| ruling.says.mark))
+    }
+
+    /// What the rules ask for, the same things put together, the worst first.
+    pub fn demands(&self) -> &[Demand] {
+        self.demands.get_or_init(|| demand::of(&self.rulings))
     }
 
     /// What one rule says of the part that is ordered.
@@ -248,89 +269,5 @@ fn in_force(line: &OrderLine, process: Process, offer: Option<&Offer>) -> InForc
         Process::Electroplated if by(&document::ASTM_B633) => none.and(Under::B633),
         Process::Electroplated if by(&document::ASTM_F1941) => none.and(Under::F1941),
         Process::Electroplated => none.and(Under::Iso4042),
-    }
-}
-
-/// The ways of making room that are tried for a coat.
-///
-/// Nuts are tapped over for a thick coat, and made no wider than a thin one needs: nobody cuts the
-/// thread of a bolt from the shelf. Plating that nobody named a class of goes into the pair that was
-/// ordered, because it is thin by nature; a bolt that is ordered with a class of plate is made for it.
-pub(super) fn ways(line: &OrderLine, process: Process, min: Length, choice: Choice) -> Ways {
-    match process {
-        Process::HotDip => Ways::Tapped,
-        Process::Mechanical if min < astm_b695::TAPPED_OVER_FROM.value => Ways::ThinNut,
-        Process::Mechanical => Ways::AnyNut,
-        Process::Electroplated if choice == Choice::Asked => Ways::Bolt,
-        Process::Electroplated if has_no_room(line) && min <= THIN => Ways::Bolt,
-        Process::Electroplated => Ways::Ordered,
-    }
-}
-
-/// The thickest plate for which a thread without allowance is made smaller as a matter of course.
-const THIN: Length = Length::from_um(8.0);
-
-/// Whether the bolt is of a class without allowance, 3A or 6h: its maker leaves the room of a thin
-/// coat when he is told of it.
-fn has_no_room(line: &OrderLine) -> bool {
-    let class = bolt_class(line);
-    class == ToleranceClass::UnifiedBolt(3)
-        || matches!(class, ToleranceClass::Bolt(bolt) if bolt.position == BoltPosition::H)
-}
-
-/// The class of the nut, if it was written.
-fn nut_class(line: &OrderLine) -> Option<ToleranceClass> {
-    let of_line = line.class.filter(|class| !class.is_bolt());
-    line.nut.and_then(|nut| nut.class).or(of_line)
-}
-
-/// What an order says of its threads.
-pub(super) fn ordered(line: &OrderLine) -> Ordered {
-    let nut = nut_class(line);
-    // The standard nut leaves the search free to widen it.
-    let standard = crate::thread::overtap::standard_class(line.thread);
-    Ordered {
-        thread: line.thread,
-        bolt: bolt_class(line),
-        nut: nut.filter(|class| *class != standard),
-        own: line.own_allowance,
-        length: line.length.filter(|_| !line.part.is_nut()),
-        is_spun: true,
-        is_astm: is_astm(line),
-    }
-}
-
-/// Whether the steel of the bolt is one of ASTM or SAE, whose documents bring their own coats and nuts.
-pub(super) fn is_astm(line: &OrderLine) -> bool {
-    let grade = line.steel.and_then(|steel| steel.grade());
-    grade.is_some_and(|properties| !properties.grade.document().name.starts_with("ISO"))
-}
-
-/// The class of the bolt: as written, or as its product standard has it.
-pub fn bolt_class(line: &OrderLine) -> ToleranceClass {
-    line.class
-        .filter(|class| class.is_bolt())
-        .unwrap_or_else(|| usual_bolt_class(line.part, line.thread, line.steel))
-}
-
-/// 6g and 2A; 5g6g on ISO 4762 of class 12.9, and 3A on ASME B18.3 up to 1 in.
-fn usual_bolt_class(kind: part::Kind, thread: Thread, steel: Option<State>) -> ToleranceClass {
-    let socket = matches!(
-        kind,
-        part::Kind::SocketScrew
-            | part::Kind::CountersunkScrew
-            | part::Kind::ButtonScrew
-            | part::Kind::SetScrew
-    );
-    let grade = steel.and_then(|steel| steel.grade()).map(|properties| properties.grade);
-    let hard = matches!(grade, Some(Grade::Class12_9 | Grade::Class12_9Underlined | Grade::A574));
-    match thread.is_metric() {
-        true if socket && hard => ToleranceClass::SOCKET,
-        true => ToleranceClass::bolt(6, BoltPosition::G),
-        // A thousandth of a millimetre covers the rounding of inches.
-        false if socket && thread.diameter() <= Length::from_inch(1.0) + Length::from_mm(0.001) => {
-            ToleranceClass::UnifiedBolt(3)
-        }
-        false => ToleranceClass::UnifiedBolt(2),
     }
 }

@@ -1,6 +1,6 @@
 //! The coat a process would give an order line, and by which standard.
 
-use super::judge::{is_astm, ways};
+use super::threads::{is_astm, ways};
 use super::{Asked, OrderLine};
 use crate::coat::{CoatClass, Process, class};
 use crate::quantity::Length;

@@ -7,7 +7,7 @@
 use std::cmp::Reverse;
 
 use super::OrderLine;
-use super::demand::{Demand, demands};
+use super::demand::Demand;
 use super::judge::{Judged, Judgement};
 use crate::calculator::Verdict;
 use crate::coat::Process;
@@ -42,8 +42,8 @@ pub fn recommended(line: &OrderLine, judgement: &Judgement) -> Option<usize> {
 }
 
 /// What has to be proved, agreed or said before the process can be taken.
-pub fn conditions(judged: &Judged) -> impl Iterator<Item = Demand> + use<> {
-    demands(judged).into_iter().filter(|demand| matches!(demand.mark, Mark::Condition | Mark::NotJudged))
+pub fn conditions(judged: &Judged) -> impl Iterator<Item = &Demand> {
+    judged.demands().iter().filter(|demand| matches!(demand.mark, Mark::Condition | Mark::NotJudged))
 }
 
 /// Whether the steel is harder than what is hot-dipped, or its case is.

@@ -1,7 +1,7 @@
 //! The nearest change that would make a process suit that is ruled out.
 
 use super::OrderLine;
-use super::judge::judge;
+use super::judge::{Judged, Judgement, verdict};
 use crate::calculator::Verdict;
 use crate::coat::Process;
 use crate::quantity::Time;
@@ -10,8 +10,10 @@ use crate::site::Category;
 use crate::steel::{Grade, State, Steel};
 
 /// The change, as a clause: `electroplating would do for 8 years`; `None` where none of those tried helps.
-pub fn remedy(line: &OrderLine, process: Process) -> Option<String> {
-    fewer_years(line, process).or_else(|| milder_place(line, process)).or_else(|| lower_grade(line, process))
+pub fn remedy(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<String> {
+    fewer_years(line, judgement, judged)
+        .or_else(|| milder_place(line, judged.process))
+        .or_else(|| lower_grade(line, judged.process))
 }
 
 /// `would do`, or what it would still ask for.
@@ -22,15 +24,9 @@ fn would(verdict: Verdict) -> &'static str {
     }
 }
 
-fn verdict(line: &OrderLine, process: Process) -> Option<Verdict> {
-    judge(line).processes.iter().find(|judged| judged.process == process).map(super::judge::Judged::verdict)
-}
-
 /// The years that the coat is sure of, where years are all that stands against it.
-fn fewer_years(line: &OrderLine, process: Process) -> Option<String> {
+fn fewer_years(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<String> {
     line.years?;
-    let judgement = judge(line);
-    let judged = judgement.processes.iter().find(|judged| judged.process == process)?;
     judged.ruling(Key::Lasts)?;
     let (min, _) = judgement.case(judged, 0)?.years()?;
     let years = min.min.year().floor();
@@ -38,7 +34,8 @@ fn fewer_years(line: &OrderLine, process: Process) -> Option<String> {
         return None;
     }
     let fewer = OrderLine { years: Some(Time::from_year(years)), ..*line };
-    let verdict = verdict(&fewer, process)?;
+    let process = judged.process;
+    let verdict = verdict(&fewer, process);
     (verdict != Verdict::RuledOut).then(|| {
         let unit = if years == 1.0 { "year" } else { "years" };
         format!("{} {} for {years:.0} {unit}", process.name(), would(verdict))
@@ -52,8 +49,9 @@ fn milder_place(line: &OrderLine, process: Process) -> Option<String> {
     let milder: Vec<Category> = milder.collect();
     milder.into_iter().rev().find_map(|place| {
         let there = OrderLine { place: Some(place), ..*line };
-        let verdict = verdict(&there, process).filter(|verdict| *verdict != Verdict::RuledOut)?;
-        Some(format!("{} {} in {}", process.name(), would(verdict), place.key()))
+        let verdict = verdict(&there, process);
+        (verdict != Verdict::RuledOut)
+            .then(|| format!("{} {} in {}", process.name(), would(verdict), place.key()))
     })
 }
 
@@ -72,8 +70,8 @@ fn lower_grade(line: &OrderLine, process: Process) -> Option<String> {
     lower.iter().find_map(|grade| {
         let steel = Steel::grade(*grade, line.thread.diameter()).ok()?;
         let steel = Some(State { steel, case_hardened: false, cold_worked: false });
-        let verdict = verdict(&OrderLine { steel, ..*line }, process)
-            .filter(|verdict| *verdict != Verdict::RuledOut)?;
-        Some(format!("{} {}, if the design allows", grade.name(), would(verdict)))
+        let verdict = verdict(&OrderLine { steel, ..*line }, process);
+        (verdict != Verdict::RuledOut)
+            .then(|| format!("{} {}, if the design allows", grade.name(), would(verdict)))
     })
 }

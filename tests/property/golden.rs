@@ -20,8 +20,8 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::PathBuf;
 
-use kettle_barrel::calculator::{Address, Draft, Link, Mark};
-use kettle_barrel::order::{self, Judged, Judgement, OrderLine};
+use kettle_barrel::calculator::{Address, Draft, Link, Mark, behind};
+use kettle_barrel::order::{self, Judged, Judgement};
 use kettle_barrel::quantity::{number, unit};
 use kettle_barrel::source::Source;
 
@@ -103,10 +103,10 @@ fn written(orders: &[Draft]) -> String {
         .iter()
         .map(|draft| {
             let line = order::read(draft).unwrap();
-            (draft, line, order::judge(&line))
+            (draft, order::judge(&line))
         })
         .collect();
-    for (_, _, judgement) in &all {
+    for (_, judgement) in &all {
         for judged in &judgement.processes {
             for (_, ruling) in judged.rulings.iter().filter(|(_, ruling)| ruling.counts) {
                 kept.count(ruling.rule.key.key().to_owned(), ruling.source());
@@ -114,10 +114,10 @@ fn written(orders: &[Draft]) -> String {
         }
     }
     let mut lines = String::new();
-    for (number, (draft, line, judgement)) in (1..).zip(&all) {
+    for (number, (draft, judgement)) in (1..).zip(&all) {
         lines.push_str(&format!("{number:03} order {}\n", Address::new("order", (*draft).clone())));
         for judged in &judgement.processes {
-            let process = process(line, judgement, judged, &mut kept);
+            let process = process(judgement, judged, &mut kept);
             lines.push_str(&format!("{number:03} {} {process}\n", judged.process.key()));
         }
     }
@@ -160,7 +160,7 @@ impl Kept {
 }
 
 /// One process on one line: the rules that count, and the links of those that are not met.
-fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged, kept: &mut Kept) -> String {
+fn process(judgement: &Judgement, judged: &Judged, kept: &mut Kept) -> String {
     let mut links: Vec<Link> = Vec::new();
     let mut reasons = Vec::new();
     for (place, ruling) in judged.rulings.iter().filter(|(_, ruling)| ruling.counts) {
@@ -170,7 +170,7 @@ fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged, kept: &mut 
         if ruling.says.mark != Mark::Met {
             text.push_str(&format!(":{}", severity(ruling.says.mark)));
             let case = judgement.case(judged, *place).unwrap();
-            if let Some(link) = order::link(line, &case, ruling.rule.topic) {
+            if let Some(link) = behind(&case, ruling.rule.topic) {
                 let at = links.iter().position(|known| *known == link).unwrap_or_else(|| {
                     links.push(link);
                     links.len() - 1

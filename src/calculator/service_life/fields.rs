@@ -272,7 +272,9 @@ pub(super) fn write(input: &Input, writer: &mut Writer) {
     writer.put(&AVERAGE, input.average);
     writer.put_optional(&MIN, input.min);
     writer.put_optional(&MAX, input.max);
-    writer.put_optional(&WANTED, input.wanted);
+    if let Some(wanted) = input.wanted {
+        writer.put(&WANTED, wanted);
+    }
 }
 
 /// Fills the fields from a case: its coat, its place and the years wanted there.

@@ -20,11 +20,6 @@ impl Writer {
         self.pairs.push((field.key(), text));
     }
 
-    /// Says that the calculator cannot write yet. Goes when the last one can.
-    pub fn cannot(&mut self) {
-        self.pairs.push(("", String::new()));
-    }
-
     /// Keys and texts, in the order they were put.
     pub fn pairs(self) -> Vec<(&'static str, String)> {
         self.pairs

@@ -1,9 +1,8 @@
 //! What the fields of an order line offer, and what each choice means.
 
-use crate::calculator::{Choice, Fault, FieldAbout, FieldValue, choices, chosen_by_key};
+use crate::calculator::{Choice, Fault, FieldAbout, FieldValue, choices};
 use crate::order::asked::{self, Asked};
 use crate::part;
-use crate::site::Category;
 use crate::steel::Grade;
 
 /// How the steel of an order is known.
@@ -34,8 +33,6 @@ pub(super) enum Named {
     /// One of a grade.
     Grade(Grade),
 }
-
-chosen_by_key!(Category, Self::read);
 
 impl FieldValue for KnownSteel {
     fn read(text: &str, about: &FieldAbout) -> Result<Self, Fault> {

@@ -1,0 +1,97 @@
+//! What an order says of its threads, and the ways of making room in them for a coat.
+
+use super::OrderLine;
+use crate::part;
+use crate::process::Process;
+use crate::quantity::Length;
+use crate::rule::Choice;
+use crate::source::Family;
+use crate::steel::{Grade, State};
+use crate::table::astm_b695;
+use crate::thread::class::BoltPosition;
+use crate::thread::pair::{Ordered, Ways};
+use crate::thread::{Thread, ToleranceClass, overtap};
+
+/// The ways of making room that are tried for a coat.
+///
+/// Nuts are tapped over for a thick coat, and made no wider than a thin one needs: nobody cuts the
+/// thread of a bolt from the shelf. Plating that nobody named a class of goes into the pair that was
+/// ordered, because it is thin by nature; a bolt that is ordered with a class of plate is made for it.
+pub(super) fn ways(line: &OrderLine, process: Process, min: Length, choice: Choice) -> Ways {
+    match process {
+        Process::HotDip => Ways::Tapped,
+        Process::Mechanical if min < astm_b695::TAPPED_OVER_FROM.value => Ways::ThinNut,
+        Process::Mechanical => Ways::AnyNut,
+        Process::Electroplated if choice == Choice::Asked => Ways::Bolt,
+        Process::Electroplated if has_no_room(line) && min <= THIN => Ways::Bolt,
+        Process::Electroplated => Ways::Ordered,
+    }
+}
+
+/// The thickest plate for which a thread without allowance is made smaller as a matter of course.
+const THIN: Length = Length::from_um(8.0);
+
+/// Whether the bolt is of a class without allowance, 3A or 6h: its maker leaves the room of a thin
+/// coat when he is told of it.
+fn has_no_room(line: &OrderLine) -> bool {
+    let class = bolt_class(line);
+    class == ToleranceClass::UnifiedBolt(3)
+        || matches!(class, ToleranceClass::Bolt(bolt) if bolt.position == BoltPosition::H)
+}
+
+/// The class of the nut, if it was written.
+pub(super) fn nut_class(line: &OrderLine) -> Option<ToleranceClass> {
+    let of_line = line.class.filter(|class| !class.is_bolt());
+    line.nut.and_then(|nut| nut.class).or(of_line)
+}
+
+/// What an order says of its threads.
+pub(super) fn ordered(line: &OrderLine) -> Ordered {
+    let nut = nut_class(line);
+    // The standard nut leaves the search free to widen it.
+    let standard = overtap::standard_class(line.thread);
+    Ordered {
+        thread: line.thread,
+        bolt: bolt_class(line),
+        nut: nut.filter(|class| *class != standard),
+        own: line.own_allowance,
+        length: line.length.filter(|_| !line.part.is_nut()),
+        is_spun: true,
+        is_astm: is_astm(line),
+    }
+}
+
+/// Whether the steel of the bolt is one of ASTM or SAE, whose documents bring their own coats and nuts.
+pub(super) fn is_astm(line: &OrderLine) -> bool {
+    let grade = line.steel.and_then(|steel| steel.grade());
+    grade.is_some_and(|properties| properties.grade.document().family == Family::Astm)
+}
+
+/// The class of the bolt: as written, or as its product standard has it.
+pub fn bolt_class(line: &OrderLine) -> ToleranceClass {
+    line.class
+        .filter(|class| class.is_bolt())
+        .unwrap_or_else(|| usual_bolt_class(line.part, line.thread, line.steel))
+}
+
+/// 6g and 2A; 5g6g on ISO 4762 of class 12.9, and 3A on ASME B18.3 up to 1 in.
+fn usual_bolt_class(kind: part::Kind, thread: Thread, steel: Option<State>) -> ToleranceClass {
+    let socket = matches!(
+        kind,
+        part::Kind::SocketScrew
+            | part::Kind::CountersunkScrew
+            | part::Kind::ButtonScrew
+            | part::Kind::SetScrew
+    );
+    let grade = steel.and_then(|steel| steel.grade()).map(|properties| properties.grade);
+    let hard = matches!(grade, Some(Grade::Class12_9 | Grade::Class12_9Underlined | Grade::A574));
+    match thread.is_metric() {
+        true if socket && hard => ToleranceClass::SOCKET,
+        true => ToleranceClass::bolt(6, BoltPosition::G),
+        // A thousandth of a millimetre covers the rounding of inches.
+        false if socket && thread.diameter() <= Length::from_inch(1.0) + Length::from_mm(0.001) => {
+            ToleranceClass::UnifiedBolt(3)
+        }
+        false => ToleranceClass::UnifiedBolt(2),
+    }
+}
