@@ -162,6 +162,11 @@ impl Calculator for KettlePickup {
 }
 
 impl Input {
+    /// Whether the plant's losses are known.
+    fn knows_losses(&self) -> bool {
+        self.dross.is_some() || self.ash.is_some()
+    }
+
     /// The grade at the size of the part.
     fn properties(&self, diameter: Option<Length>) -> Result<Option<Properties>, Problem> {
         let Some(grade) = self.grade else { return Ok(None) };

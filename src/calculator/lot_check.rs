@@ -4,6 +4,7 @@ mod classes;
 mod examples;
 mod fields;
 mod finding;
+mod named;
 mod picture;
 mod report;
 mod sections;

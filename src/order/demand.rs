@@ -1,9 +1,10 @@
 //! What an order has to see to: instructions, each told once, with all the rules that ask for it.
 
-use super::judge::{Judged, Judgement};
 use crate::rule::{Instruction, Ruling};
 use crate::source::Source;
 use crate::working::Mark;
+
+mod words;
 
 /// One thing that rules say, told once.
 #[derive(Debug, Clone)]
@@ -73,38 +74,5 @@ impl Demand {
             }
         }
         sources
-    }
-
-    /// The demand as a sentence.
-    pub fn text(&self, judgement: &Judgement, judged: &Judged) -> String {
-        let mut texts: Vec<String> = Vec::new();
-        for (place, ruling) in &self.rulings {
-            if let Some(case) = judgement.case(judged, *place) {
-                let text = ruling.text(&case);
-                if !texts.contains(&text) {
-                    texts.push(text);
-                }
-            }
-        }
-        let rules: std::collections::BTreeSet<_> =
-            self.rulings.iter().map(|(_, ruling)| ruling.rule.key).collect();
-        match self.instruction {
-            Some(instruction) if rules.len() > 1 && !self.clash => instruction.words(judged.process),
-            _ if self.clash => format!("Settle with the purchaser which counts: {}", texts.join("; or: ")),
-            // The parts of a set that differ in a number are told by the first, the worst of its kind.
-            _ => texts.into_iter().next().unwrap_or_default(),
-        }
-    }
-
-    /// The demand in a few words, to be read aloud.
-    pub fn brief(&self, judgement: &Judgement, judged: &Judged) -> String {
-        match self.instruction {
-            Some(instruction) => instruction.brief(judged.process),
-            None => self
-                .rulings
-                .iter()
-                .find_map(|(place, ruling)| Some(ruling.brief(&judgement.case(judged, *place)?)))
-                .unwrap_or_default(),
-        }
     }
 }

@@ -16,6 +16,7 @@ mod finding;
 mod footer;
 mod form;
 mod formula;
+mod found;
 mod header;
 mod line;
 mod next_reading;
@@ -34,6 +35,7 @@ mod step;
 mod symbol;
 mod title;
 mod tools;
+mod typed;
 mod verdict;
 mod work;
 

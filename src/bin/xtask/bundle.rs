@@ -15,9 +15,6 @@ use super::html::{elements, replace, with_policy};
 use super::run::{Done, read, read_text, step, write};
 use super::size::within;
 
-/// The name of the file.
-pub const NAME: &str = "kettle-and-barrel.html";
-
 /// By this the script is known that says why there is no page.
 const GUARD: &str = "kettle-and-barrel-stopped";
 
@@ -28,7 +25,7 @@ const PACKED: usize = 900_000;
 
 /// Writes the whole page as one file beside the built page, and holds it against its budget.
 pub fn bundle(dist: &Path) -> Done<PathBuf> {
-    let file = dist.join(NAME);
+    let file = dist.join(super::offline::ONE_FILE);
     step("bundle the page into one file", || {
         let program = read(&only(dist, "wasm")?)?;
         let page = one_file(dist, &program)?;

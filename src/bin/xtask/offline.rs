@@ -8,6 +8,9 @@ use sha2::{Digest, Sha256};
 use super::html::without_comments;
 use super::run::{Done, read, read_text, top, write};
 
+/// The name of the page as one file.
+pub const ONE_FILE: &str = "kettle-and-barrel.html";
+
 /// The service worker's file. Its name never changes: browsers ask for it again by its name.
 pub const SERVICE_WORKER: &str = "service-worker.js";
 
@@ -50,7 +53,7 @@ pub fn files(dist: &Path) -> Done<Vec<PathBuf>> {
             let path = entry?.path();
             if path.is_dir() {
                 folders.push(path);
-            } else if path != dist.join(SERVICE_WORKER) && path != dist.join(super::bundle::NAME) {
+            } else if path != dist.join(SERVICE_WORKER) && path != dist.join(ONE_FILE) {
                 found.push(path);
             }
         }

@@ -36,7 +36,7 @@ fn headline(input: &Input, outcome: &Outcome, barred: bool) -> String {
     if let Some(share) = outcome.share {
         headline.push_str(&format!(", {} of its steel", Shown::percent(share, 1)));
     }
-    if knows_losses(input) {
+    if input.knows_losses() {
         headline
             .push_str(&format!("; with dross and ash the kettle is fed {}", system.weight(outcome.zinc.fed)));
     }
@@ -44,10 +44,6 @@ fn headline(input: &Input, outcome: &Outcome, barred: bool) -> String {
         headline.push_str(&format!(", at a cost of {}", Shown::plain(cost, 2)));
     }
     headline
-}
-
-pub(super) fn knows_losses(input: &Input) -> bool {
-    input.dross.is_some() || input.ash.is_some()
 }
 
 fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
@@ -64,7 +60,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     if input.ash.is_some() {
         figures.push(Figure::one("E", "Zinc lost with the ash", system.weight(zinc.ash)));
     }
-    if knows_losses(input) {
+    if input.knows_losses() {
         figures.push(Figure::one("F", "Zinc fed to the kettle", system.weight(zinc.fed)));
     }
     if let Some(cost) = outcome.cost {
@@ -117,7 +113,7 @@ fn losses() -> Section {
 
 fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
     let mut notes = Vec::new();
-    if !knows_losses(input) {
+    if !input.knows_losses() {
         notes.push(Note::plain(
             "Dross and ash take zinc beside what is on the parts; what is said of them is for all the zinc a plant \
              uses, large work included: enter the shares of your plant.",

@@ -1,6 +1,5 @@
 //! The sums of a load of the kettle, step by step.
 
-use super::report::knows_losses;
 use super::{Input, Outcome, fields};
 use crate::calculator::load::SUM;
 use crate::calculator::run::shown_tenths;
@@ -21,7 +20,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             .given("M", mass.show(&unit::KG, 2));
     }
     let percent = |share: Option<PlainNumber>| Shown::percent(share.map_or(0.0, PlainNumber::one), 1);
-    if knows_losses(input) {
+    if input.knows_losses() {
         working
             .step(
                 "zinc fed to the kettle, with what dross and ash take",

@@ -1,6 +1,6 @@
 //! What the lot check finds, limit by limit and besides.
 
-use super::report::{Named, articles, named};
+use super::named::{Named, articles, named};
 use super::{Input, Outcome};
 use crate::calculator::{Finding, Mark};
 use crate::lot::inspection::Result as Found;

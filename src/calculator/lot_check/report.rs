@@ -1,5 +1,6 @@
 //! The lot check, arranged for its reader.
 
+use super::named::{Named, articles, named};
 use super::{Input, Outcome, finding, picture, sections, working};
 use crate::calculator::{Caution, Figure, Note, Report};
 use crate::lot::inspection::Result as Found;
@@ -39,28 +40,6 @@ impl Input {
     }
 }
 
-/// A comparison that was made, with its names.
-pub(super) struct Named<'a> {
-    pub what: &'static str,
-    pub symbol: &'static str,
-    pub at_least: bool,
-    pub comparison: &'a Comparison,
-}
-
-pub(super) fn named(outcome: &Outcome) -> impl Iterator<Item = Named<'_>> {
-    let judgement = &outcome.judgement;
-    [
-        ("Lot mean", "d_m", true, &judgement.lot_mean),
-        ("Lot mean", "d_g", false, &judgement.lot_mean_max),
-        ("Least article", "d_a", true, &judgement.article),
-        ("Least reading", "d_r", true, &judgement.reading),
-    ]
-    .into_iter()
-    .filter_map(|(what, symbol, at_least, comparison)| {
-        Some(Named { what, symbol, at_least, comparison: comparison.as_ref()? })
-    })
-}
-
 fn headline(input: &Input, outcome: &Outcome) -> String {
     let overall = input.record.overall(outcome.judgement.decision);
     let rejected: Vec<&str> = input.record.of_result(Found::Reject).map(|one| one.name()).collect();
@@ -90,10 +69,6 @@ fn undecided(outcome: &Outcome) -> Option<String> {
         }
         _ => None,
     }
-}
-
-pub(super) fn articles(count: u32) -> String {
-    if count == 1 { "1 article".to_owned() } else { format!("{count} articles") }
 }
 
 fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {

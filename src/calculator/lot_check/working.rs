@@ -1,6 +1,6 @@
 //! The sums of a lot check, step by step.
 
-use super::report::{Named, named};
+use super::named::{Named, named};
 use super::{Input, Outcome};
 use crate::lot;
 use crate::quantity::{Dimension, Length, Shown, Unit, unit};

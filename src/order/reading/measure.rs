@@ -445,9 +445,6 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, What::Not("it marks the order".into()))
 }
 
-/// Why another type of a steel or a coat is not used.
-pub const OTHER_TYPE: &str = "only type 1 is judged: other steels and chromates are not";
-
 /// `type 1`, `type III`.
 pub fn type_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let from = lexicon::over(chain, at, Word::Type);
@@ -457,7 +454,7 @@ pub fn type_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
         matches!(kind.lower.as_str(), "1" | "2" | "3" | "4" | "i" | "ii" | "iii" | "iv" | "v" | "vi");
     let what = match kind.lower.as_str() {
         "1" | "i" => What::Filler,
-        _ => What::Not(OTHER_TYPE.into()),
+        _ => What::Not(steel::OTHER_TYPE.into()),
     };
     (is_number && !chain.inside_a_run(end)).then(|| vec![(end, what)])
 }

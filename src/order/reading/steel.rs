@@ -1,7 +1,6 @@
 //! Steels: property classes, grades of SAE, documents of ASTM with their grades.
 
 use super::lexicon::{self, ASTM_STEELS, Word};
-use super::measure;
 use super::number;
 use super::standard::number_of;
 use super::token::{Chain, Sort};
@@ -11,6 +10,9 @@ use crate::steel::Grade;
 /// The property classes of ISO 898-1, which a number with a point behind it can only be.
 pub const DOTTED: &[&str] =
     &["3.6", "4.6", "4.8", "5.6", "5.8", "6.6", "6.8", "6.9", "8.8", "9.8", "10.9", "12.9", "14.9"];
+
+/// Why another type of a steel or a coat is not used.
+pub const OTHER_TYPE: &str = "only type 1 is judged: other steels and chromates are not";
 
 /// `8.8`, `class 10.9`, `GR8.8`, `grade 5`, `A193 B7`, `F3125 grade A325 type 1`, `B7`, `2H`.
 pub fn steel(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -157,7 +159,7 @@ fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let behind = chain.after(kind);
         match chain.digits(kind).filter(|_| !chain.inside_a_run(behind)) {
             Some("1") => found.push((behind, What::Filler)),
-            Some(_) => found.push((behind, What::Not(measure::OTHER_TYPE.into()))),
+            Some(_) => found.push((behind, What::Not(OTHER_TYPE.into()))),
             None => {}
         }
     }

@@ -2,10 +2,10 @@
 
 use yew::prelude::*;
 
+use super::found::Found;
 use super::problems::problem_list;
 use super::sign::sign;
 use super::verdict::{look, verdict};
-use super::work::Found;
 use crate::calculator::{Mark, Report};
 use crate::lot::Decision;
 use crate::order::{Answer, Assessment, ProcessAssessment};

@@ -2,13 +2,24 @@
 
 use yew::prelude::*;
 
-use super::field::{Described, is_segmented};
 use super::next_reading::NextReading;
 use super::segments::{Group, segments};
+use super::typed::typed;
 use crate::calculator::{Bound, Choice, FieldAbout, Filled, Kind};
 use crate::page::reducer::Dispatch;
 use crate::page::state::Action;
 use crate::quantity::{Unit, unit};
+
+/// What ties a control to what is said of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Described {
+    /// The id of the control.
+    pub id: AttrValue,
+    /// The ids of what describes it.
+    pub by: Option<AttrValue>,
+    /// Whether something is wrong with it.
+    pub wrong: bool,
+}
 
 /// The control of a field.
 pub fn control(field: &'static FieldAbout, entry: &Filled, about: &Described, dispatch: &Dispatch) -> Html {
@@ -126,7 +137,10 @@ pub fn chosen(event: &Event) -> String {
     event.target_unchecked_into::<web_sys::HtmlSelectElement>().value()
 }
 
-/// What was typed into a line or an area; both have a value.
-pub fn typed(event: &InputEvent) -> String {
-    event.target_unchecked_into::<web_sys::HtmlInputElement>().value()
+/// Few choices with short names stand beside each other.
+pub fn is_segmented(field: &FieldAbout) -> bool {
+    match field.kind {
+        Kind::Choice(choices) => choices.len() <= 4 && choices.iter().all(|choice| choice.label.len() <= 12),
+        _ => false,
+    }
 }

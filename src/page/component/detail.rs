@@ -4,13 +4,13 @@ use yew::prelude::*;
 
 use super::figure::Figures;
 use super::finding::rules;
+use super::found::Found;
 use super::note::{cautions, notes};
 use super::picture::PictureBlock;
 use super::process::Process;
 use super::section::sections;
 use super::source::Sources;
 use super::step::WorkingBlock;
-use super::work::Found;
 use crate::calculator::Report;
 use crate::order::Assessment;
 

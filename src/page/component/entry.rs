@@ -2,8 +2,8 @@
 
 use yew::prelude::*;
 
-use super::control::typed;
 use super::sign::sign;
+use super::typed::typed;
 use super::verdict::look;
 use crate::calculator::Verdict;
 use crate::order::saved::Entry;

@@ -3,7 +3,7 @@
 use gloo_timers::callback::Timeout;
 use yew::prelude::*;
 
-use super::control::control;
+use super::control::{Described, control, is_segmented};
 use crate::calculator::{Converted, FieldAbout, Filled, Kind};
 use crate::page::reducer::use_dispatch;
 
@@ -24,28 +24,9 @@ impl PartialEq for Props {
     }
 }
 
-/// What ties a control to what is said of it.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Described {
-    /// The id of the control.
-    pub id: AttrValue,
-    /// The ids of what describes it.
-    pub by: Option<AttrValue>,
-    /// Whether something is wrong with it.
-    pub wrong: bool,
-}
-
 /// The id of the control of a field.
 pub fn id_of(name: &str) -> String {
     format!("field-{name}")
-}
-
-/// Few choices with short names stand beside each other.
-pub fn is_segmented(field: &FieldAbout) -> bool {
-    match field.kind {
-        Kind::Choice(choices) => choices.len() <= 4 && choices.iter().all(|choice| choice.label.len() <= 12),
-        _ => false,
-    }
 }
 
 /// How long a text may stand wrong before it is said: while a number is being typed it passes

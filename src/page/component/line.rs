@@ -2,9 +2,9 @@
 
 use yew::prelude::*;
 
-use super::control::typed;
 use super::examples::examples;
 use super::field::id_of;
+use super::typed::typed;
 use crate::page::browser;
 use crate::page::reducer::use_dispatch;
 use crate::page::state::{Action, Desk, WrittenLine};

@@ -3,7 +3,7 @@
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-use super::control::typed;
+use super::typed::typed;
 
 /// What the field of the next reading needs to know.
 #[derive(Properties, PartialEq)]

@@ -11,9 +11,9 @@ use web_sys::{HtmlInputElement, StorageEvent};
 use yew::platform::spawn_local;
 use yew::prelude::*;
 
-use super::control::typed;
 use super::entry::EntryCard;
 use super::title::title;
+use super::typed::typed;
 use crate::order::saved::{Entry, Fault, File, Import, Opening, Others, Shelf};
 use crate::page::browser::{self, Device};
 

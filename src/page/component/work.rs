@@ -1,17 +1,14 @@
 //! What is asked, the answer, and how that came about: the order line and every calculator alike.
 
-use std::rc::Rc;
-
 use yew::prelude::*;
 
 use super::answer::{Told, answer, told};
 use super::detail::Detail;
 use super::form::{FormPanel, given};
+use super::found::Found;
 use super::line::LinePanel;
 use super::title::title;
 use super::tools::Tools;
-use crate::calculator::{Problems, Report};
-use crate::order::{self, Assessment};
 use crate::page::hook::use_wide;
 use crate::page::state::{Desk, View, WrittenLine};
 use crate::quantity::Units;
@@ -31,46 +28,6 @@ pub struct Props {
     pub address: AttrValue,
     /// The way back to the order line, if that is where one came from.
     pub back: Option<AttrValue>,
-}
-
-/// What was found.
-#[derive(Debug, Clone)]
-pub enum Found {
-    /// Nobody has asked yet.
-    Nothing,
-    /// By a calculator.
-    Report(Rc<Report>),
-    /// For an order line.
-    Assessment(Rc<Assessment>),
-    /// Nothing, and why.
-    Problems(Rc<Problems>),
-}
-
-impl PartialEq for Found {
-    /// What was found once stays what it is: it need not be compared figure by figure.
-    fn eq(&self, other: &Self) -> bool {
-        match (self, other) {
-            (Self::Nothing, Self::Nothing) => true,
-            (Self::Report(one), Self::Report(other)) => Rc::ptr_eq(one, other),
-            (Self::Assessment(one), Self::Assessment(other)) => Rc::ptr_eq(one, other),
-            (Self::Problems(one), Self::Problems(other)) => Rc::ptr_eq(one, other),
-            _ => false,
-        }
-    }
-}
-
-impl Found {
-    fn by(view: View, desk: &Desk, units: Units) -> Self {
-        if !desk.is_touched() {
-            return Self::Nothing;
-        }
-        let draft = desk.form.draft();
-        let found = match view.calculator() {
-            Some(entry) => entry.evaluate(&draft).map(|report| Self::Report(Rc::new(report.in_units(units)))),
-            None => order::assess(&draft).map(|found| Self::Assessment(Rc::new(found.in_units(units)))),
-        };
-        found.unwrap_or_else(|problems| Self::Problems(Rc::new(problems)))
-    }
 }
 
 /// The answer stands before the form once there is one; where there is room, beside it.

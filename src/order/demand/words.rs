@@ -1,0 +1,39 @@
+//! A demand in words, with the numbers of the case that was judged.
+
+use super::Demand;
+use crate::order::judge::{Judged, Judgement};
+
+impl Demand {
+    /// The demand as a sentence.
+    pub fn text(&self, judgement: &Judgement, judged: &Judged) -> String {
+        let mut texts: Vec<String> = Vec::new();
+        for (place, ruling) in &self.rulings {
+            if let Some(case) = judgement.case(judged, *place) {
+                let text = ruling.text(&case);
+                if !texts.contains(&text) {
+                    texts.push(text);
+                }
+            }
+        }
+        let rules: std::collections::BTreeSet<_> =
+            self.rulings.iter().map(|(_, ruling)| ruling.rule.key).collect();
+        match self.instruction {
+            Some(instruction) if rules.len() > 1 && !self.clash => instruction.words(judged.process),
+            _ if self.clash => format!("Settle with the purchaser which counts: {}", texts.join("; or: ")),
+            // The parts of a set that differ in a number are told by the first, the worst of its kind.
+            _ => texts.into_iter().next().unwrap_or_default(),
+        }
+    }
+
+    /// The demand in a few words, to be read aloud.
+    pub fn brief(&self, judgement: &Judgement, judged: &Judged) -> String {
+        match self.instruction {
+            Some(instruction) => instruction.brief(judged.process),
+            None => self
+                .rulings
+                .iter()
+                .find_map(|(place, ruling)| Some(ruling.brief(&judgement.case(judged, *place)?)))
+                .unwrap_or_default(),
+        }
+    }
+}
