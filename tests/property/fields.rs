@@ -1,6 +1,7 @@
 //! What is read can be written, and what is written reads to the same input.
 
 use kettle_barrel::calculator::{Bound, Draft, Entry, FieldAbout, Form, Kind, REGISTER, When};
+use kettle_barrel::order;
 use kettle_barrel::quantity::{Shown, Unit, unit};
 use proptest::prelude::*;
 
@@ -101,6 +102,19 @@ proptest! {
         }
     }
 
+    /// An order line, too, is written back: what its fields say is said again.
+    #[test]
+    fn an_order_line_is_written_back(seed in any::<u64>()) {
+        let draft = drawn_order(seed);
+        if let Ok(line) = order::read(&draft) {
+            let written = order::write(&line);
+            prop_assert_eq!(order::read(&written), Ok(line), "{:?} is written as {:?}", draft, written);
+            for (key, _) in written.pairs() {
+                prop_assert!(order::FIELDS.iter().any(|field| field.key == key), "{}", key);
+            }
+        }
+    }
+
     /// Drafts drawn over all the fields of every calculator; those that read are written back.
     #[test]
     fn what_is_read_is_written_back(seed in any::<u64>()) {
@@ -122,6 +136,37 @@ fn drafts_that_are_drawn_often_read() {
         let read = read.count();
         assert!(read >= 20, "{}: only {read} of 200 drafts read", entry.about.id);
     }
+}
+
+#[test]
+fn order_lines_that_are_drawn_often_read() {
+    let read = (0..400).filter(|seed| order::read(&drawn_order(*seed)).is_ok()).count();
+    assert!(read >= 40, "only {read} of 400 order lines read");
+}
+
+/// Every example of the order line comes back, and every coat that it can ask for.
+#[test]
+fn what_an_order_asks_for_is_written_back() {
+    for example in order::ABOUT.examples {
+        let line = order::read(&example.pairs.iter().copied().collect()).unwrap();
+        assert_eq!(order::read(&order::write(&line)), Ok(line), "“{}”", example.title);
+    }
+    for choice in &order::asked::CHOICES {
+        let draft = [("part", "hex-bolt"), ("thread", "M20"), ("asked", choice.key)].into_iter().collect();
+        assert_eq!(order::write(&order::read(&draft).unwrap()).get("asked"), Some(choice.key));
+    }
+}
+
+/// An order line with a part and a thread.
+fn drawn_order(seed: u64) -> Draft {
+    let mut dice = Dice(seed);
+    let mut draft = drawn(&order::FIELDS, &mut dice);
+    for field in order::FIELDS.iter().filter(|field| matches!(field.key, "part" | "thread")) {
+        if let Some(text) = answer(field, &mut dice) {
+            draft.set(field.key, text);
+        }
+    }
+    draft
 }
 
 /// A small generator of numbers (xorshift), so that a draft follows from its seed.
@@ -206,6 +251,7 @@ fn known_texts(key: &str) -> &'static [&'static str] {
             "1 1/8-8 UN",
             "1/2-20 UNF",
         ],
+        "nut_class" => &["6H", "6AZ", "6AX", "2B", ""],
         "bolt_class" => &["6g", "6h", "6e", "6f", "8g", "5g6g", "2A", "3A", "1A", ""],
         "grade" => &["8.8", "10.9", "4.6", "grade 5", "A325", ""],
         _ => &[""],
