@@ -10,6 +10,7 @@ mod fields;
 mod golden;
 mod kettle;
 mod linear;
+mod links;
 mod lot;
 mod order;
 mod pair;

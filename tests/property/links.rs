@@ -1,0 +1,106 @@
+//! A link from an order carries the very numbers that its reason used, compared as numbers.
+
+use kettle_barrel::calculator::coat_thickness::{CoatThickness, Stated};
+use kettle_barrel::calculator::hydrogen::{HydrogenRisk, Known};
+use kettle_barrel::calculator::oversize_tap::OversizeTap;
+use kettle_barrel::calculator::service_life::{Place, ServiceLife};
+use kettle_barrel::calculator::tempering::TemperingMargin;
+use kettle_barrel::calculator::{Draft, behind, parse};
+use kettle_barrel::order::{self, judge};
+use kettle_barrel::rule::Case;
+use kettle_barrel::steel::Steel;
+use kettle_barrel::thread::pair;
+
+/// Orders whose sizes are no round numbers in any unit.
+const LINES: [&str; 8] = [
+    "M20x2.5 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years",
+    "M10 x 40 socket screw, A574, 400 pcs, C3, 10 years",
+    "5/8-11 x 4 stud, B7, two 2H nuts, C3, 15 years",
+    "3/4-10 x 2-1/2 structural bolt, A325, with DH nut and F436 washer, C3, 15 years",
+    "washers M12, 4.6, 20000 pcs, C3, class 55",
+    "M6 x 20 hex screw, 8.8, C1",
+    "7/8-9 UNC x 12 in hex bolt, A449, 100 pcs, C4, 33 years",
+    "hex bolt M16 x 60, 36.5 HRC, C2, 7.5 years",
+];
+
+#[test]
+fn a_link_carries_the_numbers_of_its_reason() {
+    let mut compared = [0; 5];
+    for text in LINES {
+        let line =
+            order::read(&order::reading::read(text).draft).unwrap_or_else(|why| panic!("{text}: {why}"));
+        let judgement = judge(&line);
+        for judged in &judgement.processes {
+            for (place, ruling) in &judged.rulings {
+                let case = judgement.case(judged, *place).unwrap();
+                let Some(link) = behind(&case, ruling.rule.topic) else { continue };
+                if let Some(at) = compare(link.calculator, &Draft::from(&link), &case, text) {
+                    compared[at] += 1;
+                }
+            }
+        }
+    }
+    assert!(compared.iter().all(|count| *count > 5), "{compared:?}");
+}
+
+/// Compares the input that a link reads to with the case; which of the calculators it was.
+fn compare(calculator: &str, draft: &Draft, case: &Case<'_>, text: &str) -> Option<usize> {
+    match calculator {
+        "hydrogen" => {
+            let input = parse::<HydrogenRisk>(draft).unwrap();
+            let facts = case.steel.unwrap();
+            let known = match facts.state.steel {
+                Steel::Grade(properties) => Known::Grade(properties.grade, case.diameter.unwrap()),
+                Steel::Hardness(hardness) => Known::Hardness(hardness),
+                Steel::Tensile(tensile) => Known::Tensile(tensile),
+            };
+            assert_eq!(input.steel, known, "{text}");
+            assert_eq!(
+                (input.case_hardened, input.cold_worked, input.process, input.cleaning),
+                (facts.state.case_hardened, facts.state.cold_worked, case.process, facts.cleaning),
+                "{text}"
+            );
+            Some(0)
+        }
+        "tempering" => {
+            // A steel known by its hardness asks for its temper, which nobody has said.
+            let input = parse::<TemperingMargin>(draft).ok()?;
+            let dip = case.dip.unwrap();
+            assert_eq!(input.grade, case.grade().zip(case.diameter), "{text}");
+            assert_eq!((input.temper, input.bath, input.dip), (dip.temper, dip.bath, dip.time), "{text}");
+            Some(1)
+        }
+        "oversize-tap" => {
+            let input = parse::<OversizeTap>(draft).unwrap();
+            let (part, offer) = (case.part.unwrap(), case.offer.unwrap());
+            let limits = (offer.min, offer.max);
+            let size = (part.thread, part.length);
+            assert_eq!(input.thread, part.thread, "{text}");
+            assert_eq!(
+                input.coat,
+                pair::coat(case.process, size, limits, pair::INSIDE_SHARE.value),
+                "{text}"
+            );
+            Some(2)
+        }
+        "life" => {
+            let input = parse::<ServiceLife>(draft).unwrap();
+            let (offer, site) = (case.offer.unwrap(), case.site.unwrap());
+            assert_eq!(input.place, Place::Category(site.place.unwrap()), "{text}");
+            assert_eq!(
+                (input.min, input.average.quantity, input.max, input.wanted),
+                (Some(offer.min), offer.average(), Some(offer.max), site.wanted),
+                "{text}"
+            );
+            Some(3)
+        }
+        "coat" => {
+            let Stated::Thickness(stated) = parse::<CoatThickness>(draft).unwrap().coat else {
+                panic!("{text}: {draft:?}")
+            };
+            assert_eq!(stated.quantity, case.offer.unwrap().min, "{text}");
+            Some(4)
+        }
+        _ => None,
+    }
+}
