@@ -8,7 +8,7 @@ use std::fmt;
 
 use crate::quantity::{Area, Length};
 use crate::source::{Source, document};
-use crate::table::asme_b1_1::{self, Series};
+use crate::table::asme_b1_1::{self, Diameter, Series};
 use crate::table::iso_261;
 
 pub mod chance;
@@ -28,7 +28,7 @@ pub mod undersize;
 pub use class::ToleranceClass;
 pub use designation::{Designation, Unreadable};
 
-/// A thread of ISO 261 from M5 to M64, or of the unified series UNC, UNF, UNEF and 8UN up to 4 in.
+/// A thread of ISO 261 from M3 to M64, or of the unified series UNC, UNF, UNEF and 8UN from #4 to 4 in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Thread(Kind);
 
@@ -36,7 +36,7 @@ pub struct Thread(Kind);
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 enum Kind {
     Metric { diameter_mm: u16, pitch_um: u16, coarse: bool },
-    Unified { series: Series, sixteenths: u16, per_two_inches: u16 },
+    Unified { series: Series, diameter: Diameter, per_two_inches: u16 },
 }
 
 impl Thread {
@@ -49,11 +49,7 @@ impl Thread {
         });
         let unified = Series::ALL.into_iter().flat_map(|series| {
             series.sizes().iter().map(move |size| {
-                Self(Kind::Unified {
-                    series,
-                    sixteenths: size.sixteenths,
-                    per_two_inches: size.per_two_inches,
-                })
+                Self(Kind::Unified { series, diameter: size.diameter, per_two_inches: size.per_two_inches })
             })
         });
         metric.chain(unified)
@@ -71,15 +67,24 @@ impl Thread {
 
     /// The unified thread of this diameter in sixteenths of an inch in a series.
     pub fn unified(series: Series, sixteenths: u16) -> Option<Self> {
-        let size = series.sizes().iter().find(|size| size.sixteenths == sixteenths)?;
-        Some(Self(Kind::Unified { series, sixteenths, per_two_inches: size.per_two_inches }))
+        Self::of_diameter(series, Diameter::Sixteenths(sixteenths))
+    }
+
+    /// The unified thread of a numbered small screw in a series: `#8-32 UNC`.
+    pub fn numbered(series: Series, number: u8) -> Option<Self> {
+        Self::of_diameter(series, Diameter::Number(number))
+    }
+
+    fn of_diameter(series: Series, diameter: Diameter) -> Option<Self> {
+        let size = series.sizes().iter().find(|size| size.diameter == diameter)?;
+        Some(Self(Kind::Unified { series, diameter, per_two_inches: size.per_two_inches }))
     }
 
     /// Nominal major diameter.
     pub fn diameter(self) -> Length {
         match self.0 {
             Kind::Metric { diameter_mm, .. } => Length::from_mm(f64::from(diameter_mm)),
-            Kind::Unified { sixteenths, .. } => Length::from_inch(f64::from(sixteenths) / 16.0),
+            Kind::Unified { diameter, .. } => Length::from_inch(diameter.inch()),
         }
     }
 
@@ -136,11 +141,22 @@ impl Thread {
         }
     }
 
-    /// Diameter in sixteenths of an inch and threads in two inches, the keys of the inch tables.
+    /// Diameter in sixteenths of an inch and threads in two inches, the keys of the inch tables; `None`
+    /// of a metric thread and of the small ones that go by a number.
     pub fn inch_key(self) -> Option<(u16, u16)> {
         match self.0 {
-            Kind::Metric { .. } => None,
-            Kind::Unified { sixteenths, per_two_inches, .. } => Some((sixteenths, per_two_inches)),
+            Kind::Unified { diameter: Diameter::Sixteenths(sixteenths), per_two_inches, .. } => {
+                Some((sixteenths, per_two_inches))
+            }
+            Kind::Metric { .. } | Kind::Unified { .. } => None,
+        }
+    }
+
+    /// Its number, where a small unified thread goes by one.
+    pub fn number(self) -> Option<u8> {
+        match self.0 {
+            Kind::Unified { diameter: Diameter::Number(number), .. } => Some(number),
+            _ => None,
         }
     }
 
@@ -199,8 +215,8 @@ impl Thread {
                 let um = f64::from(diameter_mm) * 1000.0 - pitches_off * f64::from(pitch_um);
                 Length::from_um(um.round())
             }
-            Kind::Unified { sixteenths, per_two_inches, .. } => {
-                let inch = f64::from(sixteenths) / 16.0 - pitches_off * 2.0 / f64::from(per_two_inches);
+            Kind::Unified { diameter, per_two_inches, .. } => {
+                let inch = diameter.inch() - pitches_off * 2.0 / f64::from(per_two_inches);
                 Length::from_inch((inch * 1e4).round() / 1e4)
             }
         }
@@ -219,15 +235,18 @@ const UNR_ROOT_DIAMETER: f64 = 1.375 * H;
 pub const H: f64 = 0.866_025_403_784_438_6;
 
 impl fmt::Display for Thread {
-    /// `M16`, `M16x1.5`, `5/8-11 UNC`, `1-1/8-8 UN`.
+    /// `M16`, `M16x1.5`, `5/8-11 UNC`, `1-1/8-8 UN`, `#8-32 UNC`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.0 {
             Kind::Metric { diameter_mm, coarse: true, .. } => write!(f, "M{diameter_mm}"),
             Kind::Metric { diameter_mm, pitch_um, .. } => {
                 write!(f, "M{diameter_mm}x{}", f64::from(pitch_um) / 1000.0)
             }
-            Kind::Unified { series, sixteenths, per_two_inches } => {
-                write_inches(f, sixteenths)?;
+            Kind::Unified { series, diameter, per_two_inches } => {
+                match diameter {
+                    Diameter::Sixteenths(sixteenths) => write_inches(f, sixteenths)?,
+                    Diameter::Number(number) => write!(f, "#{number}")?,
+                }
                 write!(f, "-{} {}", f64::from(per_two_inches) / 2.0, series.name())
             }
         }
@@ -264,6 +283,7 @@ mod tests {
         assert_eq!(shown(Thread::unified(Series::Unc, 10)), "5/8-11 UNC");
         assert_eq!(shown(Thread::unified(Series::Un8, 18)), "1-1/8-8 UN");
         assert_eq!(shown(Thread::unified(Series::Unc, 36)), "2-1/4-4.5 UNC");
+        assert_eq!(shown(Thread::numbered(Series::Unf, 10)), "#10-32 UNF");
     }
 
     #[test]

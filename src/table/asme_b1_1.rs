@@ -18,11 +18,30 @@ pub enum Series {
     Un8,
 }
 
+/// A nominal diameter.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Diameter {
+    /// In sixteenths of an inch.
+    Sixteenths(u16),
+    /// The number of a small screw: each is .013 in larger than the one before, and number 0 is .060 in.
+    Number(u8),
+}
+
+impl Diameter {
+    /// In inches.
+    pub fn inch(self) -> f64 {
+        match self {
+            Self::Sixteenths(sixteenths) => f64::from(sixteenths) / 16.0,
+            Self::Number(number) => f64::from(60 + 13 * u16::from(number)) / 1000.0,
+        }
+    }
+}
+
 /// A size of a series.
 #[derive(Debug, PartialEq, Eq)]
 pub struct Size {
-    /// Nominal diameter in sixteenths of an inch.
-    pub sixteenths: u16,
+    /// Nominal diameter.
+    pub diameter: Diameter,
     /// Threads in two inches: 9 is 4.5 threads an inch.
     pub per_two_inches: u16,
 }
@@ -99,15 +118,25 @@ pub static EXCEPTIONS: &[Exception] = &[
 ];
 
 const fn size(sixteenths: u16, threads_per_inch: u16) -> Size {
-    Size { sixteenths, per_two_inches: 2 * threads_per_inch }
+    Size { diameter: Diameter::Sixteenths(sixteenths), per_two_inches: 2 * threads_per_inch }
+}
+
+const fn number(number: u8, threads_per_inch: u16) -> Size {
+    Size { diameter: Diameter::Number(number), per_two_inches: 2 * threads_per_inch }
 }
 
 const fn size_4_5(sixteenths: u16) -> Size {
-    Size { sixteenths, per_two_inches: 9 }
+    Size { diameter: Diameter::Sixteenths(sixteenths), per_two_inches: 9 }
 }
 
-/// Diameter in sixteenths of an inch, threads per inch.
+/// Number, or diameter in sixteenths of an inch, and threads per inch.
 static UNC: &[Size] = &[
+    number(4, 40),
+    number(5, 40),
+    number(6, 32),
+    number(8, 32),
+    number(10, 24),
+    number(12, 24),
     size(4, 20),
     size(5, 18),
     size(6, 16),
@@ -135,6 +164,12 @@ static UNC: &[Size] = &[
 ];
 
 static UNF: &[Size] = &[
+    number(4, 48),
+    number(5, 44),
+    number(6, 40),
+    number(8, 36),
+    number(10, 32),
+    number(12, 28),
     size(4, 28),
     size(5, 24),
     size(6, 24),

@@ -1,10 +1,12 @@
-//! ISO 261: the pitches of ISO metric threads, M5 to M64.
+//! ISO 261: the pitches of ISO metric threads, M3 to M64.
 
 use crate::source::{Source, document};
 
-/// The diameters of the document's first and second choice (with M7), each with the coarse pitch
+/// The diameters of the document's first and second choice (with M7; of M3 without the fine pitch, for which no tolerance is printed), each with the coarse pitch
 /// first and then the fine ones; diameter in mm, pitches in µm.
 pub static SIZES: &[Size] = &[
+    size(3, &[500]),
+    size(4, &[700, 500]),
     size(5, &[800, 500]),
     size(6, &[1000, 750]),
     size(7, &[1000, 750]),

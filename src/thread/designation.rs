@@ -4,7 +4,7 @@ use std::fmt;
 use std::str::FromStr;
 
 use crate::quantity::number;
-use crate::table::asme_b1_1::Series;
+use crate::table::asme_b1_1::{Diameter, Series};
 use crate::table::iso_261;
 
 use super::{Thread, ToleranceClass};
@@ -54,7 +54,7 @@ pub enum Unreadable {
 }
 
 impl Designation {
-    /// Reads `M16`, `M16x1.5`, `M16×1,5 - 6g`, `5/8-11 UNC-2A`, `1 1/8-8 UN`, `1/2 UNC`, `.625-11`.
+    /// Reads `M16`, `M16x1.5`, `M16×1,5 - 6g`, `5/8-11 UNC-2A`, `1 1/8-8 UN`, `1/2 UNC`, `.625-11`, `#10-24`, `10-32`.
     ///
     /// # Errors
     /// [`Unreadable`] says what is wrong and names the nearest thread that exists.
@@ -182,7 +182,17 @@ fn read_unified(text: &str) -> Result<Designation, Unreadable> {
         "UN" | "UNR" => Some(Series::Un8),
         _ => return Err(not_a_thread()),
     };
-    let (diameter, per_inch) = read_size(sizes.trim_matches(['-', ' '])).ok_or_else(not_a_thread)?;
+    let sizes = sizes.trim_matches(['-', ' ']);
+    let (marked, sizes) = match sizes.strip_prefix('#') {
+        Some(rest) => (true, rest.trim_start()),
+        None => (false, sizes),
+    };
+    let (written, per_inch) = read_size(sizes).ok_or_else(not_a_thread)?;
+    let diameter = if marked || is_numbered(written, per_inch) {
+        number_diameter(written).ok_or_else(not_a_thread)?
+    } else {
+        written
+    };
     let of_size = Thread::all()
         .filter(|thread| !thread.is_metric() && (thread.diameter().inch() - diameter).abs() < 0.0006);
     let of_pitch = |thread: &Thread| per_inch.is_none_or(|n| thread.threads_per_inch() == Some(n));
@@ -220,6 +230,22 @@ fn read_unified(text: &str) -> Result<Designation, Unreadable> {
             Err(Unreadable::NoSuchPitch { text, size, has })
         }
     }
+}
+
+/// The diameter in inches of the number of a small screw.
+fn number_diameter(number: f64) -> Option<f64> {
+    (number.fract() == 0.0 && (0.0..=12.0).contains(&number)).then(|| Diameter::Number(number as u8).inch())
+}
+
+/// Whether a whole number is that of a small screw and no inches: `10-24`, where no thread of ten inches is.
+fn is_numbered(number: f64, per_inch: Option<f64>) -> bool {
+    let Some(inches) = number_diameter(number) else { return false };
+    let is_of = |thread: &Thread, diameter: f64| {
+        (thread.diameter().inch() - diameter).abs() < 1e-6 && thread.threads_per_inch() == per_inch
+    };
+    per_inch.is_some()
+        && Thread::all().any(|thread| is_of(&thread, inches) && thread.number().is_some())
+        && !Thread::all().any(|thread| is_of(&thread, number))
 }
 
 /// `5/8-11`, `1 1/8-8`, `1-1/8-8`, `1-8`, `.625-11`, `2-4 1/2`, `5/8 11`, `1/2`: inches, and threads

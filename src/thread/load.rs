@@ -146,11 +146,14 @@ pub fn nut(thread: Thread, nut: NutGrade, style: Style, tapping: Tapping) -> Res
 
 /// The stress area of a thread with the digits its standard prints.
 pub fn stress_area(thread: Thread) -> Sourced<Area> {
-    if let Some((d, n)) = thread.inch_key() {
-        return asme_b1_1_areas::stress_area(d, n).unwrap_or_else(|| {
+    if !thread.is_metric() {
+        let printed = thread.inch_key().and_then(|(d, n)| asme_b1_1_areas::stress_area(d, n));
+        return printed.unwrap_or_else(|| {
+            // Small screws are listed with one digit more.
+            let digits = if thread.number().is_some() { 1e5 } else { 1e4 };
             thread
                 .stress_area_source()
-                .gives(Area::from_in2((thread.stress_area().in2() * 1e4).round() / 1e4))
+                .gives(Area::from_in2((thread.stress_area().in2() * digits).round() / digits))
         });
     }
     let coarse = thread.metric_key().is_some_and(|key| key.1);

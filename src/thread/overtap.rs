@@ -88,14 +88,17 @@ fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> 
 
 fn a563_allowance(thread: Thread) -> Result<Sourced<Length>, Refusal> {
     let source = document::ASTM_A563.read("Table 5");
-    let Some((sixteenths, per_two_inches)) = thread.inch_key() else {
+    if thread.is_metric() {
         return Err(Refusal::not_covered(
             &format!("{thread}"),
             "inch nuts; a metric nut is tapped to 6AZ or 6AX",
             source,
         ));
-    };
-    match astm_a563::row(sixteenths, per_two_inches) {
+    }
+    match thread
+        .inch_key()
+        .and_then(|(sixteenths, per_two_inches)| astm_a563::row(sixteenths, per_two_inches))
+    {
         Some(row) => Ok(row.source().gives(Length::from_inch(f64::from(row.allowance) / 1000.0))),
         None => Err(Refusal::not_covered(
             &format!("{thread}"),

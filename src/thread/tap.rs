@@ -79,16 +79,18 @@ pub fn tap(thread: Thread, nut: &NutLimits, allowance: Length, making: Making) -
             document::TAP_MAKERS_TEXT.read("forming taps"),
         ));
     }
-    let (name, pitch, source) = match thread.inch_key() {
-        None => {
+    let (name, pitch, source) = match thread.is_metric() {
+        true => {
             let t = tolerance(Tolerance::NutPitch, iso_2857::GRADE, thread.diameter(), thread.pitch())?.value;
             let class = iso_2857::CLASS_2;
             let from = thread.pitch_diameter() + allowance;
             let pitch = Limits { min: from + class.from * t, max: from + class.to * t };
             (Name::Iso(class.number, allowance), pitch, iso_2857::SOURCE)
         }
-        Some((sixteenths, per_two_inches)) => {
-            let standard = asme_b94_9::recommended(sixteenths, per_two_inches, false)
+        false => {
+            let standard = thread
+                .inch_key()
+                .and_then(|(d, n)| asme_b94_9::recommended(d, n, false))
                 .unwrap_or_else(|| PLACE.source.gives(by_place(nut)));
             inch(thread, standard, allowance)
         }
@@ -138,6 +140,7 @@ pub fn hole(thread: Thread, allowance: Length, making: Making) -> Hole {
             Some((name, drill)) => (Some(name), drill),
             None => (None, by_rule(thread)),
         },
+        (Making::Cut, None) if !thread.is_metric() => (None, by_rule(thread)),
         (Making::Cut, None) => {
             let listed = tap_drills::metric(thread.diameter().mm(), thread.pitch().mm());
             (None, listed.unwrap_or_else(|| by_rule(thread)))

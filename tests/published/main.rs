@@ -114,6 +114,7 @@ mod sae_j429;
 mod sae_j995_grades;
 mod sampling_blanks;
 mod service_life;
+mod small_threads;
 mod spring_steel;
 mod steel_check;
 mod structural;

@@ -250,10 +250,23 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<Found> {
     {
         return None;
     }
-    let series = lexicon::find(chain, end, |word| matches!(word, Word::Series(_)).then_some(()));
-    let end = series.map_or(end, |(end, ())| end);
-    let text = format!("#{text}");
-    let thread = Designation::read(&text).ok().map(|it| it.thread);
+    let series = lexicon::find(chain, end, |word| match word {
+        Word::Series(series) => Some(series),
+        _ => None,
+    });
+    let end = series.map_or(end, |(end, _)| end);
+    let mut text = match series {
+        Some((_, series)) => format!("#{text} {series}"),
+        None => format!("#{text}"),
+    };
+    let mut end = end;
+    if let Some((behind, class)) = class_behind(chain, end).filter(|(_, class)| !class.is_metric()) {
+        text = format!("{text}-{class}");
+        end = behind;
+    }
+    let read = Designation::read(&text).ok();
+    let thread = read.map(|it| it.thread);
+    let text = read.map_or(text, |it| it.to_string());
     let mut found =
         vec![(end, What::Thread(Written { text, thread, of_size: false, pitched: true, weak: is_bare }))];
     found.extend(length_behind_cross(chain, end, "in"));

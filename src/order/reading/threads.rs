@@ -5,7 +5,7 @@ use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::size;
 use super::what::{What, Written};
-use crate::part::Form;
+use crate::part::{Form, Threaded};
 use crate::table::asme_b1_1::Series;
 use crate::thread::{Designation, Thread, ToleranceClass};
 
@@ -43,6 +43,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             written = in_series(&written, series);
         }
         let plain = without_class(line, scopes, at, &written);
+        let plain = numbered(line, scopes, plain);
         let already = line.draft.get("thread").map(str::to_owned);
         match already {
             None => {
@@ -152,6 +153,17 @@ fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -
         }
     }
     lengths
+}
+
+/// The number of a screw that forms its own thread is its size; the thread of that number stands for it.
+fn numbered(line: &mut Line, scopes: &Scopes, written: Written) -> Written {
+    let forms = scopes.kind.is_some_and(|kind| kind.threaded() == Threaded::Forming);
+    let number = written.text.strip_prefix('#').filter(|_| forms && written.thread.is_none());
+    let Some(thread) = number.and_then(|number| Thread::numbered(Series::Unc, number.parse().ok()?)) else {
+        return written;
+    };
+    line.note("thread", "the size of the screw, which forms its own thread");
+    Written { text: thread.to_string(), thread: Some(thread), ..written }
 }
 
 /// `M20` for a ring of 20 mm, if there is such a size.

@@ -58,8 +58,17 @@ pub(super) fn nut(thread: Thread, class: u8) -> Result<NutLimits, Refusal> {
         // Class 3B prints four places, the least diameter as that of 2B with a zero behind it.
         (tolerance, (places_3(exact_minor), places_4(exact_minor + tolerance)))
     } else {
-        let tolerance = micro(if size.per_inch >= 4.0 { 0.25 * p - 0.4 * p * p } else { 0.15 * p });
-        (tolerance, (places_3(exact_minor), places_3(exact_minor + tolerance)))
+        let least = if size.per_inch >= 4.0 { 0.25 * p - 0.4 * p * p } else { 0.15 * p };
+        // Below 1/4 in the tolerance follows the diameter, from that of the larger sizes up.
+        let small = thread.number().map(|_| size.minor_tolerance_below_a_quarter().max(least));
+        let tolerance = micro(small.unwrap_or(least));
+        // Below #6 four places are printed; from #6 up to #12 these are rounded once more.
+        let round = match thread.number() {
+            Some(0..6) => places_4,
+            Some(_) => |micro| places_3(places_4(micro)),
+            None => places_3,
+        };
+        (tolerance, (round(exact_minor), round(exact_minor + tolerance)))
     };
     let (minor, minor_source) = match size.exceptional_minor() {
         Some(exceptional) if class != 3 => (exceptional.value, exceptional.source),
@@ -124,11 +133,16 @@ impl Size {
     }
 
     fn minor_tolerance_3b(&self) -> f64 {
-        let (d, p) = (inch(self.diameter), self.pitch);
-        let formula = 0.05 * p.cbrt().powi(2) + 0.03 * p / d - 0.002;
+        let p = self.pitch;
         let min = if self.per_inch >= 13.0 { 0.23 * p - 1.5 * p * p } else { 0.12 * p };
         // The document bounds its formula from both sides.
-        formula.min(0.394 * p).max(min)
+        self.minor_tolerance_below_a_quarter().max(min)
+    }
+
+    /// The formula of class 3B, which is also that of 2B below 1/4 in, bounded from above.
+    fn minor_tolerance_below_a_quarter(&self) -> f64 {
+        let (d, p) = (inch(self.diameter), self.pitch);
+        (0.05 * p.cbrt().powi(2) + 0.03 * p / d - 0.002).min(0.394 * p)
     }
 }
 

@@ -111,6 +111,9 @@ const PLAIN: &[(&str, &str)] = &[
 
 /// What a draw hardly ever meets.
 const CORNERS: &[&[(&str, &str)]] = &[
+    // Small screws, metric and by their number.
+    &[("part", "socket-screw"), ("thread", "M4"), ("length", "12 mm"), ("steel", "12.9"), ("place", "C1")],
+    &[("part", "socket-screw"), ("thread", "#10-32 UNF"), ("length", "1 in"), ("steel", "a574")],
     // ISO 10684 keeps class 10.9 from M27 out of the hottest bath.
     &[("thread", "M30"), ("steel", "10.9"), ("bath", "545 °C")],
     // One size less, and it does not.
@@ -177,7 +180,8 @@ fn usual(draw: &mut Draw) -> Draft {
 fn any(at: usize, draw: &mut Draw) -> Draft {
     // Two of five orders come here: their own running number.
     let turn = at / 5 * 2 + at % 5 - 3;
-    let threads: Vec<Thread> = Thread::all().collect();
+    // Small threads stand among the corners.
+    let threads: Vec<Thread> = Thread::all().filter(|thread| thread.diameter().mm() >= 5.0).collect();
     let mut order = Draft::default();
     let part = draw.one(&part::Kind::ALL);
     order.set("part", part.key());
