@@ -11,7 +11,7 @@ impl Assessment {
             return self;
         }
         for text in [&mut self.headline, &mut self.answer.text, &mut self.answer.order] {
-            *text = units.text(text).into_owned();
+            *text = units.sentence(text).into_owned();
         }
         self.figures.iter_mut().for_each(|figure| figure.convert(units));
         self.processes.iter_mut().for_each(|process| process.convert(units));

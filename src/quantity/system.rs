@@ -100,47 +100,86 @@ impl Units {
         Shown { number, unit: to, decimals: decimals(shown, to) }
     }
 
-    /// A sentence with its numbers in the units of this system.
+    /// A name or a number in words, with its numbers in the units of this system.
     ///
-    /// A [`Shown`] sets a space that does not break before its unit, and so do the sentences that are
-    /// made of them; other numbers are left alone.
+    /// A [`Shown`] sets a space that does not break before its unit, and so does what is made of them;
+    /// other numbers are left alone: what a document calls its classes stays as it is printed.
     pub fn text(self, text: &str) -> Cow<'_, str> {
-        if self == Self::AsPrinted || !text.contains('\u{a0}') {
+        self.rewritten(text, false)
+    }
+
+    /// A sentence with its numbers in the units of this system, also those that stand in its words; of a
+    /// number that is printed in both systems, `177 to 232 °C (350 to 450 °F)`, the one of this system.
+    pub fn sentence(self, text: &str) -> Cow<'_, str> {
+        self.rewritten(text, true)
+    }
+
+    fn rewritten(self, text: &str, in_words: bool) -> Cow<'_, str> {
+        if self == Self::AsPrinted {
             return Cow::Borrowed(text);
         }
-        let mut made = String::with_capacity(text.len());
-        let mut rest = text;
-        while let Some((before, behind)) = rest.split_once('\u{a0}') {
-            let numbers = number_at_the_end(before);
-            let unit = unit_at_the_start(behind);
-            if let (Some((head, number)), Some(unit)) = (numbers, unit) {
-                self.write_number(&mut made, head, number, unit);
-                rest = behind.get(unit.symbol.len()..).unwrap_or_default();
-            } else {
-                made.push_str(before);
-                made.push('\u{a0}');
-                rest = behind;
+        let mut made = String::new();
+        let mut done = 0;
+        for (at, space) in text.char_indices() {
+            let breaks = space == ' ';
+            if at < done || !(space == '\u{a0}' || in_words && breaks) {
+                continue;
+            }
+            let behind = at + space.len_utf8();
+            let number = text.get(done..at).and_then(number_at_the_end);
+            // In words, a letter alone may be anything, and `in` a preposition.
+            let unit = text
+                .get(behind..)
+                .and_then(unit_at_the_start)
+                .filter(|unit| !breaks || unit.symbol.len() > 1 && *unit != &unit::INCH);
+            if let (Some((head, number)), Some(unit)) = (number, unit) {
+                done = behind + unit.symbol.len();
+                let other = text.get(done..).and_then(|rest| printed_otherwise(rest, unit));
+                self.write_number(&mut made, head, number, unit, other.map(|(inside, _)| inside));
+                done += other.map_or(0, |(_, length)| length);
             }
         }
-        made.push_str(rest);
+        if done == 0 {
+            return Cow::Borrowed(text);
+        }
+        made.push_str(text.get(done..).unwrap_or_default());
         Cow::Owned(made)
     }
 
     /// Writes a number in this system's unit behind what stands before it, which may end in the
-    /// beginning of a range: `54 to`.
-    fn write_number(self, into: &mut String, head: &str, number: Shown, unit: &'static Unit) {
+    /// beginning of a range: `54 to`; or what is printed of it in the other system, if that is this one.
+    fn write_number(
+        self,
+        into: &mut String,
+        head: &str,
+        number: Shown,
+        unit: &'static Unit,
+        other: Option<&str>,
+    ) {
         let end = self.show(Shown { unit, ..number });
         let range = head.strip_suffix(" to ").and_then(number_at_the_end);
-        match range {
-            Some((head, start)) => {
-                into.push_str(head);
+        into.push_str(range.map_or(head, |(head, _)| head));
+        match (other.filter(|_| end.unit != unit), range) {
+            (Some(other), _) => return into.push_str(other),
+            (None, Some((_, start))) => {
                 into.push_str(&self.show(Shown { unit, ..start }).digits());
                 into.push_str(" to ");
             }
-            None => into.push_str(head),
+            (None, None) => {}
         }
         into.push_str(&end.to_string());
     }
+}
+
+/// The same number printed in brackets in a unit of the other system, and how long that is: ` (860 °F)`.
+fn printed_otherwise<'a>(rest: &'a str, unit: &'static Unit) -> Option<(&'a str, usize)> {
+    let (inside, _) = rest.strip_prefix(" (")?.split_once(')')?;
+    let (numbers, symbol) = inside.rsplit_once([' ', '\u{a0}'])?;
+    let are_numbers = numbers.split(" to ").all(|number| number.parse::<f64>().is_ok());
+    let is_pair = PAIRS.iter().any(|(metric, inch)| {
+        *metric == unit && inch.symbol == symbol || *inch == unit && metric.symbol == symbol
+    });
+    (are_numbers && is_pair).then(|| (inside, " ()".len() + inside.len()))
 }
 
 /// Decimals with which a number says as much in another unit as it does in its own.
@@ -214,11 +253,31 @@ mod tests {
             ("381.4\u{a0}g/m² each", "1.250\u{a0}oz/ft² each"),
             ("35\u{a0}HRC and class 55", "35\u{a0}HRC and class 55"),
             ("M16\u{a0}mm", "M16\u{a0}mm"),
+            ("at 450 °C in a kettle of 3 m", "at 450 °C in a kettle of 3 m"),
             ("", ""),
         ];
         for (text, inch) in cases {
             assert_eq!(Units::Inch.text(text), inch);
             assert_eq!(Units::AsPrinted.text(text), text);
+        }
+    }
+
+    #[test]
+    fn a_sentence_is_converted_in_its_words() {
+        let cases = [
+            ("not above 200 °C.", "not above 392\u{a0}°F.", "not above 200\u{a0}°C."),
+            (
+                "at 177 to 232 °C (350 to 450 °F), soon",
+                "at 350 to 450 °F, soon",
+                "at 177 to 232\u{a0}°C, soon",
+            ),
+            ("over 6.5 mm thick", "over 0.26\u{a0}in thick", "over 6.5\u{a0}mm thick"),
+            ("2 in 5 weigh 3 g", "2 in 5 weigh 3 g", "2 in 5 weigh 3 g"),
+            ("above 33 HRC (327 HV)", "above 33 HRC (327 HV)", "above 33 HRC (327 HV)"),
+        ];
+        for (text, inch, metric) in cases {
+            assert_eq!(Units::Inch.sentence(text), inch);
+            assert_eq!(Units::Metric.sentence(text), metric);
         }
     }
 

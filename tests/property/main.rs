@@ -22,5 +22,6 @@ mod saved;
 mod site;
 mod steel;
 mod thread;
+mod units;
 mod verdicts;
 mod working;

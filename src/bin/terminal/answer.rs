@@ -2,6 +2,7 @@
 
 use kettle_barrel::calculator::{Draft, Problems, Report};
 use kettle_barrel::order::Assessment;
+use kettle_barrel::quantity::Units;
 use serde::Serialize;
 
 use super::output::{Code, Output};
@@ -76,6 +77,14 @@ impl Answer {
             order: None,
             report: None,
         }
+    }
+
+    /// The answer in the units of whoever asked.
+    #[must_use]
+    pub fn in_units(mut self, units: Units) -> Self {
+        self.order = self.order.map(|order| order.in_units(units));
+        self.report = self.report.map(|report| report.in_units(units));
+        self
     }
 
     /// The answer as it is written.

@@ -8,6 +8,7 @@ use clap::{Arg, ArgAction, ArgMatches, Command, value_parser};
 use clap_complete::Shell;
 use kettle_barrel::calculator::{About, Draft, Entry, FieldAbout, Kind, REGISTER, find};
 use kettle_barrel::order;
+use kettle_barrel::quantity::Units;
 
 use super::answer::{self, Answer, Asked, NotUsed};
 use super::output::Output;
@@ -37,9 +38,10 @@ fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, Strin
         return Ok(Output::answer(command.render_help().ansi().to_string()));
     };
     let json = matches.get_flag("json");
+    let units = Units::of_key(matches.get_one::<String>("units").map_or("", String::as_str));
     let words = || asked.get_many::<String>("words").unwrap_or_default().map(String::as_str);
     match name {
-        "order" => Ok(order_line(words().collect::<Vec<_>>())?.output(json)),
+        "order" => Ok(order_line(words().collect::<Vec<_>>())?.in_units(units).output(json)),
         "schema" => Ok(Output::answer(answer::SCHEMA.to_owned())),
         "completions" => {
             let shell = *asked.get_one::<Shell>("shell").ok_or("Name a shell.")?;
@@ -58,7 +60,7 @@ fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, Strin
         }
         _ => {
             let entry = find(name).ok_or_else(|| format!("There is no calculator “{name}”."))?;
-            Ok(calculator(entry, words())?.output(json))
+            Ok(calculator(entry, words())?.in_units(units).output(json))
         }
     }
 }
@@ -155,6 +157,15 @@ fn command() -> Command {
                 .global(true)
                 .action(ArgAction::SetTrue)
                 .help("Answers in JSON, in the shape that the command schema prints"),
+        )
+        .arg(
+            Arg::new("units")
+                .long("units")
+                .global(true)
+                .value_name("SYSTEM")
+                .value_parser(PossibleValuesParser::new(Units::ALL.map(Units::key)))
+                .default_value(Units::default().key())
+                .help("Units of everything shown but the working, which keeps those of its formulas"),
         )
         .subcommand(order)
         .subcommands(calculators)

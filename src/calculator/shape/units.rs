@@ -16,7 +16,7 @@ impl Report {
         if units == Units::AsPrinted {
             return self;
         }
-        self.headline = units.text(&self.headline).into_owned();
+        self.headline = units.sentence(&self.headline).into_owned();
         self.figures.iter_mut().for_each(|figure| figure.convert(units));
         self.sections.iter_mut().for_each(|section| section.convert(units));
         self.findings.iter_mut().for_each(|finding| finding.convert(units));
@@ -48,14 +48,14 @@ impl Section {
 impl Finding {
     /// Says the finding in these units; the calculator behind it is filled in as it was.
     pub fn convert(&mut self, units: Units) {
-        convert(&mut self.text, units);
+        set(&mut self.text, |text| units.sentence(text));
     }
 }
 
 impl Note {
     /// Says the note in these units.
     pub fn convert(&mut self, units: Units) {
-        convert(&mut self.text, units);
+        set(&mut self.text, |text| units.sentence(text));
     }
 }
 
@@ -92,9 +92,13 @@ impl Picture {
     }
 }
 
-/// Sets a text in these units, where that changes it.
+/// Sets a name in these units, where that changes it.
 fn convert(text: &mut Cow<'static, str>, units: Units) {
-    if let Cow::Owned(converted) = units.text(text) {
+    set(text, |text| units.text(text));
+}
+
+fn set(text: &mut Cow<'static, str>, convert: impl Fn(&str) -> Cow<'_, str>) {
+    if let Cow::Owned(converted) = convert(text) {
         *text = Cow::Owned(converted);
     }
 }
