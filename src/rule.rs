@@ -26,6 +26,7 @@ pub use row::{Phrase, Rule, Ruling, Test, Topic, When};
 pub use says::{HeatTreatment, Instruction, Says};
 
 use crate::process::Process;
+use crate::working::Mark;
 
 /// Every rule, topic by topic; a rule stands at the place of its key.
 #[rustfmt::skip]
@@ -78,6 +79,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &handling::WASHERS_STICK,
     &handling::BEADS_PART,
     &handling::WASHERS_NEST,
+    &handling::NYLON_PATCH,
     &handling::HEAVY,
     &handling::LONG_FOR_BARREL,
     &handling::LONG_FOR_KETTLE,
@@ -100,6 +102,12 @@ pub fn judge<'c>(case: &'c Case<'_>) -> impl Iterator<Item = Ruling> + use<'c> {
 /// What the rules of one topic say of a case.
 pub fn judge_topic<'c>(case: &'c Case<'_>, topic: Topic) -> impl Iterator<Item = Ruling> + use<'c> {
     of_process(case.process).filter(move |rule| rule.topic == topic).filter_map(|rule| rule.judge(case))
+}
+
+/// What rules a case out by a topic, of the rules that count for every order: for a calculator of another
+/// topic, so that it calls nothing suitable that no order gets.
+pub fn bars<'c>(case: &'c Case<'_>, topic: Topic) -> impl Iterator<Item = Ruling> + use<'c> {
+    judge_topic(case, topic).filter(|ruling| ruling.rule.under == Under::Any && ruling.says.mark == Mark::Bar)
 }
 
 /// The rule of a key.

@@ -80,6 +80,14 @@ impl Thread {
         Some(Self(Kind::Unified { series, diameter, per_two_inches: size.per_two_inches }))
     }
 
+    /// The coarse thread of its diameter, metric or UNC.
+    pub fn coarse(self) -> Option<Self> {
+        match self.0 {
+            Kind::Metric { diameter_mm, .. } => Self::metric(diameter_mm, None),
+            Kind::Unified { sixteenths, .. } => Self::unified(Series::Unc, sixteenths),
+        }
+    }
+
     /// Nominal major diameter.
     pub fn diameter(self) -> Length {
         match self.0 {

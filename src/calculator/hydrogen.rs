@@ -4,9 +4,10 @@ use super::steel_fields::{DIAMETER, GRADE};
 use super::{About, Calculator, Link, Missed, Problem, Reader, Report, Writer};
 use crate::coat::Process;
 use crate::quantity::{Hardness, Length, Scale, Stress};
-use crate::rule::{Case, Topic};
-use crate::rule::{Cleaning, SteelFacts};
+use crate::rule::case::{USUAL_BATH, USUAL_DIP};
+use crate::rule::{Case, Cleaning, SteelFacts, Topic};
 use crate::steel::bake::{self, Bake};
+use crate::steel::tempering::{self, Dip, Effect};
 use crate::steel::{Grade, Hardest, Level, Measure, State, Steel};
 use crate::table::{Refusal, iso_2081};
 
@@ -54,6 +55,10 @@ pub struct Outcome {
     pub bake: Result<Option<Bake>, Refusal>,
     /// The bake of the earlier ISO 2081, for a bolt whose section is known.
     pub bake_by_section: Option<&'static iso_2081::Row>,
+    /// What a usual bath does to the temper of a grade; `None` where only a hardness is known.
+    pub heat: Option<Result<Effect, Refusal>>,
+    /// Its nominal diameter, where the grade is known.
+    pub diameter: Option<Length>,
 }
 
 impl Calculator for HydrogenRisk {
@@ -125,11 +130,25 @@ impl Calculator for HydrogenRisk {
             }
             _ => None,
         };
-        Ok(Outcome { steel, hardest, bake: bake::by_b850(&state), bake_by_section })
+        let (heat, diameter) = match input.steel {
+            Known::Grade(_, diameter) => {
+                let dip = Dip { grade: state.grade(), temper: None, bath: USUAL_BATH, time: USUAL_DIP };
+                (Some(tempering::effect(&dip)), Some(diameter))
+            }
+            Known::Hardness(_) | Known::Tensile(_) => (None, None),
+        };
+        Ok(Outcome { steel, hardest, bake: bake::by_b850(&state), bake_by_section, heat, diameter })
     }
 
     fn explain(input: &Input, outcome: &Outcome) -> Report {
         report::report(input, outcome)
+    }
+}
+
+impl Outcome {
+    /// The case of the steel in a process, every document judged by itself.
+    fn case(&self, process: Process) -> Case<'_> {
+        Case { heat: self.heat.as_ref(), diameter: self.diameter, ..self.steel.alone(process) }
     }
 }
 

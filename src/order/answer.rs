@@ -46,54 +46,119 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         .iter()
         .find(|judged| Some(judged.process) == asked && judged.verdict() == Verdict::RuledOut);
     if let Some(judged) = refused {
-        talk.must(format!("Not {}, as asked: {}.", named(judged.process), why_not(judgement, judged)));
+        let change = remedy(line, judgement, judged);
+        talk.must_with(
+            format!("Not {}, as asked: {}", named(judged.process), why_not(judgement, judged)),
+            change.into_iter().collect(),
+        );
     }
+    let out: Vec<(&Judged, String)> = judgement
+        .processes
+        .iter()
+        .filter(|judged| judged.verdict() == Verdict::RuledOut)
+        .map(|judged| (judged, why_not(judgement, judged)))
+        .collect();
     match take {
         Some(judged) => recommend(line, judgement, judged, &order, &mut talk),
-        None => talk.must("None of the three.".to_owned()),
+        None => match out.split_first() {
+            Some(((_, why), rest)) if rest.iter().all(|(_, other)| other == why) => {
+                talk = Talk::default();
+                talk.must(format!("None of the three: {why}."));
+                if let Some(change) = out.iter().find_map(|(judged, _)| remedy(line, judgement, judged)) {
+                    talk.extra(capital(&format!("{change}.")));
+                }
+                return Answer { text: talk.text(), recommended: None, order };
+            }
+            _ => talk.must("None of the three.".to_owned()),
+        },
     }
-    let others =
-        judgement.processes.iter().filter(|judged| Some(judged.process) != take.map(|judged| judged.process));
-    let (open, out): (Vec<&Judged>, Vec<&Judged>) =
-        others.partition(|judged| judged.verdict() != Verdict::RuledOut);
-    let (freely, with): (Vec<&Judged>, Vec<&Judged>) =
-        open.into_iter().partition(|judged| judged.verdict() == Verdict::Suits);
-    if let [first, rest @ ..] = &freely[..] {
-        let names: Vec<String> =
-            std::iter::once(capital(&short(first))).chain(rest.iter().map(|judged| short(judged))).collect();
-        let verb = if names.len() > 1 { "also suit" } else { "also suits" };
-        talk.may(format!("{} {verb}.", names.join(" and ")));
-    }
-    let mut said: Vec<(String, Vec<&str>)> = Vec::new();
-    for judged in out.iter().filter(|judged| refused.is_none_or(|refused| refused.process != judged.process))
-    {
-        let why = why_not(judgement, judged);
-        match said.iter_mut().find(|(same, _)| *same == why) {
-            Some((_, processes)) => processes.push(named(judged.process)),
-            None => said.push((why, vec![named(judged.process)])),
-        }
-    }
-    for (why, processes) in said {
-        talk.may(format!("Not {}: {why}.", processes.join(" nor ")));
-    }
-    let mut changes: Vec<String> = Vec::new();
-    for change in out.iter().filter_map(|judged| remedy(line, judgement, judged)) {
-        if !changes.contains(&change) {
-            changes.push(change);
-        }
-    }
-    for change in changes {
-        talk.extra(capital(&format!("{change}.")));
-    }
-    for judged in with {
-        let first =
-            conditions(judged).map(|demand| demand.brief(judgement, judged)).find(|brief| !brief.is_empty());
-        talk.may(match first {
-            Some(first) => format!("{} only on conditions: {first}.", capital(named(judged.process))),
-            None => format!("{} only on conditions.", capital(named(judged.process))),
-        });
+    others(judgement, take, &mut talk);
+    not(line, judgement, &out, refused, &mut talk);
+    for judged in open(judgement, take, Verdict::OnConditions) {
+        with_conditions(judgement, judged, &mut talk);
     }
     Answer { text: talk.text(), recommended: take.map(|judged| judged.process), order }
+}
+
+/// The processes of a verdict beside the one to take.
+fn open<'j>(
+    judgement: &'j Judgement,
+    take: Option<&'j Judged>,
+    verdict: Verdict,
+) -> impl Iterator<Item = &'j Judged> {
+    let taken = take.map(|judged| judged.process);
+    judgement
+        .processes
+        .iter()
+        .filter(move |judged| Some(judged.process) != taken && judged.verdict() == verdict)
+}
+
+/// What would do as well: `Hot-dip to F2329 and mechanical, B695 class 8, also suit.`
+fn others(judgement: &Judgement, take: Option<&Judged>, talk: &mut Talk) {
+    let names: Vec<String> = open(judgement, take, Verdict::Suits).map(whole).collect();
+    let Some(last) = names.last() else { return };
+    let verb = if names.len() > 1 { "also suit" } else { "also suits" };
+    let comma = if last.contains(',') { "," } else { "" };
+    let sticks = |judged: &Judged| judged.ruling(Key::WashersStick).is_some();
+    let stick = open(judgement, take, Verdict::Suits).any(sticks);
+    let more = stick.then(|| "say how many may stick together".to_owned());
+    talk.may_with(format!("{}{comma} {verb}", capital(&names.join(" and "))), more.into_iter().collect());
+}
+
+/// What is ruled out and why; where there is room, the change that would make it suit.
+fn not(
+    line: &OrderLine,
+    judgement: &Judgement,
+    out: &[(&Judged, String)],
+    refused: Option<&Judged>,
+    talk: &mut Talk,
+) {
+    let mut said: Vec<(&str, Vec<&Judged>)> = Vec::new();
+    for (judged, why) in
+        out.iter().filter(|(judged, _)| refused.is_none_or(|refused| refused.process != judged.process))
+    {
+        match said.iter_mut().find(|(same, _)| same == why) {
+            Some((_, processes)) => processes.push(judged),
+            None => said.push((why, vec![judged])),
+        }
+    }
+    let mut told: Vec<String> = Vec::new();
+    for (why, processes) in said {
+        let names: Vec<&str> = processes.iter().map(|judged| named(judged.process)).collect();
+        let mut changes: Vec<String> = Vec::new();
+        for change in processes.iter().filter_map(|judged| remedy(line, judgement, judged)) {
+            if !changes.contains(&change) && !told.contains(&change) {
+                changes.push(change);
+            }
+        }
+        told.extend(changes.iter().cloned());
+        talk.may_with(format!("Not {}: {why}", names.join(" nor ")), changes);
+    }
+}
+
+/// What would do if something is proved first: the first of it, then the rest and the years where there
+/// is room.
+fn with_conditions(judgement: &Judgement, judged: &Judged, talk: &mut Talk) {
+    let name = capital(named(judged.process));
+    let mut briefs =
+        conditions(judged).map(|demand| demand.brief(judgement, judged)).filter(|brief| !brief.is_empty());
+    let first = briefs.next();
+    let mut more: Vec<String> = briefs.collect();
+    more.extend(sure(judgement, judged).map(|years| format!("sure for {years}")));
+    talk.may_with(
+        match first {
+            Some(first) => format!("{name} only on conditions: {first}"),
+            None => format!("{name} only on conditions"),
+        },
+        more,
+    );
+}
+
+/// The years that the coat is sure of in the place, where it is known.
+fn sure(judgement: &Judgement, judged: &Judged) -> Option<String> {
+    judgement.site.place?;
+    let (min, _) = judgement.case(judged, 0)?.years()?;
+    Some(in_words(min.min))
 }
 
 fn recommend(line: &OrderLine, judgement: &Judgement, judged: &Judged, order: &str, talk: &mut Talk) {
@@ -140,11 +205,7 @@ fn recommend(line: &OrderLine, judgement: &Judgement, judged: &Judged, order: &s
 /// `hot-dip to ISO 10684, nuts 6AZ marked Z, tapped after dipping`.
 fn specification(line: &OrderLine, judged: &Judged) -> String {
     let mut parts = Vec::new();
-    match (&judged.offer, judged.process) {
-        (Some(offer), Process::HotDip) => parts.push(format!("hot-dip to {}", standard(offer))),
-        (Some(_), _) => parts.push(short(judged)),
-        (None, process) => parts.push(named(process).to_owned()),
-    }
+    parts.push(whole(judged));
     // ISO 898-2 has one nut for a class of bolt; the others are ordered by name.
     let by_name = |grade: Grade| line.nut.is_some() || grade.document() != &document::ISO_898_2;
     let nut = super::set::nut(line).filter(|nut| by_name(nut.grade) && !line.part.is_nut());
@@ -191,7 +252,12 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
 
 /// A small length in the unit of the thread, as an allowance is printed.
 fn size(line: &OrderLine, length: Length) -> Shown {
-    if line.thread.is_metric() { length.show(&unit::MM, 2) } else { length.show(&unit::INCH, 4) }
+    if line.thread.is_metric() {
+        return length.show(&unit::MM, 2);
+    }
+    let thousandths = length.inch() * 1000.0;
+    let is_whole = (thousandths - thousandths.round()).abs() < 1e-6;
+    length.show(&unit::INCH, if is_whole { 3 } else { 4 })
 }
 
 fn is_undersize(line: &OrderLine) -> bool {
@@ -202,15 +268,16 @@ fn is_undersize(line: &OrderLine) -> bool {
 fn short_grade(grade: Grade) -> &'static str {
     let name = grade.name();
     let name = name.strip_suffix(" nut").unwrap_or(name);
-    let name = name.strip_prefix("nut ").unwrap_or(name);
+    let name = name.strip_prefix("nut ").or(name.strip_prefix("ASTM ")).unwrap_or(name);
     name.rsplit_once("grade ").map_or(name, |(_, grade)| grade)
 }
 
-/// `mechanical, B695 class 40`.
-fn short(judged: &Judged) -> String {
-    match &judged.offer {
-        Some(offer) => format!("{}, {}", named(judged.process), class(offer)),
-        None => named(judged.process).to_owned(),
+/// `mechanical, B695 class 40`, `hot-dip to ISO 10684`.
+fn whole(judged: &Judged) -> String {
+    match (&judged.offer, judged.process) {
+        (Some(offer), Process::HotDip) => format!("hot-dip to {}", standard(offer)),
+        (Some(offer), process) => format!("{}, {}", named(process), class(offer)),
+        (None, process) => named(process).to_owned(),
     }
 }
 
@@ -267,43 +334,66 @@ fn capital(text: &str) -> String {
 }
 
 /// Sentences until the words are used up: those that must be said first, then those that may, then
-/// what is left room for.
+/// what is left room for. A sentence may have more behind it, which is said where there is room.
 #[derive(Default)]
 struct Talk {
-    sentences: Vec<(u8, String)>,
+    sentences: Vec<Sentence>,
+}
+
+struct Sentence {
+    level: u8,
+    text: String,
+    more: Vec<String>,
 }
 
 impl Talk {
-    fn must(&mut self, sentence: String) {
-        self.sentences.push((0, sentence));
+    fn must(&mut self, text: String) {
+        self.sentences.push(Sentence { level: 0, text, more: Vec::new() });
     }
 
-    fn may(&mut self, sentence: String) {
-        self.sentences.push((1, sentence));
+    fn may(&mut self, text: String) {
+        self.sentences.push(Sentence { level: 1, text, more: Vec::new() });
     }
 
-    fn extra(&mut self, sentence: String) {
-        self.sentences.push((2, sentence));
+    /// A sentence without its full stop, and what may follow it.
+    fn must_with(&mut self, text: String, more: Vec<String>) {
+        self.sentences.push(Sentence { level: 0, text, more });
+    }
+
+    /// The same.
+    fn may_with(&mut self, text: String, more: Vec<String>) {
+        self.sentences.push(Sentence { level: 1, text, more });
+    }
+
+    fn extra(&mut self, text: String) {
+        self.sentences.push(Sentence { level: 2, text, more: Vec::new() });
     }
 
     fn text(self) -> String {
-        let mut kept = vec![false; self.sentences.len()];
+        let words = |text: &str| text.split_whitespace().count();
+        let mut said: Vec<Option<String>> = vec![None; self.sentences.len()];
         let mut room = WORDS;
         for level in 0..=2 {
-            for (kept, (of, sentence)) in kept.iter_mut().zip(&self.sentences) {
-                let words = sentence.split_whitespace().count();
-                if *of == level && words <= room {
-                    *kept = true;
-                    room -= words;
+            for (said, sentence) in said.iter_mut().zip(&self.sentences) {
+                if sentence.level == level && words(&sentence.text) <= room {
+                    room -= words(&sentence.text);
+                    *said = Some(sentence.text.clone());
                 }
             }
         }
-        let said = self
-            .sentences
-            .iter()
-            .zip(&kept)
-            .filter(|(_, kept)| **kept)
-            .map(|((_, sentence), _)| sentence.as_str());
-        said.collect::<Vec<_>>().join(" ")
+        for (said, sentence) in said.iter_mut().zip(&self.sentences) {
+            let Some(said) = said else { continue };
+            for more in &sentence.more {
+                if words(more) <= room {
+                    room -= words(more);
+                    said.push_str("; ");
+                    said.push_str(more);
+                }
+            }
+            if !said.ends_with('.') {
+                said.push('.');
+            }
+        }
+        said.into_iter().flatten().collect::<Vec<_>>().join(" ")
     }
 }

@@ -15,11 +15,13 @@ use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Length, Mass, Time};
 use crate::rule::case::USUAL_DIP;
-use crate::rule::{self, Case, Cleaning, InForce, Key, Offer, Part, Ruling, Site, SteelFacts};
+use crate::rule::{self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Ruling, Site, SteelFacts};
+use crate::source::document;
 use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{self, Dip, Effect, Temper};
 use crate::steel::{Grade, State, Steel};
 use crate::table::Refusal;
+use crate::thread::coat_room;
 use crate::thread::pair::{Found, Search};
 
 /// The judgement on an order line.
@@ -40,6 +42,8 @@ pub struct Item {
     pub part: Part,
     /// How many go into one set.
     pub per_set: u32,
+    /// Whether a nylon patch is sprayed on it after the coat.
+    pub has_patch: bool,
     /// The nuts that the standards put on it, where it is a bolt that they know.
     pub nuts: Option<Nuts>,
     /// Its shape, if its standard has this size.
@@ -102,7 +106,9 @@ impl Facts {
     fn judge(&self, line: &OrderLine, process: Process) -> Judged {
         let offer = offer(line, self.search.as_ref(), process);
         let fit = self.search.as_ref().zip(offer.as_ref()).map(|(search, offer)| {
-            search.narrowest(process, offer.min, offer.max, ways(line, process, offer.min, offer.choice))
+            by_table_2(line, search, offer).unwrap_or_else(|| {
+                search.narrowest(process, offer.min, offer.max, ways(line, process, offer.min, offer.choice))
+            })
         });
         let in_force = in_force(line, process, offer.as_ref());
         let mut judged =
@@ -180,6 +186,7 @@ fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -
         dip: Some(&item.dip),
         diameter: Some(item.part.thread.diameter()),
         part: Some(&item.part),
+        has_patch: item.has_patch,
         nuts: item.nuts.as_ref(),
         offer: judged.offer.as_ref(),
         // The fit is that of the pair, and is told with the part that is ordered.
@@ -234,6 +241,7 @@ fn item(
             nut: line.nut.and_then(|nut| nut.grade),
         },
         per_set,
+        has_patch: line.has_patch && kind == line.part,
         nuts: super::set::nuts_for(kind, line.thread, state),
         shape,
         // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say what to use.
@@ -258,7 +266,6 @@ fn dip(line: &OrderLine, state: Option<State>) -> Dip {
 /// The documents that an order stands under in a process.
 fn in_force(line: &OrderLine, process: Process, offer: Option<&Offer>) -> InForce {
     use crate::rule::Under;
-    use crate::source::document;
     let by = |document| offer.is_some_and(|offer| offer.class.document == document);
     let none = InForce::NONE;
     match process {
@@ -270,4 +277,15 @@ fn in_force(line: &OrderLine, process: Process, offer: Option<&Offer>) -> InForc
         Process::Electroplated if by(&document::ASTM_F1941) => none.and(Under::F1941),
         Process::Electroplated => none.and(Under::Iso4042),
     }
+}
+
+/// A class of ISO 4042 that the order names goes on the thread as ordered, where Table 2 of that document
+/// gives the thread this thickness.
+fn by_table_2(line: &OrderLine, search: &Search, offer: &Offer) -> Option<Found> {
+    if offer.class.document != &document::ISO_4042_1999 || offer.choice != Choice::Asked {
+        return None;
+    }
+    let length = line.length.unwrap_or(line.thread.diameter());
+    let takes = coat_room::iso_4042_thickest(line.thread, bolt_class(line), length).ok()??;
+    (offer.min <= takes.value).then(|| search.takes_as_ordered(offer.min, offer.max)).flatten()
 }

@@ -31,6 +31,8 @@ pub struct OrderLine {
     pub quantity: Option<u32>,
     /// The steel.
     pub steel: Option<State>,
+    /// Whether a nylon patch is sprayed on the finished thread.
+    pub has_patch: bool,
     /// The temperature it was tempered at, if known.
     pub temper: Option<Temperature>,
     /// Where it will stand.

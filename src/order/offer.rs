@@ -1,8 +1,9 @@
 //! The coat a process would give an order line, and by which standard.
 
-use super::threads::{is_astm, ways};
+use super::threads::{is_astm, is_spun, ways};
 use super::{Asked, OrderLine};
 use crate::coat::{CoatClass, Process, class};
+use crate::part;
 use crate::quantity::Length;
 use crate::rule::{Choice, Offer};
 use crate::site::Category;
@@ -20,21 +21,26 @@ const HALF_AGAIN_SOURCE: Source =
 /// Up to this diameter ASTM F2329 has the thinner class.
 const SMALL: Length = Length::from_inch(0.375);
 
+/// Washers thinner than this have the thinner class.
+const THIN_WASHER: Length = Length::from_inch(0.1875);
+
 /// The coat this process would give.
 pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Option<Offer> {
     match line.asked.filter(|asked| asked.process() == Some(process)) {
-        Some(Asked::Class(keyed)) => return of_class(keyed.class()?, Choice::Asked),
+        Some(Asked::Class(keyed)) => return Some(wiped(line, of_class(keyed.class()?, Choice::Asked)?)),
         Some(Asked::Document(document)) => {
             let classes = class::of(document);
             return match process {
-                Process::HotDip => of_class(hot_dip_class_of(line, classes)?, Choice::Asked),
+                Process::HotDip => {
+                    Some(wiped(line, of_class(hot_dip_class_of(line, classes)?, Choice::Asked)?))
+                }
                 _ => graded(line, search, process, classes),
             };
         }
         Some(Asked::Process(_)) | None => {}
     }
     match process {
-        Process::HotDip => of_class(hot_dip_class(line)?, Choice::OfStandard),
+        Process::HotDip => Some(wiped(line, of_class(hot_dip_class(line)?, Choice::OfStandard)?)),
         Process::Mechanical if is_structural(line) => {
             of_class(class_named(astm_b695::CLASSES, STRUCTURAL_CLASS)?, Choice::OfStandard)
         }
@@ -67,6 +73,15 @@ fn of_class(class: &'static CoatClass, choice: Choice) -> Option<Offer> {
     Some(Offer { class, min, max, max_source, choice })
 }
 
+/// The offer with the thicker maximum of a part that is not spun.
+fn wiped(line: &OrderLine, offer: Offer) -> Offer {
+    let wiped = hotdip_process::WIPED_COAT_MAX;
+    if offer.class.process != Process::HotDip || is_spun(line) || offer.max >= wiped.value {
+        return offer;
+    }
+    Offer { max: wiped.value, max_source: wiped.source, ..offer }
+}
+
 /// Hot-dip has one class for a size: metric parts stand under ISO 10684, inch parts and ASTM or SAE
 /// grades under ASTM F2329.
 fn hot_dip_class(line: &OrderLine) -> Option<&'static CoatClass> {
@@ -87,7 +102,15 @@ fn hot_dip_class(line: &OrderLine) -> Option<&'static CoatClass> {
 /// The class of a document for the size of the line.
 fn hot_dip_class_of(line: &OrderLine, classes: &'static [CoatClass]) -> Option<&'static CoatClass> {
     // A thousandth of a millimetre covers the rounding of inches.
-    let small = line.thread.diameter() <= SMALL + Length::from_mm(0.001);
+    let rounding = Length::from_mm(0.001);
+    let thickness = |line: &OrderLine| {
+        part::standard(line.part, line.thread, None).ok().and_then(|shape| shape.overall_length())
+    };
+    // Washers go by their own thickness, everything else by the size of the thread.
+    let small = match line.part.is_washer().then(|| thickness(line)).flatten() {
+        Some(thickness) => thickness < THIN_WASHER - rounding,
+        None => line.thread.diameter() <= SMALL + rounding,
+    };
     let names: [&str; 5] = if small {
         ["3/8 in and under", "class D", "M8 to M64", "threads over 6 mm", "threads of 6 mm and under"]
     } else {

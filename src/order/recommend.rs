@@ -51,7 +51,7 @@ pub fn is_hard(judgement: &Judgement) -> bool {
     judgement.main().and_then(|main| main.steel.as_ref()).is_some_and(|steel| {
         let hrc = steel.state.hardest(Measure::Scale(Scale::Hrc));
         steel.state.case_hardened
-            || hrc.is_ok_and(|hrc| hrc.level.number() > practice::HOT_DIP_TO.value.number)
+            || hrc.is_ok_and(|hrc| hrc.as_compared().number() > practice::HOT_DIP_TO.value.number)
     })
 }
 

@@ -1,19 +1,65 @@
 //! The nearest change that would make a process suit that is ruled out.
 
-use super::OrderLine;
+use super::asked::{self, Asked};
 use super::judge::{Judged, Judgement, verdict};
+use super::{Mate, OrderLine};
 use crate::calculator::Verdict;
-use crate::coat::Process;
+use crate::coat::{CoatClass, Process};
 use crate::quantity::Time;
 use crate::rule::Key;
 use crate::site::Category;
 use crate::steel::{Grade, State, Steel};
 
-/// The change, as a clause: `electroplating would do for 8 years`; `None` where none of those tried helps.
+/// The change, as a clause: `it would do for 8 years`; `None` where none of those tried helps.
 pub fn remedy(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<String> {
-    fewer_years(line, judgement, judged)
-        .or_else(|| milder_place(line, judged.process))
-        .or_else(|| lower_grade(line, judged.process))
+    let process = judged.process;
+    usual_nut(line, process)
+        .or_else(|| thicker_class(line, process))
+        .or_else(|| fewer_years(line, judgement, judged))
+        .or_else(|| coarse_thread(line, process))
+        .or_else(|| milder_place(line, process))
+        .or_else(|| lower_grade(line, process))
+}
+
+/// The nut that the standards give, where another is written.
+fn usual_nut(line: &OrderLine, process: Process) -> Option<String> {
+    let nut = line.nut?;
+    nut.class.filter(|class| class.is_over_size())?;
+    let standard = crate::thread::overtap::standard_class(line.thread);
+    let verdict =
+        verdict_of(&OrderLine { nut: Some(Mate { class: Some(standard), ..nut }), ..*line }, process)?;
+    Some(format!("with {standard} nuts it {}", would(verdict)))
+}
+
+/// The next thicker class of the document, where a class is asked for.
+fn thicker_class(line: &OrderLine, process: Process) -> Option<String> {
+    let Some(Asked::Class(asked)) = line.asked.filter(|asked| asked.process() == Some(process)) else {
+        return None;
+    };
+    let min = |class: &CoatClass| class.single.map(|limit| limit.thickness);
+    let asked = asked.class()?;
+    let mut thicker: Vec<(&CoatClass, &'static asked::Keyed)> = asked::ALL
+        .iter()
+        .filter_map(|keyed| Some((keyed.class()?, keyed)))
+        .filter(|(class, _)| class.document == asked.document && min(class) > min(asked))
+        .collect();
+    thicker.sort_by(|(one, _), (other, _)| {
+        min(one).partial_cmp(&min(other)).unwrap_or(std::cmp::Ordering::Equal)
+    });
+    thicker.into_iter().find_map(|(class, keyed)| {
+        let verdict = verdict_of(&OrderLine { asked: Some(Asked::Class(keyed)), ..*line }, process)?;
+        Some(format!("{} {}", class.name, would(verdict)))
+    })
+}
+
+/// The coarse thread of the same diameter.
+fn coarse_thread(line: &OrderLine, process: Process) -> Option<String> {
+    if line.thread.is_coarse() {
+        return None;
+    }
+    let coarse = line.thread.coarse()?;
+    let verdict = verdict_of(&OrderLine { thread: coarse, ..*line }, process)?;
+    Some(format!("{coarse} {}, if the design allows", would(verdict)))
 }
 
 /// `would do`, or what it would still ask for.
@@ -22,6 +68,11 @@ fn would(verdict: Verdict) -> &'static str {
         Verdict::Suits => "would do",
         Verdict::OnConditions | Verdict::RuledOut => "would do on conditions",
     }
+}
+
+/// The verdict on a changed line; `None` where it is ruled out as well.
+fn verdict_of(line: &OrderLine, process: Process) -> Option<Verdict> {
+    Some(verdict(line, process)).filter(|verdict| *verdict != Verdict::RuledOut)
 }
 
 /// The years that the coat is sure of, where years are all that stands against it.
@@ -34,12 +85,9 @@ fn fewer_years(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Opti
         return None;
     }
     let fewer = OrderLine { years: Some(Time::from_year(years)), ..*line };
-    let process = judged.process;
-    let verdict = verdict(&fewer, process);
-    (verdict != Verdict::RuledOut).then(|| {
-        let unit = if years == 1.0 { "year" } else { "years" };
-        format!("{} {} for {years:.0} {unit}", process.name(), would(verdict))
-    })
+    let verdict = verdict_of(&fewer, judged.process)?;
+    let unit = if years == 1.0 { "year" } else { "years" };
+    Some(format!("it {} for {years:.0} {unit}", would(verdict)))
 }
 
 /// The harshest of the milder places in which it would do.
@@ -49,9 +97,8 @@ fn milder_place(line: &OrderLine, process: Process) -> Option<String> {
     let milder: Vec<Category> = milder.collect();
     milder.into_iter().rev().find_map(|place| {
         let there = OrderLine { place: Some(place), ..*line };
-        let verdict = verdict(&there, process);
-        (verdict != Verdict::RuledOut)
-            .then(|| format!("{} {} in {}", process.name(), would(verdict), place.key()))
+        let verdict = verdict_of(&there, process)?;
+        Some(format!("it {} in {}", would(verdict), place.key()))
     })
 }
 
@@ -70,8 +117,9 @@ fn lower_grade(line: &OrderLine, process: Process) -> Option<String> {
     lower.iter().find_map(|grade| {
         let steel = Steel::grade(*grade, line.thread.diameter()).ok()?;
         let steel = Some(State { steel, case_hardened: false, cold_worked: false });
-        let verdict = verdict(&OrderLine { steel, ..*line }, process);
-        (verdict != Verdict::RuledOut)
-            .then(|| format!("{} {}, if the design allows", grade.name(), would(verdict)))
+        let verdict = verdict_of(&OrderLine { steel, ..*line }, process)?;
+        let name = grade.name();
+        let name = name.rsplit_once("grade ").map_or(name, |(_, short)| short);
+        Some(format!("{name} {}, if the design allows", would(verdict)))
     })
 }

@@ -7,7 +7,7 @@ use crate::quantity::Length;
 use crate::rule::Choice;
 use crate::source::Family;
 use crate::steel::{Grade, State};
-use crate::table::astm_b695;
+use crate::table::{astm_b695, hotdip_process};
 use crate::thread::class::BoltPosition;
 use crate::thread::pair::{Ordered, Ways};
 use crate::thread::{Thread, ToleranceClass, overtap};
@@ -56,9 +56,15 @@ pub(super) fn ordered(line: &OrderLine) -> Ordered {
         nut: nut.filter(|class| *class != standard),
         own: line.own_allowance,
         length: line.length.filter(|_| !line.part.is_nut()),
-        is_spun: true,
+        is_spun: is_spun(line),
         is_astm: is_astm(line),
     }
+}
+
+/// Whether a part goes into the basket of a centrifuge; what is longer is wiped by an air ring.
+pub(super) fn is_spun(line: &OrderLine) -> bool {
+    let (_, large) = hotdip_process::BASKETS.value;
+    line.length.is_none_or(|length| length <= large)
 }
 
 /// Whether the steel of the bolt is one of ASTM or SAE, whose documents bring their own coats and nuts.

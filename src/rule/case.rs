@@ -3,7 +3,7 @@
 use crate::coat::factor::{self, Factor};
 use crate::part;
 use crate::process::Process;
-use crate::quantity::{Length, Mass, Time};
+use crate::quantity::{Length, Mass, Temperature, Time};
 use crate::site::Category;
 use crate::site::life::{self, Exponent, Promise, Years};
 use crate::source::Source;
@@ -34,6 +34,8 @@ pub struct Case<'a> {
     pub diameter: Option<Length>,
     /// The part.
     pub part: Option<&'a Part>,
+    /// Whether a nylon patch is sprayed on it after the coat.
+    pub has_patch: bool,
     /// The nuts that the standards put on it, zinc-coated, where it is a bolt that they know.
     pub nuts: Option<&'a Nuts>,
     /// The coat on offer.
@@ -166,6 +168,7 @@ impl<'a> Case<'a> {
             dip: None,
             diameter: None,
             part: None,
+            has_patch: false,
             nuts: None,
             offer: None,
             fit: None,
@@ -234,6 +237,9 @@ impl Offer {
         factor::of_class(self.class)
     }
 }
+
+/// The usual bath: common practice.
+pub const USUAL_BATH: Temperature = Temperature::from_fahrenheit(860.0);
 
 /// The longest usual dip of spun fasteners; a longer one softens more.
 pub const USUAL_DIP: Time = Time::from_minute(5.0);

@@ -4,6 +4,7 @@ use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::{Sourced, document};
+use crate::table::iso_4042_threads;
 use crate::thread::ToleranceClass;
 use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
 use crate::thread::overtap::Allowance;
@@ -30,6 +31,11 @@ const fn row(key: Key) -> Rule {
 pub static ASSEMBLES: Rule = Rule {
     when: When::If(|case| matches!(case.fit, Some(Found::Takes(_) | Found::Binds(_)))),
     says: |case| match case.fit {
+        Some(Found::Takes(mated))
+            if mated.pair.room == Room::Ordered && mated.fit.assembly != Assembly::Assembles =>
+        {
+            Says::from(Mark::Note, iso_4042_threads::TABLE_2_SOURCE)
+        }
         Some(Found::Takes(mated)) if mated.pair.room == Room::Ordered => Says::MET,
         Some(Found::Takes(mated)) if is_deep(mated) => {
             Says::condition().asking(Instruction::AgreeAllowance(Some(mated.pair.nut.deviation.value)))
@@ -149,6 +155,10 @@ fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {
 fn takes(case: &Case<'_>, mated: &Mated) -> String {
     let thickest = thickest(case, mated).show(&unit::UM, 0);
     match mated.pair.room {
+        Room::Ordered if mated.fit.assembly != Assembly::Assembles => format!(
+            "goes together as ordered by ISO 4042, Table 2, for an even coat; at the worst corner an uneven one of up to \
+             {thickest} is sure to"
+        ),
         Room::Ordered => {
             format!("goes together as ordered: the thickest coat that still assembles is {thickest}")
         }

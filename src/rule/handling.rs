@@ -30,7 +30,7 @@ pub static WASHERS_STICK: Rule = Rule {
     words: Phrase::Text(
         "say on the order how many may come stuck together: flat washers can leave the zinc in fours and fives",
     ),
-    brief: Phrase::Text("some may come stuck together"),
+    brief: Phrase::Text("how many washers may stick together"),
     ..row(Key::WashersStick, HotDip)
 };
 
@@ -53,6 +53,19 @@ pub static WASHERS_NEST: Rule = Rule {
     ..row(Key::WashersNest, Electroplated)
 };
 
+/// A nylon patch is sprayed on and heated by induction: what condenses on bare mechanical zinc starts its
+/// oxide under the patch.
+pub static NYLON_PATCH: Rule = Rule {
+    source: practice::NYLON_PATCH,
+    when: When::If(|case| case.has_patch),
+    words: Phrase::Text(
+        "put a trivalent chromate on the zinc before the nylon patch is sprayed and heated: what condenses on bare zinc \
+         starts its oxide under the patch",
+    ),
+    brief: Phrase::Text("trivalent chromate before the nylon patch"),
+    ..row(Key::NylonPatch, Mechanical)
+};
+
 /// Heavier than about a pound.
 pub static HEAVY: Rule = Rule {
     source: mechanical_process::HEAVIEST_PIECE.source,
@@ -70,6 +83,12 @@ pub static HEAVY: Rule = Rule {
         )),
     }),
     met: "light enough for the barrel",
+    brief: Phrase::By(|case, _, text| match case.part.and_then(|part| part.mass) {
+        Some(mass) => {
+            text.push_str(&format!("ask the plater: a piece weighs {}", mass.show(&unit::G, 0)));
+        }
+        None => text.push_str("weigh a piece and ask the plater"),
+    }),
     ..row(Key::Heavy, Mechanical)
 };
 
@@ -99,9 +118,10 @@ pub static LONG_FOR_BARREL: Rule = Rule {
     }),
     met: "short enough for the barrel",
     brief: Phrase::By(|_, says, text| {
-        if says.mark == Mark::Bar {
-            text.push_str("a rod longer than 1 m does not go in");
-        }
+        text.push_str(match says.mark {
+            Mark::Bar => "a rod longer than 1 m does not go in",
+            _ => "ask the plater: longer than 26 in",
+        });
     }),
     ..row(Key::LongForBarrel, Mechanical)
 };
@@ -118,6 +138,7 @@ pub static LONG_FOR_KETTLE: Rule = Rule {
         ));
     }),
     met: "short enough for the kettle",
+    brief: Phrase::Text("ask the galvanizer: longer than 2 m"),
     ..row(Key::LongForKettle, HotDip)
 };
 

@@ -119,6 +119,8 @@ keys! {
     BeadsPart: "beads-part",
     /// Flat parts nest in a plating barrel.
     WashersNest: "washers-nest",
+    /// A nylon patch over mechanical zinc.
+    NylonPatch: "nylon-patch",
     /// Heavier than about a pound.
     Heavy: "heavy",
     /// Longer than a barrel takes.

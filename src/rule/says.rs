@@ -125,11 +125,11 @@ impl Instruction {
             Self::Relieve(_) => "relieve stress before cleaning".to_owned(),
             Self::Bake(_) => "bake within 4 h".to_owned(),
             Self::ProveTemper => {
-                "get the tempering temperature, or hardness and proof load after dipping".to_owned()
+                "get the maker's tempering temperature, or hardness and proof load after dipping".to_owned()
             }
             Self::Agree => "have it agreed in writing".to_owned(),
             Self::TestForEmbrittlement => "agree a test for embrittlement".to_owned(),
-            Self::AskThePlant => format!("ask the {plant}"),
+            Self::AskThePlant => format!("ask the {plant} whether it goes in"),
             Self::AgreeAllowance(None) => "agree nut and gauges".to_owned(),
             Self::AgreeAllowance(Some(needed)) => format!(
                 "agree nuts tapped over by {} ({}) or more",

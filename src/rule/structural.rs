@@ -1,6 +1,7 @@
 //! Structural bolts: which coats their documents list, what their assemblies ask for, which nut goes on.
 
 use super::{Case, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::part::Kind;
 use crate::process::Process;
 use crate::source::document;
 use crate::steel::pairing::Nuts;
@@ -32,6 +33,8 @@ pub static COATING: Rule = Rule {
         !case.grade().is_some_and(|grade| Grade::AS_A490.contains(&grade)) && coating(case).is_some()
     }),
     says: |case| match coating(case) {
+        // EN 14399 leaves other coats to an agreement, and an order seldom names it: good to know.
+        Some(row) if row.allowed != Allowed::Yes && is_en(case) => Says::from(Mark::Note, row.source),
         Some(row) if row.allowed != Allowed::Yes => Says::from(Mark::Bar, row.source),
         Some(row) if !is_class(case, row) => Says::from(Mark::Condition, row.source),
         Some(row) => Says::from(Mark::Met, row.source),
@@ -41,6 +44,7 @@ pub static COATING: Rule = Rule {
         let Some(row) = coating(case) else { return };
         let document = row.source.document.name;
         text.push_str(&match (says.mark, row.allowed) {
+            (Mark::Note, _) => format!("{document} lists hot-dip; what else goes on such a bolt is agreed"),
             (Mark::Bar, Allowed::No) => format!("{document} forbids this coat on the bolt"),
             (Mark::Bar, _) => format!("{document} does not list this coat for the bolt"),
             (Mark::Condition, _) => {
@@ -77,7 +81,13 @@ pub static ASSEMBLY: Rule = Rule {
             text.push('.');
         }
     }),
-    brief: Phrase::Text("nuts lubricated, one matched lot with its rotational-capacity test"),
+    brief: Phrase::By(|case, _, text| {
+        text.push_str(if is_en(case) {
+            "bolt, nut and washer from one maker with his lubricant"
+        } else {
+            "nuts lubricated, one matched lot with its rotational-capacity test"
+        });
+    }),
     ..row(Key::StructuralAssembly)
 };
 
@@ -144,8 +154,19 @@ pub static NUT: Rule = Rule {
     ..row(Key::NutForBolt)
 };
 
+/// The structural bolt of the case: by its grade, or a metric one by its kind.
 fn bolt(case: &Case<'_>) -> Option<Bolt> {
-    structural::bolt(case.grade()?)
+    let grade = case.grade()?;
+    let metric = || {
+        case.part.filter(|part| part.kind == Kind::StructuralBolt && part.thread.is_metric())?;
+        structural::metric(grade)
+    };
+    structural::bolt(grade).or_else(metric)
+}
+
+/// Whether the bolt is one of EN 14399, whose coats other than hot-dip are agreed.
+fn is_en(case: &Case<'_>) -> bool {
+    matches!(bolt(case), Some(Bolt::Hr | Bolt::Hv))
 }
 
 fn coating(case: &Case<'_>) -> Option<&'static Coating> {

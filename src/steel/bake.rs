@@ -33,7 +33,7 @@ pub fn by_b850(state: &State) -> Result<Option<Bake>, Refusal> {
     };
     // A strength that came from a conversion says nothing the hardness has not said.
     let strength = state.hardest(Measure::Tensile).ok().filter(|hardest| hardest.converted.is_none());
-    let levels = [hardness, strength].into_iter().flatten().map(|hardest| hardest.level);
+    let levels = [hardness, strength].into_iter().flatten().map(|hardest| hardest.as_compared());
     let mut longest: Option<Bake> = None;
     for by in levels {
         let row = row_of(by).ok_or_else(|| b850_ends(by))?;

@@ -4,9 +4,9 @@ use crate::quantity::{Hardness, Length, Quantity, Scale, Shown, Stress, Temperat
 use crate::source::{Document, Sourced, document};
 use crate::table::steel_row::{HardnessLimits, Sizes, SteelRow, Treatment};
 use crate::table::{
-    Refusal, astm_a193, astm_a194, astm_a307, astm_a354, astm_a449, astm_a563_grades, astm_a574, astm_f436,
-    astm_f844, astm_f1554, astm_f3125, iso_898_1, iso_898_2, iso_898_5, iso_2702, sae_j429, sae_j995_grades,
-    spring_steel,
+    Refusal, astm_a193, astm_a194, astm_a307, astm_a354, astm_a449, astm_a563_grades, astm_a563m, astm_a574,
+    astm_f436, astm_f844, astm_f1554, astm_f3125, iso_898_1, iso_898_2, iso_898_5, iso_2702, sae_j429,
+    sae_j995_grades, spring_steel,
 };
 
 mod read;
@@ -105,6 +105,8 @@ grades! {
     A563D: "a563-d", "ASTM A563 grade D nut", Nut, ASTM_A563, astm_a563_grades::GRADE_D;
     A563Dh: "a563-dh", "ASTM A563 grade DH nut", Nut, ASTM_A563, astm_a563_grades::GRADE_DH;
     A563Dh3: "a563-dh3", "ASTM A563 grade DH3 nut", Nut, ASTM_A563, astm_a563_grades::GRADE_DH;
+    A563mClass8S: "a563m-8s", "ASTM A563M class 8S nut", Nut, ASTM_A563M, astm_a563m::CLASS_8S;
+    A563mClass10S: "a563m-10s", "ASTM A563M class 10S nut", Nut, ASTM_A563M, astm_a563m::CLASS_10S;
     A194Grade2H: "a194-2h", "ASTM A194 grade 2H nut", Nut, ASTM_A194, astm_a194::GRADE_2H;
     F436: "f436", "ASTM F436 washer", Washer, ASTM_F436, astm_f436::WASHER;
     F844: "f844", "ASTM F844 washer", Washer, ASTM_F844, astm_f844::WASHER;

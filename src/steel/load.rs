@@ -7,7 +7,7 @@ use crate::table::bolt_load::{BoltStrength, Printed};
 use crate::table::iso_898_1_loads::PropertyClass;
 use crate::table::nut_grade::NutGrade;
 use crate::table::steel_row::Proof;
-use crate::table::{astm_a194_loads, astm_a563_proof, iso_898_2_loads, sae_j995};
+use crate::table::{astm_a194_loads, astm_a563_proof, astm_a563m, iso_898_2_loads, sae_j995};
 
 /// What is known of a bolt of this grade and nominal diameter, for its loads.
 ///
@@ -80,6 +80,8 @@ pub fn nut(grade: Grade) -> Result<NutGrade, Refusal> {
         Grade::A563D => NutGrade::A563(astm_a563_proof::Grade::D),
         Grade::A563Dh => NutGrade::A563(astm_a563_proof::Grade::Dh),
         Grade::A563Dh3 => NutGrade::A563(astm_a563_proof::Grade::Dh3),
+        Grade::A563mClass8S => NutGrade::A563M(astm_a563m::PropertyClass::Class8S),
+        Grade::A563mClass10S => NutGrade::A563M(astm_a563m::PropertyClass::Class10S),
         Grade::A194Grade2H => NutGrade::A194(astm_a194_loads::Grade::Grade2H),
         _ => {
             let what = format!("the proof load of a nut of {}", grade.name());

@@ -186,7 +186,8 @@ impl Levels {
             Some(hardest) => (hardest, limit.at, None),
             None => (&self.hv, in_vickers.map_or(limit.at, |converted| converted.to), in_vickers),
         };
-        let Hardest { level: value, printed, converted } = *hardest;
+        let Hardest { printed, converted, .. } = *hardest;
+        let value = hardest.as_compared();
         let passed = limit.passed_by(value, at);
         Compared { value, limit: at, passed, printed, converted, limit_converted }
     }
@@ -195,8 +196,9 @@ impl Levels {
     /// where it is needed.
     pub fn passes(&self, limit: SteelLimit, in_vickers: impl Fn() -> Option<Converted>) -> bool {
         match self.of(Measure::of(limit.at)) {
-            Some(hardest) => limit.passed_by(hardest.level, limit.at),
-            None => limit.passed_by(self.hv.level, in_vickers().map_or(limit.at, |converted| converted.to)),
+            Some(hardest) => limit.passed_by(hardest.as_compared(), limit.at),
+            None => limit
+                .passed_by(self.hv.as_compared(), in_vickers().map_or(limit.at, |converted| converted.to)),
         }
     }
 
@@ -206,6 +208,22 @@ impl Levels {
             Measure::Scale(Scale::Hv) => Some(&self.hv),
             Measure::Tensile => self.tensile.as_ref(),
             Measure::Scale(Scale::Hrb | Scale::Hb) => None,
+        }
+    }
+}
+
+impl Hardest {
+    /// The value as it is put beside a limit. What was converted is no sharper than its table prints:
+    /// whole numbers of hardness, steps of 5 MPa; what is printed or typed stands as it is.
+    pub fn as_compared(&self) -> Level {
+        match (self.level, self.converted) {
+            (level, None) => level,
+            (Level::Hardness(hardness), Some(_)) => {
+                Level::Hardness(Hardness { number: hardness.number.round(), ..hardness })
+            }
+            (Level::Tensile(tensile), Some(_)) => {
+                Level::Tensile(Stress::from_mpa((tensile.mpa() / 5.0).round() * 5.0))
+            }
         }
     }
 }
@@ -286,6 +304,17 @@ mod tests {
             assert_eq!(Measure::of(compared.limit), Measure::Scale(Scale::Hv));
             assert!(!compared.passed && compared.limit_converted.is_some());
         }
+    }
+
+    #[test]
+    fn a_conversion_is_no_sharper_than_its_table() {
+        // ASTM E140, Table 1: 39 HRC is 382 HV and 40 HRC is 392 HV, so 383 HV would be 39.1 HRC.
+        let limit = SteelLimit::above(Level::Hardness(Hardness::hrc(39.0)));
+        let known = |number| State::of(Steel::Hardness(Hardness::hv(number)));
+        assert!(!compare(known(383.0), limit).passed);
+        assert!(compare(known(388.0), limit).passed);
+        let typed = State::of(Steel::Hardness(Hardness::hrc(39.1)));
+        assert!(compare(typed, limit).passed);
     }
 
     #[test]

@@ -18,6 +18,16 @@ pub fn bolt(grade: Grade) -> Option<Bolt> {
     }
 }
 
+/// The metric structural bolt of EN 14399 of this class: 8.8 stands in its system HR alone, 10.9 in HR and
+/// HV. What is asked of both is the same.
+pub fn metric(grade: Grade) -> Option<Bolt> {
+    match grade {
+        Grade::Class8_8 => Some(Bolt::Hr),
+        Grade::Class10_9 => Some(Bolt::Hv),
+        _ => None,
+    }
+}
+
 /// What its document says of a coating by this process.
 pub fn coating(bolt: Bolt, process: Process) -> Option<&'static Coating> {
     [astm_f3125_coatings::ROWS, en_14399::COATINGS]

@@ -1,6 +1,7 @@
-//! ASTM A563M: proof stress of metric nuts, plain and zinc-coated. The table was cut off in every
+//! ASTM A563M: proof stress of metric nuts, plain and zinc-coated, and hardness of the structural ones. The table was cut off in every
 //! public copy, so all of it is from memory; blanks are blanks.
 
+use super::steel_row::{Sizes, SteelRow, Treatment};
 use crate::quantity::Stress;
 use crate::source::{Source, Sourced, document};
 
@@ -46,6 +47,20 @@ static ROWS: &[(PropertyClass, f64, f64, f64, Option<f64>)] = &[
     (Class8S, 12.0, 36.0, 1075.0, Some(1075.0)),
     (Class10S, 12.0, 36.0, 1245.0, Some(1165.0)),
 ];
+
+const HARDNESS: Source = document::ASTM_A563M.memory("Table 3, hardness");
+
+/// Classes 8S and 8S3.
+pub static CLASS_8S: [SteelRow; 1] = [SteelRow::new(STRUCTURAL, Treatment::NotKnown, HARDNESS)
+    .hrc_to(38.0, HARDNESS)
+    .hrb_from(89.0, HARDNESS)];
+
+/// Classes 10S and 10S3.
+pub static CLASS_10S: [SteelRow; 1] =
+    [SteelRow::new(STRUCTURAL, Treatment::QuenchedTempered, HARDNESS).hrc(26.0, 38.0, HARDNESS)];
+
+/// The nuts of structural bolts.
+const STRUCTURAL: Sizes = Sizes::from_to_mm(12.0, 36.0);
 
 impl PropertyClass {
     /// As it is written.

@@ -2,7 +2,7 @@
 //! baths, steels, the spin and the pieces.
 
 use crate::quantity::{Length, Mass, Temperature, Time};
-use crate::source::{Source, Sourced, common_practice, document};
+use crate::source::{Source, Sourced, assumed, common_practice, document};
 
 /// Silicon and phosphorus together, in per cent, for which the high-temperature bath is advised.
 pub const REACTIVE: Sourced<(f64, f64)> =
@@ -25,6 +25,11 @@ pub const LONGEST_ROD: Sourced<Length> =
 pub const SPUN_COAT: Sourced<(Length, Length)> =
     common_practice("coat of 40 to 60 µm on fasteners from a spun batch")
         .gives((Length::from_um(40.0), Length::from_um(60.0)));
+
+/// The thickest coat to reckon with on a part that is too long to be spun and is wiped by an air ring.
+pub const WIPED_COAT_MAX: Sourced<Length> =
+    assumed("coat of up to 70 µm on rods wiped by an air ring: no document limits it")
+        .gives(Length::from_um(70.0));
 
 /// Zinc on fasteners in per cent of their mass, as it is remembered of handbooks.
 pub const USUAL_SHARE: Sourced<(f64, f64)> =

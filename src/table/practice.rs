@@ -33,5 +33,8 @@ pub const THIN_OUTDOORS: Source = common_practice("thin coats outdoors");
 pub const BEADS_PART: Source = common_practice("beads between flat parts");
 /// Flat parts in a plating barrel.
 pub const FLAT_PARTS_NEST: Source = common_practice("flat parts nest");
+/// A nylon patch over mechanical zinc.
+pub const NYLON_PATCH: Source =
+    common_practice("a sprayed nylon patch over mechanical zinc wants a trivalent chromate first");
 /// A bolt ordered for years goes into a place somebody has named.
 pub const NAME_THE_PLACE: Source = common_practice("years need a place");

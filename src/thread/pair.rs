@@ -211,6 +211,14 @@ impl Search {
         }
     }
 
+    /// The pair as ordered under a plated coat, whether or not it goes together at its worst corner: for a
+    /// document that gives the thread this coat. `None` where the limits are not known.
+    pub fn takes_as_ordered(&self, min: Length, max: Length) -> Option<Found> {
+        let (bolt, nut) = (self.bolt.as_ref().ok()?, self.standard.as_ref().ok()?);
+        let coat = self.ordered.coat(Process::Electroplated, min, max);
+        Some(Found::Takes(self.mated(self.as_ordered(bolt, nut), coat)))
+    }
+
     /// Whether some pair of these ways takes a coat from `min` to `max` and leaves enough thread;
     /// `None` where the limits of the thread are not known. A nut tapped by what the coat needs counts
     /// where it leaves [`DEEP_OVERLAP`], if it has to be `usual`.

@@ -8,7 +8,7 @@ use crate::calculator::{
 };
 use crate::coat::Process;
 use crate::quantity::{Hardness, Quantity, Scale, unit};
-use crate::rule::{self, Key, Ruling, SteelFacts, Topic};
+use crate::rule::{self, Case, Key, Ruling, Topic, Under};
 use crate::source::Sourced;
 use crate::steel::bake::Bake;
 use crate::steel::tempering;
@@ -19,17 +19,17 @@ use crate::working::Working;
 /// The report.
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let steel = &outcome.steel;
-    let mut findings: Vec<Finding> = sorted(steel, input.process);
+    let mut findings: Vec<Finding> = sorted(outcome, input.process);
     if let (Process::HotDip, Known::Grade(grade, diameter)) = (input.process, input.steel) {
         let text = "Hydrogen is one question; whether the bath takes the temper away is another";
         let heat = Finding::new(Mark::Note, text, tempering::NO_RETEST_SOURCE);
         findings.push(heat.opens(TemperingMargin::link_of(grade, diameter)));
     }
-    let verdicts = Process::ALL.map(|process| (process, verdict(steel, process)));
+    let verdicts = Process::ALL.map(|process| (process, verdict(outcome, process)));
     let headline = format!(
         "{}: {}. {}.",
         input.process.name(),
-        verdict(steel, input.process).words().to_ascii_lowercase(),
+        verdict(outcome, input.process).words().to_ascii_lowercase(),
         verdicts
             .iter()
             .filter(|(process, _)| *process != input.process)
@@ -47,7 +47,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     for process in Process::ALL.into_iter().filter(|process| *process != input.process) {
         sections.push(Section {
             title: format!("Rules for {}", process.name().to_ascii_lowercase()).into(),
-            figures: sorted(steel, process)
+            figures: sorted(outcome, process)
                 .into_iter()
                 .map(|finding| Figure::words(finding.mark.words(), finding.text).source(finding.source))
                 .collect(),
@@ -60,9 +60,9 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
         });
     }
     Report {
-        verdict: Some(verdict(steel, input.process)),
+        verdict: Some(verdict(outcome, input.process)),
         headline,
-        figures: figures(outcome),
+        figures: figures(input, outcome),
         sections,
         findings,
         working: working(outcome),
@@ -72,17 +72,18 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     }
 }
 
-fn rulings(steel: &SteelFacts, process: Process) -> Vec<Ruling> {
-    rule::judge_topic(&steel.alone(process), Topic::Hydrogen).collect()
+/// The rules of hydrogen, and what the heat of a usual bath rules out.
+fn rulings(case: &Case<'_>) -> Vec<Ruling> {
+    rule::judge_topic(case, Topic::Hydrogen).chain(rule::bars(case, Topic::Heat)).collect()
 }
 
-fn verdict(steel: &SteelFacts, process: Process) -> Verdict {
-    Verdict::of_marks(rulings(steel, process).iter().map(|ruling| ruling.says.mark))
+fn verdict(outcome: &Outcome, process: Process) -> Verdict {
+    Verdict::of_marks(rulings(&outcome.case(process)).iter().map(|ruling| ruling.says.mark))
 }
 
 /// The rulings of a process as findings, the worst first.
-fn sorted(steel: &SteelFacts, process: Process) -> Vec<Finding> {
-    let case = steel.alone(process);
+fn sorted(outcome: &Outcome, process: Process) -> Vec<Finding> {
+    let case = outcome.case(process);
     let finding = |ruling: &Ruling| {
         let text = ruling.text(&case);
         let text = match ruling.rule.under.counts_for() {
@@ -91,10 +92,10 @@ fn sorted(steel: &SteelFacts, process: Process) -> Vec<Finding> {
         };
         Finding::new(ruling.says.mark, text, ruling.source())
     };
-    Finding::worst_first(rulings(steel, process).iter().map(finding).collect())
+    Finding::worst_first(rulings(&case).iter().map(finding).collect())
 }
 
-fn figures(outcome: &Outcome) -> Vec<Figure> {
+fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let names = ["Hardest end, Rockwell C", "Hardest end, Vickers", "Hardest end, tensile strength"];
     let mut figures: Vec<Figure> = names
         .into_iter()
@@ -106,18 +107,25 @@ fn figures(outcome: &Outcome) -> Vec<Figure> {
             Some(Figure { source, ..figure })
         })
         .collect();
+    // Only a plated part is baked after its zinc.
+    if input.process == Process::Electroplated {
+        figures.extend(bakes(outcome));
+    }
+    figures
+}
+
+/// The bake of ASTM B850, with the orders that it counts for, and of the earlier ISO 2081.
+fn bakes(outcome: &Outcome) -> Vec<Figure> {
+    let counts = Under::B633.counts_for().unwrap_or("");
+    let name = format!("Bake by ASTM B850, for {counts}");
+    let mut figures = Vec::new();
     match &outcome.bake {
         Ok(Some(bake)) => {
             let (low, high) = astm_b850::TEMPERATURE;
             let Sourced { value: within, source } = astm_b850::WITHIN;
             figures.push(
-                Figure::range(
-                    "",
-                    "Bake after electroplating",
-                    low.show(&unit::CELSIUS, 0),
-                    high.show(&unit::CELSIUS, 0),
-                )
-                .source(astm_b850::TABLE_1_SOURCE),
+                Figure::range("", name, low.show(&unit::CELSIUS, 0), high.show(&unit::CELSIUS, 0))
+                    .source(astm_b850::TABLE_1_SOURCE),
             );
             figures.push(
                 Figure::one("", "for at least", bake.row.hours.show(&unit::HOUR, 0))
@@ -125,11 +133,8 @@ fn figures(outcome: &Outcome) -> Vec<Figure> {
             );
             figures.push(Figure::one("", "begun within", within.show(&unit::HOUR, 0)).source(source));
         }
-        Ok(None) => figures.push(
-            Figure::words("Bake after electroplating", "none by ASTM B850").source(astm_b850::TABLE_1_SOURCE),
-        ),
-        Err(refusal) => figures
-            .push(Figure::words("Bake after electroplating", refusal.to_string()).source(refusal.source())),
+        Ok(None) => figures.push(Figure::words(name, "none").source(astm_b850::TABLE_1_SOURCE)),
+        Err(refusal) => figures.push(Figure::words(name, refusal.to_string()).source(refusal.source())),
     }
     if let Some(row) = outcome.bake_by_section {
         let name = "Bake by the earlier ISO 2081, for a section of this diameter";
@@ -155,8 +160,8 @@ fn working(outcome: &Outcome) -> Working {
     };
     of_hardest.for_each(|converted| add(converted, "the hardest end"));
     let compared = Process::ALL.into_iter().flat_map(|process| {
-        let case = outcome.steel.alone(process);
-        let compared = rulings(&outcome.steel, process);
+        let case = outcome.case(process);
+        let compared = rulings(&case);
         compared.into_iter().filter_map(move |ruling| ruling.rule.compared(&case)).collect::<Vec<_>>()
     });
     for compared in compared {

@@ -76,7 +76,9 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         ..Case::of(Process::HotDip)
     };
     let finding = |ruling: Ruling| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
-    let mut findings = Finding::worst_first(rule::judge_topic(&case, Topic::Heat).map(finding).collect());
+    let heat = rule::judge_topic(&case, Topic::Heat);
+    let mut findings =
+        Finding::worst_first(heat.chain(rule::bars(&case, Topic::Hydrogen)).map(finding).collect());
     if let Some((grade, diameter)) = input.grade {
         let link = HydrogenRisk::link_of(Known::Grade(grade, diameter));
         let text = "Heat is one question; hydrogen and the classes a standard covers are another";

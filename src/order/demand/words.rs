@@ -27,12 +27,13 @@ impl Demand {
 
     /// The demand in a few words, to be read aloud.
     pub fn brief(&self, judgement: &Judgement, judged: &Judged) -> String {
+        let one = self.rulings.iter().find(|(_, ruling)| ruling.says.mark == self.mark);
+        let is_one = |key| one.is_some_and(|(_, ruling)| ruling.rule.key == key);
+        let alone = self.rulings.iter().all(|(_, other)| is_one(other.rule.key));
         match self.instruction {
-            Some(instruction) => instruction.brief(judged.process),
-            None => self
-                .rulings
-                .iter()
-                .find_map(|(place, ruling)| Some(ruling.brief(&judgement.case(judged, *place)?)))
+            Some(instruction) if !alone => instruction.brief(judged.process),
+            _ => one
+                .and_then(|(place, ruling)| Some(ruling.brief(&judgement.case(judged, *place)?)))
                 .unwrap_or_default(),
         }
     }

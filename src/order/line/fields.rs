@@ -8,7 +8,7 @@ use super::choices::{
     WITH_WASHER, WITHOUT,
 };
 use super::examples::EXAMPLES;
-use crate::calculator::{About, Bound, Field, FieldAbout};
+use crate::calculator::{About, Bound, Field, FieldAbout, HARDNESS as TABULATED};
 use crate::order::asked::{self, Asked};
 use crate::part;
 use crate::quantity::{Hardness, Length, Shown, Temperature, Time, Unit, unit};
@@ -26,7 +26,7 @@ pub static ABOUT: About = About {
 };
 
 /// What an order line asks.
-pub static FIELDS: [FieldAbout; 19] = [
+pub static FIELDS: [FieldAbout; 20] = [
     PART.about,
     THREAD.about,
     LENGTH.about,
@@ -35,6 +35,7 @@ pub static FIELDS: [FieldAbout; 19] = [
     HARDNESS.about,
     CASE.about,
     COLD.about,
+    PATCH.about,
     TEMPER.about,
     NUT.about,
     NUT_CLASS.about,
@@ -69,10 +70,9 @@ pub(super) const QUANTITY: Field<u32> =
 
 pub(super) const STEEL: Field<KnownSteel> = Field::choice("steel", "Steel", &GRADES, "").optional();
 
-pub(super) const HARDNESS: Field<Hardness> =
-    Field::quantity(BY_HARDNESS, "Hardness", &SCALES, Bound::Each(&HARDEST), "")
-        .when(&STEEL, &[BY_HARDNESS])
-        .hint("The hardest of the part, or the greatest that is allowed.");
+pub(super) const HARDNESS: Field<Hardness> = Field::quantity(BY_HARDNESS, "Hardness", &SCALES, TABULATED, "")
+    .when(&STEEL, &[BY_HARDNESS])
+    .hint("The hardest of the part, or the greatest that is allowed.");
 
 pub(super) const CASE: Field<CaseHardened> =
     Field::choice("case", "Case-hardened", CaseHardened::CHOICES, CaseHardened::Usual.key())
@@ -80,6 +80,9 @@ pub(super) const CASE: Field<CaseHardened> =
 
 pub(super) const COLD: Field<bool> =
     Field::yes_no("cold", "Formed cold after heat treatment").hint("Bent or rolled after hardening.");
+
+pub(super) const PATCH: Field<bool> = Field::yes_no("patch", "Nylon patch")
+    .hint("Sprayed on the finished thread and heated, so that it locks.");
 
 pub(super) const TEMPER: Field<Temperature> = Field::quantity(
     "temper",
@@ -151,18 +154,6 @@ static ALLOWANCES: [&Unit; 4] = [&unit::UM, &unit::MM, &unit::INCH, &unit::MIL];
 static SCALES: [&Unit; 4] = [&unit::HRC, &unit::HV, &unit::HB, &unit::HRB];
 static TEMPERATURES: [&Unit; 2] = [&unit::CELSIUS, &unit::FAHRENHEIT];
 static YEAR: [&Unit; 1] = [&unit::YEAR];
-
-/// What no table reaches is not judged; what no steel is, on any scale, is a slip of the pen.
-static HARDEST: [Bound; 4] = [
-    hardest(70.0, &unit::HRC),
-    hardest(1000.0, &unit::HV),
-    hardest(700.0, &unit::HB),
-    hardest(100.0, &unit::HRB),
-];
-
-const fn hardest(number: f64, unit: &'static Unit) -> Bound {
-    Bound::PositiveTo(Shown { number, unit, decimals: 0 }, "no fastener steel is that hard; check the scale")
-}
 
 const fn mm(number: f64) -> Shown {
     Shown { number, unit: &unit::MM, decimals: 0 }

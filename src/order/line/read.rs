@@ -16,6 +16,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let thread = designation.map(|designation| designation.thread);
     let (length, quantity) = (reader.if_asked(&fields::LENGTH), reader.optional(&fields::QUANTITY));
     let steel = steel(reader, part, thread);
+    let has_patch = reader.get(&fields::PATCH);
     let temper = reader.optional(&fields::TEMPER);
     let nut_class = nut_class(reader, thread);
     let nut = mate(reader, &fields::NUT, &fields::NUTS_TO_A_BOLT);
@@ -31,6 +32,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
         length: length?,
         quantity: quantity?,
         steel: steel?,
+        has_patch: has_patch?,
         temper: temper?,
         place: place?,
         years: years?,
@@ -88,6 +90,12 @@ fn steel(
 }
 
 fn of_size(reader: &mut Reader<'_>, grade: Grade, thread: Thread) -> Result<Steel, Missed> {
+    // Metric structural bolts of ASTM are ordered without their M as often as with it.
+    let grade = match grade {
+        Grade::A325 if thread.is_metric() => Grade::A325M,
+        Grade::A490 if thread.is_metric() => Grade::A490M,
+        grade => grade,
+    };
     Steel::grade(grade, thread.diameter())
         .map_err(|refusal| reader.wrong(&fields::STEEL, Fault::Refused(refusal)))
 }

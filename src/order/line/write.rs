@@ -14,6 +14,7 @@ pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
     if let Some(state) = line.steel {
         steel(state, writer);
     }
+    writer.put(&fields::PATCH, line.has_patch);
     writer.put_optional(&fields::TEMPER, line.temper);
     if line.part.has_length() {
         writer.put_optional(&fields::LENGTH, line.length);

@@ -92,6 +92,8 @@ pub enum Word {
     CaseHardened,
     /// Formed cold after hardening.
     ColdFormed,
+    /// A nylon patch on the thread.
+    NylonPatch,
     /// In front of a number that marks this order, and means nothing here: `PO 4711`.
     Label,
     /// Money.
@@ -164,8 +166,8 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::ServiceCondition, &["sc", "service condition"]),
     // What goes on top, and what is asked for besides.
     (Word::Not(TOP), &[
-        "wax", "waxed", "wax coated", "lube", "lubed", "lubricated", "lubricant", "lubrication", "dyed", "dye", "blue dye", "green dye", "sealed", "sealer", "sealant", "top coat", "topcoat", "nylon patch", "nylon pellet", "patch",
-        "patched", "microencapsulated", "threadlocker", "thread locker", "thread lock", "gewachst", "geschmiert", "mos2",
+        "wax", "waxed", "wax coated", "lube", "lubed", "lubricated", "lubricant", "lubrication", "dyed", "dye", "blue dye", "green dye", "sealed", "sealer", "sealant", "top coat", "topcoat",
+        "microencapsulated", "threadlocker", "thread locker", "thread lock", "gewachst", "geschmiert", "mos2",
     ]),
     (Word::Not(NO_STEEL), &[
         "stainless", "stainless steel", "ss", "sst", "s s", "inox", "edelstahl", "rostfrei", "a2", "a4", "a1", "a2 50", "a2 70", "a2 80", "a4 50", "a4 70", "a4 80", "v2a", "v4a", "18 8", "18 8 stainless", "18 8 ss", "304 ss", "316 ss",
@@ -213,6 +215,7 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Steel("14h"), &["14h"]),
     (Word::Steel("12.9u"), &["12 9u", "12.9u"]),
     (Word::CaseHardened, &["case hardened", "casehardened", "case hard", "case hardening", "surface hardened", "carburized", "carburised", "carbonitrided", "einsatzgehärtet", "randschichtgehärtet", "einsatzgehaertet"]),
+    (Word::NylonPatch, &["nylon patch", "nylon patched", "nylon pellet", "nylon locking patch", "patch", "patched", "locking patch", "nylon coated thread"]),
     (Word::ColdFormed, &["cold bent", "bent cold", "rolled after heat treatment", "threads rolled after heat treatment", "thread rolled after heat treatment", "rolled after ht", "rolled after hardening", "formed after heat treatment", "cold formed after heat treatment", "cold formed after hardening", "kalt gebogen", "kaltgebogen", "schlussgerollt", "schlußgerollt", "schlussvergütet gerollt"]),
     (Word::Tempered, &["tempered", "tempered at", "temper", "tempering", "tempering temperature", "temper temperature", "tempering temp", "temper temp", "angelassen", "angelassen bei", "anlasstemperatur", "anlassen"]),
     (Word::Bath, &["bath", "zinc bath", "zinc at", "bath temperature", "bath temp", "zinc temperature", "kettle at", "kettle temperature", "zinkbad", "badtemperatur"]),

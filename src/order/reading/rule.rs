@@ -90,6 +90,7 @@ fn alone(word: Word) -> Option<What> {
         Word::Place(categories) => What::Place(categories),
         Word::CaseHardened => What::Yes("case"),
         Word::ColdFormed => What::Yes("cold"),
+        Word::NylonPatch => What::Yes("patch"),
         Word::Foreign => What::Not(size::FOREIGN.into()),
         Word::Series(series) => What::Series(series),
         Word::Sae => What::Part("sae"),

@@ -190,7 +190,9 @@ fn grade_code(chain: &Chain<'_>, at: usize, named: bool, document: &str) -> Opti
     let touches = chain.sign(at.saturating_sub(1), &["-", "/"]) || chain.glued(at);
     let is_code = match document {
         "f1554" => matches!(text.as_str(), "36" | "55" | "105"),
-        "a307" | "a563" => is_letter || matches!(text.as_str(), "c3" | "d3"),
+        // `A307 C3` is a place behind the grade.
+        "a307" => is_letter,
+        "a563" => is_letter || matches!(text.as_str(), "c3" | "d3"),
         "a194" => {
             matches!(text.as_str(), "1" | "2" | "3" | "4" | "6" | "7" | "7m" | "8" | "8m" | "16")
                 && (named || touches || text.len() > 1)

@@ -46,7 +46,7 @@ pub static ISO_2081_STRENGTH: Rule = Rule {
         "above 1500 MPa, 45 HRC or 440 HV conventional zinc electroplating should not be used",
     ),
     met: "electroplating is not ruled out by strength",
-    brief: Phrase::Text("not above 45 HRC"),
+    brief: Phrase::Text("harder than 45 HRC"),
     ..row(Key::Iso2081Strength, Under::Any)
 };
 
@@ -223,9 +223,9 @@ fn above_iso_2081(state: &State) -> bool {
     match (number(Measure::Scale(Scale::Hrc)), number(Measure::Scale(Scale::Hv))) {
         (Some(number), _) => number > hrc.number,
         (None, Some(number)) => number > hv.number,
-        (None, None) => {
-            state.hardest(Measure::Scale(Scale::Hv)).is_ok_and(|hardest| hardest.level.number() > hv.number)
-        }
+        (None, None) => state
+            .hardest(Measure::Scale(Scale::Hv))
+            .is_ok_and(|hardest| hardest.as_compared().number() > hv.number),
     }
 }
 

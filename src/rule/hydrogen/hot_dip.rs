@@ -21,7 +21,7 @@ pub static F2329_BAN: Rule = Rule {
     says: |_| Says::bar(),
     words: Phrase::Text("ASTM F2329 forbids hot-dip coating; take mechanical zinc or zinc flake"),
     met: "no ban on hot-dip coating",
-    brief: Phrase::Text("40 HRC and harder is forbidden"),
+    brief: Phrase::Text("forbidden from 40 HRC"),
 };
 
 /// ASTM F2329: no hot-dip coating of case-hardened fasteners.
@@ -52,7 +52,7 @@ pub static PRACTICE: Rule = Rule {
     says: |_| Says::bar(),
     words: Phrase::Text("common practice hot-dips nothing harder"),
     met: "common practice does not advise against hot-dip",
-    brief: Phrase::Text("not done above 39 HRC"),
+    brief: Phrase::Text("harder than 39 HRC"),
 };
 
 /// ASTM F436 provides for its washers hot-dip coated, down to 26 HRC.
@@ -69,7 +69,7 @@ pub static F436: Rule = Rule {
         "order the washers as hot-dip zinc coated: ASTM F436 then has 26 to 45 HRC after coating",
     ),
     met: "",
-    brief: Phrase::Text(""),
+    brief: Phrase::Text("F436 washers hot-dip"),
 };
 
 /// ISO 10684: bolts up to class 10.9, nuts up to class 12.
@@ -132,7 +132,7 @@ fn specified_min(state: &State) -> Option<f64> {
     match state.steel {
         Steel::Grade(properties) => properties.limits(Scale::Hrc)?.min.map(|min| min.number),
         Steel::Hardness(_) | Steel::Tensile(_) => {
-            state.hardest(Measure::Scale(Scale::Hrc)).ok().map(|hardest| hardest.level.number())
+            state.hardest(Measure::Scale(Scale::Hrc)).ok().map(|hardest| hardest.as_compared().number())
         }
     }
 }
@@ -172,7 +172,7 @@ fn specified_strength(state: &State) -> Option<Stress> {
     match state.steel {
         Steel::Grade(properties) => properties.tensile_min().ok().map(|min| min.value),
         Steel::Tensile(strength) => Some(strength),
-        Steel::Hardness(_) => match state.hardest(Measure::Tensile).ok()?.level {
+        Steel::Hardness(_) => match state.hardest(Measure::Tensile).ok()?.as_compared() {
             Level::Tensile(strength) => Some(strength),
             Level::Hardness(_) => None,
         },
@@ -233,9 +233,7 @@ pub static MAKERS_ADVICE: Rule = Rule {
     when: When::Grades(&[Grade::A354Bd, Grade::J429Grade8]),
     test: Test::Always,
     says: |_| Says::condition().asking(Instruction::Agree),
-    words: Phrase::Text(
-        "bolt makers advise against galvanizing this grade: have the purchaser agree to it in writing",
-    ),
+    words: Phrase::Text("bolt makers advise against galvanizing this grade: have its maker agree in writing"),
     met: "",
     brief: Phrase::Text(""),
 };

@@ -118,8 +118,8 @@ const CORNERS: &[&[(&str, &str)]] = &[
     &[("thread", "M30"), ("steel", "10.9"), ("bath", "545 °C")],
     // One size less, and it does not.
     &[("thread", "M24"), ("steel", "10.9"), ("bath", "545 °C")],
-    // Beyond every table of hardness.
-    &[("thread", "M8"), ("steel", "hardness"), ("hardness", "69 HRC"), ("years", "")],
+    // Where the tables of hardness end.
+    &[("thread", "M8"), ("steel", "hardness"), ("hardness", "68 HRC"), ("years", "")],
     // Classes written on the order.
     &[("thread", "M20-8g"), ("steel", "8.8"), ("place", "C3")],
     &[("thread", "M20-6h"), ("steel", "8.8"), ("place", "C3")],
