@@ -84,7 +84,7 @@ impl Thread {
     pub fn coarse(self) -> Option<Self> {
         match self.0 {
             Kind::Metric { diameter_mm, .. } => Self::metric(diameter_mm, None),
-            Kind::Unified { sixteenths, .. } => Self::unified(Series::Unc, sixteenths),
+            Kind::Unified { diameter, .. } => Self::of_diameter(Series::Unc, diameter),
         }
     }
 
