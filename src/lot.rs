@@ -27,7 +27,8 @@ pub use judge::{Decision, Judgement, Sizes, Stage, Terms, judge, judge_sets};
 pub use measure::Measure;
 pub use outlier::{Outlier, TEST as OUTLIER_TEST, outliers};
 pub use paste::{
-    Column, ColumnUse, Comma, Line, LineUse, PasteProblem, ReadAs, Reading, Separator, Why, chosen_columns,
+    Column, ColumnUse, Comma, Line, LineUse, Looks, PasteProblem, ReadAs, Reading, Separator, Why, as_read,
+    chosen_columns,
 };
 pub use readings::Readings;
 pub use rule::{AcceptanceLimits, AcceptanceRule, ReadingsRule, Retest, Standard};

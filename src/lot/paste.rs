@@ -19,7 +19,7 @@ use grid::{Cell, Grid, Row};
 
 pub use columns::chosen_columns;
 pub use comma::Comma;
-pub use problem::PasteProblem;
+pub use problem::{Looks, PasteProblem};
 pub use read_as::{Column, ColumnUse, Line, LineUse, ReadAs, Separator, Why};
 
 /// Thicker readings are a wrong unit or a lost decimal mark.
@@ -48,26 +48,81 @@ pub(super) struct Pasted {
     pub read_as: ReadAs,
 }
 
+/// What was made of a text so far, whether it can count or has to be asked: the table that is shown
+/// before anything counts. None where the text cannot be cut into cells at all.
+pub fn as_read(text: &str, how: &Reading<'_>) -> Option<ReadAs> {
+    let mut sorted = Sorted::of(text, how).ok()?;
+    let mut articles = 0;
+    for line in &mut sorted.lines {
+        if let LineUse::Article { article, .. } = &mut line.usage {
+            articles += 1;
+            *article = articles;
+        }
+    }
+    match sorted.open {
+        // Nothing is left to ask: as it counts.
+        None => read(text, how).map(|pasted| pasted.read_as).ok().or_else(|| Some(sorted.read_as())),
+        Some(_) => Some(sorted.read_as()),
+    }
+}
+
+/// A text in rows and columns, each sorted by what it is used for.
+struct Sorted {
+    grid: Grid,
+    lines: Vec<Line>,
+    columns: Vec<Column>,
+    /// The first question that is left open.
+    open: Option<PasteProblem>,
+}
+
+impl Sorted {
+    fn of(text: &str, how: &Reading<'_>) -> Result<Self, PasteProblem> {
+        if text.len() > LONGEST_TEXT {
+            return Err(PasteProblem::TooMany);
+        }
+        let grid = Grid::read(text, how.units, how.comma)?;
+        let lines = lines::sort(&grid);
+        let (columns, open) = columns::sort(&grid, &lines, how);
+        Ok(Self { grid, lines, columns, open })
+    }
+
+    fn read_as(self) -> ReadAs {
+        let Grid { comma, separator, .. } = self.grid;
+        ReadAs { columns: self.columns, lines: self.lines, comma, separator }
+    }
+
+    /// Why no reading was found.
+    fn nothing(&self) -> PasteProblem {
+        let left_out = |wanted: Why| {
+            let at = self.columns.iter().position(|column| column.usage == ColumnUse::LeftOut(wanted))?;
+            let heading = self.columns.get(at)?.heading.clone()?;
+            Some(PasteProblem::AllLeftOut { column: at + 1, heading, why: wanted })
+        };
+        // The likeliest first: means that somebody took for readings.
+        let found = [Why::Summary, Why::SomethingElse, Why::Identity].into_iter().find_map(left_out);
+        found.unwrap_or(PasteProblem::Empty)
+    }
+}
+
 /// Reads a text.
 pub(super) fn read(text: &str, how: &Reading<'_>) -> Result<Pasted, PasteProblem> {
-    if text.len() > LONGEST_TEXT {
-        return Err(PasteProblem::TooMany);
+    let mut sorted = Sorted::of(text, how)?;
+    if let Some(open) = sorted.open {
+        return Err(open);
     }
-    let grid = Grid::read(text, how.units, how.comma)?;
-    let mut lines = lines::sort(&grid);
-    let columns = columns::sort(&grid, &lines, how)?;
     let mut pasted = Pasted { numbers: Vec::new(), ends: Vec::new(), unit: None, read_as: ReadAs::default() };
     let mut article: Option<String> = None;
-    for (row, line) in grid.rows.iter().zip(&mut lines) {
+    let columns = &sorted.columns;
+    for (row, line) in sorted.grid.rows.iter().zip(&mut sorted.lines) {
         let LineUse::Article { article: at, label, .. } = &mut line.usage else { continue };
         let before = pasted.numbers.len();
-        take_row(row, &columns, how.units, &mut pasted)?;
+        take_row(row, columns, how.units, &mut pasted)?;
         if pasted.numbers.len() == before {
             line.usage = LineUse::NoReading;
             continue;
         }
         // Rows of one article in a list of one reading each, told apart by its number.
-        let group = columns::group(row, &columns);
+        let group = columns::group(row, columns);
         match pasted.ends.last_mut() {
             Some(end) if group.is_some() && group == article => *end = pasted.numbers.len(),
             _ => pasted.ends.push(pasted.numbers.len()),
@@ -79,11 +134,11 @@ pub(super) fn read(text: &str, how: &Reading<'_>) -> Result<Pasted, PasteProblem
         article = group;
     }
     if pasted.numbers.is_empty() {
-        return Err(PasteProblem::Empty);
+        return Err(sorted.nothing());
     }
-    note_unit(&mut pasted.unit, grid.unit)?;
-    lines::mark_repeats(&grid, &columns, &mut lines);
-    pasted.read_as = ReadAs { columns, lines, comma: grid.comma, separator: grid.separator };
+    note_unit(&mut pasted.unit, sorted.grid.unit)?;
+    lines::mark_repeats(&sorted.grid, &sorted.columns, &mut sorted.lines);
+    pasted.read_as = sorted.read_as();
     Ok(pasted)
 }
 

@@ -152,3 +152,26 @@ proptest! {
         prop_assert!(student_t(share, freedom + 1).unwrap() <= t + 1e-9);
     }
 }
+
+/// Readings in mil or inches without their unit once were rejected as micrometres.
+#[test]
+fn readings_far_below_every_coat_are_asked_for_their_unit() {
+    let check = |standard: &str, readings: &str| {
+        evaluate("lot", [("standard", standard), ("lot", "3"), ("readings", readings)])
+            .map(|report| report.headline)
+            .map_err(|problems| problems.to_string().replace('\u{a0}', " "))
+    };
+    for (standard, readings, example) in [
+        ("a153", "2.1\n2.2\n2.3", "for example 2.1 mil"),
+        ("a153", "0.0021 0.0022\n0.0021 0.0022", "for example 0.0021 in"),
+        ("iso4042", "0.3\n0.35\n0.32", "for example 0.3 mil"),
+    ] {
+        let problem = check(standard, readings).unwrap_err();
+        assert!(problem.contains("no unit is written") && problem.contains(example), "{problem}");
+    }
+    // A bare place among sound ones is a reading, and so is a thin coat of which somebody wrote the unit.
+    assert!(check("a153", "2.1 55 54\n56 54 55").is_ok());
+    let thin = "2.1 µm 2.2 2.3 2.2 2.1\n2.2 2.1 2.3 2.2 2.2\n2.1 2.3 2.2 2.2 2.3";
+    assert!(check("a153", thin).unwrap().starts_with("Measure again"));
+    assert!(check("iso4042", "7.9\n8.2\n8.1").is_ok());
+}

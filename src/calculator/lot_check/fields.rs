@@ -226,6 +226,15 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
     let factor = class.map_or(&factor::ISO_1461, factor::of_class).max;
     let readings = Readings::read(&text?.0, &how, factor, told.per_article)
         .map_err(|problem| reader.wrong(&READINGS, Fault::NotUnderstood(problem.to_string())))?;
+    if no_such_coat(&readings, &rule.limits) {
+        let text = format!(
+            "no unit is written, and in {} every reading would be less than a fifth of what the class asks; write the \
+             unit behind the readings, for example {}",
+            readings.measure.unit.symbol,
+            meant(&readings)
+        );
+        return Err(reader.wrong(&READINGS, Fault::NotUnderstood(text)));
+    }
     let lot = lot?;
     let articles = readings.article_count();
     if usize::try_from(lot).is_ok_and(|lot| articles > lot) {
@@ -249,6 +258,22 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
         confidence: confidence?,
         record: record?,
     })
+}
+
+/// Whether readings without a unit are so far below their limits that they were hardly meant in the
+/// field's first unit.
+fn no_such_coat(readings: &Readings, limits: &AcceptanceLimits) -> bool {
+    let limits = [limits.article, limits.reading, limits.lot_mean];
+    let least = limits.into_iter().flatten().map(|limit| limit.thickness.um()).reduce(f64::min);
+    let thickest = readings.values().iter().map(|reading| reading.um()).reduce(f64::max);
+    !readings.unit_written && least.zip(thickest).is_some_and(|(least, thickest)| thickest < least / 5.0)
+}
+
+/// The first reading in the unit that it was more likely meant in.
+fn meant(readings: &Readings) -> Shown {
+    let number = readings.values().first().map_or(0.0, |reading| reading.um());
+    let (unit, decimals) = if number < 0.1 { (&unit::INCH, 4) } else { (&unit::MIL, 1) };
+    Shown { number, unit, decimals }
 }
 
 type Rule = (AcceptanceRule, Option<&'static CoatClass>);

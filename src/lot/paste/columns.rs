@@ -9,6 +9,8 @@ use super::{Reading, lines, names};
 const FAR: f64 = 3.0;
 /// Columns that count are asked about from here on, even beside others that do.
 const APART: f64 = 1.5;
+/// On so many lines a column is not the mean of the others by chance.
+const MANY: usize = 6;
 /// Cells shown of a column.
 const FIRST: usize = 3;
 
@@ -28,8 +30,8 @@ pub fn chosen_columns(text: &str) -> Result<Vec<usize>, PasteProblem> {
     if chosen.is_empty() { Err(problem()) } else { Ok(chosen) }
 }
 
-/// Sorts the columns.
-pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> Result<Vec<Column>, PasteProblem> {
+/// Sorts the columns; beside them the first question that they leave open.
+pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> (Vec<Column>, Option<PasteProblem>) {
     let articles: Vec<&Row> = grid
         .rows
         .iter()
@@ -43,6 +45,7 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> Result<Vec<Column
     let shared = heading.filter(|row| row.texts.len() == 1 || grid.separator == Separator::Space);
     let shared_unit = shared.and_then(|row| names::unit_in(&row.text, how.units));
     let mut columns = Vec::with_capacity(width);
+    let mut open = None;
     for at in 0..width {
         let name = heading.filter(|_| shared.is_none()).and_then(|row| row.texts.get(at));
         let name = name.filter(|name| !name.is_empty()).cloned();
@@ -53,18 +56,21 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> Result<Vec<Column
         let usage = match how.columns {
             Some(chosen) if chosen.contains(&(at + 1)) => ColumnUse::Readings,
             Some(_) => ColumnUse::LeftOut(Why::NotChosen),
-            None => of_column(name.as_deref(), at, grid.separator, &mut cells())?,
+            None => of_column(name.as_deref(), at, grid.separator, &mut cells()).unwrap_or_else(|mixed| {
+                open.get_or_insert(mixed);
+                ColumnUse::Asked(Looks::Mixed)
+            }),
         };
         columns.push(Column { heading: name, usage, unit, first: first.join(", ") });
     }
     if let Some(&column) = how.columns.and_then(|chosen| chosen.iter().find(|&&column| column > width)) {
-        return Err(PasteProblem::NoSuchColumn { column, columns: width });
+        open = Some(PasteProblem::NoSuchColumn { column, columns: width });
     }
     if how.columns.is_none() {
-        ask(&articles, &columns)?;
+        open = open.or_else(|| ask(&articles, &mut columns));
         tell_articles_apart(&articles, &mut columns);
     }
-    Ok(columns)
+    (columns, open)
 }
 
 /// One column, by its heading and by what stands in it.
@@ -112,53 +118,108 @@ fn of_column(
     })
 }
 
-/// Asks where a column without a telling heading could be something else than readings.
-fn ask(articles: &[&Row], columns: &[Column]) -> Result<(), PasteProblem> {
-    let numbers = |at: usize| -> Vec<f64> {
-        let cell = |row: &&Row| match row.cells.get(at) {
-            Some(Cell::Number { number, .. }) => Some(*number),
-            _ => None,
-        };
-        articles.iter().filter_map(cell).collect()
-    };
-    let taken: Vec<(usize, Vec<f64>)> = columns
+/// Asks where a column without a telling heading could be something else than readings, and marks it.
+fn ask(articles: &[&Row], columns: &mut [Column]) -> Option<PasteProblem> {
+    let taken: Vec<Taken> = columns
         .iter()
         .enumerate()
         .filter(|(_, column)| column.is_taken())
-        .map(|(at, _)| (at, numbers(at)))
+        .map(|(at, _)| Taken::of(at, articles))
         .collect();
     if taken.len() < 2 || articles.len() < 2 {
-        return Ok(());
+        return None;
     }
-    for (at, numbers) in &taken {
-        let Some(column) = columns.get(*at) else { continue };
-        // A unit tells; the word alone does where no other column has a unit.
-        let units = columns.iter().any(|other| other.is_taken() && other.unit.is_some());
-        let told = |name: &String| column.unit.is_some() || (names::is_readings(name) && !units);
-        if column.heading.as_ref().is_some_and(told) {
-            continue;
-        }
-        let others: Vec<f64> =
-            taken.iter().filter(|(other, _)| other != at).flat_map(|(_, numbers)| numbers).copied().collect();
-        let (own, rest) = (median(numbers), median(&others));
-        let far = own > FAR * rest || rest > FAR * own;
-        if numbers.is_empty() || others.is_empty() {
-            continue;
-        }
-        // Readings of one coat may count up by chance; numbers of articles stand in front of them.
-        let in_front = taken.first().is_some_and(|(first, _)| first == at);
-        let alone = || !taken.iter().any(|(other, numbers)| other != at && counts(numbers));
-        let apart = own > APART * rest || rest > APART * own;
-        let looks = if counts(numbers) && (apart || in_front && alone()) {
-            Looks::Counts
-        } else if far && numbers.len() > 1 {
-            Looks::FarOff
-        } else {
-            continue;
+    // A unit tells; the word alone does where no other column has a unit.
+    let units = columns.iter().any(|other| other.is_taken() && other.unit.is_some());
+    let told = |column: &Column| {
+        let by = |name: &String| column.unit.is_some() || (names::is_readings(name) && !units);
+        column.heading.as_ref().is_some_and(by)
+    };
+    let (at, looks) = taken.iter().find_map(|own| {
+        let looks = own.looks(&taken)?;
+        // No heading says that a column is the mean of the others, or it would have been left out.
+        let known = looks != Looks::Mean && columns.get(own.at).is_some_and(told);
+        (!known).then_some((own.at, looks))
+    })?;
+    let column = columns.get_mut(at)?;
+    column.usage = ColumnUse::Asked(looks);
+    Some(PasteProblem::Asked { column: at + 1, first: column.first.clone(), looks })
+}
+
+/// The numbers of a column that would be taken.
+struct Taken {
+    /// Its place, from 0.
+    at: usize,
+    /// By row; none where no number stands.
+    rows: Vec<Option<f64>>,
+    /// The most digits behind the decimal mark.
+    decimals: usize,
+}
+
+impl Taken {
+    fn of(at: usize, articles: &[&Row]) -> Self {
+        let number = |row: &&Row| match row.cells.get(at) {
+            Some(Cell::Number { number, .. }) => Some(*number),
+            _ => None,
         };
-        return Err(PasteProblem::Asked { column: at + 1, first: column.first.clone(), looks });
+        let decimals = |row: &&Row| {
+            let (_, behind) = row.texts.get(at)?.split_once(['.', ','])?;
+            Some(behind.chars().take_while(char::is_ascii_digit).count())
+        };
+        Self {
+            at,
+            rows: articles.iter().map(number).collect(),
+            decimals: articles.iter().filter_map(decimals).max().unwrap_or(0),
+        }
     }
-    Ok(())
+
+    fn numbers(&self) -> Vec<f64> {
+        self.rows.iter().flatten().copied().collect()
+    }
+
+    /// What it looks like beside the others, if it looks like no readings.
+    fn looks(&self, all: &[Self]) -> Option<Looks> {
+        let others = || all.iter().filter(|other| other.at != self.at);
+        let (numbers, rest) = (self.numbers(), others().flat_map(Self::numbers).collect::<Vec<_>>());
+        if numbers.is_empty() || rest.is_empty() {
+            return None;
+        }
+        let (own, rest) = (median(&numbers), median(&rest));
+        let far = own > FAR * rest || rest > FAR * own;
+        // Readings of one coat may count up by chance; numbers of articles stand in front of them.
+        let in_front = all.first().is_some_and(|first| first.at == self.at);
+        let alone = || !others().any(|other| counts(&other.numbers()));
+        let apart = own > APART * rest || rest > APART * own;
+        if counts(&numbers) && (apart || in_front && alone()) {
+            Some(Looks::Counts)
+        } else if far && numbers.len() > 1 {
+            Some(Looks::FarOff)
+        } else {
+            self.is_mean(&others().collect::<Vec<_>>()).then_some(Looks::Mean)
+        }
+    }
+
+    /// Whether it is the mean of the others on every line, to its last digit.
+    ///
+    /// Readings come near their mean by chance: it counts where the digits are finer than those of
+    /// the readings, or on many lines, and never where the readings of a line are all the same.
+    fn is_mean(&self, others: &[&Self]) -> bool {
+        let last_digit = 10_f64.powi(-(self.decimals.min(9) as i32));
+        let finer = others.iter().all(|other| other.decimals < self.decimals);
+        let mut lines = 0;
+        for (row, mean) in self.rows.iter().enumerate() {
+            let readings: Vec<f64> =
+                others.iter().filter_map(|other| other.rows.get(row).copied().flatten()).collect();
+            let Some(mean) = mean else { continue };
+            let sum: f64 = readings.iter().sum();
+            if (sum / readings.len() as f64 - mean).abs() > 0.5001 * last_digit {
+                return false;
+            }
+            let differ = readings.iter().zip(readings.iter().skip(1)).any(|(one, next)| one != next);
+            lines += usize::from(readings.len() > 1 && differ);
+        }
+        lines >= if finer { 2 } else { MANY }
+    }
 }
 
 /// Whole numbers, each one more than the one before, three at least.

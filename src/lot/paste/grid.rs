@@ -176,7 +176,30 @@ impl Grid {
             row.join_units();
             grid.rows.push(row);
         }
+        grid.take_counted_names();
         Ok(grid)
+    }
+
+    /// Takes `Reading 1 52.3`, `Reading 2 53.1` for labels and readings where the same name counts off
+    /// line after line; on one line alone the number could be a reading.
+    fn take_counted_names(&mut self) {
+        let counted = |row: &Row| match (row.cells.as_slice(), row.texts.as_slice()) {
+            ([Cell::Words(_), Cell::Number { number, unit: None }, _, ..], [name, ..])
+                if row.label.is_none() && number.fract() == 0.0 && names::counts_off(name) =>
+            {
+                Some((name.to_lowercase(), *number))
+            }
+            _ => None,
+        };
+        let found: Vec<(String, f64)> = self.rows.iter().filter_map(counted).collect();
+        let steps = || found.iter().zip(found.iter().skip(1));
+        if found.len() < 2 || !steps().all(|(one, next)| one.0 == next.0 && next.1 > one.1) {
+            return;
+        }
+        for row in self.rows.iter_mut().filter(|row| counted(row).is_some()) {
+            row.label = Some(row.texts.drain(..2).collect::<Vec<_>>().join(" "));
+            row.cells.drain(..2);
+        }
     }
 
     /// The unit that a line of its own names: `Units: mil`.
@@ -230,6 +253,21 @@ impl Row {
     /// Whether a number stands in it.
     pub fn has_number(&self) -> bool {
         self.cells.iter().any(|cell| matches!(cell, Cell::Number { .. }))
+    }
+
+    /// Whether it heads columns by name and number: `No; 1; 2; 3; Mean`.
+    pub fn numbers_columns(&self) -> bool {
+        let [Cell::Words(name), rest @ ..] = self.cells.as_slice() else { return false };
+        let mut next = 1.0;
+        let heads = rest.iter().all(|cell| match cell {
+            Cell::Number { number, unit: None } if *number == next => {
+                next += 1.0;
+                true
+            }
+            Cell::Words(_) | Cell::Blank => true,
+            _ => false,
+        });
+        heads && next > 2.0 && self.label.is_none() && names::counts_off(name)
     }
 
     /// The words in front of its numbers, or its label.
@@ -295,7 +333,7 @@ fn is_date(text: &str) -> bool {
 }
 
 /// `10:52` or `10:52:03`.
-fn is_time(text: &str) -> bool {
+pub fn is_time(text: &str) -> bool {
     let parts: Vec<&str> = text.split(':').collect();
     let digits = |part: &&str| (1..=2).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
     (2..=3).contains(&parts.len()) && parts.iter().all(digits)

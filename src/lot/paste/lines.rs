@@ -33,7 +33,12 @@ pub fn sort(grid: &Grid) -> Vec<Line> {
     grid.rows
         .iter()
         .enumerate()
-        .map(|(at, row)| Line { number: row.line, text: row.text.clone(), usage: usage((at, row)) })
+        .map(|(at, row)| Line {
+            number: row.line,
+            text: row.text.clone(),
+            cells: row.texts.clone(),
+            usage: usage((at, row)),
+        })
         .collect()
 }
 
@@ -48,10 +53,10 @@ pub fn heading(grid: &Grid) -> Option<usize> {
         let words = |cell: &Cell| matches!(cell, Cell::Words(_) | Cell::Unit(_) | Cell::Blank);
         row.label.is_none() && cells(row) > 0 && row.cells.iter().all(words)
     };
+    let heads = |row: &Row| wordy(row) || row.numbers_columns();
     let pairs = grid.rows.iter().zip(grid.rows.iter().skip(1)).enumerate();
-    let found = pairs
-        .filter(|(_, (row, next))| wordy(row) && !names::is_summary(&row.front()) && next.has_number())
-        .map(|(at, (row, _))| (at, row));
+    let found =
+        pairs.filter(|(_, (row, next))| heads(row) && next.has_number()).map(|(at, (row, _))| (at, row));
     // Of equals the first.
     let (at, heading) = found.max_by_key(|&(at, row)| (cells(row), Reverse(at)))?;
     let passed = |row: &Row| {

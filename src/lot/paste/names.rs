@@ -1,6 +1,7 @@
 //! What headings and labels mean, by their words.
 
 use super::comma::starts_with_digit;
+use super::grid::is_time;
 use crate::quantity::{Dimension, Unit, unit};
 
 /// Lines and columns that condense readings, or limit them, and are none.
@@ -163,9 +164,37 @@ fn bare(text: &str) -> String {
     words.collect::<Vec<_>>().join(" ")
 }
 
+/// Words at the beginning or the end of a name that say the same, whatever stands beside them.
+const SUMMARY_WORDS: &[&str] = &[
+    "mean",
+    "average",
+    "avg",
+    "deviation",
+    "dev",
+    "stdev",
+    "variance",
+    "median",
+    "limit",
+    "limits",
+    "spec",
+    "specification",
+    "tolerance",
+    "tol",
+    "minimum",
+    "maximum",
+    "min",
+    "max",
+    "total",
+];
+
 /// Whether a line or column of that name condenses readings.
 pub fn is_summary(name: &str) -> bool {
-    [plain(name), bare(name)].iter().any(|name| SUMMARIES.contains(&name.as_str()))
+    let (plain, bare) = (plain(name), bare(name));
+    let listed = |name: &str| SUMMARIES.contains(&name);
+    let word = |word: Option<&str>| word.is_some_and(|word| SUMMARY_WORDS.contains(&word));
+    // `Thickness (min 43 µm)` holds readings and names their limit.
+    let ends = word(bare.split(' ').next()) || (word(bare.split(' ').next_back()) && !is_readings(name));
+    listed(&plain) || listed(&bare) || ends
 }
 
 /// Whether a line of that name says something of the measurement besides its readings.
@@ -219,13 +248,9 @@ fn in_brackets(heading: &str) -> Option<&str> {
     heading.get(start..end).map(str::trim)
 }
 
-/// Cuts off a label in front: with a colon, or like `A1` and `#3`.
+/// Cuts off a label in front: with a colon or an equals sign, or like `A1` and `#3`.
 pub fn label(line: &str) -> (Option<&str>, &str) {
-    // A colon between two digits is a time of day, not a label.
-    if let Some((label, behind)) = line.split_once(':')
-        && (!starts_with_digit(behind) || label.contains(char::is_alphabetic))
-        && !label.contains([',', ';'])
-    {
+    if let Some((label, behind)) = at_mark(line) {
         return (Some(label), behind.trim());
     }
     let is_label =
@@ -241,4 +266,24 @@ pub fn label(line: &str) -> (Option<&str>, &str) {
         }
         _ => (None, line),
     }
+}
+
+/// What stands before and behind the first colon or equals sign that ends a label.
+fn at_mark(line: &str) -> Option<(&str, &str)> {
+    // A colon in a time of day ends no label, wherever on the line it stands.
+    let in_time = |at: usize| {
+        let (before, behind) = line.split_at_checked(at).unwrap_or((line, ""));
+        let start = before.rsplit(' ').next().unwrap_or_default();
+        let end = behind.split(' ').next().unwrap_or_default();
+        is_time(format!("{start}{end}").trim_matches(','))
+    };
+    let (at, mark) = line.match_indices([':', '=']).find(|&(at, _)| !in_time(at))?;
+    let (label, behind) = (line.get(..at)?, line.get(at + mark.len()..)?);
+    let named = !starts_with_digit(behind) || label.contains(char::is_alphabetic);
+    (named && !label.contains([',', ';'])).then_some((label, behind))
+}
+
+/// Whether a name can stand before the number of an article or a reading: `bolt 3`, `Reading 12`.
+pub fn counts_off(name: &str) -> bool {
+    is_identity(name) || is_readings(name)
 }

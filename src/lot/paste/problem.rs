@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use super::read_as::Why;
 use super::{GREATEST_UM, MOST_READINGS};
 use crate::quantity::{Shown, Unit};
 
@@ -41,6 +42,15 @@ pub enum PasteProblem {
         first: String,
         /// What it looks like.
         looks: Looks,
+    },
+    /// Numbers stand only where nothing is taken for a reading.
+    AllLeftOut {
+        /// The first such column, from 1.
+        column: usize,
+        /// Its heading.
+        heading: String,
+        /// Why it is left out.
+        why: Why,
     },
     /// A column of numbers and words.
     MixedColumn {
@@ -92,6 +102,21 @@ pub enum Looks {
     Counts,
     /// Its numbers lie far from those of the other columns.
     FarOff,
+    /// It is the mean of the other columns on every line.
+    Mean,
+    /// Numbers and words stand in it.
+    Mixed,
+}
+
+impl fmt::Display for Looks {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Counts => "counts up, as numbers of articles do",
+            Self::FarOff => "lies far from the numbers of the other columns",
+            Self::Mean => "is the mean of the other columns on every line",
+            Self::Mixed => "holds numbers and words",
+        })
+    }
 }
 
 impl fmt::Display for PasteProblem {
@@ -121,12 +146,13 @@ impl fmt::Display for PasteProblem {
             ),
             Self::Asked { column, first, looks } => write!(
                 f,
-                "column {column} ({first}) {}; choose the columns with readings, for example 2-6, or put a heading \
-                 above them",
-                match looks {
-                    Looks::Counts => "counts up, as numbers of articles do",
-                    Looks::FarOff => "lies far from the numbers of the other columns",
-                }
+                "column {column} ({first}) {looks}; choose the columns with readings, for example 2-6, or put a heading \
+                 above them"
+            ),
+            Self::AllLeftOut { column, heading, why } => write!(
+                f,
+                "no column is taken for readings: column {column}, “{heading}”, is left out, {why}; choose the columns \
+                 with readings, for example {column}"
             ),
             Self::MixedColumn { column, text, line } => write!(
                 f,

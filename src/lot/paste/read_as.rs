@@ -4,6 +4,7 @@ use std::fmt;
 
 use super::comma::Comma;
 pub use super::grid::Separator;
+use super::problem::Looks;
 use crate::quantity::Unit;
 
 /// What was made of a text.
@@ -41,6 +42,8 @@ pub enum ColumnUse {
     Articles,
     /// Nothing.
     LeftOut(Why),
+    /// It could be something else than readings: nothing counts until that is said.
+    Asked(Looks),
 }
 
 /// Why something is left out.
@@ -71,6 +74,8 @@ pub struct Line {
     pub number: usize,
     /// As written.
     pub text: String,
+    /// The same cut into cells, without a label in front.
+    pub cells: Vec<String>,
     /// What it is used for.
     pub usage: LineUse,
 }
@@ -119,6 +124,7 @@ impl fmt::Display for ColumnUse {
             Self::Readings => f.write_str("readings"),
             Self::Articles => f.write_str("tells the articles apart"),
             Self::LeftOut(why) => write!(f, "left out: {why}"),
+            Self::Asked(looks) => write!(f, "are these readings? It {looks}"),
         }
     }
 }

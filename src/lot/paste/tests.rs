@@ -146,6 +146,97 @@ fn a_list_of_readings_is_told_apart_by_its_articles() {
     assert_eq!(columns(text)[0], "tells the articles apart");
 }
 
+/// The minutes of a time of day once were taken for readings, with the reading before them as a label.
+#[test]
+fn a_time_of_day_behind_a_reading_is_no_reading() {
+    let text = "52.3 µm 10:22\n53.1 µm 10:23\n54.0 µm 10:24";
+    assert_eq!(articles(text), Ok(vec![vec![52.3], vec![53.1], vec![54.0]]));
+    let asked = articles("1 52.3 µm 10:22\n2 53.1 µm 10:23\n3 54.0 µm 10:24").unwrap_err();
+    assert!(asked.starts_with("column 1 (1, 2, 3) counts up"), "{asked}");
+}
+
+/// A name that counts off line after line is a label; on one line alone its number could be a reading.
+#[test]
+fn names_that_count_off_are_labels() {
+    let text = "Reading 1 52.3 µm\nReading 2 53.1 µm\nReading 3 54.0 µm\nMean 53.1 µm\nSD 0.7 µm\nCoV 1.3 %\n\
+                Max. 54 µm\nHigh limit 100\nx̄=53.1\nGroup mean 53\nUpper spec 80 µm\nTol. 5\nn=3";
+    assert_eq!(articles(text), Ok(vec![vec![52.3], vec![53.1], vec![54.0]]));
+    let used = lines(text);
+    assert_eq!(used[1], "article 2, called “Reading 2”");
+    for (at, name) in [
+        (3, "Mean"),
+        (5, "CoV"),
+        (6, "Max."),
+        (7, "High limit"),
+        (8, "x̄"),
+        (9, "Group mean"),
+        (10, "Upper spec"),
+        (11, "Tol."),
+        (12, "n"),
+    ] {
+        assert_eq!(used[at], format!("left out: “{name}” condenses or limits readings"));
+    }
+    assert_eq!(articles("Bolt 3 52 53\nBolt 7 54 55"), Ok(vec![vec![52.0, 53.0], vec![54.0, 55.0]]));
+    assert!(articles("bolt 1 52 48").is_err());
+}
+
+/// The head of a printed form: the numbers of the readings are no readings.
+#[test]
+fn a_heading_may_number_its_columns() {
+    let text = "Bolt;1;2;3;Mean\n101;60;61;62;61\n102;58;59;60;59\n103;57;59;58;58";
+    assert_eq!(
+        articles(text),
+        Ok(vec![vec![60.0, 61.0, 62.0], vec![58.0, 59.0, 60.0], vec![57.0, 59.0, 58.0]])
+    );
+    assert_eq!(lines(text)[0], "left out: a heading");
+    assert_eq!(columns(text)[4], "left out: it condenses or limits readings");
+}
+
+/// A mean that nobody named once counted as a reading of its article.
+#[test]
+fn a_column_of_means_without_a_heading_is_asked() {
+    let asked = articles("52 55 57 54.7\n60 58 59 59.0").unwrap_err();
+    assert!(asked.starts_with("column 4 (54.7, 59.0) is the mean of the other columns"), "{asked}");
+    // One line, or readings that are all the same, prove nothing; neither do readings near their mean.
+    assert!(articles("52 55 57 54.7").is_ok());
+    assert!(articles("60 60 60 60.0\n60 60 60 60.0").is_ok());
+    assert!(articles("52 54 53\n57 55 56\n58 60 59").is_ok());
+}
+
+/// What stands in a column named a mean is left out, and where nothing else is there that is said.
+#[test]
+fn where_all_is_left_out_the_column_is_named() {
+    let problem = articles("Article;Mean (µm)\nA1;52\nA2;53").unwrap_err();
+    assert!(
+        problem.contains("column 2, “Mean (µm)”, is left out") && problem.contains("choose"),
+        "{problem}"
+    );
+    let problem = articles("Mean;Max;Min\n52;60;48\n53;61;47").unwrap_err();
+    assert!(problem.contains("column 1, “Mean”"), "{problem}");
+    assert_eq!(articles("Article;Thickness (µm), min 43\nA1;52\nA2;53"), Ok(vec![vec![52.0], vec![53.0]]));
+}
+
+/// What is asked is shown in its table, with the column in question marked.
+#[test]
+fn the_table_is_there_before_the_question_is_answered() {
+    let how = Reading { units: &UNITS, comma: Comma::Decide, columns: None };
+    let table = as_read("101 36\n102 37\n103 38", &how).unwrap();
+    assert_eq!(table.columns[0].usage, ColumnUse::Asked(Looks::Counts));
+    assert_eq!(
+        table.columns[0].usage.to_string(),
+        "are these readings? It counts up, as numbers of articles do"
+    );
+    assert_eq!(table.columns[1].usage, ColumnUse::Readings);
+    assert_eq!(table.lines[2].cells, ["103", "38"]);
+    assert_eq!(table.lines[2].usage.to_string(), "article 3");
+    // Answered, it is the table that counts.
+    let told = Reading { columns: Some(&[2]), ..how };
+    let counted = read_with("101 36\n102 37\n103 38", Comma::Decide, Some(&[2])).unwrap();
+    assert_eq!(as_read("101 36\n102 37\n103 38", &told), Some(counted.read_as));
+    let mixed = as_read("µm;µm\n52;five\n48;47", &how).unwrap();
+    assert_eq!(mixed.columns[1].usage, ColumnUse::Asked(Looks::Mixed));
+}
+
 #[test]
 fn lines_that_repeat_are_marked() {
     let used = lines("52 48 51\n50 49 47\n52 48 51");
