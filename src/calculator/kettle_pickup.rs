@@ -1,6 +1,6 @@
 //! Kettle pick-up: the zinc that a load takes out of the kettle, the bath, the baskets and the wiping.
 
-use super::load::{Load, Stated};
+use super::load::{Load, Stated, steel_of};
 use super::run::RunStep;
 use super::{About, Calculator, Missed, Problem, Reader, Report, Writer, Written};
 use crate::coat::Factor;
@@ -8,11 +8,9 @@ use crate::coat::kettle::{self, Composition, PickUp, Reactivity, Wiping};
 use crate::quantity::{Length, Mass, PlainNumber, Temperature, Time};
 use crate::rule::heat::forbids_high_bath;
 use crate::rule::{Case, Cleaning, Part, SteelFacts, Topic};
+use crate::steel::Grade;
 use crate::steel::tempering::{self, Dip, Effect};
-use crate::steel::{Grade, Properties, State, Steel};
 use crate::table::Refusal;
-use crate::thread::class::BoltPosition;
-use crate::thread::{Thread, ToleranceClass};
 
 mod examples;
 mod fields;
@@ -116,11 +114,8 @@ impl Calculator for KettlePickup {
         // The hot-dip factors are single values: least and greatest are the same.
         let zinc = kettle::pick_up(load.area, input.coat.quantity, input.factor.min, dross, ash);
         let diameter = load.piece.as_ref().map(|piece| piece.designation.thread.diameter());
-        let properties = input.properties(diameter)?;
-        let steel = properties.map(|properties| {
-            let state = State { steel: Steel::Grade(properties), case_hardened: false, cold_worked: false };
-            SteelFacts::new(state, Cleaning::InhibitedAcid)
-        });
+        let properties = load.properties(input.grade).map_err(|refusal| fields::GRADE.refused(refusal))?;
+        let steel = properties.map(|properties| steel_of(properties, Cleaning::InhibitedAcid));
         let dip = Dip { grade: properties, temper: None, bath: input.bath.quantity, time: input.dip };
         let effect = properties.map(|_| tempering::effect(&dip));
         let against = effect.as_ref().and_then(|effect| effect.as_ref().ok()?.temper);
@@ -137,17 +132,7 @@ impl Calculator for KettlePickup {
             steel,
             longest_dip: against.map(|against| kettle::longest_dip(against.parameter, dip.bath)),
             heat: (dip, effect),
-            part: load.piece.as_ref().map(|piece| Part {
-                kind: piece.kind,
-                thread: piece.designation.thread,
-                bolt_class: usual_class(piece.designation.thread),
-                nut_class: None,
-                quantity: None,
-                length: piece.shape.overall_length(),
-                mass: Some(piece.shape.mass()),
-                bolt: None,
-                nut: None,
-            }),
+            part: load.part(),
             load,
             zinc,
             run: Vec::new(),
@@ -167,28 +152,11 @@ impl Input {
         self.dross.is_some() || self.ash.is_some()
     }
 
-    /// The grade at the size of the part.
-    fn properties(&self, diameter: Option<Length>) -> Result<Option<Properties>, Problem> {
-        let Some(grade) = self.grade else { return Ok(None) };
-        match diameter {
-            Some(diameter) => {
-                let properties = grade.properties(diameter);
-                properties.map(Some).map_err(|refusal| fields::GRADE.refused(refusal))
-            }
-            None => Ok(grade.any_size()),
-        }
-    }
-
     /// What the certificate says, in per cent.
     fn composition(&self) -> Composition {
         let (si_p, si) = self.composition;
         Composition { si_p: si_p.map(PlainNumber::percent), si: si.map(PlainNumber::percent) }
     }
-}
-
-/// The class of an ordinary bolt, which no rule of the kettle asks for.
-fn usual_class(thread: Thread) -> ToleranceClass {
-    if thread.is_metric() { ToleranceClass::bolt(6, BoltPosition::G) } else { ToleranceClass::UnifiedBolt(2) }
 }
 
 impl Outcome {

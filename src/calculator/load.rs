@@ -9,10 +9,14 @@ mod working;
 use super::Written;
 use crate::part::{Kind, STEEL, Shape};
 use crate::quantity::{Area, Density, Length, Mass, PlainNumber, Volume};
+use crate::rule::{Cleaning, Part, SteelFacts};
 use crate::source::{Source, document};
-use crate::table::mechanical_process as practice;
-use crate::thread::Designation;
+use crate::steel::{Grade, Properties, State, Steel};
+use crate::table::{Refusal, mechanical_process as practice};
+use crate::thread::class::BoltPosition;
+use crate::thread::{Designation, Thread, ToleranceClass};
 
+pub use report::told;
 pub use system::System;
 
 /// Where a sum over a load comes from.
@@ -143,6 +147,33 @@ impl Trial {
 }
 
 impl Load {
+    /// Its part, as the rules judge it.
+    pub fn part(&self) -> Option<Part> {
+        self.piece.as_ref().map(|piece| Part {
+            kind: piece.kind,
+            thread: piece.designation.thread,
+            bolt_class: usual_class(piece.designation.thread),
+            nut_class: None,
+            quantity: None,
+            length: piece.shape.overall_length(),
+            mass: Some(piece.shape.mass()),
+            bolt: None,
+            nut: None,
+        })
+    }
+
+    /// A grade at the size of its part; where the part is not known, only what is the same at any size.
+    ///
+    /// # Errors
+    /// A size that the standard of the grade does not cover.
+    pub fn properties(&self, grade: Option<Grade>) -> Result<Option<Properties>, Refusal> {
+        let Some(grade) = grade else { return Ok(None) };
+        match &self.piece {
+            Some(piece) => grade.properties(piece.designation.thread.diameter()).map(Some),
+            None => Ok(grade.any_size()),
+        }
+    }
+
     fn of(piece: &Piece, pieces: f64) -> Self {
         let shape = piece.shape;
         Self {
@@ -157,4 +188,15 @@ impl Load {
     fn of_area(area: Area, mass: Option<Mass>) -> Self {
         Self { piece: None, pieces: None, area, mass, solid: mass.map(|mass| mass / STEEL.value) }
     }
+}
+
+/// The steel of a load as delivered, cleaned like this.
+pub fn steel_of(properties: Properties, cleaning: Cleaning) -> SteelFacts {
+    let state = State { steel: Steel::Grade(properties), case_hardened: false, cold_worked: false };
+    SteelFacts::new(state, cleaning)
+}
+
+/// The class of an ordinary bolt, which no rule of a load asks for.
+fn usual_class(thread: Thread) -> ToleranceClass {
+    if thread.is_metric() { ToleranceClass::bolt(6, BoltPosition::G) } else { ToleranceClass::UnifiedBolt(2) }
 }

@@ -1,16 +1,17 @@
 //! Powder mass: what to weigh into the barrel for a mechanical zinc coat on a load of parts.
 
-use super::load::{Known, Load, Stated};
+use super::load::{Known, Load, Stated, steel_of};
 use super::run::{Clock, RunStep};
 use super::{About, Calculator, Fault, Missed, Problem, Reader, Report, Writer, Written};
 use crate::coat::barrel::target::{Demand, Earlier, Target, USUAL_SCATTER};
 use crate::coat::barrel::{self, Charge};
 use crate::coat::factor::DEPOSIT;
-use crate::coat::{CoatClass, ThicknessLimit};
+use crate::coat::{CoatClass, Process, ThicknessLimit};
 use crate::lot::Readings;
 use crate::quantity::{Density, Length, Mass, PlainNumber, Quantity, Time, Volume, unit};
-use crate::rule::{Case, Topic};
+use crate::rule::{Case, Cleaning, Part, SteelFacts, Topic};
 use crate::source::{Source, Sourced};
+use crate::steel::Grade;
 use crate::table::mechanical_process as practice;
 
 mod examples;
@@ -31,6 +32,8 @@ pub struct PowderMass;
 pub struct Input {
     /// The load.
     pub stated: Stated,
+    /// Grade of the steel, if anybody says it.
+    pub grade: Option<Grade>,
     /// The coat wanted.
     pub asked: Asked,
     /// What the acceptance asks; none where a mean is charged for as it is.
@@ -116,6 +119,10 @@ pub struct Plan {
 pub struct Outcome {
     /// The load.
     pub load: Load,
+    /// Its part, as the rules judge it.
+    pub part: Option<Part>,
+    /// The steel at its size, where a grade is stated.
+    pub steel: Option<SteelFacts>,
     /// The least of every place, and where it is published; none where a mean was asked for.
     pub least: Option<Known<Length>>,
     /// How single readings scatter, as a share of their mean.
@@ -183,6 +190,7 @@ impl Calculator for PowderMass {
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
         let load = input.stated.load();
+        let properties = load.properties(input.grade).map_err(|refusal| fields::GRADE.refused(refusal))?;
         let earlier = input.earlier.as_ref().and_then(|readings| Earlier::of(readings.values()));
         let scatter = input.scatter(earlier);
         let least = input.asked.least();
@@ -224,6 +232,9 @@ impl Calculator for PowderMass {
             .zip(working_volume)
             .map(|((parts, _), (min, max))| (barrel::loads(parts, max), barrel::loads(parts, min)));
         let mut outcome = Outcome {
+            part: load.part(),
+            // Nobody has said how the shop cleans: the harshest way, as in the order line.
+            steel: properties.map(|properties| steel_of(properties, Cleaning::Acid)),
             load,
             least,
             scatter,
@@ -326,6 +337,16 @@ impl Outcome {
     /// Barrels that the load is run in: the most, which overfills none.
     pub fn barrels(&self) -> f64 {
         self.loads.map_or(1.0, |(_, most)| most)
+    }
+
+    /// The part in the barrel, as the rules judge it.
+    pub(super) fn case(&self) -> Case<'_> {
+        Case {
+            steel: self.steel.as_ref(),
+            diameter: self.part.map(|part| part.thread.diameter()),
+            part: self.part.as_ref(),
+            ..Case::of(Process::Mechanical)
+        }
     }
 }
 

@@ -1,6 +1,8 @@
 //! What the calculators of the steel room share: asking for a grade, and showing a conversion.
 
-use super::{Bound, Choice, Field, Figure, Missed, Reader, Writer, chosen_by_key};
+use super::{
+    Bound, Choice, Fault, Field, FieldAbout, FieldValue, Figure, Missed, Reader, Writer, chosen_by_key,
+};
 use crate::quantity::{Length, Shown, Unit, unit};
 use crate::steel::{Converted, Grade, Level, Measure, Properties};
 use crate::working::Working;
@@ -24,6 +26,23 @@ chosen_by_key!(Grade, Self::of_key);
 
 /// The grade.
 pub(super) const GRADE: Field<Grade> = Field::choice("grade", "Grade", &GRADES, Grade::Class10_9.key());
+
+/// The grade of a load, where anybody says it, as the trade writes it.
+pub(super) const STEEL: Field<AsWritten> = Field::text("grade", "Steel", "").optional();
+
+/// A grade as the trade writes it.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct AsWritten(pub Grade);
+
+impl FieldValue for AsWritten {
+    fn read(text: &str, _: &FieldAbout) -> Result<Self, Fault> {
+        Grade::read(text).map(Self).map_err(|why| Fault::NotUnderstood(why.to_string()))
+    }
+
+    fn write(&self, _: &FieldAbout) -> String {
+        self.0.name().to_owned()
+    }
+}
 
 /// The nominal diameter; each grade has its own range within.
 pub(super) const DIAMETER: Field<Length> = Field::quantity(

@@ -1,5 +1,6 @@
 //! What must hold for every charge of a barrel.
 
+use kettle_barrel::calculator::{Mark, Report, evaluate};
 use kettle_barrel::coat::barrel::{charge, coat_after_each, usual_additions};
 use kettle_barrel::quantity::{Area, Density, Length};
 use proptest::prelude::*;
@@ -44,4 +45,49 @@ proptest! {
         let number = |um| usual_additions(Length::from_um(um)).unwrap().value;
         prop_assert!(number(thick) >= number(thin));
     }
+}
+
+fn powder(pairs: &[(&str, &str)]) -> Report {
+    evaluate("powder", pairs.iter().copied()).unwrap_or_else(|problems| panic!("{pairs:?}: {problems}"))
+}
+
+/// The worst that the report says.
+fn worst(report: &Report) -> Mark {
+    report.findings.iter().map(|finding| finding.mark).max().unwrap()
+}
+
+/// The barrel judged pieces by its own words once, and let a rod of two metres in.
+#[test]
+fn the_barrel_says_what_the_rules_of_the_order_say() {
+    assert_eq!(worst(&powder(&[])), Mark::Met);
+    let rod = powder(&[("part", "rod"), ("length", "2 m"), ("pieces", "10")]);
+    assert!(rod.headline.starts_with("Not into the barrel"), "{}", rod.headline);
+    let heavy = powder(&[("thread", "M30"), ("length", "200 mm"), ("pieces", "100")]);
+    assert_eq!(worst(&heavy), Mark::Condition);
+    assert!(!heavy.headline.starts_with("Not"), "{}", heavy.headline);
+    let a490 = powder(&[("thread", "1-8 UNC"), ("length", "3 in"), ("pieces", "100"), ("grade", "A490")]);
+    assert!(a490.headline.starts_with("Not into the barrel"), "{}", a490.headline);
+    assert_eq!(worst(&powder(&[("grade", "8.8")])), Mark::Met);
+}
+
+/// With several barrels the powder of all of them once stood first, and went into one.
+#[test]
+fn the_first_line_weighs_in_for_one_barrel() {
+    let load = [("load", "weight"), ("thread", "1/2-13 UNC"), ("length", "1 in"), ("barrel", "20 ft³")];
+    let of = |weight| powder(&[&load[..], &[("weight", weight)]].concat()).headline.replace('\u{a0}', " ");
+    let (one, three) = (of("2000 lb"), of("6000 lb"));
+    let amounts = |text: &str| text.split(" of zinc powder").next().unwrap().to_owned();
+    assert_eq!(amounts(&one), amounts(&three));
+    assert!(!one.contains("barrels"), "{one}");
+    assert!(three.contains("into each of 3 barrels in 10 equal additions of 5.34 lb"), "{three}");
+}
+
+/// Whoever weighs in pounds reads the area of a pound.
+#[test]
+fn the_area_of_a_unit_of_weight_is_in_the_units_of_the_load() {
+    let names = |pairs: &[(&str, &str)]| -> Vec<String> {
+        powder(pairs).figures.iter().map(|figure| figure.name.to_string()).collect()
+    };
+    assert!(names(&[]).contains(&"Area of one kilogram".to_owned()));
+    assert!(names(&[("load", "weight"), ("weight", "300 lb")]).contains(&"Area of one pound".to_owned()));
 }

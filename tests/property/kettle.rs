@@ -1,5 +1,6 @@
 //! What must hold for the zinc of every load.
 
+use kettle_barrel::calculator::evaluate;
 use kettle_barrel::coat::kettle::{baskets, pick_up};
 use kettle_barrel::quantity::{Area, Density, Length, Mass};
 use proptest::prelude::*;
@@ -33,5 +34,26 @@ proptest! {
         prop_assert!(number.fract() == 0.0 && number >= 1.0);
         prop_assert!(load / number <= capacity * 1.000_001);
         prop_assert!(number == 1.0 || load / (number - 1.0) > capacity);
+    }
+}
+
+/// What no bath may take is told first, by the rules of the order.
+#[test]
+fn banned_steels_stay_out_of_the_kettle() {
+    for (grade, thread, part, barred) in [
+        ("A490", "1-8 UNC", "hex-bolt", true),
+        ("A574", "M16", "socket-screw", true),
+        ("12.9", "M16", "hex-bolt", true),
+        ("10.9", "M20", "hex-bolt", false),
+        ("A325", "3/4-10 UNC", "hex-bolt", false),
+    ] {
+        let pairs = [("grade", grade), ("thread", thread), ("part", part), ("length", "80 mm")];
+        let report = evaluate("kettle", pairs).unwrap();
+        assert_eq!(
+            report.headline.starts_with("Not into the kettle"),
+            barred,
+            "{grade}: {}",
+            report.headline
+        );
     }
 }

@@ -2,15 +2,13 @@
 
 use super::Input;
 use crate::calculator::load::fields as load;
-use crate::calculator::{
-    Bound, Choice, Fault, Field, FieldAbout, FieldValue, Missed, Reader, Writer, Written,
-};
+use crate::calculator::steel_fields::{AsWritten, STEEL};
+use crate::calculator::{Bound, Choice, Fault, Field, FieldAbout, Missed, Reader, Writer, Written};
 use crate::coat::{Factor, Process};
 use crate::quantity::unit::Dimension;
 use crate::quantity::{Length, Mass, PlainNumber, Shown, Temperature, Time, Unit, unit};
 use crate::rule::Case;
 use crate::source::common_practice;
-use crate::steel::Grade;
 use crate::steel::tempering::{HIGH, NORMAL};
 use crate::table::hotdip_process as practice;
 
@@ -98,9 +96,8 @@ const BASKET_LENGTH: Field<Written<Length>> = Field::quantity(
 .hint("What is longer is wiped by an air ring. Left empty: up to 0.4 m goes in, from 0.6 m on not.")
 .source(practice::BASKETS.source)
 .optional();
-pub(super) const GRADE: Field<AsWritten> = Field::text("grade", "Steel", "")
-    .hint("class 8.8, 10.9, grade 5, A325 …; for bath, acid and temper.")
-    .optional();
+pub(super) const GRADE: Field<AsWritten> =
+    STEEL.hint("class 8.8, 10.9, grade 5, A325 …; for bath, acid and temper.");
 const SI_P: Field<PlainNumber> =
     Field::quantity("si_p", "Silicon and phosphorus together", &CONTENTS, HOLDS, "")
         .hint("From the certificate of the steel: per cent of Si and per cent of P, added.")
@@ -171,20 +168,6 @@ static SHARES: [&Unit; 2] = [&unit::PERCENT, &unit::ONE];
 static CONTENTS: [&Unit; 1] = [&unit::PERCENT];
 static TEMPERATURES: [&Unit; 2] = [&unit::CELSIUS, &unit::FAHRENHEIT];
 static MINUTES: [&Unit; 2] = [&unit::MINUTE, &unit::SECOND];
-
-/// A grade as the trade writes it.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct AsWritten(Grade);
-
-impl FieldValue for AsWritten {
-    fn read(text: &str, _: &FieldAbout) -> Result<Self, Fault> {
-        Grade::read(text).map(Self).map_err(|why| Fault::NotUnderstood(why.to_string()))
-    }
-
-    fn write(&self, _: &FieldAbout) -> String {
-        self.0.name().to_owned()
-    }
-}
 
 /// Reads the fields.
 pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {

@@ -1,10 +1,11 @@
 //! What the kettle says of the steel, the bath and the parts: the rules as everywhere, and the plant's own.
 
 use super::Outcome;
+use crate::calculator::load::told;
 use crate::calculator::{Finding, Mark};
 use crate::coat::kettle::{Reactivity, Wiping};
 use crate::quantity::{Quantity, unit};
-use crate::rule::{self, Key, Ruling, Topic};
+use crate::rule::{self, Key, Topic};
 use crate::source::Source;
 use crate::table::hotdip_process as practice;
 
@@ -26,7 +27,6 @@ pub(super) fn of(outcome: &Outcome) -> Vec<Finding> {
 /// What the rules of the kettle say of the part and its steel; what is met is left to their own calculators.
 fn rules(outcome: &Outcome) -> Vec<Finding> {
     let case = outcome.case();
-    let told = |ruling: &Ruling| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
     let size = [Key::BelowM8, Key::FinePitch, Key::BelowThreeEighths]
         .into_iter()
         .filter_map(|key| rule::rule(key).judge(&case));
@@ -35,12 +35,7 @@ fn rules(outcome: &Outcome) -> Vec<Finding> {
         .flat_map(|topic| rule::judge_topic(&case, topic))
         .filter(|_| case.steel.is_some());
     let load = rule::judge_topic(&case, Topic::Load);
-    steel
-        .chain(size)
-        .chain(load)
-        .filter(|ruling| ruling.says.mark > Mark::Met)
-        .map(|ruling| told(&ruling))
-        .collect()
+    told(&case, steel.chain(size).chain(load).filter(|ruling| ruling.says.mark > Mark::Met))
 }
 
 /// The bath by what the steel holds.

@@ -1,10 +1,17 @@
 //! A load, arranged for its reader.
 
-use super::{Load, Stated};
-use crate::calculator::{Figure, Note, Section};
+use super::{Load, Stated, System};
+use crate::calculator::{Figure, Finding, Note, Section};
 use crate::quantity::{Area, Quantity, Shown, unit};
+use crate::rule::{Case, Ruling};
 use crate::source::{common_practice, document};
 use crate::table::mechanical_process as practice;
+
+/// What rules say of a case, told as everywhere.
+pub fn told(case: &Case<'_>, rulings: impl IntoIterator<Item = Ruling>) -> Vec<Finding> {
+    let told = |ruling: Ruling| Finding::new(ruling.says.mark, ruling.text(case), ruling.source());
+    rulings.into_iter().map(told).collect()
+}
 
 impl Load {
     /// Area, weight and pieces.
@@ -13,8 +20,16 @@ impl Load {
         let mut figures = vec![Figure::one("A", "Area of the load", system.area(self.area))];
         if let Some(mass) = self.mass {
             figures.push(Figure::one("M", "Weight of the load", system.weight(mass)));
-            let each = Area::from_m2(self.area.m2() / mass.kg());
-            figures.push(Figure::one("", "Area of one kilogram", each.show(&unit::M2, 4)));
+            figures.push(match system {
+                System::Metric => {
+                    let each = Area::from_m2(self.area.m2() / mass.kg());
+                    Figure::one("", "Area of one kilogram", each.show(&unit::M2, 4))
+                }
+                System::Inch => {
+                    let each = Area::from_ft2(self.area.ft2() / mass.lb());
+                    Figure::one("", "Area of one pound", each.show(&unit::FT2, 3))
+                }
+            });
         }
         if let Some(pieces) = self.pieces {
             figures.push(Figure::one("n", "Pieces", Shown::pieces(pieces)));

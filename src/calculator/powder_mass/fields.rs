@@ -3,6 +3,7 @@
 use super::{Asked, DensityOf, Input, Pass, Plan};
 use crate::calculator::load::{Known, fields as load};
 use crate::calculator::run::Clock;
+use crate::calculator::steel_fields::{AsWritten, STEEL};
 use crate::calculator::{
     Bound, Choice, Fault, Field, FieldAbout, FieldValue, Missed, RawText, Reader, Writer, Written, choices,
 };
@@ -16,7 +17,7 @@ use crate::source::assumed;
 use crate::table::{astm_b602_sampling, astm_b695, mechanical_process as practice};
 
 /// What is asked.
-pub(super) static FIELDS: [FieldAbout; 41] = [
+pub(super) static FIELDS: [FieldAbout; 42] = [
     load::LOAD.about,
     load::PART.about,
     load::THREAD.about,
@@ -33,6 +34,7 @@ pub(super) static FIELDS: [FieldAbout; 41] = [
     load::TRIAL_PARTS.about,
     load::TRIAL_ZINC.about,
     load::TRIAL_COAT.about,
+    GRADE.about,
     ASKED.about,
     CLASS.about,
     LEAST.about,
@@ -91,6 +93,8 @@ choices! {
         Hexavalent: "hexavalent", "Coloured chromate (hexavalent)";
     }
 }
+pub(super) const GRADE: Field<AsWritten> =
+    STEEL.hint("class 8.8, 10.9, grade 5, A325 …; for cleaning and embrittlement.");
 const ASKED: Field<AskedBy> = Field::choice("asked", "Coat asked by", AskedBy::CHOICES, AskedBy::Class.key())
     .hint("A class is the least of every place: more is weighed in, so that the readings of a lot pass.");
 const CLASS: Field<Class> = Field::choice("class", "Class", &CLASSES, "55").when(&ASKED, &["class"]);
@@ -289,7 +293,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
         // The load is read all the same, for its problems.
         Err(missed) => load::read(reader, deposit()).and(Err(missed)),
     };
-    let asked = read_asked(reader);
+    let (grade, asked) = (reader.optional(&GRADE), read_asked(reader));
     let (checks, chance) = (reader.if_asked(&CHECKS), reader.if_asked(&CHANCE));
     let (scatter, charged) = (reader.optional(&SCATTER), reader.optional(&CHARGED));
     let earlier = reader.optional(&EARLIER).and_then(|text| read_earlier(text, reader));
@@ -300,6 +304,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
     let plan = read_plan(reader);
     Ok(Input {
         stated: stated?,
+        grade: grade?.map(|grade| grade.0),
         asked: asked?,
         pass: checks?.zip(chance?).map(|(readings, chance)| Pass { readings, chance }),
         scatter: scatter?,
@@ -367,6 +372,7 @@ fn read_plan(reader: &mut Reader<'_>) -> Result<Plan, Missed> {
 /// Writes the fields.
 pub(super) fn write(input: &Input, writer: &mut Writer) {
     load::write(&input.stated, writer);
+    writer.put_optional(&GRADE, input.grade.map(AsWritten));
     match input.asked {
         Asked::Class(class, _) => {
             writer.put(&ASKED, AskedBy::Class);
@@ -420,6 +426,7 @@ pub(super) fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
         return None;
     }
     load::fill(case, writer)?;
+    writer.put_optional(&GRADE, case.grade().map(AsWritten));
     if let Some(offer) = case.offer {
         writer.put(&ASKED, AskedBy::Least);
         writer.put(&LEAST, Written { quantity: offer.min, unit: &unit::UM });

@@ -1,13 +1,21 @@
-//! What the barrel says of the parts and of the coat.
+//! What the barrel says of the parts, their steel and the coat: the rules as everywhere, and the plant's own.
 
 use super::{Input, Outcome};
+use crate::calculator::load::told;
 use crate::calculator::{Finding, Mark};
 use crate::part::Kind;
-use crate::source::common_practice;
+use crate::rule::{self, Topic};
 use crate::table::mechanical_process as practice;
 
 pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Finding> {
-    let mut findings = pieces(input, outcome);
+    let mut findings = rules(outcome);
+    if outcome.part.is_some_and(|part| is_recessed(part.kind)) {
+        findings.push(Finding::new(
+            Mark::Term,
+            "Leave the smallest beads out: they would stay in the recess of the head.",
+            practice::RECESSES,
+        ));
+    }
     let system = input.stated.system();
     if outcome.mean > practice::EVEN_UP_TO.value {
         findings.push(Finding::new(
@@ -32,53 +40,17 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             ));
         }
     }
-    findings
+    Finding::worst_first(findings)
 }
 
-/// Weight, length and shape of a piece.
-fn pieces(input: &Input, outcome: &Outcome) -> Vec<Finding> {
-    let Some(piece) = &outcome.load.piece else { return Vec::new() };
-    let system = input.stated.system();
-    let (mass, length) = (piece.shape.mass(), piece.shape.overall_length());
-    let (shown, limit) = (system.weight(mass), practice::HEAVIEST_PIECE);
-    let mut findings = vec![if mass > limit.value {
-        let text = format!(
-            "Agree a trial with the plater: a piece weighs {shown}, above the {} up to which pieces are not damaged in \
-             the barrel.",
-            system.weight(limit.value)
-        );
-        Finding::new(Mark::Condition, text, limit.source)
-    } else {
-        let text = format!("A piece weighs {shown}, within about {}.", system.weight(limit.value));
-        Finding::new(Mark::Met, text, limit.source)
-    }];
-    let longest = practice::LONGEST_PIECE;
-    if let Some(length) = length.filter(|length| *length > longest.value) {
-        findings.push(Finding::new(
-            Mark::Condition,
-            format!(
-                "Ask the plater what the barrel takes: a piece is {} long, and one plater stops at {}.",
-                system.length(length),
-                system.length(longest.value)
-            ),
-            longest.source,
-        ));
-    }
-    if piece.kind.is_flat() {
-        findings.push(Finding::new(
-            Mark::Note,
-            "The beads keep flat washers from nesting; thin light ones can still stick together.",
-            common_practice("glass beads keep washers and rings apart"),
-        ));
-    }
-    if is_recessed(piece.kind) {
-        findings.push(Finding::new(
-            Mark::Term,
-            "Leave the smallest beads out: they would stay in the recess of the head.",
-            practice::RECESSES,
-        ));
-    }
-    findings
+/// What the rules of the barrel say of the part and its steel; of the steel what is met is left to its
+/// own calculator.
+fn rules(outcome: &Outcome) -> Vec<Finding> {
+    let case = outcome.case();
+    let steel = rule::judge_topic(&case, Topic::Hydrogen)
+        .into_iter()
+        .filter(|ruling| case.steel.is_some() && ruling.says.mark > Mark::Met);
+    told(&case, steel.chain(rule::judge_topic(&case, Topic::Load)))
 }
 
 /// Whether the kind has a recess that small beads stay in.

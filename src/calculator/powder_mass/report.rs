@@ -2,7 +2,7 @@
 
 use super::{Asked, Input, Outcome, finding, working::working};
 use crate::calculator::run::{self, shown_minutes};
-use crate::calculator::{Bar, Caution, Figure, Note, Picture, Report, ScaleMark, Section};
+use crate::calculator::{Bar, Caution, Figure, Mark, Note, Picture, Report, ScaleMark, Section};
 use crate::coat::barrel;
 use crate::coat::factor::DEPOSIT;
 use crate::quantity::{Length, Quantity, Shown, unit};
@@ -10,12 +10,14 @@ use crate::source::{common_practice, document};
 use crate::table::mechanical_process as practice;
 
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
+    let findings = finding::of(input, outcome);
+    let barred = findings.iter().any(|finding| finding.mark == Mark::Bar);
     Report {
         verdict: None,
-        headline: headline(input, outcome),
+        headline: headline(input, outcome, barred),
         figures: figures(input, outcome),
         sections: sections(input, outcome),
-        findings: finding::of(input, outcome),
+        findings,
         working: working(input, outcome),
         cautions: vec![Caution::HydrogenGas, Caution::ZincDust, Caution::Acid, Caution::StandardFirst],
         notes: notes(input, outcome),
@@ -23,15 +25,19 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     }
 }
 
-fn headline(input: &Input, outcome: &Outcome) -> String {
+fn headline(input: &Input, outcome: &Outcome, barred: bool) -> String {
     let system = input.stated.system();
     let number = outcome.additions.0;
+    let barrels = outcome.barrels();
+    let powder = outcome.powder / barrels;
+    let into = if barrels > 1.0 { format!(" into each of {barrels:.0} barrels") } else { String::new() };
+    let not = if barred { "Not into the barrel: see the rules below. " } else { "" };
     let charge = format!(
-        "Weigh in {} of zinc powder in {number} equal additions of {}",
-        system.weight(outcome.powder),
-        system.weight(outcome.powder / f64::from(number)),
+        "{not}Weigh in {} of zinc powder{into} in {number} equal additions of {}",
+        system.weight(powder),
+        system.weight(powder / f64::from(number)),
     );
-    let (mean, area) = (system.coat(outcome.mean), system.area(outcome.load.area));
+    let (mean, area) = (system.coat(outcome.mean), system.area(outcome.load.area * (1.0 / barrels)));
     match (outcome.least, input.pass) {
         (Some((least, _)), Some(pass)) => format!(
             "{charge}; it puts a mean of {mean} on {area}, so that {} readings all reach {} in {} loads of 100",
@@ -101,9 +107,13 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
         figures.push(Figure::one("", name, system.weight(more.abs())));
         figures.push(Figure::one("W_q", "Zinc powder to weigh in", system.weight(outcome.powder)));
     }
+    let in_each = match outcome.barrels() {
+        barrels if barrels > 1.0 => "Zinc powder in each addition, all barrels together",
+        _ => "Zinc powder in each addition",
+    };
     figures.extend([
         additions,
-        Figure::one("w", "Zinc powder in each addition", system.weight(portion)),
+        Figure::one("w", in_each, system.weight(portion)),
         Figure::range(
             "",
             "Zinc powder over the published densities of the deposit",
