@@ -126,6 +126,7 @@ pub mod spring_steel;
 pub mod steel_row;
 pub mod structural;
 pub mod tap_drills;
+pub mod zinc_outdoors;
 
 use std::fmt;
 

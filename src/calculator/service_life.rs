@@ -5,10 +5,12 @@ use crate::quantity::{Length, Rate, Time};
 use crate::rule::{Case, Topic};
 use crate::site::life::{self, Exponent, Promise, Years};
 use crate::site::{Category, Climate, FirstYear, Rates, Surroundings, dose_response};
-use crate::source::document;
+use crate::table::{Refusal, iso_9223};
 
 mod fields;
 mod report;
+
+pub use report::years_figure;
 
 /// The calculator.
 #[derive(Debug)]
@@ -86,6 +88,14 @@ impl Calculator for ServiceLife {
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
         input.surroundings.allow_years().map_err(|refusal| fields::SURROUNDINGS.refused(refusal))?;
+        if input.surroundings == Surroundings::Indoors && matches!(input.place, Place::Climate(_)) {
+            let refusal = Refusal::not_covered(
+                "a climate indoors",
+                "the weather outdoors; give the category of the room, or a loss of zinc measured there",
+                iso_9223::DOSE_RESPONSE,
+            );
+            return Err(fields::SURROUNDINGS.refused(refusal));
+        }
         let (rates, category, estimate) = match input.place {
             Place::Category(category) => (category.rates(), category, None),
             Place::Climate(climate) => {
@@ -96,8 +106,9 @@ impl Calculator for ServiceLife {
             }
             Place::Measured(rate) => {
                 let category = Category::of_rate(rate).map_err(|refusal| fields::RATE.refused(refusal))?;
-                let source = document::ISO_9223.memory("loss determined on specimens");
-                (Rates { lower: Some(rate), upper: rate, source }, category, None)
+                let (low, high) = iso_9223::MEASURED;
+                let source = iso_9223::UNCERTAINTY_SOURCE;
+                (Rates { lower: Some(rate * low), upper: rate * high, source }, category, None)
             }
         };
         let thicknesses = input.thicknesses();

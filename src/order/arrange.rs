@@ -7,10 +7,10 @@ use super::demand::Demand;
 use super::judge::{Item, Judged, Judgement};
 use super::threads::bolt_class;
 use super::{Assessment, Mate, OrderLine, ProcessAssessment};
+use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
-use crate::rule::life::{TABLE_ENDS, years};
 use crate::rule::{Case, Offer, Topic};
 use crate::sentence::capital;
 use crate::site::Category;
@@ -187,16 +187,9 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
 }
 
 fn life_figure(place: Category, offer: &Offer) -> Figure {
-    let of = |thickness| -> Years { life::range(thickness, place.rates(), Exponent::Straight) };
-    let name = format!("Life in {}", place.key());
-    let (from, to) = (of(offer.min).min, of(offer.max).most);
-    let figure = match to {
-        Some(to) if to.year() <= TABLE_ENDS => Figure::range("", name, years(from), years(to)),
-        _ if from.year() > TABLE_ENDS => Figure::words(name, "over 100 years"),
-        Some(_) => Figure::words(name, format!("{} to over 100 years", years(from).digits())),
-        None => Figure::words(name, format!("{} or more", years(from))),
-    };
-    figure.source(Exponent::Straight.source())
+    let of = |thickness| life::range(thickness, place.rates(), Exponent::Straight);
+    let years = Years { min: of(offer.min).min, most: of(offer.max).most };
+    years_figure(format!("Life in {}", place.key()), years).source(Exponent::Straight.source())
 }
 
 /// Zinc on the lot, all parts of the set together, from the minimum to the maximum coat; on one piece

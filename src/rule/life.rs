@@ -31,11 +31,7 @@ const fn row(key: Key) -> Rule {
 /// Whether the coat lasts the years wanted: from the minimum coat at the greatest loss to the maximum
 /// coat at the least.
 pub static LASTS: Rule = Rule {
-    says: |case| match case.promise() {
-        Some(Promise::Lasts) | None => Says::MET,
-        Some(Promise::MayLast) => Says::condition(),
-        Some(Promise::FallsShort) => Says::bar(),
-    },
+    says: |case| case.promise().map_or(Says::MET, of_promise),
     words: Phrase::By(lasts),
     brief: Phrase::By(|case, says, text| {
         let best = case.years().map_or_else(String::new, |(_, max)| at_most(max.most.unwrap_or(max.min)));
@@ -47,6 +43,15 @@ pub static LASTS: Rule = Rule {
     }),
     ..row(Key::Lasts)
 };
+
+/// What follows from whether a coat lasts the years wanted.
+pub fn of_promise(promise: Promise) -> Says {
+    match promise {
+        Promise::Lasts => Says::MET,
+        Promise::MayLast => Says::condition(),
+        Promise::FallsShort => Says::bar(),
+    }
+}
 
 /// Years are wanted and nobody said where.
 pub static PLACE_NOT_SAID: Rule = Rule {
@@ -151,10 +156,12 @@ pub fn years(time: Time) -> Shown {
 
 /// The most years there can be: rounded, not cut.
 pub fn at_most(time: Time) -> String {
-    if time.year() > TABLE_ENDS {
-        return "over 100 years".to_owned();
-    }
-    time.show(&unit::YEAR, if time.year() < 10.0 { 1 } else { 0 }).to_string()
+    if time.year() > TABLE_ENDS { "over 100 years".to_owned() } else { most(time).to_string() }
+}
+
+/// The same as a number, up to the end of the table.
+pub fn most(time: Time) -> Shown {
+    time.show(&unit::YEAR, if time.year() < 10.0 { 1 } else { 0 })
 }
 
 /// Years in a sentence.
@@ -162,8 +169,10 @@ pub fn in_words(time: Time) -> String {
     if time.year() > TABLE_ENDS { "over 100 years".to_owned() } else { years(time).to_string() }
 }
 
-fn between(min: Time, max: Option<Time>) -> String {
+/// From the least to the most years there can be, in a sentence.
+pub fn between(min: Time, max: Option<Time>) -> String {
     match max {
+        _ if min.year() > TABLE_ENDS => in_words(min),
         Some(max) => format!("{} to {}", years(min).digits(), at_most(max)),
         None => format!("{} or more", in_words(min)),
     }

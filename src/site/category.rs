@@ -47,16 +47,10 @@ impl Category {
         self.row().corrosivity
     }
 
-    /// What such a place looks like, in words of our own; the loss of zinc decides, not the words.
-    pub fn example(self) -> &'static str {
-        match self {
-            Self::C1 => "heated rooms, dry and clean",
-            Self::C2 => "unheated rooms, open country with clean air",
-            Self::C3 => "towns, or a coast with little salt",
-            Self::C4 => "industry, or a coast with moderate salt",
-            Self::C5 => "heavy industry and damp, or a coast with much salt",
-            Self::Cx => "splash from the sea, or the tropics with salt and smoke",
-        }
+    /// Such places indoors and outdoors, by ISO 9223, Table C.1; the loss of zinc decides, not the words.
+    pub fn places(self) -> [&'static str; 2] {
+        let row = self.row();
+        [row.indoors, row.outdoors]
     }
 
     /// Reads `C4`, `c4`, `CX`; anything else is no category.

@@ -166,9 +166,9 @@ impl Exponent {
     }
 }
 
-/// Years as they are shown: tenths, which matter for a thin coat, and whole years from 100 on.
-pub fn shown_years(time: Time) -> Shown {
-    time.show(&unit::YEAR, if time.year() < 100.0 { 1 } else { 0 })
+/// Years in a sum: one digit more than an answer shows.
+fn shown_years(time: Time) -> Shown {
+    time.show(&unit::YEAR, if time.year() < 20.0 { 2 } else { 1 })
 }
 
 #[cfg(test)]

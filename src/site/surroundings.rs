@@ -1,4 +1,4 @@
-//! Where the part stands: life is given in open air, and elsewhere only what to read is named.
+//! Where the part stands: life is given in air, and elsewhere only what to read is named.
 
 use crate::source::{Source, document};
 use crate::table::Refusal;
@@ -65,16 +65,17 @@ impl Surroundings {
         Self::ALL.into_iter().find(|surroundings| surroundings.key() == key)
     }
 
-    /// Whether years can be given at all.
+    /// Whether years can be given at all: the categories of ISO 9223 describe places in open air and
+    /// inside buildings.
     ///
     /// # Errors
-    /// Anywhere but in open air: the document to read.
+    /// Anywhere else: the document to read.
     pub fn allow_years(self) -> Result<(), Refusal> {
-        let Some(read) = self.to_read() else { return Ok(()) };
+        let Some(read) = self.to_read().filter(|_| self != Self::Indoors) else { return Ok(()) };
         Err(Refusal::not_covered(
             &format!("the life of zinc {}", self.name()),
             &format!(
-                "open air; {} {}, so read {} ({})",
+                "air; {} {}, so read {} ({})",
                 self.name(),
                 self.why(),
                 read.document.name,
@@ -84,7 +85,7 @@ impl Surroundings {
         ))
     }
 
-    /// The document to read; none in open air.
+    /// The document to read for more than a category says; none in open air.
     pub fn to_read(self) -> Option<Source> {
         match self {
             Self::OpenAir => None,
@@ -116,9 +117,10 @@ mod tests {
     use super::*;
 
     #[test]
-    fn outside_open_air_the_document_to_read_is_named() {
+    fn outside_air_the_document_to_read_is_named() {
         assert_eq!(Surroundings::OpenAir.allow_years(), Ok(()));
-        for surroundings in Surroundings::ALL.into_iter().skip(1) {
+        assert_eq!(Surroundings::Indoors.allow_years(), Ok(()));
+        for surroundings in Surroundings::ALL.into_iter().skip(2) {
             assert_eq!(Surroundings::from_key(surroundings.key()), Some(surroundings));
             let refusal = surroundings.allow_years().unwrap_err().to_string();
             let read = surroundings.to_read().unwrap().document.name;

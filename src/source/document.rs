@@ -176,6 +176,7 @@ documents! {
     }
 
     None: {
+        ASTM_STP_175: "ASTM STP 175", "zinc panels outdoors, 1930 to 1954";
         STUDENT_T: "Handbook of Mathematical Functions, 26.7", "the t distribution";
         HOLLOMON_JAFFE: "Hollomon and Jaffe 1945", "time and temperature in tempering steel";
         ALEXANDER_1977: "Alexander 1977", "stripping strength of threaded assemblies";

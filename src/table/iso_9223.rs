@@ -16,7 +16,14 @@ pub struct CategoryRow {
     pub upper: Rate,
     /// Where it is printed.
     pub source: Source,
+    /// Such places inside a building, in words of our own.
+    pub indoors: &'static str,
+    /// Such places outdoors.
+    pub outdoors: &'static str,
 }
+
+/// Where the places are described.
+pub const PLACES: Source = ISO_9223.read("Table C.1");
 
 const fn row(
     name: &'static str,
@@ -24,26 +31,87 @@ const fn row(
     lower: Option<f64>,
     upper: f64,
     source: Source,
+    [indoors, outdoors]: [&'static str; 2],
 ) -> CategoryRow {
     let lower = match lower {
         Some(rate) => Some(Rate::from_um_year(rate)),
         None => None,
     };
-    CategoryRow { name, corrosivity, lower, upper: Rate::from_um_year(upper), source }
+    CategoryRow { name, corrosivity, lower, upper: Rate::from_um_year(upper), source, indoors, outdoors }
 }
 
 /// Very low.
-pub static C1: CategoryRow = row("C1", "very low", None, 0.1, ISO_9223.read("Table 2"));
+pub static C1: CategoryRow = row(
+    "C1",
+    "very low",
+    None,
+    0.1,
+    ISO_9223.read("Table 2"),
+    [
+        "heated rooms with dry, clean air: offices, schools",
+        "dry or cold country with clean air, seldom wet: some deserts, the far Arctic",
+    ],
+);
 /// Low.
-pub static C2: CategoryRow = row("C2", "low", Some(0.1), 0.7, ISO_9223.read("Table 2"));
+pub static C2: CategoryRow = row(
+    "C2",
+    "low",
+    Some(0.1),
+    0.7,
+    ISO_9223.read("Table 2"),
+    [
+        "unheated rooms where water seldom condenses: stores, sports halls",
+        "clean air of temperate country and small towns, SO2 below 5 µg/m³; deserts",
+    ],
+);
 /// Medium.
-pub static C3: CategoryRow = row("C3", "medium", Some(0.7), 2.1, ISO_9223.read("Table 2"));
+pub static C3: CategoryRow = row(
+    "C3",
+    "medium",
+    Some(0.7),
+    2.1,
+    ISO_9223.read("Table 2"),
+    [
+        "rooms with some condensation and fumes of production: laundries, dairies, breweries",
+        "towns with SO2 of 5 to 30 µg/m³, coasts with little salt; warm damp country with clean air",
+    ],
+);
 /// High.
-pub static C4: CategoryRow = row("C4", "high", Some(2.1), 4.2, ISO_9223.read("Table 2"));
+pub static C4: CategoryRow = row(
+    "C4",
+    "high",
+    Some(2.1),
+    4.2,
+    ISO_9223.read("Table 2"),
+    [
+        "rooms with frequent condensation and strong fumes: works, swimming pools",
+        "industry with SO2 of 30 to 90 µg/m³, coasts out of reach of the spray, much de-icing salt",
+    ],
+);
 /// Very high.
-pub static C5: CategoryRow = row("C5", "very high", Some(4.2), 8.4, ISO_9223.read("Table 2"));
+pub static C5: CategoryRow = row(
+    "C5",
+    "very high",
+    Some(4.2),
+    8.4,
+    ISO_9223.read("Table 2"),
+    [
+        "rooms that are nearly always damp, or very foul: mines, unventilated sheds in the tropics",
+        "industry with SO2 of 90 to 250 µg/m³, shores with much salt, sheltered places there",
+    ],
+);
 /// Extreme.
-pub static CX: CategoryRow = row("CX", "extreme", Some(8.4), 25.0, ISO_9223.memory("Table 2"));
+pub static CX: CategoryRow = row(
+    "CX",
+    "extreme",
+    Some(8.4),
+    25.0,
+    ISO_9223.memory("Table 2"),
+    [
+        "sheds in the wet tropics that let salt and dust in and stay damp",
+        "the wet tropics with salt, offshore, spray now and then, SO2 above 250 µg/m³",
+    ],
+);
 
 /// The dose-response function of zinc.
 ///
@@ -101,12 +169,15 @@ pub const SO2: (f64, f64) = (0.7, 150.4);
 /// Depositions of chloride that the function was fitted on, mg/(m²·d).
 pub const CHLORIDE: (f64, f64) = (0.4, 760.5);
 /// Where those ranges are printed.
-pub const VALIDITY: Source = ISO_9223.memory("Table 3");
+pub const VALIDITY: Source = ISO_9223.read("Table 3");
 
 /// Uncertainty of an estimate by the function, as factors on the rate: 33 % down, 50 % up.
 pub const UNCERTAINTY: (f64, f64) = (0.67, 1.5);
 /// Where the uncertainty is printed.
 pub const UNCERTAINTY_SOURCE: Source = ISO_9223.memory("Table A.1");
+
+/// A loss that was measured on specimens is known to so much, as factors on it.
+pub const MEASURED: (f64, f64) = (0.95, 1.05);
 
 /// Deposition of SO2 in mg/(m²·d) for each µg/m³ in the air.
 pub const DEPOSITION_OF_SO2: f64 = 0.8;

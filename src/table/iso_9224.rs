@@ -8,7 +8,7 @@ pub const B1: f64 = 0.813;
 /// Exponent of zinc, upper bound: the mean and two standard deviations.
 pub const B2: f64 = 0.873;
 /// Where the exponents are printed.
-pub const EXPONENTS: Source = ISO_9224.memory("Table 2");
+pub const EXPONENTS: Source = ISO_9224.read("Table 3");
 
 /// The attack follows a power of time up to here, and a straight line beyond.
 pub const STRAIGHT_BEYOND: Time = Time::from_year(20.0);

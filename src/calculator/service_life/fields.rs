@@ -36,12 +36,12 @@ choices! {
 }
 
 static CATEGORIES: [Choice; 6] = [
-    Choice::new("C1", "C1, very low: heated rooms, dry and clean"),
-    Choice::new("C2", "C2, low: unheated rooms, open country with clean air"),
-    Choice::new("C3", "C3, medium: towns, or a coast with little salt"),
-    Choice::new("C4", "C4, high: industry, or a coast with moderate salt"),
-    Choice::new("C5", "C5, very high: heavy industry and damp, or a coast with much salt"),
-    Choice::new("CX", "CX, extreme: splash from the sea, or the tropics with salt and smoke"),
+    Choice::new("C1", "C1, very low: heated rooms, dry and clean; deserts"),
+    Choice::new("C2", "C2, low: unheated rooms; open country with clean air"),
+    Choice::new("C3", "C3, medium: rooms with some damp; towns, coasts with little salt"),
+    Choice::new("C4", "C4, high: swimming pools, works; industry, coasts with salt"),
+    Choice::new("C5", "C5, very high: damp foul rooms; heavy industry, shores with much salt"),
+    Choice::new("CX", "CX, extreme: the wet tropics with salt, offshore, spray"),
 ];
 
 static AROUND: [Choice; 7] = [
@@ -74,12 +74,12 @@ const fn deposition(number: f64) -> Shown {
 
 pub(super) const SURROUNDINGS: Field<Surroundings> =
     Field::choice("surroundings", "The part stands", &AROUND, "air")
-        .hint("Years are given in open air only; elsewhere the document to read is named.");
+        .hint("Years are given in air, outdoors and indoors; elsewhere the document to read is named.");
 const PLACE: Field<PlaceBy> =
     Field::choice("place", "The place is known by", PlaceBy::CHOICES, PlaceBy::Category.key());
 const CATEGORY: Field<Category> = Field::choice("category", "Category of corrosivity", &CATEGORIES, "C4")
     .when(&PLACE, &[PlaceBy::Category.key()])
-    .hint("The loss of zinc decides; the words are a help.")
+    .hint("The loss of zinc decides; the places of each category stand beside the answer.")
     .source(document::ISO_9223.read("Table 2"));
 pub(super) const TEMPERATURE: Field<Temperature> = Field::quantity(
     "temperature",

@@ -5,11 +5,14 @@ use crate::calculator::{
     Bar, Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleMark, Section, Verdict,
 };
 use crate::coat::Process;
-use crate::quantity::{Length, Quantity, Rate, Shown, unit};
-use crate::site::life::{self, Exponent, Promise, Years, shown_years};
-use crate::site::{Category, Rates};
+use crate::coat::factor::{A653, DEPOSIT};
+use crate::quantity::{Length, Quantity, Rate, Shown, Time, unit};
+use crate::rule::life::{self as rule, TABLE_ENDS, between};
+use crate::sentence::capital;
+use crate::site::life::{self, Exponent, Promise, Years};
+use crate::site::{Category, Rates, Surroundings};
 use crate::source::{Source, common_practice, document};
-use crate::table::{iso_9223, iso_14713_1};
+use crate::table::{iso_9223, iso_9224, iso_14713_1, zinc_outdoors};
 use crate::working::Working;
 
 pub(super) fn of(input: &Input, outcome: &Outcome) -> Report {
@@ -91,20 +94,7 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
     let [worst, _, best] = straight;
     let shown = |thickness| input.shown(thickness);
     let coat = if min == max { shown(min).to_string() } else { format!("{} to {}", shown(min), shown(max)) };
-    format!(
-        "{coat} of zinc in {}: {}",
-        outcome.category.key(),
-        in_words(Years { min: worst.min, most: best.most })
-    )
-}
-
-fn in_words(years: Years) -> String {
-    let min = shown_years(years.min);
-    match years.most.map(shown_years) {
-        Some(most) if most.digits() == min.digits() => min.to_string(),
-        Some(most) => format!("{} to {most}", min.digits()),
-        None => format!("{min} and more"),
-    }
+    format!("{coat} of zinc in {}: {}", outcome.category.key(), between(worst.min, best.most))
 }
 
 fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
@@ -136,17 +126,23 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     }
     if let (Some(needed), Some(wanted)) = (outcome.needed, input.wanted) {
         let [straight, ..] = needed;
-        let name = format!("Thickness sure to last {}", shown_years(wanted));
+        let name = format!("Thickness sure to last {}", rule::years(wanted));
         figures.push(Figure::one("D", name, input.shown(straight)).source(Exponent::Straight.source()));
     }
     figures
 }
 
-fn years_figure(name: String, years: Years) -> Figure {
+/// Years from the greatest to the least loss, with the numbers that the order line shows.
+pub fn years_figure(name: String, years: Years) -> Figure {
+    let min = rule::years(years.min);
     match years.most {
-        Some(most) if most == years.min => Figure::one("t", name, shown_years(most)),
-        Some(most) => Figure::range("t", name, shown_years(years.min), shown_years(most)),
-        None => Figure::one("t", format!("{name}, at least"), shown_years(years.min)),
+        _ if years.min.year() > TABLE_ENDS => Figure::words(name, "over 100 years"),
+        Some(most) if most == years.min => Figure::one("t", name, min),
+        Some(most) if most.year() > TABLE_ENDS => {
+            Figure::words(name, format!("{} to over 100 years", min.digits()))
+        }
+        Some(most) => Figure::range("t", name, min, rule::most(most)),
+        None => Figure::words(name, format!("{min} or more")),
     }
 }
 
@@ -165,7 +161,7 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
                 .collect();
             let needed = outcome.needed.and_then(|needed| needed.get(way).copied());
             if let (Some(needed), Some(wanted)) = (needed, input.wanted) {
-                let name = format!("Thickness for {} at the greatest loss", shown_years(wanted));
+                let name = format!("Thickness for {} at the greatest loss", rule::years(wanted));
                 figures.push(Figure::one("D", name, input.shown(needed)).source(exponent.source()));
             }
             Section { title: exponent.name().into(), figures }
@@ -201,7 +197,64 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
             figures: printed.map(|figure| figure.source(iso_14713_1::TABLE)).collect(),
         });
     }
+    sections.extend([places(outcome.category), by_zinc(input, outcome), long_term(input), contacts()]);
     sections
+}
+
+/// What such a place looks like.
+fn places(category: Category) -> Section {
+    let [indoors, outdoors] = category.places();
+    let figures = [("Indoors", indoors), ("Outdoors", outdoors)]
+        .map(|(name, place)| Figure::words(name, place).source(iso_9223::PLACES));
+    Section { title: format!("Places of {}", category.key()).into(), figures: figures.into() }
+}
+
+/// The second way for a mechanical deposit: the zinc that it holds, as solid zinc.
+fn by_zinc(input: &Input, outcome: &Outcome) -> Section {
+    let Rates { lower, upper, .. } = outcome.rates;
+    let [min, _, max] = input.thicknesses();
+    let [light, heavy] = solid(min, max);
+    let years = Years {
+        min: life::years(light, upper, Exponent::Straight),
+        most: lower.map(|lower| life::years(heavy, lower, Exponent::Straight)),
+    };
+    Section {
+        title: "If the coat is mechanical, by the zinc in it: a second way, for the careful".into(),
+        figures: vec![
+            Figure::range("D_s", "As solid zinc", input.shown(light), input.shown(heavy))
+                .source(DEPOSIT.source),
+            years_figure("Years by that".to_owned(), years).source(Exponent::Straight.source()),
+        ],
+    }
+}
+
+/// The least of a deposit at its lightest and the greatest at its heaviest, as solid zinc.
+fn solid(min: Length, max: Length) -> [Length; 2] {
+    [min * (DEPOSIT.min / A653.min), max * (DEPOSIT.max / A653.min)]
+}
+
+/// The average at losses that were measured over many years.
+fn long_term(input: &Input) -> Section {
+    let average = input.average.quantity;
+    let figures = zinc_outdoors::LONG_TERM.iter().map(|row| {
+        let years = life::years(average, row.rate, Exponent::Straight);
+        let name = format!("{}, {}", capital(row.place), row.rate.show(&unit::UM_YEAR, 2));
+        years_figure(name, Years { min: years, most: Some(years) }).source(row.source)
+    });
+    Section {
+        title: format!("{} at losses that were measured over many years", input.shown(average)).into(),
+        figures: figures.collect(),
+    }
+}
+
+/// What contact with other metals adds.
+fn contacts() -> Section {
+    let figures = zinc_outdoors::CONTACTS.iter().map(|row| {
+        let [country, town, sea] = row.ratings;
+        let text = format!("country {country}, town {town}, sea air {sea}");
+        Figure::words(capital(row.metal), text).source(zinc_outdoors::CONTACTS_SOURCE)
+    });
+    Section { title: "What contact with another metal adds".into(), figures: figures.collect() }
 }
 
 fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
@@ -209,25 +262,25 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         return Vec::new();
     };
     let [straight, upper, _] = needed;
-    let wanted = shown_years(wanted);
+    let wanted = rule::years(wanted);
     let place = outcome.category.key();
-    let (mark, text) = match promise {
-        Promise::Lasts => (
-            Mark::Met,
-            format!("The coat lasts {wanted} in {place} even where it is thinnest and the loss greatest."),
+    let text = match (promise, input.min) {
+        (Promise::Lasts, Some(_)) => {
+            format!("The coat lasts {wanted} in {place} even where it is thinnest and the loss greatest.")
+        }
+        (Promise::Lasts, None) => format!(
+            "The coat lasts {wanted} in {place} at its average thickness and the greatest loss; enter its least for \
+             the thinnest places."
         ),
-        Promise::MayLast => (
-            Mark::Condition,
-            format!(
-                "Order at least {} to be sure of {wanted} in {place}, or find out the loss of zinc at the place.",
-                input.shown(straight)
-            ),
+        (Promise::MayLast, _) => format!(
+            "Order at least {} to be sure of {wanted} in {place}, or find out the loss of zinc at the place.",
+            input.shown(straight)
         ),
-        Promise::FallsShort => (
-            Mark::Bar,
-            format!("The coat does not last {wanted} in {place}; {} would do.", input.shown(straight)),
-        ),
+        (Promise::FallsShort, _) => {
+            format!("The coat does not last {wanted} in {place}; {} would do.", input.shown(straight))
+        }
     };
+    let mark = rule::of_promise(promise).mark;
     vec![
         Finding::new(mark, text, Exponent::Straight.source()),
         Finding::new(
@@ -268,6 +321,24 @@ fn working(input: &Input, outcome: &Outcome) -> Working {
             exponent.attack_step(&mut working, meaning, upper, wanted);
         }
     }
+    let [min, _, max] = input.thicknesses();
+    let [light, heavy] = solid(min, max);
+    for (meaning, symbol, thickness, density, source, result) in [
+        ("the least as solid zinc, if mechanical", "D_min", min, DEPOSIT.min, DEPOSIT.source, light),
+        ("the greatest as solid zinc, if mechanical", "D_max", max, DEPOSIT.max, DEPOSIT.source_max, heavy),
+    ] {
+        working
+            .step(
+                meaning,
+                symbol,
+                "D · k / ρ",
+                um(result),
+                document::ARITHMETIC.computed("the same mass of zinc"),
+            )
+            .given("D", um(thickness))
+            .published("k", density.show(&unit::G_M2_UM, 3), source)
+            .published("ρ", A653.min.show(&unit::G_M2_UM, 2), A653.source);
+    }
     working
 }
 
@@ -279,9 +350,9 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
             Exponent::Straight.source(),
         ),
         Note::sourced(
-            "The exponents of ISO 9224 and its straight line beyond 20 years are known from memory; its examples \
-             end at 20 years.",
-            Exponent::Mean.source(),
+            "Beyond 20 years a straight line goes on from the curve of ISO 9224, known from memory. Its printed \
+             multipliers go on with the curve: at 50 years they take 4 to 5 % less zinc, at 100 years 9 to 13 %.",
+            iso_9224::STRAIGHT_LINE,
         ),
         Note::sourced(
             "The years end with the zinc used up. Rust on 5 % of the surface, the usual sign for maintenance, \
@@ -290,11 +361,48 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
         ),
         Note::sourced(
             "ISO 14713-1 counts a micrometre of mechanical zinc as a micrometre, although the porous deposit \
-             holds about a fifth less zinc.",
+             holds about a fifth less zinc; the years by its zinc stand apart.",
             iso_14713_1::TABLE,
         ),
-        Note::plain("It holds in open air. Hours in the salt spray say nothing about it."),
+        Note::sourced(
+            format!(
+                "Contact with copper or brass, and water that runs off copper, use zinc up fast: insulate. With most \
+                 other metals in air the contact does little while the area of zinc is large against the other ({}).",
+                zinc_outdoors::CONTACT_KEY
+            ),
+            zinc_outdoors::COPPER,
+        ),
+        Note::sourced(
+            format!(
+                "In hot service zinc is taken up to {}, at times up to {}; another association allows the first \
+                 only at times.",
+                zinc_outdoors::HOT_FOR_GOOD.show(&unit::CELSIUS, 0),
+                zinc_outdoors::HOT_NOW_AND_THEN.show(&unit::CELSIUS, 0)
+            ),
+            zinc_outdoors::HOT,
+        ),
+        Note::sourced(
+            format!(
+                "Above about {} a chromate helps no longer.",
+                zinc_outdoors::WARM_CHROMATE.show(&unit::CELSIUS, 0)
+            ),
+            zinc_outdoors::WARM_CHROMATE_SOURCE,
+        ),
+        Note::plain("It holds in air. Hours in the salt spray say nothing about it."),
     ];
+    if input.surroundings == Surroundings::Indoors {
+        notes.push(Note::sourced(
+            "Indoors condensation and what the room is used for decide, not the weather; ISO 11844-1 tells the mildest \
+             rooms apart.",
+            document::ISO_11844.memory(""),
+        ));
+    }
+    if matches!(input.place, Place::Measured(_)) {
+        notes.push(Note::sourced(
+            "A loss measured on specimens is taken as known to ±5 %.",
+            iso_9223::UNCERTAINTY_SOURCE,
+        ));
+    }
     if outcome.estimate.is_some() {
         notes.insert(
             0,
@@ -309,13 +417,18 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
         notes.push(Note::plain("C1 has no lower limit of loss: only the least years can be given."));
     }
     let [straight, ..] = outcome.years;
-    if straight.iter().any(|years| years.most.is_some_and(|most| most.year() > 100.0)) {
+    if straight.iter().any(|years| years.most.is_none_or(|most| most.year() > TABLE_ENDS)) {
         notes.push(Note::sourced(
             "Beyond 100 years ISO 14713-1 prints only “more than 100”.",
             iso_14713_1::TABLE,
         ));
     }
     notes
+}
+
+/// Years in the picture, which ends where the table does.
+fn up_to_the_end(time: Time) -> Time {
+    if time.year() > TABLE_ENDS { Time::from_year(TABLE_ENDS) } else { time }
 }
 
 fn picture(input: &Input, outcome: &Outcome) -> Picture {
@@ -326,18 +439,18 @@ fn picture(input: &Input, outcome: &Outcome) -> Picture {
         let rates = if marked { outcome.rates } else { category.rates() };
         let worst = life::range(min, rates, Exponent::Straight).min;
         let best = life::range(max, rates, Exponent::Straight).most;
-        let longer = if best.is_none() { ", or longer" } else { "" };
+        let longer = if best.is_none_or(|best| best.year() > TABLE_ENDS) { ", or longer" } else { "" };
         Bar {
             label: format!("{}, {}{longer}", category.key(), category.corrosivity()).into(),
-            from: shown_years(worst),
-            to: shown_years(best.unwrap_or(worst)),
+            from: rule::years(up_to_the_end(worst)),
+            to: rule::most(up_to_the_end(best.unwrap_or(worst))),
             marked,
         }
     });
     Picture::Bars {
         title: "Years of this coat by category, counted by ISO 14713-1.".into(),
         bars: bars.collect(),
-        line: input.wanted.map(|wanted| ScaleMark { label: "Years wanted".into(), at: shown_years(wanted) }),
+        line: input.wanted.map(|wanted| ScaleMark { label: "Years wanted".into(), at: rule::years(wanted) }),
         logarithmic: true,
     }
 }
