@@ -1,22 +1,20 @@
-//! Hours in the salt spray: only where a standard states them, and never for a hot-dip coat.
+//! Hours in the salt spray: only where a document states them, and never for a hot-dip coat.
 
 use crate::source::{Source, common_practice, document};
 use crate::table::Refusal;
-use crate::table::astm_b117::{self, Asked, Row};
+use crate::table::salt_spray::{self as table, Asked, Chromate, Passivate, PlatedIn, Row};
 
 /// A finish whose hours may be asked.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Finish {
-    /// Electroplated zinc by a type of ASTM B633, I to VI.
-    B633(&'static Row),
-    /// Electroplated zinc on threaded fasteners by ASTM F1941.
-    F1941,
-    /// Mechanically deposited zinc by a type of ASTM B695, I or II.
-    B695(&'static Row),
-    /// About 5 µm of mechanical zinc without a standard.
-    ThinMechanical,
-    /// About 5 µm of electroplated zinc without a standard.
-    ThinElectroplated,
+    /// One that is listed by itself.
+    Listed(&'static Row),
+    /// Electroplated zinc by ISO 4042: nominal thickness in µm, chromate.
+    Iso4042(u32, Chromate),
+    /// Electroplated zinc by ISO 2081: thickness in µm, chromate, barrel or rack.
+    Iso2081(u32, Chromate, PlatedIn),
+    /// Electroplated zinc by ISO 19598, without hexavalent chromium.
+    Iso19598(Passivate, PlatedIn),
     /// Hot-dip.
     HotDip,
 }
@@ -24,12 +22,10 @@ pub enum Finish {
 /// The hours of a finish.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Hours {
-    /// How many; none where the standard asks for none.
-    pub hours: Option<u32>,
-    /// Until what is seen.
-    pub until: &'static str,
-    /// Who says so.
-    pub source: Source,
+    /// Until the zinc itself corrodes white.
+    pub white: (Asked, Source),
+    /// Until the steel rusts.
+    pub red: (Asked, Source),
 }
 
 /// Why a hot-dip coat has no hours, in two sentences.
@@ -41,16 +37,24 @@ pub const WHY_NOT_HOT_DIP: &str = "A hot-dip coat lives on the dense film that w
 /// Where that is from.
 pub const HOT_DIP: Source = common_practice("life of a hot-dip coat in years by environment");
 
-/// The hours that a finish has to stand.
+/// The hours that a finish has to stand, or is said to.
 ///
 /// # Errors
-/// Hot-dip, which no standard measures by hours, and hours that were not found.
+/// Hot-dip, which no standard measures by hours; a coat that the document does not list; hours that were
+/// not found.
 pub fn hours(finish: Finish) -> Result<Hours, Refusal> {
     match finish {
-        Finish::B633(row) | Finish::B695(row) => of_row(row),
-        Finish::F1941 => of_row(&astm_b117::F1941),
-        Finish::ThinMechanical => Ok(about_5_um(astm_b117::MECHANICAL_5_UM)),
-        Finish::ThinElectroplated => Ok(about_5_um(astm_b117::ELECTROPLATED_5_UM)),
+        Finish::Listed(row) => of_row(row),
+        Finish::Iso4042(um, chromate) => iso_4042(um, chromate),
+        Finish::Iso2081(um, chromate, plated_in) => iso_2081(um, chromate, plated_in),
+        Finish::Iso19598(passivate, plated_in) => {
+            let row = table::ISO_19598.iter().find(|(of, ..)| *of == passivate);
+            let source = table::ISO_19598_TABLE;
+            let (_, barrel, rack) =
+                row.ok_or_else(|| Refusal::blank("the hours of this passivate", source))?;
+            let white = if plated_in == PlatedIn::Barrel { *barrel } else { *rack };
+            Ok(Hours { white: (Asked::AtLeast(white), source), red: (Asked::NotFound, source) })
+        }
         Finish::HotDip => Err(Refusal::not_covered(
             "a hot-dip coat",
             "zinc that is plated or peened on; open the service life instead",
@@ -59,55 +63,117 @@ pub fn hours(finish: Finish) -> Result<Hours, Refusal> {
     }
 }
 
-/// Hours until red rust by class of mechanical zinc, which were not found.
-pub fn red_rust_of_mechanical() -> Refusal {
-    Refusal::blank("hours to red rust by class", astm_b117::B695_RED)
-}
-
 fn of_row(row: &Row) -> Result<Hours, Refusal> {
-    let source = row.document.known(row.place, row.basis);
-    let until = "white corrosion";
-    match row.hours {
-        Asked::White(hours) => Ok(Hours { hours: Some(hours), until, source }),
-        Asked::Nothing => Ok(Hours { hours: None, until, source }),
-        Asked::NotFound => {
-            Err(Refusal::blank(&format!("the hours of {} ({})", row.name, row.treatment), source))
-        }
+    if (row.white, row.red) == (Asked::NotFound, Asked::NotFound) {
+        return Err(Refusal::blank(&format!("the hours of {}", row.name), row.source));
     }
+    Ok(Hours { white: (row.white, row.source), red: (row.red, row.source) })
 }
 
-fn about_5_um(hours: u32) -> Hours {
-    Hours { hours: Some(hours), until: "corrosion, with about 5 µm of zinc", source: astm_b117::ABOUT_5_UM }
+fn iso_4042(um: u32, chromate: Chromate) -> Result<Hours, Refusal> {
+    let source = table::ISO_4042_TABLE;
+    let row = table::ISO_4042.iter().find(|row| row.um == um && row.chromate == chromate);
+    let row = row.ok_or_else(|| {
+        let asked = format!("{um} µm with {}", chromate.name());
+        Refusal::not_covered(&asked, "3, 5, 8 and 12 µm, black from 5 µm on; of 25 µm it has no data", source)
+    })?;
+    Ok(Hours {
+        white: (Asked::Listed(row.white), source),
+        red: (row.red.map_or(Asked::Nothing, Asked::Listed), source),
+    })
+}
+
+fn iso_2081(um: u32, chromate: Chromate, plated_in: PlatedIn) -> Result<Hours, Refusal> {
+    let (white_source, red_source) = (table::ISO_2081_WHITE_TABLE, table::ISO_2081_RED_TABLE);
+    let white = table::ISO_2081_WHITE.iter().find(|(of, ..)| *of == chromate);
+    let red = table::ISO_2081_RED.iter().find(|(of, ..)| *of == um);
+    let (Some((_, barrel, rack)), Some((_, clear, coloured))) = (white, red) else {
+        let asked = format!("{um} µm with {}", chromate.name());
+        return Err(Refusal::not_covered(&asked, "5, 8, 12 and 25 µm", red_source));
+    };
+    let white = if plated_in == PlatedIn::Barrel { *barrel } else { *rack };
+    let red = if matches!(chromate, Chromate::C | Chromate::D) { *coloured } else { *clear };
+    Ok(Hours { white: (Asked::AtLeast(white), white_source), red: (Asked::AtLeast(red), red_source) })
 }
 
 impl Finish {
-    /// Its key in links.
-    pub fn key(self) -> String {
-        let typed = |name: &str| name.trim_start_matches("Type ").to_ascii_lowercase();
+    /// In words.
+    pub fn name(self) -> String {
         match self {
-            Self::B633(row) => format!("b633-{}", typed(row.name)),
-            Self::B695(row) => format!("b695-{}", typed(row.name)),
-            Self::F1941 => "f1941".to_owned(),
-            Self::ThinMechanical => "barrel-5".to_owned(),
-            Self::ThinElectroplated => "cell-5".to_owned(),
-            Self::HotDip => "kettle".to_owned(),
+            Self::Listed(row) => row.name.to_owned(),
+            Self::Iso4042(um, chromate) => format!("ISO 4042, {um} µm, {}", chromate.name()),
+            Self::Iso2081(um, chromate, plated_in) => {
+                format!("ISO 2081, {um} µm, {}, {}", chromate.name(), plated_in.name())
+            }
+            Self::Iso19598(passivate, plated_in) => {
+                format!("ISO 19598, {}, {}", passivate.name(), plated_in.name())
+            }
+            Self::HotDip => "hot-dip".to_owned(),
         }
     }
 
-    /// The finish of a key: `b633-ii`, `b695-i`, `f1941`, `barrel-5`, `cell-5`, `kettle`.
-    pub fn from_key(key: &str) -> Option<Self> {
-        let typed = |rows: &'static [Row], name: &str| {
-            rows.iter()
-                .find(|row| row.name.strip_prefix("Type ").unwrap_or(row.name).eq_ignore_ascii_case(name))
-        };
-        match key.split_once('-') {
-            Some(("b633", name)) => typed(astm_b117::B633, name).map(Self::B633),
-            Some(("b695", name)) => typed(astm_b117::B695, name).map(Self::B695),
-            Some(("barrel", "5")) => Some(Self::ThinMechanical),
-            Some(("cell", "5")) => Some(Self::ThinElectroplated),
-            None if key == "f1941" => Some(Self::F1941),
-            None if key == "kettle" => Some(Self::HotDip),
-            _ => None,
+    /// Those of the same document that differ in what is put on the zinc.
+    pub fn family(self) -> Vec<Self> {
+        match self {
+            Self::Iso4042(um, _) => Chromate::ALL.map(|chromate| Self::Iso4042(um, chromate)).to_vec(),
+            Self::Iso2081(um, _, plated_in) => {
+                Chromate::ALL.map(|chromate| Self::Iso2081(um, chromate, plated_in)).to_vec()
+            }
+            Self::Iso19598(_, plated_in) => {
+                Passivate::ALL.map(|passivate| Self::Iso19598(passivate, plated_in)).to_vec()
+            }
+            Self::Listed(_) | Self::HotDip => Vec::new(),
+        }
+    }
+}
+
+impl Asked {
+    /// The number, where there is one.
+    pub fn hours(self) -> Option<u32> {
+        match self {
+            Self::AtLeast(hours) | Self::Listed(hours) | Self::About(hours) => Some(hours),
+            Self::Nothing | Self::NotFound => None,
+        }
+    }
+}
+
+impl Chromate {
+    /// Every one.
+    pub const ALL: [Self; 5] = [Self::A, Self::B, Self::C, Self::D, Self::Black];
+
+    /// By letter and look.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::A => "A, clear",
+            Self::B => "B, bluish",
+            Self::C => "C, iridescent",
+            Self::D => "D, opaque",
+            Self::Black => "F or Bk, black",
+        }
+    }
+}
+
+impl Passivate {
+    /// Every one.
+    pub const ALL: [Self; 4] = [Self::An, Self::Cn, Self::CnT2, Self::FnT2];
+
+    /// By code and look.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::An => "An, transparent",
+            Self::Cn => "Cn, iridescent",
+            Self::CnT2 => "Cn with sealer T2",
+            Self::FnT2 => "Fn, black, with sealer T2",
+        }
+    }
+}
+
+impl PlatedIn {
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Barrel => "plated in a barrel",
+            Self::Rack => "plated on a rack",
         }
     }
 }
@@ -117,14 +183,8 @@ mod tests {
     use super::*;
 
     #[test]
-    fn hours_are_given_only_where_a_document_states_them() {
-        let stated = |key: &str| hours(Finish::from_key(key).unwrap()).map(|hours| hours.hours);
-        assert_eq!(stated("b633-ii"), Ok(Some(96)));
-        assert_eq!(stated("b633-i"), Ok(None));
-        assert_eq!(stated("barrel-5"), Ok(Some(36)));
-        assert!(stated("f1941").unwrap_err().to_string().contains("open ASTM F1941"));
-        assert!(stated("b695-i").unwrap_err().to_string().contains("not known here"));
-        assert!(stated("kettle").unwrap_err().to_string().contains("service life"));
+    fn why_is_said_in_two_sentences() {
         assert_eq!(WHY_NOT_HOT_DIP.matches('.').count(), 2);
+        assert!(hours(Finish::HotDip).unwrap_err().to_string().contains("service life"));
     }
 }

@@ -39,6 +39,7 @@ documents! {
         ISO_1461: "ISO 1461:2009", "hot-dip galvanized articles";
         ISO_4042_1999: "ISO 4042:1999", "electroplated fasteners, earlier edition";
         ISO_4042_2018: "ISO 4042:2018", "electroplated fasteners";
+        ISO_19598: "ISO 19598", "electroplated zinc and its passivates without hexavalent chromium";
         ISO_12683: "ISO 12683:2004", "mechanically deposited zinc";
         ISO_2081: "ISO 2081", "electroplated zinc on iron or steel";
         ISO_9588: "ISO 9588:2007", "post-coating treatments against hydrogen";
@@ -165,6 +166,8 @@ documents! {
         ASTM_E376: "ASTM E376", "thickness by magnetic or eddy-current gauges";
         ASTM_F436: "ASTM F436", "hardened steel washers";
         ASTM_F844: "ASTM F844", "washers, steel, plain, unhardened";
+        ASTM_F1136: "ASTM F1136", "zinc and aluminium flake on fasteners";
+        ASTM_F1137: "ASTM F1137", "phosphate and oil on fasteners";
         ASTM_F1470: "ASTM F1470", "sampling of fasteners";
         ASTM_F1554: "ASTM F1554", "anchor bolts, 36, 55 and 105 ksi yield";
         ASTM_F1941: "ASTM F1941/F1941M", "electrodeposited coatings on threaded fasteners";

@@ -1,0 +1,127 @@
+//! The salt spray, arranged for its reader.
+
+use super::Outcome;
+use crate::calculator::{Bar, Caution, Figure, Finding, Link, Mark, Note, Picture, Report, Section};
+use crate::quantity::{Shown, unit};
+use crate::sentence::capital;
+use crate::site::salt_spray::{self, Finish, Hours};
+use crate::source::Source;
+use crate::table::Refusal;
+use crate::table::salt_spray::{self as table, Asked, ROWS};
+
+const WHITE: &str = "white corrosion";
+const RED: &str = "red rust";
+
+pub(super) fn report(finish: Finish, outcome: &Outcome) -> Report {
+    let mut report = Report {
+        sections: vec![beside()],
+        cautions: vec![Caution::StandardFirst],
+        notes: vec![Note::sourced(
+            "Hours in the salt spray compare one batch with another of the same finish; they do not convert into years, \
+             and alone have seldom foretold service.",
+            table::TEST,
+        )],
+        picture: Some(picture(finish)),
+        ..Report::default()
+    };
+    match outcome {
+        Outcome::NoMeasure => {
+            report.headline = "Hot-dip: hours are not given; see its years by place.".to_owned();
+            report.findings = vec![
+                Finding::new(Mark::Note, salt_spray::WHY_NOT_HOT_DIP, salt_spray::HOT_DIP)
+                    .opens(Link { calculator: "life", pairs: vec![("thickness", "50 µm".to_owned())] }),
+            ];
+        }
+        Outcome::Stated(hours) => state(&mut report, finish, *hours),
+    }
+    report
+}
+
+fn state(report: &mut Report, finish: Finish, hours: Hours) {
+    let said: Vec<String> = [(hours.white, WHITE), (hours.red, RED)]
+        .into_iter()
+        .filter_map(|((asked, _), until)| in_words(asked, until))
+        .collect();
+    report.headline = if said.is_empty() {
+        format!("{} asks for no hours with this finish", hours.white.1.document.name)
+    } else {
+        format!("{}: {}", capital(&finish.name()), said.join(", "))
+    };
+    for ((asked, source), until) in [(hours.white, WHITE), (hours.red, RED)] {
+        report.figures.push(figure(asked, source, until));
+        if let Some(number) = asked.hours() {
+            report.working.table("hours as the source states them", "h", shown(number), source);
+        }
+        if asked == Asked::NotFound {
+            let refusal = Refusal::blank(&format!("hours to {until}"), source);
+            report.findings.push(Finding::new(Mark::Note, refusal.to_string(), refusal.source()));
+        }
+    }
+    if let Finish::Iso2081(..) = finish {
+        report.notes.push(Note::sourced(
+            "The hours to red rust remembered of ISO 2081 lie above those read in ISO 4042: check them before promising.",
+            table::ISO_2081_RED_TABLE,
+        ));
+    }
+}
+
+/// `at least 96 h to white corrosion`, `about 36 h …`; nothing where there is no number.
+fn in_words(asked: Asked, until: &str) -> Option<String> {
+    let how = match asked {
+        Asked::AtLeast(_) => "at least ",
+        Asked::About(_) => "about ",
+        Asked::Listed(_) | Asked::Nothing | Asked::NotFound => "",
+    };
+    Some(format!("{how}{} to {until}", shown(asked.hours()?)))
+}
+
+fn figure(asked: Asked, source: Source, until: &'static str) -> Figure {
+    let figure = match asked {
+        Asked::AtLeast(hours) => Figure::one("", format!("Hours to {until}, at least"), shown(hours)),
+        Asked::Listed(hours) => Figure::one("", format!("Hours to {until}, as listed"), shown(hours)),
+        Asked::About(hours) => Figure::one("", format!("Hours to {until}, about"), shown(hours)),
+        Asked::Nothing => Figure::words(format!("Hours to {until}"), "none stated"),
+        Asked::NotFound => Figure::words(format!("Hours to {until}"), "not known here"),
+    };
+    figure.source(source)
+}
+
+fn shown(hours: u32) -> Shown {
+    Shown { number: f64::from(hours), unit: &unit::HOUR, decimals: 0 }
+}
+
+/// What is said of other finishes, to compare.
+fn beside() -> Section {
+    let thin = ROWS.iter().filter(|row| matches!(row.white, Asked::About(_))).filter_map(|row| {
+        Some(Figure::words(capital(row.name), in_words(row.white, WHITE)?).source(row.source))
+    });
+    let others = table::BESIDE.iter().map(|&(name, white, red, source)| {
+        let said: Vec<String> = [(white, WHITE), (red, RED)]
+            .into_iter()
+            .filter_map(|(hours, until)| in_words(Asked::Listed(hours?), until))
+            .collect();
+        Figure::words(capital(name), said.join(", ")).source(source)
+    });
+    Section { title: "Beside it, to compare".into(), figures: thin.chain(others).collect() }
+}
+
+/// Hours to white corrosion that are known, side by side: the finishes listed by themselves, and those
+/// of the same standard.
+fn picture(finish: Finish) -> Picture {
+    let all = ROWS.iter().map(Finish::Listed).chain(finish.family());
+    let bars = all.filter_map(|other| {
+        let (asked, _) = salt_spray::hours(other).ok()?.white;
+        Some(Bar {
+            label: capital(&other.name()).into(),
+            from: shown(0),
+            to: shown(asked.hours()?),
+            marked: other == finish,
+        })
+    });
+    Picture::Bars {
+        title: "Hours to white corrosion in the salt spray, by finish.".into(),
+        bars: bars.collect(),
+        line: None,
+        logarithmic: false,
+    }
+}
