@@ -48,7 +48,6 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Finding> {
 fn rules(outcome: &Outcome) -> Vec<Finding> {
     let case = outcome.case();
     let steel = rule::judge_topic(&case, Topic::Hydrogen)
-        .into_iter()
         .filter(|ruling| case.steel.is_some() && ruling.says.mark > Mark::Met);
     told(&case, steel.chain(rule::judge_topic(&case, Topic::Load)))
 }
