@@ -8,6 +8,7 @@ mod columns;
 mod comma;
 mod grid;
 mod lines;
+mod moment;
 mod names;
 mod problem;
 mod read_as;
@@ -19,8 +20,8 @@ use grid::{Cell, Grid, Row};
 
 pub use columns::chosen_columns;
 pub use comma::Comma;
-pub use problem::{Looks, PasteProblem};
-pub use read_as::{Column, ColumnUse, Line, LineUse, ReadAs, Separator, Why};
+pub use problem::PasteProblem;
+pub use read_as::{Column, ColumnUse, Line, LineUse, Looks, ReadAs, Separator, Why};
 
 /// Thicker readings are a wrong unit or a lost decimal mark.
 pub(super) const GREATEST_UM: f64 = 1000.0;

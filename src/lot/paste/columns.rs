@@ -1,8 +1,8 @@
 //! Which columns hold readings: by choice, by their headings, and by what stands in them.
 
 use super::grid::{Cell, Grid, Row, Separator};
-use super::problem::{Looks, PasteProblem};
-use super::read_as::{Column, ColumnUse, Line, LineUse, Why};
+use super::problem::PasteProblem;
+use super::read_as::{Column, ColumnUse, Line, LineUse, Looks, Why};
 use super::{Reading, lines, names};
 
 /// Columns farther apart than this are not readings of one coat.

@@ -1,6 +1,7 @@
 //! A text as rows of cells: separators, quotes, and what each cell is.
 
 use super::comma::{Comma, decide, number, starts_with_digit, tight_chunks};
+use super::moment::{is_date, is_time};
 use super::names;
 use super::problem::PasteProblem;
 use crate::quantity::Unit;
@@ -321,22 +322,6 @@ fn name_of(label: &str) -> String {
 
 fn is_space(c: char) -> bool {
     c.is_whitespace() && !matches!(c, '\n' | '\r' | '\t')
-}
-
-/// `2025-03-01`, `1.3.2025`, `03/01/25`: three numbers with the same mark between them.
-fn is_date(text: &str) -> bool {
-    ['-', '.', '/'].into_iter().any(|mark| {
-        let parts: Vec<&str> = text.split(mark).collect();
-        let digits = |part: &&str| (1..=4).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
-        parts.len() == 3 && parts.iter().all(digits)
-    })
-}
-
-/// `10:52` or `10:52:03`.
-pub fn is_time(text: &str) -> bool {
-    let parts: Vec<&str> = text.split(':').collect();
-    let digits = |part: &&str| (1..=2).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
-    (2..=3).contains(&parts.len()) && parts.iter().all(digits)
 }
 
 /// A line without its dates and times, whose points and colons say nothing of its numbers.

@@ -1,7 +1,7 @@
 //! What headings and labels mean, by their words.
 
 use super::comma::starts_with_digit;
-use super::grid::is_time;
+use super::moment::is_time;
 use crate::quantity::{Dimension, Unit, unit};
 
 /// Lines and columns that condense readings, or limit them, and are none.

@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::read_as::Why;
+use super::read_as::{Looks, Why};
 use super::{GREATEST_UM, MOST_READINGS};
 use crate::quantity::{Shown, Unit};
 
@@ -93,30 +93,6 @@ pub enum PasteProblem {
     },
     /// More than one lot's worth.
     TooMany,
-}
-
-/// What a column looks like besides readings.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Looks {
-    /// It counts up by one.
-    Counts,
-    /// Its numbers lie far from those of the other columns.
-    FarOff,
-    /// It is the mean of the other columns on every line.
-    Mean,
-    /// Numbers and words stand in it.
-    Mixed,
-}
-
-impl fmt::Display for Looks {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Counts => "counts up, as numbers of articles do",
-            Self::FarOff => "lies far from the numbers of the other columns",
-            Self::Mean => "is the mean of the other columns on every line",
-            Self::Mixed => "holds numbers and words",
-        })
-    }
 }
 
 impl fmt::Display for PasteProblem {

@@ -4,7 +4,6 @@ use std::fmt;
 
 use super::comma::Comma;
 pub use super::grid::Separator;
-use super::problem::Looks;
 use crate::quantity::Unit;
 
 /// What was made of a text.
@@ -65,6 +64,19 @@ pub enum Why {
     Empty,
     /// Other columns were chosen.
     NotChosen,
+}
+
+/// What a column looks like besides readings.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Looks {
+    /// It counts up by one.
+    Counts,
+    /// Its numbers lie far from those of the other columns.
+    FarOff,
+    /// It is the mean of the other columns on every line.
+    Mean,
+    /// Numbers and words stand in it.
+    Mixed,
 }
 
 /// A line.
@@ -140,6 +152,17 @@ impl fmt::Display for Why {
             Self::SomethingElse => "it measures something else",
             Self::Empty => "nothing stands in it",
             Self::NotChosen => "not among the columns chosen",
+        })
+    }
+}
+
+impl fmt::Display for Looks {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Counts => "counts up, as numbers of articles do",
+            Self::FarOff => "lies far from the numbers of the other columns",
+            Self::Mean => "is the mean of the other columns on every line",
+            Self::Mixed => "holds numbers and words",
         })
     }
 }

@@ -1,0 +1,17 @@
+//! Dates and times of day, which are no readings.
+
+/// `2025-03-01`, `1.3.2025`, `03/01/25`: three numbers with the same mark between them.
+pub fn is_date(text: &str) -> bool {
+    ['-', '.', '/'].into_iter().any(|mark| {
+        let parts: Vec<&str> = text.split(mark).collect();
+        let digits = |part: &&str| (1..=4).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
+        parts.len() == 3 && parts.iter().all(digits)
+    })
+}
+
+/// `10:52` or `10:52:03`.
+pub fn is_time(text: &str) -> bool {
+    let parts: Vec<&str> = text.split(':').collect();
+    let digits = |part: &&str| (1..=2).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
+    (2..=3).contains(&parts.len()) && parts.iter().all(digits)
+}
