@@ -26,9 +26,9 @@ pub mod thread_strength;
 
 pub use shape::{
     About, Address, Bar, Bound, Caution, Choice, Converted, Damage, Draft, Ends, Example, Fault, Field,
-    FieldAbout, FieldValue, Figure, Filled, Finding, Form, HARDNESS, Kind, Link, Mark, Missed, Note, OrOwn,
-    Picture, Problem, Problems, RawText, Reader, Report, ScaleBand, ScaleMark, Section, ThreadCorner, Value,
-    Verdict, When, Writer, Written,
+    FieldAbout, FieldValue, Figure, Filled, Finding, Form, HARDNESS, Kind, Link, Mark, MarkRow, Missed, Note,
+    OrOwn, Picture, Problem, Problems, RawText, Reader, Report, ScaleBand, ScaleMark, Section, ThreadCorner,
+    Value, Verdict, When, Writer, Written, coat_shown, size_shown,
 };
 pub(crate) use shape::{choices, chosen_by_key};
 

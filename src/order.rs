@@ -10,6 +10,7 @@ pub mod demand;
 mod judge;
 mod line;
 pub mod offer;
+mod picture;
 pub mod reading;
 pub mod recommend;
 mod remedy;
@@ -27,7 +28,7 @@ pub use threads::bolt_class;
 
 use serde::Serialize;
 
-use crate::calculator::{Caution, Draft, Figure, Finding, Note, Problems, Verdict};
+use crate::calculator::{Caution, Draft, Figure, Finding, Note, Picture, Problems, Verdict};
 use crate::coat::Process;
 use crate::source::Source;
 
@@ -55,6 +56,9 @@ pub struct Assessment {
     pub cautions: Vec<Caution>,
     /// What the reader should know besides.
     pub notes: Vec<Note>,
+    /// The finish to take, as pictures. What they show stands in the figures: programs do without them.
+    #[serde(skip)]
+    pub pictures: Vec<Picture>,
 }
 
 /// What one process is to the order line.

@@ -7,6 +7,7 @@
 
 mod hexagon;
 mod kind;
+mod outline;
 mod own;
 mod profile;
 mod shape;
@@ -14,6 +15,7 @@ mod solid;
 mod standard;
 
 pub use kind::{Form, Kind, Threaded, Unknown, UsualSteel};
+pub use outline::{Drawn, Outline, Place, Surface, Turned};
 pub use own::{OwnSizeError, ShapeError, shape};
 pub use profile::Profile;
 pub use shape::{Dimension, Listed, Shape, Size, Solid, Unsound, working};

@@ -10,7 +10,7 @@ use crate::table::{Refusal, iso_9223};
 mod fields;
 mod report;
 
-pub use report::years_figure;
+pub use report::{by_category, years_figure};
 
 /// The calculator.
 #[derive(Debug)]

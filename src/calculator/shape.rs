@@ -24,7 +24,7 @@ pub(crate) use choices::{choices, chosen_by_key};
 pub use draft::{Draft, Link};
 pub use field::Field;
 pub use form::{Converted, Filled, Form};
-pub use picture::{Bar, Picture, ScaleBand, ScaleMark, ThreadCorner};
+pub use picture::{Bar, MarkRow, Picture, ScaleBand, ScaleMark, ThreadCorner, coat_shown, size_shown};
 pub use problem::{Fault, Problem, Problems};
 pub use reader::{Missed, Reader};
 pub use report::{Caution, Figure, Finding, Note, Report, Section, Value, Verdict};

@@ -6,7 +6,7 @@ use super::answer::answer;
 use super::demand::Demand;
 use super::judge::{Item, Judged, Judgement};
 use super::threads::bolt_class;
-use super::{Assessment, Mate, OrderLine, ProcessAssessment};
+use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
 use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
@@ -21,12 +21,14 @@ use crate::thread::pair::Found;
 /// Arranges a judgement.
 pub fn arrange(line: &OrderLine, judgement: &Judgement) -> Assessment {
     let processes = judgement.processes.each_ref().map(|judged| process(line, judgement, judged));
+    let answer = answer(line, judgement);
     Assessment {
         headline: headline(&processes),
-        answer: answer(line, judgement),
         figures: figures(line, judgement),
         cautions: cautions(&processes),
         notes: notes(line, judgement),
+        pictures: picture::of(line, judgement, answer.recommended),
+        answer,
         processes,
     }
 }

@@ -16,6 +16,7 @@ impl Assessment {
         self.figures.iter_mut().for_each(|figure| figure.convert(units));
         self.processes.iter_mut().for_each(|process| process.convert(units));
         self.notes.iter_mut().for_each(|note| note.convert(units));
+        self.pictures = self.pictures.into_iter().map(|picture| picture.in_units(units)).collect();
         self
     }
 }

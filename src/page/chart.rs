@@ -7,6 +7,8 @@ mod axis;
 mod dots;
 mod label;
 mod measure;
+mod part;
+mod rulers;
 mod scale;
 mod thread_fit;
 
@@ -103,6 +105,8 @@ pub fn lay_out(picture: &Picture, width: f64) -> Drawing {
         Picture::ThreadFit { pitch, corners, unit, .. } => {
             thread_fit::thread_fit(*pitch, corners, unit, width)
         }
+        Picture::Rulers { rows, marks, .. } => rulers::rulers(rows, marks, width),
+        Picture::Part { outline, unit, .. } => part::part(outline, unit, width),
     }
 }
 

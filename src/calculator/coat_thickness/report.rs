@@ -2,9 +2,9 @@
 
 use super::working::working;
 use super::{Input, Outcome, Stated};
-use crate::calculator::{Figure, Note, Report, Section, Written};
+use crate::calculator::{Figure, MarkRow, Note, Picture, Report, ScaleMark, Section, Written};
 use crate::coat::{CoatClass, ThicknessLimit, class, factor};
-use crate::quantity::{Density, Dimension, Quantity, Unit, unit};
+use crate::quantity::{Density, Dimension, Length, Quantity, Shown, Unit, unit};
 use crate::source::document;
 
 /// The report.
@@ -36,7 +36,41 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
                 document::ASTM_B695.read("Table 1"),
             ),
         ],
+        picture: Some(picture(input, outcome)),
         ..Report::default()
+    }
+}
+
+/// The classes of every standard as rulers, with the coat on them.
+fn picture(input: &Input, outcome: &Outcome) -> Picture {
+    let um = |length: Length| length.show(&unit::UM, 1);
+    let mut rows: Vec<MarkRow> = Vec::new();
+    for class in class::all() {
+        let Some(limit) = class.single.or(class.average) else { continue };
+        // What all classes of a standard begin with, and what stands in brackets, its marks go without.
+        let kinds = ["class ", "nominal ", "Fe/Zn "];
+        let name = kinds.iter().find_map(|kind| class.name.strip_prefix(kind)).unwrap_or(class.name);
+        let name = name.split_once(" (").map_or(name, |(name, _)| name);
+        let mark = ScaleMark { label: name.into(), at: um(limit.thickness) };
+        let (worst, _, min) = compared(&limit, input, class);
+        let mark = (mark, class::reaches(worst, min));
+        let label = format!("{}, {}", class.document.name, class.process.name());
+        match rows.last_mut() {
+            Some(last) if last.label == label => last.marks.push(mark),
+            _ => rows.push(MarkRow { label: label.into(), marks: vec![mark] }),
+        }
+    }
+    let (thinnest, thickest) = outcome.thickness;
+    let mark = |label: &'static str, at| ScaleMark { label: label.into(), at: um(at) };
+    let marks = if thinnest == thickest {
+        vec![mark("coat", thinnest)]
+    } else {
+        vec![mark("thinnest", thinnest), mark("thickest", thickest)]
+    };
+    Picture::Rulers {
+        title: "The coat beside the least single value of every class; heavy lines are reached.".into(),
+        rows,
+        marks,
     }
 }
 
@@ -90,29 +124,34 @@ fn judged(
     max: Option<&ThicknessLimit>,
 ) -> String {
     let Some(limit) = limit else { return "is not asked".to_owned() };
-    let own = factor::of_class(class);
-    // The least and the most that the coat can be, beside the limit it is compared with.
-    let compare = |limit: &ThicknessLimit| match input.coat {
-        Stated::Thickness(Written { quantity, unit }) => {
-            let coat = quantity.show(unit, 6);
-            (coat, coat, limit.column(unit).unwrap_or(limit.printed))
-        }
-        Stated::Mass(Written { quantity, unit }) => match limit.column(unit) {
-            Some(printed) => {
-                let coat = quantity.show(unit, 6);
-                (coat, coat, printed)
-            }
-            None => {
-                let coat = |density: Density| (quantity / density).show(&unit::UM, 6);
-                (coat(own.max), coat(own.min), limit.printed)
-            }
-        },
-    };
+    let compare = |limit| compared(limit, input, class);
     let (worst, _, min) = compare(limit);
     let met = class::reaches(worst, min);
     match max.map(compare) {
         Some((_, most, max)) if met && !class::reaches(max, most) => format!("too thick (at most {max})"),
         _ if met => format!("met (least {min})"),
         _ => format!("short (least {min})"),
+    }
+}
+
+/// The least and the most that the coat can be, beside the limit it is compared with.
+fn compared(limit: &ThicknessLimit, input: &Input, class: &CoatClass) -> (Shown, Shown, Shown) {
+    let column = |unit| limit.column(unit);
+    match input.coat {
+        Stated::Thickness(Written { quantity, unit }) => {
+            let coat = quantity.show(unit, 6);
+            (coat, coat, column(unit).unwrap_or(limit.printed))
+        }
+        Stated::Mass(Written { quantity, unit }) => match column(unit) {
+            Some(printed) => {
+                let coat = quantity.show(unit, 6);
+                (coat, coat, printed)
+            }
+            None => {
+                let own = factor::of_class(class);
+                let coat = |density: Density| (quantity / density).show(&unit::UM, 6);
+                (coat(own.max), coat(own.min), limit.printed)
+            }
+        },
     }
 }

@@ -1,9 +1,9 @@
 //! The zinc of a load as a report.
 
 use super::{Input, Outcome, fields, finding, working::working};
-use crate::calculator::{Caution, Figure, Mark, Note, Report, Section, run};
+use crate::calculator::{Bar, Caution, Figure, Mark, Note, Picture, Report, Section, run};
 use crate::coat::kettle::Reactivity;
-use crate::quantity::{Quantity, Shown, Temperature, unit};
+use crate::quantity::{Mass, Quantity, Shown, Temperature, unit};
 use crate::steel::tempering;
 use crate::table::hotdip_process as practice;
 
@@ -24,8 +24,41 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
         working: working(input, outcome),
         cautions: vec![Caution::MoltenZinc, Caution::Acid, Caution::StandardFirst],
         notes: notes(input, outcome),
-        picture: None,
+        picture: picture(input, outcome),
     }
+}
+
+/// The part with its dimensions; where its shape is not known, where the zinc goes, as far as that is
+/// known.
+fn picture(input: &Input, outcome: &Outcome) -> Option<Picture> {
+    let drawn = outcome.load.piece.as_ref().and_then(|piece| Some((piece, piece.shape.outline()?)));
+    if let Some((piece, outline)) = drawn {
+        return Some(Picture::Part {
+            title: format!("{} {}, as it goes into the kettle.", piece.designation.thread, piece.kind.name())
+                .into(),
+            outline,
+            unit: if piece.designation.thread.is_metric() { &unit::MM } else { &unit::INCH },
+        });
+    }
+    let zinc = &outcome.zinc;
+    let system = input.stated.system();
+    let whole = system.weight(zinc.fed);
+    let bar = |label: &'static str, mass: Mass, marked| Bar {
+        label: label.into(),
+        from: Shown { number: 0.0, ..whole },
+        to: mass.show(whole.unit, whole.decimals),
+        marked,
+    };
+    input.knows_losses().then(|| Picture::Bars {
+        title: "Where the zinc of the kettle goes.".into(),
+        bars: vec![
+            bar("On the parts", zinc.on_parts, true),
+            bar("Dross", zinc.dross, false),
+            bar("Ash", zinc.ash, false),
+        ],
+        line: None,
+        logarithmic: false,
+    })
 }
 
 fn headline(input: &Input, outcome: &Outcome, barred: bool) -> String {

@@ -2,12 +2,12 @@
 
 use super::{Input, Outcome, Sizes, Way, working};
 use crate::calculator::thread_fields::{Ruler, thickness};
-use crate::calculator::{Caution, Figure, Note, Picture, Report, Section, ThreadCorner, Verdict};
-use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::calculator::{Caution, Figure, Note, Picture, Report, Section, Verdict};
+use crate::quantity::{Quantity, Shown, unit};
 use crate::source::document;
 use crate::table::iso_10684_annex_a;
 use crate::thread::chance::SIGMAS;
-use crate::thread::fit::{self, Assembly, Corner};
+use crate::thread::fit::{self, Assembly};
 use crate::thread::limits::Limits;
 use crate::thread::overtap::Allowance;
 use crate::thread::undersize;
@@ -234,32 +234,8 @@ fn notes(input: &Input) -> Vec<Note> {
 }
 
 fn picture(input: &Input, outcome: &Outcome) -> Picture {
+    let title =
+        format!("{} bolt {} with its coat in the nut {}.", input.thread, input.bolt_class, nut_class(input));
     let corners = fit::corners(outcome.fit.bare, input.coat, outcome.fit.nut);
-    let labels = ["worst", "nominal", "best"];
-    Picture::ThreadFit {
-        title: format!(
-            "{} bolt {} with its coat in the nut {}.",
-            input.thread,
-            input.bolt_class,
-            nut_class(input)
-        )
-        .into(),
-        pitch: input.thread.pitch().mm(),
-        corners: labels.into_iter().zip(corners).map(|(label, corner)| drawn(label, corner)).collect(),
-        unit: &unit::UM,
-    }
-}
-
-fn drawn(label: &'static str, corner: Corner) -> ThreadCorner {
-    let mm = |lengths: [Length; 3]| lengths.map(Length::mm);
-    let [crest, coat, root] = mm(corner.coat);
-    ThreadCorner {
-        label,
-        bolt: mm(corner.bolt),
-        coat,
-        crest,
-        root,
-        nut: mm(corner.nut),
-        room: mm(corner.room),
-    }
+    Picture::thread_fit(title, input.thread.pitch(), &corners)
 }

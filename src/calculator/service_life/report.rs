@@ -433,10 +433,21 @@ fn up_to_the_end(time: Time) -> Time {
 
 fn picture(input: &Input, outcome: &Outcome) -> Picture {
     let [min, _, max] = input.thicknesses();
+    let title = "Years of this coat by category, counted by ISO 14713-1.".to_owned();
+    by_category(title, (min, max), Some((outcome.category, outcome.rates)), input.wanted)
+}
+
+/// Years of a coat from its least thickness to its greatest, category by category, beside the years
+/// wanted; the place in hand is marked, and counted by its own loss where that is better known.
+pub fn by_category(
+    title: String,
+    (min, max): (Length, Length),
+    place: Option<(Category, Rates)>,
+    wanted: Option<Time>,
+) -> Picture {
     let bars = Category::ALL.into_iter().map(|category| {
-        // The place's own loss where it is known better than by its category.
-        let marked = category == outcome.category;
-        let rates = if marked { outcome.rates } else { category.rates() };
+        let own = place.filter(|(of, _)| *of == category);
+        let rates = own.map_or_else(|| category.rates(), |(_, rates)| rates);
         let worst = life::range(min, rates, Exponent::Straight).min;
         let best = life::range(max, rates, Exponent::Straight).most;
         let longer = if best.is_none_or(|best| best.year() > TABLE_ENDS) { ", or longer" } else { "" };
@@ -444,13 +455,13 @@ fn picture(input: &Input, outcome: &Outcome) -> Picture {
             label: format!("{}, {}{longer}", category.key(), category.corrosivity()).into(),
             from: rule::years(up_to_the_end(worst)),
             to: rule::most(up_to_the_end(best.unwrap_or(worst))),
-            marked,
+            marked: own.is_some(),
         }
     });
     Picture::Bars {
-        title: "Years of this coat by category, counted by ISO 14713-1.".into(),
+        title: title.into(),
         bars: bars.collect(),
-        line: input.wanted.map(|wanted| ScaleMark { label: "Years wanted".into(), at: rule::years(wanted) }),
+        line: wanted.map(|wanted| ScaleMark { label: "Years wanted".into(), at: rule::years(wanted) }),
         logarithmic: true,
     }
 }

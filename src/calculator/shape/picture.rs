@@ -3,7 +3,9 @@
 use std::borrow::Cow;
 
 use super::Verdict;
-use crate::quantity::{Shown, Unit};
+use crate::part::Outline;
+use crate::quantity::{Length, Quantity, Shown, Unit, unit};
+use crate::thread::fit::Corner;
 
 /// A picture.
 #[derive(Debug, Clone, PartialEq)]
@@ -50,6 +52,33 @@ pub enum Picture {
         /// What the readings come to: their mean, a bound on it.
         marks: Vec<ScaleMark>,
     },
+    /// Rulers one below the other, and values on all of them: a coat on the classes of the standards.
+    Rulers {
+        /// What the picture shows, in one sentence.
+        title: Cow<'static, str>,
+        /// The rulers, all in one unit.
+        rows: Vec<MarkRow>,
+        /// The values.
+        marks: Vec<ScaleMark>,
+    },
+    /// A part from its side, to scale, with its dimensions.
+    Part {
+        /// What the picture shows, in one sentence.
+        title: Cow<'static, str>,
+        /// What it looks like.
+        outline: Outline,
+        /// The unit of its dimensions.
+        unit: &'static Unit,
+    },
+}
+
+/// A ruler with a name and its marks.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MarkRow {
+    /// Its name.
+    pub label: Cow<'static, str>,
+    /// Its marks, and whether each is reached.
+    pub marks: Vec<(ScaleMark, bool)>,
 }
 
 /// A range on an axis.
@@ -107,22 +136,40 @@ pub struct ThreadCorner {
 }
 
 impl Picture {
+    /// A coated bolt in its nut: the worst corner, then the nominal, then the best, as many as there are.
+    pub fn thread_fit(title: String, pitch: Length, corners: &[Corner]) -> Self {
+        let labels = ["worst", "nominal", "best"];
+        let drawn = |(label, corner): (&'static str, &Corner)| {
+            let mm = |lengths: [Length; 3]| lengths.map(Length::mm);
+            let [crest, coat, root] = mm(corner.coat);
+            let [bolt, nut, room] = [corner.bolt, corner.nut, corner.room].map(mm);
+            ThreadCorner { label, bolt, coat, crest, root, nut, room }
+        };
+        Self::ThreadFit {
+            title: title.into(),
+            pitch: pitch.mm(),
+            corners: labels.into_iter().zip(corners).map(drawn).collect(),
+            unit: &unit::UM,
+        }
+    }
+
     /// What it shows, in one sentence.
     pub fn title(&self) -> &str {
         match self {
             Self::Scale { title, .. }
             | Self::Bars { title, .. }
             | Self::ThreadFit { title, .. }
-            | Self::Dots { title, .. } => title,
+            | Self::Dots { title, .. }
+            | Self::Rulers { title, .. }
+            | Self::Part { title, .. } => title,
         }
     }
 
     /// The picture in words, for who cannot see it.
     pub fn text(&self) -> String {
-        let mut text = String::new();
+        let mut text = self.title().to_owned();
         match self {
-            Self::Scale { title, bands, marks } => {
-                text.push_str(title);
+            Self::Scale { bands, marks, .. } => {
                 for band in bands {
                     text.push_str(&format!(" {}: {} to {}.", band.label, band.from, band.to));
                 }
@@ -130,8 +177,7 @@ impl Picture {
                     text.push_str(&format!(" {}: {}.", mark.label, mark.at));
                 }
             }
-            Self::Bars { title, bars, line, .. } => {
-                text.push_str(title);
+            Self::Bars { bars, line, .. } => {
                 for bar in bars {
                     if bar.from.number == 0.0 {
                         text.push_str(&format!(" {}: {}.", bar.label, bar.to));
@@ -143,22 +189,20 @@ impl Picture {
                     text.push_str(&format!(" {}: {}.", line.label, line.at));
                 }
             }
-            Self::ThreadFit { title, corners, .. } => {
-                text.push_str(title);
+            Self::ThreadFit { corners, unit, .. } => {
+                let show = |mm: f64| coat_shown(mm, unit);
                 for corner in corners {
-                    let [major, pitch, minor] = corner.room.map(|mm| format!("{mm:.3}"));
-                    let [crest, flank, root] =
-                        [corner.crest, corner.coat, corner.root].map(|mm| format!("{:.0}", mm * 1000.0));
+                    let [major, pitch, minor] = corner.room.map(show);
+                    let [crest, flank, root] = [corner.crest, corner.coat, corner.root].map(show);
                     text.push_str(&format!(
-                        " At the {} corner, with a coat of {crest} µm on the crest, {flank} µm on the flanks \
-                         and {root} µm in the root, the room is {major} mm on the major diameter, \
-                         {pitch} mm on the pitch diameter and {minor} mm on the minor diameter.",
+                        " At the {} corner, with a coat of {crest} on the crest, {flank} on the flanks and \
+                         {root} in the root, the room is {major} on the major diameter, {pitch} on the pitch \
+                         diameter and {minor} on the minor diameter.",
                         corner.label,
                     ));
                 }
             }
-            Self::Dots { title, dots, limits, marks } => {
-                text.push_str(title);
+            Self::Dots { dots, limits, marks, .. } => {
                 text.push_str(&format!(" {} readings", dots.len()));
                 let by_size = |one: &&Shown, other: &&Shown| one.number.total_cmp(&other.number);
                 if let (Some(least), Some(greatest)) =
@@ -171,7 +215,36 @@ impl Picture {
                     text.push_str(&format!(" {}: {}.", mark.label, mark.at));
                 }
             }
+            Self::Rulers { rows, marks, .. } => {
+                for mark in marks {
+                    text.push_str(&format!(" {}: {}.", mark.label, mark.at));
+                }
+                for row in rows {
+                    let reached = row.marks.iter().filter(|(_, reached)| *reached);
+                    let reached: Vec<&str> = reached.map(|(mark, _)| mark.label.as_ref()).collect();
+                    let reached = if reached.is_empty() { "none".to_owned() } else { reached.join(", ") };
+                    text.push_str(&format!(" {}, reached: {reached}.", row.label));
+                }
+            }
+            Self::Part { outline, unit, .. } => {
+                for size in &outline.sizes {
+                    text.push_str(&format!(" {} {}.", size.symbol, size_shown(size.length, unit)));
+                }
+            }
         }
         text
     }
+}
+
+/// A size of a part: to a tenth of a millimetre where it is not a whole number, or to a thousandth of
+/// an inch.
+pub fn size_shown(length: Length, unit: &'static Unit) -> Shown {
+    let number = length.in_unit(unit);
+    let whole = (number - number.round()).abs() < 0.05;
+    length.show(unit, if *unit == unit::INCH { 3 } else { u8::from(!whole) })
+}
+
+/// A coat or a clearance in millimetres as a picture shows it: to a micrometre, or to a tenth of a mil.
+pub fn coat_shown(mm: f64, unit: &'static Unit) -> Shown {
+    Length::from_mm(mm).show(unit, if *unit == unit::UM { 0 } else { 1 })
 }

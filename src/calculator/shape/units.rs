@@ -64,6 +64,14 @@ impl Picture {
     #[must_use]
     pub fn in_units(mut self, units: Units) -> Self {
         match &mut self {
+            Self::Scale { title, .. }
+            | Self::Bars { title, .. }
+            | Self::ThreadFit { title, .. }
+            | Self::Dots { title, .. }
+            | Self::Rulers { title, .. }
+            | Self::Part { title, .. } => convert(title, units),
+        }
+        match &mut self {
             Self::Scale { bands, marks, .. } => {
                 for band in bands {
                     (band.from, band.to) = (units.show(band.from), units.show(band.to));
@@ -77,6 +85,7 @@ impl Picture {
             Self::Bars { bars, line, .. } => {
                 for bar in bars {
                     (bar.from, bar.to) = (units.show(bar.from), units.show(bar.to));
+                    convert(&mut bar.label, units);
                 }
                 if let Some(line) = line {
                     line.at = units.show(line.at);
@@ -87,6 +96,11 @@ impl Picture {
                 dots.iter_mut().for_each(|dot| *dot = units.show(*dot));
                 limits.iter_mut().chain(marks).for_each(|mark| mark.at = units.show(mark.at));
             }
+            Self::Rulers { rows, marks, .. } => {
+                let in_rows = rows.iter_mut().flat_map(|row| &mut row.marks).map(|(mark, _)| mark);
+                in_rows.chain(marks).for_each(|mark| mark.at = units.show(mark.at));
+            }
+            Self::Part { unit, .. } => *unit = units.unit(unit),
         }
         self
     }

@@ -28,6 +28,11 @@ fn share(letter: char) -> f64 {
     }
 }
 
+/// What a text in heavy letters may be wide, for a width.
+pub fn heavy(width: f64) -> f64 {
+    width * 0.92
+}
+
 /// A text in lines that are no wider than that, broken between words; a single word may be wider.
 pub fn wrap(text: &str, width: f64) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();

@@ -2,7 +2,7 @@
 
 use super::axis::{Axis, FOOT};
 use super::label::{Named, names};
-use super::measure::{LINE, width_of, wrap};
+use super::measure::{LINE, heavy, width_of, wrap};
 use super::{Anchor, Drawing, Shape};
 use crate::calculator::{Bar, ScaleBand, ScaleMark, Verdict};
 use crate::quantity::{Shown, Unit, unit};
@@ -104,19 +104,20 @@ impl Lane {
         let (from, to) = (axis.at(self.from), axis.at(self.to));
         let (from, to) = (from.min(to), to.max(from));
         let to = to.max(from + 3.0);
-        let room = width_of(&self.value) + 8.0;
-        let beside = to + room <= width || from - room >= 0.0;
+        let needs = width_of(&self.value) + 8.0;
+        let beside = to + needs <= width || from - needs >= 0.0;
         let name = if beside { self.name.clone() } else { format!("{}: {}", self.name, self.value) };
         let words = if self.strong { "name strong" } else { "name" };
         let mut shapes = Vec::new();
         let mut y = GAP;
-        for line in wrap(&name, width - 4.0) {
+        let room = if self.strong { heavy(width - 4.0) } else { width - 4.0 };
+        for line in wrap(&name, room) {
             y += LINE;
             shapes.push(Shape::Text { class: words, at: (2.0, y - 5.0), anchor: Anchor::Start, text: line });
         }
         shapes.push(Shape::Box { class: self.class, at: (from, y), size: (to - from, THICK) });
         if beside {
-            let behind = to + room <= width;
+            let behind = to + needs <= width;
             let (x, anchor) = if behind { (to + 6.0, Anchor::Start) } else { (from - 6.0, Anchor::End) };
             shapes.push(Shape::Text { class: "value", at: (x, y + 13.0), anchor, text: self.value.clone() });
         }
@@ -156,6 +157,6 @@ fn span(from: Shown, to: Shown) -> String {
 }
 
 /// Names begin with a capital, as headings do.
-fn capital(text: &str) -> String {
+pub fn capital(text: &str) -> String {
     crate::sentence::capital(text)
 }

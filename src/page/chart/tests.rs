@@ -2,6 +2,8 @@
 
 use super::*;
 use crate::calculator::REGISTER;
+use crate::order;
+use crate::page::state::EXAMPLES;
 
 fn pictures() -> Vec<(String, Picture)> {
     let mut pictures = Vec::new();
@@ -13,15 +15,19 @@ fn pictures() -> Vec<(String, Picture)> {
             );
         }
     }
+    for line in EXAMPLES {
+        let assessment = order::assess(&order::reading::read(line).draft).unwrap();
+        pictures.extend(assessment.pictures.into_iter().map(|picture| (line.to_owned(), picture)));
+    }
     pictures
 }
 
 #[test]
 fn no_name_leaves_its_picture_or_covers_another() {
     let pictures = pictures();
-    assert!(pictures.len() > 20, "{}", pictures.len());
+    assert!(pictures.len() > 60, "{}", pictures.len());
     for (what, picture) in pictures {
-        for width in [NARROWEST, 320.0, 480.0, 560.0, WIDEST] {
+        for width in [NARROWEST, 320.0, 420.0, 480.0, 560.0, WIDEST] {
             let drawing = lay_out(&picture, width);
             let boxes: Vec<_> =
                 drawing.shapes.iter().filter_map(|shape| Some((shape, shape.text_box()?))).collect();
@@ -39,9 +45,23 @@ fn no_name_leaves_its_picture_or_covers_another() {
 }
 
 #[test]
+fn every_calculator_and_every_example_line_has_a_picture() {
+    let pictures = pictures();
+    let has = |name: &str| pictures.iter().any(|(what, _)| what.starts_with(name));
+    for entry in REGISTER {
+        assert!(has(entry.about.id), "{}", entry.about.id);
+    }
+    for line in EXAMPLES {
+        assert!(has(line), "{line}");
+    }
+}
+
+#[test]
 fn every_axis_has_numerals_a_unit_and_says_where_it_is_logarithmic() {
     for (what, picture) in pictures() {
-        let (Picture::Scale { .. } | Picture::Bars { .. } | Picture::Dots { .. }) = &picture else {
+        let (Picture::Scale { .. } | Picture::Bars { .. } | Picture::Dots { .. } | Picture::Rulers { .. }) =
+            &picture
+        else {
             continue;
         };
         let drawing = lay_out(&picture, 320.0);
@@ -53,7 +73,7 @@ fn every_axis_has_numerals_a_unit_and_says_where_it_is_logarithmic() {
             drawing.shapes.iter().filter_map(of).collect()
         };
         assert!(texts("numeral").len() >= 2, "{what}: {:?}", texts("numeral"));
-        let logarithmic = matches!(picture, Picture::Bars { logarithmic: true, .. });
+        let logarithmic = matches!(picture, Picture::Bars { logarithmic: true, .. } | Picture::Rulers { .. });
         assert_eq!(texts("unit").concat().contains("logarithmic"), logarithmic, "{what}");
     }
 }

@@ -1,16 +1,16 @@
 //! A coated bolt thread in its nut: an axial section of one ridge, to scale.
 
-use super::measure::{LINE, width_of, wrap};
+use super::measure::{LINE, heavy, width_of, wrap};
 use super::{Anchor, Drawing, Shape};
-use crate::calculator::ThreadCorner;
-use crate::quantity::{Length, Quantity, Shown, Unit};
+use crate::calculator::{ThreadCorner, coat_shown};
+use crate::quantity::Unit;
 
 /// tan 30°: half the angle of the flanks of ISO and unified threads.
 const TAN_30: f64 = 0.577_350_269_189_625_8;
 /// Pitches that are shown on either side of the middle of the ridge.
 const SIDE: f64 = 0.65;
 /// The narrowest section whose names have room.
-const NARROW: f64 = 200.0;
+const NARROW: f64 = 228.0;
 /// Between two corners.
 const GAP: f64 = 20.0;
 
@@ -69,7 +69,7 @@ fn section(
     let outer = nut_major.max(coated[0]) / 2.0 + (2.0 * LINE + 8.0) / scale;
     let inner = minor / 2.0 - (3.0 * LINE + 4.0) / scale;
     let mut y = top;
-    for line in wrap(&corner_name(corner), width) {
+    for line in wrap(&corner_name(corner), heavy(width)) {
         y += LINE;
         shapes.push(Shape::Text {
             class: "name strong",
@@ -86,7 +86,7 @@ fn section(
     shapes.push(area("nut", corner.nut, outer));
     shapes.push(area("zinc", coated, inner));
     shapes.push(area("bolt", corner.bolt, inner));
-    let show = |millimetres: f64| length(millimetres, unit);
+    let show = |millimetres: f64| coat_shown(millimetres, unit);
     let right = left + width;
     let mut say = |text: String, at: (f64, f64), anchor, tight: bool| {
         // A text keeps inside its own section.
@@ -117,7 +117,12 @@ fn section(
     let from = (left + 6.0, bottom - 6.0);
     shapes.push(Shape::Line { class: "measure", from, to: (from.0 + bar * scale, from.1) });
     let at = (from.0, from.1 - 6.0);
-    shapes.push(Shape::Text { class: "over", at, anchor: Anchor::Start, text: length(bar, unit) });
+    shapes.push(Shape::Text {
+        class: "over",
+        at,
+        anchor: Anchor::Start,
+        text: coat_shown(bar, unit).to_string(),
+    });
     bottom - top
 }
 
@@ -128,12 +133,6 @@ fn corner_name(corner: &ThreadCorner) -> String {
         crate::sentence::capital(corner.label),
         if tight { "binds" } else { "assembles" }
     )
-}
-
-fn length(millimetres: f64, unit: &'static Unit) -> String {
-    let number = Length::from_mm(millimetres).in_unit(unit);
-    let decimals = if unit.factor > 0.01 { 1 } else { 0 };
-    Shown { number, unit, decimals }.to_string()
 }
 
 /// A round length of a quarter of the pitch at most.

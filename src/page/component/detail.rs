@@ -11,7 +11,7 @@ use super::process::Process;
 use super::section::sections;
 use super::source::Sources;
 use super::step::WorkingBlock;
-use crate::calculator::Report;
+use crate::calculator::{Figure, Picture, Report};
 use crate::order::Assessment;
 
 /// What the detail needs to know.
@@ -36,10 +36,10 @@ fn of_report(report: &Report) -> Html {
     html! {
         <>
             <Figures figures={report.figures.clone()} />
-            <PictureBlock picture={report.picture.clone()} />
+            { for report.picture.iter().map(picture) }
             { rules(&report.findings) }
             { sections(&report.sections) }
-            <WorkingBlock working={report.working.clone()} />
+            <WorkingBlock working={report.working.clone()} answer={answered(report)} />
             { notes(&report.notes) }
             { cautions(&report.cautions) }
             <Sources sources={report.sources()} />
@@ -53,6 +53,7 @@ fn of_order(assessment: &Assessment) -> Html {
             <div class="processes">
                 { for assessment.processes.iter().map(|process| html! { <Process process={process.clone()} /> }) }
             </div>
+            <div class="pictures">{ for assessment.pictures.iter().map(picture) }</div>
             if !assessment.figures.is_empty() {
                 <section class="block" aria-labelledby="understood">
                     <h2 id="understood">{ "The order line as understood" }</h2>
@@ -64,4 +65,15 @@ fn of_order(assessment: &Assessment) -> Html {
             <Sources sources={assessment.sources()} />
         </>
     }
+}
+
+fn picture(picture: &Picture) -> Html {
+    html! { <PictureBlock picture={picture.clone()} /> }
+}
+
+/// The place of the step that gives the answer: the one of the first figure that was computed.
+fn answered(report: &Report) -> usize {
+    let steps = report.working.steps();
+    let of = |figure: &Figure| steps.iter().rposition(|step| step.symbol == figure.symbol);
+    report.figures.iter().find_map(of).unwrap_or(steps.len().saturating_sub(1))
 }

@@ -13,8 +13,8 @@ use crate::page::chart::{Anchor, Drawing, Shape, lay_out};
 /// What the picture needs to know.
 #[derive(Properties, PartialEq)]
 pub struct Props {
-    /// The picture, where there is one.
-    pub picture: Option<Picture>,
+    /// The picture.
+    pub picture: Picture,
 }
 
 /// A picture with its title. Whoever cannot see it gets its text.
@@ -22,7 +22,7 @@ pub struct Props {
 pub fn PictureBlock(props: &Props) -> Html {
     let place = use_node_ref();
     let width = use_width(place.clone());
-    let Some(picture) = &props.picture else { return Html::default() };
+    let picture = &props.picture;
     let Drawing { width, height, shapes } = lay_out(picture, width);
     html! {
         <figure class="block picture">

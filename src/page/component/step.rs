@@ -1,4 +1,4 @@
-//! The working: each step in a fold, as one would write it on paper.
+//! The working: each step in a fold, as one would write it on paper; the step of the answer first.
 
 use yew::prelude::*;
 
@@ -10,21 +10,28 @@ use crate::working::{Segment, Step, Term, Working};
 /// What the working needs to know.
 #[derive(Properties, PartialEq)]
 pub struct Props {
-    /// The steps.
+    /// The steps, in the order they are done.
     pub working: Working,
+    /// Which of them gives the answer.
+    pub answer: usize,
 }
 
 /// The steps of a result.
 #[component]
 pub fn WorkingBlock(props: &Props) -> Html {
     let steps = props.working.steps();
-    if steps.is_empty() {
-        return Html::default();
-    }
+    let Some(answer) = steps.get(props.answer) else { return Html::default() };
+    let others = steps.iter().enumerate().filter(|(at, _)| *at != props.answer);
     html! {
         <section class="block working">
             <h2>{ "How it came about" }</h2>
-            <ol>{ for steps.iter().map(fold) }</ol>
+            <ul>{ fold(answer) }</ul>
+            if steps.len() > 1 {
+                <details class="others">
+                    <summary>{ format!("The other steps, {}, in the order they are done", steps.len() - 1) }</summary>
+                    <ol>{ for others.map(|(_, step)| fold(step)) }</ol>
+                </details>
+            }
         </section>
     }
 }

@@ -1,0 +1,42 @@
+//! What of an answer one would rather look at: the coated thread in its nut, and the life by place.
+
+use super::judge::{Judged, Judgement};
+use super::OrderLine;
+use super::threads::bolt_class;
+use crate::calculator::Picture;
+use crate::calculator::service_life::by_category;
+use crate::coat::Process;
+use crate::thread::fit::corners;
+use crate::thread::pair::{self, Found, INSIDE_SHARE};
+
+/// The pictures of the process to take; none where all are ruled out.
+pub fn of(line: &OrderLine, judgement: &Judgement, take: Option<Process>) -> Vec<Picture> {
+    let taken = |judged: &&Judged| Some(judged.process) == take;
+    let Some(judged) = judgement.processes.iter().find(taken) else { return Vec::new() };
+    thread(line, judgement, judged).into_iter().chain(life(line, judged)).collect()
+}
+
+fn thread(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<Picture> {
+    let (Some(Found::Takes(mated)), Some(offer)) = (&judged.fit, &judged.offer) else { return None };
+    let coat =
+        pair::coat(judged.process, (line.thread, line.length), (offer.min, offer.max), INSIDE_SHARE.value);
+    let [worst, nominal, _] = corners(mated.pair.bolt, coat, mated.pair.nut);
+    let room = crate::rule::fit::room_in_words(&judgement.case(judged, 0)?, mated.pair.room);
+    let title = format!(
+        "The thread of {} {} under its coat, {}: {room}.",
+        line.thread,
+        bolt_class(line),
+        judged.process.name().to_lowercase()
+    );
+    Some(Picture::thread_fit(title, line.thread.pitch(), &[worst, nominal]))
+}
+
+fn life(line: &OrderLine, judged: &Judged) -> Option<Picture> {
+    let offer = judged.offer.as_ref()?;
+    let title = format!(
+        "Years of the coat by category, {}, counted by ISO 14713-1.",
+        judged.process.name().to_lowercase()
+    );
+    let place = line.place.map(|place| (place, place.rates()));
+    Some(by_category(title, (offer.min, offer.max), place, line.years))
+}

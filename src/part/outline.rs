@@ -1,0 +1,198 @@
+//! What a part looks like from its side, for a picture with its dimensions.
+
+use super::{Bolt, Head, Nut, NutBody, Shape, Size, Solid};
+use crate::quantity::Length;
+
+/// A part from its side: bodies turned about one axis, and the sizes that are written at it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Outline {
+    /// The bodies, along the axis in millimetres; below the head is 0.
+    pub bodies: Vec<Turned>,
+    /// The sizes.
+    pub sizes: Vec<Drawn>,
+}
+
+/// A body turned about the axis, in millimetres.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Turned {
+    /// Where it begins and ends along the axis.
+    pub along: (f64, f64),
+    /// Its diameters there.
+    pub across: (f64, f64),
+    /// What it is.
+    pub surface: Surface,
+}
+
+/// What a turned body is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Surface {
+    /// Plain steel.
+    Plain,
+    /// A round cap that ends in the wider diameter.
+    Cap,
+    /// An outside thread.
+    Thread,
+    /// A hole, seen through the steel.
+    Hole,
+}
+
+/// A size and where it is drawn.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Drawn {
+    /// Its symbol in the standards.
+    pub symbol: &'static str,
+    /// The size.
+    pub length: Length,
+    /// Where.
+    pub place: Place,
+}
+
+/// Where a size is drawn, in millimetres along the axis.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Place {
+    /// From here to there.
+    Along(f64, f64),
+    /// Across, at the beginning of the part.
+    Front,
+    /// Across, at its end.
+    Back,
+}
+
+impl Shape {
+    /// What it looks like from its side; `None` for what is no body about one axis: bows, eyes, rings,
+    /// cotter pins, and parts of which only area and mass are known.
+    pub fn outline(&self) -> Option<Outline> {
+        let mut outline = Outline { bodies: Vec::new(), sizes: Vec::new() };
+        match &self.solid {
+            Solid::Bolt(bolt) => outline.bolt(bolt)?,
+            Solid::Nut(nut) => outline.nut(nut),
+            Solid::SetScrew(screw) => {
+                let (d, l) = (screw.profile.diameter, screw.length);
+                outline.body(Surface::Thread, (0.0, l.mm()), (d.mm(), d.mm()));
+                outline.hole((0.0, screw.depth.mm()), screw.flats.mm());
+                outline.size("l", l, Place::Along(0.0, l.mm()));
+                outline.width("d", d, Place::Back);
+                outline.size("s", screw.flats, Place::Front);
+            }
+            Solid::Washer(washer) => {
+                outline.disc(washer.thickness, washer.outside.mm(), washer.inside.mm());
+                outline.size("d2", washer.outside, Place::Front);
+                outline.size("d1", washer.inside, Place::Back);
+            }
+            Solid::SpringWasher(washer) => {
+                let outside = washer.inside.length + 2.0 * washer.width.length;
+                outline.disc(washer.thickness, outside.mm(), washer.inside.mm());
+                outline.width("d2", outside, Place::Front);
+                outline.size("d1", washer.inside, Place::Back);
+            }
+            Solid::SpringPin(pin) => {
+                let (d, l) = (pin.diameter.mm(), pin.length.mm());
+                outline.body(Surface::Plain, (0.0, l), (d, d));
+                outline.hole((0.0, l), d - 2.0 * pin.wall.mm());
+                outline.size("l", pin.length, Place::Along(0.0, l));
+                outline.size("d", pin.diameter, Place::Back);
+            }
+            Solid::Tapping(_) | Solid::Ring(_) | Solid::CotterPin(_) | Solid::Measured(..) => return None,
+        }
+        Some(outline)
+    }
+}
+
+impl Outline {
+    fn body(&mut self, surface: Surface, along: (f64, f64), across: (f64, f64)) {
+        self.bodies.push(Turned { along, across, surface });
+    }
+
+    fn hole(&mut self, along: (f64, f64), across: f64) {
+        self.body(Surface::Hole, along, (across, across));
+    }
+
+    fn size(&mut self, symbol: &'static str, size: Size, place: Place) {
+        self.width(symbol, size.length, place);
+    }
+
+    fn width(&mut self, symbol: &'static str, length: Length, place: Place) {
+        self.sizes.push(Drawn { symbol, length, place });
+    }
+
+    fn disc(&mut self, thickness: Size, outside: f64, inside: f64) {
+        let along = (0.0, thickness.mm());
+        self.body(Surface::Plain, along, (outside, outside));
+        self.hole(along, inside);
+        self.size("h", thickness, Place::Along(along.0, along.1));
+    }
+
+    fn bolt(&mut self, bolt: &Bolt) -> Option<()> {
+        let (d, l) = (bolt.profile.diameter.mm(), bolt.length.mm());
+        // Where the plain shank begins.
+        let mut start = 0.0;
+        match bolt.head {
+            Head::Bow { .. } | Head::Eye { .. } => return None,
+            Head::None | Head::Plain => {}
+            Head::Hexagon { flats, height } => self.head(Surface::Plain, flats, height, "s"),
+            Head::Flange { flats, height, flange, rim } => {
+                self.head(Surface::Plain, flats, height, "s");
+                self.body(Surface::Plain, (-rim.mm(), 0.0), (flange.mm(), flange.mm()));
+            }
+            Head::Socket { diameter, height, flats, depth } => {
+                self.head(Surface::Plain, diameter, height, "dk");
+                self.hole((-height.mm(), depth.mm() - height.mm()), flats.mm());
+            }
+            Head::Button { diameter, height, flats, depth } => {
+                self.head(Surface::Cap, diameter, height, "dk");
+                self.hole((-height.mm(), depth.mm() - height.mm()), flats.mm());
+            }
+            Head::Pan { diameter, height } => self.head(Surface::Cap, diameter, height, "dk"),
+            Head::Round { diameter, height, square, depth } => {
+                self.head(Surface::Cap, diameter, height, "dk");
+                start = depth.mm();
+                self.body(Surface::Plain, (0.0, start), (square.mm(), square.mm()));
+            }
+            Head::Countersunk { diameter, height, flats, depth, .. } => {
+                start = height.mm();
+                self.body(Surface::Plain, (0.0, start), (diameter.mm(), d));
+                self.hole((0.0, depth.mm()), flats.mm());
+                self.size("dk", diameter, Place::Front);
+            }
+        }
+        let thread = match bolt.head {
+            Head::None => 0.0,
+            _ => (l - bolt.thread_length.mm()).max(start),
+        };
+        if thread > start {
+            let shank = bolt.shank.map_or(d, |shank| shank.mm());
+            self.body(Surface::Plain, (start, thread), (shank, shank));
+        }
+        self.body(Surface::Thread, (thread, l), (d, d));
+        if thread > 0.0 {
+            self.size("b", bolt.thread_length, Place::Along(thread, l));
+        }
+        self.size("l", bolt.length, Place::Along(0.0, l));
+        self.width("d", bolt.profile.diameter, Place::Back);
+        Some(())
+    }
+
+    fn head(&mut self, surface: Surface, width: Size, height: Size, symbol: &'static str) {
+        let from = -height.mm();
+        self.body(surface, (from, 0.0), (width.mm(), width.mm()));
+        self.size("k", height, Place::Along(from, 0.0));
+        self.size(symbol, width, Place::Front);
+    }
+
+    fn nut(&mut self, nut: &Nut) {
+        let height = match nut.body {
+            NutBody::Collar { overall } => overall,
+            _ => nut.height,
+        };
+        let (flats, along) = (nut.flats.mm(), (0.0, height.mm()));
+        self.body(Surface::Plain, along, (flats, flats));
+        if let NutBody::Flange { flange, rim } = nut.body {
+            self.body(Surface::Plain, (along.1 - rim.mm(), along.1), (flange.mm(), flange.mm()));
+        }
+        let hole = if nut.tapped { nut.profile.diameter } else { nut.profile.minor_diameter() };
+        self.hole(along, hole.mm());
+        self.size("m", height, Place::Along(along.0, along.1));
+        self.size("s", nut.flats, Place::Front);
+        self.width(if nut.tapped { "D" } else { "D1" }, hole, Place::Back);
+    }
+}
