@@ -31,7 +31,7 @@ use std::ops::Range;
 use crate::calculator::Draft;
 use crate::site::Category;
 
-pub use sentence::{Segment, said};
+pub use sentence::{Segment, not_said, said};
 
 /// A line as it was read.
 #[derive(Debug, Clone, PartialEq)]

@@ -18,6 +18,9 @@ fn one_written_line_fills_the_fields_and_is_assessed() -> Done {
         page.text_holds("#line-read .problem", "Friday")?;
         page.click("#line-read .silent summary")?;
         page.text_holds("#line-read .silent", "Zinc bath 860 °F")?;
+        page.until("[...document.querySelectorAll('.pieces a')].map(a => a.textContent).join(', ') === '96 pcs, hex bolt, M24, 120 mm, class 12.9, C3'")?;
+        page.click(".pieces a")?;
+        page.until("document.activeElement.id === 'field-quantity'")?;
         page.text_holds(".process .verdict.out", "Ruled out")
     })
 }
@@ -34,6 +37,31 @@ fn a_line_asks_for_what_it_does_not_say_and_taken_back_gives_the_fields_back() -
         page.fill("#line", "")?;
         page.until("document.querySelector('#field-quantity').value === '77'")?;
         page.until("document.querySelector('#field-thread').value === ''")
+    })
+}
+
+#[test]
+fn the_answer_has_the_thread_and_the_life_of_what_to_take_as_pictures() -> Done {
+    everywhere(|page| {
+        page.size(320, 640)?;
+        page.open(&format!("#{}", Address::new("order", [("line", EXAMPLES[1])].into_iter().collect())))?;
+        page.until("document.querySelectorAll('.pictures svg[role=img]').length === 2")?;
+        page.text_holds(".pictures", "Worst corner: assembles")?;
+        page.text_holds(".pictures", "logarithmic scale")?;
+        page.until("[...document.querySelectorAll('.pictures svg')].every(svg => svg.getAttribute('aria-label').length > 100)")?;
+        page.until("[...document.querySelectorAll('.pictures svg')].every(svg => svg.getBoundingClientRect().right <= 320)")
+    })
+}
+
+#[test]
+fn a_place_in_words_is_asked_for_and_chosen_with_one_touch() -> Done {
+    everywhere(|page| {
+        page.open("")?;
+        page.type_into("#line", "M16x60 hex bolt, 8.8, 400 pcs, coast")?;
+        page.text_holds("#line-read .which", "Which place is “coast”?")?;
+        page.click("#line-read .which button")?;
+        page.until("document.querySelector('#field-place').value !== ''")?;
+        page.until("!document.querySelector('#line-read .which')")
     })
 }
 

@@ -144,8 +144,8 @@ fn choice<'a>(field: &'a FieldAbout, text: &'a str) -> &'a str {
     }
 }
 
-/// The facts that a draft does not say.
-fn not_said(draft: &Draft) -> impl Iterator<Item = &'static FieldAbout> {
+/// The facts that an order usually says and a draft does not.
+pub fn not_said(draft: &Draft) -> impl Iterator<Item = &'static FieldAbout> + use<> {
     let says = |name: &str| draft.get(name).is_some_and(|text| !text.is_empty());
     let long = draft.get("part").and_then(part::Kind::from_key).is_none_or(part::Kind::has_length);
     let missing: Vec<&str> =

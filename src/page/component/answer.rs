@@ -47,9 +47,11 @@ fn of_report(report: &Report) -> Html {
 /// The answer as it is read aloud, the line to put on the order, and the three verdicts.
 fn of_order(assessment: &Assessment) -> Html {
     let Answer { text, recommended, order } = &assessment.answer;
+    let (first, rest) = text.split_once(". ").unwrap_or((text, ""));
     html! {
         <div>
-            <p class="headline">{ text.clone() }</p>
+            <p class="headline">{ format!("{first}{}", if rest.is_empty() { "" } else { "." }) }</p>
+            if !rest.is_empty() { <p class="rest">{ rest.to_owned() }</p> }
             if !order.is_empty() {
                 <p class="to-order"><span>{ "On the order:" }</span>{ " " }<b>{ order.clone() }</b></p>
             }

@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use crate::calculator::{Draft, Form};
 use crate::order;
+use crate::order::reading::{Segment, not_said, said};
 
 /// Order lines as people write them, one touch each.
 pub const EXAMPLES: [&str; 6] = [
@@ -22,18 +23,18 @@ pub struct WrittenLine {
     pub text: String,
     /// The fields it fills.
     pub filled: Draft,
-    /// The words that found no field.
-    pub unplaced: Vec<String>,
+    /// What was understood of it, and what was not.
+    pub sentence: Vec<Segment>,
     /// What stood in the fields before the line was begun: the line asks for what it should say and
     /// does not; the rest shows through, and all of it is back when the line is emptied.
     before: Option<Rc<Form>>,
 }
 
-/// The fields that a line fills, and the words that it did not use.
-fn read(text: &str) -> (Draft, Vec<String>) {
+/// The fields that a line fills, and how it was understood.
+fn read(text: &str) -> (Draft, Vec<Segment>) {
     let reading = order::reading::read(text);
-    let unplaced = reading.not_used().map(|(text, _)| text.to_owned()).collect();
-    (reading.draft, unplaced)
+    let sentence = reading.sentence();
+    (reading.draft, sentence)
 }
 
 impl WrittenLine {
@@ -44,25 +45,65 @@ impl WrittenLine {
         if text.trim().is_empty() {
             return (Self { text, ..Self::default() }, before);
         }
-        let (filled, unplaced) = read(&text);
+        let (filled, sentence) = read(&text);
         let mut draft = before.draft();
         // What the line does not say is asked for, and never taken from what stood in the fields.
         let facts = order::FIELDS.iter().filter(|field| field.default.is_empty());
         facts.for_each(|field| draft.set(field.key, ""));
         filled.pairs().for_each(|(name, text)| draft.set(name, text));
         let form = Rc::new(Form::new(order::ABOUT.fields, &draft));
-        (Self { text, filled, unplaced, before: Some(before) }, form)
+        (Self { text, filled, sentence, before: Some(before) }, form)
     }
 
     /// A line that comes from a link together with the fields, which may have been changed since.
     pub(super) fn beside(text: String, fields: &Draft) -> Self {
-        let (draft, unplaced) = read(&text);
+        let (draft, sentence) = read(&text);
         let filled = draft.pairs().filter(|(name, text)| fields.get(name) == Some(text)).collect();
-        Self { text, filled, unplaced, before: None }
+        Self { text, filled, sentence, before: None }
+    }
+
+    /// The line as it was understood, with what the fields say by now: first what was not used, then
+    /// what is asked, then each piece in its place, then what an order usually says and this one not.
+    pub fn as_read(&self, form: &Form) -> Vec<Segment> {
+        let draft = form.draft();
+        let is_empty = |field: &str| draft.get(field).is_none_or(str::is_empty);
+        let left = self.sentence.iter().filter(|segment| match segment {
+            Segment::NotUsed { .. } => true,
+            Segment::Which { field, .. } => is_empty(field),
+            _ => false,
+        });
+        let asked = |field: &str| {
+            self.sentence
+                .iter()
+                .any(|segment| matches!(segment, Segment::Which { field: of, .. } if *of == field))
+        };
+        // What stands in a field because it always does is no part of the order.
+        let is_default = |field: &str| {
+            let about = order::FIELDS.iter().find(|about| about.key == field);
+            about.is_some_and(|about| draft.get(field) == Some(about.default))
+        };
+        let mut segments: Vec<Segment> = left.cloned().collect();
+        segments.extend(said(&draft).into_iter().filter_map(|segment| match segment {
+            Segment::Used { field, .. } if is_default(field) => None,
+            now => Some(self.sentence.iter().find(|then| is_same(then, &now)).cloned().unwrap_or(now)),
+        }));
+        let silent = not_said(&draft).filter(|field| !asked(field.key));
+        segments.extend(silent.map(|field| Segment::NotSaid { field: field.key, label: field.label }));
+        segments
     }
 
     /// The fields were changed by hand: emptying the line takes nothing back any more.
     pub(super) fn settle(&mut self) {
         self.before = None;
+    }
+}
+
+/// Whether two pieces say the same of the same field.
+fn is_same(one: &Segment, other: &Segment) -> bool {
+    match (one, other) {
+        (Segment::Used { field, text, .. }, Segment::Used { field: of, text: other, .. }) => {
+            field == of && text == other
+        }
+        _ => false,
     }
 }

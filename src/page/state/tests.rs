@@ -1,6 +1,7 @@
 //! What happens to the page, tried without one.
 
 use super::*;
+use crate::order::reading::Segment;
 
 fn opened(address: &str) -> State {
     State::at(address, Settings::default())
@@ -13,6 +14,17 @@ fn text<'a>(state: &'a State, name: &str) -> &'a str {
 
 fn typed(line: &str) -> State {
     opened("").after(Action::WriteLine(line.to_owned()))
+}
+
+/// The words of the line that were not used.
+fn not_used(state: &State) -> Vec<&str> {
+    fn of(segment: &Segment) -> Option<&str> {
+        match segment {
+            Segment::NotUsed { text, .. } => Some(text),
+            _ => None,
+        }
+    }
+    state.line.sentence.iter().filter_map(of).collect()
 }
 
 #[test]
@@ -31,7 +43,7 @@ fn it_opens_on_an_order_line_in_which_nothing_stands() {
 fn every_example_line_is_read_whole_and_is_assessed() {
     for line in EXAMPLES {
         let state = typed(line);
-        assert_eq!(state.line.unplaced, [""; 0], "{line}");
+        assert_eq!(not_used(&state), [""; 0], "{line}");
         let assessment = order::assess(&state.order.form.draft());
         assert!(assessment.is_ok(), "{line}: {assessment:?}");
     }
@@ -52,7 +64,7 @@ fn a_link_brings_back_the_line_and_the_fields_that_were_changed_after_it() {
     let state = state.after(Action::Write("quantity", "97".to_owned()));
     let again = opened(&format!("#{}", state.address()));
     assert_eq!(again.line.text, "M24 x 120 hex bolt, 12.9, 96 pcs, C3, by Friday");
-    assert_eq!(again.line.unplaced, ["by", "Friday"]);
+    assert_eq!(not_used(&again), ["by", "Friday"]);
     assert_eq!(text(&again, "quantity"), "97");
     assert_eq!(again.order.form.draft(), state.order.form.draft());
     assert!(again.notice.is_empty());
@@ -130,4 +142,24 @@ fn units_once_chosen_are_those_of_the_empty_fields() {
     let state = state.after(Action::Write("coat", "2".to_owned())).after(Action::Use(Units::Metric));
     assert_eq!(unit(&state), "mil", "what was typed keeps its unit");
     assert!(!opened("").after(Action::Use(Units::Inch)).order.is_touched());
+}
+
+#[test]
+fn the_line_as_read_follows_the_fields() {
+    let read = |state: &State| {
+        let segments = state.line.as_read(&state.order.form);
+        let said = segments.iter().map(|segment| match segment {
+            Segment::Used { text, .. } => text.clone(),
+            Segment::NotUsed { text, .. } => format!("-{text}"),
+            Segment::Which { text, .. } => format!("?{text}"),
+            Segment::NotSaid { label, .. } => format!("!{label}"),
+        });
+        said.collect::<Vec<_>>().join(", ")
+    };
+    let state = typed("M16x60 hex bolt, 8.8, 400 pcs, frobnicated, coast");
+    assert_eq!(read(&state), "-frobnicated, ?coast, 400 pcs, hex bolt, M16, 60 mm, class 8.8");
+    let state = state.after(Action::Write("quantity", "12".to_owned()));
+    let state =
+        state.after(Action::Write("place", "C4".to_owned())).after(Action::Write("steel", String::new()));
+    assert_eq!(read(&state), "-frobnicated, 12 pcs, hex bolt, M16, 60 mm, C4, !Steel");
 }
