@@ -54,9 +54,12 @@ impl Shown {
 
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.digits())?;
+        let digits = self.digits();
+        f.write_str(&digits)?;
         match self.unit.symbol {
             "" => Ok(()),
+            // The one unit that is a word.
+            "years" if digits == "1" => f.write_str("\u{a0}year"),
             symbol => {
                 f.write_str("\u{a0}")?;
                 f.write_str(symbol)

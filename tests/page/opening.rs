@@ -2,6 +2,7 @@
 
 use kettle_barrel::calculator::{Address, REGISTER};
 use kettle_barrel::page::state::EXAMPLES;
+use serde_json::json;
 
 use crate::harness::{Done, everywhere};
 
@@ -70,6 +71,47 @@ fn every_view_is_accessible_and_silent_in_the_console() -> Done {
             page.console_is_quiet()?;
         }
         Ok(())
+    })
+}
+
+#[test]
+fn every_view_is_accessible_in_the_dark_and_in_forced_colours() -> Done {
+    everywhere(|page| {
+        if !page.browser.devtools {
+            return Ok(());
+        }
+        for (name, value) in [("prefers-color-scheme", "dark"), ("forced-colors", "active")] {
+            let feature = json!({ "features": [{ "name": name, "value": value }] });
+            page.devtools("Emulation.setEmulatedMedia", feature)?;
+            for view in views() {
+                page.open(&view)?;
+                page.is_accessible().map_err(|found| format!("{name}, {view}: {found}"))?;
+            }
+        }
+        Ok(())
+    })
+}
+
+#[test]
+fn every_view_fits_letters_of_twice_the_size() -> Done {
+    everywhere(|page| {
+        page.size(640, 800)?;
+        for view in views() {
+            page.open(&view)?;
+            page.value("document.documentElement.style.fontSize = '200%'")?;
+            page.until("document.documentElement.scrollWidth <= 640")
+                .map_err(|found| format!("{view}: {found}"))?;
+        }
+        Ok(())
+    })
+}
+
+#[test]
+fn the_foot_says_the_version_and_the_editions_of_the_documents() -> Done {
+    everywhere(|page| {
+        page.open("")?;
+        page.text_holds(".foot", env!("CARGO_PKG_VERSION"))?;
+        page.until("document.querySelector('.foot details').textContent.includes('ISO 10684:2004')")
     })
 }
 

@@ -21,6 +21,7 @@ mod register;
 mod saved;
 mod site;
 mod steel;
+mod texts;
 mod thread;
 mod units;
 mod verdicts;
