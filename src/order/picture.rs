@@ -1,7 +1,7 @@
 //! What of an answer one would rather look at: the coated thread in its nut, and the life by place.
 
-use super::judge::{Judged, Judgement};
 use super::OrderLine;
+use super::judge::{Judged, Judgement};
 use super::threads::bolt_class;
 use crate::calculator::Picture;
 use crate::calculator::service_life::by_category;

@@ -10,6 +10,7 @@ mod measure;
 mod part;
 mod rulers;
 mod scale;
+mod svg;
 mod thread_fit;
 
 pub use measure::{LINE, width_of};

@@ -22,6 +22,7 @@ mod line;
 mod next_reading;
 mod note;
 mod notice;
+mod part;
 mod picture;
 mod problems;
 mod process;

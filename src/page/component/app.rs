@@ -3,10 +3,10 @@
 use gloo_utils::document;
 use yew::prelude::*;
 
-use super::catalogue::Catalogue;
+use super::catalogue::catalogue;
 use super::footer::footer;
 use super::header::Header;
-use super::notice::NoticeBar;
+use super::notice::notice_bar;
 use super::saved::SavedView;
 use super::work::Work;
 use crate::page::browser::{self, Device};
@@ -45,7 +45,7 @@ pub fn App() -> Html {
     let back = (page.view != View::Order && page.left_at.is_some())
         .then(|| AttrValue::from(format!("#{}", page.order_address())));
     let view = match (page.view, page.desk()) {
-        (View::Catalogue, _) => html! { <Catalogue /> },
+        (View::Catalogue, _) => catalogue(),
         (View::Saved, _) => html! { <SavedView /> },
         (view, Some(desk)) => html! {
             <Work
@@ -61,11 +61,11 @@ pub fn App() -> Html {
         (_, None) => Html::default(),
     };
     html! {
-        <ContextProvider<Dispatch> context={dispatch}>
+        <ContextProvider<Dispatch> context={dispatch.clone()}>
             <div onfocusout={on_focus_out}>
                 <Header view={page.view} settings={page.settings} />
                 <main id="main" tabindex="-1">
-                    <NoticeBar notice={page.notice.clone()} />
+                    { notice_bar(&page.notice, &dispatch) }
                     { view }
                 </main>
                 { footer() }

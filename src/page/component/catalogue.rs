@@ -6,8 +6,7 @@ use super::title::title;
 use crate::calculator::{Address, Entry, REGISTER};
 
 /// Every calculator of the register.
-#[component]
-pub fn Catalogue() -> Html {
+pub fn catalogue() -> Html {
     html! {
         <>
             { title("Calculators", "Each stands alone; each shows its working and where every number comes from.", None) }

@@ -2,29 +2,16 @@
 
 use yew::prelude::*;
 
-use super::figure::Figures;
-use super::finding::rules;
 use super::found::Found;
 use super::note::{cautions, notes};
+use super::part::{Part, Piece};
 use super::picture::PictureBlock;
-use super::process::Process;
-use super::section::sections;
-use super::source::Sources;
-use super::step::WorkingBlock;
 use crate::calculator::{Figure, Picture, Report};
 use crate::order::Assessment;
 
-/// What the detail needs to know.
-#[derive(Properties, PartialEq)]
-pub struct Props {
-    /// What was found.
-    pub found: Found,
-}
-
 /// Everything behind an answer.
-#[component]
-pub fn Detail(props: &Props) -> Html {
-    let inside = match &props.found {
+pub fn detail(found: &Found) -> Html {
+    let inside = match found {
         Found::Report(report) => of_report(report),
         Found::Assessment(assessment) => of_order(assessment),
         Found::Problems(_) | Found::Nothing => Html::default(),
@@ -35,36 +22,39 @@ pub fn Detail(props: &Props) -> Html {
 fn of_report(report: &Report) -> Html {
     html! {
         <>
-            <Figures figures={report.figures.clone()} />
+            { part(Piece::Figures(report.figures.clone())) }
             { for report.picture.iter().map(picture) }
-            { rules(&report.findings) }
-            { sections(&report.sections) }
-            <WorkingBlock working={report.working.clone()} answer={answered(report)} />
+            { part(Piece::Rules(report.findings.clone())) }
+            { part(Piece::Sections(report.sections.clone())) }
+            { part(Piece::Working(report.working.clone(), answered(report))) }
             { notes(&report.notes) }
             { cautions(&report.cautions) }
-            <Sources sources={report.sources()} />
+            { part(Piece::Sources(report.sources())) }
         </>
     }
 }
 
 fn of_order(assessment: &Assessment) -> Html {
+    let processes = assessment.processes.iter().map(|process| part(Piece::Process(process.clone())));
     html! {
         <>
-            <div class="processes">
-                { for assessment.processes.iter().map(|process| html! { <Process process={process.clone()} /> }) }
-            </div>
+            <div class="processes">{ for processes }</div>
             <div class="pictures">{ for assessment.pictures.iter().map(picture) }</div>
             if !assessment.figures.is_empty() {
                 <section class="block" aria-labelledby="understood">
                     <h2 id="understood">{ "The order line as understood" }</h2>
-                    <Figures figures={assessment.figures.clone()} />
+                    { part(Piece::Figures(assessment.figures.clone())) }
                 </section>
             }
             { notes(&assessment.notes) }
             { cautions(&assessment.cautions) }
-            <Sources sources={assessment.sources()} />
+            { part(Piece::Sources(assessment.sources())) }
         </>
     }
+}
+
+fn part(piece: Piece) -> Html {
+    html! { <Part {piece} /> }
 }
 
 fn picture(picture: &Picture) -> Html {

@@ -6,24 +6,13 @@ use super::source::source_line;
 use super::symbol::symbol;
 use crate::calculator::Figure;
 
-/// What the figures need to know.
-#[derive(Properties, PartialEq)]
-pub struct Props {
-    /// The figures.
-    pub figures: Vec<Figure>,
-    /// Whether each source stands open under its figure.
-    #[prop_or_default]
-    pub open: bool,
-}
-
-/// Named values, one below the other.
-#[component]
-pub fn Figures(props: &Props) -> Html {
-    if props.figures.is_empty() {
+/// Named values, one below the other; whether each source stands open under its figure.
+pub fn figures(figures: &[Figure], open: bool) -> Html {
+    if figures.is_empty() {
         return Html::default();
     }
     let item = |figure: &Figure| match figure.source {
-        Some(source) if !props.open => html! {
+        Some(source) if !open => html! {
             <li>
                 <details>
                     <summary>{ named(figure) }</summary>
@@ -38,8 +27,8 @@ pub fn Figures(props: &Props) -> Html {
             </li>
         },
     };
-    let small = props.open.then_some("small");
-    html! { <ul class={classes!("figures", small)}>{ for props.figures.iter().map(item) }</ul> }
+    let small = open.then_some("small");
+    html! { <ul class={classes!("figures", small)}>{ for figures.iter().map(item) }</ul> }
 }
 
 /// A name, its symbol, its value.

@@ -5,35 +5,24 @@ use yew::prelude::*;
 use super::sign::sign;
 use super::source::source_line;
 use crate::calculator::{Address, Draft, Finding, Mark};
-use crate::page::reducer::{Dispatch, use_dispatch};
+use crate::page::reducer::Dispatch;
 use crate::page::state::Action;
 
-/// What the findings need to know.
-#[derive(Properties, PartialEq)]
-pub struct Props {
-    /// The findings, the worst first.
-    pub findings: Vec<Finding>,
-    /// What their ids begin with.
-    pub place: AttrValue,
-}
-
-/// What each rule says.
-#[component]
-pub fn Findings(props: &Props) -> Html {
-    let dispatch = use_dispatch();
-    let item = |(at, found): (usize, &Finding)| finding(found, format!("{}-{at}", props.place), &dispatch);
-    html! { <ul class="findings">{ for props.findings.iter().enumerate().map(item) }</ul> }
+/// What each rule says; `place` is what their ids begin with.
+pub fn findings(findings: &[Finding], place: &str, dispatch: &Dispatch) -> Html {
+    let item = |(at, found): (usize, &Finding)| finding(found, format!("{place}-{at}"), dispatch);
+    html! { <ul class="findings">{ for findings.iter().enumerate().map(item) }</ul> }
 }
 
 /// What each rule of a calculator says, under a title.
-pub fn rules(findings: &[Finding]) -> Html {
-    if findings.is_empty() {
+pub fn rules(all: &[Finding], dispatch: &Dispatch) -> Html {
+    if all.is_empty() {
         return Html::default();
     }
     html! {
         <section class="block">
             <h2>{ "Rule by rule" }</h2>
-            <Findings findings={findings.to_vec()} place="rule" />
+            { findings(all, "rule", dispatch) }
         </section>
     }
 }

@@ -2,21 +2,13 @@
 
 use yew::prelude::*;
 
-use crate::page::reducer::use_dispatch;
+use crate::page::reducer::Dispatch;
 use crate::page::state::{Action, Notice};
 
-/// What the notice needs to know.
-#[derive(Properties, PartialEq)]
-pub struct Props {
-    /// What there is to tell.
-    pub notice: Notice,
-}
-
 /// The notice, until it is closed. Words from the link stand in a fold of their own, marked as such.
-#[component]
-pub fn NoticeBar(props: &Props) -> Html {
-    let dispatch = use_dispatch();
-    let Notice { said, words } = &props.notice;
+pub fn notice_bar(notice: &Notice, dispatch: &Dispatch) -> Html {
+    let Notice { said, words } = notice;
+    let dispatch = dispatch.clone();
     html! {
         <div class="notices" role="status">
             if !said.is_empty() {

@@ -8,7 +8,7 @@ use web_sys::{Element, ResizeObserver};
 use yew::prelude::*;
 
 use crate::calculator::Picture;
-use crate::page::chart::{Anchor, Drawing, Shape, lay_out};
+use crate::page::chart::lay_out;
 
 /// What the picture needs to know.
 #[derive(Properties, PartialEq)]
@@ -23,45 +23,12 @@ pub fn PictureBlock(props: &Props) -> Html {
     let place = use_node_ref();
     let width = use_width(place.clone());
     let picture = &props.picture;
-    let Drawing { width, height, shapes } = lay_out(picture, width);
+    let svg = lay_out(picture, width).svg(&picture.text());
     html! {
         <figure class="block picture">
             <figcaption>{ picture.title().to_owned() }</figcaption>
-            <div ref={place}>
-                <svg
-                    role="img" aria-label={picture.text()} viewBox={format!("0 0 {width:.0} {height:.0}")}
-                    width={format!("{width:.0}")} height={format!("{height:.0}")}
-                >
-                    { for shapes.iter().map(shape) }
-                </svg>
-            </div>
+            <div ref={place}>{ Html::from_html_unchecked(svg.into()) }</div>
         </figure>
-    }
-}
-
-fn shape(shape: &Shape) -> Html {
-    let px = |number: f64| format!("{number:.1}");
-    match shape {
-        Shape::Line { class, from, to } => html! {
-            <line class={*class} x1={px(from.0)} y1={px(from.1)} x2={px(to.0)} y2={px(to.1)} />
-        },
-        Shape::Box { class, at, size } => html! {
-            <rect class={*class} x={px(at.0)} y={px(at.1)} width={px(size.0)} height={px(size.1)} />
-        },
-        Shape::Dot { class, at, radius } => html! {
-            <circle class={*class} cx={px(at.0)} cy={px(at.1)} r={px(*radius)} />
-        },
-        Shape::Path { class, outline } => html! { <path class={*class} d={outline.clone()} /> },
-        Shape::Text { class, at, anchor, text } => {
-            let anchor = match anchor {
-                Anchor::Start => "start",
-                Anchor::Middle => "middle",
-                Anchor::End => "end",
-            };
-            html! {
-                <text class={*class} x={px(at.0)} y={px(at.1)} text-anchor={anchor}>{ text.clone() }</text>
-            }
-        }
     }
 }
 

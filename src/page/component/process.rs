@@ -2,22 +2,15 @@
 
 use yew::prelude::*;
 
-use super::figure::Figures;
-use super::finding::Findings;
+use super::figure::figures;
+use super::finding::findings;
 use super::verdict::verdict;
 use crate::order::ProcessAssessment;
-
-/// What the process needs to know.
-#[derive(Properties, PartialEq)]
-pub struct Props {
-    /// What it is to the order line.
-    pub process: ProcessAssessment,
-}
+use crate::page::reducer::Dispatch;
 
 /// One process, in a panel.
-#[component]
-pub fn Process(props: &Props) -> Html {
-    let ProcessAssessment { process, verdict: found, figures, findings, .. } = &props.process;
+pub fn process(assessed: &ProcessAssessment, dispatch: &Dispatch) -> Html {
+    let ProcessAssessment { process, verdict: found, figures: shown, findings: said, .. } = assessed;
     let id = process.key();
     html! {
         <section class="panel process" aria-labelledby={id}>
@@ -25,8 +18,8 @@ pub fn Process(props: &Props) -> Html {
                 { process.name() }{ " " }<span class="vessel">{ process.vessel() }</span>
             </h2>
             <p>{ verdict(*found) }</p>
-            <Figures figures={figures.clone()} />
-            <Findings findings={findings.clone()} place={id} />
+            { figures(shown, false) }
+            { findings(said, id, dispatch) }
         </section>
     }
 }

@@ -2,7 +2,7 @@
 
 use yew::prelude::*;
 
-use super::figure::Figures;
+use super::figure::figures;
 use crate::calculator::Section;
 
 /// Groups of figures.
@@ -11,7 +11,7 @@ pub fn sections(sections: &[Section]) -> Html {
         html! {
             <details class="block section">
                 <summary><h2>{ section.title.to_string() }</h2></summary>
-                <Figures figures={section.figures.clone()} open={true} />
+                { figures(&section.figures, true) }
             </details>
         }
     };

@@ -20,17 +20,8 @@ pub fn source_line(source: Source) -> Html {
     }
 }
 
-/// What the list of sources needs to know.
-#[derive(Properties, PartialEq)]
-pub struct Props {
-    /// Every document that a result rests on.
-    pub sources: Vec<Source>,
-}
-
 /// Every document that a result rests on, in a fold.
-#[component]
-pub fn Sources(props: &Props) -> Html {
-    let sources = &props.sources;
+pub fn sources(sources: &[Source]) -> Html {
     if sources.is_empty() {
         return Html::default();
     }

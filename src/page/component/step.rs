@@ -7,25 +7,15 @@ use super::source::source_line;
 use super::symbol::symbol;
 use crate::working::{Segment, Step, Term, Working};
 
-/// What the working needs to know.
-#[derive(Properties, PartialEq)]
-pub struct Props {
-    /// The steps, in the order they are done.
-    pub working: Working,
-    /// Which of them gives the answer.
-    pub answer: usize,
-}
-
-/// The steps of a result.
-#[component]
-pub fn WorkingBlock(props: &Props) -> Html {
-    let steps = props.working.steps();
-    let Some(answer) = steps.get(props.answer) else { return Html::default() };
-    let others = steps.iter().enumerate().filter(|(at, _)| *at != props.answer);
+/// The steps of a result, and which of them gives the answer.
+pub fn working(working: &Working, answer: usize) -> Html {
+    let steps = working.steps();
+    let Some(first) = steps.get(answer) else { return Html::default() };
+    let others = steps.iter().enumerate().filter(|(at, _)| *at != answer);
     html! {
         <section class="block working">
             <h2>{ "How it came about" }</h2>
-            <ul>{ fold(answer) }</ul>
+            <ul>{ fold(first) }</ul>
             if steps.len() > 1 {
                 <details class="others">
                     <summary>{ format!("The other steps, {}, in the order they are done", steps.len() - 1) }</summary>

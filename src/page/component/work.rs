@@ -3,7 +3,7 @@
 use yew::prelude::*;
 
 use super::answer::{Told, answer, told};
-use super::detail::Detail;
+use super::detail::detail;
 use super::form::{FormPanel, given};
 use super::found::Found;
 use super::line::LinePanel;
@@ -65,7 +65,7 @@ pub fn Work(props: &Props) -> Html {
                 } else {
                     { form }
                 }
-                <Detail {found} />
+                { detail(&found) }
             </div>
         </>
     }
