@@ -5,6 +5,7 @@ use super::moment::{is_date, is_time};
 use super::names;
 use super::problem::PasteProblem;
 use crate::quantity::Unit;
+use crate::quantity::letters::lower;
 
 /// Rows of cells.
 #[derive(Debug)]
@@ -188,7 +189,7 @@ impl Grid {
             ([Cell::Words(_), Cell::Number { number, unit: None }, _, ..], [name, ..])
                 if row.label.is_none() && number.fract() == 0.0 && names::counts_off(name) =>
             {
-                Some((name.to_lowercase(), *number))
+                Some((lower(name), *number))
             }
             _ => None,
         };

@@ -2,6 +2,7 @@
 
 use super::comma::starts_with_digit;
 use super::moment::is_time;
+use crate::quantity::letters::lower;
 use crate::quantity::{Dimension, Unit, unit};
 
 /// Lines and columns that condense readings, or limit them, and are none.
@@ -151,7 +152,7 @@ fn plain(text: &str) -> String {
         '.' | ':' | '=' | '_' | '-' | '(' | ')' | '[' | ']' | '/' => ' ',
         c => c,
     });
-    letters.collect::<String>().to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ")
+    lower(&letters.collect::<String>()).split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 /// A name without the numbers and units that may stand behind it.

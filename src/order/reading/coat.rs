@@ -1,6 +1,7 @@
 //! The coat that the line asks for: a process, a document, or a class.
 
 use super::Became;
+use crate::quantity::letters::lower;
 use std::cmp::Reverse;
 
 use super::items::Line;
@@ -107,7 +108,7 @@ fn said(line: &mut Line) -> Vec<Said> {
 
 /// Words that people use of more than one process.
 fn may_be(text: &str) -> &'static [Process] {
-    match text.to_lowercase().as_str() {
+    match lower(text).as_str() {
         "zinc" | "zn" | "plated" | "plating" | "verzinkt" => &Process::ALL,
         "galv" | "gal" | "galvanized" | "galvanised" | "galvanizing" | "galvanising" => {
             &[Process::HotDip, Process::Mechanical]

@@ -1,5 +1,6 @@
 //! Which part the line is about, and which nuts and washers come with it.
 
+use crate::quantity::letters::lower;
 use std::collections::HashSet;
 
 use super::Became;
@@ -370,7 +371,7 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     scopes.names = about.items.iter().copied().collect();
     scopes.is_external = about.items.iter().any(|at| {
         line.items.get(*at).is_some_and(|item| {
-            let text = item.text.to_lowercase();
+            let text = lower(&item.text);
             text.contains("extern") || text.contains("welle")
         })
     });

@@ -3,6 +3,7 @@
 use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::what::{Counted, SteelWord, What};
+use crate::quantity::letters::lower;
 use crate::steel::Grade;
 
 /// The most nuts or washers that one bolt has here.
@@ -198,7 +199,7 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
     // “with 8 nut” may be a class.
     let is_plural = names
         .iter()
-        .any(|name| line.items.get(*name).is_some_and(|item| item.text.to_lowercase().ends_with(['s', 'n'])));
+        .any(|name| line.items.get(*name).is_some_and(|item| lower(&item.text).ends_with(['s', 'n'])));
     if !counted && mate == "nut" && number > 3 && !is_plural {
         line.not(at, format!("{number} nuts, or a nut of class {number}: write which"));
         return;

@@ -1,5 +1,6 @@
 //! What was understood, as a sentence in which each piece has its place.
 
+use crate::quantity::letters::lower;
 use std::fmt;
 
 use super::{Became, Reading};
@@ -197,7 +198,7 @@ impl fmt::Display for Reading {
         line(
             "Not said",
             texts(|segment| match segment {
-                Segment::NotSaid { label, .. } => Some(label.to_lowercase()),
+                Segment::NotSaid { label, .. } => Some(lower(label)),
                 _ => None,
             }),
             ", ",

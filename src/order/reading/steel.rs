@@ -5,6 +5,7 @@ use super::number;
 use super::standard::number_of;
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
+use crate::quantity::letters::upper;
 use crate::steel::Grade;
 
 /// The property classes of ISO 898-1, which a number with a point behind it can only be.
@@ -213,6 +214,6 @@ pub fn read(text: &str) -> SteelWord {
         Err(_) if matches!(text, "f3125" | "a563" | "a354" | "a193" | "a194" | "a320" | "f1554" | "j995") => {
             SteelWord::Half(text.to_owned())
         }
-        Err(_) => SteelWord::Unknown(text.to_uppercase()),
+        Err(_) => SteelWord::Unknown(upper(text)),
     }
 }

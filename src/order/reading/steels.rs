@@ -3,6 +3,7 @@
 use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::what::{SteelWord, What};
+use crate::quantity::letters::upper;
 use crate::steel::Grade;
 
 /// Documents that need a grade.
@@ -45,7 +46,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         match word {
             SteelWord::Unknown(text) => item.not(format!("{text} is not among the steels known here")),
             SteelWord::Half(text) if HALVES.contains(&text.as_str()) => {
-                item.not(format!("which grade of {}?", text.to_uppercase()));
+                item.not(format!("which grade of {}?", upper(&text)));
             }
             _ => item.not("a grade of which document?"),
         }
@@ -108,11 +109,8 @@ fn halves(line: &mut Line, scopes: &Scopes) {
         match (grade, usual) {
             (Some(grade), _) => give(line, scopes, at, grade),
             (None, Some(usual)) => {
-                let why = format!(
-                    "grade {} of {} is not among the steels known here",
-                    code.to_uppercase(),
-                    usual.to_uppercase()
-                );
+                let why =
+                    format!("grade {} of {} is not among the steels known here", upper(&code), upper(usual));
                 line.not(at, why);
             }
             (None, None) => {}

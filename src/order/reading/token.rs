@@ -4,6 +4,7 @@
 //! lexicon does not know are taken out of the chain that the rules walk along, so that such a word
 //! between two that belong together changes nothing.
 
+use crate::quantity::letters::lower;
 use std::cell::Cell;
 use std::ops::Range;
 
@@ -239,7 +240,7 @@ fn cut(line: &str) -> Vec<Token<'_>> {
         }
     }
     for token in &mut tokens {
-        token.lower = token.text.to_lowercase();
+        token.lower = lower(token.text);
     }
     tokens
 }

@@ -1,6 +1,7 @@
 //! The name of a part as people write it, without anything else around it.
 
 use super::{Kind, Unknown};
+use crate::quantity::letters::lower;
 
 impl Kind {
     /// Reads a kind as people write it: `hex bolt`, `Heavy Hex Nuts`, `stud`, `SHCS`.
@@ -17,7 +18,7 @@ impl Kind {
         let words: Vec<String> = text
             .split(|c: char| !c.is_alphanumeric())
             .filter(|word| !word.is_empty())
-            .map(|word| singular(&word.to_lowercase()))
+            .map(|word| singular(&lower(word)))
             .filter(|word| !MEANS_NOTHING.contains(&word.as_str()))
             .collect();
         let kind = NAMES.iter().find(|(_, names)| names.iter().any(|name| name.split(' ').eq(words.iter())));
