@@ -7,9 +7,11 @@ mod xtask {
     pub mod browser;
     pub mod build;
     pub mod bundle;
+    pub mod driver;
     pub mod golden;
     pub mod html;
     pub mod offline;
+    pub mod rooms;
     pub mod run;
     pub mod server;
     pub mod shots;
@@ -24,14 +26,14 @@ mod xtask {
 use std::process::ExitCode;
 
 use xtask::run::Done;
-use xtask::{build, bundle, golden, server, shots, size, speed, test};
+use xtask::{build, bundle, golden, rooms, server, shots, size, speed, test};
 
 const HELP: &str = "\
 cargo xtask serve [--port N]     build the page and serve it on this machine (port 8642)
 cargo xtask test [--host-only]   every check; --host-only leaves wasm32, the page and browsers out
 cargo xtask build                build the page into dist/
 cargo xtask bundle               the whole page as one HTML file, dist/kettle-and-barrel.html
-cargo xtask size                 build, then hold the first load against its budget
+cargo xtask size                 bytes by crate and room, and the first load beside its budget
 cargo xtask speed                how fast the page is in Chromium, beside an empty page
 cargo xtask golden               judge the 400 orders of tests/property/golden.txt anew
 cargo xtask shots [#address …]   pictures of the page, three widths, light and dark, in target/shots/
@@ -65,7 +67,11 @@ fn task(arguments: &[&str]) -> Done {
         ["bundle"] => bundle::bundle(&build::build()?).map(drop),
         ["golden"] => golden::renew(),
         ["speed"] => speed::speed(),
-        ["size"] => size::first_load(&build::build()?),
+        ["size"] => {
+            let dist = build::build()?;
+            rooms::by_room()?;
+            size::first_load(&dist)
+        }
         ["shots", addresses @ ..] => shots::shots(&build::build()?, addresses),
         ["picture"] => shots::picture(&build::build()?, ""),
         ["picture", address] => shots::picture(&build::build()?, address),

@@ -3,7 +3,7 @@
 use std::ops::Deref;
 use std::path::{Path, PathBuf};
 
-use crate::xtask::browser::{BROWSERS, Browser};
+use crate::xtask::browser::{BROWSERS, Browser, CHROMIUM};
 use crate::xtask::run::top;
 use crate::xtask::server::Server;
 use crate::xtask::webdriver::Session;
@@ -20,20 +20,26 @@ pub struct Page {
     address: String,
 }
 
-/// Runs a test in every browser. Where it fails, a picture of the page is left in `target/page/`.
+/// Runs a test in Chromium, which stands for what does not depend on the engine. Where it fails, a
+/// picture of the page is left in `target/page/`.
 pub fn everywhere(test: impl Fn(&mut Page) -> Done) -> Done {
     everywhere_with(&dist()?, test)
 }
 
 /// The same with the page in another folder.
 pub fn everywhere_with(folder: &Path, test: impl Fn(&mut Page) -> Done) -> Done {
-    for browser in BROWSERS {
-        let mut page = Page::start(browser, folder)?;
-        if let Err(problem) = test(&mut page) {
-            return Err(format!("{}: {problem}{}", browser.name, page.evidence()).into());
-        }
-    }
-    Ok(())
+    in_browser(&CHROMIUM, folder, &test)
+}
+
+/// Runs a test in every engine: for what depends on it.
+pub fn in_every_engine(test: impl Fn(&mut Page) -> Done) -> Done {
+    let dist = dist()?;
+    BROWSERS.iter().try_for_each(|browser| in_browser(browser, &dist, &test))
+}
+
+fn in_browser(browser: &'static Browser, folder: &Path, test: &impl Fn(&mut Page) -> Done) -> Done {
+    let mut page = Page::start(browser, folder)?;
+    test(&mut page).map_err(|problem| format!("{}: {problem}{}", browser.name, page.evidence()).into())
 }
 
 impl Page {

@@ -32,6 +32,7 @@ mod update;
 #[path = "../../src/bin/xtask"]
 mod xtask {
     pub mod browser;
+    pub mod driver;
     pub mod html;
     pub mod run;
     pub mod server;

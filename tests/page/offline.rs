@@ -1,10 +1,10 @@
 //! After one visit the page needs no network.
 
-use crate::harness::{Done, everywhere};
+use crate::harness::{Done, everywhere, in_every_engine};
 
 #[test]
 fn it_works_without_its_server_after_one_visit() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open("")?;
         page.until("navigator.serviceWorker.ready.then(() => true)")?;
         page.cut_off();

@@ -82,7 +82,7 @@ mod tests {
     fn the_yardstick_is_built_with_the_flags_of_the_page() {
         let flags = |file: &str| {
             let page = read_text(&top().join(file)).unwrap();
-            let links = elements(&page, "link");
+            let links = elements(&page, "link").unwrap();
             let program = links.iter().find(|link| link.has("rel", "rust")).unwrap();
             ["data-wasm-opt", "data-wasm-opt-params"].map(|name| program.attribute(name).unwrap().to_owned())
         };

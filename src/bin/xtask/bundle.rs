@@ -47,34 +47,21 @@ fn one_file(dist: &Path, program: &[u8]) -> Done<String> {
         return Err("the glue of wasm-bindgen imports a snippet: one file cannot hold it".into());
     }
 
-    let mut problem = None;
-    let page =
-        replace(&page, "meta", |meta| meta.has("http-equiv", "Content-Security-Policy").then(String::new));
+    let gone = |it: bool| Ok(it.then(String::new));
+    let page = replace(&page, "meta", |meta| gone(meta.has("http-equiv", "Content-Security-Policy")))?;
     let page = replace(&page, "link", |link| match (link.attribute("rel"), link.attribute("href")) {
-        (Some("stylesheet"), Some(href)) => match read_text(&dist.join(href)) {
-            Ok(style) => Some(format!("<style>{style}</style>")),
-            Err(missing) => {
-                problem = Some(missing);
-                None
-            }
-        },
-        (Some("icon"), Some(href)) if href.ends_with(".svg") => match read(&dist.join(href)) {
-            Ok(icon) => {
-                Some(format!("<link rel=icon href=\"data:image/svg+xml;base64,{}\">", STANDARD.encode(icon)))
-            }
-            Err(missing) => {
-                problem = Some(missing);
-                None
-            }
-        },
+        (Some("stylesheet"), Some(href)) => {
+            Ok(Some(format!("<style>{}</style>", read_text(&dist.join(href))?)))
+        }
+        (Some("icon"), Some(href)) if href.ends_with(".svg") => {
+            let icon = STANDARD.encode(read(&dist.join(href))?);
+            Ok(Some(format!("<link rel=icon href=\"data:image/svg+xml;base64,{icon}\">")))
+        }
         // Preloads, the manifest and icons for a home screen are for a page that has a host.
-        _ => Some(String::new()),
-    });
-    if let Some(missing) = problem {
-        return Err(missing);
-    }
+        _ => Ok(Some(String::new())),
+    })?;
     // So is the registration of the service worker; what says why there is no page stays.
-    let page = replace(&page, "script", |script| (!script.text.contains(GUARD)).then(String::new));
+    let page = replace(&page, "script", |script| gone(!script.text.contains(GUARD)))?;
     let (before, after) = page.rsplit_once("</body>").ok_or("index.html has no </body>")?;
     let packed = STANDARD.encode(gzip(program)?);
     let glue = glue.replace("</script", "<\\/script");
@@ -83,7 +70,7 @@ fn one_file(dist: &Path, program: &[u8]) -> Done<String> {
          </script></body>{after}",
         starter(&start)
     );
-    debug_assert_eq!(elements(&page, "script").len(), 3);
+    debug_assert_eq!(elements(&page, "script")?.len(), 3);
     with_policy(&page, &["'wasm-unsafe-eval'"], "img-src data:")
 }
 

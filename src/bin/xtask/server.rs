@@ -1,46 +1,50 @@
 //! A server for the files of one folder, on this machine only.
 
-use std::io::{BufRead, BufReader, Read, Write};
-use std::net::{Ipv4Addr, SocketAddr, TcpListener, TcpStream};
-use std::path::{Component, Path, PathBuf};
+use std::net::{Ipv4Addr, SocketAddr};
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, Ordering};
 use std::thread::JoinHandle;
-use std::time::Duration;
+
+use tiny_http::{Header, Method, Request, Response};
+
+use super::run::Done;
 
 /// Where the page is served unless another port is asked for.
 pub const PORT: u16 = 8642;
 
+/// What every answer carries: no guessing of types, no frame of somebody else around the page, and a
+/// question to the server before a copy is used.
+const HEADERS: [(&str, &str); 3] = [
+    ("Cache-Control", "no-cache"),
+    ("Content-Security-Policy", "frame-ancestors 'none'"),
+    ("X-Content-Type-Options", "nosniff"),
+];
+
 /// Serves a folder until it is dropped.
 pub struct Server {
     address: SocketAddr,
-    stopped: Arc<AtomicBool>,
+    listening: Arc<tiny_http::Server>,
     thread: Option<JoinHandle<()>>,
 }
 
 impl Server {
     /// Serves `folder` on 127.0.0.1; port 0 takes any free one.
-    pub fn start(folder: &Path, port: u16) -> std::io::Result<Self> {
-        let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port))?;
-        let address = listener.local_addr()?;
-        let stopped = Arc::new(AtomicBool::new(false));
-        let folder = folder.to_path_buf();
-        let thread = std::thread::spawn({
-            let stopped = Arc::clone(&stopped);
+    pub fn start(folder: &Path, port: u16) -> Done<Self> {
+        let listening =
+            Arc::new(tiny_http::Server::http((Ipv4Addr::LOCALHOST, port)).map_err(|it| it.to_string())?);
+        let address = listening.server_addr().to_ip().ok_or("the server has no address")?;
+        // Where links lead is decided once: nothing outside is served, however it is asked for.
+        let folder = folder.canonicalize().map_err(|problem| format!("{}: {problem}", folder.display()))?;
+        let thread = std::thread::Builder::new().spawn({
+            let listening = Arc::clone(&listening);
             move || {
-                for stream in listener.incoming() {
-                    if stopped.load(Ordering::SeqCst) {
-                        return;
-                    }
-                    let Ok(stream) = stream else { continue };
-                    let folder = folder.clone();
-                    // A browser opens connections before it needs them: each gets its own thread.
+                for request in listening.incoming_requests() {
                     // One that is closed half-way is the browser's business, not a problem of ours.
-                    std::thread::spawn(move || drop(answer(stream, &folder)));
+                    drop(answer(request, &folder));
                 }
             }
-        });
-        Ok(Self { address, stopped, thread: Some(thread) })
+        })?;
+        Ok(Self { address, listening, thread: Some(thread) })
     }
 
     /// The address to open: `http://127.0.0.1:8642/`.
@@ -58,52 +62,43 @@ impl Server {
 
 impl Drop for Server {
     fn drop(&mut self) {
-        self.stopped.store(true, Ordering::SeqCst);
-        // Wakes the thread that waits for a connection, so that it sees that it is to stop.
-        drop(TcpStream::connect(self.address));
+        self.listening.unblock();
         if let Some(thread) = self.thread.take() {
             drop(thread.join());
         }
     }
 }
 
-fn answer(mut stream: TcpStream, folder: &Path) -> std::io::Result<()> {
-    stream.set_read_timeout(Some(Duration::from_secs(30)))?;
-    let mut request = String::new();
-    let mut head = BufReader::new(stream.try_clone()?.take(16_384));
-    head.read_line(&mut request)?;
-    let mut line = String::new();
-    while head.read_line(&mut line)? > 2 {
-        line.clear();
+fn answer(request: Request, folder: &Path) -> std::io::Result<()> {
+    const TEXT: &str = "text/plain; charset=utf-8";
+    if !matches!(request.method(), Method::Get | Method::Head) {
+        return request.respond(response(b"Only GET and HEAD.\n".to_vec(), TEXT, 405));
     }
-    let mut words = request.split(' ');
-    let (method, target) = (words.next().unwrap_or_default(), words.next().unwrap_or_default());
     let found =
-        file_of(target, folder).and_then(|path| Some((media_type(&path), std::fs::read(&path).ok()?)));
-    let (status, media, body) = match (method, found) {
-        ("GET" | "HEAD", Some((media, body))) => ("200 OK", media, body),
-        ("GET" | "HEAD", None) => ("404 Not Found", "text/plain; charset=utf-8", b"Not here.\n".to_vec()),
-        _ => ("405 Method Not Allowed", "text/plain; charset=utf-8", b"Only GET and HEAD.\n".to_vec()),
+        file_of(request.url(), folder).and_then(|path| Some((std::fs::read(&path).ok()?, media_type(&path))));
+    let response = match found {
+        Some((body, media)) => response(body, media, 200),
+        None => response(b"Not here.\n".to_vec(), TEXT, 404),
     };
-    write!(
-        stream,
-        "HTTP/1.1 {status}\r\nContent-Type: {media}\r\nContent-Length: {}\r\n\
-         Cache-Control: no-cache\r\nX-Content-Type-Options: nosniff\r\nConnection: close\r\n\r\n",
-        body.len()
-    )?;
-    if method != "HEAD" {
-        stream.write_all(&body)?;
-    }
-    stream.flush()
+    request.respond(response)
 }
 
-/// The file a request asks for; none outside the folder.
+fn response(body: Vec<u8>, media: &str, status: u16) -> Response<std::io::Cursor<Vec<u8>>> {
+    let response = Response::from_data(body).with_status_code(status);
+    HEADERS.iter().copied().chain([("Content-Type", media)]).fold(response, |response, (name, value)| {
+        match Header::from_bytes(name, value) {
+            Ok(header) => response.with_header(header),
+            Err(()) => response,
+        }
+    })
+}
+
+/// The file a request asks for; none outside the folder, also not by a link in it.
 fn file_of(target: &str, folder: &Path) -> Option<PathBuf> {
     let path = target.split(['?', '#']).next()?.strip_prefix('/')?;
     // The build writes plain names only, so there is nothing to decode.
-    let relative = Path::new(if path.is_empty() { "index.html" } else { path });
-    let plain = relative.components().all(|part| matches!(part, Component::Normal(_)));
-    plain.then(|| folder.join(relative))
+    let file = folder.join(if path.is_empty() { "index.html" } else { path }).canonicalize().ok()?;
+    file.starts_with(folder).then_some(file)
 }
 
 fn media_type(path: &Path) -> &'static str {
@@ -126,12 +121,24 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_request_stays_inside_the_folder() {
-        let folder = Path::new("dist");
-        assert_eq!(file_of("/", folder), Some("dist/index.html".into()));
-        assert_eq!(file_of("/page.js?new#top", folder), Some("dist/page.js".into()));
-        assert_eq!(file_of("/../Cargo.toml", folder), None);
-        assert_eq!(file_of("//etc/passwd", folder), None);
-        assert_eq!(file_of("page.js", folder), None);
+    fn a_request_stays_inside_the_folder() -> Done {
+        let outside = std::env::temp_dir().join(format!("kettle-barrel-served-{}", std::process::id()));
+        let folder = outside.join("dist");
+        std::fs::create_dir_all(&folder)?;
+        let folder = folder.canonicalize()?;
+        std::fs::write(folder.join("index.html"), "page")?;
+        std::fs::write(folder.join("page.js"), "script")?;
+        std::fs::write(outside.join("secret.txt"), "secret")?;
+        assert_eq!(file_of("/", &folder), Some(folder.join("index.html")));
+        assert_eq!(file_of("/page.js?new#top", &folder), Some(folder.join("page.js")));
+        for target in ["/../secret.txt", "//etc/passwd", "page.js", "/missing.js"] {
+            assert_eq!(file_of(target, &folder), None, "{target}");
+        }
+        #[cfg(unix)]
+        {
+            std::os::unix::fs::symlink(outside.join("secret.txt"), folder.join("link.txt"))?;
+            assert_eq!(file_of("/link.txt", &folder), None);
+        }
+        Ok(std::fs::remove_dir_all(outside)?)
     }
 }

@@ -22,6 +22,7 @@ pub fn test(extent: Extent) -> Done {
     step("clippy", || {
         run(cargo().args(["clippy", "--quiet", "--all-targets", "--all-features", "--"]).args(DENY))
     })?;
+    programs(&["parallel"], &["parallel"])?;
     step("tests on this machine", || run(cargo().args(["test", "--quiet", "--features", "tasks"])))?;
     if extent == Extent::HostOnly {
         println!("\nAll well on this machine. Left out: wasm32, the page, and the browsers.");

@@ -15,6 +15,8 @@ const TRUNK: &str = "0.21.14";
 const BINARYEN: &str = "132";
 /// The accessibility rules that the tests run in the page.
 const AXE: &str = "4.14.1";
+/// The driver of Firefox.
+const GECKODRIVER: &str = "0.37.1";
 
 /// What the page is built with.
 pub struct Tools {
@@ -56,6 +58,12 @@ pub fn tools() -> Done<Tools> {
 pub fn axe_core() -> Done<PathBuf> {
     npm_tool("axe-core", AXE, "axe-core/axe.min.js")?
         .ok_or_else(|| "axe-core needs npm; on Debian: apt-get install nodejs npm".into())
+}
+
+/// The driver of Firefox, which Debian has no package of.
+pub fn gecko_driver() -> Done<PathBuf> {
+    let folder = cargo_tool("geckodriver", GECKODRIVER, "geckodriver", &["--locked"])?;
+    Ok(folder.join(format!("geckodriver{}", std::env::consts::EXE_SUFFIX)))
 }
 
 /// Sees to it that these programs are here: finds them, or installs their packages where that is

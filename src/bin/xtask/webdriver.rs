@@ -1,17 +1,22 @@
-//! A browser held by WebDriver: as much of the protocol as looking at our page takes.
+//! A browser held by WebDriver: what looking at our page takes, one command after the other.
 
-use std::io::{BufRead, BufReader, Read, Write};
-use std::net::{Ipv4Addr, TcpListener, TcpStream};
+use std::fmt;
 use std::path::PathBuf;
-use std::process::{Child, Command, Stdio};
-use std::sync::atomic::{AtomicU32, Ordering};
 use std::time::{Duration, Instant};
 
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
+use fantoccini::actions::{InputSource, KeyAction, KeyActions};
+use fantoccini::elements::Element;
+use fantoccini::error::CmdError;
+use fantoccini::wd::WebDriverCompatibleCommand;
+use fantoccini::{Client, ClientBuilder, Locator};
+use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
+use tokio::runtime::Runtime;
 
 use super::browser::Browser;
+use super::driver::{Driver, free_profile};
 use super::run::Done;
 
 /// How long a page may take to become what is waited for.
@@ -56,65 +61,87 @@ pub mod key {
 pub struct Session {
     /// The browser it is.
     pub browser: &'static Browser,
-    driver: Child,
-    port: u16,
-    id: String,
+    client: Client,
+    runtime: Runtime,
+    // Ended after the session in it.
+    _driver: Driver,
     profile: PathBuf,
+}
+
+/// A command beyond the WebDriver standard: `POST` with a body, to a path below the session.
+#[derive(Debug)]
+struct Vendors {
+    path: &'static str,
+    body: Value,
+}
+
+impl WebDriverCompatibleCommand for Vendors {
+    fn endpoint(&self, base: &url::Url, session: Option<&str>) -> Result<url::Url, url::ParseError> {
+        base.join(&format!("session/{}/{}", session.unwrap_or_default(), self.path))
+    }
+
+    fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
+        (http::Method::POST, Some(self.body.to_string()))
+    }
 }
 
 impl Session {
     /// Opens the browser.
     pub fn open(browser: &'static Browser) -> Done<Self> {
-        static COUNT: AtomicU32 = AtomicU32::new(0);
-        let number = COUNT.fetch_add(1, Ordering::Relaxed);
-        // The port is free when it is asked for; that another program takes it before the driver
-        // does is rare, and then the driver ends at once and the next port is tried.
-        let mut tries = 0;
-        let (driver, port) = loop {
-            tries += 1;
-            match start(browser) {
-                Ok(started) => break started,
-                Err(problem) if tries == 3 => return Err(problem),
-                Err(_) => {}
-            }
+        let profile = free_profile()?;
+        let driver = Driver::start(browser, &profile)?;
+        let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build()?;
+        let Value::Object(wanted) = browser.capabilities(&profile)? else {
+            return Err(format!("the capabilities of {} are no object", browser.name).into());
         };
-        let profile = std::env::temp_dir().join(format!("kettle-barrel-{}-{number}", std::process::id()));
-        let mut session = Self { browser, driver, port, id: String::new(), profile };
-        std::fs::create_dir_all(&session.profile)?;
-        let wanted = json!({ "capabilities": { "alwaysMatch": browser.capabilities(&session.profile)? } });
-        let opened = request(port, "POST", "/session", Some(&wanted))?;
-        session.id = opened
-            .pointer("/sessionId")
-            .and_then(Value::as_str)
-            .ok_or_else(|| format!("{} opened no session", browser.driver))?
-            .to_owned();
-        Ok(session)
+        let opened = runtime.block_on(async {
+            let mut builder = ClientBuilder::new(HttpConnector::new());
+            let builder = builder.capabilities(wanted);
+            tokio::time::timeout(COMMAND, builder.connect(&driver.address())).await
+        });
+        let client = opened.map_err(|_| format!("{} opened no session in {COMMAND:?}", browser.driver))??;
+        Ok(Self { browser, client, runtime, _driver: driver, profile })
+    }
+
+    /// Waits for a command.
+    fn wait<T>(&self, command: impl Future<Output = Result<T, CmdError>>) -> Done<T> {
+        let name = self.browser.driver;
+        match self.runtime.block_on(async { tokio::time::timeout(COMMAND, command).await }) {
+            Ok(Ok(value)) => Ok(value),
+            Ok(Err(problem)) => Err(format!("{name}: {}", first_line(&problem)).into()),
+            Err(_) => Err(format!("{name} gave no answer in {COMMAND:?}").into()),
+        }
+    }
+
+    fn vendors(&self, path: &'static str, body: Value) -> Done<Value> {
+        self.wait(self.client.issue_cmd(Vendors { path, body }))
     }
 
     /// Opens an address and waits until it has loaded.
     pub fn go(&self, address: &str) -> Done {
-        self.post("/url", &json!({ "url": address })).map(drop)
+        self.wait(self.client.goto(address))
     }
 
     /// Loads the address again.
     pub fn reload(&self) -> Done {
-        self.post("/refresh", &json!({})).map(drop)
+        self.wait(self.client.refresh())
     }
 
     /// Goes back one step in the history.
     pub fn back(&self) -> Done {
-        self.post("/back", &json!({})).map(drop)
+        self.wait(self.client.back())
     }
 
     /// The address the browser is at.
     pub fn address(&self) -> Done<String> {
-        Ok(text_of(&self.get("/url")?))
+        Ok(self.wait(self.client.current_url())?.into())
     }
 
     /// Runs the body of a function in the page and returns what it returns; a promise is waited for.
     /// The arguments are `arguments[0]` and so on.
     pub fn script(&self, body: &str, arguments: Value) -> Done<Value> {
-        self.post("/execute/sync", &json!({ "script": body, "args": arguments }))
+        let Value::Array(arguments) = arguments else { return Err("arguments are an array".into()) };
+        self.wait(self.client.execute(body, arguments))
     }
 
     /// The value of an expression in the page.
@@ -151,12 +178,14 @@ impl Session {
 
     /// The text of the first element as it is seen.
     pub fn text(&self, css: &str) -> Done<String> {
-        Ok(text_of(&self.get(&format!("/element/{}/text", self.element(css)?))?))
+        let element = self.element(css)?;
+        self.wait(element.text())
     }
 
     /// A property of the first element: `value`, `checked`, `id`.
     pub fn property(&self, css: &str, name: &str) -> Done<Value> {
-        self.get(&format!("/element/{}/property/{name}", self.element(css)?))
+        self.wait_for(css)?;
+        self.script("return document.querySelector(arguments[0])[arguments[1]];", json!([css, name]))
     }
 
     /// What stands in a field.
@@ -178,12 +207,14 @@ impl Session {
 
     /// Clicks the first element, in its middle, as a pointer does.
     pub fn click(&self, css: &str) -> Done {
-        self.post(&format!("/element/{}/click", self.element(css)?), &json!({})).map(drop)
+        let element = self.element(css)?;
+        self.wait(element.click())
     }
 
     /// Adds text to a field, key by key.
     pub fn type_into(&self, css: &str, text: &str) -> Done {
-        self.post(&format!("/element/{}/value", self.element(css)?), &json!({ "text": text })).map(drop)
+        let element = self.element(css)?;
+        self.wait(element.send_keys(text))
     }
 
     /// Empties a field and types text into it.
@@ -201,17 +232,14 @@ impl Session {
 
     /// Presses keys together in the element that has the focus, and lets go of them in reverse.
     pub fn press(&self, keys: &[char]) -> Done {
-        let down = keys.iter().map(|key| json!({ "type": "keyDown", "value": key }));
-        let up = keys.iter().rev().map(|key| json!({ "type": "keyUp", "value": key }));
-        self.keys(down.chain(up).collect())
+        let down = keys.iter().map(|&value| KeyAction::Down { value });
+        let up = keys.iter().rev().map(|&value| KeyAction::Up { value });
+        self.keys(down.chain(up))
     }
 
     /// Types text, one key after the other, in the element that has the focus.
     pub fn type_over(&self, text: &str) -> Done {
-        let keys = text.chars().flat_map(|key| {
-            [json!({ "type": "keyDown", "value": key }), json!({ "type": "keyUp", "value": key })]
-        });
-        self.keys(keys.collect())
+        self.keys(text.chars().flat_map(|value| [KeyAction::Down { value }, KeyAction::Up { value }]))
     }
 
     /// A CSS-like name of the element that has the focus: `input#text`.
@@ -227,12 +255,12 @@ impl Session {
             let size = json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false });
             return self.devtools("Emulation.setDeviceMetricsOverride", size).map(drop);
         }
-        self.post("/window/rect", &json!({ "width": width, "height": height })).map(drop)
+        self.wait(self.client.set_window_size(width, height))
     }
 
     /// A picture of what is in view, as PNG.
     pub fn screenshot(&self) -> Done<Vec<u8>> {
-        Ok(STANDARD.decode(text_of(&self.get("/screenshot")?))?)
+        self.wait(self.client.screenshot())
     }
 
     /// A picture of the whole page, as PNG. Chromium only.
@@ -243,7 +271,7 @@ impl Session {
 
     /// A command of the DevTools protocol. Chromium only.
     pub fn devtools(&self, command: &str, parameters: Value) -> Done<Value> {
-        self.post("/goog/cdp/execute", &json!({ "cmd": command, "params": parameters }))
+        self.vendors("goog/cdp/execute", json!({ "cmd": command, "params": parameters }))
     }
 
     /// What the page and the browser said in the console since this was last asked: errors and
@@ -252,7 +280,7 @@ impl Session {
         if !self.browser.devtools {
             return Ok(Vec::new());
         }
-        let log = self.post("/se/log", &json!({ "type": "browser" }))?;
+        let log = self.vendors("se/log", json!({ "type": "browser" }))?;
         let entries = log.as_array().map(Vec::as_slice).unwrap_or_default();
         let said = |entry: &Value, what| entry.get(what).map(text_of).unwrap_or_default();
         let serious =
@@ -277,103 +305,27 @@ impl Session {
         Ok(found.as_array().map(Vec::as_slice).unwrap_or_default().iter().map(text_of).collect())
     }
 
-    fn element(&self, css: &str) -> Done<String> {
+    fn element(&self, css: &str) -> Done<Element> {
         self.wait_for(css)?;
-        let found = self.post("/element", &json!({ "using": "css selector", "value": css }))?;
-        let id = found.as_object().and_then(|reference| reference.values().next());
-        Ok(id.map(text_of).ok_or_else(|| format!("no element is {css}"))?)
+        self.wait(self.client.find(Locator::Css(css)))
     }
 
-    fn keys(&self, actions: Vec<Value>) -> Done {
-        let keyboard = json!({ "actions": [{ "type": "key", "id": "keyboard", "actions": actions }] });
-        self.post("/actions", &keyboard).map(drop)
-    }
-
-    fn get(&self, path: &str) -> Done<Value> {
-        request(self.port, "GET", &format!("/session/{}{path}", self.id), None)
-    }
-
-    fn post(&self, path: &str, body: &Value) -> Done<Value> {
-        request(self.port, "POST", &format!("/session/{}{path}", self.id), Some(body))
+    fn keys(&self, actions: impl Iterator<Item = KeyAction>) -> Done {
+        let keyboard = actions.fold(KeyActions::new("keyboard".to_owned()), KeyActions::then);
+        self.wait(self.client.perform_actions(keyboard))
     }
 }
 
 impl Drop for Session {
     fn drop(&mut self) {
         // Ending the driver alone would leave the browser running. What fails here has no remedy.
-        if !self.id.is_empty() {
-            drop(request(self.port, "DELETE", &format!("/session/{}", self.id), None));
-        }
-        drop(self.driver.kill());
-        drop(self.driver.wait());
+        drop(self.wait(self.client.clone().close()));
         drop(std::fs::remove_dir_all(&self.profile));
     }
 }
 
-/// Starts the driver on a free port and waits until it is ready.
-fn start(browser: &Browser) -> Done<(Child, u16)> {
-    let port = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?.local_addr()?.port();
-    let mut driver = Command::new(browser.driver)
-        .args((browser.arguments)(port))
-        .stdin(Stdio::null())
-        .stdout(Stdio::null())
-        .stderr(Stdio::null())
-        .spawn()
-        .map_err(|problem| {
-            format!("{}: {problem}; `cargo xtask test` says what installs it", browser.driver)
-        })?;
-    let start = Instant::now();
-    while start.elapsed() < PATIENCE {
-        if let Some(status) = driver.try_wait()? {
-            return Err(format!("{} ended with {status}", browser.driver).into());
-        }
-        if request(port, "GET", "/status", None)
-            .is_ok_and(|status| status.get("ready") == Some(&Value::Bool(true)))
-        {
-            return Ok((driver, port));
-        }
-        std::thread::sleep(Duration::from_millis(20));
-    }
-    driver.kill()?;
-    driver.wait()?;
-    Err(format!("{} was not ready within {PATIENCE:?}", browser.driver).into())
-}
-
-/// One command to a driver: its value, or what the driver says is wrong.
-fn request(port: u16, method: &str, path: &str, body: Option<&Value>) -> Done<Value> {
-    let body = body.map(Value::to_string).unwrap_or_default();
-    let mut stream = TcpStream::connect((Ipv4Addr::LOCALHOST, port))?;
-    stream.set_read_timeout(Some(COMMAND))?;
-    write!(
-        stream,
-        "{method} {path} HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\nConnection: close\r\n\
-         Content-Type: application/json; charset=utf-8\r\nContent-Length: {}\r\n\r\n{body}",
-        body.len()
-    )?;
-    let mut stream = BufReader::new(stream);
-    let mut length = None;
-    let mut line = String::new();
-    while stream.read_line(&mut line)? > 2 {
-        if let Some((name, value)) = line.split_once(':')
-            && name.eq_ignore_ascii_case("content-length")
-        {
-            length = Some(value.trim().parse()?);
-        }
-        line.clear();
-    }
-    // A driver may keep the connection open whatever is asked of it: read what it says it sends.
-    let mut content = vec![0; length.ok_or_else(|| format!("{method} {path}: the answer has no length"))?];
-    stream.read_exact(&mut content)?;
-    let answer: Value = serde_json::from_slice(&content)?;
-    let value = answer.get("value").cloned().unwrap_or_default();
-    match value.get("error").and_then(Value::as_str) {
-        Some(error) => {
-            let message = value.get("message").map(text_of).unwrap_or_default();
-            let first = message.lines().next().unwrap_or_default();
-            Err(format!("{method} {path}: {error}: {first}").into())
-        }
-        None => Ok(value),
-    }
+fn first_line(problem: &impl fmt::Display) -> String {
+    problem.to_string().lines().next().unwrap_or_default().to_owned()
 }
 
 fn text_of(value: &Value) -> String {
