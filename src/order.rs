@@ -9,6 +9,7 @@ pub mod asked;
 pub mod demand;
 mod judge;
 mod line;
+pub mod list;
 pub mod offer;
 mod picture;
 pub mod reading;
@@ -30,6 +31,7 @@ use serde::Serialize;
 
 use crate::calculator::{Caution, Draft, Figure, Finding, Note, Picture, Problems, Verdict};
 use crate::coat::Process;
+use crate::quantity::letters::lower;
 use crate::source::Source;
 
 /// Assesses an order line from the texts of its fields.
@@ -97,7 +99,9 @@ impl std::fmt::Display for Assessment {
         writeln!(f, "{}", self.headline)?;
         self.figures.iter().try_for_each(|figure| writeln!(f, "  {figure}"))?;
         for process in &self.processes {
-            writeln!(f, "\n{}: {}", process.process, process.verdict)?;
+            // In this form programs read it.
+            let verdict = lower(process.verdict.words());
+            writeln!(f, "\n{}: {verdict}", process.process.name())?;
             process.figures.iter().try_for_each(|figure| writeln!(f, "  {figure}"))?;
             process.findings.iter().try_for_each(|finding| writeln!(f, "  {finding}"))?;
         }

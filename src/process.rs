@@ -5,7 +5,7 @@ use std::fmt;
 use serde::Serialize;
 
 /// A way of putting zinc on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Process {
     /// Hot-dip: molten zinc, then the spin.

@@ -5,6 +5,7 @@
 //! there. Quantities add, subtract, compare and multiply as they are. Text becomes a quantity in [`number`]; a quantity becomes text as a [`Shown`].
 
 pub mod hardness;
+pub mod letters;
 pub mod number;
 mod shown;
 mod system;

@@ -10,7 +10,7 @@ use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
 use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
-use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::quantity::{Length, Mass, Quantity, Shown, unit};
 use crate::rule::{Case, Offer, Topic};
 use crate::sentence::capital;
 use crate::site::Category;
@@ -194,9 +194,27 @@ fn life_figure(place: Category, offer: &Offer) -> Figure {
     years_figure(format!("Life in {}", place.key()), years).source(Exponent::Straight.source())
 }
 
-/// Zinc on the lot, all parts of the set together, from the minimum to the maximum coat; on one piece
-/// where the quantity is not said.
+/// Zinc on the lot, or on one piece or set where the quantity is not said.
 fn zinc(line: &OrderLine, judgement: &Judgement, offer: &Offer) -> Option<Figure> {
+    let (min, max) = zinc_masses(line, judgement, offer)?;
+    let (min, max) = (weight(min.kg()), weight(max.kg()));
+    let name = match (line.quantity.is_some(), judgement.items.len()) {
+        (true, _) => "Zinc on the lot",
+        (false, 1) => "Zinc on one piece",
+        (false, _) => "Zinc on one set",
+    };
+    // Both in the unit of the larger.
+    let min = if min.unit == max.unit {
+        min
+    } else {
+        Shown { number: min.number / 1000.0, unit: max.unit, decimals: 2 }
+    };
+    Some(Figure::range("", name, min, max).source(offer.factor().source))
+}
+
+/// Zinc on the lot, all parts of the set together, from the minimum to the maximum coat; on one piece or
+/// set where the quantity is not said. None where a shape is not known.
+pub(super) fn zinc_masses(line: &OrderLine, judgement: &Judgement, offer: &Offer) -> Option<(Mass, Mass)> {
     let factor = offer.factor();
     let mut area = crate::quantity::Area::from_mm2(0.0);
     for item in &judgement.items {
@@ -204,22 +222,8 @@ fn zinc(line: &OrderLine, judgement: &Judgement, offer: &Offer) -> Option<Figure
         area = area + shape.surface() * f64::from(item.per_set);
     }
     let sets = f64::from(line.quantity.unwrap_or(1));
-    let lot = |density: crate::quantity::Density, thickness: Length| {
-        weight((density * thickness * area).kg() * sets)
-    };
-    let name = match (line.quantity.is_some(), judgement.items.len()) {
-        (true, _) => "Zinc on the lot",
-        (false, 1) => "Zinc on one piece",
-        (false, _) => "Zinc on one set",
-    };
-    let (min, max) = (lot(factor.min, offer.min), lot(factor.max, offer.max));
-    // Both in the unit of the larger.
-    let min = if min.unit == max.unit {
-        min
-    } else {
-        Shown { number: min.number / 1000.0, unit: max.unit, decimals: 2 }
-    };
-    Some(Figure::range("", name, min, max).source(factor.source))
+    let lot = |density: crate::quantity::Density, thickness: Length| density * thickness * area * sets;
+    Some((lot(factor.min, offer.min), lot(factor.max, offer.max)))
 }
 
 fn cautions(processes: &[ProcessAssessment; 3]) -> Vec<Caution> {

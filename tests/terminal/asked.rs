@@ -8,7 +8,7 @@ use super::{ORDER, ends, program};
 fn an_order_line_is_answered() {
     let (out, err) = ends(&["order", ORDER], 0);
     // Programs read these lines.
-    assert!(out.contains("\nHot-dip (kettle): Suits on conditions\n"), "{out}");
+    assert!(out.contains("\nHot-dip: suits on conditions\n"), "{out}");
     assert!(out.contains("1200 pcs"), "{out}");
     assert_eq!(err, "");
 }
@@ -27,7 +27,7 @@ fn an_order_line_may_come_from_standard_input_or_in_pieces() {
 fn what_was_not_understood_stands_in_the_output_and_sets_the_code() {
     let (out, _) = ends(&["order", &format!("{ORDER}, purple")], 1);
     assert!(out.contains("Not used: “purple”"), "{out}");
-    assert!(out.contains("Hot-dip (kettle): "), "{out}");
+    assert!(out.contains("Hot-dip: "), "{out}");
 }
 
 #[test]

@@ -4,6 +4,7 @@
 
 mod asked;
 mod json;
+mod list;
 mod written;
 
 use assert_cmd::Command;

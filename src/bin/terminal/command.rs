@@ -2,6 +2,7 @@
 
 use std::ffi::OsString;
 use std::io::Read;
+use std::process::ExitCode;
 
 use clap::builder::PossibleValuesParser;
 use clap::{Arg, ArgAction, ArgMatches, Command, value_parser};
@@ -11,23 +12,31 @@ use kettle_barrel::order;
 use kettle_barrel::quantity::Units;
 
 use super::answer::{self, Answer, Asked, NotUsed};
-use super::output::Output;
+use super::list;
+use super::output::{self, Output};
 
 /// The longest text that is taken from standard input, in bytes: more is no order and no list of
 /// readings, but a file given by mistake.
 const LONGEST_INPUT: u64 = 1 << 20;
 
-/// Answers the arguments of the program.
-pub fn run(arguments: impl IntoIterator<Item = OsString>) -> Output {
+/// Answers the arguments of the program, and says how it ends.
+pub fn run(arguments: impl IntoIterator<Item = OsString>) -> ExitCode {
     let mut command = command();
-    let matches = match command.try_get_matches_from_mut(arguments) {
-        Ok(matches) => matches,
+    match command.try_get_matches_from_mut(arguments) {
+        Ok(matches) => match matches.subcommand() {
+            // A list is written as it is read; every other answer is whole before it is written.
+            Some(("list", asked)) => list::run(asked, matches.get_flag("json")),
+            _ => output::write(answer(&mut command, &matches)),
+        },
         Err(error) => {
             let text = error.render().ansi().to_string();
-            return if error.use_stderr() { Output::misused(text) } else { Output::answer(text) };
+            output::write(if error.use_stderr() { Output::misused(text) } else { Output::answer(text) })
         }
-    };
-    match answered(&mut command, &matches) {
+    }
+}
+
+fn answer(command: &mut Command, matches: &ArgMatches) -> Output {
+    match answered(command, matches) {
         Ok(output) => output,
         Err(problem) => Output::misused(format!("{problem}\n")),
     }
@@ -143,7 +152,7 @@ fn command() -> Command {
             .arg(words("FIELD=TEXT", "A field and what stands in it; the text - is read from standard input"))
             .after_help(format!("Fields, with what they take and their default:\n{}", help(fields)))
     });
-    let names = ["order"].into_iter().chain(REGISTER.iter().map(|entry| entry.about.id));
+    let names = ["order", "list"].into_iter().chain(REGISTER.iter().map(|entry| entry.about.id));
     let page = Arg::new("command")
         .help("The command it is about; none for the program")
         .value_parser(PossibleValuesParser::new(names));
@@ -168,6 +177,7 @@ fn command() -> Command {
                 .help("Units of everything shown but the working, which keeps those of its formulas"),
         )
         .subcommand(order)
+        .subcommand(list::command())
         .subcommands(calculators)
         .subcommand(Command::new("schema").about("Prints the JSON schema of an answer"))
         .subcommand(

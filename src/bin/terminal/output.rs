@@ -6,6 +6,7 @@ use std::process::ExitCode;
 use anstream::AutoStream;
 use anstyle::{AnsiColor, Style};
 use kettle_barrel::calculator::{Mark, Verdict};
+use kettle_barrel::quantity::letters::lower;
 
 /// What the program writes.
 #[derive(Debug)]
@@ -76,10 +77,13 @@ fn coloured_line(line: &str) -> Option<String> {
         (Verdict::OnConditions.words(), verdict(AnsiColor::Yellow)),
         (Verdict::Suits.words(), verdict(AnsiColor::Green)),
     ] {
-        if let Some(process) = end.strip_suffix(words)
-            && (process.is_empty() || process.ends_with(": "))
-        {
-            return Some(format!("{process}{style}{words}{style:#}\n"));
+        // Behind the name of a process in small letters, by itself with a capital.
+        for words in [words.to_owned(), lower(words)] {
+            if let Some(process) = end.strip_suffix(&words)
+                && (process.is_empty() || process.ends_with(": "))
+            {
+                return Some(format!("{process}{style}{words}{style:#}\n"));
+            }
         }
     }
     let (mark, rest) = line.strip_prefix("  ")?.split_once(':')?;
@@ -98,8 +102,7 @@ mod tests {
 
     #[test]
     fn colour_changes_no_word() {
-        let text =
-            "Hot-dip (kettle): Suits on conditions\n  Rules it out: 40 HRC: no\n  years: 12\nSuits\nend";
+        let text = "Hot-dip: suits on conditions\n  Rules it out: 40 HRC: no\n  years: 12\nSuits\nend";
         let made = coloured(text);
         assert!(made.contains("\u{1b}["), "{made}");
         assert_eq!(anstream::adapter::strip_str(&made).to_string(), text);

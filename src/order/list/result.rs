@@ -1,0 +1,220 @@
+//! What becomes of one line of a list.
+
+use crate::calculator::{Mark, Verdict};
+use crate::coat::Process;
+use crate::order::judge::{Judged, Judgement, judge};
+use crate::order::recommend::conditions;
+use crate::order::{Answer, OrderLine, answer, arrange, read, reading};
+use crate::quantity::{Length, Mass, Time};
+use crate::rule::life::TABLE_ENDS;
+use crate::rule::{Key, fit::room_in_words};
+use crate::sentence::capital;
+use crate::thread::pair::Found;
+
+/// The heading of the results. It is stable: further columns come at the end.
+pub const HEADING: [&str; 17] = [
+    "line",
+    "not used",
+    "problem",
+    "hot-dip",
+    "mechanical",
+    "electroplated",
+    "recommended",
+    "order",
+    "first",
+    "threads",
+    "coat min (µm)",
+    "coat max (µm)",
+    "years min",
+    "years max",
+    "zinc min (kg)",
+    "zinc max (kg)",
+    "weight (kg)",
+];
+
+/// One row of results.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Row {
+    /// The line as it was written, or put together from its cells.
+    pub line: String,
+    /// What of it was not used, and why.
+    pub not_used: String,
+    /// The assessment, or what is wrong with the line.
+    pub result: Result<Assessed, String>,
+}
+
+/// A line that was assessed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Assessed {
+    /// The verdicts on hot-dip, mechanical, electroplated.
+    pub verdicts: [Verdict; 3],
+    /// The first rule that rules each of them out, or asks for a proof first.
+    pub in_the_way: [Option<Key>; 3],
+    /// The finish to take and the line to put on the order.
+    pub answer: Answer,
+    /// What has to be proved, agreed or said first.
+    pub first: Vec<String>,
+    /// The recommended finish.
+    pub take: Option<Taken>,
+    /// Of the lot without its zinc, where the shape is known; of one set where no quantity is said.
+    pub weight: Option<Mass>,
+}
+
+/// What the recommended finish brings.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Taken {
+    /// The process.
+    pub process: Process,
+    /// Where the room for the coat is made: nut, class and mark.
+    pub threads: String,
+    /// The coat, minimum and maximum.
+    pub coat: (Length, Length),
+    /// Years in the place, the shortest and the longest life; `None` where no table tells the longest.
+    pub years: Option<(Time, Option<Time>)>,
+    /// Zinc on the lot, minimum and maximum.
+    pub zinc: Option<(Mass, Mass)>,
+}
+
+/// Assesses one written line.
+pub fn row(line: &str) -> Row {
+    let reading = reading::read(line);
+    let not_used: Vec<String> = reading
+        .not_used()
+        .map(|(text, why)| if why.is_empty() { text.to_owned() } else { format!("{text} ({why})") })
+        .collect();
+    let result = match read(&reading.draft) {
+        Ok(order) => Ok(assessed(&order)),
+        Err(problems) => Err(problems.to_string().trim_end().replace('\n', "; ")),
+    };
+    Row { line: line.to_owned(), not_used: not_used.join("; "), result }
+}
+
+fn assessed(line: &OrderLine) -> Assessed {
+    let judgement = judge(line);
+    let answer = answer::answer(line, &judgement);
+    let taken = judgement.processes.iter().find(|judged| Some(judged.process) == answer.recommended);
+    let sets = f64::from(line.quantity.unwrap_or(1));
+    let weight = judgement.items.iter().try_fold(Mass::from_kg(0.0), |sum, item| {
+        Some(sum + item.mass()? * (f64::from(item.per_set) * sets))
+    });
+    Assessed {
+        verdicts: judgement.processes.each_ref().map(Judged::verdict),
+        in_the_way: judgement.processes.each_ref().map(in_the_way),
+        first: taken.map_or_else(Vec::new, |judged| {
+            conditions(judged).map(|demand| demand.text(&judgement, judged)).collect()
+        }),
+        take: taken.map(|judged| take(line, &judgement, judged)),
+        answer,
+        weight,
+    }
+}
+
+/// The rule of the worst mark that is above an order term.
+fn in_the_way(judged: &Judged) -> Option<Key> {
+    let worst = judged.rulings.iter().max_by_key(|(_, ruling)| ruling.says.mark)?;
+    (worst.1.says.mark > Mark::Term).then_some(worst.1.rule.key)
+}
+
+fn take(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Taken {
+    let case = judgement.case(judged, 0);
+    let threads = match (&judged.fit, &case) {
+        (Some(Found::Takes(mated)), Some(case)) => capital(&room_in_words(case, mated.pair.room)),
+        _ => String::new(),
+    };
+    let nothing = Length::from_mm(0.0);
+    Taken {
+        process: judged.process,
+        threads,
+        coat: judged.offer.as_ref().map_or((nothing, nothing), |offer| (offer.min, offer.max)),
+        years: case.and_then(|case| case.years()).map(|(min, max)| (min.min, max.most)),
+        zinc: judged.offer.as_ref().and_then(|offer| arrange::zinc_masses(line, judgement, offer)),
+    }
+}
+
+impl Row {
+    /// Whether every word was used and the line was assessed.
+    pub fn is_whole(&self) -> bool {
+        self.not_used.is_empty() && self.result.is_ok()
+    }
+
+    /// The cells below [`HEADING`].
+    pub fn record(&self) -> [String; HEADING.len()] {
+        let mut cells: [String; HEADING.len()] = Default::default();
+        let mut put = cells.iter_mut();
+        let mut next = |text: String| {
+            if let Some(cell) = put.next() {
+                *cell = super::safe(&text).into_owned();
+            }
+        };
+        next(self.line.clone());
+        next(self.not_used.clone());
+        let assessed = match &self.result {
+            Ok(assessed) => assessed,
+            Err(problem) => {
+                next(problem.clone());
+                return cells;
+            }
+        };
+        next(String::new());
+        assessed.verdicts.iter().for_each(|verdict| next(verdict.words().to_owned()));
+        next(assessed.answer.recommended.map_or_else(String::new, |process| process.name().to_owned()));
+        next(assessed.answer.order.clone());
+        next(assessed.first.join("; "));
+        let weight = assessed.weight.map_or_else(String::new, kg);
+        let Some(take) = &assessed.take else {
+            (0..7).for_each(|_| next(String::new()));
+            next(weight);
+            return cells;
+        };
+        next(take.threads.clone());
+        [take.coat.0, take.coat.1].iter().for_each(|coat| next(format!("{:.0}", coat.um())));
+        let (from, to) = take.years.map_or((None, None), |(from, to)| (Some(from), to));
+        [from, to].iter().for_each(|years| next(years.map_or_else(String::new, in_years)));
+        let (least, greatest) = take.zinc.unzip();
+        [least, greatest].iter().for_each(|zinc| next(zinc.map_or_else(String::new, kg)));
+        next(weight);
+        cells
+    }
+}
+
+/// To the gram.
+fn kg(mass: Mass) -> String {
+    format!("{:.3}", mass.kg())
+}
+
+fn in_years(time: Time) -> String {
+    if time.year() > TABLE_ENDS { format!("over {TABLE_ENDS:.0}") } else { format!("{:.1}", time.year()) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn cells(line: &str) -> Vec<(&'static str, String)> {
+        HEADING.into_iter().zip(row(line).record()).collect()
+    }
+
+    fn cell(line: &str, name: &str) -> String {
+        cells(line).into_iter().find(|(heading, _)| *heading == name).map(|(_, cell)| cell).unwrap()
+    }
+
+    #[test]
+    fn a_row_says_what_the_order_says() {
+        let line = "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs";
+        assert_eq!(cell(line, "hot-dip"), "Suits");
+        assert_eq!(cell(line, "recommended"), Process::HotDip.name());
+        assert!(cell(line, "order").contains("ISO 10684"));
+        assert!(cell(line, "threads").contains("6AZ"));
+        assert_eq!(cell(line, "not used"), "");
+        let min: f64 = cell(line, "zinc min (kg)").parse().unwrap();
+        let max: f64 = cell(line, "zinc max (kg)").parse().unwrap();
+        assert!(0.0 < min && min < max);
+    }
+
+    #[test]
+    fn what_is_wrong_stands_in_its_row() {
+        assert_eq!(cell("M16 hex bolt, 8.8, C3, for Peter", "not used"), "Peter");
+        assert!(!cell("hex bolt, 8.8", "problem").is_empty());
+        assert_eq!(cell("=HYPERLINK(1) hex bolt", "line"), "'=HYPERLINK(1) hex bolt");
+    }
+}
