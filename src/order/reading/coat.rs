@@ -8,6 +8,9 @@ use super::items::Line;
 use super::what::{Family, What};
 use crate::order::asked::{self, Asked};
 use crate::process::Process;
+use crate::source;
+use crate::steel::Grade;
+use crate::thread::Designation;
 
 /// What a piece says of the coat.
 struct Said {
@@ -88,6 +91,7 @@ fn said(line: &mut Line) -> Vec<Said> {
                 let usual = match family {
                     Family::B633 => "b633",
                     Family::Zn => "iso4042",
+                    Family::FeZn if is_iso(line) => "iso4042",
                     Family::FeZn => "f1941",
                 };
                 let keys = [plated.unwrap_or(usual), usual, "b633"].map(|of| format!("{of}-{um}"));
@@ -104,6 +108,15 @@ fn said(line: &mut Line) -> Vec<Said> {
         said.push(Said { at, key, may_be, tinted });
     }
     said
+}
+
+/// Whether the order is one of metric parts whose steel is none of ASTM or SAE: ISO 4042 writes its coats
+/// with the same letters as ASTM F1941.
+fn is_iso(line: &Line) -> bool {
+    let thread = line.draft.get("thread").and_then(|text| Designation::read(text).ok());
+    let steel = line.draft.get("steel").and_then(Grade::of_key);
+    thread.is_some_and(|written| written.thread.is_metric())
+        && steel.is_none_or(|grade| grade.document().family != source::Family::Astm)
 }
 
 /// Words that people use of more than one process.

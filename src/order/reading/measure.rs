@@ -310,6 +310,24 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     )
 }
 
+/// `-300 HV`, `−5 years`: the sign stays with its number, and the field says what is wrong with it.
+///
+/// A dash behind a letter or a figure, or with a space behind it, joins two pieces.
+pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = chain.after(at);
+    if !chain.sign(at, &["-", "−"]) || chain.glued(at) || !chain.glued(number) {
+        return None;
+    }
+    let mut found = [hardness, years, temperature].into_iter().find_map(|rule| rule(chain, number))?;
+    for (_, what) in &mut found {
+        match what {
+            What::Hardness(text) | What::Years(text) | What::Temperature(text) => text.insert(0, '-'),
+            _ => {}
+        }
+    }
+    Some(found)
+}
+
 /// A number, or the greater of two.
 fn range(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
     let number = number::decimal(chain, at).filter(|number| number.grouped.is_none())?;

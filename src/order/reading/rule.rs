@@ -48,6 +48,7 @@ static RULES: &[Rule] = &[
     rule("years", Either, measure::years),
     rule("hardness", Either, measure::hardness),
     rule("temperature", Figures, measure::temperature),
+    rule("measure below nothing", Figures, measure::negative),
     rule("allowance", Letters, measure::allowance),
     rule("other measure", Figures, measure::other),
     rule("type", Letters, measure::type_of),
