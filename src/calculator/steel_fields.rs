@@ -30,13 +30,16 @@ pub(super) const GRADE: Field<Grade> = Field::choice("grade", "Grade", &GRADES, 
 /// The grade of a load, where anybody says it, as the trade writes it.
 pub(super) const STEEL: Field<AsWritten> = Field::text("grade", "Steel", "").optional();
 
-/// A grade as the trade writes it.
+/// A grade as the trade writes it, or by its key.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct AsWritten(pub Grade);
 
 impl FieldValue for AsWritten {
     fn read(text: &str, _: &FieldAbout) -> Result<Self, Fault> {
-        Grade::read(text).map(Self).map_err(|why| Fault::NotUnderstood(why.to_string()))
+        match Grade::of_key(text) {
+            Some(grade) => Ok(Self(grade)),
+            None => Grade::read(text).map(Self).map_err(|why| Fault::NotUnderstood(why.to_string())),
+        }
     }
 
     fn write(&self, _: &FieldAbout) -> String {

@@ -26,7 +26,7 @@ choices! {
     /// Where the room for the zinc is made.
     pub enum Way {
         Over: "over", "Nut tapped over, bolt of its usual class";
-        Under: "under", "Bolt cut under (6az), standard nut";
+        Under: "under", "Bolt cut under (6az)";
     }
 }
 
@@ -36,13 +36,10 @@ pub(super) const WAY: Field<Way> = Field::choice("way", "Room for the zinc", Way
 /// [`BOLT_CLASS`] where the room may also be made in the bolt.
 pub(super) const BOLT_CLASS_OVER: Field<ToleranceClass> = BOLT_CLASS.when(&WAY, &[Way::Over.key()]);
 
-/// [`ALLOWANCE`] where the room may also be made in the bolt.
-pub(super) const ALLOWANCE_OVER: Field<Tapped> = ALLOWANCE.when(&WAY, &[Way::Over.key()]);
-
 choices! {
     /// How a nut is tapped.
     pub enum Tapped {
-        Usual: "usual", "Tapped over as usual: 6AZ, or ASTM A563 for an inch thread";
+        Usual: "usual", "As usual: 6AZ, or ASTM A563 for an inch thread; 6H on a bolt cut under";
         Az: "az", "6AZ, ISO 965-5: for spun hot-dip coats";
         Ax: "ax", "6AX, ISO 965-5: for heavier hot-dip coats";
         A563: "a563", "ASTM A563, inch";
@@ -132,8 +129,12 @@ pub(super) fn read_pair(reader: &mut Reader<'_>) -> Result<Pair, Missed> {
             Ok(Pair { way: if is_under { Way::Under } else { way }, thread, bolt_class, allowance })
         }
         Ok(way @ Way::Under) => {
-            let (thread, _) = read_thread(reader)?;
-            Ok(Pair { way, thread, bolt_class: undersize::CLASS, allowance: Allowance::Standard })
+            let thread = read_thread(reader).map(|(thread, _)| thread);
+            let allowance = match reader.get(&ALLOWANCE) {
+                Ok(Tapped::Usual) => Ok(Allowance::Standard),
+                _ => read_allowance(reader, thread),
+            };
+            Ok(Pair { way, thread: thread?, bolt_class: undersize::CLASS, allowance: allowance? })
         }
         Err(missed) => {
             read_thread(reader)?;
@@ -150,7 +151,10 @@ pub(super) fn write_pair(pair: &Pair, writer: &mut Writer) {
             write_bolt(pair.thread, pair.bolt_class, writer);
             write_allowance(pair.allowance, writer);
         }
-        Way::Under => writer.put(&THREAD, Designation { thread: pair.thread, class: None }),
+        Way::Under => {
+            writer.put(&THREAD, Designation { thread: pair.thread, class: None });
+            write_allowance(pair.allowance, writer);
+        }
     }
 }
 

@@ -35,6 +35,24 @@ fn every_worked_example_is_written_back() {
     }
 }
 
+/// A grade that stands beside an actual temper is kept, and none is taken that nobody said.
+#[test]
+fn a_grade_beside_an_actual_temper_is_kept() {
+    let entry = REGISTER.iter().find(|entry| entry.about.id == "tempering").unwrap();
+    let draft = |pairs: &[(&str, &str)]| -> Draft {
+        [("known", "temper"), ("temper", "500 °C")].iter().chain(pairs).copied().collect()
+    };
+    for key in ["grade", "of_grade"] {
+        let named = draft(&[(key, "10.9"), ("diameter", "30 mm"), ("bath", "545 °C")]);
+        comes_back(entry, &named).unwrap();
+        let link = entry.link(&named).unwrap();
+        assert!(link.pairs.contains(&("grade", "10.9".to_owned())), "{:?}", link.pairs);
+        assert!(link.pairs.iter().any(|(key, text)| *key == "temper" && text.starts_with("500")));
+    }
+    let alone = entry.link(&draft(&[])).unwrap();
+    assert!(alone.pairs.iter().all(|(key, _)| *key != "grade"), "{:?}", alone.pairs);
+}
+
 #[test]
 fn a_bound_holds_in_every_unit_of_its_field() {
     for entry in REGISTER {

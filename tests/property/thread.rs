@@ -266,6 +266,20 @@ fn a_bolt_cut_under_is_the_same_however_it_is_written() {
     assert_eq!(strength(&[("thread", "M16"), ("bolt_class", "6az"), ("allowance", "standard")]), way);
 }
 
+/// What stands beside a bolt cut under is read, and not left out in silence.
+#[test]
+fn a_nut_beside_a_bolt_cut_under_is_read() {
+    let under = |pairs: &[(&'static str, &'static str)]| {
+        let all = [("thread", "M12"), ("way", "under")].into_iter().chain(pairs.iter().copied());
+        evaluate("oversize-tap", all).unwrap()
+    };
+    let usual = under(&[]).headline;
+    assert_eq!(under(&[("allowance", "standard")]).headline, usual);
+    assert_ne!(under(&[("allowance", "own"), ("own_allowance", "0.1 mm")]).headline, usual);
+    let barred = under(&[("allowance", "az")]).findings;
+    assert!(barred.iter().any(|found| found.mark == Mark::Bar && found.text.contains("6az")), "{barred:?}");
+}
+
 /// The findings of `thread-strength` as mark and text.
 fn findings(pairs: &[(&str, &str)]) -> Vec<(Mark, String)> {
     let report =

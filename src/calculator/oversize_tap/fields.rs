@@ -11,7 +11,7 @@ pub(super) static FIELDS: [FieldAbout; 12] = [
     thread_fields::THREAD.about,
     thread_fields::WAY.about,
     thread_fields::BOLT_CLASS_OVER.about,
-    thread_fields::ALLOWANCE_OVER.about,
+    thread_fields::ALLOWANCE.about,
     thread_fields::OWN_ALLOWANCE.about,
     thread_fields::COAT_MIN.about,
     thread_fields::COAT_MAX.about,

@@ -1,7 +1,7 @@
 //! What is asked, and how it is read and written.
 
 use super::Input;
-use crate::calculator::steel_fields::{self, DIAMETER, GRADE};
+use crate::calculator::steel_fields::{self, AsWritten, DIAMETER, GRADE};
 use crate::calculator::{Bound, Example, Field, FieldAbout, Missed, Reader, Writer, choices};
 use crate::quantity::{Length, Shown, Temperature, Time, Unit, unit};
 use crate::source::{common_practice, document};
@@ -9,12 +9,12 @@ use crate::steel::Grade;
 use crate::steel::tempering::{self, Dip, Temper};
 
 /// What is asked.
-pub(super) static FIELDS: [FieldAbout; 7] = [
+pub(super) static FIELDS: [FieldAbout; 8] = [
     KNOWN.about,
     GRADE.when(&KNOWN, &[KnownBy::Grade.key()]).about,
+    IF_KNOWN.about,
     DIAMETER
-        .hint("From M27 a class 10.9 bolt is kept out of the high-temperature bath.")
-        .when(&KNOWN, &[KnownBy::Grade.key()])
+        .hint("Of the grade, if one is named; from M27 a class 10.9 bolt is kept out of the high-temperature bath.")
         .about,
     TEMPER.about,
     TEMPER_TIME.about,
@@ -26,12 +26,19 @@ choices! {
     /// How the steel is known.
     enum KnownBy {
         Grade: "grade", "Grade or property class";
-        Temper: "temper", "Its actual temper only";
+        Temper: "temper", "Its actual temper";
     }
 }
 
 const KNOWN: Field<KnownBy> =
     Field::choice("known", "Steel known by", KnownBy::CHOICES, KnownBy::Grade.key());
+
+/// The grade beside an actual temper; what a link says of the grade is kept, whichever way it is known.
+const IF_KNOWN: Field<AsWritten> = Field::text("of_grade", "Grade, if it is known", "")
+    .hint("With it the classes that a bath is closed to are judged as well.")
+    .aliases(&["grade"])
+    .when(&KNOWN, &[KnownBy::Temper.key()])
+    .optional();
 
 pub(super) const TEMPER: Field<Temperature> = Field::quantity(
     "temper",
@@ -129,7 +136,10 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
     let known = reader.get(&KNOWN);
     let grade = match known {
         Ok(KnownBy::Grade) => steel_fields::read_grade(reader).map(Some),
-        Ok(KnownBy::Temper) => Ok(None),
+        Ok(KnownBy::Temper) => match reader.optional(&IF_KNOWN) {
+            Ok(Some(AsWritten(grade))) => reader.get(&DIAMETER).map(|diameter| Some((grade, diameter))),
+            read => read.map(|_| None),
+        },
         Err(missed) => Err(missed),
     };
     let temper = match known {

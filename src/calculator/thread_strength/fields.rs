@@ -16,7 +16,7 @@ pub(super) static FIELDS: [FieldAbout; 13] = [
     thread_fields::THREAD.about,
     thread_fields::WAY.about,
     thread_fields::BOLT_CLASS_OVER.about,
-    thread_fields::ALLOWANCE_OVER.about,
+    thread_fields::ALLOWANCE.about,
     thread_fields::OWN_ALLOWANCE.about,
     BOLT_GRADE.about,
     BOLT_TENSILE.about,
