@@ -74,6 +74,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &fit::ASSEMBLES,
     &fit::NOT_PUBLISHED,
     &fit::UNKNOWN,
+    &fit::WRITTEN_NUT,
     &fit::OVERLAP,
     &fit::MATING,
     &handling::WASHERS_STICK,

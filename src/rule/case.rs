@@ -3,7 +3,7 @@
 use crate::coat::factor::{self, Factor};
 use crate::part;
 use crate::process::Process;
-use crate::quantity::{Length, Mass, Temperature, Time};
+use crate::quantity::{Length, Mass, Quantity, Shown, Temperature, Time, unit};
 use crate::site::Category;
 use crate::site::life::{self, Exponent, Promise, Years};
 use crate::source::Source;
@@ -184,6 +184,12 @@ impl<'a> Case<'a> {
     /// What the dip does to the temper, where both are known.
     pub fn effect(&self) -> Option<&'a Effect> {
         self.heat.and_then(|heat| heat.as_ref().ok())
+    }
+
+    /// A length on a diameter in the unit of the thread: metric with these decimals, or inches with four.
+    pub fn size(&self, length: Length, decimals: u8) -> Shown {
+        let metric = self.part.is_none_or(|part| part.thread.is_metric());
+        if metric { length.show(&unit::MM, decimals) } else { length.show(&unit::INCH, 4) }
     }
 
     /// The pair that assembles, if one does.

@@ -3,11 +3,11 @@
 use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
-use crate::source::{Sourced, document};
+use crate::source::{Sourced, common_practice, document};
 use crate::table::iso_4042_threads;
 use crate::thread::ToleranceClass;
 use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
-use crate::thread::overtap::Allowance;
+use crate::thread::overtap::{Allowance, standard_class};
 use crate::thread::pair::{DEEP_OVERLAP, Found, INSIDE_SHARE, Mated, Room};
 use crate::working::Mark;
 
@@ -88,7 +88,7 @@ pub static NOT_PUBLISHED: Rule = Rule {
         if let Some(Found::NotPublished(needed, _)) = case.fit {
             text.push_str(&format!(
                 "no tapped nut is published for this thread: agree an allowance of {} or more on the diameter",
-                size(case, *needed)
+                case.size(*needed, 3)
             ));
         }
     }),
@@ -109,6 +109,26 @@ pub static UNKNOWN: Rule = Rule {
     }),
     brief: Phrase::Text("have the fit gauged"),
     ..row(Key::FitUnknown)
+};
+
+/// A nut of a class that was written, 6H or 2B, and that does not take the coat.
+pub static WRITTEN_NUT: Rule = Rule {
+    source: common_practice("a class that was written is changed by agreement only"),
+    when: When::If(|case| instead(case).is_some()),
+    says: |_| Says::condition(),
+    words: Phrase::By(|case, _, text| {
+        if let Some((other, written)) = instead(case) {
+            text.push_str(&format!(
+                "agree {other} instead of the {written} ordered: a {written} nut does not take this coat"
+            ));
+        }
+    }),
+    brief: Phrase::By(|case, _, text| {
+        if let Some((other, written)) = instead(case) {
+            text.push_str(&format!("agree {other} instead of the {written} ordered"));
+        }
+    }),
+    ..row(Key::WrittenNut)
 };
 
 /// A nut tapped so far, or a bolt made so small, that hardly any thread is left.
@@ -144,6 +164,20 @@ pub static MATING: Rule = Rule {
     brief: Phrase::Text("6AZ and 6AX nuts must not go on 6az bolts"),
     ..row(Key::Mating)
 };
+
+/// The nut that takes the coat, in words, and the standard class that was written instead.
+fn instead(case: &Case<'_>) -> Option<(String, ToleranceClass)> {
+    let part = case.part?;
+    let written = part.nut_class.filter(|class| *class == standard_class(part.thread))?;
+    let other = match case.mated()?.pair.room {
+        Room::NutG => "6G".to_owned(),
+        Room::Tapped(Allowance::A563) => "a nut tapped over by ASTM A563".to_owned(),
+        Room::Tapped(Allowance::Own(by)) => format!("a nut tapped over by {}", case.size(by, 3)),
+        Room::Tapped(published) => published.to_string(),
+        Room::Ordered | Room::Bolt(_) | Room::Smaller(_) => return None,
+    };
+    Some((other, written))
+}
 
 fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {
     match case.fit {
@@ -196,7 +230,7 @@ pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
         Room::NutG => "order the nut of class 6G".to_owned(),
         Room::Bolt(position) => format!("order the bolt of class 6{} before the coat", position.letter()),
         Room::Smaller(by) => {
-            format!("have the thread made smaller by {} on the diameter before the coat", size(case, by))
+            format!("have the thread made smaller by {} on the diameter before the coat", case.size(by, 3))
         }
         Room::Tapped(allowance) => {
             let how = tapped_in_words(case, allowance);
@@ -216,16 +250,10 @@ fn tapped_in_words(case: &Case<'_>, allowance: Allowance) -> String {
     let hot_dip = case.process == Process::HotDip;
     match allowance {
         Allowance::A563 => "tapped over by ASTM A563".to_owned(),
-        Allowance::Own(by) => format!("tapped over by {} on the diameter", size(case, by)),
+        Allowance::Own(by) => format!("tapped over by {} on the diameter", case.size(by, 3)),
         other => match other.mark().filter(|_| hot_dip) {
             Some(Sourced { value: letter, .. }) => format!("tapped over to {other}, marked {letter}"),
             None => format!("tapped over to {other}"),
         },
     }
-}
-
-/// A length in the unit of the thread.
-fn size(case: &Case<'_>, length: Length) -> Shown {
-    let metric = case.part.is_none_or(|part| part.thread.is_metric());
-    if metric { length.show(&unit::MM, 3) } else { length.show(&unit::INCH, 4) }
 }

@@ -109,6 +109,8 @@ keys! {
     NotPublished: "not-published",
     /// The limits of the thread are not known.
     FitUnknown: "fit-unknown",
+    /// The class of the nut that was written does not take the coat.
+    WrittenNut: "written-nut",
     /// Enough of the thread is left.
     Overlap: "overlap",
     /// A nut tapped over and a bolt cut under are not put together.

@@ -174,7 +174,7 @@ impl Ruling {
             Phrase::By(words) => words(case, self.says, &mut text),
         }
         match self.says.instruction {
-            Some(instruction) if text.is_empty() => instruction.brief(case.process),
+            Some(instruction) if text.is_empty() => instruction.brief(case),
             _ => text,
         }
     }

@@ -1,5 +1,6 @@
 //! What a rule says of a case: a mark, and the instruction that goes with it.
 
+use super::Case;
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Temperature, Time, unit};
 use crate::source::Source;
@@ -117,8 +118,8 @@ impl Instruction {
 
 impl Instruction {
     /// The instruction in a few words, to be read aloud.
-    pub fn brief(&self, process: Process) -> String {
-        let plant = if process == Process::HotDip { "galvanizer" } else { "plater" };
+    pub fn brief(&self, case: &Case<'_>) -> String {
+        let plant = plant(case);
         match self {
             Self::CleanWithoutAcid => "clean without plain acid".to_owned(),
             Self::CleanMechanically => "clean mechanically".to_owned(),
@@ -131,17 +132,15 @@ impl Instruction {
             Self::TestForEmbrittlement => "agree a test for embrittlement".to_owned(),
             Self::AskThePlant => format!("ask the {plant} whether it goes in"),
             Self::AgreeAllowance(None) => "agree nut and gauges".to_owned(),
-            Self::AgreeAllowance(Some(needed)) => format!(
-                "agree nuts tapped over by {} ({}) or more",
-                needed.show(&unit::MM, 2),
-                needed.show(&unit::INCH, 4)
-            ),
+            Self::AgreeAllowance(Some(needed)) => {
+                format!("agree nuts tapped over by {} or more", case.size(*needed, 2))
+            }
         }
     }
 
     /// The instruction as a sentence, where several rules ask for it.
-    pub fn words(&self, process: Process) -> String {
-        let plant = if process == Process::HotDip { "galvanizer" } else { "plater" };
+    pub fn words(&self, case: &Case<'_>) -> String {
+        let plant = plant(case);
         match self {
             Self::CleanWithoutAcid => {
                 "Clean without plain acid: in inhibited acid, alkaline without cathodic current, or mechanically."
@@ -166,12 +165,16 @@ impl Instruction {
                 format!("Agree thread, nut and gauges with the {plant}.")
             }
             Self::AgreeAllowance(Some(needed)) => format!(
-                "Agree thread, nut and gauges with the {plant}: the coat needs an allowance of {} ({}) on the diameter.",
-                needed.show(&unit::MM, 3),
-                needed.show(&unit::INCH, 4)
+                "Agree thread, nut and gauges with the {plant}: the coat needs an allowance of {} on the diameter.",
+                case.size(*needed, 3)
             ),
         }
     }
+}
+
+/// Who puts the zinc on.
+fn plant(case: &Case<'_>) -> &'static str {
+    if case.process == Process::HotDip { "galvanizer" } else { "plater" }
 }
 
 impl std::fmt::Display for HeatTreatment {

@@ -2,6 +2,7 @@
 
 use super::Demand;
 use crate::order::judge::{Judged, Judgement};
+use crate::rule::Case;
 
 impl Demand {
     /// The demand as a sentence.
@@ -18,7 +19,9 @@ impl Demand {
         let rules: std::collections::BTreeSet<_> =
             self.rulings.iter().map(|(_, ruling)| ruling.rule.key).collect();
         match self.instruction {
-            Some(instruction) if rules.len() > 1 && !self.clash => instruction.words(judged.process),
+            Some(instruction) if rules.len() > 1 && !self.clash => {
+                self.case(judgement, judged).map(|case| instruction.words(&case)).unwrap_or_default()
+            }
             _ if self.clash => format!("Settle with the purchaser which counts: {}", texts.join("; or: ")),
             // The parts of a set that differ in a number are told by the first, the worst of its kind.
             _ => texts.into_iter().next().unwrap_or_default(),
@@ -31,10 +34,17 @@ impl Demand {
         let is_one = |key| one.is_some_and(|(_, ruling)| ruling.rule.key == key);
         let alone = self.rulings.iter().all(|(_, other)| is_one(other.rule.key));
         match self.instruction {
-            Some(instruction) if !alone => instruction.brief(judged.process),
+            Some(instruction) if !alone => {
+                self.case(judgement, judged).map(|case| instruction.brief(&case)).unwrap_or_default()
+            }
             _ => one
                 .and_then(|(place, ruling)| Some(ruling.brief(&judgement.case(judged, *place)?)))
                 .unwrap_or_default(),
         }
+    }
+
+    /// The case of the first part that it speaks of.
+    fn case<'j>(&self, judgement: &'j Judgement, judged: &'j Judged) -> Option<Case<'j>> {
+        judgement.case(judged, self.rulings.first()?.0)
     }
 }
