@@ -275,6 +275,7 @@ fn nut_load(input: &Input, allowance: Allowance) -> Option<Result<Load, Refusal>
 fn nuts(input: &Input) -> Option<Result<Nuts, Refusal>> {
     let BoltSteel::Grade(grade) = input.bolt else { return None };
     Some(pairing::nuts(Asked {
+        is_structural: false,
         grade,
         diameter: input.thread.diameter(),
         is_coarse: input.thread.has_coarse_loads(),

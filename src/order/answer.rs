@@ -7,6 +7,7 @@ use super::OrderLine;
 use super::judge::{Judged, Judgement};
 use super::recommend::{conditions, is_hard, recommended};
 use super::remedy::remedy;
+use super::set::Nut;
 use super::threads::bolt_class;
 use crate::calculator::Verdict;
 use crate::coat::Process;
@@ -58,8 +59,12 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         .filter(|judged| judged.verdict() == Verdict::RuledOut)
         .map(|judged| (judged, why_not(judgement, judged)))
         .collect();
+    let missing = missing(judgement);
+    if !missing.is_empty() && take.is_some() {
+        talk.must(format!("First {}.", missing.join("; ")));
+    }
     match take {
-        Some(judged) => recommend(line, judgement, judged, &order, &mut talk),
+        Some(judged) => recommend(line, judgement, judged, (&order, &missing), &mut talk),
         None => match out.split_first() {
             Some(((_, why), rest)) if rest.iter().all(|(_, other)| other == why) => {
                 talk = Talk::default();
@@ -74,10 +79,54 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
     }
     others(judgement, take, &mut talk);
     not(line, judgement, &out, refused, &mut talk);
+    may_suit(judgement, take, &missing, &mut talk);
     for judged in open(judgement, take, Verdict::OnConditions) {
-        with_conditions(judgement, judged, &mut talk);
+        with_conditions(judgement, judged, &missing, &mut talk);
     }
     Answer { text: talk.text(), recommended: take.map(|judged| judged.process), order }
+}
+
+/// What nobody said and more than one process asks for: it is said once, before everything else.
+fn missing(judgement: &Judgement) -> Vec<String> {
+    let (mut once, mut more): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
+    for judged in judgement.processes.iter().filter(|judged| judged.verdict() != Verdict::RuledOut) {
+        let briefs: Vec<String> = judged
+            .demands()
+            .iter()
+            .filter(|demand| demand.mark == Mark::NotJudged)
+            .map(|demand| demand.brief(judgement, judged))
+            .filter(|brief| !brief.is_empty())
+            .collect();
+        for brief in briefs {
+            match (once.contains(&brief), more.contains(&brief)) {
+                (true, false) => more.push(brief),
+                (false, _) => once.push(brief),
+                (true, true) => {}
+            }
+        }
+    }
+    more
+}
+
+/// What has to be proved, agreed or said for a process, in a few words each, without what is missing for
+/// all of them.
+fn asked_of(judgement: &Judgement, judged: &Judged, missing: &[String]) -> Vec<String> {
+    conditions(judged)
+        .map(|demand| demand.brief(judgement, judged))
+        .filter(|brief| !brief.is_empty() && !missing.contains(brief))
+        .collect()
+}
+
+/// What hangs on nothing but what is missing.
+fn may_suit(judgement: &Judgement, take: Option<&Judged>, missing: &[String], talk: &mut Talk) {
+    let names: Vec<String> = open(judgement, take, Verdict::OnConditions)
+        .filter(|judged| !missing.is_empty() && asked_of(judgement, judged, missing).is_empty())
+        .map(whole)
+        .collect();
+    if let Some(last) = names.last() {
+        let comma = if last.contains(',') { "," } else { "" };
+        talk.may(format!("{}{comma} may suit as well.", capital(&names.join(" and "))));
+    }
 }
 
 /// The processes of a verdict beside the one to take.
@@ -138,11 +187,13 @@ fn not(
 
 /// What would do if something is proved first: the first of it, then the rest and the years where there
 /// is room.
-fn with_conditions(judgement: &Judgement, judged: &Judged, talk: &mut Talk) {
+fn with_conditions(judgement: &Judgement, judged: &Judged, missing: &[String], talk: &mut Talk) {
     let name = capital(named(judged.process));
-    let mut briefs =
-        conditions(judged).map(|demand| demand.brief(judgement, judged)).filter(|brief| !brief.is_empty());
+    let mut briefs = asked_of(judgement, judged, missing).into_iter();
     let first = briefs.next();
+    if first.is_none() && !missing.is_empty() {
+        return;
+    }
     let mut more: Vec<String> = briefs.collect();
     more.extend(sure(judgement, judged).map(|years| format!("sure for {years}")));
     talk.may_with(
@@ -161,16 +212,19 @@ fn sure(judgement: &Judgement, judged: &Judged) -> Option<String> {
     Some(in_words(min.min))
 }
 
-fn recommend(line: &OrderLine, judgement: &Judgement, judged: &Judged, order: &str, talk: &mut Talk) {
+fn recommend(
+    line: &OrderLine,
+    judgement: &Judgement,
+    judged: &Judged,
+    (order, missing): (&str, &[String]),
+    talk: &mut Talk,
+) {
     talk.must(format!("Take {order}."));
-    let first: Vec<String> = conditions(judged)
-        .map(|demand| demand.brief(judgement, judged))
-        .filter(|brief| !brief.is_empty())
-        .collect();
-    if first.is_empty() {
-        talk.must("Nothing to prove.".to_owned());
-    } else {
+    let first = asked_of(judgement, judged, missing);
+    if !first.is_empty() {
         talk.must(format!("First {}.", first.join("; ")));
+    } else if missing.is_empty() {
+        talk.must("Nothing to prove.".to_owned());
     }
     let sure = judgement.case(judged, 0).and_then(|case| case.years());
     if let (Some((min, max)), Some(_)) = (sure, line.place) {
@@ -207,9 +261,10 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
     let mut parts = Vec::new();
     parts.push(whole(judged));
     // ISO 898-2 has one nut for a class of bolt; the others are ordered by name.
-    let by_name = |grade: Grade| line.nut.is_some() || grade.document() != &document::ISO_898_2;
-    let nut = super::set::nut(line).filter(|nut| by_name(nut.grade) && !line.part.is_nut());
-    let nut_grade = nut.map(|nut| short_grade(nut.grade));
+    let by_name =
+        |nut: &Nut| line.nut.is_some() || nut.by.is_some() || nut.grade.document() != &document::ISO_898_2;
+    let nut = super::set::nut(line).filter(|nut| by_name(nut) && !line.part.is_nut());
+    let nut_grade = nut.map(|nut| nut.by.unwrap_or_else(|| short_grade(nut.grade)));
     let nuts = nut_grade.map_or_else(|| "nuts".to_owned(), |name| format!("{name} nuts"));
     let hot_dip = judged.process == Process::HotDip;
     let is_nut = line.part.is_nut();

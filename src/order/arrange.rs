@@ -78,7 +78,7 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
         figures.push(Figure::words("Lot", lot));
     }
     figures.extend(line.nut.map(|nut| {
-        let proposed = super::set::nut(line).map(|nut| nut.grade.name());
+        let proposed = super::set::nut(line).map(|nut| nut.by.unwrap_or(nut.grade.name()));
         Figure::words("With", mate(nut, "nut", proposed))
     }));
     figures.extend(line.washer.map(|washer| {

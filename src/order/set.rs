@@ -16,18 +16,20 @@ pub struct Nut {
     pub grade: Grade,
     /// Whether it is a heavy hex.
     pub is_heavy: bool,
+    /// The name it is ordered by, where that is not the grade of its steel: `HR 10`.
+    pub by: Option<&'static str>,
 }
 
 /// The nut of an order: as named, or the one that the standards ask for on the zinc-coated bolt.
 pub fn nut(line: &OrderLine) -> Option<Nut> {
     let asked_for = asked_for(line);
     if let Some(grade) = line.nut.and_then(|nut| nut.grade) {
-        let heavy = |nuts: &Nuts| nuts.takes(grade, Some(Style::HeavyHex)) == Some(true);
-        return Some(Nut { grade, is_heavy: asked_for.as_ref().is_some_and(heavy) });
+        let heavy = asked_for.as_ref().filter(|nuts| nuts.takes(grade, Some(Style::HeavyHex)) == Some(true));
+        return Some(Nut { grade, is_heavy: heavy.is_some(), by: heavy.and_then(Nuts::of_system) });
     }
-    let nut = asked_for?.nut;
-    let grade = Grade::ALL.iter().copied().find(|grade| load::nut(*grade).is_ok_and(|of| of == nut.grade))?;
-    Some(Nut { grade, is_heavy: nut.style == Style::HeavyHex })
+    let nuts = asked_for?;
+    let grade = load::steel_of_nut(nuts.nut.grade)?;
+    Some(Nut { grade, is_heavy: nuts.nut.style == Style::HeavyHex, by: nuts.of_system() })
 }
 
 /// What the standards put on the bolt of the order, zinc-coated.
@@ -41,8 +43,13 @@ pub fn nuts_for(kind: Kind, thread: Thread, steel: Option<State>) -> Option<Nuts
         return None;
     }
     let grade = steel.and_then(|steel| steel.grade())?.grade;
-    let asked =
-        Asked { grade, diameter: thread.diameter(), is_coarse: thread.is_coarse(), is_zinc_coated: true };
+    let asked = Asked {
+        grade,
+        diameter: thread.diameter(),
+        is_coarse: thread.is_coarse(),
+        is_zinc_coated: true,
+        is_structural: kind == Kind::StructuralBolt && thread.is_metric(),
+    };
     pairing::nuts(asked).ok()
 }
 

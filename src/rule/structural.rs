@@ -103,6 +103,9 @@ pub static NUT_BY_NAME: Rule = Rule {
     words: Phrase::By(|case, _, text| {
         if let Some(nuts) = case.nuts {
             text.push_str(&format!("order {} nuts by name", nut_in_words(nuts)));
+            if nuts.of_system().is_some() {
+                text.push_str(": nut and bolt are of one system of EN 14399");
+            }
         }
     }),
     ..row(Key::NutByName)
@@ -119,9 +122,10 @@ pub static HOT_SERVICE: Rule = Rule {
 
 /// `heavy hex ASTM A563 grade DH`, `class 8`.
 pub fn nut_in_words(nuts: &Nuts) -> String {
-    match nuts.nut.style {
-        Style::HeavyHex => format!("heavy hex {}", nuts.nut.grade),
-        _ => nuts.nut.grade.to_string(),
+    match (nuts.of_system(), nuts.nut.style) {
+        (Some(name), _) => name.to_owned(),
+        (None, Style::HeavyHex) => format!("heavy hex {}", nuts.nut.grade),
+        (None, _) => nuts.nut.grade.to_string(),
     }
 }
 
@@ -139,7 +143,7 @@ pub static NUT: Rule = Rule {
         if let (Some(nuts), Some(nut)) = (case.nuts, named(case)) {
             text.push_str(&format!(
                 "order {} nuts: {} puts no {} on this bolt",
-                nuts.nut.grade,
+                nuts.of_system().map_or_else(|| nuts.nut.grade.to_string(), str::to_owned),
                 nuts.source.document.name,
                 nut.name()
             ));
@@ -148,7 +152,10 @@ pub static NUT: Rule = Rule {
     met: "the nut that is named goes with the bolt",
     brief: Phrase::By(|case, _, text| {
         if let Some(nuts) = case.nuts {
-            text.push_str(&format!("order {} nuts", nuts.nut.grade));
+            match nuts.of_system() {
+                Some(name) => text.push_str(&format!("order {name} nuts")),
+                None => text.push_str(&format!("order {} nuts", nuts.nut.grade)),
+            }
         }
     }),
     ..row(Key::NutForBolt)

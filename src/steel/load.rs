@@ -7,7 +7,7 @@ use crate::table::bolt_load::{BoltStrength, Printed};
 use crate::table::iso_898_1_loads::PropertyClass;
 use crate::table::nut_grade::NutGrade;
 use crate::table::steel_row::Proof;
-use crate::table::{astm_a194_loads, astm_a563_proof, astm_a563m, iso_898_2_loads, sae_j995};
+use crate::table::{astm_a194_loads, astm_a563_proof, astm_a563m, en_14399_loads, iso_898_2_loads, sae_j995};
 
 /// What is known of a bolt of this grade and nominal diameter, for its loads.
 ///
@@ -88,4 +88,14 @@ pub fn nut(grade: Grade) -> Result<NutGrade, Refusal> {
             return Err(Refusal::blank(&what, grade.document().memory("")));
         }
     })
+}
+
+/// The grade that the steel of a nut is of: nuts of EN 14399 are of the classes of ISO 898-2, which is
+/// memory.
+pub fn steel_of_nut(nut: NutGrade) -> Option<Grade> {
+    match nut {
+        NutGrade::En14399(en_14399_loads::Class::Hr8) => Some(Grade::Nut8),
+        NutGrade::En14399(_) => Some(Grade::Nut10),
+        _ => Grade::ALL.iter().copied().find(|grade| self::nut(*grade).is_ok_and(|of| of == nut)),
+    }
 }

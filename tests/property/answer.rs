@@ -48,6 +48,16 @@ fn the_answers_of_four_hundred_orders() {
     );
 }
 
+/// What nobody said is said once, and first.
+#[test]
+fn what_is_missing_is_said_once_and_first() {
+    let draft = order::reading::read("M16 x 60 hex bolt, C3, 15 years").draft;
+    let text = order::assess(&draft).unwrap().answer.text;
+    assert!(text.starts_with("First say the steel. Take "), "{text}");
+    assert_eq!(text.matches("say the steel").count(), 1, "{text}");
+    assert!(!text.contains("Nothing to prove"), "{text}");
+}
+
 /// Order, process to take, what must be said.
 #[test]
 fn ten_orders_as_they_are_answered_on_a_call() {

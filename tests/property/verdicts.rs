@@ -5,7 +5,7 @@
 
 use kettle_barrel::calculator::{Address, Mark, Verdict, find};
 use kettle_barrel::order::{self, judge};
-use kettle_barrel::rule::Key;
+use kettle_barrel::rule::{Instruction, Key};
 use kettle_barrel::steel::Grade;
 use kettle_barrel::thread::pair::{Found, Room};
 
@@ -84,9 +84,14 @@ fn said(text: &str, process: usize, key: Key) -> Option<Mark> {
 
 #[test]
 fn an_impossible_hardness_is_a_problem() {
-    for text in
-        ["M16 x 60 hex bolt, 350 HRC, C3", "M16 x 60 hex bolt, 5 HV, C3", "M16 x 60 hex bolt, 2000 HV"]
-    {
+    for text in [
+        "M16 x 60 hex bolt, 350 HRC, C3",
+        "M16 x 60 hex bolt, 5 HV, C3",
+        "M16 x 60 hex bolt, 2000 HV",
+        "M16 x 60 hex bolt, -300 HV, C3",
+        "-36 HRC M16 x 60 hex bolt, C3",
+        "M16 x 60 hex bolt, 8.8, C3, -15 years",
+    ] {
         assert!(order::read(&order::reading::read(text).draft).is_err(), "{text}");
     }
 }
@@ -98,6 +103,67 @@ fn a_metric_structural_bolt_of_astm_takes_its_metric_nut() {
         let (line, judgement) = judged(&format!("M24 x 80 structural bolt, {grade}, with nut, C3, 15 years"));
         assert_eq!(order::set::nut(&line).map(|nut| nut.grade), Some(Grade::A563mClass10S));
         assert_eq!(judgement.main().and_then(|main| main.part.bolt), Some(Grade::A325M));
+    }
+}
+
+/// EN 14399-1, Table 1: nuts HR go with bolts HR and nuts HV with bolts HV. That their steel is of a class
+/// of ISO 898-2 is memory.
+#[test]
+fn a_metric_structural_bolt_takes_the_nut_of_its_system() {
+    for (class, name, steel) in [("8.8", "HR 8", Grade::Nut8), ("10.9", "HR 10 or HV 10", Grade::Nut10)] {
+        for nut in
+            ["", ", with nut", if class == "10.9" { ", with class 10 nut" } else { ", with class 8 nut" }]
+        {
+            let (line, judgement) = judged(&format!("M24 x 80 structural bolt, {class}{nut}, C3, 15 years"));
+            let found = order::set::nut(&line).unwrap();
+            assert_eq!((found.by, found.grade), (Some(name), steel), "{nut}");
+            let answer = order::answer::answer(&line, &judgement);
+            assert!(answer.order.contains(&format!("{name} nuts")), "{}", answer.order);
+        }
+    }
+    let (line, _) = judged("M24 x 80 hex bolt, 8.8, with nut, C3, 15 years");
+    assert_eq!(order::set::nut(&line).and_then(|nut| nut.by), None);
+}
+
+/// A class that was written is kept, or its change is agreed; a line that writes none gets the nut that
+/// takes the coat. Common practice.
+#[test]
+fn a_nut_class_that_was_written_is_not_changed_in_silence() {
+    let asks = |text: &str| {
+        let (line, judgement) = judged(text);
+        (said(text, 0, Key::WrittenNut), order::answer::answer(&line, &judgement).text)
+    };
+    let (mark, answer) = asks("M16 x 60 hex bolt, 8.8, with class 8 nut 6H, HDG, C3, 15 years");
+    assert_eq!(mark, Some(Mark::Condition));
+    assert!(answer.contains("agree 6AZ instead of the 6H ordered"), "{answer}");
+    assert_eq!(asks("3/4-10 x 3 hex bolt, A307, with nut 2B, HDG, C3").0, Some(Mark::Condition));
+    for text in
+        ["M16 x 60 hex bolt, 8.8, with class 8 nut, HDG, C3", "M16 x 60 hex bolt, 8.8, with nut 6AZ, HDG, C3"]
+    {
+        assert_eq!(asks(text).0, None, "{text}");
+    }
+}
+
+/// What the coat needs is said in the unit of the thread, and once.
+#[test]
+fn an_allowance_is_said_in_the_system_of_the_thread() {
+    for (text, is_metric) in
+        [("M24x1.5 x 80 hex bolt, 8.8, HDG, C3", true), ("1 1/2-12 UNF x 6 hex bolt, A307, HDG, C3", false)]
+    {
+        let (line, judgement) = judged(text);
+        let judged = &judgement.processes[0];
+        let asks = |demand: &&order::demand::Demand| {
+            matches!(demand.instruction, Some(Instruction::AgreeAllowance(Some(_))))
+        };
+        let demand = judged.demands().iter().find(asks).unwrap_or_else(|| panic!("{text}"));
+        let said = format!(
+            "{} {} {}",
+            demand.text(&judgement, judged),
+            demand.brief(&judgement, judged),
+            order::answer::answer(&line, &judgement).text
+        );
+        assert_eq!(said.contains("\u{a0}mm"), is_metric, "{said}");
+        assert_eq!(said.contains("\u{a0}in"), !is_metric, "{said}");
     }
 }
 

@@ -15,7 +15,7 @@ use kettle_barrel::table::{astm_f3125_pairing, en_14399_pairing};
 
 fn of(key: &str, diameter: Length, is_zinc_coated: bool) -> Option<Nuts> {
     let grade = Grade::of_key(key).unwrap();
-    nuts(Asked { grade, diameter, is_coarse: true, is_zinc_coated }).ok()
+    nuts(Asked { grade, diameter, is_coarse: true, is_zinc_coated, is_structural: false }).ok()
 }
 
 #[test]
