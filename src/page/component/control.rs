@@ -93,9 +93,7 @@ fn area(text: AttrValue, about: &Described, write: &Callback<String>) -> Html {
 /// by some browsers.
 fn options(choices: &'static [Choice], text: &str, about: &Described, write: &Callback<String>) -> Html {
     let known = choices.iter().any(|choice| choice.key == text);
-    let option = |choice: &Choice| {
-        html! { <option value={choice.key} selected={choice.key == text}>{ choice.label }</option> }
-    };
+    let option = |choice: &Choice| option(choice.key.into(), choice.label, choice.key == text);
     html! {
         <select
             id={about.id.clone()} aria-describedby={about.by.clone()}
@@ -123,13 +121,20 @@ fn unit_beside(field: &'static FieldAbout, unit: Option<&'static Unit>, dispatch
     let choose = move |event: Event| dispatch.dispatch(Action::ChooseUnit(key, chosen(&event)));
     let option = |offered: &&'static Unit| {
         let said = if offered.symbol.is_empty() { "as a number" } else { offered.symbol };
-        html! { <option value={offered.symbol} selected={Some(*offered) == unit}>{ said }</option> }
+        option(offered.symbol.into(), said, Some(*offered) == unit)
     };
     html! {
         <select class="units" aria-label={format!("Unit of {}", field.label)} onchange={choose}>
             { for units.iter().map(option) }
         </select>
     }
+}
+
+/// An option of a select; it is made anew when it is chosen or no longer is, because Firefox looks at
+/// `selected` only while an option that a person has not touched is put in.
+pub fn option(value: AttrValue, label: &'static str, selected: bool) -> Html {
+    let key = format!("{value} {selected}");
+    html! { <option {key} {value} {selected}>{ label }</option> }
 }
 
 /// What was chosen in a select.

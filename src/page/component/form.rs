@@ -2,7 +2,7 @@
 
 use yew::prelude::*;
 
-use super::control::chosen;
+use super::control::{chosen, option};
 use super::field::FieldRow;
 use crate::calculator::{About, Example, Fault, FieldAbout, Filled, Form, Problems};
 use crate::order;
@@ -45,7 +45,7 @@ pub fn FormPanel(props: &Props) -> Html {
         }
     };
     let example = |(place, example): (usize, &Example)| {
-        html! { <option value={place.to_string()} selected={desk.example == Some(place)}>{ example.title }</option> }
+        option(place.to_string().into(), example.title, desk.example == Some(place))
     };
     // An empty field is not a problem; the place of the result says what is still missing.
     let problem = |name: &str| {
@@ -71,7 +71,7 @@ pub fn FormPanel(props: &Props) -> Html {
                 <div class="control">
                     if !is_order {
                         <select id="example" onchange={take}>
-                            <option value="" selected={desk.example.is_none()}>{ "Own values" }</option>
+                            { option("".into(), "Own values", desk.example.is_none()) }
                             { for about.examples.iter().enumerate().map(example) }
                         </select>
                     }

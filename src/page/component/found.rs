@@ -36,7 +36,7 @@ impl PartialEq for Found {
 impl Found {
     /// What the form of a view says; nothing as long as nobody has asked.
     pub fn by(view: View, desk: &Desk, units: Units) -> Self {
-        if !desk.is_touched() {
+        if !desk.is_asked() {
             return Self::Nothing;
         }
         let draft = desk.form.draft();

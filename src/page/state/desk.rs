@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use crate::calculator::{About, Draft, Example, Form};
+use crate::calculator::{About, Draft, Example, Form, Kind};
 use crate::order;
 use crate::quantity::Units;
 
@@ -47,6 +47,12 @@ impl Desk {
     pub fn fill(&mut self, form: Rc<Form>) {
         self.form = form;
         self.example = None;
+    }
+
+    /// Whether there is something to answer: somebody has filled something in, or there is nothing to fill
+    /// in, since every field is a choice that is made in sight.
+    pub fn is_asked(&self) -> bool {
+        self.is_touched() || self.form.asked().iter().all(|(field, _)| matches!(field.kind, Kind::Choice(_)))
     }
 
     /// Whether anybody has filled anything in. Nothing is assessed that nobody asked for.
