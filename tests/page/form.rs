@@ -1,10 +1,10 @@
 //! A form takes what people write, says what is wrong, and never disturbs who is typing.
 
-use crate::harness::{Done, everywhere};
+use crate::harness::{Done, in_chromium, in_every_engine};
 
 #[test]
 fn a_unit_typed_behind_the_number_moves_the_choice_and_the_choice_moves_the_result() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.text_holds("#answer", "353.4")?;
         page.fill("#field-coat", "1,25 oz/ft2")?;
@@ -19,7 +19,7 @@ fn a_unit_typed_behind_the_number_moves_the_choice_and_the_choice_moves_the_resu
 
 #[test]
 fn a_result_that_no_longer_belongs_to_the_inputs_is_not_shown() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.fill("#field-coat", "five")?;
         page.text_holds("#answer", "No result")?;
@@ -35,7 +35,7 @@ fn a_result_that_no_longer_belongs_to_the_inputs_is_not_shown() -> Done {
 
 #[test]
 fn what_could_mean_two_numbers_is_not_guessed() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/coat")?;
         page.fill("#field-coat", "1,234")?;
         page.text_holds("#field-coat-problem", "could mean 1.234 or 1234")?;
@@ -45,7 +45,7 @@ fn what_could_mean_two_numbers_is_not_guessed() -> Done {
 
 #[test]
 fn an_empty_field_is_not_a_problem() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.click(".example button")?;
         page.until("document.querySelector('#field-coat').value === ''")?;
@@ -60,7 +60,7 @@ fn an_empty_field_is_not_a_problem() -> Done {
 
 #[test]
 fn another_unit_converts_what_stands_in_the_field_and_says_so() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.choose("select.units", "mil")?;
         page.until("document.querySelector('#field-coat').value === '1.9685'")?;
@@ -73,7 +73,7 @@ fn another_unit_converts_what_stands_in_the_field_and_says_so() -> Done {
 
 #[test]
 fn units_are_chosen_once_and_remembered() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.text_holds("#answer", "353.4\u{a0}g/m²")?;
         page.click(".settings summary")?;
@@ -94,7 +94,7 @@ fn units_are_chosen_once_and_remembered() -> Done {
 
 #[test]
 fn a_formula_is_copied_as_text_that_means_the_same() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.click(".working li summary")?;
         let copied = page.value(
@@ -111,7 +111,7 @@ fn a_formula_is_copied_as_text_that_means_the_same() -> Done {
 
 #[test]
 fn a_field_stays_the_same_element_while_others_come_and_go() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.script("document.querySelector('#field-coat').marked = true", serde_json::json!([]))?;
         page.choose("#field-factor", "own")?;
@@ -135,7 +135,7 @@ fn a_field_stays_the_same_element_while_others_come_and_go() -> Done {
 
 #[test]
 fn typing_in_the_middle_of_a_text_keeps_the_caret_there() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.script(
             "const field = document.querySelector('#field-coat'); field.focus(); field.setSelectionRange(1, 1)",
@@ -149,7 +149,7 @@ fn typing_in_the_middle_of_a_text_keeps_the_caret_there() -> Done {
 
 #[test]
 fn the_answer_is_told_once_after_a_pause() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.until("document.querySelector('output').textContent === ''")?;
         page.fill("#field-coat", "54")?;

@@ -1,4 +1,4 @@
-//! The page in every browser, for a test.
+//! The page in a browser, for a test.
 
 use std::ops::Deref;
 use std::path::{Path, PathBuf};
@@ -22,12 +22,12 @@ pub struct Page {
 
 /// Runs a test in Chromium, which stands for what does not depend on the engine. Where it fails, a
 /// picture of the page is left in `target/page/`.
-pub fn everywhere(test: impl Fn(&mut Page) -> Done) -> Done {
-    everywhere_with(&dist()?, test)
+pub fn in_chromium(test: impl Fn(&mut Page) -> Done) -> Done {
+    in_chromium_with(&dist()?, test)
 }
 
 /// The same with the page in another folder.
-pub fn everywhere_with(folder: &Path, test: impl Fn(&mut Page) -> Done) -> Done {
+pub fn in_chromium_with(folder: &Path, test: impl Fn(&mut Page) -> Done) -> Done {
     in_browser(&CHROMIUM, folder, &test)
 }
 

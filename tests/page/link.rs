@@ -1,10 +1,10 @@
 //! The address holds what stands in the fields, and brings it back.
 
-use crate::harness::{Done, everywhere};
+use crate::harness::{Done, in_chromium, in_every_engine};
 
 #[test]
 fn the_address_follows_what_is_typed_and_brings_it_back() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open("#1/coat")?;
         page.fill("#field-coat", "2 1/2 mil")?;
         page.until("location.hash.includes('coat=2+1/2+mil')")?;
@@ -17,7 +17,7 @@ fn the_address_follows_what_is_typed_and_brings_it_back() -> Done {
 
 #[test]
 fn a_damaged_link_opens_what_it_can_and_says_what_it_could_not_read() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/coat?coat=61+%C2%B5m&colour=yellow&factor=%ZZ")?;
         page.until("document.querySelector('#field-coat').value === '61'")?;
         page.text_holds(".notice", "One thing in this link is not asked here")?;
@@ -35,7 +35,7 @@ fn a_damaged_link_opens_what_it_can_and_says_what_it_could_not_read() -> Done {
 
 #[test]
 fn a_short_name_opens_a_calculator() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#coat")?;
         page.text_becomes("h1", "Coat thickness and mass")?;
         page.until("!document.querySelector('.notice') && !document.querySelector('#answer')")
@@ -44,7 +44,7 @@ fn a_short_name_opens_a_calculator() -> Done {
 
 #[test]
 fn the_way_back_of_the_browser_works() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open("")?;
         page.click("nav a[href='#1/calculators']")?;
         page.text_becomes("h1", "Calculators")?;
@@ -59,7 +59,7 @@ fn the_way_back_of_the_browser_works() -> Done {
 
 #[test]
 fn the_keyboard_reaches_the_content_first() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#coat")?;
         page.press(&[crate::harness::key::TAB])?;
         page.until("document.activeElement.className === 'skip'")?;

@@ -2,12 +2,12 @@
 //!
 //! `cargo xtask test` builds the page and runs these; with `dist/` built,
 //! `cargo test --features page-tests --test page` runs them alone. A test is a function that gets
-//! the page in each browser in turn:
+//! the page in Chromium, or, where the engine matters, in every engine in turn:
 //!
 //! ```ignore
 //! #[test]
 //! fn typing_changes_the_output() -> Done {
-//!     everywhere(|page| {
+//!     in_chromium(|page| {
 //!         page.open("")?;
 //!         page.fill("#field-thread", "M16")?;
 //!         page.text_holds("#answer", "M16")

@@ -1,10 +1,10 @@
 //! After one visit the page needs no network.
 
-use crate::harness::{Done, everywhere, in_every_engine};
+use crate::harness::{Done, in_chromium};
 
 #[test]
 fn it_works_without_its_server_after_one_visit() -> Done {
-    in_every_engine(|page| {
+    in_chromium(|page| {
         page.open("")?;
         page.until("navigator.serviceWorker.ready.then(() => true)")?;
         page.cut_off();
@@ -17,7 +17,7 @@ fn it_works_without_its_server_after_one_visit() -> Done {
 
 #[test]
 fn nothing_leaves_the_page_even_if_it_tried() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("")?;
         // A host that does not exist by the rules of names, so that no answer can come either way.
         let refused = "new Promise(tell => { addEventListener('securitypolicyviolation', e => \

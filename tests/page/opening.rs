@@ -4,7 +4,7 @@ use kettle_barrel::calculator::{Address, REGISTER};
 use kettle_barrel::page::state::EXAMPLES;
 use serde_json::json;
 
-use crate::harness::{Done, everywhere};
+use crate::harness::{Done, in_chromium, in_every_engine};
 
 /// Every view, empty and with its first worked example, and some that have something to complain about.
 fn views() -> Vec<String> {
@@ -34,7 +34,7 @@ fn order() -> Address {
 
 #[test]
 fn it_opens_empty_with_the_keyboard_in_the_line_and_assesses_nothing_that_nobody_asked_for() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open("")?;
         page.text_becomes("h1", "Order line")?;
         page.until("document.title.startsWith('Order line')")?;
@@ -53,7 +53,7 @@ fn it_opens_empty_with_the_keyboard_in_the_line_and_assesses_nothing_that_nobody
 
 #[test]
 fn it_opens_from_disk_as_one_file() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open_from_disk("#1/coat?coat=50+%C2%B5m&factor=a123")?;
         page.text_holds("#answer", "353.4")?;
         page.fill("#field-coat", "54")?;
@@ -64,7 +64,7 @@ fn it_opens_from_disk_as_one_file() -> Done {
 
 #[test]
 fn every_view_is_accessible_and_silent_in_the_console() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         for view in views() {
             page.open(&view)?;
             page.is_accessible().map_err(|found| format!("{view}: {found}"))?;
@@ -76,7 +76,7 @@ fn every_view_is_accessible_and_silent_in_the_console() -> Done {
 
 #[test]
 fn every_view_is_accessible_in_the_dark_and_in_forced_colours() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         if !page.browser.devtools {
             return Ok(());
         }
@@ -94,7 +94,7 @@ fn every_view_is_accessible_in_the_dark_and_in_forced_colours() -> Done {
 
 #[test]
 fn every_view_fits_letters_of_twice_the_size() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.size(640, 800)?;
         for view in views() {
             page.open(&view)?;
@@ -108,7 +108,7 @@ fn every_view_fits_letters_of_twice_the_size() -> Done {
 
 #[test]
 fn the_foot_says_the_version_and_the_editions_of_the_documents() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("")?;
         page.text_holds(".foot", env!("CARGO_PKG_VERSION"))?;
         page.until("document.querySelector('.foot details').textContent.includes('ISO 10684:2004')")
@@ -117,7 +117,7 @@ fn the_foot_says_the_version_and_the_editions_of_the_documents() -> Done {
 
 #[test]
 fn every_view_fits_a_narrow_screen_and_a_gloved_finger() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.size(320, 640)?;
         for view in views() {
             page.open(&view)?;

@@ -3,11 +3,11 @@
 use kettle_barrel::calculator::Address;
 use kettle_barrel::page::state::EXAMPLES;
 
-use crate::harness::{Done, everywhere};
+use crate::harness::{Done, in_chromium, in_every_engine};
 
 #[test]
 fn one_written_line_fills_the_fields_and_is_assessed() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("")?;
         page.type_into("#line", "M24 x 120 hex bolt, 12.9, 96 pcs, C3, by Friday")?;
         page.until("document.querySelector('#field-thread').value === 'M24'")?;
@@ -27,7 +27,7 @@ fn one_written_line_fills_the_fields_and_is_assessed() -> Done {
 
 #[test]
 fn a_line_asks_for_what_it_does_not_say_and_taken_back_gives_the_fields_back() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("")?;
         page.click(".fold-form > summary")?;
         page.fill("#field-quantity", "77")?;
@@ -42,7 +42,7 @@ fn a_line_asks_for_what_it_does_not_say_and_taken_back_gives_the_fields_back() -
 
 #[test]
 fn the_answer_has_the_thread_and_the_life_of_what_to_take_as_pictures() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.size(320, 640)?;
         page.open(&format!("#{}", Address::new("order", [("line", EXAMPLES[1])].into_iter().collect())))?;
         page.until("document.querySelectorAll('.pictures svg[role=img]').length === 2")?;
@@ -57,7 +57,7 @@ fn the_answer_has_the_thread_and_the_life_of_what_to_take_as_pictures() -> Done 
 
 #[test]
 fn a_place_in_words_is_asked_for_and_chosen_with_one_touch() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("")?;
         page.type_into("#line", "M16x60 hex bolt, 8.8, 400 pcs, coast")?;
         page.text_holds("#line-read .which", "Which place is “coast”?")?;
@@ -69,7 +69,7 @@ fn a_place_in_words_is_asked_for_and_chosen_with_one_touch() -> Done {
 
 #[test]
 fn a_link_brings_the_line_back() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open("")?;
         page.type_into("#line", "M24 x 120 hex bolt, 12.9, 96 pcs, C3, by Friday")?;
         page.until("location.hash.includes('by+Friday')")?;
@@ -83,7 +83,7 @@ fn a_link_brings_the_line_back() -> Done {
 
 #[test]
 fn copy_save_and_print_come_next_after_the_answer_and_the_answer_before_the_form() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.size(360, 740)?;
         page.open("")?;
         page.click(".examples button")?;
@@ -101,10 +101,12 @@ fn copy_save_and_print_come_next_after_the_answer_and_the_answer_before_the_form
 
 #[test]
 fn a_reason_opens_the_calculator_behind_it_and_the_way_back_leads_to_the_reason() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open("")?;
         page.type_into("#line", "M20 x 90 hex bolt, 10.9, 77 pcs, C4, 12 years")?;
         page.wait_for(".process .finding a")?;
+        // The address follows a moment later.
+        page.until("location.hash.includes('12+years')")?;
         let reason = "document.querySelector('.process .finding a')";
         let id = page.value(&format!("{reason}.id"))?;
         page.value(&format!("{reason}.click()"))?;
@@ -125,7 +127,7 @@ fn a_reason_opens_the_calculator_behind_it_and_the_way_back_leads_to_the_reason(
 
 #[test]
 fn every_link_to_a_calculator_fills_it_without_a_complaint() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         let mut links = Vec::new();
         for line in EXAMPLES {
             let order = Address::new("order", [("line", line)].into_iter().collect());

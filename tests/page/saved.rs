@@ -2,14 +2,14 @@
 
 use serde_json::json;
 
-use crate::harness::{Done, everywhere};
+use crate::harness::{Done, in_chromium, in_every_engine};
 
 const ORDER: &str =
     "1/order?part=hex-bolt&thread=M16&length=60+mm&quantity=400&steel=8.8&place=C3&years=15+years";
 
 #[test]
 fn what_is_saved_has_a_name_a_date_and_its_verdict_and_stays_until_it_is_removed() -> Done {
-    everywhere(|page| {
+    in_every_engine(|page| {
         page.open(&format!("#{ORDER}"))?;
         page.click(".tools button:nth-of-type(2)")?;
         page.text_holds(".tools [role=status]", "Kept")?;
@@ -34,7 +34,7 @@ fn what_is_saved_has_a_name_a_date_and_its_verdict_and_stays_until_it_is_removed
 
 #[test]
 fn removing_one_saved_item_leaves_the_others_as_they_are() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         for thickness in ["61", "62", "63"] {
             page.open(&format!("#1/coat?coat={thickness}+%C2%B5m"))?;
             page.click(".tools button:nth-of-type(2)")?;
@@ -54,7 +54,7 @@ fn removing_one_saved_item_leaves_the_others_as_they_are() -> Done {
 
 #[test]
 fn what_an_earlier_version_has_kept_is_shown_and_another_version_is_left_alone() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/calculators")?;
         let old = format!("# a remark\n{ORDER}\n1/coat?coat=50+%C2%B5m\n");
         let put = "localStorage.setItem('kettle-and-barrel saved 1', arguments[0]); localStorage.setItem('kb3/1', 'of tomorrow')";
@@ -70,7 +70,7 @@ fn what_an_earlier_version_has_kept_is_shown_and_another_version_is_left_alone()
 
 #[test]
 fn another_window_shows_what_this_one_saves() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/saved")?;
         page.text_holds("main", "Nothing is kept yet")?;
         // What a browser tells this window when another one has put something into the store.
@@ -84,7 +84,7 @@ fn another_window_shows_what_this_one_saves() -> Done {
 
 #[test]
 fn twenty_thousand_entries_are_taken_in_and_open_again() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/saved")?;
         page.text_holds("main", "Nothing is kept yet")?;
         let take = "const lines = Array.from({ length: 20000 }, (_, at) => arguments[0].replace('400', at + 1)); \
@@ -113,7 +113,7 @@ fn twenty_thousand_entries_are_taken_in_and_open_again() -> Done {
 
 #[test]
 fn a_store_that_is_full_or_forbidden_is_told_and_the_page_goes_on() -> Done {
-    everywhere(|page| {
+    in_chromium(|page| {
         page.open("#1/coat?coat=61+%C2%B5m")?;
         page.value(
             "Storage.prototype.setItem = () => { throw new DOMException('', 'QuotaExceededError'); }",

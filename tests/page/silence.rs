@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use crate::harness::{Done, everywhere_with};
+use crate::harness::{Done, in_chromium_with};
 use crate::xtask::run::{read, read_text, top, write};
 
 /// A copy of the page that something was done to.
@@ -69,7 +69,7 @@ fn a_page_that_cannot_start_says_why_in_a_plain_sentence() -> Done {
             std::fs::remove_file(folder.join("service-worker.js"))?;
             spoil(folder)
         })?;
-        everywhere_with(&folder, |page| {
+        in_chromium_with(&folder, |page| {
             page.visit("#1/coat?coat=61+%C2%B5m")?;
             page.text_holds("#stopped", says).map_err(|why| format!("{name}: {why}"))?;
             page.until("location.hash.includes('coat=61')")?;
@@ -85,7 +85,7 @@ fn without_scripts_one_sentence_stays() -> Done {
         let index = folder.join("index.html");
         write(&index, read_text(&index)?.replacen("script-src ", "script-src 'none'; old-src ", 1))
     })?;
-    everywhere_with(&folder, |page| {
+    in_chromium_with(&folder, |page| {
         page.visit("")?;
         page.text_holds("#waiting", "with scripts and WebAssembly")
     })
@@ -94,8 +94,14 @@ fn without_scripts_one_sentence_stays() -> Done {
 #[test]
 fn a_page_in_a_frame_does_not_run_and_says_so() -> Done {
     let folder = copy("framed", |folder| write(&folder.join("around.html"), "<iframe src=\"./\"></iframe>"))?;
-    everywhere_with(&folder, |page| {
+    in_chromium_with(&folder, |page| {
+        // The server itself lets nobody frame the page; a host that does not is told by the page.
         page.visit("around.html")?;
+        page.until("frames.length === 1 && document.querySelector('iframe').contentDocument === null")?;
+        page.visit("")?;
+        let framed = "const frame = document.createElement('iframe'); document.body.append(frame); \
+                      frame.contentDocument.write(arguments[0]); frame.contentDocument.close();";
+        page.script(framed, serde_json::json!([read_text(&folder.join("index.html"))?]))?;
         page.until(
             "frames[0].document.getElementById('stopped')?.innerText.includes('inside another page')",
         )?;
@@ -106,7 +112,7 @@ fn a_page_in_a_frame_does_not_run_and_says_so() -> Done {
 #[test]
 fn a_program_that_has_stopped_is_told_and_what_is_saved_can_be_exported() -> Done {
     let folder = copy("stopped", |_| Ok(()))?;
-    everywhere_with(&folder, |page| {
+    in_chromium_with(&folder, |page| {
         page.open("#1/coat?coat=61+%C2%B5m")?;
         page.click(".tools button:nth-of-type(2)")?;
         page.text_holds(".tools [role=status]", "Kept")?;

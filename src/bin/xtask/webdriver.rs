@@ -202,7 +202,10 @@ impl Session {
     /// Waits until the text of the first element holds this.
     pub fn text_holds(&self, css: &str, part: &str) -> Done {
         let element = format!("document.querySelector({})", json!(css));
-        self.until(&format!("({element}?.innerText ?? '').includes({})", json!(part)))
+        self.until(&format!("({element}?.innerText ?? '').includes({})", json!(part))).map_err(|problem| {
+            let text = self.value(&format!("{element}?.innerText")).unwrap_or_default();
+            format!("{problem}; {css} says {text}").into()
+        })
     }
 
     /// Clicks the first element, in its middle, as a pointer does.
