@@ -25,6 +25,8 @@ pub use key::Key;
 pub use row::{Phrase, Rule, Ruling, Test, Topic, When};
 pub use says::{HeatTreatment, Instruction, Says};
 
+use std::sync::OnceLock;
+
 use crate::process::Process;
 use crate::working::Mark;
 
@@ -117,8 +119,20 @@ pub fn rule(key: Key) -> &'static Rule {
     RULES.iter().copied().find(|rule| rule.key == key).unwrap_or(RULES[0])
 }
 
+/// The rules of a process that count under these documents; what others say moves no order.
+pub fn counting(process: Process, in_force: InForce) -> impl Iterator<Item = &'static Rule> {
+    of_process(process).filter(move |rule| in_force.holds(rule.under))
+}
+
+/// The rules of a process, picked out of all of them once.
 fn of_process(process: Process) -> impl Iterator<Item = &'static Rule> {
-    RULES.iter().copied().filter(move |rule| rule.process.is_none_or(|only| only == process))
+    static OF_PROCESS: OnceLock<[Vec<&'static Rule>; Process::ALL.len()]> = OnceLock::new();
+    let all = OF_PROCESS.get_or_init(|| {
+        Process::ALL.map(|process| {
+            RULES.iter().copied().filter(|rule| rule.process.is_none_or(|only| only == process)).collect()
+        })
+    });
+    all.get(process as usize).into_iter().flatten().copied()
 }
 
 #[cfg(test)]

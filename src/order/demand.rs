@@ -23,8 +23,7 @@ pub struct Demand {
 /// rule speaks of.
 pub fn of(rulings: &[(usize, Ruling)]) -> Vec<Demand> {
     let mut demands: Vec<Demand> = Vec::new();
-    for &(place, ruling) in rulings.iter().filter(|(_, ruling)| ruling.counts && ruling.says.mark > Mark::Met)
-    {
+    for &(place, ruling) in rulings.iter().filter(|(_, ruling)| ruling.says.mark > Mark::Met) {
         let asks =
             ruling.says.instruction.filter(|_| matches!(ruling.says.mark, Mark::Term | Mark::Condition));
         let same = demands.iter_mut().find(|demand| match (demand.instruction, asks) {

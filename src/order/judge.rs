@@ -15,7 +15,9 @@ use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Length, Mass, Time};
 use crate::rule::case::USUAL_DIP;
-use crate::rule::{self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Ruling, Site, SteelFacts};
+use crate::rule::{
+    self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Rule, Ruling, Site, SteelFacts, Topic,
+};
 use crate::source::document;
 use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{self, Dip, Effect, Temper};
@@ -67,7 +69,7 @@ pub struct Judged {
     pub offer: Option<Offer>,
     /// The pair of threads, where there is one.
     pub fit: Option<Found>,
-    /// What the rules say, with the place of the part in [`Judgement::items`].
+    /// What the rules say that count for the order, with the place of the part in [`Judgement::items`].
     pub rulings: Vec<(usize, Ruling)>,
     demands: OnceCell<Vec<Demand>>,
 }
@@ -114,13 +116,13 @@ impl Facts {
         let mut judged =
             Judged { process, in_force, offer, fit, rulings: Vec::new(), demands: OnceCell::new() };
         // About as many rules speak of a part.
-        let mut rulings = Vec::with_capacity(24 * self.items.len());
+        let mut rulings = Vec::with_capacity(16 * self.items.len());
         for (place, item) in self.items.iter().enumerate() {
             let case = case(item, &self.site, &judged, place == 0);
             rulings.extend(
-                rule::judge(&case)
-                    .filter(|ruling| place == 0 || is_of_the_part(ruling))
-                    .map(|ruling| (place, ruling)),
+                rule::counting(process, in_force)
+                    .filter(|rule| place == 0 || is_of_the_part(rule))
+                    .filter_map(|rule| Some((place, rule.judge(&case)?))),
             );
         }
         judged.rulings = rulings;
@@ -173,8 +175,8 @@ impl Item {
 }
 
 /// Years and place belong to the whole order and are told once.
-fn is_of_the_part(ruling: &Ruling) -> bool {
-    ruling.rule.topic != rule::Topic::Life
+fn is_of_the_part(rule: &Rule) -> bool {
+    rule.topic != Topic::Life
 }
 
 fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -> Case<'a> {

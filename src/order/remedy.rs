@@ -6,19 +6,30 @@ use super::{Mate, OrderLine};
 use crate::calculator::Verdict;
 use crate::coat::{CoatClass, Process};
 use crate::quantity::Time;
-use crate::rule::Key;
+use crate::rule::{Key, Topic};
 use crate::site::Category;
 use crate::steel::{Grade, State, Steel};
+use crate::working::Mark;
 
 /// The change, as a clause: `it would do for 8 years`; `None` where none of those tried helps.
 pub fn remedy(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<String> {
     let process = judged.process;
+    if is_barred_by_steel(judged) {
+        return lower_grade(line, process);
+    }
     usual_nut(line, process)
         .or_else(|| thicker_class(line, process))
         .or_else(|| fewer_years(line, judgement, judged))
         .or_else(|| coarse_thread(line, process))
         .or_else(|| milder_place(line, process))
         .or_else(|| lower_grade(line, process))
+}
+
+/// Whether the steel itself is ruled out: then no other nut, coat, thread or place helps, and none is tried.
+fn is_barred_by_steel(judged: &Judged) -> bool {
+    judged.rulings.iter().any(|(_, ruling)| {
+        ruling.says.mark == Mark::Bar && matches!(ruling.rule.topic, Topic::Hydrogen | Topic::Heat)
+    })
 }
 
 /// The nut that the standards give, where another is written.
