@@ -1,13 +1,15 @@
 //! How long an order line takes, beside a yardstick measured in the same run.
 //!
 //! The yardstick is a hundred powers: machines differ, the ratio stays. Each round measures the yardstick
-//! and then the call, so that a busy machine slows both; the median of the rounds' ratios is told. The
-//! budgets are for each part of a set: judged without a word at most 1.5 times the yardstick, which is about
-//! 500,000 lines a second on one core; assessed in full, with figures, words and links, at most 20 times.
+//! and then the call, in the time of the thread and not of the clock, so that a busy machine distorts
+//! neither; the median of the rounds' ratios is told. The budgets are for each part of a set: judged
+//! without a word at most 1.5 times the yardstick, which is about 500,000 lines a second on one core;
+//! assessed in full, with figures, words and links, at most 20 times.
 
 use std::hint::black_box;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
+use cpu_time::ThreadTime;
 use kettle_barrel::order::{assess, judge, read, reading};
 
 /// A bolt alone, and a set of three parts.
@@ -63,7 +65,7 @@ fn report(what: &str, parts: f64, budget: f64, call: impl Fn()) {
 
 /// The time of one call.
 fn time(call: impl Fn()) -> Duration {
-    let start = Instant::now();
+    let start = ThreadTime::now();
     (0..CALLS).for_each(|_| call());
     start.elapsed() / CALLS
 }
