@@ -35,6 +35,7 @@ pub struct Judgement {
     pub site: Site,
     /// Hot-dip, mechanical, electroplated.
     pub processes: [Judged; 3],
+    search: Option<Search>,
 }
 
 /// One part of the order.
@@ -79,35 +80,39 @@ const ONE_HOUR: Time = Time::from_hour(1.0);
 
 /// Judges an order line for the three processes.
 pub fn judge(line: &OrderLine) -> Judgement {
-    let facts = Facts::of(line);
+    let (items, search) = (items(line), search(line));
+    let facts = Facts { items: &items, site: site(line), search: search.as_ref() };
     let processes = Process::ALL.map(|process| facts.judge(line, process));
-    Judgement { items: facts.items, site: facts.site, processes }
+    Judgement { site: facts.site, items, processes, search }
 }
 
 /// The verdict of one process alone.
 pub(super) fn verdict(line: &OrderLine, process: Process) -> Verdict {
-    Facts::of(line).judge(line, process).verdict()
+    let (items, search) = (items(line), search(line));
+    let facts = Facts { items: &items, site: site(line), search: search.as_ref() };
+    facts.judge(line, process).verdict()
 }
 
 /// What the judgements of all processes share.
-struct Facts {
-    items: Vec<Item>,
+struct Facts<'a> {
+    items: &'a [Item],
     site: Site,
-    search: Option<Search>,
+    search: Option<&'a Search>,
 }
 
-impl Facts {
-    fn of(line: &OrderLine) -> Self {
-        Self {
-            items: items(line),
-            site: Site { place: line.place, wanted: line.years },
-            search: line.part.has_mate().then(|| Search::new(ordered(line))),
-        }
-    }
+fn site(line: &OrderLine) -> Site {
+    Site { place: line.place, wanted: line.years }
+}
 
+/// The search for the threads of the order, for what has a mate.
+fn search(line: &OrderLine) -> Option<Search> {
+    line.part.has_mate().then(|| Search::new(ordered(line)))
+}
+
+impl Facts<'_> {
     fn judge(&self, line: &OrderLine, process: Process) -> Judged {
-        let offer = offer(line, self.search.as_ref(), process);
-        let fit = self.search.as_ref().zip(offer.as_ref()).map(|(search, offer)| {
+        let offer = offer(line, self.search, process);
+        let fit = self.search.zip(offer.as_ref()).map(|(search, offer)| {
             by_table_2(line, search, offer).unwrap_or_else(|| {
                 search.narrowest(process, offer.min, offer.max, ways(line, process, offer.min, offer.choice))
             })
@@ -134,6 +139,12 @@ impl Judgement {
     /// The case of a part in a process, as it was judged.
     pub fn case<'a>(&'a self, judged: &'a Judged, place: usize) -> Option<Case<'a>> {
         Some(case(self.items.get(place)?, &self.site, judged, place == 0))
+    }
+
+    /// The verdict of one process on the same parts with another coat, place or years.
+    pub(super) fn verdict_with(&self, line: &OrderLine, process: Process) -> Verdict {
+        let facts = Facts { items: &self.items, site: site(line), search: self.search.as_ref() };
+        facts.judge(line, process).verdict()
     }
 
     /// The part that is ordered.
@@ -199,21 +210,24 @@ fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -
 
 /// The parts of an order: a nut or a washer that is not named is the one that the standards ask for.
 fn items(line: &OrderLine) -> Vec<Item> {
-    let mut items = vec![item(line, line.part, line.length, line.steel, 1)];
+    let ordered = item(line, line.part, line.length, line.steel, 1);
+    let asked_for = ordered.nuts.as_ref();
+    let nut_of_set = line.nut.map(|mate| (mate, super::set::nut_of(line, asked_for)));
+    let washer_of_set = line.washer.map(|mate| (mate, super::set::washer_of(line, asked_for)));
+    let mut items = Vec::with_capacity(3);
+    items.push(ordered);
     let steel = |grade: Option<Grade>| {
         let steel = Steel::grade(grade?, line.thread.diameter()).ok()?;
         Some(State { steel, case_hardened: false, cold_worked: false })
     };
-    if let Some(nut) = line.nut {
-        let named = super::set::nut(line);
+    if let Some((nut, named)) = nut_of_set {
         let grade = named.map(|nut| nut.grade);
         let heavy = line.part == part::Kind::StructuralBolt || named.is_some_and(|nut| nut.is_heavy);
         let kind = if heavy { part::Kind::HeavyHexNut } else { part::Kind::HexNut };
         items.push(item(line, kind, None, steel(grade), nut.per_set));
     }
-    if let Some(washer) = line.washer {
-        let state =
-            super::set::washer(line).map(|steel| State { steel, case_hardened: false, cold_worked: false });
+    if let Some((washer, steel)) = washer_of_set {
+        let state = steel.map(|steel| State { steel, case_hardened: false, cold_worked: false });
         items.push(item(line, part::Kind::Washer, None, state, washer.per_set));
     }
     items

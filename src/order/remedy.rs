@@ -18,10 +18,10 @@ pub fn remedy(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Optio
         return lower_grade(line, process);
     }
     usual_nut(line, process)
-        .or_else(|| thicker_class(line, process))
+        .or_else(|| thicker_class(line, judgement, process))
         .or_else(|| fewer_years(line, judgement, judged))
         .or_else(|| coarse_thread(line, process))
-        .or_else(|| milder_place(line, process))
+        .or_else(|| milder_place(line, judgement, process))
         .or_else(|| lower_grade(line, process))
 }
 
@@ -43,7 +43,7 @@ fn usual_nut(line: &OrderLine, process: Process) -> Option<String> {
 }
 
 /// The next thicker class of the document, where a class is asked for.
-fn thicker_class(line: &OrderLine, process: Process) -> Option<String> {
+fn thicker_class(line: &OrderLine, judgement: &Judgement, process: Process) -> Option<String> {
     let Some(Asked::Class(asked)) = line.asked.filter(|asked| asked.process() == Some(process)) else {
         return None;
     };
@@ -58,7 +58,8 @@ fn thicker_class(line: &OrderLine, process: Process) -> Option<String> {
         min(one).partial_cmp(&min(other)).unwrap_or(std::cmp::Ordering::Equal)
     });
     thicker.into_iter().find_map(|(class, keyed)| {
-        let verdict = verdict_of(&OrderLine { asked: Some(Asked::Class(keyed)), ..*line }, process)?;
+        let asked = Some(Asked::Class(keyed));
+        let verdict = open(judgement.verdict_with(&OrderLine { asked, ..*line }, process))?;
         Some(format!("{} {}", class.name, would(verdict)))
     })
 }
@@ -81,9 +82,14 @@ fn would(verdict: Verdict) -> &'static str {
     }
 }
 
-/// The verdict on a changed line; `None` where it is ruled out as well.
+/// The verdict on a line with other parts or threads; `None` where it is ruled out as well.
 fn verdict_of(line: &OrderLine, process: Process) -> Option<Verdict> {
-    Some(verdict(line, process)).filter(|verdict| *verdict != Verdict::RuledOut)
+    open(verdict(line, process))
+}
+
+/// A verdict that does not rule out.
+fn open(verdict: Verdict) -> Option<Verdict> {
+    Some(verdict).filter(|verdict| *verdict != Verdict::RuledOut)
 }
 
 /// The years that the coat is sure of, where years are all that stands against it.
@@ -96,19 +102,19 @@ fn fewer_years(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Opti
         return None;
     }
     let fewer = OrderLine { years: Some(Time::from_year(years)), ..*line };
-    let verdict = verdict_of(&fewer, judged.process)?;
+    let verdict = open(judgement.verdict_with(&fewer, judged.process))?;
     let unit = if years == 1.0 { "year" } else { "years" };
     Some(format!("it {} for {years:.0} {unit}", would(verdict)))
 }
 
 /// The harshest of the milder places in which it would do.
-fn milder_place(line: &OrderLine, process: Process) -> Option<String> {
+fn milder_place(line: &OrderLine, judgement: &Judgement, process: Process) -> Option<String> {
     let here = line.place?;
     let milder = Category::ALL.into_iter().take_while(|place| *place != here);
     let milder: Vec<Category> = milder.collect();
     milder.into_iter().rev().find_map(|place| {
         let there = OrderLine { place: Some(place), ..*line };
-        let verdict = verdict_of(&there, process)?;
+        let verdict = open(judgement.verdict_with(&there, process))?;
         Some(format!("it {} in {}", would(verdict), place.key()))
     })
 }

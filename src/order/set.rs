@@ -22,9 +22,13 @@ pub struct Nut {
 
 /// The nut of an order: as named, or the one that the standards ask for on the zinc-coated bolt.
 pub fn nut(line: &OrderLine) -> Option<Nut> {
-    let asked_for = asked_for(line);
+    nut_of(line, asked_for(line).as_ref())
+}
+
+/// The same, where what the standards put on the bolt is known.
+pub(super) fn nut_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<Nut> {
     if let Some(grade) = line.nut.and_then(|nut| nut.grade) {
-        let heavy = asked_for.as_ref().filter(|nuts| nuts.takes(grade, Some(Style::HeavyHex)) == Some(true));
+        let heavy = asked_for.filter(|nuts| nuts.takes(grade, Some(Style::HeavyHex)) == Some(true));
         return Some(Nut { grade, is_heavy: heavy.is_some(), by: heavy.and_then(Nuts::of_system) });
     }
     let nuts = asked_for?;
@@ -56,12 +60,17 @@ pub fn nuts_for(kind: Kind, thread: Thread, steel: Option<State>) -> Option<Nuts
 /// The steel of the washer: as named; F436 where the document of the bolt names it and beside hard inch
 /// bolts, 200 HV or 300 HV beside metric ones.
 pub fn washer(line: &OrderLine) -> Option<Steel> {
+    washer_of(line, asked_for(line).as_ref())
+}
+
+/// The same, where what the standards put on the bolt is known.
+pub(super) fn washer_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<Steel> {
     let diameter = line.thread.diameter();
     if let Some(grade) = line.washer.and_then(|washer| washer.grade) {
         return Steel::grade(grade, diameter).ok();
     }
     let bolt = line.steel.and_then(|steel| steel.grade())?.grade;
-    let named = asked_for(line).and_then(|nuts| nuts.washer) == Some(Washer::F436);
+    let named = asked_for.and_then(|nuts| nuts.washer) == Some(Washer::F436);
     if named || !line.thread.is_metric() {
         return Steel::grade(Grade::F436, diameter).ok();
     }

@@ -97,7 +97,7 @@ pub struct Mated {
 }
 
 /// The search for a pair.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub struct Search {
     ordered: Ordered,
     bolt: Result<BoltLimits, Refusal>,
@@ -110,7 +110,7 @@ pub struct Search {
 
 /// Threads that are only tried where the ordered ones are too narrow: read from the tables once, for a
 /// class of coat after the other asks for them.
-#[derive(Debug, Default)]
+#[derive(Debug, Default, Clone)]
 struct Made {
     nut_g: OnceCell<Option<NutLimits>>,
     bolt_f: OnceCell<Option<BoltLimits>>,

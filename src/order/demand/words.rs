@@ -7,24 +7,28 @@ use crate::rule::Case;
 impl Demand {
     /// The demand as a sentence.
     pub fn text(&self, judgement: &Judgement, judged: &Judged) -> String {
-        let mut texts: Vec<String> = Vec::new();
-        for (place, ruling) in &self.rulings {
-            if let Some(case) = judgement.case(judged, *place) {
-                let text = ruling.text(&case);
-                if !texts.contains(&text) {
-                    texts.push(text);
-                }
-            }
-        }
-        let rules: std::collections::BTreeSet<_> =
-            self.rulings.iter().map(|(_, ruling)| ruling.rule.key).collect();
+        let mut texts = self
+            .rulings
+            .iter()
+            .filter_map(|(place, ruling)| Some(ruling.text(&judgement.case(judged, *place)?)));
+        let mut keys = self.rulings.iter().map(|(_, ruling)| ruling.rule.key);
+        let first = keys.next();
+        let several = keys.any(|key| Some(key) != first);
         match self.instruction {
-            Some(instruction) if rules.len() > 1 && !self.clash => {
+            Some(instruction) if several && !self.clash => {
                 self.case(judgement, judged).map(|case| instruction.words(&case)).unwrap_or_default()
             }
-            _ if self.clash => format!("Settle with the purchaser which counts: {}", texts.join("; or: ")),
+            _ if self.clash => {
+                let mut each: Vec<String> = Vec::new();
+                for text in texts {
+                    if !each.contains(&text) {
+                        each.push(text);
+                    }
+                }
+                format!("Settle with the purchaser which counts: {}", each.join("; or: "))
+            }
             // The parts of a set that differ in a number are told by the first, the worst of its kind.
-            _ => texts.into_iter().next().unwrap_or_default(),
+            _ => texts.next().unwrap_or_default(),
         }
     }
 
