@@ -18,11 +18,13 @@
 //! - [`rule`]: everything that judges, one row a rule, on a case of facts.
 //! - [`calculator`]: one file a calculator, from text to report.
 //! - [`order`]: the order line, its assessment, the sheet.
+//! - [`course`]: lessons, and exercises that the calculators set and mark.
 //! - [`page`]: the browser; its components compile for wasm32 only, and no other room knows of it.
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod calculator;
 pub mod coat;
+pub mod course;
 pub mod lot;
 pub mod order;
 pub mod page;

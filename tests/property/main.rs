@@ -6,6 +6,7 @@ mod address;
 mod answer;
 mod architecture;
 mod barrel;
+mod course;
 mod fields;
 mod golden;
 mod kettle;

@@ -1,0 +1,69 @@
+//! Coursework: lessons, and exercises that any calculator sets and marks.
+//!
+//! A [`Setup`] (a number that fixes the draw, the calculators, how many, the [`Level`]) makes a
+//! [`Sheet`]. An [`Exercise`] is drawn from a calculator's own description, and its answer is what
+//! `solve` and `explain` found: nothing is computed here a second time. [`mark`] compares an answer;
+//! the usual slips are rows of data ([`slip`]) that solve the calculator again with one thing
+//! changed. A student hands in a line of text ([`handed_in`]). [`lesson`] holds the lessons, one
+//! file each, whose numbers are solved when they are shown.
+
+mod chain;
+mod draw;
+pub mod exercise;
+mod fault;
+pub mod handed_in;
+pub mod mark;
+mod random;
+mod scene;
+mod set;
+mod setup;
+pub mod slip;
+mod text;
+pub mod tolerance;
+mod walk;
+
+pub use exercise::{Asked, Exercise, Question};
+pub use handed_in::{HandedIn, State};
+pub use mark::{Marked, mark};
+pub use random::Random;
+pub use set::set;
+pub use setup::{ABOUT, Level, Setup, Topic};
+
+/// The exercises of a setup: the same for the same setup, everywhere and always.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sheet {
+    /// What it was drawn by.
+    pub setup: Setup,
+    /// The exercises, in their order.
+    pub exercises: Vec<Exercise>,
+}
+
+impl Sheet {
+    /// Draws the exercises.
+    pub fn of(setup: &Setup) -> Self {
+        let mut topics = setup.drawn_topics();
+        Random::new(u64::from(setup.number)).shuffle(&mut topics);
+        let exercises = (0..setup.count).filter_map(|place| {
+            // Each exercise has a draw of its own: a longer sheet begins with the shorter one.
+            let mut random = Random::new(u64::from(setup.number) << 16 | u64::from(place + 1));
+            // What has nothing to ask at this level gives way to the next: a table read off has no sum
+            // that could be wrong.
+            let begin = place as usize % topics.len().max(1);
+            let in_turn = topics.iter().cycle().skip(begin).take(topics.len());
+            in_turn.into_iter().find_map(|topic| set::set(topic, setup.level, &mut random))
+        });
+        let exercises = exercises.collect();
+        Self { setup: setup.clone(), exercises }
+    }
+
+    /// Every question, in the order they are answered.
+    pub fn questions(&self) -> impl Iterator<Item = &Question> {
+        self.exercises.iter().flat_map(|exercise| &exercise.questions)
+    }
+
+    /// How many of these answers are right.
+    pub fn score<'a>(&self, answers: impl Iterator<Item = &'a str>) -> usize {
+        let marked = self.questions().zip(answers).map(|(question, answer)| mark(question, answer));
+        marked.filter(|marked| *marked == Marked::Right).count()
+    }
+}

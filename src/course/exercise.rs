@@ -1,0 +1,68 @@
+//! An exercise: a scene, what is given, and what is asked.
+
+use crate::calculator::Link;
+use crate::quantity::Shown;
+use crate::working::{Segment, Step};
+
+use super::setup::Topic;
+use super::slip::Slip;
+
+/// An exercise.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Exercise {
+    /// What it is drawn from.
+    pub topic: Topic,
+    /// What happens, in a sentence or two.
+    pub scene: String,
+    /// What is given: a name and its value.
+    pub givens: Vec<(String, String)>,
+    /// Steps that are shown with the task: a working in which to find the fault.
+    pub shown: Vec<Step>,
+    /// What is asked; one figure, or each decision on the way to a finish.
+    pub questions: Vec<Question>,
+    /// The calculator with the same numbers, for afterwards.
+    pub opens: Option<Link>,
+}
+
+/// What is asked, and what helps.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Question {
+    /// The question, with the unit and the precision wanted.
+    pub text: String,
+    /// What is asked for.
+    pub asked: Asked,
+    /// A hint before the full working.
+    pub hint: String,
+    /// The full working.
+    pub working: Vec<Step>,
+    /// The answer in words, with what it rests on.
+    pub because: String,
+}
+
+/// What is asked for.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Asked {
+    /// A figure, as `solve` found it, with its unit and the decimals asked; and what usual slips give.
+    Figure(Shown, Vec<Slip>),
+    /// One of several, by its number from 1.
+    OneOf(Vec<String>, usize),
+}
+
+impl Question {
+    /// The right answer as it is shown.
+    pub fn right(&self) -> String {
+        match &self.asked {
+            Asked::Figure(shown, _) => shown.to_string(),
+            Asked::OneOf(options, right) => {
+                let text = right.checked_sub(1).and_then(|at| options.get(at));
+                format!("{right}. {}", text.map_or("", String::as_str))
+            }
+        }
+    }
+
+    /// The hint as it is set: a formula where it is one.
+    pub fn hint_segments(&self) -> Option<(&'static str, Vec<Segment<'_>>)> {
+        let step = self.working.last().filter(|step| !step.formula.is_empty())?;
+        matches!(self.asked, Asked::Figure(..)).then(|| (step.symbol, step.segments()))
+    }
+}

@@ -1,0 +1,112 @@
+//! Setting an exercise: which figure of a case is asked, and with what in hand.
+
+use crate::quantity::Shown;
+use crate::sentence::capital;
+use crate::working::{Step, plain};
+
+use super::chain::{needed, put_in, rests_on};
+use super::draw::{self, Case};
+use super::exercise::{Asked, Exercise, Question};
+use super::random::Random;
+use super::setup::{Level, Topic};
+use super::{fault, scene, slip, walk};
+
+/// Draws again where a case has nothing to ask.
+const TRIES: usize = 30;
+
+/// Sets an exercise.
+pub fn set(topic: &Topic, level: Level, random: &mut Random) -> Option<Exercise> {
+    let Topic::Calculator(entry) = topic else { return walk::walk(random) };
+    for _ in 0..TRIES {
+        let case = draw::case(entry, random)?;
+        let made = match level {
+            Level::Error => fault::find_the_error(&case, random),
+            Level::OneStep | Level::Whole => figure(&case, level, random),
+        };
+        if made.is_some() {
+            return made;
+        }
+    }
+    None
+}
+
+/// Asks for a figure of a case.
+fn figure(case: &Case, level: Level, random: &mut Random) -> Option<Exercise> {
+    let steps = case.report.working.steps();
+    let givens = case.givens();
+    let whole = level == Level::Whole;
+    let may_be_asked: Vec<usize> = (0..steps.len()).filter(|&at| can_be_asked(steps, at, &givens)).collect();
+    let leads = |at: &usize| steps.get(*at).is_some_and(|step| rests_on(steps, *at, step).next().is_some());
+    let summed = |at: &usize| steps.get(*at).is_some_and(|step| !step.formula.is_empty());
+    // A whole task ends in a sum of sums; where a calculator has none, in a sum; else in a table.
+    let mut narrowed: Vec<usize> = may_be_asked.iter().copied().filter(|at| whole && leads(at)).collect();
+    if narrowed.is_empty() {
+        narrowed = may_be_asked.iter().copied().filter(summed).collect();
+    }
+    if narrowed.is_empty() {
+        narrowed = may_be_asked;
+    }
+    let at = *random.pick(&narrowed)?;
+    let step = steps.get(at)?;
+    // One step is given what goes into it; a whole task only what an order says.
+    let givens = if whole || step.terms.is_empty() { givens } else { put_in(steps, at, step) };
+    let working = if whole { needed(steps, at) } else { vec![step.clone()] };
+    let question = Question {
+        text: question(step),
+        asked: Asked::Figure(step.result, slip::slips(case, &slip::slipped(case), at)),
+        hint: hint(step),
+        working,
+        because: format!("{} = {}. {}.", step.symbol, step.result, step.source),
+    };
+    Some(Exercise {
+        topic: Topic::Calculator(case.entry),
+        scene: scene::scene(case.entry.about.id, random).to_owned(),
+        givens,
+        shown: Vec::new(),
+        questions: vec![question],
+        opens: case.entry.link(&case.draft).ok(),
+    })
+}
+
+/// Whether a step has one answer that is not given away: nothing else is called the same, and nothing
+/// given is the same number.
+fn can_be_asked(steps: &[Step], at: usize, givens: &[(String, String)]) -> bool {
+    let Some(step) = steps.get(at) else { return false };
+    let alike = |other: &&Step| {
+        other.symbol == step.symbol && other.meaning == step.meaning && other.source == step.source
+    };
+    let shown = step.result;
+    let said = shown.to_string().replace('\u{a0}', " ");
+    shown.number.is_finite()
+        && shown.rounded() != 0.0
+        && steps.iter().filter(alike).count() == 1
+        && !givens.iter().any(|(_, text)| *text == said)
+        && !step.terms.iter().any(|term| term.value == shown)
+}
+
+/// `Thickest coat that still assembles: what is t_max? In mm, to 0.0001 mm.`
+fn question(step: &Step) -> String {
+    let meaning = capital(&step.meaning);
+    let source = if step.formula.is_empty() { format!(" ({})", step.source) } else { String::new() };
+    format!("{meaning}{source}: what is {}? {}", step.symbol, precision(step.result))
+}
+
+/// `Give it in mm, to 0.01 mm.`
+pub fn precision(shown: Shown) -> String {
+    let last = match shown.decimals {
+        0 => "1".to_owned(),
+        decimals => format!("0.{:0>width$}", 1, width = usize::from(decimals)),
+    };
+    match shown.unit.symbol {
+        "" => format!("Give it to {last}."),
+        symbol => format!("Give it in {symbol}, to {last}."),
+    }
+}
+
+fn hint(step: &Step) -> String {
+    if step.formula.is_empty() {
+        format!("It stands in a table: {}.", step.source)
+    } else {
+        format!("{} = {}", step.symbol, plain(&step.segments()))
+    }
+}

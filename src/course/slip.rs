@@ -1,0 +1,252 @@
+//! The usual slips, as data: what somebody changes without noticing, and what then comes out.
+//!
+//! A slip scales the answer, takes another step of the same working, or solves the calculator again
+//! with a changed field. It is offered only where it applies, and where what it gives differs from the
+//! right answer by more than a badly rounded one may.
+
+use crate::calculator::{Draft, Kind, Reader, Report};
+use crate::quantity::{Dimension, Shown, Unit, number, unit};
+use crate::working::Step;
+
+use super::draw::Case;
+use super::tolerance::near;
+
+/// What a slip gives in place of the answer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Slip {
+    /// What was done, said to whoever did it.
+    pub name: &'static str,
+    /// What comes out, in the unit of the answer.
+    pub value: Shown,
+}
+
+/// Of which steps a row speaks.
+#[derive(Debug, Clone, Copy)]
+enum Of {
+    Any,
+    /// Steps whose formula holds this.
+    Formula(&'static str),
+    /// Steps that give an area.
+    Areas,
+}
+
+/// What is changed.
+#[derive(Debug, Clone, Copy)]
+enum Change {
+    /// The answer is multiplied.
+    Times(f64),
+    /// Something is added to the answer.
+    Plus(f64),
+    /// Another step with the same symbol and formula is taken.
+    OtherEnd,
+    /// Fields are given other texts.
+    Set(&'static [(&'static str, &'static str)]),
+    /// The text of one field stands in another.
+    Copy(&'static str, &'static str),
+    /// Each other choice of a field in turn.
+    Choose(&'static str),
+    /// The numbers of these fields are multiplied.
+    Fields(&'static [&'static str], f64),
+    /// A number is read in another unit.
+    Unit(&'static Unit, &'static Unit),
+}
+
+/// A slip: its name, the steps that it speaks of, and what is changed.
+#[derive(Debug)]
+pub struct Row(&'static str, Of, Change);
+
+/// Every row. A calculator that lacks a field, or a unit, is not spoken of.
+static ROWS: [Row; 28] = [
+    Row(
+        "2 t was taken for 4 t: a coat moves both flanks on both sides",
+        Of::Formula("/ 4"),
+        Change::Times(2.0),
+    ),
+    Row(
+        "2 t was taken for 4 t: a coat moves both flanks on both sides",
+        Of::Formula("/ (4 ·"),
+        Change::Times(2.0),
+    ),
+    Row(
+        "2 t was taken for 4 t: a coat moves both flanks on both sides",
+        Of::Formula("4 · t"),
+        Change::Fields(&["coat_least", "coat_greatest"], 0.5),
+    ),
+    Row("the radius was put in for the diameter", Of::Any, Change::Fields(&["diameter", "bar"], 0.5)),
+    Row("the diameter was taken for the radius", Of::Formula("π / 4 · d^2"), Change::Times(4.0)),
+    Row("the radius was taken for the diameter", Of::Formula("π · d ·"), Change::Times(0.5)),
+    Row("one side was taken for two", Of::Areas, Change::Times(0.5)),
+    Row("the yield of the powder was forgotten", Of::Any, Change::Set(&[("yield", "100 %")])),
+    Row("the factor from thickness to mass is that of another standard", Of::Any, Change::Choose("factor")),
+    Row("the density of the deposit is another one", Of::Any, Change::Choose("density")),
+    Row(
+        "the least was charged for, not the mean that keeps every reading above it",
+        Of::Any,
+        Change::Set(&[("chance", "50 %"), ("checks", "1")]),
+    ),
+    Row("the least was taken for the greatest", Of::Any, Change::Copy("coat_least", "coat_greatest")),
+    Row("the greatest was taken for the least", Of::Any, Change::Copy("coat_greatest", "coat_least")),
+    Row("the least was taken for the mean", Of::Any, Change::Copy("least", "thickness")),
+    Row("the greatest was taken for the mean", Of::Any, Change::Copy("greatest", "thickness")),
+    Row("it is the other end of the range", Of::Any, Change::OtherEnd),
+    Row("the unevenness on the thread was forgotten", Of::Any, Change::Set(&[("spread", "0 %")])),
+    Row("both threads carry the coat", Of::Any, Change::Choose("coated")),
+    Row("273.15 was not taken off: these are kelvin", Of::Formula("− 273.15"), Change::Plus(273.15)),
+    Row("°F was read as °C", Of::Any, Change::Unit(&unit::FAHRENHEIT, &unit::CELSIUS)),
+    Row("°C was read as °F", Of::Any, Change::Unit(&unit::CELSIUS, &unit::FAHRENHEIT)),
+    Row("HRC was read as HV", Of::Any, Change::Unit(&unit::HRC, &unit::HV)),
+    Row("HV was read as HB", Of::Any, Change::Unit(&unit::HV, &unit::HB)),
+    Row("HB was read as HV", Of::Any, Change::Unit(&unit::HB, &unit::HV)),
+    Row("mil was read as µm", Of::Any, Change::Unit(&unit::MIL, &unit::UM)),
+    Row("µm was read as mil", Of::Any, Change::Unit(&unit::UM, &unit::MIL)),
+    Row("minutes were read as hours", Of::Any, Change::Unit(&unit::MINUTE, &unit::HOUR)),
+    Row("the difference was taken the other way round", Of::Formula("x − x_lim"), Change::Times(-1.0)),
+];
+
+/// The scales beside which a hardness stands without its name.
+const SCALES: [&Unit; 4] = [&unit::HRC, &unit::HRB, &unit::HV, &unit::HB];
+
+/// A row that changes a field, and the whole working that it leads to.
+pub type Slipped = (&'static Row, Report);
+
+/// A case solved again with each slip in its fields that applies.
+pub fn slipped(case: &Case) -> Vec<Slipped> {
+    ROWS.iter().flat_map(|row| changed(case, row.2).into_iter().map(move |report| (row, report))).collect()
+}
+
+/// What the usual slips give in place of a step of a case.
+pub fn slips(case: &Case, slipped: &[Slipped], at: usize) -> Vec<Slip> {
+    let steps = case.report.working.steps();
+    let Some(step) = steps.get(at) else { return Vec::new() };
+    let right = step.result;
+    let mut found: Vec<Slip> = Vec::new();
+    let mut add = |name: &'static str, number: f64, unit: &'static Unit| {
+        let value = Shown { number, unit, ..right };
+        let distinct = found.iter().all(|other| other.value.unit != unit || !near(value, other.value.number));
+        if number.is_finite() && distinct && (unit != right.unit || !near(right, number)) {
+            found.push(Slip { name, value });
+        }
+    };
+    for Row(name, of, change) in &ROWS {
+        if !of.holds(step) {
+            continue;
+        }
+        match *change {
+            Change::Times(factor) => add(name, right.number * factor, right.unit),
+            Change::Plus(more) => add(name, right.number + more, right.unit),
+            Change::OtherEnd => {
+                let alike = |other: &&Step| {
+                    other.symbol == step.symbol
+                        && other.formula == step.formula
+                        && other.source == step.source
+                };
+                for other in steps.iter().filter(alike) {
+                    if let Some(number) = other.result.unit.convert(other.result.number, right.unit) {
+                        add(name, number, right.unit);
+                    }
+                }
+            }
+            _ => {}
+        }
+    }
+    for (Row(name, of, _), report) in slipped {
+        let other = same_step(steps, at, report).filter(|_| of.holds(step));
+        let number = other.and_then(|other| other.result.unit.convert(other.result.number, right.unit));
+        if let Some(number) = number {
+            add(name, number, right.unit);
+        }
+    }
+    if right.unit.dimension == Dimension::Hardness {
+        for scale in SCALES {
+            if scale != right.unit {
+                add("the number stands on another scale of hardness", right.number, scale);
+            }
+        }
+    }
+    found
+}
+
+impl Row {
+    /// What was done.
+    pub fn name(&self) -> &'static str {
+        self.0
+    }
+
+    /// Whether the working that it leads to hangs together, with the wrong value as if it had been given.
+    pub fn carries_on(&self) -> bool {
+        matches!(self.1, Of::Any) && !matches!(self.2, Change::Fields(..))
+    }
+}
+
+impl Of {
+    fn holds(self, step: &Step) -> bool {
+        match self {
+            Self::Any => true,
+            Self::Formula(part) => step.formula.contains(part),
+            Self::Areas => step.result.unit.dimension == Dimension::Area && !step.formula.is_empty(),
+        }
+    }
+}
+
+/// What the calculator finds with a changed field; nothing where the change does not apply.
+fn changed(case: &Case, change: Change) -> Vec<Report> {
+    let fields = case.entry.about.fields;
+    let reader = Reader::new(fields, &case.draft);
+    let asked = |key: &str| fields.iter().find(|field| field.key == key).filter(|field| reader.asked(field));
+    let text =
+        |key: &str| asked(key).and_then(|field| case.draft.get(field.key)).filter(|text| !text.is_empty());
+    let mut drafts: Vec<Draft> = Vec::new();
+    let mut with = |pairs: &[(&str, String)]| {
+        let mut draft = case.draft.clone();
+        pairs.iter().for_each(|(key, text)| draft.set(key, text.clone()));
+        if !pairs.is_empty() && draft != case.draft {
+            drafts.push(draft);
+        }
+    };
+    match change {
+        Change::Set(pairs) => {
+            if pairs.iter().all(|(key, _)| asked(key).is_some()) {
+                with(&pairs.iter().map(|(key, text)| (*key, (*text).to_owned())).collect::<Vec<_>>());
+            }
+        }
+        Change::Copy(from, to) => {
+            if let (Some(text), Some(_)) = (text(from), asked(to)) {
+                with(&[(to, text.to_owned())]);
+            }
+        }
+        Change::Choose(key) => {
+            if let Some(Kind::Choice(choices)) = asked(key).map(|field| field.kind) {
+                choices.iter().for_each(|choice| with(&[(key, choice.key.to_owned())]));
+            }
+        }
+        Change::Fields(keys, factor) => {
+            let scaled = keys.iter().filter_map(|key| {
+                let (digits, unit) = number::split_unit(text(key)?);
+                let number = number::read_number(digits).ok()?;
+                Some((*key, format!("{} {unit}", number * factor)))
+            });
+            with(&scaled.collect::<Vec<_>>());
+        }
+        Change::Unit(written, read) => {
+            for field in fields.iter().filter(|field| field.units().contains(&read) && reader.asked(field)) {
+                if let Some(text) = case.draft.get(field.key) {
+                    let (digits, symbol) = number::split_unit(text);
+                    if written.is_written(symbol) && !matches!(field.kind, Kind::Readings { .. }) {
+                        with(&[(field.key, format!("{digits} {}", read.symbol))]);
+                    }
+                }
+            }
+        }
+        Change::Times(_) | Change::Plus(_) | Change::OtherEnd => {}
+    }
+    drafts.iter().filter_map(|draft| case.entry.evaluate(draft).ok()).collect()
+}
+
+/// The step of another working that stands for this one: of the same name and formula, at the same place
+/// among those.
+fn same_step<'a>(steps: &[Step], at: usize, other: &'a Report) -> Option<&'a Step> {
+    let step = steps.get(at)?;
+    let alike = |other: &&Step| other.symbol == step.symbol && other.formula == step.formula;
+    let place = steps.iter().take(at).filter(alike).count();
+    other.working.steps().iter().filter(alike).nth(place)
+}

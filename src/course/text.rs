@@ -1,0 +1,77 @@
+//! A sheet as plain text: for the terminal, for a letter, and to compare two machines.
+
+use std::fmt::{self, Write};
+
+use super::Sheet;
+use super::exercise::{Asked, Exercise};
+
+impl Sheet {
+    /// What the sheet is.
+    pub fn title(&self) -> String {
+        let setup = &self.setup;
+        format!(
+            "Sheet {}: {} exercises, {}, from {}",
+            setup.number,
+            setup.count,
+            setup.level.label().to_ascii_lowercase(),
+            setup.from()
+        )
+    }
+
+    /// The answers with their workings.
+    pub fn answers(&self) -> String {
+        let mut text = format!("{}: answers\n", self.title());
+        let mut number = 0;
+        for (place, exercise) in self.exercises.iter().enumerate() {
+            let _ = writeln!(text, "\n{}. {}", place + 1, exercise.topic.title());
+            for question in &exercise.questions {
+                number += 1;
+                let _ = writeln!(text, "  Answer {number}: {}", question.right());
+                if let Asked::Figure(_, slips) = &question.asked {
+                    for slip in slips {
+                        let _ = writeln!(text, "    {}: {}", slip.value, slip.name);
+                    }
+                }
+                if !question.because.is_empty() {
+                    let _ = writeln!(text, "    {}", question.because);
+                }
+                for step in &question.working {
+                    let _ = writeln!(text, "    {}: {step}", step.meaning);
+                }
+            }
+        }
+        text
+    }
+}
+
+impl fmt::Display for Sheet {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        writeln!(f, "{}", self.title())?;
+        let mut number = 0;
+        for (place, exercise) in self.exercises.iter().enumerate() {
+            writeln!(f, "\n{}. {}", place + 1, exercise.topic.title())?;
+            write_task(f, exercise)?;
+            for question in &exercise.questions {
+                number += 1;
+                writeln!(f, "  Question {number}: {}", question.text)?;
+                if let Asked::OneOf(options, _) = &question.asked {
+                    for (place, option) in options.iter().enumerate() {
+                        writeln!(f, "    {}. {option}", place + 1)?;
+                    }
+                }
+            }
+        }
+        Ok(())
+    }
+}
+
+fn write_task(f: &mut fmt::Formatter<'_>, exercise: &Exercise) -> fmt::Result {
+    writeln!(f, "  {}", exercise.scene)?;
+    for (name, value) in &exercise.givens {
+        writeln!(f, "  {name}: {}", value.replace('\n', "; "))?;
+    }
+    for (place, step) in exercise.shown.iter().enumerate() {
+        writeln!(f, "  Step {}, {}: {step}", place + 1, step.meaning)?;
+    }
+    Ok(())
+}

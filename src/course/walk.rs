@@ -1,0 +1,123 @@
+//! From a written order line to the finish: each decision with the rule behind it.
+
+use crate::calculator::Verdict;
+use crate::order::reading;
+use crate::order::recommend::recommended;
+use crate::order::{self, Judged, Judgement};
+use crate::rule::Ruling;
+
+use super::exercise::{Asked, Exercise, Question};
+use super::random::Random;
+use super::setup::Topic;
+
+/// Parts as they are written, each with grades it is made in.
+const PARTS: [(&[&str], &str, &[&str]); 6] = [
+    (
+        &["M8 x 30", "M10 x 40", "M12 x 50", "M16 x 60", "M20 x 80", "M24 x 100"],
+        "hex bolt",
+        &["4.6", "5.8", "8.8", "10.9"],
+    ),
+    (&["M6 x 20", "M8 x 25", "M10 x 40", "M12 x 60"], "socket head cap screw", &["8.8", "12.9"]),
+    (
+        &["3/8-16 x 1 1/2", "1/2-13 x 2", "5/8-11 x 2 1/2", "3/4-10 x 3"],
+        "hex bolt",
+        &["A307", "SAE J429 grade 5"],
+    ),
+    (&["5/8-11 x 2 1/2", "3/4-10 x 2 1/2", "7/8-9 x 3", "1-8 x 4"], "structural bolt", &["A325", "A490"]),
+    (&["M12", "M16", "M20", "M24"], "hex nut", &["8", "10"]),
+    (&["M10", "M12", "M16", "M20"], "flat washer", &["200 HV", "300 HV"]),
+];
+const PIECES: [&str; 5] = ["250 pcs", "400 pcs", "1200 pcs", "5000 pcs", "20000 pcs"];
+const PLACES: [&str; 5] = ["C1", "C2", "C3", "C4", "C5"];
+const YEARS: [&str; 5] = ["5 years", "10 years", "12 years", "15 years", "25 years"];
+/// Draws before the exercise is given up: a line that is not understood whole is drawn again.
+const TRIES: usize = 40;
+
+/// An order line, and the decisions that lead to its finish.
+pub fn walk(random: &mut Random) -> Option<Exercise> {
+    (0..TRIES).find_map(|_| {
+        let line = line(random)?;
+        let reading = reading::read(&line);
+        if !reading.is_understood() {
+            return None;
+        }
+        let order = order::read(&reading.draft).ok()?;
+        let judgement = order::judge(&order);
+        let mut questions: Vec<Question> =
+            judgement.processes.iter().map(|judged| verdict(&judgement, judged)).collect();
+        let taken = recommended(&order, &judgement);
+        let answer = order::answer::answer(&order, &judgement).text;
+        questions.push(finish(&judgement, taken, answer));
+        Some(Exercise {
+            topic: Topic::Order,
+            scene: "An order line comes in by mail. Decide, step by step, how it is finished.".to_owned(),
+            givens: vec![("The line".to_owned(), line)],
+            shown: Vec::new(),
+            questions,
+            opens: None,
+        })
+    })
+}
+
+fn line(random: &mut Random) -> Option<String> {
+    let (sizes, part, grades) = random.pick(&PARTS)?;
+    let (size, grade) = (random.pick(sizes)?, random.pick(grades)?);
+    let (pieces, place, years) = (random.pick(&PIECES)?, random.pick(&PLACES)?, random.pick(&YEARS)?);
+    Some(format!("{size} {part}, {grade}, {pieces}, {place}, {years}"))
+}
+
+/// What a process is to the order.
+fn verdict(judgement: &Judgement, judged: &Judged) -> Question {
+    const ALL: [Verdict; 3] = [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut];
+    let verdict = judged.verdict();
+    // The rule that weighs most says why; among equals the first in the order of the table.
+    let mut worst: Option<&(usize, Ruling)> = None;
+    for ruling in &judged.rulings {
+        if worst.is_none_or(|(_, worst)| worst.says.mark < ruling.1.says.mark) {
+            worst = Some(ruling);
+        }
+    }
+    let said = worst.and_then(|(place, ruling)| {
+        let case = judgement.case(judged, *place)?;
+        Some((ruling, ruling.text(&case)))
+    });
+    let because = said.as_ref().map_or_else(String::new, |(ruling, text)| {
+        format!(" {text}. Rule {}: {}.", ruling.rule.key.key(), ruling.source())
+    });
+    let hint = said.map_or_else(
+        || "Look at what the documents of the process bar.".to_owned(),
+        |(ruling, _)| format!("Open {}.", ruling.source()),
+    );
+    Question {
+        text: format!("What is {} to this order?", judged.process.name()),
+        asked: one_of(
+            ALL.map(|one| one.words().to_owned()).to_vec(),
+            ALL.iter().position(|one| *one == verdict),
+        ),
+        hint,
+        working: Vec::new(),
+        because: format!("{}: {}.{because}", judged.process.name(), verdict.words()),
+    }
+}
+
+/// Which process to take.
+fn finish(judgement: &Judgement, taken: Option<usize>, answer: String) -> Question {
+    let mut options: Vec<String> =
+        judgement.processes.iter().map(|judged| judged.process.name().to_owned()).collect();
+    options.push("None of the three".to_owned());
+    let right = Some(taken.unwrap_or(options.len() - 1));
+    Question {
+        text: "Which finish do you order?".to_owned(),
+        asked: one_of(options, right),
+        hint: "Of what suits, then of what suits on conditions, the one with the least to be proved; \
+               then the one that is sure of the years."
+            .to_owned(),
+        working: Vec::new(),
+        because: answer,
+    }
+}
+
+fn one_of(options: Vec<String>, right: Option<usize>) -> Asked {
+    // Numbered from 1, as they are shown.
+    Asked::OneOf(options, right.map_or(0, |at| at + 1))
+}

@@ -1,0 +1,164 @@
+//! Exercises: drawn alike for everybody, with one answer, which the marker takes in every unit.
+
+use kettle_barrel::calculator::REGISTER;
+use kettle_barrel::course::handed_in::{self, State};
+use kettle_barrel::course::mark::units;
+use kettle_barrel::course::tolerance::{agrees, near};
+use kettle_barrel::course::{Asked, Level, Marked, Question, Random, Setup, Sheet, Topic, mark, set};
+use kettle_barrel::quantity::Shown;
+
+/// Exercises drawn of each calculator and level.
+fn each_exercise(count: u64, mut check: impl FnMut(&str, &Question)) {
+    for entry in REGISTER {
+        for (level, share) in [(Level::OneStep, 3), (Level::Whole, 3), (Level::Error, 1)] {
+            let mut made = 0;
+            for number in 0..count * share / 7 + 1 {
+                let mut random = Random::new(number << 8 | share);
+                let Some(exercise) = set(&Topic::Calculator(entry), level, &mut random) else { continue };
+                made += 1;
+                assert!(!exercise.scene.is_empty());
+                exercise.questions.iter().for_each(|question| check(entry.about.id, question));
+            }
+            // A table read off has no sum in which anybody could slip.
+            let may_be_empty = level == Level::Error;
+            assert!(made > 0 || may_be_empty, "{} {level:?}", entry.about.id);
+        }
+    }
+}
+
+/// A figure written in another unit with as many digits as say the same, and two more.
+fn written(right: Shown, unit: &'static kettle_barrel::quantity::Unit) -> Option<String> {
+    let number = right.unit.convert(right.number, unit).or((unit == right.unit).then_some(right.number))?;
+    let finer = (unit.factor / right.unit.factor).log10().ceil();
+    let decimals = (f64::from(right.decimals) + finer + 2.0).clamp(0.0, 15.0) as u8;
+    Some(format!("{} {}", Shown { number, unit, decimals }.digits(), unit.symbol))
+}
+
+fn a_question_is_sound(id: &str, question: &Question) {
+    match &question.asked {
+        Asked::Figure(right, slips) => {
+            assert_eq!(mark(question, &right.to_string()), Marked::Right, "{id}: {}", question.text);
+            for unit in units(right.unit) {
+                let answer = written(*right, unit).unwrap();
+                assert_eq!(mark(question, &answer), Marked::Right, "{id}: {} {answer}", question.text);
+            }
+            for slip in slips {
+                let same = slip.value.unit == right.unit;
+                assert!(!same || !near(*right, slip.value.number), "{id}: {} {slip:?}", question.text);
+                let text = slip.value.to_string();
+                // A slip that rounds to nothing cannot be told from nothing.
+                if slip.value.rounded() != 0.0 && agrees(slip.value, slip.value.rounded()) {
+                    assert!(
+                        matches!(mark(question, &text), Marked::Slip(_)),
+                        "{id}: {} {slip:?}",
+                        question.text
+                    );
+                }
+            }
+            let wrong = Shown { number: right.number * 37.3 + 1000.0, ..*right };
+            assert_ne!(mark(question, &wrong.to_string()), Marked::Right);
+        }
+        Asked::OneOf(options, right) => {
+            assert!((1..=options.len()).contains(right), "{id}: {}", question.text);
+            for number in 1..=options.len() {
+                let marked = mark(question, &number.to_string());
+                assert_eq!(marked == Marked::Right, number == *right, "{id}: {}", question.text);
+            }
+        }
+    }
+    assert!(!question.hint.is_empty() && !question.because.is_empty(), "{id}: {}", question.text);
+    assert_eq!(mark(question, "  "), Marked::Open);
+    assert!(matches!(mark(question, "so and so"), Marked::Unread(_)));
+}
+
+#[test]
+fn every_exercise_has_one_answer_and_slips_that_are_told_from_it() {
+    each_exercise(200, a_question_is_sound);
+}
+
+/// Ten thousand of each calculator take minutes: `cargo test --release --test property -- --ignored ten_thousand`.
+#[test]
+#[ignore = "takes minutes"]
+fn ten_thousand_exercises_of_each_calculator() {
+    each_exercise(10_000, a_question_is_sound);
+}
+
+fn setup(number: u32, level: Level, from: &str, count: u32) -> Setup {
+    let (number, count) = (number.to_string(), count.to_string());
+    let pairs =
+        [("number", number.as_str()), ("level", level.key()), ("from", from), ("count", count.as_str())];
+    Setup::read(&pairs.into_iter().collect()).unwrap()
+}
+
+#[test]
+fn a_number_makes_one_sheet_and_a_longer_one_begins_with_it() {
+    for level in Level::ALL {
+        let short = Sheet::of(&setup(42, *level, "all", 5));
+        let long = Sheet::of(&setup(42, *level, "all", 9));
+        assert_eq!(short.exercises[..], long.exercises[..5]);
+        assert_eq!((short.exercises.len(), long.exercises.len()), (5, 9));
+        assert_eq!(short.to_string(), Sheet::of(&setup(42, *level, "all", 5)).to_string());
+        assert_ne!(short.exercises, Sheet::of(&setup(43, *level, "all", 5)).exercises);
+    }
+}
+
+#[test]
+fn a_setup_is_written_as_it_is_read() {
+    let setup = setup(2031, Level::Error, "Coat, life", 12);
+    assert_eq!(setup.from(), "coat life");
+    assert_eq!(Setup::read(&setup.write()), Ok(setup));
+    let problems = Setup::read(&[("from", "coat, rust")].into_iter().collect()).unwrap_err();
+    assert!(problems.to_string().contains("“rust” is not one of the choices"), "{problems}");
+}
+
+/// From a written line to the finish: the verdicts and the rules are those of the judged case.
+#[test]
+fn an_order_line_is_decided_step_by_step() {
+    let sheet = Sheet::of(&setup(7, Level::Whole, "order", 20));
+    assert_eq!(sheet.exercises.len(), 20);
+    for exercise in &sheet.exercises {
+        let (_, line) = &exercise.givens[0];
+        let reading = kettle_barrel::order::reading::read(line);
+        assert!(reading.is_understood(), "{line}");
+        let assessed = kettle_barrel::order::assess(&reading.draft).unwrap();
+        assert_eq!(exercise.questions.len(), 4);
+        for (question, process) in exercise.questions.iter().zip(&assessed.processes) {
+            assert!(question.right().ends_with(process.verdict.words()), "{line}: {}", question.right());
+            assert!(question.because.contains("Rule "), "{line}: {}", question.because);
+        }
+        let taken = assessed.answer.recommended.map_or("None of the three", |process| process.name());
+        assert!(exercise.questions[3].right().ends_with(taken), "{line}");
+        exercise.questions.iter().for_each(|question| a_question_is_sound(line, question));
+    }
+}
+
+#[test]
+fn a_line_that_was_changed_is_found() {
+    let sheet = Sheet::of(&setup(5, Level::OneStep, "coat life tempering", 4));
+    let mut answers: Vec<String> = sheet.questions().map(Question::right).collect();
+    answers[1] = "12 | 13 µm".to_owned();
+    let line = handed_in::line(&sheet, "A. Learner", answers.iter().map(String::as_str));
+    assert!(line.contains("| 3/4 |"), "{line}");
+    let read = |text: &str| handed_in::read(text).pop().unwrap();
+    let intact = read(&line);
+    assert_eq!(
+        (intact.name.as_str(), intact.score, intact.state),
+        ("A. Learner", Some((3, 4)), State::Intact)
+    );
+    // What mail does to spaces changes nothing.
+    assert_eq!(read(&format!("  {}  ", line.replace(" | ", "  |  "))).state, State::Intact);
+    let boasted = read(&line.replace("| 3/4 |", "| 4/4 |"));
+    assert_eq!(
+        (boasted.state, boasted.stated.as_str(), boasted.score),
+        (State::Changed, "4/4", Some((3, 4)))
+    );
+    let signs = line.char_indices().filter(|(_, c)| c.is_ascii_digit());
+    for (at, digit) in signs {
+        let other = if digit == '7' { "8" } else { "7" };
+        let mut changed = line.clone();
+        changed.replace_range(at..=at, other);
+        assert_ne!(read(&changed).state, State::Intact, "{changed}");
+    }
+    assert_eq!(read("Dear all, here is my line").state, State::Unread);
+    assert_eq!(handed_in::read(&format!("{line}\n\n{line}\n")).len(), 2);
+}
