@@ -227,12 +227,16 @@ fn recommend(
         talk.must("Nothing to prove.".to_owned());
     }
     let sure = judgement.case(judged, 0).and_then(|case| case.years());
-    if let (Some((min, max)), Some(_)) = (sure, line.place) {
+    if let (Some((min, max)), Some(place)) = (sure, line.place) {
         let most = max.most.unwrap_or(max.min);
+        let sure = match place.mildest != place.harshest {
+            true => format!("Sure for {} in {}", in_words(min.min), place.harshest.key()),
+            false => format!("Sure for {}", in_words(min.min)),
+        };
         talk.may(if min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none() {
-            format!("Sure for {}.", in_words(min.min))
+            format!("{sure}.")
         } else {
-            format!("Sure for {}, {} at best.", in_words(min.min), at_most(most))
+            format!("{sure}, {} at best.", at_most(most))
         });
     }
     let terms: Vec<String> = judged

@@ -182,7 +182,7 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
         figures.push(Figure::words("Threads", capital(&room)));
     }
     // Without a place, the life in each.
-    let places = line.place.map_or_else(|| Category::ALL.to_vec(), |place| vec![place]);
+    let places = line.place.map_or_else(|| Category::ALL.to_vec(), |place| place.each().collect());
     figures.extend(places.into_iter().map(|place| life_figure(place, offer)));
     figures.extend(zinc(line, judgement, offer));
     figures
@@ -245,7 +245,7 @@ fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
     if let Some(Err(refusal)) = judgement.main().map(|main| &main.shape) {
         notes.push(Note::plain(format!("The mass of the part is not given: {refusal}.")));
     }
-    let place = line.place.map_or("any place", Category::key);
+    let place = line.place.map_or_else(|| "any place".to_owned(), |place| place.to_string());
     notes.push(Note::sourced(
         format!(
             "Years are counted in a straight line, thickness over the first year's loss of zinc in {place}; ISO 9224 lets \

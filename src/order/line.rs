@@ -4,16 +4,18 @@ use super::asked::Asked;
 use crate::calculator::{Draft, Problems, Reader, Writer};
 use crate::part;
 use crate::quantity::{Length, Temperature, Time};
-use crate::site::Category;
+use crate::site::Categories;
 use crate::steel::{Grade, State};
 use crate::thread::{Thread, ToleranceClass};
 
 mod choices;
 mod examples;
 mod fields;
+mod misfit;
 mod read;
 mod write;
 
+pub(super) use choices::{OTHER_METAL, PLACES};
 pub use fields::{ABOUT, FIELDS};
 
 /// An order line, typed. What it does not say is `None`, and never taken from anywhere else.
@@ -36,7 +38,7 @@ pub struct OrderLine {
     /// The temperature it was tempered at, if known.
     pub temper: Option<Temperature>,
     /// Where it will stand.
-    pub place: Option<Category>,
+    pub place: Option<Categories>,
     /// Years wanted, if anybody said.
     pub years: Option<Time>,
     /// The coat asked for; `None` asks for advice.

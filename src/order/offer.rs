@@ -6,8 +6,8 @@ use crate::coat::{CoatClass, Process, class};
 use crate::part;
 use crate::quantity::Length;
 use crate::rule::{Choice, Offer};
-use crate::site::Category;
 use crate::site::life::thickness_needed;
+use crate::site::{Categories, Category};
 use crate::source::{Source, document};
 use crate::steel::Grade;
 use crate::table::{astm_b695, astm_f1941, astm_f2329, hotdip_process, iso_1461, iso_4042, iso_10684};
@@ -129,10 +129,10 @@ fn graded(
     process: Process,
     classes: &'static [CoatClass],
 ) -> Option<Offer> {
-    let place = line.place.unwrap_or(Category::C3);
+    let place = line.place.unwrap_or_else(|| Categories::from(Category::C3));
     let (needed, chosen) = match line.years {
-        Some(years) if line.place.is_some() => (thickness_needed(place, years), Choice::ForYears),
-        _ => (usual(place, process), Choice::ForPlace),
+        Some(years) if line.place.is_some() => (thickness_needed(place.rates(), years), Choice::ForYears),
+        _ => (usual(place.harshest, process), Choice::ForPlace),
     };
     let mut thickest = None;
     for class in thin_to_thick(classes) {

@@ -6,6 +6,7 @@ use super::threads::bolt_class;
 use crate::calculator::Picture;
 use crate::calculator::service_life::by_category;
 use crate::coat::Process;
+use crate::site::Category;
 use crate::thread::fit::corners;
 use crate::thread::pair::{self, Found, INSIDE_SHARE};
 
@@ -37,6 +38,8 @@ fn life(line: &OrderLine, judged: &Judged) -> Option<Picture> {
         "Years of the coat by category, {}, counted by ISO 14713-1.",
         judged.process.name().to_lowercase()
     );
-    let place = line.place.map(|place| (place, place.rates()));
-    Some(by_category(title, (offer.min, offer.max), place, line.years))
+    let may_be = |category: Category| {
+        line.place.is_some_and(|place| place.each().any(|one| one == category)).then(|| category.rates())
+    };
+    Some(by_category(title, (offer.min, offer.max), may_be, line.years))
 }

@@ -59,7 +59,7 @@ pub fn is_hard(judgement: &Judgement) -> bool {
 fn preference(judgement: &Judgement, process: Process) -> u8 {
     let Some(main) = judgement.main() else { return 0 };
     let place = judgement.site.place;
-    let dry = matches!(place, Some(Category::C1 | Category::C2));
+    let dry = place.is_some_and(|place| place.harshest <= Category::C2);
     let hard = is_hard(judgement);
     let barrel = hard || main.part.kind.is_flat() || !main.part.kind.has_mate();
     let small = main.part.thread.diameter() < LARGE;

@@ -110,10 +110,10 @@ fn fewer_years(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Opti
 /// The harshest of the milder places in which it would do.
 fn milder_place(line: &OrderLine, judgement: &Judgement, process: Process) -> Option<String> {
     let here = line.place?;
-    let milder = Category::ALL.into_iter().take_while(|place| *place != here);
+    let milder = Category::ALL.into_iter().take_while(|place| *place < here.mildest);
     let milder: Vec<Category> = milder.collect();
     milder.into_iter().rev().find_map(|place| {
-        let there = OrderLine { place: Some(place), ..*line };
+        let there = OrderLine { place: Some(place.into()), ..*line };
         let verdict = open(judgement.verdict_with(&there, process))?;
         Some(format!("it {} in {}", would(verdict), place.key()))
     })

@@ -4,7 +4,7 @@ use crate::coat::factor::{self, Factor};
 use crate::part;
 use crate::process::Process;
 use crate::quantity::{Length, Mass, Quantity, Shown, Temperature, Time, unit};
-use crate::site::Category;
+use crate::site::Categories;
 use crate::site::life::{self, Exponent, Promise, Years};
 use crate::source::Source;
 use crate::steel::pairing::Nuts;
@@ -72,8 +72,8 @@ pub struct Part {
 /// Where a part will stand.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Site {
-    /// The place, if anybody said.
-    pub place: Option<Category>,
+    /// The category of the place, or all that it may be, if anybody said.
+    pub place: Option<Categories>,
     /// Years wanted, if anybody said.
     pub wanted: Option<Time>,
 }

@@ -3,8 +3,8 @@
 use super::{Case, Choice, Key, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process::Electroplated;
 use crate::quantity::{Quantity, Shown, Time, unit};
-use crate::site::Category;
 use crate::site::life::{Promise, thickness_needed};
+use crate::site::{Categories, Category};
 use crate::source::assumed;
 use crate::table::{iso_14713_1, practice};
 use crate::working::Mark;
@@ -37,7 +37,12 @@ pub static LASTS: Rule = Rule {
         let best = case.years().map_or_else(String::new, |(_, max)| at_most(max.most.unwrap_or(max.min)));
         match says.mark {
             Mark::Bar => text.push_str(&format!("{best} at most")),
-            Mark::Condition => text.push_str("find out how harsh the place is"),
+            Mark::Condition => match place(case) {
+                Some(place) if place.mildest != place.harshest => {
+                    text.push_str(&format!("find out whether the place is {place}"));
+                }
+                _ => text.push_str("find out how harsh the place is"),
+            },
             _ => {}
         }
     }),
@@ -78,17 +83,16 @@ pub static THIN_OUTDOORS: Rule = Rule {
     source: practice::THIN_OUTDOORS,
     when: When::If(|case| case.site.is_some_and(|site| site.place.is_some() && site.wanted.is_none())),
     test: Test::By(|case| match case.process {
-        Electroplated => !matches!(place(case), Some(Category::C1 | Category::C2)),
+        Electroplated => place(case).is_some_and(|place| place.harshest > Category::C2),
         _ => case.years().is_some_and(|(min, _)| min.min.year() < SHORT_LIFE),
     }),
     says: |case| match (case.process, place(case)) {
-        (Electroplated, Some(Category::C3)) => Says::condition(),
-        (Electroplated, _) => Says::bar(),
+        (Electroplated, Some(place)) if place.mildest > Category::C3 => Says::bar(),
         _ => Says::condition(),
     },
     words: Phrase::By(|case, says, text| {
         let years = case.years().map_or_else(String::new, |(min, max)| between(min.min, max.most));
-        let place = place(case).map_or("", Category::key);
+        let place = named(case);
         text.push_str(&match says.mark {
             Mark::Bar => format!("far too thin for {place}: it lasts {years}"),
             _ => format!("have a short life accepted: in {place} it lasts {years}"),
@@ -96,7 +100,7 @@ pub static THIN_OUTDOORS: Rule = Rule {
     }),
     met: "enough for such a place where no years are wanted",
     brief: Phrase::By(|case, says, text| match says.mark {
-        Mark::Bar => text.push_str(&format!("far too thin for {}", place(case).map_or("", Category::key))),
+        Mark::Bar => text.push_str(&format!("far too thin for {}", named(case))),
         _ => text.push_str("have a short life accepted"),
     }),
     ..row(Key::ThinOutdoors)
@@ -112,7 +116,11 @@ pub static CLASS_FOR_PLACE: Rule = Rule {
     ..row(Key::ClassForPlace)
 };
 
-fn place(case: &Case<'_>) -> Option<Category> {
+fn named(case: &Case<'_>) -> String {
+    place(case).map_or_else(String::new, |place| place.to_string())
+}
+
+fn place(case: &Case<'_>) -> Option<Categories> {
     case.site.and_then(|site| site.place)
 }
 
@@ -125,21 +133,21 @@ fn lasts(case: &Case<'_>, says: Says, text: &mut String) {
         return;
     };
     let (worst, best) = (in_words(min.min), max.most.map(at_most));
-    let needed = thickness_needed(place, wanted).show(&unit::UM, 0);
-    let (key, years) = (place.key(), years(wanted).digits());
+    let needed = thickness_needed(place.rates(), wanted).show(&unit::UM, 0);
+    let years = years(wanted).digits();
     text.push_str(&match (says.mark, best) {
-        (Mark::Met, _) => format!("lasts the {years} years wanted in {key}: {worst} at the least"),
+        (Mark::Met, _) => format!("lasts the {years} years wanted in {place}: {worst} at the least"),
         (Mark::Bar, best) => format!(
-            "falls short in {key}: it lasts {} at most, and {years} are wanted; {needed} of zinc would be sure to last \
+            "falls short in {place}: it lasts {} at most, and {years} are wanted; {needed} of zinc would be sure to last \
              them",
             best.unwrap_or(worst)
         ),
         (_, Some(best)) => format!(
-            "find out how harsh the place is: in {key} the coat lasts from {worst} to {best}, and {years} are wanted; \
+            "find out how harsh the place is: in {place} the coat lasts from {worst} to {best}, and {years} are wanted; \
              {needed} of zinc would be sure to last them"
         ),
         (_, None) => format!(
-            "find out how harsh the place is: in {key} the coat lasts {worst} or more, and {years} are wanted"
+            "find out how harsh the place is: in {place} the coat lasts {worst} or more, and {years} are wanted"
         ),
     });
 }

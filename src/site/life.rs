@@ -4,7 +4,7 @@
 //! line, thickness over the first year's loss; ISO 9224 lets the loss slow down with time. All of
 //! them are `D = r · t^b` up to twenty years and straight beyond, with `b = 1` for ISO 14713-1.
 
-use super::{Category, Rates};
+use super::Rates;
 use crate::quantity::{Length, Quantity, Rate, Shown, Time, unit};
 use crate::source::Source;
 use crate::table::{iso_9224, iso_14713_1};
@@ -91,10 +91,10 @@ pub fn promise(min: Length, max: Length, rates: Rates, wanted: Time) -> Promise 
     }
 }
 
-/// The least thickness that is sure to last the years wanted in a category, counted in a straight
-/// line at the category's greatest loss (ISO 14713-1).
-pub fn thickness_needed(category: Category, wanted: Time) -> Length {
-    attack(category.rates().upper, wanted, Exponent::Straight)
+/// The least thickness that is sure to last the years wanted in a place, counted in a straight
+/// line at its greatest loss (ISO 14713-1).
+pub fn thickness_needed(rates: Rates, wanted: Time) -> Length {
+    attack(rates.upper, wanted, Exponent::Straight)
 }
 
 impl Exponent {
@@ -173,6 +173,7 @@ fn shown_years(time: Time) -> Shown {
 
 #[cfg(test)]
 mod tests {
+    use super::super::Category;
     use super::*;
 
     const C4: fn() -> Rates = || Category::C4.rates();
@@ -187,6 +188,6 @@ mod tests {
         assert_eq!(promise(um(42.0), um(42.0), C4(), years(20.1)), Promise::FallsShort);
         assert_eq!(promise(um(30.0), um(63.0), C4(), years(29.0)), Promise::MayLast);
         assert_eq!(promise(um(5.0), um(5.0), Category::C1.rates(), years(99.0)), Promise::MayLast);
-        assert!((thickness_needed(Category::C4, years(10.0)).um() - 42.0).abs() < 1e-9);
+        assert!((thickness_needed(Category::C4.rates(), years(10.0)).um() - 42.0).abs() < 1e-9);
     }
 }

@@ -86,7 +86,9 @@ fn compare(calculator: &str, draft: &Draft, case: &Case<'_>, text: &str) -> Opti
         "life" => {
             let input = parse::<ServiceLife>(draft).unwrap();
             let (offer, site) = (case.offer.unwrap(), case.site.unwrap());
-            assert_eq!(input.place, Place::Category(site.place.unwrap()), "{text}");
+            let place = site.place.unwrap();
+            assert_eq!(place.mildest, place.harshest, "{text}");
+            assert_eq!(input.place, Place::Category(place.harshest), "{text}");
             assert_eq!(
                 (input.min, input.average.quantity, input.max, input.wanted),
                 (Some(offer.min), offer.average(), Some(offer.max), site.wanted),

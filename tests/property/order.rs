@@ -256,3 +256,46 @@ fn line() -> impl Strategy<Value = String> {
     ];
     proptest::collection::vec(word, 0..12).prop_map(|words| words.join(" "))
 }
+
+#[test]
+fn a_place_in_words_is_judged_for_all_that_it_can_mean() {
+    let verdict = |text: &str, process: Process| {
+        let assessment = assessed(text);
+        assessment.processes.iter().find(|one| one.process == process).map(|one| one.verdict).unwrap()
+    };
+    // What holds in both is said, whichever of them it is.
+    for (line, harsh) in [
+        ("M20 x 90 hex bolt, 8.8, zinc plated, offshore, 20 years", "CX"),
+        ("M20 x 90 hex bolt, 8.8, zinc plated, coast", "C5"),
+        ("M16 x 60 hex bolt, 8.8, town, 30 years", "C4"),
+    ] {
+        assert_eq!(verdict(line, Process::Electroplated), Verdict::RuledOut, "{line}");
+        assert!(
+            assessed(line).answer.text.contains(&format!(" in {harsh}")),
+            "{}",
+            assessed(line).answer.text
+        );
+    }
+    assert_eq!(verdict("M6 x 20 hex screw, 8.8, indoors", Process::Electroplated), Verdict::Suits);
+    assert_eq!(verdict("M16 x 60 hex bolt, 8.8, HDG, coast, 60 years", Process::HotDip), Verdict::RuledOut);
+    // What differs is asked.
+    let town = assessed("M16 x 60 hex bolt, 8.8, town, 30 years").answer.text;
+    assert!(town.contains("find out whether the place is C3 or C4"), "{town}");
+}
+
+#[test]
+fn a_grade_is_judged_on_the_parts_that_its_document_makes() {
+    for line in [
+        "3/4-10 x 3 socket head cap screw A325",
+        "M16 washer A325 C3",
+        "retaining ring A490 20 mm",
+        "316 stainless hex bolt 5/8-11 x 3",
+        "M12 hex nut brass",
+    ] {
+        let problems = order::assess(&order::reading::read(line).draft).unwrap_err();
+        assert!(problems.iter().any(|problem| problem.field == "steel"), "{line}: {problems}");
+    }
+    // Classes of bolts are written for nuts and washers every day.
+    assessed("M16 hex nut 8.8 C3");
+    assessed("M12 flat washer, 4.6, C3");
+}

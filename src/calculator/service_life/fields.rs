@@ -6,6 +6,7 @@ use crate::calculator::{
 };
 use crate::quantity::{Length, PlainNumber, Rate, Shown, Temperature, Time, Unit, unit};
 use crate::rule::Case;
+use crate::site::life::Promise;
 use crate::site::{Category, Climate, SO2_IN_AIR, Surroundings};
 use crate::source::document;
 use crate::table::iso_9223;
@@ -280,9 +281,13 @@ pub(super) fn write(input: &Input, writer: &mut Writer) {
 /// Fills the fields from a case: its coat, its place and the years wanted there.
 pub(super) fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
     let (offer, site) = (case.offer?, case.site?);
+    let may_be = site.place?;
+    // Where it falls short, it does so in the mildest; else the harshest decides.
+    let falls_short = case.promise() == Some(Promise::FallsShort);
+    let place = if falls_short { may_be.mildest } else { may_be.harshest };
     let input = Input {
         surroundings: Surroundings::OpenAir,
-        place: Place::Category(site.place?),
+        place: Place::Category(place),
         average: Written { quantity: offer.average(), unit: &unit::UM },
         min: Some(offer.min),
         max: Some(offer.max),

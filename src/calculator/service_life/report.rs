@@ -434,20 +434,26 @@ fn up_to_the_end(time: Time) -> Time {
 fn picture(input: &Input, outcome: &Outcome) -> Picture {
     let [min, _, max] = input.thicknesses();
     let title = "Years of this coat by category, counted by ISO 14713-1.".to_owned();
-    by_category(title, (min, max), Some((outcome.category, outcome.rates)), input.wanted)
+    by_category(
+        title,
+        (min, max),
+        |category| (category == outcome.category).then_some(outcome.rates),
+        input.wanted,
+    )
 }
 
 /// Years of a coat from its least thickness to its greatest, category by category, beside the years
-/// wanted; the place in hand is marked, and counted by its own loss where that is better known.
+/// wanted; what the place in hand may be is marked, and counted by the loss given, which may be better
+/// known.
 pub fn by_category(
     title: String,
     (min, max): (Length, Length),
-    place: Option<(Category, Rates)>,
+    place: impl Fn(Category) -> Option<Rates>,
     wanted: Option<Time>,
 ) -> Picture {
     let bars = Category::ALL.into_iter().map(|category| {
-        let own = place.filter(|(of, _)| *of == category);
-        let rates = own.map_or_else(|| category.rates(), |(_, rates)| rates);
+        let own = place(category);
+        let rates = own.unwrap_or_else(|| category.rates());
         let worst = life::range(min, rates, Exponent::Straight).min;
         let best = life::range(max, rates, Exponent::Straight).most;
         let longer = if best.is_none_or(|best| best.year() > TABLE_ENDS) { ", or longer" } else { "" };

@@ -3,6 +3,7 @@
 use crate::calculator::{Choice, Fault, FieldAbout, FieldValue, choices};
 use crate::order::asked::{self, Asked};
 use crate::part;
+use crate::site::Categories;
 use crate::steel::Grade;
 
 /// How the steel of an order is known.
@@ -12,6 +13,8 @@ pub(super) enum KnownSteel {
     Hardness,
     /// By its grade.
     Grade(Grade),
+    /// It is none: stainless, or another metal.
+    OtherMetal,
 }
 
 choices! {
@@ -36,17 +39,30 @@ pub(super) enum Named {
 
 impl FieldValue for KnownSteel {
     fn read(text: &str, about: &FieldAbout) -> Result<Self, Fault> {
-        about.chosen(text, |key| {
-            if key == BY_HARDNESS { Some(Self::Hardness) } else { Grade::of_key(key).map(Self::Grade) }
+        about.chosen(text, |key| match key {
+            BY_HARDNESS => Some(Self::Hardness),
+            OTHER_METAL => Some(Self::OtherMetal),
+            key => Grade::of_key(key).map(Self::Grade),
         })
     }
 
     fn write(&self, _: &FieldAbout) -> String {
         match self {
             Self::Hardness => BY_HARDNESS,
+            Self::OtherMetal => OTHER_METAL,
             Self::Grade(grade) => grade.key(),
         }
         .to_owned()
+    }
+}
+
+impl FieldValue for Categories {
+    fn read(text: &str, about: &FieldAbout) -> Result<Self, Fault> {
+        about.chosen(text, Self::read)
+    }
+
+    fn write(&self, _: &FieldAbout) -> String {
+        self.key()
     }
 }
 
@@ -86,17 +102,21 @@ impl FieldValue for Option<Asked> {
 /// The key of a steel that is known by its hardness, and of the field that asks for it.
 pub(super) const BY_HARDNESS: &str = "hardness";
 
+/// The key of what is no carbon or alloy steel: said, and not judged.
+pub(in crate::order) const OTHER_METAL: &str = "other-metal";
+
 #[allow(
     clippy::indexing_slicing,
     reason = "evaluated when it is compiled: a place beyond the end is no build"
 )]
-pub(super) static GRADES: [Choice; Grade::ALL.len() + 1] = {
-    let mut choices = [Choice::new(BY_HARDNESS, "By its hardness"); Grade::ALL.len() + 1];
+pub(super) static GRADES: [Choice; Grade::ALL.len() + 2] = {
+    let mut choices = [Choice::new(BY_HARDNESS, "By its hardness"); Grade::ALL.len() + 2];
     let mut at = 0;
     while at < Grade::ALL.len() {
         choices[at] = Choice::new(Grade::ALL[at].key(), Grade::ALL[at].name());
         at += 1;
     }
+    choices[at] = Choice::new(OTHER_METAL, "Stainless steel, or another metal");
     choices
 };
 
@@ -168,11 +188,23 @@ const fn keys<const N: usize>(choices: &[Choice]) -> [&'static str; N] {
     keys
 }
 
-pub(super) static PLACES: [Choice; 6] = [
+pub(in crate::order) static PLACES: [Choice; 18] = [
     Choice::new("C1", "C1, very low: heated rooms"),
     Choice::new("C2", "C2, low: unheated rooms, clean country air"),
     Choice::new("C3", "C3, medium: towns, little salt"),
     Choice::new("C4", "C4, high: industry, coast with moderate salt"),
     Choice::new("C5", "C5, very high: heavy industry, coast with much salt"),
     Choice::new("CX", "CX, extreme: spray, hot and salt"),
+    Choice::new("C1-C2", "C1 or C2: indoors"),
+    Choice::new("C2-C3", "C2 or C3: country air"),
+    Choice::new("C3-C4", "C3 or C4: towns"),
+    Choice::new("C4-C5", "C4 or C5: industry, coast"),
+    Choice::new("C5-CX", "C5 or CX: at sea"),
+    Choice::new("C1-C3", "C1 to C3"),
+    Choice::new("C2-C4", "C2 to C4"),
+    Choice::new("C3-C5", "C3 to C5"),
+    Choice::new("C4-CX", "C4 to CX: hot and damp"),
+    Choice::new("C1-C4", "C1 to C4"),
+    Choice::new("C2-C5", "C2 to C5: outdoors"),
+    Choice::new("C3-CX", "C3 to CX"),
 ];

@@ -12,7 +12,7 @@ use crate::calculator::{About, Bound, Field, FieldAbout, HARDNESS as TABULATED};
 use crate::order::asked::{self, Asked};
 use crate::part;
 use crate::quantity::{Hardness, Length, Shown, Temperature, Time, Unit, unit};
-use crate::site::Category;
+use crate::site::Categories;
 use crate::source::common_practice;
 use crate::thread::{Designation, ToleranceClass};
 
@@ -121,7 +121,7 @@ pub(super) const OWN_ALLOWANCE: Field<Length> = Field::quantity(
 .hint("On the diameter, over 6H or 2B; empty takes the published ones.")
 .optional();
 
-pub(super) const PLACE: Field<Category> =
+pub(super) const PLACE: Field<Categories> =
     Field::choice("place", "Place", &PLACES, "").hint("Corrosivity of the air (ISO 9223).").optional();
 
 pub(super) const YEARS: Field<Time> = Field::quantity(

@@ -3,6 +3,7 @@
 //! Every field is read before any answer is missed, so that all problems are told at once.
 
 use super::choices::{CaseHardened, KnownSteel, Named};
+use super::misfit::misfit;
 use super::{Mate, OrderLine, fields};
 use crate::calculator::{Fault, Field, Missed, Reader};
 use crate::part;
@@ -77,7 +78,15 @@ fn steel(
         return Ok(None);
     };
     let steel = match (known, hardness) {
-        (KnownSteel::Grade(grade), _) => of_size(reader, grade, thread?)?,
+        (KnownSteel::OtherMetal, _) => {
+            return Err(reader.wrong(&fields::STEEL, Fault::Conflict(OTHER.to_owned())));
+        }
+        (KnownSteel::Grade(grade), _) => {
+            if let Some(why) = part.ok().and_then(|part| misfit(part, grade)) {
+                return Err(reader.wrong(&fields::STEEL, Fault::Conflict(why)));
+            }
+            of_size(reader, grade, thread?)?
+        }
         (KnownSteel::Hardness, Some(hardness)) => Steel::Hardness(hardness),
         (KnownSteel::Hardness, None) => return Err(reader.wrong(&fields::HARDNESS, Fault::Missing)),
     };
@@ -88,6 +97,8 @@ fn steel(
     };
     Ok(Some(State { steel, case_hardened, cold_worked }))
 }
+
+const OTHER: &str = "nothing is judged of it: the finishes here are zinc on carbon and alloy steel";
 
 fn of_size(reader: &mut Reader<'_>, grade: Grade, thread: Thread) -> Result<Steel, Missed> {
     // Metric structural bolts of ASTM are ordered without their M as often as with it.

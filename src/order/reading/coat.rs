@@ -8,7 +8,8 @@ use super::items::Line;
 use super::what::{Family, What};
 use crate::order::asked::{self, Asked};
 use crate::process::Process;
-use crate::source;
+use crate::quantity::{Quantity, unit};
+use crate::source::{self, document};
 use crate::steel::Grade;
 use crate::thread::Designation;
 
@@ -50,6 +51,61 @@ pub(super) fn settle(line: &mut Line) {
     if let Some(chosen) = chosen {
         let key = chosen.key.clone();
         line.draft.set("asked", key);
+    }
+    thicknesses(line);
+}
+
+/// A thickness asks for the thinnest class of its document that has about that much everywhere.
+fn thicknesses(line: &mut Line) {
+    let found = line.free(|what| match what {
+        What::Thickness(thickness) => Some(*thickness),
+        _ => None,
+    });
+    for (at, wanted) in found {
+        let key = line.draft.get("asked").unwrap_or_default().to_owned();
+        let (document, of_class) = match asked::from_key(&key) {
+            Some(Asked::Class(keyed)) => (None, Some(keyed)),
+            Some(Asked::Process(Process::Mechanical)) => (Some("b695-"), None),
+            Some(Asked::Process(Process::Electroplated)) if is_iso(line) => (Some("iso4042-"), None),
+            Some(Asked::Process(Process::Electroplated)) => (Some("f1941-"), None),
+            Some(Asked::Document(document)) if document == &document::ASTM_B695 => (Some("b695-"), None),
+            Some(Asked::Document(document)) if document == &document::ASTM_B633 => (Some("b633-"), None),
+            Some(Asked::Document(document)) if document == &document::ASTM_F1941 => (Some("f1941-"), None),
+            Some(Asked::Document(document)) if document == &document::ISO_4042_1999 => {
+                (Some("iso4042-"), None)
+            }
+            Some(_) => {
+                line.not(at, "hot-dip has one class for a size; agree another thickness with the galvanizer");
+                continue;
+            }
+            None => {
+                line.not(at, "of which coat? Write hot-dip, mechanical or electroplated beside it");
+                continue;
+            }
+        };
+        let has = |keyed: &asked::Keyed| {
+            let min = keyed.class()?.single?.thickness;
+            // Classes are named in round numbers of either unit: 50 µm stand for 2 mil.
+            (min.um() >= 0.98 * wanted.um()).then_some(min)
+        };
+        let of_document = |document: &str| {
+            let classes = asked::ALL.iter().filter(|keyed| keyed.key.starts_with(document));
+            classes
+                .filter_map(|keyed| Some((keyed, has(keyed)?)))
+                .min_by(|(_, one), (_, other)| one.um().total_cmp(&other.um()))
+        };
+        let shown = wanted.show(&unit::UM, 0);
+        match (document.and_then(of_document), of_class.and_then(has)) {
+            (Some((keyed, _)), _) => {
+                line.draft.set("asked", keyed.key);
+                line.note("asked", format!("the thinnest class of about {shown} or more"));
+                line.used(at, "asked");
+            }
+            (None, Some(_)) => line.used(at, "asked"),
+            (None, None) => {
+                line.not(at, format!("no class asks for {shown} there: agree it with the plater"))
+            }
+        }
     }
 }
 

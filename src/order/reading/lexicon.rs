@@ -34,6 +34,8 @@ pub enum Word {
     Type,
     /// The steels of SAE J429.
     Sae,
+    /// What is no carbon or alloy steel.
+    OtherMetal,
     /// A steel that is known by this code alone.
     Steel(&'static str),
     /// Publishers of standards.
@@ -52,6 +54,10 @@ pub enum Word {
     Times,
     /// A unit of length, as fields take it.
     Length(&'static str),
+    /// The unit of a coat.
+    Micrometre,
+    /// The unit of a coat in inches.
+    Mil,
     /// A unit that no field of the order line takes: why.
     Measure(&'static str),
     /// A scale of hardness.
@@ -107,7 +113,6 @@ pub enum Word {
 use Word::{Part, Place, Process as By};
 
 const COLOUR: &str = "the colour of the chromate is not judged";
-const NO_STEEL: &str = "out of scope: zinc on carbon and alloy steel is judged";
 const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplated zinc are judged";
 const EXTRA: &str = "not judged";
 const TOP: &str = "a top coat is not judged";
@@ -169,7 +174,7 @@ static WORDS: &[(Word, &[&str])] = &[
         "wax", "waxed", "wax coated", "lube", "lubed", "lubricated", "lubricant", "lubrication", "dyed", "dye", "blue dye", "green dye", "sealed", "sealer", "sealant", "top coat", "topcoat",
         "microencapsulated", "threadlocker", "thread locker", "thread lock", "gewachst", "geschmiert", "mos2",
     ]),
-    (Word::Not(NO_STEEL), &[
+    (Word::OtherMetal, &[
         "stainless", "stainless steel", "ss", "sst", "s s", "inox", "edelstahl", "rostfrei", "a2", "a4", "a1", "a2 50", "a2 70", "a2 80", "a4 50", "a4 70", "a4 80", "v2a", "v4a", "18 8", "18 8 stainless", "18 8 ss", "304 ss", "316 ss",
         "304 stainless", "316 stainless", "304ss", "316ss", "ss304", "ss316", "304l", "316l", "304 stainless steel", "316 stainless steel", "ss 304", "ss 316", "410 ss", "17 4 ph", "brass", "messing", "bronze", "silicon bronze", "aluminium",
         "aluminum", "alu", "titanium", "titan", "nylon", "plastic", "copper", "monel", "inconel", "hastelloy", "a286", "b8", "b8m", "8m", "kunststoff", "polyamid", "pa66",
@@ -251,7 +256,9 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Length("ft"), &["ft", "feet", "foot"]),
     (Word::Length("cm"), &["cm"]),
     (Word::Length("m"), &["metre", "metres", "meter", "meters", "mtr"]),
-    (Word::Measure("a coat is asked for by a class or a document, not by a thickness"), &["µm", "μm", "um", "micron", "microns", "mikron", "mil", "mils", "my", "g m", "oz ft"]),
+    (Word::Micrometre, &["µm", "μm", "um", "micron", "microns", "mikron", "my"]),
+    (Word::Mil, &["mil", "mils"]),
+    (Word::Measure("a coat is asked for by a class, a document or its thickness, not by its mass"), &["g m", "oz ft"]),
     (Word::Measure("a weight is no count: write the pieces"), &["lb", "lbs", "pound", "pounds", "kg", "kgs", "kilo", "kilos", "t", "ton", "tons", "tonne", "tonnes", "g", "cwt", "pfund"]),
     (Word::Measure("strength is asked for by a grade, or by a hardness"), &["ksi", "mpa", "psi", "kn", "n mm", "n mm2", "nmm"]),
     (Word::Measure("hours of salt spray are not judged: a place and years are"), &["h", "hr", "hrs", "hours", "hour", "std", "stunden", "hours salt spray", "h salt spray", "hrs salt spray", "hour salt spray", "h nss", "h sst", "hours nss", "h salzsprühtest", "h salzsprühnebeltest"]),

@@ -5,6 +5,7 @@ use super::number::{self, Number};
 use super::token::{Chain, Sort};
 use super::what::{Counted, Found, What, one};
 use super::{size, steel};
+use crate::quantity::Length;
 
 /// `1200 pcs`, `qty: 500`, `12 dozen`, `2.5K`, `500 sets`, `5 boxes of 100`.
 pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -381,11 +382,8 @@ fn room(chain: &Chain<'_>, from: usize) -> Option<(usize, String)> {
         number::number(chain, from).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0))?;
     let unit = lexicon::find(chain, number.end, |word| match word {
         Word::Length(unit) => Some(unit),
-        Word::Measure(_) => chain.word(number.end).and_then(|word| match word {
-            "µm" | "μm" | "um" => Some("µm"),
-            "mil" | "mils" => Some("mil"),
-            _ => None,
-        }),
+        Word::Micrometre => Some("µm"),
+        Word::Mil => Some("mil"),
         _ => None,
     });
     let mark = chain.over(number.end, &["\"", "″"]);
@@ -397,7 +395,19 @@ fn room(chain: &Chain<'_>, from: usize) -> Option<(usize, String)> {
     Some((end, format!("{} {unit}", number.text)))
 }
 
-/// A number with a unit that no field takes: `50 µm`, `120 lb`.
+/// A coat by its thickness: `12 µm`, `0.3 mil`.
+pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = number::decimal(chain, at).filter(|number| number.grouped.is_none())?;
+    let unit = lexicon::find(chain, number.end, |word| match word {
+        Word::Micrometre => Some(Length::from_um(1.0)),
+        Word::Mil => Some(Length::from_inch(0.001)),
+        _ => None,
+    });
+    let (end, unit) = unit.filter(|(end, _)| !chain.inside_a_run(*end))?;
+    one(end, What::Thickness(number.value * unit))
+}
+
+/// A number with a unit that no field takes: `120 lb`.
 pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::spaced(chain, at).filter(|number| measured(chain, number.end).is_some());
     let number = number.or_else(|| number::number(chain, at))?;

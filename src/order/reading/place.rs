@@ -3,7 +3,8 @@
 use super::Became;
 use super::items::Line;
 use super::what::What;
-use crate::site::Category;
+use crate::order::line::PLACES;
+use crate::site::{Categories, Category};
 
 /// Place, years, temperatures.
 pub(super) fn settle(line: &mut Line) {
@@ -29,11 +30,7 @@ fn categories(line: &mut Line) {
         && line.behind(*one) == Some(*two)
         && first != second
     {
-        for at in [*one, *two] {
-            if let Some(item) = line.item(at) {
-                item.became = Some(Became::Asked(vec![*first, *second]));
-            }
-        }
+        ask(line, &[*one, *two], &[*first, *second]);
         return;
     }
     for (at, category) in found {
@@ -47,8 +44,10 @@ fn words(line: &mut Line) {
         What::Place(categories) => Some(*categories),
         _ => None,
     });
-    let written = line.draft.get("place").and_then(Category::read);
-    let mut open: Vec<Category> = written.map_or_else(|| Category::ALL.to_vec(), |category| vec![category]);
+    let written = line.draft.get("place").and_then(Categories::read);
+    let mut open: Vec<Category> =
+        written.map_or_else(|| Category::ALL.to_vec(), |written| written.each().collect());
+    let is_said = open.len() == 1;
     let mut asks = Vec::new();
     for (at, categories) in found {
         let both: Vec<Category> =
@@ -56,17 +55,36 @@ fn words(line: &mut Line) {
         let Some(item) = line.item(at) else { continue };
         if both.is_empty() {
             item.not("contradicts the place that stands beside it");
-        } else if written.is_some() {
+        } else if is_said {
             item.used("place");
         } else {
             open = both;
             asks.push(at);
         }
     }
-    for at in asks {
-        if let Some(item) = line.item(at) {
-            item.became = Some(Became::Asked(open.clone()));
+    match open.as_slice() {
+        // Two words that have one category in common mean that one.
+        [only] => {
+            for at in asks {
+                line.fill(at, "place", only.key(), "the place");
+            }
         }
+        open => ask(line, &asks, open),
+    }
+}
+
+/// Asks which of the categories is meant; until it is said the place may be any of them.
+fn ask(line: &mut Line, asks: &[usize], open: &[Category]) {
+    for at in asks {
+        if let Some(item) = line.item(*at) {
+            item.became = Some(Became::Asked(open.to_vec()));
+        }
+    }
+    let offered = |key: &String| PLACES.iter().any(|choice| choice.key == key);
+    if let Some(key) = Categories::spanning(open).map(Categories::key).filter(offered)
+        && !asks.is_empty()
+    {
+        line.draft.set("place", &key);
     }
 }
 

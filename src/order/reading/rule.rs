@@ -2,7 +2,7 @@
 
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
-use super::what::{Found, What, one};
+use super::what::{Found, SteelWord, What, one};
 use super::{document, measure, size, steel};
 
 /// A rule: its name, what it can begin with, and its pattern.
@@ -50,6 +50,7 @@ static RULES: &[Rule] = &[
     rule("temperature", Figures, measure::temperature),
     rule("measure below nothing", Figures, measure::negative),
     rule("allowance", Letters, measure::allowance),
+    rule("thickness", Figures, measure::thickness),
     rule("other measure", Figures, measure::other),
     rule("type", Letters, measure::type_of),
     rule("word", Either, word),
@@ -87,6 +88,7 @@ fn alone(word: Word) -> Option<What> {
         Word::Process(process) => What::Process(process, false),
         Word::Tinted(process) => What::Process(process, true),
         Word::Not(why) => What::Not(why.into()),
+        Word::OtherMetal => What::Steel(SteelWord::OtherMetal),
         Word::Category(category) => What::Category(category),
         Word::Place(categories) => What::Place(categories),
         Word::CaseHardened => What::Yes("case"),

@@ -7,7 +7,7 @@ use super::{Became, Reading};
 use crate::calculator::{Draft, FieldAbout, Kind};
 use crate::order::FIELDS;
 use crate::part;
-use crate::site::Category;
+use crate::site::{Categories, Category};
 
 /// A stretch of the sentence.
 #[derive(Debug, Clone, PartialEq)]
@@ -131,6 +131,7 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
         "own_allowance" => format!("nut tapped over by {text}"),
         "asked" if text == crate::order::asked::ADVISE => return None,
         "bath" => format!("zinc bath {text}"),
+        "place" => Categories::read(text).map_or_else(|| text.to_owned(), |place| place.to_string()),
         _ => choice(field, text).to_owned(),
     })
 }
@@ -138,7 +139,7 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
 /// The label of a choice, or the text itself.
 fn choice<'a>(field: &'a FieldAbout, text: &'a str) -> &'a str {
     match field.kind {
-        Kind::Choice(choices) if field.key != "place" => {
+        Kind::Choice(choices) => {
             choices.iter().find(|choice| choice.key == text).map_or(text, |choice| choice.label)
         }
         _ => text,

@@ -475,6 +475,8 @@ fn is_measured(chain: &Chain<'_>, at: usize) -> bool {
             word,
             Word::Count(..)
                 | Word::Each
+                | Word::Micrometre
+                | Word::Mil
                 | Word::Measure(_)
                 | Word::Scale(_)
                 | Word::Years

@@ -3,6 +3,7 @@
 use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::what::{SteelWord, What};
+use crate::order::line::OTHER_METAL;
 use crate::quantity::letters::upper;
 use crate::steel::Grade;
 
@@ -41,9 +42,17 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         What::Steel(word) => Some(word.clone()),
         _ => None,
     });
+    let is_silent = line.draft.get("steel").is_none();
+    let is_the_part = |at: usize| scope(at) == Scope::Part;
     for (at, word) in unknown {
         let Some(item) = line.item(at) else { continue };
         match word {
+            // Nothing is judged of it, and the field says so.
+            SteelWord::OtherMetal if is_the_part(at) && is_silent => {
+                item.used("steel");
+                line.draft.set("steel", OTHER_METAL);
+            }
+            SteelWord::OtherMetal => item.not("out of scope: zinc on carbon and alloy steel is judged"),
             SteelWord::Unknown(text) => item.not(format!("{text} is not among the steels known here")),
             SteelWord::Half(text) if HALVES.contains(&text.as_str()) => {
                 item.not(format!("which grade of {}?", upper(&text)));

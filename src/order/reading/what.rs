@@ -3,6 +3,7 @@
 use std::borrow::Cow;
 
 use crate::process::Process;
+use crate::quantity::Length;
 use crate::site::Category;
 use crate::source::Document;
 use crate::steel::Grade;
@@ -53,6 +54,8 @@ pub enum What {
     Class(u32),
     /// A thickness of plated zinc in µm, by `Fe/Zn`, by `Zn` or by service condition.
     Zinc(u32, Family),
+    /// The thickness of a coat.
+    Thickness(Length),
     /// A category of corrosivity.
     Category(Category),
     /// A place in words.
@@ -135,6 +138,8 @@ pub enum SteelWord {
     Half(String),
     /// A steel that is not known here.
     Unknown(String),
+    /// No carbon or alloy steel.
+    OtherMetal,
 }
 
 /// What a rule found: one piece after the other.

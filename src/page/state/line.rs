@@ -69,7 +69,8 @@ impl WrittenLine {
         let is_empty = |field: &str| draft.get(field).is_none_or(str::is_empty);
         let left = self.sentence.iter().filter(|segment| match segment {
             Segment::NotUsed { .. } => true,
-            Segment::Which { field, .. } => is_empty(field),
+            // Until somebody chooses, the field says all that it may be.
+            Segment::Which { field, .. } => is_empty(field) || draft.get(field) == self.filled.get(field),
             _ => false,
         });
         let asked = |field: &str| {
