@@ -72,15 +72,28 @@ pub struct ProcessAssessment {
     pub verdict: Verdict,
     /// The coat it would get and by which standard, then what follows from it.
     pub figures: Vec<Figure>,
-    /// Each reason with its source, the worst first; each opens the calculator behind it, filled in.
+    /// The nearest change that would make it suit, where it is ruled out and there is one.
+    pub change: Option<String>,
+    /// What counts, the worst first: what rules out, or else what is to be done and what goes on the order.
+    /// Each has its source and opens the calculator behind it, filled in.
     pub findings: Vec<Finding>,
+    /// What is told in a fold: why each thing is asked for, what is good to know, and what would be asked of
+    /// a process that is ruled out.
+    pub folded: Vec<Finding>,
 }
+
+/// What the nearest change is called, on the screen as in the terminal.
+pub const NEAREST: &str = "Nearest change";
+
+/// What stands in the fold of a process, on the screen as in the terminal.
+pub const BEHIND: &str = "reasons and notes";
 
 impl Assessment {
     /// Every document the assessment rests on, each once, in the order met.
     pub fn sources(&self) -> Vec<Source> {
         let figures = self.figures.iter().chain(self.processes.iter().flat_map(|one| &one.figures));
-        let findings = self.processes.iter().flat_map(|one| &one.findings).map(|finding| finding.source);
+        let findings = self.processes.iter().flat_map(|one| one.findings.iter().chain(&one.folded));
+        let findings = findings.map(|finding| finding.source);
         let notes = self.notes.iter().filter_map(|note| note.source);
         let mut all = Vec::new();
         for source in figures.filter_map(|figure| figure.source).chain(findings).chain(notes) {
@@ -93,7 +106,8 @@ impl Assessment {
 }
 
 impl std::fmt::Display for Assessment {
-    /// As plain text, for the terminal and for a letter.
+    /// As plain text, for the terminal and for a letter: each process as the page shows it, and then what
+    /// stands there in folds.
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         writeln!(f, "{}\n", self.answer.text)?;
         writeln!(f, "{}", self.headline)?;
@@ -102,8 +116,28 @@ impl std::fmt::Display for Assessment {
             // In this form programs read it.
             let verdict = lower(process.verdict.words());
             writeln!(f, "\n{}: {verdict}", process.process.name())?;
-            process.figures.iter().try_for_each(|figure| writeln!(f, "  {figure}"))?;
-            process.findings.iter().try_for_each(|finding| writeln!(f, "  {finding}"))?;
+            process
+                .figures
+                .iter()
+                .try_for_each(|figure| writeln!(f, "  {}: {}", figure.name, figure.value))?;
+            process.change.iter().try_for_each(|change| writeln!(f, "  {NEAREST}: {change}"))?;
+            // What further rules ask for the same is told with their reasons.
+            let mut before = None;
+            for Finding { mark, text, source, .. } in &process.findings {
+                if before.replace(mark) != Some(mark) {
+                    writeln!(f, "  {}:", mark.words())?;
+                }
+                writeln!(f, "    {text} [{source}]")?;
+            }
+        }
+        for process in &self.processes {
+            writeln!(f, "\n{}, {BEHIND}", process.process.name())?;
+            for figure in &process.figures {
+                if let Some(source) = figure.source {
+                    writeln!(f, "  {}: {source}", figure.name)?;
+                }
+            }
+            process.folded.iter().try_for_each(|finding| writeln!(f, "  {finding}"))?;
         }
         writeln!(f)?;
         self.notes.iter().try_for_each(|note| writeln!(f, "{}", note.text))?;

@@ -50,7 +50,7 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         let change = remedy(line, judgement, judged);
         talk.must_with(
             format!("Not {}, as asked: {}", named(judged.process), why_not(judgement, judged)),
-            change.into_iter().collect(),
+            change.into_iter().map(str::to_owned).collect(),
         );
     }
     let out: Vec<(&Judged, String)> = judgement
@@ -176,8 +176,9 @@ fn not(
         let names: Vec<&str> = processes.iter().map(|judged| named(judged.process)).collect();
         let mut changes: Vec<String> = Vec::new();
         for change in processes.iter().filter_map(|judged| remedy(line, judgement, judged)) {
-            if !changes.contains(&change) && !told.contains(&change) {
-                changes.push(change);
+            let is_told = |told: &[String]| told.iter().any(|one| one == change);
+            if !is_told(&changes) && !is_told(&told) {
+                changes.push(change.to_owned());
             }
         }
         told.extend(changes.iter().cloned());

@@ -5,18 +5,20 @@ use std::rc::Rc;
 use super::answer::answer;
 use super::demand::Demand;
 use super::judge::{Item, Judged, Judgement};
+use super::remedy::remedy;
 use super::threads::bolt_class;
 use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
 use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
 use crate::quantity::{Length, Mass, Quantity, Shown, unit};
-use crate::rule::{Case, Offer, Topic};
+use crate::rule::{Case, Offer, Ruling, Topic};
 use crate::sentence::capital;
 use crate::site::Category;
 use crate::site::life::{self, Exponent, Years};
 use crate::steel::{State, Steel};
-use crate::thread::pair::Found;
+use crate::thread::pair::{Found, Room};
+use crate::working::Mark;
 
 /// Arranges a judgement.
 pub fn arrange(line: &OrderLine, judgement: &Judgement) -> Assessment {
@@ -121,16 +123,56 @@ fn steel(state: State) -> String {
 
 fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessAssessment {
     let mut opened = Opened::new();
-    let findings = judged
-        .demands()
-        .iter()
-        .filter_map(|demand| finding(judgement, judged, demand, &mut opened))
-        .collect();
+    let out = judged.verdict() == Verdict::RuledOut;
+    let (mut findings, mut folded, mut barred) = (Vec::new(), Vec::new(), Vec::new());
+    for demand in judged.demands() {
+        let Some(finding) = finding(judgement, judged, demand, &mut opened) else { continue };
+        let behind = reasons(judgement, judged, demand, &finding);
+        // Nothing that is asked of a process helps where it is ruled out.
+        let counts = if out { is_first_bar(demand, &mut barred) } else { demand.mark > Mark::Note };
+        if counts {
+            findings.push(finding)
+        } else {
+            folded.push(finding)
+        }
+        folded.extend(behind);
+    }
+    let remedy = if out { remedy(line, judgement, judged) } else { None };
     ProcessAssessment {
         process: judged.process,
         verdict: judged.verdict(),
         figures: judged.offer.as_ref().map_or_else(Vec::new, |offer| offered(line, judgement, judged, offer)),
+        change: remedy.map(|change| sentence(change.to_owned())),
         findings,
+        folded,
+    }
+}
+
+/// Whether this rules out for a reason that was not told yet: one of a kind is enough.
+fn is_first_bar(demand: &Demand, barred: &mut Vec<Topic>) -> bool {
+    let topic = demand.rulings.first().map(|(_, ruling)| ruling.rule.topic);
+    let Some(topic) = topic.filter(|topic| demand.mark == Mark::Bar && !barred.contains(topic)) else {
+        return false;
+    };
+    barred.push(topic);
+    true
+}
+
+/// Why a thing is asked for, as notes that open what it opens.
+fn reasons(judgement: &Judgement, judged: &Judged, demand: &Demand, told: &Finding) -> Vec<Finding> {
+    let note = |(place, ruling, text): (usize, &Ruling, String)| {
+        let mut note = Finding::new(Mark::Note, sentence(of_part(judgement, place) + &text), ruling.source());
+        note.opens.clone_from(&told.opens);
+        note
+    };
+    demand.reasons(judgement, judged).into_iter().map(note).collect()
+}
+
+/// The part of a set that a sentence speaks of; nothing for the part that is ordered.
+fn of_part(judgement: &Judgement, place: usize) -> String {
+    match judgement.items.get(place) {
+        Some(item) if place > 0 => format!("{}: ", capital(item.part.kind.name())),
+        _ => String::new(),
     }
 }
 
@@ -155,12 +197,8 @@ fn finding(judgement: &Judgement, judged: &Judged, demand: &Demand, opened: &mut
         return None;
     }
     let source = sources.remove(0);
-    let of = match (demand.rulings.len(), judgement.items.get(*place)) {
-        (1, Some(item)) if *place > 0 => format!("{}: ", capital(item.part.kind.name())),
-        _ => String::new(),
-    };
-    let mut finding =
-        Finding::new(demand.mark, sentence(format!("{of}{}", demand.text(judgement, judged))), source);
+    let of = if demand.rulings.len() == 1 { of_part(judgement, *place) } else { String::new() };
+    let mut finding = Finding::new(demand.mark, sentence(of + &demand.text(judgement, judged)), source);
     finding.also = sources;
     Some(match link {
         Some(link) => finding.opens(link),
@@ -177,9 +215,13 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
     let mut by = Figure::words("By", format!("{} {}", offer.class.document.name, offer.class.name));
     by.source = source;
     let mut figures = vec![coat, by];
-    if let (Some(Found::Takes(mated)), Some(case)) = (&judged.fit, judgement.case(judged, 0)) {
-        let room = crate::rule::fit::room_in_words(&case, mated.pair.room);
-        figures.push(Figure::words("Threads", capital(&room)));
+    // Any other room goes on the order, and is told there.
+    if judged
+        .fit
+        .as_ref()
+        .is_some_and(|fit| matches!(fit, Found::Takes(mated) if mated.pair.room == Room::Ordered))
+    {
+        figures.push(Figure::words("Threads", "Bolt and nut as ordered"));
     }
     // Without a place, the life in each.
     let places = line.place.map_or_else(|| Category::ALL.to_vec(), |place| place.each().collect());

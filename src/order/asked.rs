@@ -134,9 +134,15 @@ asked! {
     "f1941-5", "ASTM F1941 Fe/Zn 5, electroplated", ASTM_F1941, "Fe/Zn 5";
     "f1941-8", "ASTM F1941 Fe/Zn 8, electroplated", ASTM_F1941, "Fe/Zn 8";
     "f1941-12", "ASTM F1941 Fe/Zn 12, electroplated", ASTM_F1941, "Fe/Zn 12";
+    "iso4042-3", "ISO 4042 nominal 3, electroplated", ISO_4042_1999, "nominal 3";
     "iso4042-5", "ISO 4042 nominal 5, electroplated", ISO_4042_1999, "nominal 5";
     "iso4042-8", "ISO 4042 nominal 8, electroplated", ISO_4042_1999, "nominal 8";
+    "iso4042-10", "ISO 4042 nominal 10, electroplated", ISO_4042_1999, "nominal 10";
     "iso4042-12", "ISO 4042 nominal 12, electroplated", ISO_4042_1999, "nominal 12";
+    "iso4042-15", "ISO 4042 nominal 15, electroplated", ISO_4042_1999, "nominal 15";
+    "iso4042-20", "ISO 4042 nominal 20, electroplated", ISO_4042_1999, "nominal 20";
+    "iso4042-25", "ISO 4042 nominal 25, electroplated", ISO_4042_1999, "nominal 25";
+    "iso4042-30", "ISO 4042 nominal 30, electroplated", ISO_4042_1999, "nominal 30";
 }
 
 /// What is asked for by that key; [`ADVISE`] is nothing.

@@ -73,6 +73,8 @@ pub struct Judged {
     /// What the rules say that count for the order, with the place of the part in [`Judgement::items`].
     pub rulings: Vec<(usize, Ruling)>,
     demands: OnceCell<Vec<Demand>>,
+    /// The nearest change that would make it suit, looked for once.
+    pub(super) remedy: OnceCell<Option<String>>,
 }
 
 /// A temper of which only the temperature is known is taken to have lasted an hour.
@@ -118,8 +120,15 @@ impl Facts<'_> {
             })
         });
         let in_force = in_force(line, process, offer.as_ref());
-        let mut judged =
-            Judged { process, in_force, offer, fit, rulings: Vec::new(), demands: OnceCell::new() };
+        let mut judged = Judged {
+            process,
+            in_force,
+            offer,
+            fit,
+            rulings: Vec::new(),
+            demands: OnceCell::new(),
+            remedy: OnceCell::new(),
+        };
         // About as many rules speak of a part.
         let mut rulings = Vec::with_capacity(16 * self.items.len());
         for (place, item) in self.items.iter().enumerate() {

@@ -11,8 +11,13 @@ use crate::site::Category;
 use crate::steel::{Grade, State, Steel};
 use crate::working::Mark;
 
-/// The change, as a clause: `it would do for 8 years`; `None` where none of those tried helps.
-pub fn remedy(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<String> {
+/// The change, as a clause: `it would do for 8 years`; `None` where none of those tried helps. Looked for
+/// once.
+pub fn remedy<'j>(line: &OrderLine, judgement: &Judgement, judged: &'j Judged) -> Option<&'j str> {
+    judged.remedy.get_or_init(|| find(line, judgement, judged)).as_deref()
+}
+
+fn find(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<String> {
     let process = judged.process;
     if is_barred_by_steel(judged) {
         return lower_grade(line, process);

@@ -24,6 +24,9 @@ impl Assessment {
 impl ProcessAssessment {
     fn convert(&mut self, units: Units) {
         self.figures.iter_mut().for_each(|figure| figure.convert(units));
-        self.findings.iter_mut().for_each(|finding| finding.convert(units));
+        if let Some(change) = &mut self.change {
+            *change = units.sentence(change).into_owned();
+        }
+        self.findings.iter_mut().chain(&mut self.folded).for_each(|finding| finding.convert(units));
     }
 }

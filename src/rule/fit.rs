@@ -21,9 +21,10 @@ const fn row(key: Key) -> Rule {
         when: When::If(|case| case.fit.is_some()),
         test: Test::Always,
         says: |_| Says::bar(),
-        words: Phrase::Text(""),
+        words: Phrase::NONE,
+        why: Phrase::NONE,
         met: "",
-        brief: Phrase::Text(""),
+        brief: Phrase::NONE,
     }
 }
 
@@ -50,12 +51,17 @@ pub static ASSEMBLES: Rule = Rule {
         }
         _ => Says::bar(),
     },
-    words: Phrase::By(|case, _, text| {
-        match case.fit {
+    why: Phrase::By(|case, _, text| match case.fit {
         Some(Found::Takes(mated)) => text.push_str(&takes(case, mated)),
+        Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => {
+            text.push_str("an even coat goes together, one so uneven may bind");
+        }
+        _ => {}
+    }),
+    words: Phrase::By(|case, _, text| match case.fit {
+        Some(Found::Takes(mated)) => text.push_str(&room_in_words(case, mated.pair.room)),
         Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => text.push_str(&format!(
-            "an even coat goes together, one so uneven may bind: hold the coat to at most {}, or prove the fit of a trial \
-             lot with its nuts",
+            "hold the coat to at most {}, or prove the fit of a trial lot with its nuts",
             mated.fit.thickest.show(&unit::UM, 0)
         )),
         Some(Found::Binds(mated)) => text.push_str(&format!(
@@ -64,7 +70,6 @@ pub static ASSEMBLES: Rule = Rule {
             mated.fit.governs.name(),
         )),
         _ => {}
-    }
     }),
     brief: Phrase::By(|_, says, text| {
         if says.mark == Mark::Bar {
@@ -84,10 +89,11 @@ pub static NOT_PUBLISHED: Rule = Rule {
         }
         _ => Says::MET,
     },
+    why: Phrase::Text("no tapped nut is published for this thread"),
     words: Phrase::By(|case, _, text| {
         if let Some(Found::NotPublished(needed, _)) = case.fit {
             text.push_str(&format!(
-                "no tapped nut is published for this thread: agree an allowance of {} or more on the diameter",
+                "agree an allowance of {} or more on the diameter",
                 case.size(*needed, 3)
             ));
         }
@@ -102,9 +108,10 @@ pub static UNKNOWN: Rule = Rule {
         Some(Found::Unknown(refusal)) => Says::from(Mark::NotJudged, refusal.source()),
         _ => Says::MET,
     },
-    words: Phrase::By(|case, _, text| {
+    words: Phrase::Text("have the fit gauged: its limits are not known"),
+    why: Phrase::By(|case, _, text| {
         if let Some(Found::Unknown(refusal)) = case.fit {
-            text.push_str(&format!("the fit is not judged: {refusal}"));
+            text.push_str(&refusal.to_string());
         }
     }),
     brief: Phrase::Text("have the fit gauged"),
@@ -116,11 +123,14 @@ pub static WRITTEN_NUT: Rule = Rule {
     source: common_practice("a class that was written is changed by agreement only"),
     when: When::If(|case| instead(case).is_some()),
     says: |_| Says::condition(),
+    why: Phrase::By(|case, _, text| {
+        if let Some((_, written)) = instead(case) {
+            text.push_str(&format!("a {written} nut does not take this coat"));
+        }
+    }),
     words: Phrase::By(|case, _, text| {
         if let Some((other, written)) = instead(case) {
-            text.push_str(&format!(
-                "agree {other} instead of the {written} ordered: a {written} nut does not take this coat"
-            ));
+            text.push_str(&format!("agree {other} instead of the {written} ordered"));
         }
     }),
     brief: Phrase::By(|case, _, text| {
@@ -186,23 +196,19 @@ fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {
     }
 }
 
+/// The thickest coat that still assembles.
 fn takes(case: &Case<'_>, mated: &Mated) -> String {
     let thickest = thickest(case, mated).show(&unit::UM, 0);
     match mated.pair.room {
         Room::Ordered if mated.fit.assembly != Assembly::Assembles => format!(
-            "goes together as ordered by ISO 4042, Table 2, for an even coat; at the worst corner an uneven one of up to \
-             {thickest} is sure to"
+            "ISO 4042, Table 2, is for an even coat; at the worst corner an uneven one of up to {thickest} is sure to go \
+             together"
         ),
-        Room::Ordered => {
-            format!("goes together as ordered: the thickest coat that still assembles is {thickest}")
+        Room::Ordered => format!("the thickest coat that still assembles is {thickest}"),
+        _ if case.process == Process::Mechanical => {
+            format!("with half of the coat inside the nut the thickest that still assembles is {thickest}")
         }
-        room if case.process == Process::Mechanical => format!(
-            "{}; with half of the coat inside the nut the thickest that still assembles is {thickest}",
-            room_in_words(case, room)
-        ),
-        room => {
-            format!("{}; the thickest coat that still assembles is {thickest}", room_in_words(case, room))
-        }
+        _ => format!("the thickest coat that still assembles is {thickest}"),
     }
 }
 
@@ -226,34 +232,35 @@ pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
     let is_screw = case.part.is_some_and(|part| part.kind.goes_into_a_tapped_hole());
     let hot_dip = case.process == Process::HotDip;
     match room {
-        Room::Ordered => "bolt and nut as ordered".to_owned(),
+        Room::Ordered => "bolt and nut go together as ordered".to_owned(),
         Room::NutG => "order the nut of class 6G".to_owned(),
         Room::Bolt(position) => format!("order the bolt of class 6{} before the coat", position.letter()),
         Room::Smaller(by) => {
             format!("have the thread made smaller by {} on the diameter before the coat", case.size(by, 3))
         }
         Room::Tapped(allowance) => {
-            let how = tapped_in_words(case, allowance);
+            let how = over_in_words(case, allowance);
             match (is_nut, is_screw, hot_dip) {
-                (true, _, true) => format!("dip the nut as a blank and tap it after dipping, {how}"),
-                (true, _, false) => format!("order the nut {how} before it is coated"),
-                (false, true, _) => format!("make room in the tapped hole, {how}"),
-                (false, false, true) => format!("order nuts {how}, tapped after dipping"),
-                (false, false, false) => format!("order nuts {how} before they are coated"),
+                (true, _, true) => format!("dip the nut as a blank, then tap it {how}"),
+                (true, _, false) => format!("order the nut tapped {how} before it is coated"),
+                (false, true, _) => format!("tap the hole {how}"),
+                (false, false, true) => format!("order nuts tapped {how}, tapped after dipping"),
+                (false, false, false) => format!("order nuts tapped {how} before they are coated"),
             }
         }
     }
 }
 
-/// How a nut is tapped over; the marks of ISO 10684 are for hot-dip.
-fn tapped_in_words(case: &Case<'_>, allowance: Allowance) -> String {
+/// How far a nut is tapped over; the marks of ISO 10684 are for hot-dip.
+fn over_in_words(case: &Case<'_>, allowance: Allowance) -> String {
     let hot_dip = case.process == Process::HotDip;
+    let screw = case.part.is_some_and(|part| part.kind.goes_into_a_tapped_hole());
     match allowance {
-        Allowance::A563 => "tapped over by ASTM A563".to_owned(),
-        Allowance::Own(by) => format!("tapped over by {} on the diameter", case.size(by, 3)),
-        other => match other.mark().filter(|_| hot_dip) {
-            Some(Sourced { value: letter, .. }) => format!("tapped over to {other}, marked {letter}"),
-            None => format!("tapped over to {other}"),
+        Allowance::A563 => "over by ASTM A563".to_owned(),
+        Allowance::Own(by) => format!("over by {} on the diameter", case.size(by, 3)),
+        other => match other.mark().filter(|_| hot_dip && !screw) {
+            Some(Sourced { value: letter, .. }) => format!("over to {other}, marked {letter}"),
+            None => format!("over to {other}"),
         },
     }
 }

@@ -17,9 +17,10 @@ const fn row(key: Key, process: crate::process::Process) -> Rule {
         when: When::If(|case| case.part.is_some()),
         test: Test::Always,
         says: |_| Says::term(),
-        words: Phrase::Text(""),
+        words: Phrase::NONE,
+        why: Phrase::NONE,
         met: "",
-        brief: Phrase::Text(""),
+        brief: Phrase::NONE,
     }
 }
 
@@ -27,9 +28,8 @@ const fn row(key: Key, process: crate::process::Process) -> Rule {
 pub static WASHERS_STICK: Rule = Rule {
     source: hotdip_process::WASHERS_SOURCE,
     when: When::If(is_flat),
-    words: Phrase::Text(
-        "say on the order how many may come stuck together: flat washers can leave the zinc in fours and fives",
-    ),
+    why: Phrase::Text("flat washers can leave the zinc in fours and fives"),
+    words: Phrase::Text("say how many may come stuck together"),
     brief: Phrase::Text("how many washers may stick together"),
     ..row(Key::WashersStick, HotDip)
 };
@@ -58,10 +58,8 @@ pub static WASHERS_NEST: Rule = Rule {
 pub static NYLON_PATCH: Rule = Rule {
     source: practice::NYLON_PATCH,
     when: When::If(|case| case.has_patch),
-    words: Phrase::Text(
-        "put a trivalent chromate on the zinc before the nylon patch is sprayed and heated: what condenses on bare zinc \
-         starts its oxide under the patch",
-    ),
+    why: Phrase::Text("what condenses on bare zinc when the patch is heated starts its oxide under it"),
+    words: Phrase::Text("put a trivalent chromate on the zinc before the nylon patch"),
     brief: Phrase::Text("trivalent chromate before the nylon patch"),
     ..row(Key::NylonPatch, Mechanical)
 };
@@ -71,16 +69,18 @@ pub static HEAVY: Rule = Rule {
     source: mechanical_process::HEAVIEST_PIECE.source,
     test: Test::By(|case| mass(case).is_none_or(|mass| mass > mechanical_process::HEAVIEST_PIECE.value)),
     says: |_| Says::condition().asking(Instruction::AskThePlant),
-    words: Phrase::By(|case, _, text| match case.part.and_then(|part| part.mass) {
-        Some(mass) => text.push_str(&format!(
-            "ask the plater: a piece weighs {}, and above about {} the tumble can damage it",
-            mass.show(&unit::G, 0),
-            mechanical_process::HEAVIEST_PIECE.value.show(&unit::G, 0)
-        )),
-        None => text.push_str(&format!(
-            "weigh a piece: above about {} ask the plater, because the tumble can damage it",
-            mechanical_process::HEAVIEST_PIECE.value.show(&unit::G, 0)
-        )),
+    words: Phrase::By(|case, _, text| {
+        text.push_str(match case.part.and_then(|part| part.mass) {
+            Some(_) => "ask the plater: the piece is heavy",
+            None => "weigh a piece and ask the plater",
+        });
+    }),
+    why: Phrase::By(|case, _, text| {
+        let limit = mechanical_process::HEAVIEST_PIECE.value.show(&unit::G, 0);
+        if let Some(mass) = case.part.and_then(|part| part.mass) {
+            text.push_str(&format!("a piece weighs {}, and ", mass.show(&unit::G, 0)));
+        }
+        text.push_str(&format!("above about {limit} the tumble can damage a piece"));
     }),
     met: "light enough for the barrel",
     brief: Phrase::By(|case, _, text| match case.part.and_then(|part| part.mass) {
@@ -133,7 +133,7 @@ pub static LONG_FOR_KETTLE: Rule = Rule {
     says: |_| Says::condition().asking(Instruction::AskThePlant),
     words: Phrase::By(|_, _, text| {
         text.push_str(&format!(
-            "ask the galvanizer: pieces are taken up to {} as a matter of course",
+            "ask the galvanizer: the piece is longer than {}",
             hotdip_process::LONGEST_ROD.value.show(&unit::M, 0)
         ));
     }),

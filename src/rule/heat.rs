@@ -47,9 +47,10 @@ const fn row(key: Key) -> Rule {
         when: When::If(|case| case.effect().is_some()),
         test: Test::Always,
         says: |_| Says::note(),
-        words: Phrase::Text(""),
+        words: Phrase::NONE,
+        why: Phrase::NONE,
         met: "",
-        brief: Phrase::Text(""),
+        brief: Phrase::NONE,
     }
 }
 
@@ -123,9 +124,14 @@ pub static TEMPER: Rule = Rule {
             Heat::Stronger => Says::bar(),
         }
     },
+    why: Phrase::By(|case, says, text| {
+        if let Some(effect) = case.effect() {
+            text.push_str(&why(says, effect));
+        }
+    }),
     words: Phrase::By(|case, says, text| {
         if let Some(effect) = case.effect() {
-            text.push_str(&in_words(says, effect));
+            text.push_str(in_words(says, effect));
         }
     }),
     brief: Phrase::By(|_, says, text| {
@@ -169,14 +175,19 @@ pub static TEMPER_UNKNOWN: Rule = Rule {
         Some(Err(refusal)) => Says::from(Mark::Condition, refusal.source()).asking(Instruction::ProveTemper),
         _ => Says::MET,
     },
+    why: Phrase::By(|_, says, text| {
+        if says.mark > Mark::Note {
+            text.push_str("how a steel known by its hardness was tempered is not known");
+        }
+    }),
     words: Phrase::By(|case, says, text| {
         if let Some(Err(refusal)) = case.heat {
-            text.push_str(&match says.mark {
-                Mark::Note => format!("its temper is not published, and such parts are dipped every day: {refusal}"),
-                _ => "get the actual temper from the maker, or verify hardness and proof load after galvanizing: how a \
-                      steel known by its hardness was tempered is not known"
-                    .to_owned(),
-            });
+            match says.mark {
+                Mark::Note => text.push_str(&format!(
+                    "its temper is not published, and such parts are dipped every day: {refusal}"
+                )),
+                _ => text.push_str(PROVE),
+            }
         }
     }),
     ..row(Key::TemperUnknown)
@@ -259,39 +270,47 @@ fn covered(grade: Option<Grade>, bath: Bath) -> bool {
     grade.and_then(Grade::in_iso_10684) == Some(true) && matches!(bath, Bath::Low | Bath::Normal | Bath::High)
 }
 
-fn in_words(says: Says, effect: &Effect) -> String {
+fn in_words(says: Says, effect: &Effect) -> &'static str {
     let Some(against) = &effect.temper else {
-        return "this steel is not tempered, so the bath has no temper to take; its standard still has to be met after \
-                galvanizing"
-            .to_owned();
+        return "its standard still has to be met after galvanizing";
     };
     let actual = against.temper.least_of.is_none();
-    let proof = if actual {
-        "verify hardness and proof load after galvanizing"
-    } else {
-        "get the actual temper from the maker, or verify hardness and proof load after galvanizing"
+    match (says.mark, actual) {
+        (Mark::Met | Mark::Note, _) if is_below(against) => "no mechanical test has to be repeated",
+        (Mark::Term | Mark::Met | Mark::Note, _) => "the retest after dipping is the maker's",
+        (Mark::Bar, true) => "the bath takes the temper away",
+        (Mark::Bar, false) => "the bath takes the temper away; a higher actual temper can change this",
+        (Mark::Condition | Mark::NotJudged, true) => "verify hardness and proof load after galvanizing",
+        (Mark::Condition | Mark::NotJudged, false) => PROVE,
+    }
+}
+
+/// What is asked where the actual temper is not known.
+const PROVE: &str =
+    "get the actual temper from the maker, or verify hardness and proof load after galvanizing";
+
+/// Whether the bath stays below the temper, and the dip is no stronger than it.
+fn is_below(against: &Against) -> bool {
+    !against.dip_is_stronger && against.margin.kelvin() > 0.0
+}
+
+/// The heat of the dip beside that of the temper.
+fn why(says: Says, effect: &Effect) -> String {
+    let Some(against) = &effect.temper else {
+        return "this steel is not tempered, so the bath has no temper to take".to_owned();
     };
     let named = named(against);
+    if says.mark < Mark::Term && is_below(against) {
+        return format!("the bath stays below {named}");
+    }
     let stronger = if against.dip_is_stronger { "stronger than" } else { "no stronger than" };
-    let dip = format!(
-        "{} at {} is like one hour at {}, {stronger} {named}",
+    let daily = if says.mark == Mark::Term { ", and the grade is dipped every day" } else { "" };
+    format!(
+        "{} at {} is like one hour at {}, {stronger} {named}{daily}",
         effect.time.show(&unit::MINUTE, 0),
         whole(effect.bath_temperature),
         whole(effect.dip_one_hour)
-    );
-    match says.mark {
-        Mark::Met | Mark::Note if !against.dip_is_stronger && against.margin.kelvin() > 0.0 => {
-            format!("the bath stays below {named}: no mechanical test has to be repeated")
-        }
-        Mark::Term | Mark::Met | Mark::Note => {
-            format!("{dip}: the grade is dipped every day, and the retest after dipping is its maker's")
-        }
-        Mark::Bar => {
-            let remedy = if actual { "" } else { " (an actual temper that is higher can change this)" };
-            format!("{dip}: the bath takes the temper away{remedy}")
-        }
-        Mark::Condition | Mark::NotJudged => format!("{dip}: {proof}"),
-    }
+    )
 }
 
 /// `the actual temper (480 °C for 1.5 h)`.

@@ -30,6 +30,7 @@ pub static NOT_SAID: Rule = Rule {
     words: Phrase::Text(
         "say the steel: without its grade or hardness neither hydrogen nor the heat of the zinc can be judged",
     ),
+    why: Phrase::NONE,
     met: "",
     brief: Phrase::Text("say the steel"),
 };
@@ -51,12 +52,15 @@ pub static UNKNOWN: Rule = Rule {
         Some(Err(refusal)) => Says::from(Mark::NotJudged, refusal.source()),
         _ => Says::MET,
     },
-    words: Phrase::By(|case, says, text| {
+    words: Phrase::By(|_, says, text| {
+        text.push_str(match says.mark {
+            Mark::NotJudged => "give the hardness",
+            _ => "no greatest hardness is set, and such parts are soft",
+        });
+    }),
+    why: Phrase::By(|case, _, text| {
         if let Some(Err(refusal)) = case.steel.map(|steel| &steel.levels) {
-            text.push_str(&match says.mark {
-                Mark::NotJudged => format!("give the hardness: {refusal}"),
-                _ => format!("no greatest hardness is set, and such parts are soft: {refusal}"),
-            });
+            text.push_str(&refusal.to_string());
         }
     }),
     met: "",

@@ -139,8 +139,20 @@ keys! {
     ClassForPlace: "class-for-place",
     /// The coats that the document of a structural bolt lists.
     StructuralCoating: "structural-coating",
-    /// What a coated structural assembly asks for.
-    StructuralAssembly: "structural-assembly",
+    /// The lubricant on zinc-coated nuts of structural bolts.
+    StructuralLubricant: "structural-lubricant",
+    /// A structural assembly as one matched lot.
+    StructuralLot: "structural-lot",
+    /// A structural assembly coated by one process.
+    StructuralOneProcess: "structural-one-process",
+    /// When the nut of a structural bolt is tapped.
+    StructuralTapping: "structural-tapping",
+    /// The rotational-capacity test.
+    RotationalCapacity: "rotational-capacity",
+    /// The washer of a structural assembly, and where it goes.
+    StructuralWasher: "structural-washer",
+    /// No second use of a structural bolt that was pretensioned.
+    StructuralReuse: "structural-reuse",
     /// The nut that goes on the bolt, by name.
     NutByName: "nut-by-name",
     /// Zinc on steels for hot service.

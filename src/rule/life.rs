@@ -22,9 +22,10 @@ const fn row(key: Key) -> Rule {
         when: When::If(|case| case.promise().is_some()),
         test: Test::Always,
         says: |_| Says::note(),
-        words: Phrase::Text(""),
+        words: Phrase::NONE,
+        why: Phrase::NONE,
         met: "",
-        brief: Phrase::Text(""),
+        brief: Phrase::NONE,
     }
 }
 
@@ -32,6 +33,15 @@ const fn row(key: Key) -> Rule {
 /// coat at the least.
 pub static LASTS: Rule = Rule {
     says: |case| case.promise().map_or(Says::MET, of_promise),
+    why: Phrase::By(|case, says, text| {
+        if let (Mark::Condition, Some((min, max)), Some(place), Some(wanted)) =
+            (says.mark, case.years(), place(case), wanted(case))
+        {
+            let needed = thickness_needed(place.rates(), wanted).show(&unit::UM, 0);
+            let lasts = between(min.min, max.most);
+            text.push_str(&format!("in {place} the coat lasts {lasts}, and {needed} of zinc would be sure"));
+        }
+    }),
     words: Phrase::By(lasts),
     brief: Phrase::By(|case, says, text| {
         let best = case.years().map_or_else(String::new, |(_, max)| at_most(max.most.unwrap_or(max.min)));
@@ -110,9 +120,8 @@ pub static THIN_OUTDOORS: Rule = Rule {
 pub static CLASS_FOR_PLACE: Rule = Rule {
     source: assumed("thicker classes for harsher places"),
     when: When::If(|case| case.offer.is_some_and(|offer| offer.choice == Choice::ForPlace)),
-    words: Phrase::Text(
-        "no years are wanted: the class is the usual one for such a place; ask for the years",
-    ),
+    why: Phrase::Text("no years are wanted"),
+    words: Phrase::Text("the class is the usual one for such a place; ask for the years"),
     ..row(Key::ClassForPlace)
 };
 
@@ -142,13 +151,7 @@ fn lasts(case: &Case<'_>, says: Says, text: &mut String) {
              them",
             best.unwrap_or(worst)
         ),
-        (_, Some(best)) => format!(
-            "find out how harsh the place is: in {place} the coat lasts from {worst} to {best}, and {years} are wanted; \
-             {needed} of zinc would be sure to last them"
-        ),
-        (_, None) => format!(
-            "find out how harsh the place is: in {place} the coat lasts {worst} or more, and {years} are wanted"
-        ),
+_ => format!("find out how harsh the place is: {years} years are wanted"),
     });
 }
 

@@ -6,6 +6,7 @@ use super::case::{Case, Under};
 use super::compare::write_compared;
 use super::{Key, RULES, Says};
 use crate::process::Process;
+use crate::sentence::capital;
 use crate::source::Source;
 use crate::steel::{Compared, Converted, Grade, SteelLimit};
 use crate::working::Mark;
@@ -29,8 +30,10 @@ pub struct Rule {
     pub test: Test,
     /// What follows where the test is passed.
     pub says: fn(&Case<'_>) -> Says,
-    /// The same in words, and what is said where the test is not passed.
+    /// The same in words; a condition or a term as an instruction.
     pub words: Phrase,
+    /// Why, as a clause that can stand before the words; it is folded where an order is told in short.
+    pub why: Phrase,
     /// What is said where the test is not passed.
     pub met: &'static str,
     /// What follows in a few words, to be read aloud; empty where its instruction says it.
@@ -107,6 +110,18 @@ pub struct Ruling {
     pub counts: bool,
 }
 
+impl Phrase {
+    /// No words.
+    pub const NONE: Self = Self::Text("");
+
+    fn write(&self, case: &Case<'_>, says: Says, text: &mut String) {
+        match self {
+            Self::Text(words) => text.push_str(words),
+            Self::By(words) => words(case, says, text),
+        }
+    }
+}
+
 impl Rule {
     /// What it says of a case; `None` where it does not speak of it.
     ///
@@ -169,41 +184,73 @@ impl Ruling {
     /// What it says in a few words, to be read aloud.
     pub fn brief(&self, case: &Case<'_>) -> String {
         let mut text = String::new();
-        match self.rule.brief {
-            Phrase::Text(words) => text.push_str(words),
-            Phrase::By(words) => words(case, self.says, &mut text),
-        }
+        self.rule.brief.write(case, self.says, &mut text);
         match self.says.instruction {
             Some(instruction) if text.is_empty() => instruction.brief(case),
             _ => text,
         }
     }
 
-    /// What it says in words; a condition is said as an instruction.
+    /// What it says in words, and before it why.
     pub fn text(&self, case: &Case<'_>) -> String {
+        let mut text = self.reason(case);
+        let why = text.len();
+        if why > 0 {
+            text.push_str(": ");
+        }
+        if self.is_met() {
+            text.push_str(self.rule.met);
+        } else {
+            self.rule.words.write(case, self.says, &mut text);
+        }
+        // A reason may be all that is said.
+        if text.len() == why + 2 {
+            text.truncate(why);
+        }
+        capital(&text)
+    }
+
+    /// What it asks for, without the reason: what goes on an order, or has to be proved or said.
+    pub fn instruction(&self, case: &Case<'_>) -> String {
+        let mut text = String::new();
+        self.rule.words.write(case, self.says, &mut text);
+        capital(&text)
+    }
+
+    /// Why it asks for that; empty where it says no reason.
+    pub fn why(&self, case: &Case<'_>) -> String {
+        capital(&self.reason(case))
+    }
+
+    /// The steel beside the limit, then the reason of the rule.
+    fn reason(&self, case: &Case<'_>) -> String {
         // Room for the longest of them.
         let mut text = String::with_capacity(320);
         match self.rule.compared(case) {
             // The case decides, whatever the hardness.
             Some(compared) if !compared.passed && self.says.mark > Mark::Met => {
-                text.push_str("the part is case-hardened: ");
+                text.push_str("the part is case-hardened");
             }
-            Some(compared) => {
-                write_compared(&mut text, self.rule.limit(), &compared);
-                text.push_str(": ");
-            }
+            Some(compared) => write_compared(&mut text, self.rule.limit(), &compared),
             None => {}
         }
-        match self.rule.words {
-            _ if self.says.mark == Mark::Met && !self.rule.met.is_empty() => text.push_str(self.rule.met),
-            Phrase::Text(words) => text.push_str(words),
-            Phrase::By(words) => words(case, self.says, &mut text),
-        }
-        // A sentence that begins with µ must not begin with another unit.
-        if let Some(first) = text.get_mut(..1) {
-            first.make_ascii_uppercase();
+        if !self.is_met() {
+            let before = text.len();
+            if before > 0 {
+                text.push_str(", and ");
+            }
+            let after = text.len();
+            self.rule.why.write(case, self.says, &mut text);
+            if text.len() == after {
+                text.truncate(before);
+            }
         }
         text
+    }
+
+    /// Whether it is met and has words for that.
+    fn is_met(&self) -> bool {
+        self.says.mark == Mark::Met && !self.rule.met.is_empty()
     }
 }
 

@@ -38,6 +38,8 @@ pub enum Instruction {
     AskThePlant,
     /// Agree thread, nut and gauges; the allowance on the diameter that the coat needs, if it is known.
     AgreeAllowance(Option<Length>),
+    /// Bolt, nut and washer as one matched lot, coated by one process.
+    OneLot,
 }
 
 /// A time at a temperature.
@@ -135,6 +137,7 @@ impl Instruction {
             Self::AgreeAllowance(Some(needed)) => {
                 format!("agree nuts tapped over by {} or more", case.size(*needed, 2))
             }
+            Self::OneLot => "one matched lot".to_owned(),
         }
     }
 
@@ -143,7 +146,7 @@ impl Instruction {
         let plant = plant(case);
         match self {
             Self::CleanWithoutAcid => {
-                "Clean without plain acid: in inhibited acid, alkaline without cathodic current, or mechanically."
+                "Clean in inhibited acid, alkaline without cathodic current, or mechanically."
                     .to_owned()
             }
             Self::CleanMechanically => {
@@ -168,6 +171,9 @@ impl Instruction {
                 "Agree thread, nut and gauges with the {plant}: the coat needs an allowance of {} on the diameter.",
                 case.size(*needed, 3)
             ),
+            Self::OneLot => {
+                "Order one matched lot of bolts, nuts and washers, coated by one process.".to_owned()
+            }
         }
     }
 }

@@ -20,9 +20,10 @@ const fn row(key: Key) -> Rule {
         when: When::If(|case| case.part.is_some_and(|part| part.kind.has_mate())),
         test: Test::Always,
         says: |_| Says::bar(),
-        words: Phrase::Text(""),
+        words: Phrase::NONE,
+        why: Phrase::NONE,
         met: "",
-        brief: Phrase::Text(""),
+        brief: Phrase::NONE,
     }
 }
 
@@ -46,15 +47,16 @@ pub static BELOW_M8: Rule = Rule {
             Says::bar()
         }
     },
-    words: Phrase::By(|case, says, text| {
+    words: Phrase::By(|_, says, text| {
+        text.push_str(match says.mark {
+            Mark::Bar => "hot-dip zinc fills such a thread, and no tapped nut is published",
+            _ => "ask whether the rod is wiped by an air ring, and gauge a sample",
+        });
+    }),
+    why: Phrase::By(|case, _, text| {
         let thread = case.part.map_or_else(String::new, |part| part.thread.to_string());
         text.push_str(&thread);
-        text.push_str(match says.mark {
-            Mark::Bar => {
-                " is below M8 or a pitch of 1.25 mm: hot-dip zinc fills such a thread, and no tapped nut is published"
-            }
-            _ => " is below M8 or a pitch of 1.25 mm: ask whether the rod is wiped by an air ring, and gauge a sample",
-        });
+        text.push_str(" is below M8 or a pitch of 1.25 mm");
     }),
     met: "the thread is large enough for hot-dip zinc",
     brief: Phrase::By(|_, says, text| {
@@ -80,9 +82,8 @@ pub static FINE_PITCH: Rule = Rule {
     }),
     test: Test::By(|case| case.part.is_some_and(|part| !part.thread.is_coarse())),
     says: |_| Says::condition().asking(Instruction::AgreeAllowance(None)),
-    words: Phrase::Text(
-        "ISO 10684 covers coarse threads only: agree thread, nut and gauges with the galvanizer",
-    ),
+    why: Phrase::Text("ISO 10684 covers coarse threads only"),
+    words: Phrase::Text("agree thread, nut and gauges with the galvanizer"),
     met: "a coarse thread, as ISO 10684 covers",
     ..row(Key::FinePitch)
 };
@@ -96,9 +97,8 @@ pub static BELOW_THREE_EIGHTHS: Rule = Rule {
         case.part.is_some_and(|part| part.thread.diameter() < SMALL_INCH.value - Length::from_mm(0.001))
     }),
     says: |_| Says::condition().asking(Instruction::AskThePlant),
-    words: Phrase::Text(
-        "below 3/8 in a thread takes hot-dip zinc less well: have a sample dipped and gauged first",
-    ),
+    why: Phrase::Text("below 3/8 in a thread takes hot-dip zinc less well"),
+    words: Phrase::Text("have a sample dipped and gauged first"),
     met: "large enough to take the coat well",
     ..row(Key::BelowThreeEighths)
 };

@@ -1,13 +1,13 @@
 //! Structural bolts: which coats their documents list, what their assemblies ask for, which nut goes on.
 
-use super::{Case, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::part::Kind;
 use crate::process::Process;
 use crate::source::document;
 use crate::steel::pairing::Nuts;
 use crate::steel::{Grade, structural};
 use crate::table::nut_style::Style;
-use crate::table::structural::{Allowed, Bolt, Coating, Requirement};
+use crate::table::structural::{Allowed, Bolt, Coating, Requirement, Topic as About};
 use crate::working::Mark;
 
 const fn row(key: Key) -> Rule {
@@ -20,9 +20,10 @@ const fn row(key: Key) -> Rule {
         when: When::Steel,
         test: Test::Always,
         says: |_| Says::term(),
-        words: Phrase::Text(""),
+        words: Phrase::NONE,
+        why: Phrase::NONE,
         met: "",
-        brief: Phrase::Text(""),
+        brief: Phrase::NONE,
     }
 }
 
@@ -64,32 +65,44 @@ pub static COATING: Rule = Rule {
     ..row(Key::StructuralCoating)
 };
 
-/// What a coated structural assembly asks for: lubricant, one matched lot, its test.
-pub static ASSEMBLY: Rule = Rule {
-    when: When::If(|case| {
-        requirements(case).next().is_some() && coating(case).is_some_and(|row| row.allowed == Allowed::Yes)
-    }),
-    says: |case| {
-        requirements(case).next().map_or(Says::MET, |requirement| Says::from(Mark::Term, requirement.source))
-    },
-    words: Phrase::By(|case, _, text| {
-        for (at, requirement) in requirements(case).enumerate() {
-            if at > 0 {
-                text.push(' ');
-            }
-            text.push_str(&format!("{} [{}]", requirement.text.trim_end_matches('.'), requirement.source));
-            text.push('.');
-        }
-    }),
-    brief: Phrase::By(|case, _, text| {
-        text.push_str(if is_en(case) {
-            "bolt, nut and washer from one maker with his lubricant"
-        } else {
-            "nuts lubricated, one matched lot with its rotational-capacity test"
-        });
-    }),
-    ..row(Key::StructuralAssembly)
-};
+/// Each topic of a coated structural assembly by itself, as its document asks for it.
+macro_rules! asked {
+    ($($(#[$doc:meta])* $name:ident = $key:ident, $topic:ident, $says:expr, $brief:expr;)+) => {$(
+        $(#[$doc])*
+        pub static $name: Rule = Rule {
+            when: When::If(|case| asked(case, About::$topic).is_some()),
+            says: |case| {
+                let says: Says = $says;
+                Says { source: asked(case, About::$topic).map(|row| row.source), ..says }
+            },
+            words: Phrase::By(|case, _, text| {
+                text.push_str(asked(case, About::$topic).map_or("", |row| row.text).trim_end_matches('.'));
+            }),
+            brief: $brief,
+            ..row(Key::$key)
+        };
+    )+};
+}
+
+asked! {
+    /// The lubricant on zinc-coated nuts.
+    LUBRICANT = StructuralLubricant, Lubricant, Says::term(), Phrase::By(|case, _, text| {
+        text.push_str(if is_en(case) { "its maker's lubricant only" } else { "nuts lubricated" });
+    });
+    /// Bolt, nut and washer as one matched lot.
+    LOT = StructuralLot, MatchedLot, Says::term().asking(Instruction::OneLot), Phrase::NONE;
+    /// Bolt, nut and washer coated by one process.
+    ONE_PROCESS = StructuralOneProcess, OneProcess, Says::term().asking(Instruction::OneLot), Phrase::NONE;
+    /// When the nut is tapped: the order says it with the room for the coat.
+    TAPPING = StructuralTapping, Tapping, Says::note(), Phrase::NONE;
+    /// The rotational-capacity test.
+    ROTATIONAL_CAPACITY =
+        RotationalCapacity, RotationalCapacity, Says::term(), Phrase::Text("its rotational-capacity test");
+    /// The washer, and where it goes.
+    WASHER = StructuralWasher, Washer, Says::term(), Phrase::NONE;
+    /// No second use: nothing for the order, and good to know on the site.
+    REUSE = StructuralReuse, Reuse, Says::note(), Phrase::NONE;
+}
 
 /// The nut that goes on the bolt, by name.
 pub static NUT_BY_NAME: Rule = Rule {
@@ -102,10 +115,12 @@ pub static NUT_BY_NAME: Rule = Rule {
     says: |case| case.nuts.map_or(Says::MET, |nuts| Says::from(Mark::Term, nuts.source)),
     words: Phrase::By(|case, _, text| {
         if let Some(nuts) = case.nuts {
-            text.push_str(&format!("order {} nuts by name", nut_in_words(nuts)));
-            if nuts.of_system().is_some() {
-                text.push_str(": nut and bolt are of one system of EN 14399");
-            }
+            text.push_str(&format!("order {} nuts", nut_in_words(nuts)));
+        }
+    }),
+    why: Phrase::By(|case, _, text| {
+        if case.nuts.is_some_and(|nuts| nuts.of_system().is_some()) {
+            text.push_str("nut and bolt are of one system of EN 14399");
         }
     }),
     ..row(Key::NutByName)
@@ -142,11 +157,15 @@ pub static NUT: Rule = Rule {
     words: Phrase::By(|case, _, text| {
         if let (Some(nuts), Some(nut)) = (case.nuts, named(case)) {
             text.push_str(&format!(
-                "order {} nuts: {} puts no {} on this bolt",
+                "order {} nuts instead of {}",
                 nuts.of_system().map_or_else(|| nuts.nut.grade.to_string(), str::to_owned),
-                nuts.source.document.name,
                 nut.name()
             ));
+        }
+    }),
+    why: Phrase::By(|case, _, text| {
+        if let Some(nuts) = case.nuts {
+            text.push_str(&format!("{} puts another nut on this bolt", nuts.source.document.name));
         }
     }),
     met: "the nut that is named goes with the bolt",
@@ -186,9 +205,11 @@ fn is_class(case: &Case<'_>, row: &Coating) -> bool {
     case.offer.is_none_or(|offer| offer.class.name == format!("class {class}"))
 }
 
-fn requirements(case: &Case<'_>) -> impl Iterator<Item = &'static Requirement> {
-    let process = case.process;
-    bolt(case).into_iter().flat_map(move |bolt| structural::requirements(bolt, process))
+/// What is asked of the assembly of the case about a topic, where its coat is listed.
+fn asked(case: &Case<'_>, about: About) -> Option<&'static Requirement> {
+    let bolt = bolt(case)?;
+    coating(case).filter(|row| row.allowed == Allowed::Yes)?;
+    structural::requirements(bolt, case.process).find(|row| row.topic == about)
 }
 
 /// The nut named beside the bolt of this case.

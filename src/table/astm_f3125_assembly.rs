@@ -12,7 +12,7 @@ pub static ROWS: &[Requirement] = &[
         Lubricant,
         ZINC_BOLTS,
         BOTH,
-        "Lubricate the zinc-coated nuts with a dyed lubricant that is dry to the touch.",
+        "Lubricate the zinc-coated nuts, dyed and dry to the touch.",
         document::ASTM_A563.memory("supplementary requirement, lubricant of zinc-coated nuts"),
     ),
     row(
@@ -47,16 +47,10 @@ pub static ROWS: &[Requirement] = &[
         RotationalCapacity,
         ZINC_BOLTS,
         BOTH,
-        "Have the rotational-capacity test made on two assemblies of every combination of lots.",
+        "Have two assemblies of every combination of lots pass the rotational-capacity test.",
         document::ASTM_F3125.read("Annex A2, after a highway agency's procedure"),
     ),
-    row(
-        Washer,
-        ZINC_BOLTS,
-        &[],
-        "Put an F436 washer under the part that is turned.",
-        document::RCSC.read("washers"),
-    ),
+    row(Washer, ZINC_BOLTS, &[], "Put an F436 washer under the turned part.", document::RCSC.read("washers")),
 ];
 
 /// The turn from snug that a zinc-coated A325 assembly must bear, by its length in diameters.

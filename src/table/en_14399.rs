@@ -46,7 +46,7 @@ pub static ROWS: &[Requirement] = &[
     row(
         Washer,
         &[],
-        "Put an EN 14399-5 washer under the nut only, or an EN 14399-6 washer on either side.",
+        "Put EN 14399-6 washers on either side, or EN 14399-5 under the nut only.",
         document::EN_14399_1.read("Table 1, systems of bolt, nut and washer"),
     ),
 ];

@@ -3,7 +3,7 @@
 
 use std::fs;
 
-use kettle_barrel::calculator::{Address, Draft, Verdict};
+use kettle_barrel::calculator::{Address, Draft, Mark, Verdict};
 use kettle_barrel::coat::Process::{Electroplated, HotDip, Mechanical};
 use kettle_barrel::order::{self, Answer, answer::WORDS, recommend};
 
@@ -46,6 +46,78 @@ fn the_answers_of_four_hundred_orders() {
         median(&mut words),
         median(&mut instructions)
     );
+}
+
+/// The most words of a process before anything is unfolded.
+const WORDS_OF_A_PROCESS: usize = 150;
+
+/// Sets, as they are written: the orders of `golden.txt` have bolts alone.
+const SETS: [&str; 10] = [
+    "3/4-10 x 2-1/2 structural bolt, A325, with DH nut and F436 washer, C3, 15 years",
+    "7/8-9 x 4 structural bolt, A325, with DH nut and two F436 washers, 400 sets, C5, 30 years",
+    "5/8-11 x 4 stud, B7, two 2H nuts, C3, 15 years",
+    "M16 x 60 hex bolt, 8.8, with nut and washer, 1000 sets, C4, 20 years",
+    "M20 x 90 hex bolt, 10.9, class 10 nut and two washers, C5, 12 years",
+    "M24 x 80 structural bolt, 10.9, with nut and washer, 300 sets, C3, 15 years",
+    "M10 x 50 hex bolt, 8.8, with nut and washer, 10000 sets",
+    "1-1/4-7 x 12 in hex bolt, A354 BD, with DH nut and F436 washer, 40 sets, C4, 15 years",
+    "M12 x 60 hex bolt, 12.9, with nut and washer, C4, 10 years",
+    "1/2-13 x 3 hex bolt, grade 8, with nut and washer, C3",
+];
+
+/// What the terminal prints of each process before its reasons and notes, without the documents named
+/// beside the sentences; the page shows the same, with the name of the vessel and of the fold.
+#[test]
+fn a_process_has_at_most_150_words_before_anything_is_unfolded() {
+    let drafts = orders().into_iter().chain(SETS.map(|line| order::reading::read(line).draft));
+    let (mut counts, mut with_sources) = (Vec::new(), Vec::new());
+    for draft in drafts {
+        let assessment = order::assess(&draft).unwrap();
+        let text = assessment.to_string();
+        for process in &assessment.processes {
+            let head = format!("\n{}: ", process.process.name());
+            let from = text.find(&head).unwrap();
+            let mut shown = text[from..].trim_start().split("\n\n").next().unwrap().to_owned();
+            with_sources.push(words(&shown));
+            for finding in &process.findings {
+                let source = format!("{} [{}]", finding.text, finding.source);
+                assert!(shown.contains(&source), "“{source}” is not in: {shown}");
+                shown = shown.replacen(&source, &finding.text, 1);
+            }
+            let count = words(&shown) + words("the kettle, Reasons and notes, 9");
+            assert!(count <= WORDS_OF_A_PROCESS, "{count} words, {}:\n{shown}", Address::new("order", draft));
+            counts.push(count);
+        }
+    }
+    for (what, mut counts) in [("", counts), (" and documents", with_sources)] {
+        counts.sort_unstable();
+        let (median, most) = (counts[counts.len() / 2], counts[counts.len() - 1]);
+        println!("median of {} processes: {median} words{what}, {most} at most", counts.len());
+    }
+}
+
+fn words(text: &str) -> usize {
+    text.split_whitespace().count()
+}
+
+/// Whatever is folded is told: each reason, each note, and what would be asked of what is ruled out.
+#[test]
+fn what_is_folded_is_printed_behind() {
+    for draft in orders() {
+        let assessment = order::assess(&draft).unwrap();
+        let text = assessment.to_string();
+        for process in &assessment.processes {
+            let out = process.verdict == Verdict::RuledOut;
+            assert!(process.findings.iter().all(|finding| if out {
+                finding.mark == Mark::Bar
+            } else {
+                finding.mark > Mark::Note
+            }));
+            for finding in &process.folded {
+                assert!(text.contains(&finding.to_string()), "{finding} is not in: {text}");
+            }
+        }
+    }
 }
 
 /// What nobody said is said once, and first.

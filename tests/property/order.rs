@@ -73,7 +73,7 @@ fn every_reason_opens(assessment: &Assessment, what: &str) {
     for process in &assessment.processes {
         assert_eq!(process.verdict, Verdict::of(&process.findings), "{what}");
         assert!(!process.figures.is_empty(), "{what}: nothing offered");
-        for finding in &process.findings {
+        for finding in process.findings.iter().chain(&process.folded) {
             let link = finding.opens.as_deref();
             let link = link.unwrap_or_else(|| panic!("{what}: “{}” opens nothing", finding.text));
             let entry = find(link.calculator).unwrap_or_else(|| panic!("no calculator {}", link.calculator));
@@ -102,7 +102,10 @@ fn an_instruction_says_what_to_do_and_why() {
     let said = |mark: Mark, what: &str| {
         kettle.findings.iter().any(|finding| finding.mark == mark && finding.text.contains(what))
     };
-    assert!(said(Mark::Condition, "get the actual temper from the maker"), "{:#?}", kettle.findings);
+    assert!(said(Mark::Condition, "Get the actual temper from the maker"), "{:#?}", kettle.findings);
+    // Why stands in the fold, and opens the same calculator.
+    let why = kettle.folded.iter().find(|finding| finding.text.contains("is like one hour at"));
+    assert_eq!(why.and_then(|why| why.opens.as_deref()).map(|link| link.calculator), Some("tempering"));
     // The nut goes on every such order and is nothing to prove.
     assert!(said(Mark::Term, "6AZ, marked Z, tapped after dipping"), "{:#?}", kettle.findings);
 }

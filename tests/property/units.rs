@@ -46,7 +46,9 @@ fn of_assessment(found: &Assessment) -> Vec<String> {
     let figures = found.figures.iter().chain(processes().flat_map(|process| &process.figures));
     let mut texts = vec![found.headline.clone(), found.answer.text.clone(), found.answer.order.clone()];
     texts.extend(figures.flat_map(|figure| of_value(&figure.value)));
-    texts.extend(processes().flat_map(|process| &process.findings).map(|finding| finding.text.to_string()));
+    let findings = processes().flat_map(|process| process.findings.iter().chain(&process.folded));
+    texts.extend(findings.map(|finding| finding.text.to_string()));
+    texts.extend(processes().flat_map(|process| process.change.clone()));
     texts.extend(found.notes.iter().map(|note| note.text.to_string()));
     texts
 }

@@ -173,10 +173,40 @@ fn an_allowance_is_said_in_the_system_of_the_thread() {
 fn a_metric_structural_bolt_has_the_terms_of_its_standard() {
     for class in ["8.8", "10.9"] {
         let text = format!("M24 x 80 structural bolt, {class}, C3, 15 years");
-        assert_eq!(said(&text, 0, Key::StructuralAssembly), Some(Mark::Term), "{text}");
+        for key in [Key::StructuralLubricant, Key::StructuralLot, Key::StructuralWasher] {
+            assert_eq!(said(&text, 0, key), Some(Mark::Term), "{text}");
+        }
         assert_eq!(said(&text, 1, Key::StructuralCoating), Some(Mark::Note), "{text}");
     }
-    assert_eq!(said("M24 x 80 hex bolt, 8.8, C3, 15 years", 0, Key::StructuralAssembly), None);
+    assert_eq!(said("M24 x 80 hex bolt, 8.8, C3, 15 years", 0, Key::StructuralLot), None);
+}
+
+/// ASTM F3125 and what belongs to it: each topic is a rule with the document that asks for it.
+#[test]
+fn a_structural_set_in_inches_has_each_term_by_its_own_document() {
+    let line = "3/4-10 x 2-1/2 structural bolt, A325, with DH nut and F436 washer, C3, 15 years";
+    let terms = [
+        (Key::StructuralLubricant, Mark::Term, "ASTM A563"),
+        (Key::StructuralLot, Mark::Term, "ASTM F3125"),
+        (Key::StructuralOneProcess, Mark::Term, "ASTM A563M"),
+        (Key::StructuralTapping, Mark::Note, "ASTM A563M"),
+        (Key::RotationalCapacity, Mark::Term, "ASTM F3125"),
+        (Key::StructuralWasher, Mark::Term, "RCSC Specification"),
+        (Key::StructuralReuse, Mark::Note, "RCSC Specification"),
+    ];
+    let draft = order::reading::read(line).draft;
+    let judgement = order::judge(&order::read(&draft).unwrap());
+    for (key, mark, document) in terms {
+        let ruling = judgement.processes[0].ruling(key).unwrap_or_else(|| panic!("{}", key.key()));
+        assert_eq!((ruling.says.mark, ruling.source().document.name), (mark, document), "{}", key.key());
+    }
+    // No coat that F3125 does not list has an assembly.
+    assert!(judgement.processes[2].ruling(Key::RotationalCapacity).is_none());
+    // One lot and one process are one instruction.
+    let lots = judgement.processes[0].demands().iter().filter(|demand| {
+        demand.rulings.iter().any(|(_, ruling)| ruling.rule.key == Key::StructuralOneProcess)
+    });
+    assert_eq!(lots.map(|demand| demand.rulings.len()).collect::<Vec<_>>(), [2]);
 }
 
 /// A rod that no basket takes is not spun: its coat is not held to that of a spun batch.

@@ -2,20 +2,23 @@
 
 use super::Demand;
 use crate::order::judge::{Judged, Judgement};
-use crate::rule::Case;
+use crate::rule::{Case, Ruling};
+use crate::working::Mark;
 
 impl Demand {
-    /// The demand as a sentence.
+    /// The demand as a sentence: what is asked for as an instruction, what rules out or is good to know
+    /// with its reason.
     pub fn text(&self, judgement: &Judgement, judged: &Judged) -> String {
+        let asks = matches!(self.mark, Mark::Term | Mark::Condition | Mark::NotJudged);
+        let said = |case: &Case<'_>, ruling: &Ruling| {
+            if asks { ruling.instruction(case) } else { ruling.text(case) }
+        };
         let mut texts = self
             .rulings
             .iter()
-            .filter_map(|(place, ruling)| Some(ruling.text(&judgement.case(judged, *place)?)));
-        let mut keys = self.rulings.iter().map(|(_, ruling)| ruling.rule.key);
-        let first = keys.next();
-        let several = keys.any(|key| Some(key) != first);
+            .filter_map(|(place, ruling)| Some(said(&judgement.case(judged, *place)?, ruling)));
         match self.instruction {
-            Some(instruction) if several && !self.clash => {
+            Some(instruction) if self.is_merged() => {
                 self.case(judgement, judged).map(|case| instruction.words(&case)).unwrap_or_default()
             }
             _ if self.clash => {
@@ -30,6 +33,38 @@ impl Demand {
             // The parts of a set that differ in a number are told by the first, the worst of its kind.
             _ => texts.next().unwrap_or_default(),
         }
+    }
+
+    /// Why it is asked for, rule by rule, each reason once; where several rules were put together, with
+    /// what each of them asks for. What rules out or is good to know has its reason in its sentence.
+    pub fn reasons(&self, judgement: &Judgement, judged: &Judged) -> Vec<(usize, &Ruling, String)> {
+        let mut reasons: Vec<(usize, &Ruling, String)> = Vec::new();
+        if matches!(self.mark, Mark::Bar | Mark::Note) {
+            return reasons;
+        }
+        let first = self.rulings.first().map(|(_, ruling)| ruling.source());
+        for (place, ruling) in &self.rulings {
+            let Some(case) = judgement.case(judged, *place) else { continue };
+            let text = if self.is_merged() { ruling.text(&case) } else { ruling.why(&case) };
+            // A further source is told even if its rule has no reason of its own.
+            let text = match text.is_empty() {
+                true if Some(ruling.source()) != first => ruling.instruction(&case),
+                _ => text,
+            };
+            let is_told =
+                |(_, by, told): &(usize, &Ruling, String)| *told == text && by.source() == ruling.source();
+            if !text.is_empty() && !reasons.iter().any(is_told) {
+                reasons.push((*place, ruling, text));
+            }
+        }
+        reasons
+    }
+
+    /// Whether rules of several kinds are told as one instruction.
+    fn is_merged(&self) -> bool {
+        let mut keys = self.rulings.iter().map(|(_, ruling)| ruling.rule.key);
+        let first = keys.next();
+        self.instruction.is_some() && !self.clash && keys.any(|key| Some(key) != first)
     }
 
     /// The demand in a few words, to be read aloud.

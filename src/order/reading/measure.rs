@@ -16,6 +16,13 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         from = lexicon::over(chain, chain.over(from, &[":", "=", ".", "#"]), Word::Filler);
         from = chain.over(from, &[":", "="]);
     }
+    // `qty: -500`.
+    if is_named && is_minus(chain, from) {
+        let (end, text) = (chain.after(chain.after(from)), chain.digits(chain.after(from)));
+        let pieces = text.and_then(|text| text.parse().ok()).filter(|_| !chain.inside_a_run(end))?;
+        let end = unit(chain, end).map_or(end, |(end, ..)| end);
+        return one(end, What::Count(Counted { pieces, sets: false, spaced: None, negative: true }));
+    }
     if let Some(found) = unit_first(chain, at) {
         return Some(found);
     }
@@ -65,9 +72,15 @@ fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
     let cross = lexicon::over(chain, chain.over(end, &["×", "*"]), Word::Times);
     let boxes = number::decimal(chain, cross).filter(|_| cross != end);
     match (contents.whole(), boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?)))) {
-        (Some(each), Some((end, boxes))) => {
-            one(end, What::Count(Counted { pieces: boxes.saturating_mul(each), sets: false, spaced: None }))
-        }
+        (Some(each), Some((end, boxes))) => one(
+            end,
+            What::Count(Counted {
+                pieces: boxes.saturating_mul(each),
+                sets: false,
+                spaced: None,
+                negative: false,
+            }),
+        ),
         _ => one(end, What::Not("how they are packed is not judged: write the pieces in all".into())),
     }
 }
@@ -125,7 +138,12 @@ fn pieces(number: &Number, times: f64, sets: bool, first: Option<&str>) -> What 
         [Some(pieces), _] | [None, Some(pieces)] => {
             let first: Option<u32> = first.and_then(|first| first.parse().ok());
             let rest = |first: u32| pieces % 10_u64.pow(first_group_shift(pieces, first));
-            What::Count(Counted { pieces, sets, spaced: first.map(|first| (first, rest(first))) })
+            What::Count(Counted {
+                pieces,
+                sets,
+                spaced: first.map(|first| (first, rest(first))),
+                negative: false,
+            })
         }
         [None, None] => What::Not("pieces are counted in whole numbers".into()),
     }
@@ -209,7 +227,15 @@ fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     match (boxes.whole(), contents.as_ref().and_then(|each| Some((each.end, each.whole()?)))) {
         (Some(boxes), Some((behind, each))) => {
             let end = unit(chain, behind).map_or(behind, |(end, ..)| end);
-            one(end, What::Count(Counted { pieces: boxes.saturating_mul(each), sets: false, spaced: None }))
+            one(
+                end,
+                What::Count(Counted {
+                    pieces: boxes.saturating_mul(each),
+                    sets: false,
+                    spaced: None,
+                    negative: false,
+                }),
+            )
         }
         _ => one(end, What::Not("how many pieces go into one is not said".into())),
     }
@@ -311,18 +337,24 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     )
 }
 
-/// `-300 HV`, `−5 years`: the sign stays with its number, and the field says what is wrong with it.
-///
-/// A dash behind a letter or a figure, or with a space behind it, joins two pieces.
+/// Whether a sign is a minus. A dash behind a letter or a figure, or with a space behind it, joins two
+/// pieces.
+fn is_minus(chain: &Chain<'_>, at: usize) -> bool {
+    chain.sign(at, &["-", "−"]) && !chain.glued(at) && chain.glued(chain.after(at))
+}
+
+/// `-300 HV`, `−5 years`, `-500 pcs`: the sign stays with its number, and the field says what is wrong
+/// with it.
 pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let number = chain.after(at);
-    if !chain.sign(at, &["-", "−"]) || chain.glued(at) || !chain.glued(number) {
+    if !is_minus(chain, at) {
         return None;
     }
-    let mut found = [hardness, years, temperature].into_iter().find_map(|rule| rule(chain, number))?;
+    let number = chain.after(at);
+    let mut found = [hardness, years, temperature, count].into_iter().find_map(|rule| rule(chain, number))?;
     for (_, what) in &mut found {
         match what {
             What::Hardness(text) | What::Years(text) | What::Temperature(text) => text.insert(0, '-'),
+            What::Count(counted) => counted.negative = true,
             _ => {}
         }
     }

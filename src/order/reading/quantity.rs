@@ -26,8 +26,10 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     }
     leading_number(line, scopes);
     for (at, counted) in beside {
+        if counted.negative {
+            line.not(at, "pieces are counted in whole numbers from 1");
         // `bolts with nuts, 500 pcs`: so many nuts do not go on one bolt.
-        if line.draft.get("quantity").is_none() && counted.pieces > MOST {
+        } else if line.draft.get("quantity").is_none() && counted.pieces > MOST {
             whole(line, scopes, at, &counted);
         } else {
             of_mate(line, scopes, at, counted.pieces, true);
@@ -64,6 +66,11 @@ fn scope(scopes: &Scopes, at: usize) -> Scope {
 
 /// A count of the part; figures with a space in them may be two numbers.
 fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
+    if counted.negative {
+        // The field says what is wrong with it.
+        line.fill(at, "quantity", &format!("-{}", counted.pieces), "the quantity");
+        return;
+    }
     if let Some((first, rest)) = counted.spaced.filter(|(_, rest)| *rest >= 100) {
         let before = line.before(at);
         let is_nut = |place: usize| {

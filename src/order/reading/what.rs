@@ -114,6 +114,8 @@ pub struct Counted {
     pub sets: bool,
     /// The first figures and the others, where a space stands between them.
     pub spaced: Option<(u32, u64)>,
+    /// Whether a minus stands before it.
+    pub negative: bool,
 }
 
 /// Where the thickness of plated zinc comes from.

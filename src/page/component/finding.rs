@@ -10,7 +10,12 @@ use crate::page::state::Action;
 
 /// What each rule says; `place` is what their ids begin with.
 pub fn findings(findings: &[Finding], place: &str, dispatch: &Dispatch) -> Html {
-    let item = |(at, found): (usize, &Finding)| finding(found, format!("{place}-{at}"), dispatch);
+    let mut before = None;
+    let item = |(at, found): (usize, &Finding)| {
+        // The word of a mark stands once; after that its sign is enough for the eye.
+        let again = before.replace(found.mark) == Some(found.mark);
+        finding(found, again, format!("{place}-{at}"), dispatch)
+    };
     html! { <ul class="findings">{ for findings.iter().enumerate().map(item) }</ul> }
 }
 
@@ -27,7 +32,7 @@ pub fn rules(all: &[Finding], dispatch: &Dispatch) -> Html {
     }
 }
 
-fn finding(finding: &Finding, id: String, dispatch: &Dispatch) -> Html {
+fn finding(finding: &Finding, again: bool, id: String, dispatch: &Dispatch) -> Html {
     let class = match finding.mark {
         Mark::Met => "met",
         Mark::Note => "told",
@@ -48,7 +53,7 @@ fn finding(finding: &Finding, id: String, dispatch: &Dispatch) -> Html {
             { sign(finding.mark) }
             <div>
                 <p>
-                    <b class="word">{ finding.mark.words() }</b>
+                    <b class={if again { "hidden" } else { "word" }}>{ finding.mark.words() }</b>
                     { " " }
                     { link.unwrap_or_else(|| finding.text.to_string().into()) }
                 </p>

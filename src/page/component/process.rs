@@ -5,12 +5,14 @@ use yew::prelude::*;
 use super::figure::figures;
 use super::finding::findings;
 use super::verdict::verdict;
-use crate::order::ProcessAssessment;
+use crate::order::{BEHIND, NEAREST, ProcessAssessment};
 use crate::page::reducer::Dispatch;
+use crate::sentence::capital;
 
 /// One process, in a panel.
 pub fn process(assessed: &ProcessAssessment, dispatch: &Dispatch) -> Html {
-    let ProcessAssessment { process, verdict: found, figures: shown, findings: said, .. } = assessed;
+    let ProcessAssessment { process, verdict: found, figures: shown, change, findings: said, folded } =
+        assessed;
     let id = process.key();
     html! {
         <section class="panel process" aria-labelledby={id}>
@@ -19,7 +21,16 @@ pub fn process(assessed: &ProcessAssessment, dispatch: &Dispatch) -> Html {
             </h2>
             <p>{ verdict(*found) }</p>
             { figures(shown, false) }
+            if let Some(change) = change {
+                <p class="change"><b>{ format!("{NEAREST}: ") }</b>{ change.clone() }</p>
+            }
             { findings(said, id, dispatch) }
+            if !folded.is_empty() {
+                <details class="behind">
+                    <summary>{ format!("{}, {}", capital(BEHIND), folded.len()) }</summary>
+                    { findings(folded, &format!("{id}-behind"), dispatch) }
+                </details>
+            }
         </section>
     }
 }

@@ -19,9 +19,10 @@ const fn row(key: Key, under: Under) -> Rule {
         when: When::Steel,
         test: Test::Always,
         says: |_| Says::condition(),
-        words: Phrase::Text(""),
+        words: Phrase::NONE,
+        why: Phrase::NONE,
         met: "",
-        brief: Phrase::Text(""),
+        brief: Phrase::NONE,
     }
 }
 
@@ -56,9 +57,7 @@ pub static B849_RELIEF: Rule = Rule {
     when: When::ColdFormed,
     says: |_| Says::term().asking(Instruction::Relieve(B849_HEAT)),
     test: Test::Steel(from_strength(astm_b849::RELIEF_FROM)),
-    words: Phrase::Text(
-        "relieve stress at 190 to 230 °C or hotter, below the temper, before cleaning and plating",
-    ),
+    words: Phrase::Text("relieve stress at 190 to 230 °C or hotter, below the temper, before cleaning"),
     met: "ASTM B849 asks for no stress relief",
     ..row(Key::B849Relief, Under::B633)
 };
@@ -69,7 +68,8 @@ pub static B633_RELIEF: Rule = Rule {
     when: When::ColdFormed,
     says: |_| Says::term().asking(Instruction::Relieve(B849_HEAT)),
     test: Test::Steel(above_strength(astm_b633::RELIEF_ABOVE)),
-    words: Phrase::Text("relieve the stress of machined, ground or cold-formed parts before cleaning"),
+    why: Phrase::Text("machined, ground and cold-formed parts hold stress"),
+    words: Phrase::Text("relieve stress before cleaning"),
     met: "ASTM B633 asks for no stress relief",
     ..row(Key::B633Relief, Under::B633)
 };
@@ -109,6 +109,10 @@ pub static B850_BAKE: Rule = Rule {
         }
     },
     test: Test::Steel(above_strength(astm_b850::TABLE_1_SOURCE.gives(astm_b850::ABOVE))),
+    why: Phrase::By(|_, _, text| {
+        text.push_str("a bake is better begun within ");
+        text.push_str(&astm_b850::PREFERABLY_WITHIN.show(&unit::HOUR, 0).to_string());
+    }),
     words: Phrase::By(|case, _, text| bake_by_b850(case, text)),
     met: "ASTM B850 asks for no bake",
     brief: Phrase::Text("bake by B850"),
@@ -125,15 +129,16 @@ pub static B633_BAKE: Rule = Rule {
     ..row(Key::B633Bake, Under::B633)
 };
 
-const F1941_BAKE_WORDS: Phrase = Phrase::Text(
-    "bake at 177 to 232 °C (350 to 450 °F), begun within 4 h; ASTM F1941 sets no hours, 2 to 24 may suit",
-);
+const F1941_BAKE_WORDS: Phrase =
+    Phrase::Text("bake at 177 to 232 °C (350 to 450 °F), begun within 4 h; agree the hours");
+const F1941_BAKE_WHY: Phrase = Phrase::Text("ASTM F1941 sets no hours, 2 to 24 may suit");
 
 /// ASTM F1941: bake above 39 HRC.
 pub static F1941_BAKE: Rule = Rule {
     source: astm_f1941::BAKE_ABOVE.source,
     says: |_| Says::term().asking(Instruction::Bake(F1941_HEAT)),
     test: Test::SteelOrCase(above_hardness(astm_f1941::BAKE_ABOVE)),
+    why: F1941_BAKE_WHY,
     words: F1941_BAKE_WORDS,
     met: "no bake by this edition of ASTM F1941",
     ..row(Key::F1941Bake, Under::F1941)
@@ -143,6 +148,7 @@ pub static F1941_BAKE: Rule = Rule {
 pub static F1941_BAKE_EARLIER: Rule = Rule {
     source: astm_f1941::BAKE_FROM_EARLIER.source,
     test: Test::Steel(from_hardness(astm_f1941::BAKE_FROM_EARLIER)),
+    why: F1941_BAKE_WHY,
     words: F1941_BAKE_WORDS,
     met: "no bake by this edition of ASTM F1941",
     ..row(Key::F1941BakeEarlier, Under::Replaced)
@@ -164,9 +170,8 @@ pub static PRACTICE: Rule = Rule {
     source: practice::ELECTROPLATED_TO.source,
     says: |_| Says::condition().asking(Instruction::TestForEmbrittlement),
     test: Test::SteelOrCase(above_hardness(practice::ELECTROPLATED_TO)),
-    words: Phrase::Text(
-        "harder than what is electroplated as a matter of course: agree a test for embrittlement on the plated lot",
-    ),
+    why: Phrase::Text("harder than what is electroplated as a matter of course"),
+    words: Phrase::Text("agree a test for embrittlement on the plated lot"),
     met: "no harder than what is electroplated as a matter of course",
     ..row(Key::PracticeElectroplated, Under::Any)
 };
@@ -231,11 +236,7 @@ fn above_iso_2081(state: &State) -> bool {
 
 fn bake_by_b850(case: &Case<'_>, text: &mut String) {
     let (low, high) = astm_b850::TEMPERATURE;
-    let within = format!(
-        "begun within {} of plating, better within {}",
-        astm_b850::WITHIN.value.show(&unit::HOUR, 0),
-        astm_b850::PREFERABLY_WITHIN.show(&unit::HOUR, 0)
-    );
+    let within = format!("begun within {} of plating", astm_b850::WITHIN.value.show(&unit::HOUR, 0));
     let Some(steel) = case.steel else { return };
     text.push_str(&match bake::by_b850(&steel.state) {
         Ok(Some(bake)) => format!(

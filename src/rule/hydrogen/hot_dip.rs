@@ -20,6 +20,7 @@ pub static F2329_BAN: Rule = Rule {
     test: Test::Steel(from_hardness(astm_f2329::NOT_FROM)),
     says: |_| Says::bar(),
     words: Phrase::Text("ASTM F2329 forbids hot-dip coating; take mechanical zinc or zinc flake"),
+    why: Phrase::NONE,
     met: "no ban on hot-dip coating",
     brief: Phrase::Text("forbidden from 40 HRC"),
 };
@@ -36,6 +37,7 @@ pub static F2329_CASE_HARDENED: Rule = Rule {
     test: Test::Always,
     says: |_| Says::bar(),
     words: Phrase::Text("ASTM F2329 forbids hot-dip coating of case-hardened fasteners"),
+    why: Phrase::NONE,
     met: "",
     brief: Phrase::Text("forbidden on case-hardened parts"),
 };
@@ -51,6 +53,7 @@ pub static PRACTICE: Rule = Rule {
     test: Test::Steel(above_hardness(practice::HOT_DIP_TO)),
     says: |_| Says::bar(),
     words: Phrase::Text("common practice hot-dips nothing harder"),
+    why: Phrase::NONE,
     met: "common practice does not advise against hot-dip",
     brief: Phrase::Text("harder than 39 HRC"),
 };
@@ -65,9 +68,8 @@ pub static F436: Rule = Rule {
     when: When::Grades(&[Grade::F436]),
     test: Test::Always,
     says: |_| Says::term(),
-    words: Phrase::Text(
-        "order the washers as hot-dip zinc coated: ASTM F436 then has 26 to 45 HRC after coating",
-    ),
+    words: Phrase::Text("order the washers as hot-dip zinc coated"),
+    why: Phrase::Text("ASTM F436 has such washers at 26 to 45 HRC after coating"),
     met: "",
     brief: Phrase::Text("F436 washers hot-dip"),
 };
@@ -83,6 +85,7 @@ pub static ISO_10684_SCOPE: Rule = Rule {
     test: Test::By(|case| case.grade().and_then(Grade::in_iso_10684) == Some(false)),
     says: |_| Says::bar(),
     words: Phrase::Text("ISO 10684 covers bolts up to class 10.9 only, and not this class"),
+    why: Phrase::NONE,
     met: "ISO 10684 covers this class",
     brief: Phrase::Text("ISO 10684 ends at class 10.9"),
 };
@@ -100,6 +103,7 @@ pub static F3125: Rule = Rule {
     words: Phrase::Text(
         "ASTM F3125 does not allow grade A490 to be hot-dip galvanized; it lists zinc flake instead",
     ),
+    why: Phrase::NONE,
     met: "",
     brief: Phrase::Text("F3125 forbids it on A490, and lists zinc flake"),
 };
@@ -118,12 +122,10 @@ pub static F2329_RISK: Rule = Rule {
         min.is_some_and(|min| min >= astm_f2329::RISK_FROM.value.number)
     }),
     says: |_| Says::term().asking(Instruction::CleanMechanically),
-    words: Phrase::Text(
-        "the least hardness specified is 33 HRC or more: descale mechanically, or bake after pickling and before \
-         galvanizing, because the coat keeps hydrogen in",
-    ),
+    words: Phrase::Text("descale mechanically, or bake after pickling and before galvanizing"),
+    why: Phrase::Text("the least hardness specified is 33 HRC or more, and the coat keeps hydrogen in"),
     met: "the least hardness specified is below 33 HRC: no risk of hydrogen embrittlement by ASTM F2329",
-    brief: Phrase::Text(""),
+    brief: Phrase::NONE,
 };
 
 /// The least Rockwell C hardness that is specified of a steel; what is known by a hardness alone is
@@ -156,14 +158,13 @@ pub static A143_STRENGTH: Rule = Rule {
     says: |_| Says::term().asking(Instruction::CleanMechanically),
     words: Phrase::By(|case, _, text| {
         text.push_str(match case.cleaning() {
-            Cleaning::Mechanical => {
-                "specified above 1100 MPa: hydrogen is of concern by ASTM A143; blast clean as chosen, then flash pickle only"
-            }
-            _ => "specified above 1100 MPa: hydrogen is of concern by ASTM A143; blast clean, then flash pickle only",
+            Cleaning::Mechanical => "blast clean as chosen, then flash pickle only",
+            _ => "blast clean, then flash pickle only",
         });
     }),
+    why: Phrase::Text("specified above 1100 MPa, hydrogen is of concern by ASTM A143"),
     met: "specified with 1100 MPa or less: hydrogen is usually of no concern by ASTM A143",
-    brief: Phrase::Text(""),
+    brief: Phrase::NONE,
 };
 
 /// The tensile strength that is specified of a steel; what is known by a hardness alone is taken to be
@@ -191,10 +192,7 @@ pub static ISO_10684_CLEANING: Rule = Rule {
     says: |_| Says::term().asking(Instruction::CleanWithoutAcid),
     words: Phrase::By(|case, _, text| {
         text.push_str(match case.cleaning() {
-            Cleaning::Acid => {
-                "clean in inhibited acid, alkaline or mechanically instead of plain acid, and keep the time in acid as \
-                 short as possible"
-            }
+            Cleaning::Acid => "clean mechanically, alkaline, or in inhibited acid for as short as cleans",
             Cleaning::InhibitedAcid => "keep to inhibited acid as chosen, for the shortest time that cleans",
             Cleaning::Alkaline => {
                 "keep to alkaline cleaning as chosen, with the shortest time in acid after it"
@@ -204,8 +202,9 @@ pub static ISO_10684_CLEANING: Rule = Rule {
             }
         });
     }),
+    why: Phrase::NONE,
     met: "ISO 10684 asks for no special cleaning",
-    brief: Phrase::Text(""),
+    brief: Phrase::NONE,
 };
 
 /// ASTM A143: strain-age embrittlement at tight cold bends.
@@ -218,9 +217,30 @@ pub static A143_BEND: Rule = Rule {
     when: When::ColdFormed,
     test: Test::Always,
     says: |_| Says::term(),
-    words: Phrase::By(|case, _, text| bend(case, text)),
+    words: Phrase::By(|case, _, text| {
+        text.push_str("bend cold with an inside radius of at least three times the section");
+        text.push_str(match treatment(case) {
+            Treatment::NotHeatTreated => ", or relieve the bend before pickling",
+            Treatment::QuenchedTempered => ", or hot before heat treatment",
+            Treatment::NotKnown => "",
+        });
+    }),
+    why: Phrase::By(|case, _, text| {
+        text.push_str(match treatment(case) {
+            Treatment::NotHeatTreated => {
+                "a tighter bend is relieved at 595 °C (1100 °F), one hour per inch of section"
+            }
+            Treatment::QuenchedTempered => {
+                "a tighter bend would need 595 °C for an hour per inch, which takes this steel's temper"
+            }
+            Treatment::NotKnown => {
+                "a tighter bend is relieved at 595 °C (1100 °F), one hour per inch of section, before pickling, unless \
+                 the steel is quenched and tempered, whose temper that heat takes"
+            }
+        });
+    }),
     met: "",
-    brief: Phrase::Text(""),
+    brief: Phrase::NONE,
 };
 
 /// Bolt makers advise against galvanizing the hardest inch grades.
@@ -233,25 +253,13 @@ pub static MAKERS_ADVICE: Rule = Rule {
     when: When::Grades(&[Grade::A354Bd, Grade::J429Grade8]),
     test: Test::Always,
     says: |_| Says::condition().asking(Instruction::Agree),
-    words: Phrase::Text("bolt makers advise against galvanizing this grade: have its maker agree in writing"),
+    words: Phrase::Text("have its maker agree in writing"),
+    why: Phrase::Text("bolt makers advise against galvanizing this grade"),
     met: "",
-    brief: Phrase::Text(""),
+    brief: Phrase::NONE,
 };
 
-fn bend(case: &Case<'_>, text: &mut String) {
-    text.push_str("make cold bends with an inside radius of at least three times the section; ");
+fn treatment(case: &Case<'_>) -> Treatment {
     let grade = case.steel.and_then(|steel| steel.state.grade());
-    text.push_str(match grade.map(|properties| properties.treatment()) {
-        Some(Treatment::NotHeatTreated) => {
-            "relieve a tighter bend at 595 °C (1100 °F), one hour per inch of section, before pickling"
-        }
-        Some(Treatment::QuenchedTempered) => {
-            "a tighter bend would need 595 °C for an hour per inch, which takes this steel's temper: bend it hot, before \
-             heat treatment"
-        }
-        Some(Treatment::NotKnown) | None => {
-            "relieve a tighter bend at 595 °C (1100 °F), one hour per inch of section, before pickling, unless the steel \
-             is quenched and tempered: that heat takes its temper"
-        }
-    });
+    grade.map_or(Treatment::NotKnown, |properties| properties.treatment())
 }

@@ -21,6 +21,7 @@ pub static F3125: Rule = Rule {
     words: Phrase::Text(
         "ASTM F3125 does not allow grade A490 to be mechanically coated; it lists zinc flake instead",
     ),
+    why: Phrase::NONE,
     met: "",
     brief: Phrase::Text("F3125 forbids it on A490, and lists zinc flake"),
 };
@@ -35,12 +36,13 @@ pub static B695_RELIEF: Rule = Rule {
     when: When::ColdFormed,
     test: Test::Steel(above_strength(astm_b695::RELIEF_ABOVE)),
     says: |_| Says::term().asking(Instruction::Relieve(RELIEF)),
-    words: Phrase::Text(
-        "relieve the stress of what was machined, ground or formed cold after heat treatment, before cleaning, at about \
-         190 °C for 3 h or longer; check temperature and time in ASTM B695, 6.2.1",
+    words: Phrase::Text("relieve stress before cleaning, at about 190 °C for 3 h or longer"),
+    why: Phrase::Text(
+        "what was machined, ground or formed cold after heat treatment holds stress; check temperature and time in \
+         ASTM B695",
     ),
     met: "ASTM B695 asks for no stress relief",
-    brief: Phrase::Text(""),
+    brief: Phrase::NONE,
 };
 
 /// The relief of ASTM B695, 6.2.1, as far as it is remembered.
@@ -68,13 +70,14 @@ pub static B695_CLEANING: Rule = Rule {
     },
     words: Phrase::By(|_, says, text| {
         text.push_str(if says.instruction.is_some() {
-            "plain acid adds hydrogen: clean alkaline without current or anodic, in inhibited acid, or mechanically"
+            "clean mechanically, in inhibited acid, or alkaline without cathodic current"
         } else {
-            "plain acid adds hydrogen; a steel this soft stands it"
+            "a steel this soft stands it"
         });
     }),
+    why: Phrase::Text("plain acid adds hydrogen"),
     met: "the cleaning chosen is one that ASTM B695 prefers",
-    brief: Phrase::Text(""),
+    brief: Phrase::NONE,
 };
 
 /// Above 40 HRC the barrel is chosen to keep hydrogen out, and some is still possible.
@@ -91,8 +94,9 @@ pub static HYDROGEN: Rule = Rule {
         "the barrel is the process chosen to avoid embrittlement here: no current and so no hydrogen from plating, yet \
          cleaning and the acid tumble leave some possible",
     ),
+    why: Phrase::NONE,
     met: "no concern in the barrel",
-    brief: Phrase::Text(""),
+    brief: Phrase::NONE,
 };
 
 /// Common practice has plated parts of 45 HRC in the barrel.
@@ -105,10 +109,8 @@ pub static PRACTICE: Rule = Rule {
     when: When::Steel,
     test: Test::Steel(above_hardness(practice::MECHANICAL_TO)),
     says: |_| Says::condition().asking(Instruction::TestForEmbrittlement),
-    words: Phrase::Text(
-        "common practice plates parts of 45 HRC, and spring parts above 50 HRC: agree a test for embrittlement on the \
-         plated lot",
-    ),
+    words: Phrase::Text("agree a test for embrittlement on the plated lot"),
+    why: Phrase::Text("common practice plates parts of 45 HRC, and spring parts above 50 HRC"),
     met: "parts as hard are plated in barrels by common practice",
-    brief: Phrase::Text(""),
+    brief: Phrase::NONE,
 };
