@@ -17,7 +17,8 @@
 //! - [`lot`]: readings, samples, acceptance.
 //! - [`rule`]: everything that judges, one row a rule, on a case of facts.
 //! - [`calculator`]: one file a calculator, from text to report.
-//! - [`order`]: the order line, its assessment, the sheet.
+//! - [`order`]: the order line and its assessment.
+//! - [`sheet`]: the job sheet, the run sheets and the record of an inspection, as data.
 //! - [`course`]: lessons, and exercises that the calculators set and mark.
 //! - [`page`]: the browser; its components compile for wasm32 only, and no other room knows of it.
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
@@ -33,6 +34,7 @@ pub mod process;
 pub mod quantity;
 pub mod rule;
 pub mod sentence;
+pub mod sheet;
 pub mod site;
 pub mod source;
 pub mod steel;

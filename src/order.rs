@@ -39,8 +39,31 @@ use crate::source::Source;
 /// # Errors
 /// All the problems of its fields at once.
 pub fn assess(draft: &Draft) -> Result<Assessment, Problems> {
+    assessed(draft).map(|assessed| assessed.assessment)
+}
+
+/// The same, with what it was made from.
+///
+/// # Errors
+/// All the problems of its fields at once.
+pub fn assessed(draft: &Draft) -> Result<Assessed, Problems> {
     let line = read(draft)?;
-    Ok(arrange::arrange(&line, &judge(&line)))
+    let judgement = judge(&line);
+    let assessment = arrange::arrange(&line, &judgement);
+    Ok(Assessed { draft: draft.clone(), line, judgement, assessment })
+}
+
+/// An order line with what was judged and said of it.
+#[derive(Debug, Clone)]
+pub struct Assessed {
+    /// The fields as they were written.
+    pub draft: Draft,
+    /// The order line.
+    pub line: OrderLine,
+    /// What was judged.
+    pub judgement: Judgement,
+    /// What is said of it.
+    pub assessment: Assessment,
 }
 
 /// The assessment of an order line, as data.
@@ -88,7 +111,20 @@ pub const NEAREST: &str = "Nearest change";
 /// What stands in the fold of a process, on the screen as in the terminal.
 pub const BEHIND: &str = "reasons and notes";
 
+impl Assessed {
+    /// The process to take as it was judged, where there is one.
+    pub fn taken(&self) -> Option<&Judged> {
+        let processes = self.judgement.processes.iter();
+        processes.into_iter().find(|judged| Some(judged.process) == self.assessment.answer.recommended)
+    }
+}
+
 impl Assessment {
+    /// The process to take, where there is one.
+    pub fn taken(&self) -> Option<&ProcessAssessment> {
+        self.processes.iter().find(|process| Some(process.process) == self.answer.recommended)
+    }
+
     /// Every document the assessment rests on, each once, in the order met.
     pub fn sources(&self) -> Vec<Source> {
         let figures = self.figures.iter().chain(self.processes.iter().flat_map(|one| &one.figures));

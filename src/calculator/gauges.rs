@@ -80,29 +80,38 @@ impl Calculator for Gauges {
     }
 
     fn solve(input: &Input) -> Result<Outcome, Problem> {
-        let Input { thread, bolt_class, coat, inside, making, .. } = *input;
-        let bolt = limits::bolt(thread, bolt_class).map_err(|refusal| BOLT_CLASS.refused(refusal))?;
-        let nut = overtap::nut(thread, input.allowance).map_err(|refusal| ALLOWANCE.refused(refusal))?;
-        let basic = gauge::basic(thread).map_err(|refusal| THREAD.refused(refusal))?;
-        let quarter =
-            coat_room::quarter(thread, bolt_class).map_err(|refusal| BOLT_CLASS.refused(refusal))?;
-        let inner = Coat::even(inside * coat.min, inside * coat.max);
-        let nut_before = gauge::nut_before_coat(&nut.limits, inner);
-        let allowance = nut.allowance.value + nut_before.larger;
-        let tapped = nut_before.limits(&nut.limits);
-        Ok(Outcome {
-            bolt,
-            nut,
-            nut_before,
-            basic,
-            quarter,
-            before: gauge::before_coat(basic.major, basic.pitch, coat),
-            tap: tap::tap(thread, &tapped, allowance, making),
-            hole: tap::hole(thread, allowance, making),
-        })
+        let bolt =
+            limits::bolt(input.thread, input.bolt_class).map_err(|refusal| BOLT_CLASS.refused(refusal))?;
+        let nut =
+            overtap::nut(input.thread, input.allowance).map_err(|refusal| ALLOWANCE.refused(refusal))?;
+        of_pair(input, bolt, nut)
     }
 
     fn explain(input: &Input, outcome: &Outcome) -> Report {
         report::report(input, outcome)
     }
+}
+
+/// The gauges of a bolt and a nut whose limits are known.
+///
+/// # Errors
+/// A thread that has no class without allowance.
+pub fn of_pair(input: &Input, bolt: BoltLimits, nut: Nut) -> Result<Outcome, Problem> {
+    let Input { thread, bolt_class, coat, inside, making, .. } = *input;
+    let basic = gauge::basic(thread).map_err(|refusal| THREAD.refused(refusal))?;
+    let quarter = coat_room::quarter(thread, bolt_class).map_err(|refusal| BOLT_CLASS.refused(refusal))?;
+    let inner = Coat::even(inside * coat.min, inside * coat.max);
+    let nut_before = gauge::nut_before_coat(&nut.limits, inner);
+    let allowance = nut.allowance.value + nut_before.larger;
+    let tapped = nut_before.limits(&nut.limits);
+    Ok(Outcome {
+        bolt,
+        nut,
+        nut_before,
+        basic,
+        quarter,
+        before: gauge::before_coat(basic.major, basic.pitch, coat),
+        tap: tap::tap(thread, &tapped, allowance, making),
+        hole: tap::hole(thread, allowance, making),
+    })
 }

@@ -98,6 +98,13 @@ impl AcceptanceRule {
 }
 
 impl Standard {
+    /// The standard that lots of a document are checked by, where one is known: of hot-dip under ASTM
+    /// F2329 one batch.
+    pub fn of(document: &Document) -> Option<Self> {
+        let all = [Self::A153, Self::F2329Batch, Self::Iso10684, Self::Iso1461, Self::B695, Self::Iso4042];
+        all.into_iter().find(|standard| standard.document() == Some(document))
+    }
+
     /// The document; none for own limits.
     pub fn document(self) -> Option<&'static Document> {
         match self {

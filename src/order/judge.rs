@@ -168,6 +168,11 @@ impl Judged {
         Verdict::of_marks(self.rulings.iter().map(|(_, ruling)| ruling.says.mark))
     }
 
+    /// Whether it must not be taken.
+    pub fn is_ruled_out(&self) -> bool {
+        self.verdict() == Verdict::RuledOut
+    }
+
     /// What the rules ask for, the same things put together, the worst first.
     pub fn demands(&self) -> &[Demand] {
         self.demands.get_or_init(|| demand::of(&self.rulings))

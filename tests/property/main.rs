@@ -20,6 +20,7 @@ mod reading;
 mod readme;
 mod register;
 mod saved;
+mod sheet;
 mod site;
 mod steel;
 mod texts;

@@ -27,6 +27,8 @@ fn every_answer_keeps_the_schema() {
     keeps(&answer(&["order", ORDER], 0));
     keeps(&answer(&["order", "M20 x 90 hex bolt purple"], 1));
     keeps(&answer(&["order", "nothing at all"], 1));
+    keeps(&answer(&["sheet", ORDER], 0));
+    keeps(&answer(&["reply", ORDER], 0));
     keeps(&answer(&["coat", "coat=five"], 1));
     for entry in REGISTER {
         for example in entry.about.examples {

@@ -5,6 +5,7 @@
 mod asked;
 mod json;
 mod list;
+mod sheet;
 mod written;
 
 use assert_cmd::Command;

@@ -3,6 +3,7 @@
 use kettle_barrel::calculator::{Draft, Problems, Report};
 use kettle_barrel::order::Assessment;
 use kettle_barrel::quantity::Units;
+use kettle_barrel::sheet::Sheet;
 use serde::Serialize;
 
 use super::output::{Code, Output};
@@ -36,6 +37,10 @@ pub struct Answer {
     pub order: Option<Assessment>,
     /// The report of a calculator.
     pub report: Option<Report>,
+    /// A sheet of an order line.
+    pub sheet: Option<Sheet>,
+    /// The reply to the customer.
+    pub reply: Option<String>,
 }
 
 /// What was asked.
@@ -76,6 +81,8 @@ impl Answer {
             problems: None,
             order: None,
             report: None,
+            sheet: None,
+            reply: None,
         }
     }
 
@@ -100,7 +107,8 @@ impl Answer {
             };
         }
         let mut text = String::new();
-        if let Some(read) = &self.read {
+        // A sheet and a reply say themselves how the line was read.
+        if let Some(read) = self.read.as_ref().filter(|_| self.sheet.is_none() && self.reply.is_none()) {
             text.push_str(&format!("{read}\n\n"));
         }
         if let Some(order) = &self.order {
@@ -109,6 +117,10 @@ impl Answer {
         if let Some(report) = &self.report {
             text.push_str(&report.to_string());
         }
+        if let Some(sheet) = &self.sheet {
+            text.push_str(&sheet.to_string());
+        }
+        text.push_str(self.reply.as_deref().unwrap_or_default());
         // On a screen a unit must not be cut from its number; a program looks for a plain space.
         let text = text.replace('\u{a0}', " ");
         let problems = self.problems.as_ref().map(|problems| format!("{problems}\n")).unwrap_or_default();

@@ -10,6 +10,7 @@ use clap_complete::Shell;
 use kettle_barrel::calculator::{About, Draft, Entry, FieldAbout, Kind, REGISTER, find};
 use kettle_barrel::order;
 use kettle_barrel::quantity::Units;
+use kettle_barrel::sheet::{self, Heading, JOB};
 
 use super::answer::{self, Answer, Asked, NotUsed};
 use super::list;
@@ -51,6 +52,7 @@ fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, Strin
     let words = || asked.get_many::<String>("words").unwrap_or_default().map(String::as_str);
     match name {
         "order" => Ok(order_line(words().collect::<Vec<_>>())?.in_units(units).output(json)),
+        "sheet" | "reply" => Ok(paper(name, asked, words().collect(), units)?.output(json)),
         "schema" => Ok(Output::answer(answer::SCHEMA.to_owned())),
         "completions" => {
             let shell = *asked.get_one::<Shell>("shell").ok_or("Name a shell.")?;
@@ -87,6 +89,38 @@ fn order_line(words: Vec<&str>) -> Result<Answer, String> {
         not_used.map(|(text, why)| NotUsed { text: text.to_owned(), why: why.to_owned() }).collect();
     let read = Some(reading.to_string());
     Ok(Answer { order, problems, not_used, read, ..Answer::to(Asked::Order { line }, reading.draft) })
+}
+
+/// A sheet of one written order line, or the reply to whoever wrote it.
+fn paper(name: &str, asked: &ArgMatches, words: Vec<&str>, units: Units) -> Result<Answer, String> {
+    let mut answer = order_line(words)?;
+    let Asked::Order { line } = &answer.asked else { return Ok(answer) };
+    let text = |name: &str| asked.try_get_one::<String>(name).ok().flatten().cloned().unwrap_or_default();
+    let heading = Heading {
+        number: text("number"),
+        name: text("name"),
+        date: text("date"),
+        line: line.clone(),
+        units,
+        ..Heading::default()
+    };
+    answer.order = None;
+    let Ok(assessed) = order::assessed(&answer.fields) else { return Ok(answer) };
+    if name == "reply" {
+        answer.reply = Some(sheet::reply::reply(&assessed, &heading));
+        return Ok(answer);
+    }
+    let key = text("which");
+    let offered = sheet::of_order(&assessed);
+    if !offered.iter().any(|offered| offered.key == key) {
+        let keys: Vec<&str> = offered.iter().map(|offered| offered.key.as_str()).collect();
+        return Err(format!("The order has no sheet “{key}”; it has {}.", keys.join(", ")));
+    }
+    match sheet::order_sheet(&assessed, &key, &heading) {
+        Ok(sheet) => answer.sheet = Some(sheet),
+        Err(problems) => answer.problems = Some(problems),
+    }
+    Ok(answer)
 }
 
 /// Runs a calculator with `name=text`; the text `-` is read from standard input.
@@ -137,14 +171,32 @@ fn command() -> Command {
     let words = |name: &'static str, help: &'static str| {
         Arg::new("words").value_name(name).help(help).num_args(0..).action(ArgAction::Append)
     };
+    let line = || {
+        words("LINE", "The line as it is written, or - to read it from standard input")
+            .required(true)
+            .allow_hyphen_values(true)
+    };
     let order = Command::new("order")
         .about(order::ABOUT.answers)
-        .arg(
-            words("LINE", "The line as it is written, or - to read it from standard input")
-                .required(true)
-                .allow_hyphen_values(true),
-        )
+        .arg(line())
         .after_help("kettle-barrel order \"M20 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years\"");
+    let said = |name: &'static str, help: &'static str| {
+        Arg::new(name).long(name).value_name("TEXT").help(help).default_value("")
+    };
+    let sheet = Command::new("sheet")
+        .about("Prints a sheet of an order line: what to order, what to prove, what to gauge and to measure")
+        .arg(
+            said("which", "Which sheet of the order: job, record, run-barrel, run-kettle, working-…")
+                .default_value(JOB),
+        )
+        .arg(said("number", "The number of the order"))
+        .arg(said("name", "The name of the order"))
+        .arg(said("date", "The date of the sheet"))
+        .arg(line());
+    let reply = Command::new("reply")
+        .about("Prints the reply to whoever sent an order line, in plain sentences")
+        .arg(said("number", "The number of the order"))
+        .arg(line());
     let calculators = REGISTER.iter().map(|Entry { about, .. }: &Entry| {
         let About { id, answers, fields, .. } = *about;
         Command::new(id)
@@ -152,7 +204,8 @@ fn command() -> Command {
             .arg(words("FIELD=TEXT", "A field and what stands in it; the text - is read from standard input"))
             .after_help(format!("Fields, with what they take and their default:\n{}", help(fields)))
     });
-    let names = ["order", "list"].into_iter().chain(REGISTER.iter().map(|entry| entry.about.id));
+    let names =
+        ["order", "list", "sheet", "reply"].into_iter().chain(REGISTER.iter().map(|entry| entry.about.id));
     let page = Arg::new("command")
         .help("The command it is about; none for the program")
         .value_parser(PossibleValuesParser::new(names));
@@ -177,6 +230,8 @@ fn command() -> Command {
                 .help("Units of everything shown but the working, which keeps those of its formulas"),
         )
         .subcommand(order)
+        .subcommand(sheet)
+        .subcommand(reply)
         .subcommand(list::command())
         .subcommands(calculators)
         .subcommand(Command::new("schema").about("Prints the JSON schema of an answer"))

@@ -1,0 +1,89 @@
+//! What gives way where a sheet would be longer than its pages.
+//!
+//! The height is estimated from the letters, for the narrower width and the lesser height of A4 and
+//! Letter. What may go goes in this order: sources from the last, what is good to know, then the limits
+//! that are not gauged on the pitch diameter. A verdict, a condition, a term or a number of the answer
+//! never goes, and how much went is said.
+
+use super::{Block, Look, Row, Sheet};
+
+/// Lines of the usual print on a page of Letter with the margins of a printer.
+const PAGE: f64 = 66.0;
+/// Lines that the title and the edge of the code at the head take.
+const HEAD: f64 = 3.0;
+/// Letters of the usual print across the page.
+const FULL: usize = 118;
+/// Letters across half of it.
+const HALF: usize = 55;
+/// Letters of small print across the page.
+const FINE: usize = 152;
+/// The height of a line of small print.
+const FINE_LINE: f64 = 0.78;
+
+/// What is said of the rows that went.
+const MORE: &str = " more, behind the link";
+
+/// Lets rows go until the sheet has its pages.
+pub(super) fn fit(sheet: &mut Sheet) {
+    let room = PAGE * f64::from(sheet.pages);
+    while height(sheet) > room {
+        let Some(block) = next(sheet) else { return };
+        let Some(last) = block.rows.iter().rposition(|row| row.may_go) else { return };
+        block.rows.remove(last);
+        let said =
+            block.rows.last().and_then(|row| row.text.strip_prefix("and ")?.strip_suffix(MORE)?.parse().ok());
+        if said.is_some() {
+            block.rows.pop();
+        }
+        block.rows.push(Row::said("", format!("and {}{MORE}", said.unwrap_or(0_u32) + 1)));
+    }
+}
+
+/// The block that gives way next: the last of small print that still has what may go, then the others.
+fn next(sheet: &mut Sheet) -> Option<&mut Block> {
+    let may = |block: &Block| block.rows.iter().any(|row| row.may_go);
+    let small = sheet.blocks.iter().rposition(|block| block.look == Look::Small && may(block));
+    let place = small.or_else(|| sheet.blocks.iter().rposition(may))?;
+    sheet.blocks.get_mut(place)
+}
+
+/// The height of a sheet, in lines of the usual print.
+pub(super) fn height(sheet: &Sheet) -> f64 {
+    let mut height = HEAD;
+    let mut blocks = sheet.blocks.iter().peekable();
+    while let Some(block) = blocks.next() {
+        let mut own = of_block(block);
+        if block.look == Look::Half
+            && let Some(other) = blocks.next_if(|other| other.look == Look::Half)
+        {
+            own = own.max(of_block(other));
+        }
+        height += own;
+    }
+    height
+}
+
+fn of_block(block: &Block) -> f64 {
+    let lines = |letters: usize, width: usize| letters.div_ceil(width).max(1) as f64;
+    let letters = |row: &Row| row.name.chars().count() + 2 + row.text.chars().count();
+    let title = if block.title.is_empty() { 0.3 } else { 1.5 };
+    let rows: f64 = match block.look {
+        Look::Signatures => 2.6,
+        Look::Small => {
+            let all: usize = block.rows.iter().map(|row| letters(row) + 1).sum();
+            return 0.4 + FINE_LINE * lines(all + block.title.chars().count(), FINE);
+        }
+        Look::Lead => block.rows.iter().map(|row| 1.15 * lines(letters(row), 105)).sum::<f64>() + 0.6,
+        Look::Full | Look::Half => {
+            let width = if block.look == Look::Half { HALF } else { FULL };
+            let of_row = |row: &Row| {
+                // Room to write stands on the line where the text leaves it, else below.
+                let written = 26 * row.room.len();
+                let high = if row.room.is_empty() { 0.0 } else { 0.5 };
+                lines(letters(row) + written, width) + high
+            };
+            block.rows.iter().map(of_row).sum()
+        }
+    };
+    title + rows
+}

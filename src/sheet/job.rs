@@ -1,0 +1,195 @@
+//! The sheet of the order itself, for the plater, the galvanizer, the inspector and the customer.
+
+use super::sources::{source_block, without_sources};
+use super::specification::specification;
+use super::{Block, Heading, Look, Row, Sheet, foot, inspection, order_block, price, threads};
+use crate::calculator::{Caution, FieldAbout, Finding, Mark, Verdict};
+use crate::order::reading::{self, Segment};
+use crate::order::{self, Assessed, Judged, ProcessAssessment};
+use crate::quantity::letters::lower;
+use crate::rule::Instruction;
+use crate::sentence::capital;
+use crate::source::Source;
+
+pub(super) fn sheet(assessed: &Assessed, heading: &Heading) -> Sheet {
+    let assessment = assessed.assessment.clone().in_units(heading.units);
+    let taken = assessment.taken();
+    let judged = assessed.taken();
+    let mut sources: Vec<Source> = Vec::new();
+    let mut middle = vec![lead(assessed, judged, &assessment.answer.text, heading)];
+    middle.push(others(assessed, judged, heading));
+    if let (Some(taken), Some(judged)) = (taken, judged) {
+        for finding in &taken.findings {
+            sources.push(finding.source);
+            sources.extend(&finding.also);
+        }
+        middle.push(conditions(&taken.findings));
+        middle.extend(terms(&taken.findings));
+        middle.extend(threads::block(assessed, judged, &mut sources));
+        middle.push(coat(assessed, taken, judged, &mut sources));
+        middle.push(Block::new(
+            "",
+            Look::Signatures,
+            ["Ordered", "Coated", "Inspected"].map(signature).to_vec(),
+        ));
+        middle.extend(to_know(&taken.findings));
+    }
+    middle.push(cautions(&assessment.cautions));
+    sources.extend(assessment.sources());
+    middle.push(source_block(sources));
+    for row in middle.iter_mut().flat_map(|block| &mut block.rows) {
+        row.text = heading.units.sentence(&row.text).into_owned().into();
+    }
+    let mut blocks = vec![order_block(heading, as_read(assessed, heading))];
+    blocks.append(&mut middle);
+    blocks.push(foot(heading));
+    Sheet::of("Job sheet", blocks)
+}
+
+/// The order as it was read, and what of it was not understood or is not said.
+pub(super) fn as_read(assessed: &Assessed, heading: &Heading) -> Vec<Row> {
+    let draft = &assessed.draft;
+    let by_default = |key: &str| {
+        let field: Option<&FieldAbout> = order::FIELDS.iter().find(|field| field.key == key);
+        field.is_some_and(|field| draft.get(key) == Some(field.default))
+    };
+    let said: Vec<String> = reading::said(draft)
+        .into_iter()
+        .filter_map(|segment| match segment {
+            Segment::Used { field, text, .. } if !by_default(field) => Some(text),
+            _ => None,
+        })
+        .collect();
+    let mut rows = vec![Row::said("As read", said.join("; "))];
+    let reading = reading::read(&heading.line);
+    let not_used: Vec<String> = reading
+        .not_used()
+        .map(|(text, why)| if why.is_empty() { format!("“{text}”") } else { format!("“{text}” ({why})") })
+        .collect();
+    if !not_used.is_empty() {
+        rows.push(Row::said("Not understood or not used", not_used.join("; ")));
+    }
+    let silent: Vec<String> = reading::not_said(draft).map(|field| lower(field.label)).collect();
+    if !silent.is_empty() {
+        rows.push(Row::said("Not said", silent.join(", ")));
+    }
+    rows
+}
+
+/// What to order, and the answer as it is read aloud.
+fn lead(assessed: &Assessed, judged: Option<&Judged>, answer: &str, heading: &Heading) -> Block {
+    let Some(judged) = judged else {
+        return Block::new("No finish to order", Look::Lead, vec![Row::said("", answer.to_owned())]);
+    };
+    let title = format!("To order: {}, {}", lower(judged.process.name()), lower(judged.verdict().words()));
+    let mut rows = Vec::new();
+    rows.extend(specification(assessed, judged).map(|text| Row::said("", text)));
+    rows.push(Row::said("In short", answer.to_owned()));
+    rows.extend(price::row(assessed, judged.process, &heading.prices));
+    Block::new(title, Look::Lead, rows)
+}
+
+/// The verdict on the others in a line each, with why.
+fn others(assessed: &Assessed, taken: Option<&Judged>, heading: &Heading) -> Block {
+    let others = assessed.judgement.processes.iter();
+    let others = others.filter(|judged| taken.is_none_or(|taken| taken.process != judged.process));
+    let row = |judged: &Judged| {
+        let mut why = why(assessed, judged);
+        if !judged.is_ruled_out()
+            && let Some(price) = price::row(assessed, judged.process, &heading.prices)
+        {
+            why.push(format!("{} {}", lower(&price.name), price.text));
+        }
+        let name = format!("{}: {}", judged.process.name(), lower(judged.verdict().words()));
+        Row::said(name, capital(&why.join("; ")))
+    };
+    Block::new(if taken.is_some() { "The others" } else { "" }, Look::Full, others.map(row).collect())
+}
+
+/// Why the verdict on a process is what it is, in a few words each.
+pub(super) fn why(assessed: &Assessed, judged: &Judged) -> Vec<String> {
+    let decides = |mark: Mark| match judged.verdict() {
+        Verdict::RuledOut => mark == Mark::Bar,
+        _ => matches!(mark, Mark::Condition | Mark::NotJudged),
+    };
+    let demands = judged.demands().iter().filter(|demand| decides(demand.mark));
+    let mut why: Vec<String> = Vec::new();
+    for brief in demands.map(|demand| demand.brief(&assessed.judgement, judged)) {
+        if !brief.is_empty() && !why.contains(&brief) {
+            why.push(brief);
+        }
+    }
+    if let Some(offer) = judged.offer.as_ref().filter(|_| why.is_empty()) {
+        why.push(format!("{} {}", offer.class.document.name, offer.class.name));
+        let life = judged_figures(assessed, judged).into_iter().flat_map(|process| &process.figures);
+        let life = life.filter(|figure| figure.name.starts_with("Life"));
+        why.extend(life.take(1).map(|figure| format!("{}: {}", figure.name, figure.value)));
+    }
+    why
+}
+
+fn judged_figures<'a>(assessed: &'a Assessed, judged: &Judged) -> Option<&'a ProcessAssessment> {
+    assessed.assessment.processes.iter().find(|process| process.process == judged.process)
+}
+
+/// What somebody has to prove or agree before the finish can be ordered.
+fn conditions(findings: &[Finding]) -> Block {
+    let asked = findings.iter().filter(|finding| matches!(finding.mark, Mark::Condition | Mark::NotJudged));
+    let mut rows: Vec<Row> = asked.map(|finding| tick(finding).room(&["proved by", "on"])).collect();
+    if rows.is_empty() {
+        rows.push(Row::said("", "Nothing has to be proved or agreed before the order."));
+    }
+    Block::new("First to prove or agree", Look::Full, rows)
+}
+
+/// What goes on the order.
+fn terms(findings: &[Finding]) -> Option<Block> {
+    let terms = findings.iter().filter(|finding| finding.mark == Mark::Term);
+    let rows: Vec<Row> = terms.map(tick).collect();
+    (!rows.is_empty()).then(|| Block::new("Terms of the order", Look::Full, rows))
+}
+
+fn tick(finding: &Finding) -> Row {
+    Row::tick(without_sources(&finding.text))
+}
+
+/// What is good to know; gives way first.
+fn to_know(findings: &[Finding]) -> Option<Block> {
+    let notes = findings.iter().filter(|finding| finding.mark == Mark::Note);
+    let rows: Vec<Row> =
+        notes.map(|finding| Row::said("", without_sources(&finding.text)).may_go()).collect();
+    (!rows.is_empty()).then(|| Block::new("Good to know", Look::Small, rows))
+}
+
+/// The coat to measure, on how many articles and where, the bake, the life and the zinc.
+fn coat(assessed: &Assessed, taken: &ProcessAssessment, judged: &Judged, sources: &mut Vec<Source>) -> Block {
+    // The threads have a block of their own.
+    let figures = taken.figures.iter().filter(|figure| figure.name != "Threads");
+    let mut rows: Vec<Row> = Vec::new();
+    for figure in figures {
+        sources.extend(figure.source);
+        rows.push(Row::figure(figure));
+    }
+    rows.push(bake(assessed, judged));
+    rows.extend(inspection::to_measure(assessed, judged, sources));
+    Block::new("Coat and inspection", Look::Half, rows)
+}
+
+fn bake(assessed: &Assessed, judged: &Judged) -> Row {
+    let baked =
+        judged.demands().iter().find(|demand| matches!(demand.instruction, Some(Instruction::Bake(_))));
+    let text = match baked {
+        Some(demand) => without_sources(&capital(&demand.text(&assessed.judgement, judged))),
+        None => "none is asked for".to_owned(),
+    };
+    Row::said("Bake", text)
+}
+
+fn signature(who: &'static str) -> Row {
+    Row::said(who, "").room(&["name", "date"])
+}
+
+fn cautions(cautions: &[Caution]) -> Block {
+    let rows = cautions.iter().map(|caution| Row::said("", caution.words())).collect();
+    Block::new("Cautions", Look::Small, rows)
+}

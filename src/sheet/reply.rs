@@ -1,0 +1,88 @@
+//! The reply to the customer, in plain sentences, from the answer's own data.
+
+use super::sources::without_sources;
+use super::specification::specification;
+use super::{Heading, job};
+use crate::calculator::{Mark, Verdict};
+use crate::order::{Assessed, Judged};
+
+/// The reply to an order.
+pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
+    let said = job::as_read(assessed, heading);
+    let read = said.iter().find(|row| row.name == "As read").map_or("", |row| row.text.as_ref());
+    let about = match heading.number.trim() {
+        "" => String::new(),
+        number => format!(" (number {number})"),
+    };
+    let mut text = format!("Dear customer,\n\nThank you for your enquiry{about}. We read it as: {read}.\n");
+    for row in said.iter().filter(|row| row.name != "As read") {
+        let what = if row.name == "Not said" {
+            "It does not say these, please tell us"
+        } else {
+            "These words we could not use, please tell us what they mean"
+        };
+        text.push_str(&format!("{what}: {}.\n", row.text));
+    }
+    text.push('\n');
+    let assessment = assessed.assessment.clone().in_units(heading.units);
+    let taken = assessment.taken();
+    match taken.zip(assessed.taken()) {
+        Some((process, judged)) => {
+            let order = specification(assessed, judged).unwrap_or_default();
+            text.push_str(&format!("We recommend this finish: {}\n", heading.units.sentence(&order)));
+            text.extend(years(assessed, judged).map(|years| format!("{years}\n")));
+            let of = |marks: &[Mark]| {
+                let findings = process.findings.iter().filter(|finding| marks.contains(&finding.mark));
+                findings.map(|finding| format!("- {}\n", without_sources(&finding.text))).collect::<String>()
+            };
+            let conditions = of(&[Mark::NotJudged, Mark::Condition]);
+            if conditions.is_empty() {
+                text.push_str("Nothing has to be proved or agreed first.\n");
+            } else {
+                text.push_str("\nBefore we can go ahead we ask you for this:\n");
+                text.push_str(&conditions);
+            }
+            let terms = of(&[Mark::Term]);
+            if !terms.is_empty() {
+                text.push_str("\nThis goes on the order:\n");
+                text.push_str(&terms);
+            }
+        }
+        None => text
+            .push_str("None of the three zinc finishes suits this order, and we would rather say so now.\n"),
+    }
+    text.push_str("\nThe other finishes:\n");
+    let others = assessed.judgement.processes.iter();
+    for judged in others.filter(|judged| Some(judged.process) != assessment.answer.recommended) {
+        text.push_str(&format!("- {}\n", other(assessed, judged, heading)));
+    }
+    text.push_str(
+        "\nThese statements support the standards named and your own specification, and do not replace them. \
+         Please ask us about anything that is not clear.\n",
+    );
+    if !heading.link.is_empty() {
+        text.push_str(&format!("\nEverything behind this answer, with its sources: {}\n", heading.link));
+    }
+    text.push_str("\nWith kind regards\n");
+    // A letter is written with plain spaces.
+    text.replace('\u{a0}', " ")
+}
+
+/// What is not recommended, with why.
+fn other(assessed: &Assessed, judged: &Judged, heading: &Heading) -> String {
+    let why = job::why(assessed, judged).join("; ");
+    let why = heading.units.sentence(&why);
+    match judged.verdict() {
+        Verdict::Suits => format!("{} would suit as well: {why}.", judged.process.name()),
+        Verdict::OnConditions => format!("{} would suit on conditions: {why}.", judged.process.name()),
+        Verdict::RuledOut => format!("{} we cannot recommend: {why}.", judged.process.name()),
+    }
+}
+
+/// How long the coat lasts, where the place is known.
+fn years(assessed: &Assessed, judged: &Judged) -> Option<String> {
+    let place = assessed.line.place?;
+    let process = assessed.assessment.processes.iter().find(|process| process.process == judged.process)?;
+    let life = process.figures.iter().find(|figure| figure.name.starts_with("Life"))?;
+    Some(format!("In {} the zinc lasts {}.", place.key(), life.value))
+}

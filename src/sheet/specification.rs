@@ -1,0 +1,62 @@
+//! The finish as it is put on a purchase order: process, standard, class, thickness, threads, nut, mark.
+
+use crate::coat::{CoatClass, ThicknessLimit};
+use crate::order::{Assessed, Judged, set};
+use crate::process::Process;
+use crate::rule::fit::room_in_words;
+use crate::thread::pair::{Found, Room};
+
+/// The finish of a process, in the words of its standard; `None` where the process offers no coat.
+pub(super) fn specification(assessed: &Assessed, judged: &Judged) -> Option<String> {
+    let class = judged.offer.as_ref()?.class;
+    let coat = match judged.process {
+        Process::HotDip => "Hot-dip zinc coating",
+        Process::Mechanical => "Mechanically deposited zinc coating",
+        Process::Electroplated => "Electroplated zinc coating",
+    };
+    let mut text = format!("{coat} to {}, {}: {}", class.document.name, class.name, limits(class).join(", "));
+    if let Some(threads) = threads(assessed, judged) {
+        text.push_str("; ");
+        text.push_str(&threads);
+    }
+    let line = &assessed.line;
+    if let Some(nut) = set::nut(line).filter(|_| !line.part.is_nut()) {
+        let name = nut.by.unwrap_or(nut.grade.name());
+        let name = name.strip_prefix("nut ").or(name.strip_suffix(" nut")).unwrap_or(name);
+        let heavy = if nut.is_heavy { "heavy hex nuts" } else { "nuts" };
+        text.push_str(&format!("; {heavy} of {name}"));
+    }
+    if assessed.judgement.items.iter().skip(1).any(|item| item.part.kind.is_washer()) {
+        text.push_str("; washers with the same coat");
+    }
+    Some(text + ".")
+}
+
+/// What a class asks of the coat, as it is printed.
+pub(super) fn limits(class: &CoatClass) -> Vec<String> {
+    let limit = |name: &str, limit: Option<ThicknessLimit>| Some(format!("{name} {}", limit?.printed));
+    let single = match class.process {
+        Process::HotDip => "each article at least",
+        Process::Mechanical | Process::Electroplated => "every place at least",
+    };
+    let each = [
+        limit(single, class.single),
+        limit("mean of the batch at least", class.average),
+        limit("mean of the whole lot at least", class.lot_average),
+        limit("mean at most", class.average_max),
+    ];
+    each.into_iter().flatten().collect()
+}
+
+/// Bolt and nut that take the coat.
+fn threads(assessed: &Assessed, judged: &Judged) -> Option<String> {
+    let Some(Found::Takes(mated)) = &judged.fit else { return None };
+    let case = assessed.judgement.case(judged, 0)?;
+    let words = room_in_words(&case, mated.pair.room);
+    let words = words.strip_prefix("order ").unwrap_or(&words);
+    let line = &assessed.line;
+    if line.part.is_nut() || line.part.goes_into_a_tapped_hole() || mated.pair.room == Room::Ordered {
+        return Some(words.to_owned());
+    }
+    Some(format!("bolt thread {} before the coat; {words}", mated.pair.class))
+}

@@ -1,0 +1,335 @@
+//! The sheets of orders: everything the answer says is on them, and nothing else is said.
+
+use std::fs;
+
+use kettle_barrel::calculator::{Address, Draft, Mark, REGISTER, Verdict, find};
+use kettle_barrel::order::{self, Assessed};
+use kettle_barrel::process::Process;
+use kettle_barrel::quantity::Units;
+use kettle_barrel::sheet::price::{By, Price};
+use kettle_barrel::sheet::{
+    Heading, JOB, Look, Prices, Row, Sheet, calculator_sheet, code, of_calculator, of_order, order_sheet,
+    reply,
+};
+
+/// Every fourth of the kept orders, and sets, and what nobody understands.
+fn orders() -> Vec<Assessed> {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/property/golden.txt");
+    let kept = fs::read_to_string(path).unwrap();
+    let addresses = kept.lines().filter_map(|line| line.split_once(" order ")).step_by(4);
+    let kept = addresses.map(|(_, address)| Address::read(address).0.draft);
+    let written = [
+        SET,
+        "M24x3 stud foo bar",
+        "M12 washer, 4.6, 20000 pcs, C3, 15 years",
+        "M16 nut, class 8, C3, 500 pcs",
+    ];
+    let written = written.map(|line| order::reading::read(line).draft);
+    kept.chain(written).map(|draft| order::assessed(&draft).unwrap()).collect()
+}
+
+const SET: &str = "500 sets 3/4-10 x 2-1/2 structural bolt, A325, with DH nut and F436 washer, C3, 15 years";
+
+fn written(line: &str) -> Assessed {
+    order::assessed(&order::reading::read(line).draft).unwrap()
+}
+
+fn heading(link: &str) -> Heading {
+    Heading {
+        number: "4711".into(),
+        name: "Bridge".into(),
+        date: "2026-03-01".into(),
+        link: link.into(),
+        ..Heading::default()
+    }
+}
+
+fn job(assessed: &Assessed) -> Sheet {
+    order_sheet(assessed, JOB, &heading(LINK)).unwrap()
+}
+
+const LINK: &str = "https://zinc.example/#1/order?part=bolt&thread=M16";
+
+/// A text without the places it names in brackets: the sheet has them among its sources.
+fn bare(text: &str) -> String {
+    let mut bare = String::new();
+    for piece in text.split_inclusive(']') {
+        let whole = piece.split_once(" [").filter(|(_, source)| source.ends_with(")]"));
+        bare.push_str(whole.map_or(piece, |(before, _)| before));
+    }
+    bare
+}
+
+fn rows(sheet: &Sheet) -> impl Iterator<Item = &Row> {
+    sheet.blocks.iter().flat_map(|block| &block.rows)
+}
+
+#[test]
+fn a_sheet_has_every_condition_and_every_term_of_what_it_recommends() {
+    let (mut conditions, mut terms) = (0, 0);
+    for assessed in orders() {
+        let sheet = job(&assessed).on_paper();
+        let taken = assessed.assessment.taken();
+        for finding in taken.iter().flat_map(|taken| &taken.findings) {
+            let text = bare(&finding.text);
+            let row = rows(&sheet).find(|row| row.text == text && !row.may_go);
+            match finding.mark {
+                Mark::Condition | Mark::NotJudged => {
+                    conditions += 1;
+                    let row = row.unwrap_or_else(|| panic!("“{text}” is not on\n{sheet}"));
+                    assert!(row.ticked && row.room == ["proved by", "on"], "no room for “{text}”");
+                }
+                Mark::Term => {
+                    terms += 1;
+                    assert!(row.is_some_and(|row| row.ticked), "“{text}” is not on\n{sheet}");
+                }
+                _ => {}
+            }
+        }
+    }
+    assert!(conditions > 40 && terms > 150, "{conditions} conditions and {terms} terms are too few to tell");
+}
+
+#[test]
+fn what_is_recommended_names_process_standard_class_and_nut_and_is_never_ruled_out() {
+    for assessed in orders() {
+        let sheet = job(&assessed);
+        let lead = sheet.blocks.iter().find(|block| block.look == Look::Lead).unwrap();
+        let Some(taken) = assessed.assessment.taken() else {
+            assert!(lead.title.contains("No finish"), "{}", lead.title);
+            continue;
+        };
+        assert_ne!(taken.verdict, Verdict::RuledOut, "{sheet}");
+        let judged =
+            assessed.judgement.processes.iter().find(|judged| judged.process == taken.process).unwrap();
+        let class = judged.offer.as_ref().unwrap().class;
+        let order = &lead.rows[0].text;
+        let process = match taken.process {
+            Process::HotDip => "Hot-dip zinc coating",
+            Process::Mechanical => "Mechanically deposited zinc coating",
+            Process::Electroplated => "Electroplated zinc coating",
+        };
+        for part in [process, class.document.name, class.name] {
+            assert!(order.contains(part), "“{part}” is not in “{order}”");
+        }
+        for (mark, said) in [("6AZ marked Z", "6AZ, marked Z"), ("6AX marked X", "6AX, marked X")] {
+            assert!(!assessed.assessment.answer.order.contains(mark) || order.contains(said), "{order}");
+        }
+        // The others stand below with their verdicts.
+        for process in &assessed.assessment.processes {
+            let verdict = format!("{}: {}", process.process.name(), process.verdict.words().to_lowercase());
+            let other = rows(&sheet).any(|row| row.name == verdict && !row.text.is_empty());
+            assert_eq!(other, process.process != taken.process, "{verdict}\n{sheet}");
+        }
+    }
+}
+
+/// Numbers with what stands around them, as a person would look for them.
+fn numbers(text: &str) -> impl Iterator<Item = &str> {
+    let words = text.split(|c: char| c.is_whitespace() || "();,“”".contains(c));
+    words.map(|word| word.trim_end_matches('.')).filter(|word| word.contains(|c: char| c.is_ascii_digit()))
+}
+
+#[test]
+fn every_number_of_the_answer_stays_on_the_page() {
+    for assessed in orders() {
+        let text = job(&assessed).on_paper().to_string();
+        let assessment = &assessed.assessment;
+        let mut asked = assessment.answer.text.clone() + " " + &assessment.answer.order;
+        for figure in assessment.taken().iter().flat_map(|taken| &taken.figures) {
+            asked.push_str(&format!(" {}", figure.value));
+        }
+        for number in numbers(&asked) {
+            assert!(text.contains(number), "{number} is not on\n{text}");
+        }
+    }
+}
+
+#[test]
+fn a_page_that_is_full_lets_only_sources_and_the_like_go_and_says_how_many() {
+    let mut full = 0;
+    for assessed in orders() {
+        let whole = job(&assessed);
+        let paper = whole.clone().on_paper();
+        let may_not_go: Vec<&Row> = rows(&whole).filter(|row| !row.may_go).collect();
+        let stays: Vec<&Row> =
+            rows(&paper).filter(|row| !row.text.ends_with("more, behind the link")).collect();
+        assert!(may_not_go.iter().all(|row| stays.contains(row)), "{paper}");
+        let gone = rows(&whole).count() - stays.len();
+        let said = rows(&paper)
+            .filter_map(|row| row.text.strip_prefix("and ")?.split(' ').next()?.parse::<usize>().ok());
+        assert_eq!(said.sum::<usize>(), gone, "{paper}");
+        full += usize::from(gone > 0);
+    }
+    println!("{full} sheets let something go");
+}
+
+#[test]
+fn a_set_has_all_its_parts() {
+    let assessed = written(SET);
+    let text = job(&assessed).to_string();
+    for part in ["heavy hex nuts of ASTM A563 grade DH", "washers with the same coat", "F436", "500 pcs"] {
+        assert!(text.contains(part), "{part} is not on\n{text}");
+    }
+    let runs: Vec<String> = of_order(&assessed).into_iter().map(|offered| offered.label).collect();
+    for run in ["kettle: heavy hex structural bolt", "kettle: heavy hex nut", "barrel: plain washer"] {
+        assert!(runs.iter().any(|label| label.ends_with(run)), "{run}: {runs:?}");
+    }
+}
+
+#[test]
+fn what_was_not_understood_or_not_said_is_on_the_sheet() {
+    let line = "M24x3 stud foo bar";
+    let sheet =
+        order_sheet(&written(line), JOB, &Heading { line: line.into(), ..Heading::default() }).unwrap();
+    let said = |name: &str| rows(&sheet).find(|row| row.name == name).map(|row| row.text.to_string());
+    assert_eq!(said("As written").unwrap(), line);
+    assert_eq!(said("As read").unwrap(), "stud; M24");
+    assert_eq!(said("Not understood or not used").unwrap(), "“foo”; “bar”");
+    assert_eq!(said("Not said").unwrap(), "length, quantity, steel, place");
+    // The number, the name and the date are written by hand.
+    assert_eq!(rows(&sheet).filter(|row| row.room == [""]).count(), 3);
+}
+
+#[test]
+fn a_blank_of_the_tables_stays_a_blank_with_the_document_to_open() {
+    let sheet = job(&written("M20 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years"));
+    let articles = rows(&sheet).find(|row| row.name == "Articles").unwrap();
+    assert!(articles.text.contains("not known here; open ASTM B602"), "{}", articles.text);
+    // ASTM F2329-05, sampling of a batch: of 501 to 1200 pieces 5 are measured.
+    let lot = job(&written("5/8-11 x 4 stud, B7, two 2H nuts, 800 pcs, C3, 15 years"));
+    let articles = rows(&lot).find(|row| row.name == "Articles").unwrap();
+    assert!(articles.text.contains(" of 800"), "{}", articles.text);
+}
+
+#[test]
+fn every_sheet_of_every_order_is_made() {
+    let mut made = 0;
+    for assessed in orders() {
+        for offered in of_order(&assessed) {
+            let made_of =
+                offered.link.as_ref().and_then(|link| Some((find(link.calculator)?, Draft::from(link))));
+            let sheet = match order_sheet(&assessed, &offered.key, &heading(LINK)) {
+                Ok(sheet) => sheet,
+                // A calculator that has no answer has no sheet, and says why.
+                Err(problems) => {
+                    assert_eq!(
+                        made_of.and_then(|(entry, draft)| entry.evaluate(&draft).err()),
+                        Some(problems)
+                    );
+                    continue;
+                }
+            };
+            let text = sheet.clone().on_paper().to_string();
+            assert!(
+                text.contains("4711") && text.contains("Kettle & Barrel") && text.contains(LINK),
+                "{text}"
+            );
+            assert!(sheet.pages <= 2, "{}", sheet.title);
+            made += 1;
+        }
+    }
+    println!("{made} sheets");
+    for entry in REGISTER {
+        for example in entry.about.examples {
+            let draft: Draft = example.pairs.iter().copied().collect();
+            for offered in of_calculator(entry) {
+                let sheet = calculator_sheet(entry, &draft, &offered.key, &heading(LINK)).unwrap();
+                let report = entry.evaluate(&draft).unwrap();
+                assert!(
+                    sheet.to_string().contains(&report.headline),
+                    "{}: {}",
+                    entry.about.id,
+                    example.title
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn a_run_sheet_has_the_numbers_of_the_order_and_is_not_made_up_without_a_quantity() {
+    let line = "M20 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years";
+    let sheet = order_sheet(&written(line), "run-barrel", &heading(LINK)).unwrap();
+    let text = sheet.to_string();
+    assert!(
+        text.contains("Run sheet of the barrel") && text.contains("Zinc powder, addition 1 of"),
+        "{text}"
+    );
+    assert!(rows(&sheet).filter(|row| row.ticked).all(|row| row.room == ["done at", "measured"]), "{text}");
+    let silent = order_sheet(&written("M20 x 90 hex bolt, 10.9, C4"), "run-barrel", &heading(LINK)).unwrap();
+    assert!(silent.to_string().contains("does not say how many"), "{silent}");
+    assert!(!silent.to_string().contains("Zinc powder, addition"), "{silent}");
+}
+
+#[test]
+fn own_prices_put_a_cost_beside_each_finish() {
+    let assessed = written("M16x60 hex bolt, 8.8, 400 pcs, C3, 15 years");
+    let kg = assessed.judgement.items[0].mass().unwrap().kg() * 400.0;
+    let price = |text: &str, by| Price { text: text.into(), by };
+    let prices = Prices([price("1,25", By::Kilogram), price("0.20", By::Piece), price("", By::Piece)]);
+    assert_eq!(Prices::read(&prices.to_string()), prices);
+    let sheet = order_sheet(&assessed, JOB, &Heading { prices, ..heading(LINK) }).unwrap();
+    let text = sheet.to_string();
+    assert!(text.contains(&format!("Cost by the own price: {:.2} (1,25 a kilogram", 1.25 * kg)), "{text}");
+    assert!(text.contains("80.00 (0.20 a piece, 400 pcs)"), "{text}");
+    assert_eq!(text.matches("own price").count(), 2, "{text}");
+}
+
+#[test]
+fn a_reply_says_what_the_answer_says() {
+    for assessed in orders() {
+        let reply = reply::reply(&assessed, &heading(LINK));
+        assert!(
+            reply.starts_with("Dear customer,") && reply.contains("4711") && reply.contains(LINK),
+            "{reply}"
+        );
+        assert!(!reply.contains("..") && !reply.contains('\u{a0}'), "{reply}");
+        for process in &assessed.assessment.processes {
+            let taken = Some(process.process) == assessed.assessment.answer.recommended;
+            assert!(taken || reply.contains(&format!("- {} w", process.process.name())), "{reply}");
+            for finding in process.findings.iter().filter(|_| taken) {
+                if matches!(finding.mark, Mark::Condition | Mark::NotJudged | Mark::Term) {
+                    assert!(reply.contains(&bare(&finding.text).replace('\u{a0}', " ")), "{reply}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn inch_units_reach_every_row_but_the_working() {
+    let assessed = written("M20 x 90 hex bolt, 10.9, 1200 pcs, C4, 12 years");
+    let heading = Heading { units: Units::Inch, ..heading(LINK) };
+    let text = order_sheet(&assessed, JOB, &heading).unwrap().to_string();
+    let reply = reply::reply(&assessed, &heading);
+    for metric in ["\u{a0}µm", "\u{a0}mm", "\u{a0}kg"] {
+        assert!(!text.contains(metric) && !reply.contains(metric), "{metric}\n{text}\n{reply}");
+    }
+}
+
+/// The squares of a code, read back by a decoder that knows nothing of the encoder.
+#[test]
+fn a_code_reads_back_to_its_link() {
+    let long = format!("{LINK}&line={}", "M16+x+60+hex+bolt%2C+8.8+".repeat(18));
+    for link in [LINK, &long] {
+        let code = code::code(link).unwrap();
+        let size = code.size as usize;
+        let mut dark = vec![false; size * size];
+        for run in code.path.split('M').filter(|run| !run.is_empty()) {
+            let (place, rest) = run.split_once('h').unwrap();
+            let (x, y) = place.split_once(' ').unwrap();
+            let (x, y): (usize, usize) = (x.parse().unwrap(), y.parse().unwrap());
+            let length: usize = rest.split_once('v').unwrap().0.parse().unwrap();
+            dark[y * size + x..y * size + x + length].fill(true);
+        }
+        let scale = 4;
+        let mut image = rqrr::PreparedImage::prepare_from_greyscale(size * scale, size * scale, |x, y| {
+            if dark[y / scale * size + x / scale] { 0 } else { 255 }
+        });
+        let grids = image.detect_grids();
+        assert_eq!(grids.len(), 1, "{link}");
+        assert_eq!(grids[0].decode().unwrap().1, link);
+    }
+    assert_eq!(code::code(&"x".repeat(2000)), None);
+}
