@@ -89,6 +89,9 @@ pub struct Row {
     pub may_go: bool,
 }
 
+/// Begins the label of room that is a box to tick, and not a line to write on.
+pub const TICK: char = '☐';
+
 /// What a person writes on a sheet, and what the device knows.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Heading {
@@ -196,13 +199,17 @@ pub fn order_sheet(assessed: &Assessed, key: &str, heading: &Heading) -> Result<
     match offered.and_then(|offered| Some((find(offered.link.as_ref()?.calculator)?, offered.link?))) {
         Some((entry, link)) => {
             let kind = key.split('-').next().unwrap_or(key);
-            if kind == RUN && assessed.line.quantity.is_none() {
-                return Ok(head(Sheet::of(capital("run sheet"), vec![no_quantity()]), heading));
-            }
-            calculator_sheet(entry, &Draft::from(&link), kind, heading)
+            let sheet = if kind == RUN && assessed.line.quantity.is_none() {
+                Sheet::of("Run sheet", vec![no_quantity()])
+            } else {
+                made(entry, &Draft::from(&link), kind, heading)?
+            };
+            Ok(framed(sheet, heading, job::as_read(assessed, heading)))
         }
-        None if key == RECORD => Ok(head(inspection::of_order(assessed, heading), heading)),
-        None => Ok(job::sheet(assessed, heading)),
+        None if key == RECORD => {
+            Ok(framed(inspection::of_order(assessed, heading), heading, job::as_read(assessed, heading)))
+        }
+        None => Ok(framed(job::sheet(assessed, heading), heading, job::as_read(assessed, heading))),
     }
 }
 
@@ -216,15 +223,15 @@ pub fn calculator_sheet(
     key: &str,
     heading: &Heading,
 ) -> Result<Sheet, Problems> {
+    Ok(framed(made(entry, draft, key, heading)?, heading, Vec::new()))
+}
+
+fn made(entry: &Entry, draft: &Draft, key: &str, heading: &Heading) -> Result<Sheet, Problems> {
     let sheet = match key {
         WORKING => None,
         _ => run::of(entry.about.id, draft)?.or(inspection::of(entry.about.id, draft)?),
     };
-    let sheet = match sheet {
-        Some(sheet) => sheet,
-        None => working::of(entry, draft, heading.units)?,
-    };
-    Ok(head(sheet, heading))
+    sheet.map_or_else(|| working::of(entry, draft, heading.units), Ok)
 }
 
 /// What a run sheet says where nobody said how many.
@@ -234,15 +241,9 @@ fn no_quantity() -> Block {
     Block::new("What is missing", Look::Full, vec![Row::said("", text)])
 }
 
-/// The sheet with what stands at the top and the bottom of every one.
-fn head(mut sheet: Sheet, heading: &Heading) -> Sheet {
-    sheet.blocks.insert(0, order_block(heading, Vec::new()));
-    sheet.blocks.push(foot(heading));
-    sheet
-}
-
-/// Number, name and date, and what else says which order it is.
-fn order_block(heading: &Heading, rest: Vec<Row>) -> Block {
+/// The sheet with what stands at the top and the bottom of every one: number, name and date, how the order
+/// was written and read, the link.
+fn framed(mut sheet: Sheet, heading: &Heading, as_read: Vec<Row>) -> Sheet {
     let mut rows = vec![
         Row::to_fill("Number", &heading.number),
         Row::to_fill("Name", &heading.name),
@@ -251,8 +252,10 @@ fn order_block(heading: &Heading, rest: Vec<Row>) -> Block {
     if !heading.line.is_empty() {
         rows.push(Row::said("As written", heading.line.clone()));
     }
-    rows.extend(rest);
-    Block::new("", Look::Full, rows)
+    rows.extend(as_read);
+    sheet.blocks.insert(0, Block::new("", Look::Full, rows));
+    sheet.blocks.push(foot(heading));
+    sheet
 }
 
 /// The link, and which program made the sheet.

@@ -30,6 +30,8 @@ mod saved;
 mod section;
 mod segments;
 mod settings;
+mod sheet;
+mod sheet_form;
 mod sign;
 mod source;
 mod step;

@@ -3,12 +3,14 @@
 mod desk;
 mod line;
 mod notice;
+mod paper;
 mod setting;
 mod view;
 
 pub use desk::Desk;
 pub use line::{EXAMPLES, WrittenLine};
 pub use notice::Notice;
+pub use paper::{Paper, Written};
 pub use setting::{Settings, Theme};
 pub use view::View;
 
@@ -17,6 +19,7 @@ use std::rc::Rc;
 use crate::calculator::{Address, Damage, Draft, Form, REGISTER};
 use crate::order;
 use crate::quantity::Units;
+use crate::sheet::Prices;
 
 /// The whole state of the page.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,6 +40,10 @@ pub struct State {
     pub left_at: Option<String>,
     /// What is remembered from one visit to the next.
     pub settings: Settings,
+    /// Which sheet is chosen, and what stands at its head.
+    pub paper: Paper,
+    /// Own prices; they stay on the device and are in no link.
+    pub prices: Prices,
 }
 
 /// What can happen.
@@ -62,10 +69,16 @@ pub enum Action {
     Use(Units),
     /// Colours were chosen.
     Wear(Theme),
+    /// A sheet was chosen, or something was written on it.
+    Note(Written, String),
+    /// The own prices were changed.
+    Charge(Prices),
 }
 
 /// The name under which an address holds the written line, beside the fields it fills.
 const LINE: &str = "line";
+/// The name under which the address of a sheet holds the calculator that it is of.
+const OF: &str = "of";
 
 impl State {
     /// The page as it opens at an address.
@@ -79,6 +92,8 @@ impl State {
             arrivals: 0,
             left_at: None,
             settings,
+            paper: Paper::default(),
+            prices: Prices::default(),
         };
         state.open(address);
         state.arrivals = 0;
@@ -92,22 +107,29 @@ impl State {
             _ => Draft::default(),
         };
         let line = self.line.text.trim();
-        if self.view == View::Order && !line.is_empty() {
+        if self.view.is_of_order() && !line.is_empty() {
             draft.set(LINE, line);
+        }
+        if let (View::Sheet(_), Some(entry)) = (self.view, self.view.calculator()) {
+            draft.set(OF, entry.about.id);
+        }
+        let is_sheet = matches!(self.view, View::Sheet(_));
+        if is_sheet || self.view == View::Order {
+            self.paper.clone().write(&mut draft, is_sheet);
         }
         Address::new(self.view.key(), draft)
     }
 
-    /// The address of the order line as it stands.
-    pub fn order_address(&self) -> Address {
-        Self { view: View::Order, ..self.clone() }.address()
+    /// The address of another view, with what stands in it.
+    pub fn address_of(&self, view: View) -> Address {
+        Self { view, ..self.clone() }.address()
     }
 
     /// The form of the view, if it has one.
     pub fn desk(&self) -> Option<&Desk> {
         match self.view {
-            View::Order => Some(&self.order),
-            View::Calculator(place) => self.calculators.get(place),
+            View::Order | View::Sheet(None) => Some(&self.order),
+            View::Calculator(place) | View::Sheet(Some(place)) => self.calculators.get(place),
             View::Catalogue | View::Saved => None,
         }
     }
@@ -133,14 +155,16 @@ impl State {
                 desks.for_each(|desk| Rc::make_mut(&mut desk.form).prefer(units));
             }
             Action::Wear(theme) => self.settings.theme = theme,
+            Action::Note(part, text) => *self.paper.part(part) = text,
+            Action::Charge(prices) => self.prices = prices,
         }
         self
     }
 
     fn desk_mut(&mut self) -> Option<&mut Desk> {
         match self.view {
-            View::Order => Some(&mut self.order),
-            View::Calculator(place) => self.calculators.get_mut(place),
+            View::Order | View::Sheet(None) => Some(&mut self.order),
+            View::Calculator(place) | View::Sheet(Some(place)) => self.calculators.get_mut(place),
             View::Catalogue | View::Saved => None,
         }
     }
@@ -162,6 +186,7 @@ impl State {
         }
         if self.view == View::Order {
             self.line = WrittenLine::default();
+            self.paper = Paper::default();
         }
     }
 
@@ -200,8 +225,20 @@ impl State {
 
     /// Fills the view with what an address says, and notes what could not be used of it.
     fn fill(&mut self, mut address: Address, damage: Vec<Damage>) {
+        if let View::Sheet(_) = self.view
+            && let Some(id) = address.take(OF)
+        {
+            self.view = View::Sheet(REGISTER.iter().position(|entry| entry.about.id == id));
+        }
         self.notice = Notice::of_damage(self.view, &address, &damage);
-        let line = address.take(LINE).filter(|_| self.view == View::Order);
+        let line = address.take(LINE).filter(|_| self.view.is_of_order());
+        if matches!(self.view, View::Order | View::Sheet(_)) {
+            let paper = Paper::take(&mut address);
+            // A bare name opens what is there, with its own number.
+            if line.is_some() || !address.draft.is_empty() || paper != Paper::default() {
+                self.paper = paper;
+            }
+        }
         let given = address.draft.clone();
         self.notice.leave_out(&address.keep_only(self.view.fields()), &given);
         if address.draft.is_empty() && line.is_none() {
@@ -209,7 +246,7 @@ impl State {
         }
         let units = self.settings.units;
         let Some(about) = self.view.about() else { return };
-        if self.view == View::Order
+        if self.view.is_of_order()
             && let Some(line) = &line
             && line.trim() == self.line.text.trim()
             && self.order.form.to_keep() == address.draft
@@ -221,7 +258,7 @@ impl State {
             // What stands there already keeps what the user sees of it, such as a unit without a number.
             if desk.form.to_keep() != filled.form.to_keep() || !desk.is_touched() {
                 *desk = filled;
-                if self.view == View::Order {
+                if self.view.is_of_order() {
                     self.line = WrittenLine::default();
                 }
             }

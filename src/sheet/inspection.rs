@@ -20,7 +20,7 @@ const ARTICLES: [&str; 10] = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "10"]
 /// What is written of an article.
 const READINGS: &[&str] = &["1", "2", "3", "4", "5", "mean"];
 /// What is decided of a characteristic.
-const DECIDED: &[&str] = &["accept", "reject", "remark"];
+const DECIDED: &[&str] = &["☐ accept", "☐ reject", "remark"];
 
 /// On how many articles the coat is measured, and where.
 pub(super) fn to_measure(assessed: &Assessed, judged: &Judged, sources: &mut Vec<Source>) -> Vec<Row> {
@@ -176,7 +176,7 @@ fn characteristics(process: Option<Process>, record: Option<&Record>, sources: &
 fn decision(record: Option<&Record>) -> Block {
     let known = |text: fn(&Record) -> &str| record.map_or("", text);
     let rows = vec![
-        Row::said("The lot is", "").room(&["accepted", "rejected", "to be measured again"]),
+        Row::said("The lot is", "").room(&["☐ accepted", "☐ rejected", "☐ to be measured again"]),
         Row::to_fill("Inspected by", known(|record| &record.who)),
         Row::to_fill("On", known(|record| &record.when)),
         Row::said("Signature", "").room(&[""]),

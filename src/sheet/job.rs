@@ -2,7 +2,7 @@
 
 use super::sources::{source_block, without_sources};
 use super::specification::specification;
-use super::{Block, Heading, Look, Row, Sheet, foot, inspection, order_block, price, threads};
+use super::{Block, Heading, Look, Row, Sheet, inspection, price, threads};
 use crate::calculator::{Caution, FieldAbout, Finding, Mark, Verdict};
 use crate::order::reading::{self, Segment};
 use crate::order::{self, Assessed, Judged, ProcessAssessment};
@@ -40,10 +40,7 @@ pub(super) fn sheet(assessed: &Assessed, heading: &Heading) -> Sheet {
     for row in middle.iter_mut().flat_map(|block| &mut block.rows) {
         row.text = heading.units.sentence(&row.text).into_owned().into();
     }
-    let mut blocks = vec![order_block(heading, as_read(assessed, heading))];
-    blocks.append(&mut middle);
-    blocks.push(foot(heading));
-    Sheet::of("Job sheet", blocks)
+    Sheet::of("Job sheet", middle)
 }
 
 /// The order as it was read, and what of it was not understood or is not said.

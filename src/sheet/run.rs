@@ -5,7 +5,7 @@ use super::{Block, Look, Row, Sheet};
 use crate::calculator::kettle_pickup::KettlePickup;
 use crate::calculator::powder_mass::PowderMass;
 use crate::calculator::run::{RunStep, when};
-use crate::calculator::{Calculator, Caution, Draft, Figure, Problems, Report, parse, run};
+use crate::calculator::{Calculator, Caution, Draft, Figure, Mark, Problems, Report, parse, run};
 use crate::source::Source;
 
 /// The calculator of the barrel.
@@ -46,7 +46,7 @@ fn sheet(title: &'static str, steps: &[RunStep], start: Option<run::Clock>, repo
             .room(&["done at", "measured"])
     });
     let rows: Vec<Row> = rows.collect();
-    let findings = report.findings.iter().map(|finding| {
+    let findings = report.findings.iter().filter(|finding| finding.mark > Mark::Met).map(|finding| {
         sources.push(finding.source);
         Row::said(finding.mark.words(), without_sources(&finding.text))
     });

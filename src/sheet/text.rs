@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::{Block, Look, Row, Sheet};
+use super::{Block, Look, Row, Sheet, TICK};
 
 impl fmt::Display for Sheet {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -36,8 +36,11 @@ impl fmt::Display for Row {
         }
         f.write_str(&self.text)?;
         for room in self.room {
-            let gap = if room.is_empty() { "" } else { " " };
-            write!(f, " {room}{gap}__________")?;
+            match room.strip_prefix(TICK) {
+                Some(label) => write!(f, " [ ]{label}")?,
+                None if room.is_empty() => f.write_str(" __________")?,
+                None => write!(f, " {room} __________")?,
+            }
         }
         Ok(())
     }

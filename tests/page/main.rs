@@ -23,6 +23,7 @@ mod offline;
 mod opening;
 mod order;
 mod saved;
+mod sheet;
 mod silence;
 mod typed;
 mod update;

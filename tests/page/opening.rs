@@ -24,6 +24,7 @@ fn views() -> Vec<String> {
         views.push(format!("#{}", Address::new(entry.about.id, example)));
     }
     views.push(format!("#{}", order()));
+    views.push(format!("#{}", Address { view: "sheet".to_owned(), ..order() }));
     views
 }
 

@@ -31,6 +31,8 @@ pub fn test(extent: Extent) -> Done {
 
     // The published checks run in Node as well, and axe-core comes by npm.
     programs(&["node", "npm"], &["nodejs", "npm"])?;
+    // They read the sheets that browsers print.
+    programs(&["pdfinfo", "pdftotext", "pdftoppm"], &["poppler-utils"])?;
     for browser in BROWSERS {
         browser.ensure()?;
     }

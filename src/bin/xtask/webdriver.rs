@@ -9,7 +9,7 @@ use base64::engine::general_purpose::STANDARD;
 use fantoccini::actions::{InputSource, KeyAction, KeyActions};
 use fantoccini::elements::Element;
 use fantoccini::error::CmdError;
-use fantoccini::wd::WebDriverCompatibleCommand;
+use fantoccini::wd::{PrintConfiguration, PrintSize, WebDriverCompatibleCommand};
 use fantoccini::{Client, ClientBuilder, Locator};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
@@ -270,6 +270,14 @@ impl Session {
     pub fn full_page(&self) -> Done<Vec<u8>> {
         let picture = self.devtools("Page.captureScreenshot", json!({ "captureBeyondViewport": true }))?;
         Ok(STANDARD.decode(picture.pointer("/data").map(text_of).unwrap_or_default())?)
+    }
+
+    /// The page as its browser prints it on paper of this size, in centimetres, with margins of 1 cm: a PDF.
+    #[allow(dead_code, reason = "for the tests of the page, which share this file")]
+    pub fn print(&self, (width, height): (f64, f64)) -> Done<Vec<u8>> {
+        let paper = PrintConfiguration::builder().size(PrintSize { width, height }).build();
+        let paper = paper.map_err(|problem| format!("no paper of {width} by {height} cm: {problem}"))?;
+        self.wait(self.client.print(paper))
     }
 
     /// A command of the DevTools protocol. Chromium only.

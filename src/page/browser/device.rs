@@ -7,6 +7,7 @@ use web_sys::{DomException, Storage};
 use crate::order::saved::{Fault, Store};
 use crate::page::state::{Settings, Theme};
 use crate::quantity::Units;
+use crate::sheet::Prices;
 
 /// The store that a browser has for each site. Each use asks for it anew: a browser may forbid it at
 /// any time.
@@ -15,6 +16,7 @@ pub struct Device;
 /// Under these the settings are kept.
 const UNITS: &str = "kettle-and-barrel units";
 const THEME: &str = "kettle-and-barrel theme";
+const PRICES: &str = "kettle-and-barrel prices";
 
 impl Device {
     /// What was chosen on an earlier visit.
@@ -27,6 +29,16 @@ impl Device {
     pub fn remember(settings: Settings) {
         let _ = Self.put(UNITS, settings.units.key());
         let _ = Self.put(THEME, settings.theme.key());
+    }
+
+    /// The own prices of an earlier visit.
+    pub fn prices() -> Prices {
+        Prices::read(&Self.text(PRICES).ok().flatten().unwrap_or_default())
+    }
+
+    /// Keeps the own prices.
+    pub fn remember_prices(prices: &Prices) {
+        let _ = Self.put(PRICES, &prices.to_string());
     }
 
     /// Asks the browser not to drop what is kept when room gets scarce.

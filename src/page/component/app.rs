@@ -8,6 +8,7 @@ use super::footer::footer;
 use super::header::Header;
 use super::notice::notice_bar;
 use super::saved::SavedView;
+use super::sheet::SheetView;
 use super::work::Work;
 use crate::page::browser::{self, Device};
 use crate::page::hook::use_address;
@@ -17,7 +18,9 @@ use crate::page::state::{State, View};
 /// The whole page.
 #[component]
 pub fn App() -> Html {
-    let page = use_reducer(|| Page(State::at(&browser::hash(), Device::settings())));
+    let page = use_reducer(|| {
+        Page(State { prices: Device::prices(), ..State::at(&browser::hash(), Device::settings()) })
+    });
     let dispatch = page.dispatcher();
     let address = AttrValue::from(page.address().to_string());
     let on_focus_out = use_address(address.clone(), dispatch.clone()).reform(|_: FocusEvent| ());
@@ -42,11 +45,23 @@ pub fn App() -> Html {
         }
         Device::remember(*settings);
     });
+    use_effect_with(page.prices.clone(), Device::remember_prices);
     let back = (page.view != View::Order && page.left_at.is_some())
-        .then(|| AttrValue::from(format!("#{}", page.order_address())));
+        .then(|| AttrValue::from(format!("#{}", page.address_of(View::Order))));
     let view = match (page.view, page.desk()) {
         (View::Catalogue, _) => catalogue(),
         (View::Saved, _) => html! { <SavedView /> },
+        (View::Sheet(_), Some(desk)) => html! {
+            <SheetView
+                view={page.view}
+                desk={desk.clone()}
+                line={page.line.text.clone()}
+                paper={page.paper.clone()}
+                prices={page.prices.clone()}
+                units={page.settings.units}
+                behind={AttrValue::from(page.address_of(page.view.behind()).to_string())}
+            />
+        },
         (view, Some(desk)) => html! {
             <Work
                 key={view.key()}
@@ -62,7 +77,7 @@ pub fn App() -> Html {
     };
     html! {
         <ContextProvider<Dispatch> context={dispatch.clone()}>
-            <div onfocusout={on_focus_out}>
+            <div class={classes!(matches!(page.view, View::Sheet(_)).then_some("on-paper"))} onfocusout={on_focus_out}>
                 <Header view={page.view} settings={page.settings} />
                 <main id="main" tabindex="-1">
                     { notice_bar(&page.notice, &dispatch) }

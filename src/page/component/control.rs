@@ -132,7 +132,8 @@ fn unit_beside(field: &'static FieldAbout, unit: Option<&'static Unit>, dispatch
 
 /// An option of a select; it is made anew when it is chosen or no longer is, because Firefox looks at
 /// `selected` only while an option that a person has not touched is put in.
-pub fn option(value: AttrValue, label: &'static str, selected: bool) -> Html {
+pub fn option(value: AttrValue, label: impl Into<AttrValue>, selected: bool) -> Html {
+    let label: AttrValue = label.into();
     let key = format!("{value} {selected}");
     html! { <option {key} {value} {selected}>{ label }</option> }
 }

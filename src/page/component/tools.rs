@@ -13,6 +13,8 @@ pub struct Props {
     pub address: AttrValue,
     /// The answer as text.
     pub answer: AttrValue,
+    /// The address of its sheets.
+    pub sheets: AttrValue,
 }
 
 /// Buttons for the answer as it stands, and what came of the last touch.
@@ -52,7 +54,7 @@ pub fn Tools(props: &Props) -> Html {
         <div class="tools">
             <button type="button" onclick={copy_answer}>{ "Copy" }</button>
             <button type="button" onclick={keep}>{ "Save" }</button>
-            <button type="button" onclick={|_| browser::print()}>{ "Print" }</button>
+            <a class="button" href={props.sheets.clone()}>{ "Print" }</a>
             <button type="button" onclick={copy_link}>{ "Copy link" }</button>
             <p role="status">{ (*said).clone() }</p>
         </div>

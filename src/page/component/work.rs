@@ -45,6 +45,9 @@ pub fn Work(props: &Props) -> Html {
     let answered = matches!(found, Found::Report(_) | Found::Assessment(_));
     let unasked = found == Found::Nothing;
     let is_order = *view == View::Order;
+    let (_, fields) = address.split_once('?').unwrap_or_default();
+    let of = view.calculator().map(|entry| format!("of={}&", entry.about.id)).unwrap_or_default();
+    let sheets = AttrValue::from(format!("#1/sheet?{of}{fields}"));
     let form = html! { <FormPanel {about} desk={desk.clone()} {problems} /> };
     // A line says what the fields would: on a narrow screen they need not stand in the way.
     let open = !unasked && (wide || line.text.trim().is_empty());
@@ -55,7 +58,7 @@ pub fn Work(props: &Props) -> Html {
             <Told text={told(&found)} />
             <div class={classes!("work", is_order.then_some("of-order"), unasked.then_some("unasked"))}>
                 { answer(&found) }
-                if answered { <Tools address={address.clone()} answer={told(&found)} /> }
+                if answered { <Tools address={address.clone()} answer={told(&found)} {sheets} /> }
                 { given(&desk.form) }
                 if is_order {
                     <details class="fold-form" {open}>

@@ -114,7 +114,7 @@ fn the_way_back_leads_to_the_reason_once() {
     let state = typed(EXAMPLES[0]).after(Action::LeaveAt("hot-dip-0".to_owned()));
     let state = state.after(Action::Open("#1/coat?coat=50+%C2%B5m".to_owned()));
     assert_eq!(state.left_at.as_deref(), Some("hot-dip-0"));
-    let back = state.order_address().to_string();
+    let back = state.address_of(View::Order).to_string();
     let state = state.after(Action::Open(format!("#{back}")));
     assert_eq!(state.left_at.as_deref(), Some("hot-dip-0"));
     assert_eq!(state.line.text, EXAMPLES[0]);
@@ -162,4 +162,37 @@ fn the_line_as_read_follows_the_fields() {
     let state =
         state.after(Action::Write("place", "C4".to_owned())).after(Action::Write("steel", String::new()));
     assert_eq!(read(&state), "-frobnicated, 12 pcs, hex bolt, M16, 60 mm, C4, !Steel");
+}
+
+#[test]
+fn a_sheet_keeps_the_order_its_number_and_its_name_in_its_link_and_in_that_of_the_order() {
+    let line = "M16 x 60 hex bolt, 8.8, 400 pcs, C3";
+    let mut state = typed(line).after(Action::Note(Written::Number, "4711".to_owned()));
+    for (part, text) in [(Written::Name, "Bridge"), (Written::Which, "record")] {
+        state = state.after(Action::Note(part, text.to_owned()));
+    }
+    for view in [View::Sheet(None), View::Order] {
+        let again = opened(&state.address_of(view).to_string());
+        assert_eq!((again.view, again.line.text.as_str()), (view, line));
+        assert_eq!((again.paper.number.as_str(), again.paper.name.as_str()), ("4711", "Bridge"));
+        assert_eq!(again.paper.which, if view == View::Order { "" } else { "record" });
+        assert_eq!(text(&again, "thread"), "M16");
+        assert!(again.notice.is_empty());
+    }
+    // Another order has another number.
+    let other = state.clone().after(Action::Open(typed("M20 stud").address().to_string()));
+    assert_eq!(other.paper, Paper::default());
+    assert_eq!(state.after(Action::Clear).paper, Paper::default());
+}
+
+#[test]
+fn a_sheet_of_a_calculator_names_it_and_fills_it() {
+    let state = opened("1/powder?thread=M12&pieces=50");
+    let View::Calculator(place) = state.view else { panic!("{:?}", state.view) };
+    let link = state.address_of(View::Sheet(Some(place))).to_string();
+    let again = opened(&link);
+    assert_eq!(again.view, View::Sheet(Some(place)), "{link}");
+    assert_eq!((text(&again, "thread"), text(&again, "pieces")), ("M12", "50"));
+    assert_eq!(again.address_of(again.view.behind()).to_string(), state.address().to_string());
+    assert!(again.notice.is_empty());
 }

@@ -14,6 +14,8 @@ pub enum View {
     Calculator(usize),
     /// What was kept on this device.
     Saved,
+    /// Sheets of paper: of the order, or of the calculator at that place of the register.
+    Sheet(Option<usize>),
 }
 
 impl View {
@@ -23,6 +25,7 @@ impl View {
             "order" => Some(Self::Order),
             "calculators" => Some(Self::Catalogue),
             "saved" => Some(Self::Saved),
+            "sheet" => Some(Self::Sheet(None)),
             _ => REGISTER.iter().position(|entry| entry.about.id == key).map(Self::Calculator),
         }
     }
@@ -33,7 +36,22 @@ impl View {
             Self::Order => "order",
             Self::Catalogue => "calculators",
             Self::Saved => "saved",
+            Self::Sheet(_) => "sheet",
             Self::Calculator(_) => self.calculator().map_or("order", |entry| entry.about.id),
+        }
+    }
+
+    /// Whether it shows the order line or a sheet of it.
+    pub fn is_of_order(self) -> bool {
+        matches!(self, Self::Order | Self::Sheet(None))
+    }
+
+    /// What a sheet is of; any other view is of itself.
+    pub fn behind(self) -> Self {
+        match self {
+            Self::Sheet(None) => Self::Order,
+            Self::Sheet(Some(place)) => Self::Calculator(place),
+            other => other,
         }
     }
 
@@ -43,14 +61,15 @@ impl View {
             Self::Order => "Order line",
             Self::Catalogue => "Calculators",
             Self::Saved => "Saved",
+            Self::Sheet(_) => "Sheets to print",
             Self::Calculator(_) => self.calculator().map_or("", |entry| entry.about.title),
         }
     }
 
-    /// The calculator that is open.
+    /// The calculator that is open, or whose sheet is.
     pub fn calculator(self) -> Option<&'static Entry> {
         match self {
-            Self::Calculator(place) => REGISTER.get(place),
+            Self::Calculator(place) | Self::Sheet(Some(place)) => REGISTER.get(place),
             _ => None,
         }
     }
@@ -58,7 +77,7 @@ impl View {
     /// The description of what it asks, if it asks anything.
     pub fn about(self) -> Option<&'static About> {
         match self {
-            Self::Order => Some(&order::ABOUT),
+            Self::Order | Self::Sheet(None) => Some(&order::ABOUT),
             _ => self.calculator().map(|entry| &entry.about),
         }
     }
