@@ -32,4 +32,4 @@ pub use paste::{
 };
 pub use readings::Readings;
 pub use rule::{AcceptanceLimits, AcceptanceRule, ReadingsRule, Retest, Standard};
-pub use statistics::{Statistics, picometres};
+pub use statistics::{Statistics, femtometres};

@@ -133,14 +133,16 @@ impl Calculator for LotCheck {
                 sizes.sets
             )))
         })?;
-        let limit = input.rule.limits.lot_mean;
+        // In the column that the lot mean is compared in.
+        let measure = input.readings.measure;
+        let least = input.rule.limits.lot_mean.map(|limit| measure.thickness(measure.column(&limit)));
         Ok(Outcome {
             sample,
             whole_lot,
             statistics,
             judgement,
             evidence: Evidence::of(&statistics, input.lot, input.confidence),
-            reached: limit.and_then(|limit| confidence_of(&statistics, input.lot, limit.thickness)),
+            reached: least.and_then(|least| confidence_of(&statistics, input.lot, least)),
             outliers: outliers(&input.readings).collect(),
             risk: input.agreed.and_then(|articles| risk(articles, input.allowed.unwrap_or(0))),
         })

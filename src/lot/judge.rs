@@ -1,7 +1,7 @@
 //! Whether a lot is accepted.
 
 use super::compare::{Comparison, Rounding, compare};
-use super::{AcceptanceRule, Measure, Readings, ReadingsRule, Retest, Statistics, picometres};
+use super::{AcceptanceRule, Measure, Readings, ReadingsRule, Retest, Statistics, femtometres};
 use crate::coat::ThicknessLimit;
 use crate::quantity::Length;
 
@@ -145,7 +145,7 @@ pub fn judge_sets(readings: &Readings, terms: &Terms<'_>) -> Option<Judgement> {
     let judgements = readings.sets(terms.sizes.sets)?.filter_map(|set| judge(set, readings.measure, terms));
     // Of equally bad sets the one with the least margin speaks.
     let narrowest = |judgement: &Judgement| {
-        judgement.comparisons().map(|comparison| picometres(comparison.margin)).min().unwrap_or(0)
+        judgement.comparisons().map(|comparison| femtometres(comparison.margin)).min().unwrap_or(0)
     };
     judgements.max_by_key(|judgement| (judgement.decision, -narrowest(judgement)))
 }

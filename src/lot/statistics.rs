@@ -35,12 +35,12 @@ pub struct Statistics {
 impl Statistics {
     /// Condenses the readings; none where there is no reading.
     ///
-    /// Sums are taken in whole picometres: the order in which articles or readings come changes
+    /// Sums are taken in whole femtometres: the order in which articles or readings come changes
     /// nothing, not even in the last digit.
     pub fn of<'a>(articles: impl Iterator<Item = &'a [Length]> + Clone) -> Option<Self> {
         let measured = || articles.clone().filter(|readings| !readings.is_empty());
         let means = || measured().filter_map(mean_of);
-        let readings = || measured().flatten().map(|&reading| picometres(reading));
+        let readings = || measured().flatten().map(|&reading| femtometres(reading));
         let count = means().count();
         let sum: i64 = means().sum();
         let mean = sum as f64 / count as f64;
@@ -62,24 +62,26 @@ impl Statistics {
     }
 }
 
-/// Mean of one article's readings, to a picometre.
+/// Mean of one article's readings, to a femtometre.
 fn mean_of(readings: &[Length]) -> Option<i64> {
-    let sum: i64 = readings.iter().map(|&reading| picometres(reading)).sum();
+    let sum: i64 = readings.iter().map(|&reading| femtometres(reading)).sum();
     let mean = sum as f64 / readings.len() as f64;
     (!readings.is_empty()).then_some(mean.round() as i64)
 }
 
 /// Sum of squared deviations in µm², in whole square nanometres.
 fn squares(means: impl Iterator<Item = i64>, mean: f64) -> f64 {
-    let of_one = |article: i64| ((article as f64 - mean) / 1e3).powi(2).round() as i64;
+    let of_one = |article: i64| ((article as f64 - mean) / 1e6).powi(2).round() as i64;
     means.map(of_one).fold(0, i64::saturating_add) as f64 / 1e6
 }
 
-/// A length in whole picometres: below what any gauge shows, above the residue of binary arithmetic.
-pub fn picometres(length: Length) -> i64 {
-    (length.um() * 1e6).round() as i64
+/// A length in whole femtometres: above the residue of binary arithmetic, and far below what
+/// [`digits`](crate::coat::class::digits) looks at, so that a mass on an area which is a limit itself
+/// is still that limit after it was made a thickness.
+pub fn femtometres(length: Length) -> i64 {
+    (length.um() * 1e9).round() as i64
 }
 
-fn length(picometres: f64) -> Length {
-    Length::from_um(picometres / 1e6)
+fn length(femtometres: f64) -> Length {
+    Length::from_um(femtometres / 1e9)
 }

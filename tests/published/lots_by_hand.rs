@@ -278,6 +278,46 @@ fn readings_are_compared_in_the_unit_that_is_printed() {
     assert!(report.headline.contains("lot mean 2.10\u{a0}mil (least 2\u{a0}mil)"), "{}", report.headline);
 }
 
+/// ASTM A153, Table 1: average and individual of every class, in both columns of mass. What weighs as much
+/// as the limit keeps it.
+#[test]
+fn a_mass_that_is_the_limit_keeps_it() {
+    for (class, ounces, grams) in [
+        ("class-a", ["2.00", "1.80"], ["610", "550"]),
+        ("class-b-1", ["2.00", "1.80"], ["610", "550"]),
+        ("class-b-2", ["1.50", "1.25"], ["458", "381"]),
+        ("class-b-3", ["1.30", "1.10"], ["397", "336"]),
+        ("class-c", ["1.25", "1.00"], ["381", "305"]),
+        ("class-d", ["1.00", "0.85"], ["305", "259"]),
+    ] {
+        for ([average, individual], more, unit) in [(ounces, "5", "oz/ft²"), (grams, "900", "g/m²")] {
+            let lot = |readings: &[&str]| {
+                let readings = five(readings, unit);
+                decision(&[("standard", "a153"), ("a153", class), ("lot", "100"), ("readings", &readings)])
+            };
+            assert_eq!(lot(&[average; 3]), "Accept", "{class}, average of {average} {unit}");
+            assert_eq!(lot(&[individual, more, more]), "Accept", "{class}, one of {individual} {unit}");
+        }
+    }
+}
+
+/// ASTM A153, class D: an average of 43 µm, 1.7 mil, 1.00 oz/ft² or 305 g/m². A lot mean that is the limit
+/// in its own column is as likely above it as below.
+#[test]
+fn the_confidence_is_that_of_the_limit_in_its_column() {
+    for (readings, unit) in [
+        (["42", "43", "44"], "µm"),
+        (["1.6", "1.7", "1.8"], "mil"),
+        (["0.90", "1.00", "1.10"], "oz/ft²"),
+        (["290", "305", "320"], "g/m²"),
+    ] {
+        let readings = five(&readings, unit);
+        let report = check(&[("a153", "class-d"), ("lot", "100"), ("readings", &readings)]);
+        let reached = report.figures.iter().find(|figure| figure.name.contains("reaches its limit")).unwrap();
+        assert_eq!(reached.value.to_string(), "50.0\u{a0}%", "{unit}");
+    }
+}
+
 /// One reading of 9 µm among 58: the article passes on its mean, and the reading is pointed out.
 #[test]
 fn a_reading_far_off_its_article_is_pointed_out() {

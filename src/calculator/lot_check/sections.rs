@@ -3,7 +3,7 @@
 use super::Input;
 use crate::calculator::{Figure, Section};
 use crate::lot::inspection::places;
-use crate::lot::{self, Line, LineUse, Standard, picometres};
+use crate::lot::{self, Line, LineUse, Standard, femtometres};
 use crate::quantity::{Length, Shown};
 use crate::table::inspection::{self, Row};
 use crate::table::{astm_b602_sampling, iso_3269_sampling};
@@ -83,7 +83,7 @@ fn articles(input: &Input) -> Section {
         .filter_map(|(at, readings)| Some((at + 1, readings.len(), mean(readings)?)))
         .collect();
     let title = if means.len() > LISTED {
-        means.sort_by_key(|&(_, _, mean)| picometres(mean));
+        means.sort_by_key(|&(_, _, mean)| femtometres(mean));
         means.truncate(LISTED);
         format!("The {LISTED} thinnest articles")
     } else {
