@@ -11,6 +11,7 @@ mod xtask {
     pub mod golden;
     pub mod html;
     pub mod offline;
+    pub mod recompute;
     pub mod rooms;
     pub mod run;
     pub mod server;
@@ -26,7 +27,7 @@ mod xtask {
 use std::process::ExitCode;
 
 use xtask::run::Done;
-use xtask::{build, bundle, golden, rooms, server, shots, size, speed, test};
+use xtask::{build, bundle, golden, recompute, rooms, server, shots, size, speed, test};
 
 const HELP: &str = "\
 cargo xtask serve [--port N]     build the page and serve it on this machine (port 8642)
@@ -36,11 +37,12 @@ cargo xtask bundle               the whole page as one HTML file, dist/kettle-an
 cargo xtask size                 bytes by crate and room, and the first load beside its budget
 cargo xtask speed                how fast the page is in Chromium, beside an empty page
 cargo xtask golden               judge the 400 orders of tests/property/golden.txt anew
+cargo xtask recompute [--seed N] 10,000 random inputs, their numbers computed again in Python
 cargo xtask shots [#address …]   pictures of the page, three widths, light and dark, in target/shots/
 cargo xtask picture [#address]   the picture of the page in the README
 
 What a task needs and does not find is brought into a cache of the user's: the wasm32 target, Trunk,
-wasm-bindgen, and, where there is npm, wasm-opt and axe-core.
+wasm-bindgen, packages of Python, and, where there is npm, wasm-opt and axe-core.
 ";
 
 fn main() -> ExitCode {
@@ -66,6 +68,7 @@ fn task(arguments: &[&str]) -> Done {
         ["build"] => build::build().map(drop),
         ["bundle"] => bundle::bundle(&build::build()?).map(drop),
         ["golden"] => golden::renew(),
+        ["recompute", options @ ..] => recompute::recompute(options),
         ["speed"] => speed::speed(),
         ["size"] => {
             let dist = build::build()?;

@@ -4,6 +4,7 @@
 //! into it, so that an install that was cut short is never taken for a finished one.
 
 use std::ffi::OsString;
+use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
@@ -74,10 +75,18 @@ pub fn programs(programs: &[&str], packages: &[&str]) -> Done {
     if missing().is_empty() {
         return Ok(());
     }
+    install(&missing().join(", "), packages)?;
+    match missing().as_slice() {
+        [] => Ok(()),
+        names => Err(format!("still not on this machine: {}", names.join(", ")).into()),
+    }
+}
+
+/// Installs packages of Debian where that is possible, or ends with the command that does.
+fn install(missing: &str, packages: &[&str]) -> Done {
     let advice = format!("apt-get update && apt-get install -y {}", packages.join(" "));
     if !debian_as_root() {
-        let names = missing().join(", ");
-        return Err(format!("not on this machine: {names}. On Debian this installs it: {advice}").into());
+        return Err(format!("not on this machine: {missing}. On Debian this installs it: {advice}").into());
     }
     step(&format!("install {}", packages.join(", ")), || {
         run(Command::new("apt-get").args(["-q", "update"]))?;
@@ -85,11 +94,26 @@ pub fn programs(programs: &[&str], packages: &[&str]) -> Done {
             .args(["-q", "install", "-y", "--no-install-recommends"])
             .args(packages)
             .env("DEBIAN_FRONTEND", "noninteractive"))
-    })?;
-    match missing().as_slice() {
-        [] => Ok(()),
-        names => Err(format!("still not on this machine: {}", names.join(", ")).into()),
+    })
+}
+
+/// A Python with the packages of a list, whose lines name a version each.
+pub fn python(name: &str, requirements: &Path) -> Done<PathBuf> {
+    programs(&["python3"], &["python3", "python3-venv"])?;
+    // Debian has Python without what makes an environment.
+    let makes_environments = Command::new("python3").args(["-c", "import venv, ensurepip"]).output()?;
+    if !makes_environments.status.success() {
+        install("python3-venv", &["python3-venv"])?;
     }
+    // Named by the list, so that another list makes another environment.
+    let mut hasher = DefaultHasher::new();
+    read_text(requirements)?.hash(&mut hasher);
+    cached(&format!("{name}-{:016x}", hasher.finish()), Path::new("bin/python"), |folder| {
+        run(Command::new("python3").args(["-m", "venv"]).arg(folder))?;
+        run(Command::new(folder.join("bin/python"))
+            .args(["-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--requirement"])
+            .arg(requirements))
+    })
 }
 
 fn debian_as_root() -> bool {
