@@ -14,6 +14,7 @@ mod problem;
 mod read_as;
 #[cfg(test)]
 mod tests;
+mod words;
 
 use crate::quantity::Unit;
 use grid::{Cell, Grid, Row};
@@ -84,6 +85,7 @@ impl Sorted {
         let grid = Grid::read(text, how.units, how.comma)?;
         let lines = lines::sort(&grid);
         let (columns, open) = columns::sort(&grid, &lines, how);
+        let open = lines::odd(&grid, &lines).or(open);
         Ok(Self { grid, lines, columns, open })
     }
 

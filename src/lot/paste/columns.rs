@@ -1,6 +1,7 @@
 //! Which columns hold readings: by choice, by their headings, and by what stands in them.
 
 use super::grid::{Cell, Grid, Row, Separator};
+use super::names::Says;
 use super::problem::PasteProblem;
 use super::read_as::{Column, ColumnUse, Line, LineUse, Looks, Why};
 use super::{Reading, lines, names};
@@ -42,7 +43,10 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> (Vec<Column>, Opt
     let width = articles.iter().map(|row| row.cells.len()).max().unwrap_or(0);
     let heading = lines::heading(grid).and_then(|at| grid.rows.get(at));
     // A heading of a single cell, or of words between spaces, stands above all of them.
-    let shared = heading.filter(|row| row.texts.len() == 1 || grid.separator == Separator::Space);
+    let shared = heading.filter(|row| {
+        let by_spaces = grid.separator == Separator::Space;
+        row.texts.len() == 1 || by_spaces && !(row.texts.len() == width && names::name_columns(&row.texts))
+    });
     let shared_unit = shared.and_then(|row| names::unit_in(&row.text, how.units));
     let mut columns = Vec::with_capacity(width);
     let mut open = None;
@@ -67,10 +71,61 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> (Vec<Column>, Opt
         open = Some(PasteProblem::NoSuchColumn { column, columns: width });
     }
     if how.columns.is_none() {
-        open = open.or_else(|| ask(&articles, &mut columns));
+        let named = by_their_names(&articles, &mut columns, shared_unit.is_none());
+        open = open.or(named).or_else(|| ask(&articles, &mut columns));
         tell_articles_apart(&articles, &mut columns);
     }
     (columns, open)
+}
+
+/// Leaves out the columns that others beside them are named before, and asks where the names say not
+/// which column holds the readings.
+fn by_their_names(articles: &[&Row], columns: &mut [Column], own_units: bool) -> Option<PasteProblem> {
+    let said = said(columns, own_units);
+    let best = said.iter().flatten().max().copied();
+    let leave_out = |column: &mut Column, why| column.usage = ColumnUse::LeftOut(why);
+    let first = said.iter().position(Option::is_some);
+    for (at, (column, said)) in columns.iter_mut().zip(&said).enumerate().filter(|(_, (it, _))| it.is_taken())
+    {
+        let unnamed = match &column.heading {
+            Some(_) => said.is_none(),
+            // Behind a heading that spans several columns the next ones have none.
+            None => first.is_some_and(|first| at < first),
+        };
+        let generic = *said == Some(Says::Reading) && best > Some(Says::Reading);
+        if best.is_some() && (unnamed || generic) {
+            leave_out(column, Why::OtherNamed);
+        }
+    }
+    // Of two that are called differently, the one that counts up numbers the other.
+    let taken = || (0..columns.len()).filter(|&at| columns.get(at).is_some_and(Column::is_taken));
+    let name = |at: usize| columns.get(at).and_then(|column| column.heading.as_deref());
+    let sure = |at: usize| said.get(at).copied().flatten() >= Some(Says::Series);
+    let odd = taken().find(|&at| {
+        let differs =
+            |other: usize| other != at && name(other).zip(name(at)).is_some_and(|(a, b)| names::differ(a, b));
+        !sure(at) && name(at).is_some() && taken().any(differs)
+    })?;
+    let counting = taken().find(|&at| !sure(at) && steps_by_one(&Taken::of(at, articles).numbers()));
+    let others = |at: usize| taken().filter(move |&other| other != at).count() > 0;
+    if let Some(at) = counting.filter(|&at| others(at) && best.is_some()) {
+        columns.get_mut(at).into_iter().for_each(|column| leave_out(column, Why::Counts));
+        return by_their_names(articles, columns, own_units);
+    }
+    let column = columns.get_mut(odd)?;
+    column.usage = ColumnUse::Asked(Looks::Unnamed);
+    Some(PasteProblem::Asked { column: odd + 1, first: column.first.clone(), looks: Looks::Unnamed })
+}
+
+/// What the heading of each column that would be taken says.
+fn said(columns: &[Column], own_units: bool) -> Vec<Option<Says>> {
+    let all: Vec<&str> =
+        columns.iter().filter(|it| it.is_taken()).filter_map(|it| it.heading.as_deref()).collect();
+    let of_one = |column: &Column| {
+        let heading = column.heading.as_deref().filter(|_| column.is_taken())?;
+        if own_units && column.unit.is_some() { Some(Says::Unit) } else { names::says(heading, &all) }
+    };
+    columns.iter().map(of_one).collect()
 }
 
 /// One column, by its heading and by what stands in it.
@@ -96,7 +151,7 @@ fn of_column(
         if names::is_summary(name) {
             return Ok(ColumnUse::LeftOut(Why::Summary));
         }
-        if names::measures_something_else(name) {
+        if numbers > 0 && names::measures_something_else(name) {
             return Ok(ColumnUse::LeftOut(Why::SomethingElse));
         }
         if names::is_identity(name) {
@@ -129,16 +184,17 @@ fn ask(articles: &[&Row], columns: &mut [Column]) -> Option<PasteProblem> {
     if taken.len() < 2 || articles.len() < 2 {
         return None;
     }
-    // A unit tells; the word alone does where no other column has a unit.
-    let units = columns.iter().any(|other| other.is_taken() && other.unit.is_some());
-    let told = |column: &Column| {
-        let by = |name: &String| column.unit.is_some() || (names::is_readings(name) && !units);
-        column.heading.as_ref().is_some_and(by)
+    // A unit tells, and so does a name that several share; a number of articles may be named so by
+    // itself.
+    let said = said(columns, true);
+    let told = |at: usize| {
+        let own = said.get(at).copied().flatten();
+        own == Some(Says::Unit) || own == Some(Says::Series)
     };
     let (at, looks) = taken.iter().find_map(|own| {
         let looks = own.looks(&taken)?;
         // No heading says that a column is the mean of the others, or it would have been left out.
-        let known = looks != Looks::Mean && columns.get(own.at).is_some_and(told);
+        let known = looks != Looks::Mean && told(own.at);
         (!known).then_some((own.at, looks))
     })?;
     let column = columns.get_mut(at)?;
@@ -192,11 +248,27 @@ impl Taken {
         let apart = own > APART * rest || rest > APART * own;
         if counts(&numbers) && (apart || in_front && alone()) {
             Some(Looks::Counts)
-        } else if far && numbers.len() > 1 {
+        } else if numbers.len() > 1 && (far || self.lies_apart(all)) {
             Some(Looks::FarOff)
         } else {
             self.is_mean(&others().collect::<Vec<_>>()).then_some(Looks::Mean)
         }
+    }
+
+    /// Whether its numbers share no range with those of most others, and are far larger or smaller.
+    fn lies_apart(&self, all: &[Self]) -> bool {
+        let own = self.numbers();
+        let range = |numbers: &[f64]| {
+            numbers.iter().fold((f64::INFINITY, 0.0), |(min, max), &it| (it.min(min), it.max(max)))
+        };
+        let (min, max) = range(&own);
+        let others: Vec<Vec<f64>> =
+            all.iter().filter(|it| it.at != self.at).map(Self::numbers).filter(|it| !it.is_empty()).collect();
+        let apart = others.iter().filter(|other| {
+            let (other_min, other_max) = range(other);
+            min > APART * other_max || other_min > APART * max
+        });
+        2 * apart.count() > others.len()
     }
 
     /// Whether it is the mean of the others on every line, to its last digit.
@@ -224,8 +296,13 @@ impl Taken {
 
 /// Whole numbers, each one more than the one before, three at least.
 fn counts(numbers: &[f64]) -> bool {
+    numbers.len() > 2 && steps_by_one(numbers)
+}
+
+/// The same where there are but two.
+fn steps_by_one(numbers: &[f64]) -> bool {
     let step = |(one, next): (&f64, &f64)| one.fract() == 0.0 && *next == one + 1.0;
-    numbers.len() > 2 && numbers.iter().zip(numbers.iter().skip(1)).all(step)
+    numbers.len() > 1 && numbers.iter().zip(numbers.iter().skip(1)).all(step)
 }
 
 fn median(numbers: &[f64]) -> f64 {

@@ -134,6 +134,17 @@ impl Grid {
             row.take_label(units);
             grid.rows.push(row);
         }
+        // A heading in cells above rows that its separator does not cut.
+        let heads = |row: &Row| row.texts.len() > 1 && !row.has_number();
+        let mut numbers = grid.rows.iter().filter(|row| row.has_number()).peekable();
+        if separator != Separator::Comma
+            && grid.rows.first().is_some_and(heads)
+            && numbers.peek().is_some()
+            && numbers
+                .all(|row| matches!(row.texts.as_slice(), [text] if tight_chunks(text).next().is_some()))
+        {
+            return Err(PasteProblem::MixedSeparators);
+        }
         Ok(grid)
     }
 
@@ -152,7 +163,10 @@ impl Grid {
             .collect();
         let readings: Vec<&str> = readings.iter().map(String::as_str).collect();
         let comma = match comma {
-            Comma::Decide => decide(&readings, between_articles)?,
+            Comma::Decide => match by_heading(lines) {
+                Some(comma) => comma?,
+                None => decide(&readings, between_articles)?,
+            },
             told => told,
         };
         let by_comma = comma == Comma::Separator && lines.iter().any(|(_, text)| text.contains(','));
@@ -306,6 +320,30 @@ impl Cell {
             _ => Self::Words(text.to_owned()),
         }
     }
+}
+
+/// What a heading in front says of the commas below it: that they stand where its own do, or that they
+/// may; none where it says nothing.
+fn by_heading(lines: &[(usize, &str)]) -> Option<Result<Comma, PasteProblem>> {
+    let ((_, heading), rest) = lines.split_first()?;
+    let cells: Vec<&str> = heading.split(',').map(str::trim).collect();
+    let words = |cell: &&str| !starts_with_digit(cell) && names::label(cell).0.is_none();
+    if rest.is_empty() || !cells.iter().all(words) {
+        return None;
+    }
+    let commas = |line: &str| line.matches(',').count();
+    let rows = || rest.iter().filter(|(_, line)| starts_with_digit(line)).map(|(_, line)| *line);
+    let first = rows().find(|line| commas(line) > 0)?;
+    // `Thickness, µm` says the unit of one column; `No, µm` names two.
+    let unit_of = cells.first().is_some_and(|first| names::is_readings(first))
+        && cells.iter().skip(1).all(|cell| names::is_unit(cell));
+    if cells.len() > 1 && !unit_of && rows().all(|line| commas(line) + 1 == cells.len()) {
+        return Some(Ok(Comma::Separator));
+    }
+    let numbers_and_measures =
+        heading.split([' ', ',']).filter(|word| !word.is_empty()).any(|word| names::is_identity(word));
+    let one_cell = rows().all(|line| !line.contains(' ') && commas(line) == 1);
+    (numbers_and_measures && one_cell).then(|| Err(PasteProblem::Ambiguous { text: first.to_owned() }))
 }
 
 /// A cell, or several where only numbers stand in it with spaces between them.

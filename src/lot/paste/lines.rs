@@ -5,6 +5,7 @@ use std::collections::HashMap;
 
 use super::grid::{Cell, Grid, Row};
 use super::names;
+use super::problem::PasteProblem;
 use super::read_as::{Column, Line, LineUse};
 
 /// Sorts the lines; those with numbers that nothing speaks against are articles.
@@ -40,6 +41,21 @@ pub fn sort(grid: &Grid) -> Vec<Line> {
             usage: usage((at, row)),
         })
         .collect()
+}
+
+/// The line that is called by a word alone where most others carry a number in front, or nothing: a limit
+/// or a mean in a word that is not known here, more likely than an article.
+pub fn odd(grid: &Grid, lines: &[Line]) -> Option<PasteProblem> {
+    let named = |(row, line): (&Row, &Line)| {
+        let article = matches!(line.usage, LineUse::Article { .. });
+        let front = row.front();
+        let word = !front.is_empty() && !front.contains(|c: char| c.is_ascii_digit());
+        article.then(|| (line.number, word.then_some(front)))
+    };
+    let articles: Vec<_> = grid.rows.iter().zip(lines).filter_map(named).collect();
+    let words = articles.iter().filter(|(_, word)| word.is_some()).count();
+    let (line, name) = articles.iter().find_map(|(line, word)| Some((*line, word.clone()?)))?;
+    (3 * words <= articles.len()).then_some(PasteProblem::OddLine { line, name })
 }
 
 /// The heading: words in every cell, above a line of numbers; where several lines are such, the one
@@ -81,8 +97,8 @@ pub fn mark_repeats(grid: &Grid, columns: &[Column], lines: &mut [Line]) {
             _ => None,
         });
         let numbers: Vec<String> = numbers.collect();
-        // One or two equal readings are chance.
-        if numbers.len() > 2 {
+        // One or two equal readings are chance, and so are lines of one number alone.
+        if numbers.len() > 2 && numbers.iter().any(|number| numbers.first() != Some(number)) {
             let first = *seen.entry(numbers.join(" ")).or_insert(line.number);
             *repeats = (first != line.number).then_some(first);
         }

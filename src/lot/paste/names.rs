@@ -2,149 +2,9 @@
 
 use super::comma::starts_with_digit;
 use super::moment::is_time;
+use super::words;
 use crate::quantity::letters::lower;
 use crate::quantity::{Dimension, Unit, unit};
-
-/// Lines and columns that condense readings, or limit them, and are none.
-const SUMMARIES: &[&str] = &[
-    "mean",
-    "average",
-    "avg",
-    "ave",
-    "x̄",
-    "std",
-    "stdev",
-    "std dev",
-    "standard deviation",
-    "deviation",
-    "sd",
-    "s",
-    "sigma",
-    "σ",
-    "cov",
-    "cv",
-    "coefficient of variation",
-    "variance",
-    "min",
-    "minimum",
-    "max",
-    "maximum",
-    "range",
-    "median",
-    "mode",
-    "count",
-    "n",
-    "total",
-    "sum",
-    "number of readings",
-    "no of readings",
-    "readings taken",
-    "lower limit",
-    "upper limit",
-    "limit",
-    "limits",
-    "lsl",
-    "usl",
-    "nominal",
-    "target",
-    "tolerance",
-    "cp",
-    "cpk",
-    "result",
-    "lot mean",
-    "batch mean",
-    "highest",
-    "lowest",
-    "high",
-    "low",
-];
-
-/// What an export says of itself above its readings.
-const PARTICULARS: &[&str] = &[
-    "batch",
-    "order",
-    "lot",
-    "customer",
-    "gauge",
-    "probe",
-    "serial",
-    "serial number",
-    "serial no",
-    "operator",
-    "inspector",
-    "file",
-    "program",
-    "profile",
-    "date",
-    "time",
-    "page",
-    "job",
-    "report",
-    "calibration",
-    "drawing",
-    "supplier",
-    "material",
-    "coating",
-    "standard",
-    "class",
-    "unit",
-    "units",
-    "model",
-    "name",
-    "zero",
-    "comment",
-    "remark",
-];
-
-/// Columns that number or name, and do not measure.
-const IDENTITIES: &[&str] = &[
-    "no",
-    "nr",
-    "number",
-    "id",
-    "#",
-    "serial",
-    "item",
-    "article",
-    "part",
-    "piece",
-    "bolt",
-    "nut",
-    "washer",
-    "screw",
-    "stud",
-    "rod",
-    "sample",
-    "specimen",
-    "position",
-    "pos",
-    "row",
-    "line",
-    "index",
-    "test",
-    "lot",
-    "batch",
-    "order",
-    "job",
-    "drawing",
-    "place",
-    "location",
-    "probe",
-    "gauge",
-    "operator",
-    "inspector",
-    "measurement no",
-    "reading no",
-    "article no",
-    "part no",
-    "sample no",
-    "serial no",
-    "temperature",
-];
-
-/// Columns that hold readings by their name.
-const READINGS: &[&str] =
-    &["reading", "readings", "thickness", "coat", "coating", "value", "measurement", "measured", "zinc"];
 
 /// Small letters without marks: `Std. Dev.` is `std dev`.
 fn plain(text: &str) -> String {
@@ -165,47 +25,37 @@ fn bare(text: &str) -> String {
     words.collect::<Vec<_>>().join(" ")
 }
 
-/// Words at the beginning or the end of a name that say the same, whatever stands beside them.
-const SUMMARY_WORDS: &[&str] = &[
-    "mean",
-    "average",
-    "avg",
-    "deviation",
-    "dev",
-    "stdev",
-    "variance",
-    "median",
-    "limit",
-    "limits",
-    "spec",
-    "specification",
-    "tolerance",
-    "tol",
-    "minimum",
-    "maximum",
-    "min",
-    "max",
-    "total",
-];
+/// Whether a list of [`words`] holds a name.
+fn is_in(list: &str, name: &str) -> bool {
+    !name.is_empty() && list.split('|').any(|listed| listed == name)
+}
+
+/// A name without the digits at the end of its words: `R12` is `r`.
+fn stem(name: &str) -> String {
+    let bare = bare(name);
+    let words = bare.split(' ').map(|word| word.trim_end_matches(|c: char| c.is_ascii_digit()));
+    words.filter(|word| !word.is_empty()).collect::<Vec<_>>().join(" ")
+}
 
 /// Whether a line or column of that name condenses readings.
 pub fn is_summary(name: &str) -> bool {
     let (plain, bare) = (plain(name), bare(name));
-    let listed = |name: &str| SUMMARIES.contains(&name);
-    let word = |word: Option<&str>| word.is_some_and(|word| SUMMARY_WORDS.contains(&word));
+    let listed = |name: &str| is_in(words::SUMMARIES, name) || is_in(words::SUMMARY_ENDS, name);
+    let ends = |word: Option<&str>| word.is_some_and(|word| is_in(words::SUMMARY_ENDS, word));
     // `Thickness (min 43 µm)` holds readings and names their limit.
-    let ends = word(bare.split(' ').next()) || (word(bare.split(' ').next_back()) && !is_readings(name));
-    listed(&plain) || listed(&bare) || ends
+    let limited = says_readings(&bare).is_some() && plain.contains(|c: char| c.is_ascii_digit());
+    let last = ends(plain.split(' ').next_back()) || (ends(bare.split(' ').next_back()) && !limited);
+    listed(&plain) || listed(&bare) || ends(bare.split(' ').next()) || last
 }
 
 /// Whether a line of that name says something of the measurement besides its readings.
 pub fn is_particular(name: &str) -> bool {
-    PARTICULARS.contains(&plain(name).as_str())
+    is_in(words::PARTICULARS, &plain(name))
 }
 
 /// Whether a line of that name says the unit.
 pub fn is_unit_line(name: &str) -> bool {
-    matches!(plain(name).as_str(), "unit" | "units")
+    matches!(plain(name).as_str(), "unit" | "units" | "einheit" | "unité" | "unidad")
 }
 
 /// Whether a line with that label is no article.
@@ -215,13 +65,73 @@ pub fn is_no_article(label: &str) -> bool {
 
 /// Whether a column of that heading numbers or names.
 pub fn is_identity(heading: &str) -> bool {
-    [plain(heading), bare(heading)].iter().any(|name| IDENTITIES.contains(&name.as_str()))
+    let plain = plain(heading);
+    let numbers =
+        |word: &str| matches!(word, "no" | "nr" | "number" | "id" | "#" | "nummer" | "numéro" | "n°" | "nº");
+    [&plain, &bare(heading)].iter().any(|name| is_in(words::IDENTITIES, name))
+        || plain.split(' ').next_back().is_some_and(numbers)
 }
 
-/// Whether a column of that heading holds readings.
-pub fn is_readings(heading: &str) -> bool {
-    let heading = bare(heading);
-    heading.split(' ').any(|word| READINGS.contains(&word)) || heading == "r"
+/// How surely a heading says that its column holds readings; the greater the surer.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Says {
+    /// `Reading`, `Value`.
+    Reading,
+    /// `Thickness`.
+    Thickness,
+    /// One of several that are numbered, or places on an article: `R1`, `2`, `head`.
+    Series,
+    /// A unit that coats are measured in.
+    Unit,
+}
+
+/// What a heading of several says, none where it says nothing of readings; `all` are those beside it.
+pub fn says(heading: &str, all: &[&str]) -> Option<Says> {
+    let number = |name: &str| name.ends_with(|c: char| c.is_ascii_digit());
+    let own = stem(heading);
+    let place = |name: &str| is_in(words::PLACES, name);
+    let of_one_kind = |other: &str| {
+        let other_stem = stem(other);
+        if place(&own) { place(&other_stem) } else { number(heading) && number(other) && other_stem == own }
+    };
+    let kinds = says_readings(&own);
+    let in_series = kinds.is_some() || place(&own) || own.is_empty() || is_in(words::NUMBERED, &own);
+    let several = || all.iter().filter(|other| of_one_kind(other)).count() > 1;
+    if in_series && several() { Some(Says::Series) } else { kinds }
+}
+
+/// What the words of a name say.
+fn says_readings(bare: &str) -> Option<Says> {
+    let says = |list| bare.split(' ').any(|word| is_in(list, word));
+    match () {
+        () if says(words::THICKNESSES) => Some(Says::Thickness),
+        () if says(words::READINGS) => Some(Says::Reading),
+        () => None,
+    }
+}
+
+/// Whether a column or a line is called after readings.
+pub fn is_readings(name: &str) -> bool {
+    says_readings(&stem(name)).is_some()
+}
+
+/// Whether two headings differ in more than their numbers.
+pub fn differ(one: &str, other: &str) -> bool {
+    stem(one) != stem(other)
+}
+
+/// Whether words above columns name each of them: none is of the language only, and one is known.
+pub fn name_columns(words: &[String]) -> bool {
+    let of_language =
+        |word: &String| matches!(lower(word).as_str(), "in" | "of" | "the" | "for" | "and" | "per" | "on");
+    let all: Vec<&str> = words.iter().map(String::as_str).collect();
+    let known = |word: &&str| {
+        is_identity(word)
+            || is_summary(word)
+            || measures_something_else(word)
+            || says(word, &all) == Some(Says::Series)
+    };
+    !words.iter().any(of_language) && (all.iter().any(known) || all.iter().all(|word| is_readings(word)))
 }
 
 /// The unit that a heading names, of those offered.
@@ -235,12 +145,21 @@ pub fn unit_in(heading: &str, units: &[&'static Unit]) -> Option<&'static Unit> 
     words.filter(|word| !word.is_empty() && !word.eq_ignore_ascii_case("in")).find_map(offered)
 }
 
-/// Whether a heading names a unit that no coat is measured in.
+/// Whether a word is a unit that coats are measured in.
+pub fn is_unit(word: &str) -> bool {
+    let coat = [Dimension::Length, Dimension::ArealMass];
+    unit::ALL.iter().any(|unit| coat.contains(&unit.dimension) && unit.is_written(word))
+}
+
+/// Whether a heading names something else than a coat, or a unit that no coat is measured in.
 pub fn measures_something_else(heading: &str) -> bool {
-    in_brackets(heading).is_some_and(|written| {
+    let in_other_unit = in_brackets(heading).is_some_and(|written| {
         let coat = [Dimension::Length, Dimension::ArealMass];
         unit::ALL.iter().any(|unit| unit.is_written(written) && !coat.contains(&unit.dimension))
-    })
+    });
+    let stem = stem(heading);
+    let other = |word: Option<&str>| word.is_some_and(|word| is_in(words::OTHERS, word));
+    in_other_unit || other(stem.split(' ').next()) || other(stem.split(' ').next_back())
 }
 
 fn in_brackets(heading: &str) -> Option<&str> {
@@ -249,8 +168,13 @@ fn in_brackets(heading: &str) -> Option<&str> {
     heading.get(start..end).map(str::trim)
 }
 
-/// Cuts off a label in front: with a colon or an equals sign, or like `A1` and `#3`.
+/// Cuts off a label in front: with a colon or an equals sign, or like `A1`, `#3` and `2)`.
 pub fn label(line: &str) -> (Option<&str>, &str) {
+    if let Some((mark, behind)) = line.split_once(' ')
+        && is_list_mark(mark)
+    {
+        return (Some(mark), behind.trim());
+    }
     if let Some((label, behind)) = at_mark(line) {
         return (Some(label), behind.trim());
     }
@@ -267,6 +191,14 @@ pub fn label(line: &str) -> (Option<&str>, &str) {
         }
         _ => (None, line),
     }
+}
+
+/// `1)`, `(1)` or `b)`: the mark of a list.
+fn is_list_mark(word: &str) -> bool {
+    let Some(mark) = word.strip_suffix([')', ']']) else { return false };
+    let mark = mark.trim_start_matches(['(', '[']);
+    let number = !mark.is_empty() && mark.len() <= 5 && mark.bytes().all(|b| b.is_ascii_digit());
+    number || matches!(mark.as_bytes(), [letter] if letter.is_ascii_alphabetic())
 }
 
 /// What stands before and behind the first colon or equals sign that ends a label.

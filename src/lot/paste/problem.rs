@@ -43,6 +43,13 @@ pub enum PasteProblem {
         /// What it looks like.
         looks: Looks,
     },
+    /// A line called by a word alone, where the others carry numbers or nothing.
+    OddLine {
+        /// Which line.
+        line: usize,
+        /// What it is called.
+        name: String,
+    },
     /// Numbers stand only where nothing is taken for a reading.
     AllLeftOut {
         /// The first such column, from 1.
@@ -125,6 +132,11 @@ impl fmt::Display for PasteProblem {
                 "column {column} ({first}) {looks}; choose the columns with readings, for example 2-6, or put a heading \
                  above them"
             ),
+            Self::OddLine { line, name } => write!(
+                f,
+                "line {line} is called “{name}”, and the others have a number or nothing in front: take the line out if \
+                 it is no article, or write a number behind its name"
+            ),
             Self::AllLeftOut { column, heading, why } => write!(
                 f,
                 "no column is taken for readings: column {column}, “{heading}”, is left out, {why}; choose the columns \
@@ -150,8 +162,9 @@ impl fmt::Display for PasteProblem {
             ),
             Self::Uneven { article, readings, per_article } => write!(
                 f,
-                "article {article} has {readings} readings, and {per_article} were set for each; add what is \
-                 missing, or leave the count empty"
+                "article {article} has {readings} reading{}, and {per_article} were set for each; add what is \
+                 missing, or leave the count empty",
+                if *readings == 1 { "" } else { "s" }
             ),
             Self::TooMany => write!(f, "more than {MOST_READINGS} readings; check one lot at a time"),
         }

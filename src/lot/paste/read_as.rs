@@ -64,6 +64,10 @@ pub enum Why {
     Empty,
     /// Other columns were chosen.
     NotChosen,
+    /// Another column is named as the readings.
+    OtherNamed,
+    /// It counts up beside a column that measures.
+    Counts,
 }
 
 /// What a column looks like besides readings.
@@ -77,6 +81,8 @@ pub enum Looks {
     Mean,
     /// Numbers and words stand in it.
     Mixed,
+    /// Its heading says not what it holds.
+    Unnamed,
 }
 
 /// A line.
@@ -152,6 +158,8 @@ impl fmt::Display for Why {
             Self::SomethingElse => "it measures something else",
             Self::Empty => "nothing stands in it",
             Self::NotChosen => "not among the columns chosen",
+            Self::OtherNamed => "another column is named as the readings",
+            Self::Counts => "it counts up, as numbers of articles do",
         })
     }
 }
@@ -163,6 +171,7 @@ impl fmt::Display for Looks {
             Self::FarOff => "lies far from the numbers of the other columns",
             Self::Mean => "is the mean of the other columns on every line",
             Self::Mixed => "holds numbers and words",
+            Self::Unnamed => "has a heading that does not say whether it holds readings",
         })
     }
 }

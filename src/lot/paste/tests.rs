@@ -137,10 +137,11 @@ fn the_export_of_a_gauge_is_taken_apart() {
 #[test]
 fn a_list_of_readings_is_told_apart_by_its_articles() {
     let text = "Article;Reading;µm\n7;1;52\n7;2;48\n8;1;51\n8;2;50";
-    let asked = articles("Article;Run;µm\n7;1;52\n7;2;48\n8;1;51\n8;2;50").unwrap_err();
-    assert!(asked.contains("column 2"), "{asked}");
-    let asked = articles(text).unwrap_err();
-    assert!(asked.contains("column 2"), "{asked}");
+    // Beside a column named by its unit, no other one holds the readings.
+    let two = Ok(vec![vec![52.0, 48.0], vec![51.0, 50.0]]);
+    assert_eq!(articles("Article;Run;µm\n7;1;52\n7;2;48\n8;1;51\n8;2;50"), two);
+    assert_eq!(articles(text), two);
+    assert_eq!(columns(text)[1], "left out: another column is named as the readings");
     let text = "Article;Reading no;µm\n7;1;52\n7;2;48\n8;1;51\n8;2;50";
     assert_eq!(articles(text), Ok(vec![vec![52.0, 48.0], vec![51.0, 50.0]]));
     assert_eq!(columns(text)[0], "tells the articles apart");
@@ -281,5 +282,111 @@ fn what_is_no_reading_is_refused_with_the_remedy() {
         [("2-4, 6", Some(vec![2, 3, 4, 6])), ("x", None), ("4-2", None), ("", None), ("0", None)]
     {
         assert_eq!(chosen_columns(text).ok(), columns, "{text}");
+    }
+}
+
+/// Whatever stands above a column that counts, it holds no readings.
+#[test]
+fn a_column_that_counts_is_no_readings_whatever_its_heading() {
+    let five = Ok([30.0, 31.0, 32.0, 33.0, 29.0].map(|um| vec![um]).to_vec());
+    for heading in ["Reading;Value", "Measurement;Value", "Messung;Wert", "Value;Reading"] {
+        let (one, next) = heading.split_once(';').unwrap();
+        let text = format!("{one};{next}\n101;30\n102;31\n103;32\n104;33\n105;29");
+        assert_eq!(articles(&text), five, "{heading}");
+        assert_eq!(columns(&text)[0], "left out: it counts up, as numbers of articles do", "{heading}");
+    }
+    assert_eq!(articles("Reading;Thickness\n31;30\n32;31"), Ok(vec![vec![30.0], vec![31.0]]));
+    assert_eq!(
+        articles("Reading Value\n101 30\n102 31\n103 32"),
+        Ok(vec![vec![30.0], vec![31.0], vec![32.0]])
+    );
+    // Numbered columns measure side by side, even where one of them counts by chance.
+    assert!(articles("R1;R2\n50;52\n51;51\n52;53").is_ok());
+}
+
+/// Columns that nobody named, or whose names are not known, are no readings by default.
+#[test]
+fn a_column_of_an_unknown_name_is_left_out_or_asked() {
+    let three = Ok(vec![vec![30.0], vec![31.0], vec![29.0]]);
+    assert_eq!(articles("Batch,Heat,Thickness\n88,71,30\n88,64,31\n88,69,29"), three);
+    assert_eq!(articles("Foo;Thickness\n88;30\n71;31\n64;29"), three);
+    assert_eq!(articles("Batch Heat Thickness\n88 71 30\n88 64 31\n88 69 29"), three);
+    let text = "Humidity;R1;R2;R3\n55;30;31;32\n56;29;33;30";
+    assert_eq!(articles(text), Ok(vec![vec![30.0, 31.0, 32.0], vec![29.0, 33.0, 30.0]]));
+    assert_eq!(columns(text)[0], "left out: it measures something else");
+    assert_eq!(articles("Foo;R1;R2\n55;30;31\n56;29;33"), Ok(vec![vec![30.0, 31.0], vec![29.0, 33.0]]));
+    assert_eq!(articles("Feuchte;Schichtdicke\n55;30\n56;31\n54;29"), three);
+    for text in
+        ["Foo;Bar\n52;48\n51;50", "Thickness;Coat\n52;48\n51;50", "88 30\n71 31\n93 32", "88;30\n71;31"]
+    {
+        let asked = articles(text).unwrap_err();
+        assert!(asked.starts_with("column 1") && asked.contains("choose the columns"), "{text}: {asked}");
+    }
+    assert!(articles("head;shank\n52;48\n51;50").is_ok());
+    assert!(articles("60 45\n58 47\n61 44").is_ok());
+}
+
+/// Means and limits in the languages that gauges write; what no list knows is asked.
+#[test]
+fn limits_and_means_are_no_articles_in_any_language() {
+    for name in [
+        "Sollwert",
+        "Grenzwert",
+        "Mittelwert",
+        "Mittel",
+        "Standardabweichung",
+        "Min",
+        "Max",
+        "Anzahl",
+        "Streuung",
+        "s",
+        "x̄",
+        "Toleranz",
+        "Untere Grenze",
+        "Mindestwert",
+        "Std.-Abw.",
+        "Moyenne",
+        "Écart-type",
+        "Limite inférieure",
+        "Media",
+        "Desviación estándar",
+        "Gemiddelde",
+        "Nominal",
+        "Target",
+        "Ø",
+    ] {
+        for (head, between) in [("Nr;Wert\n1;48\n2;49\n3;50\n", ";"), ("1: 48\n2: 49\n3: 50\n", ": ")] {
+            let text = format!("{head}{name}{between}100");
+            assert_eq!(articles(&text), Ok(vec![vec![48.0], vec![49.0], vec![50.0]]), "{text}");
+        }
+    }
+    for text in ["Nr;Wert\n1;48\n2;49\n3;50\nKeskiarvo;100", "48\n49\n50\nKeskiarvo: 100"] {
+        let asked = articles(text).unwrap_err();
+        assert!(asked.contains("is called “Keskiarvo”"), "{text}: {asked}");
+    }
+    assert!(articles("head: 52\nshank: 48\nnut: 51").is_ok());
+    assert_eq!(articles("Nr;Soll;Ist\n1;50;48\n2;50;49"), Ok(vec![vec![48.0], vec![49.0]]));
+    assert_eq!(articles("Nr;Dicke;Dicke Mittel\n1;50;49\n2;52;49"), Ok(vec![vec![50.0], vec![52.0]]));
+}
+
+/// The mark of a list once swallowed the reading behind it.
+#[test]
+fn the_mark_of_a_list_is_a_label() {
+    let three = Ok(vec![vec![12.0], vec![60.0], vec![61.0]]);
+    for text in ["1) 12; 60; 61", "1) 12\n2) 60\n3) 61", "(1) 12; (2) 60; (3) 61", "a) 12; b) 60; c) 61"] {
+        assert_eq!(articles(text), three, "{text}");
+    }
+}
+
+/// A heading that is split by commas splits its rows too: `1,60` once was read as 1.6.
+#[test]
+fn a_heading_tells_what_the_commas_below_it_are() {
+    let two = Ok(vec![vec![60.0], vec![61.0]]);
+    assert_eq!(articles("Piece,Thickness (µm)\n1,60\n2,61"), two);
+    assert_eq!(articles("No, µm\n1,60\n2,61"), two);
+    assert_eq!(articles("Thickness, µm\n52,05\n48,01"), Ok(vec![vec![52.05], vec![48.01]]));
+    for text in ["Piece Thickness\n1,60\n2,61", "Piece\tThickness\n1,60\n2,61", "Piece;Thickness\n1,60\n2,61"]
+    {
+        assert!(articles(text).is_err(), "{text}");
     }
 }
