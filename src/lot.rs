@@ -23,7 +23,7 @@ mod statistics;
 
 pub use compare::{Comparison, Rounding};
 pub use confidence::{BOUND, Evidence, NoBound, T, confidence_of, student_t, student_t_share};
-pub use judge::{Decision, Judgement, Sizes, Stage, Terms, judge, judge_sets};
+pub use judge::{Decision, Hangs, HangsOn, Judgement, Sizes, Stage, Terms, hangs, judge, judge_sets};
 pub use measure::Measure;
 pub use outlier::{Outlier, TEST as OUTLIER_TEST, outliers};
 pub use paste::{

@@ -16,8 +16,8 @@ use crate::lot::inspection::{Method, Record};
 use crate::lot::plan::{Risk, risk};
 use crate::lot::sample::{self, Sample};
 use crate::lot::{
-    AcceptanceRule, Comma, Evidence, Judgement, NoBound, Outlier, Readings, ReadingsRule, Rounding, Sizes,
-    Stage, Statistics, Terms, confidence_of, judge_sets, outliers,
+    AcceptanceRule, Comma, Decision, Evidence, Hangs, Judgement, NoBound, Outlier, Readings, ReadingsRule,
+    Rounding, Sizes, Stage, Statistics, Terms, confidence_of, hangs, judge_sets, outliers,
 };
 use crate::quantity::{Length, PlainNumber};
 use crate::table::Refusal;
@@ -83,6 +83,8 @@ pub struct Outcome {
     pub reached: Option<PlainNumber>,
     /// Readings far off their articles.
     pub outliers: Vec<Outlier>,
+    /// What the outcome hangs on, if readings that are in doubt decide it.
+    pub hangs: Option<Hangs>,
     /// What a plan that was entered lets through.
     pub risk: Option<Risk>,
 }
@@ -126,7 +128,7 @@ impl Calculator for LotCheck {
             gauge: input.gauge.unwrap_or(Length::from_um(0.0)),
             rounding: input.rounding,
         };
-        let judgement = judge_sets(&input.readings, &terms).ok_or_else(|| {
+        let mut judgement = judge_sets(&input.readings, &terms).ok_or_else(|| {
             problem(Fault::Conflict(format!(
                 "the retest measures {} sets of the same size, one after the other, and {measured} articles cannot \
                  be cut into them; add what is missing",
@@ -136,6 +138,11 @@ impl Calculator for LotCheck {
         // In the column that the lot mean is compared in.
         let measure = input.readings.measure;
         let least = input.rule.limits.lot_mean.map(|limit| measure.thickness(measure.column(&limit)));
+        let outliers = outliers(&input.readings);
+        let hangs = hangs(&input.readings, &outliers, judgement.decision, &terms);
+        if hangs.is_some() {
+            judgement.decision = Decision::NotDecided;
+        }
         Ok(Outcome {
             sample,
             whole_lot,
@@ -143,7 +150,8 @@ impl Calculator for LotCheck {
             judgement,
             evidence: Evidence::of(&statistics, input.lot, input.confidence),
             reached: least.and_then(|least| confidence_of(&statistics, input.lot, least)),
-            outliers: outliers(&input.readings).collect(),
+            outliers,
+            hangs,
             risk: input.agreed.and_then(|articles| risk(articles, input.allowed.unwrap_or(0))),
         })
     }

@@ -48,12 +48,15 @@ pub fn reaches(value: Shown, limit: Shown) -> bool {
     digits(value, limit) >= digits(limit, limit)
 }
 
-/// A value in millionths of the last digit that the limit prints: the residue of binary arithmetic
-/// and of the conversion of units must not decide.
+/// Into how many parts, as a power of ten, the last digit of a limit is cut.
+pub const PARTS: i32 = 4;
+
+/// A value in ten-thousandths of the last digit that the limit prints: the residue of binary
+/// arithmetic, of the conversion of units and of a mean in picometres must not decide.
 pub fn digits(value: Shown, limit: Shown) -> f64 {
     let base = value.number * value.unit.factor + value.unit.offset;
     let number = (base - limit.unit.offset) / limit.unit.factor;
-    (number * 10f64.powi(i32::from(limit.decimals) + 6)).round()
+    (number * 10f64.powi(i32::from(limit.decimals) + PARTS)).round()
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 
 use super::Measure;
 use crate::coat::ThicknessLimit;
-use crate::coat::class::digits;
+use crate::coat::class::{PARTS, digits};
 use crate::quantity::{Length, Shown};
 
 /// How a value is compared with its limit (ASTM E29).
@@ -45,17 +45,18 @@ pub fn compare(
     rounding: Rounding,
 ) -> Comparison {
     let printed = measure.column(&limit);
-    // In millionths of the last digit that the limit prints.
+    // In parts of the last digit that the limit prints.
     let counted = |value: Length| digits(measure.in_column(value, printed), printed);
+    let parts = 10f64.powi(PARTS);
     let rounded = |digits: f64| match rounding {
         Rounding::Absolute => digits,
-        Rounding::ToTheLimit => (digits / 1e6).round_ties_even() * 1e6,
+        Rounding::ToTheLimit => (digits / parts).round_ties_even() * parts,
     };
     let bound = digits(printed, printed);
     let keeps = |digits: f64| if at_least { digits >= bound } else { digits <= bound };
     let wrong = if at_least { -gauge } else { gauge };
     let bound_at = measure.thickness(printed);
-    let number = rounded(counted(value)) / 10f64.powi(i32::from(printed.decimals) + 6);
+    let number = rounded(counted(value)) / 10f64.powi(i32::from(printed.decimals) + PARTS);
     Comparison {
         value,
         compared: Shown { number, ..printed },

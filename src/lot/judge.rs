@@ -1,7 +1,7 @@
 //! Whether a lot is accepted.
 
 use super::compare::{Comparison, Rounding, compare};
-use super::{AcceptanceRule, Measure, Readings, ReadingsRule, Retest, Statistics, femtometres};
+use super::{AcceptanceRule, Measure, Outlier, Readings, ReadingsRule, Retest, Statistics, femtometres};
 use crate::coat::ThicknessLimit;
 use crate::quantity::Length;
 
@@ -148,6 +148,53 @@ pub fn judge_sets(readings: &Readings, terms: &Terms<'_>) -> Option<Judgement> {
         judgement.comparisons().map(|comparison| femtometres(comparison.margin)).min().unwrap_or(0)
     };
     judgements.max_by_key(|judgement| (judgement.decision, -narrowest(judgement)))
+}
+
+/// What the outcome hangs on, beside the articles themselves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum HangsOn {
+    /// Readings that were pointed out as far off.
+    Outliers,
+    /// Lines that repeat others.
+    Repeats,
+}
+
+/// An outcome that hangs on readings that are in doubt.
+#[derive(Debug, Clone, Copy)]
+pub struct Hangs {
+    /// On which.
+    pub on: HangsOn,
+    /// What the decision would be with all readings.
+    pub with: Decision,
+    /// What it would be without those in doubt.
+    pub without: Decision,
+}
+
+/// What the decision hangs on: judged again without the readings that are in doubt, all of them and each
+/// by itself.
+///
+/// An article that is far off the others as a whole may lift a mean, but does not speak for itself: its
+/// own miss stands.
+pub fn hangs(readings: &Readings, outliers: &[Outlier], with: Decision, terms: &Terms<'_>) -> Option<Hangs> {
+    let decided = |readings: &Readings| judge_sets(readings, terms).map(|judgement| judgement.decision);
+    let differs = |on, without: Option<Decision>| {
+        without.filter(|&without| without != with).map(|without| Hangs { on, with, without })
+    };
+    // Where sets cannot be cut any more, articles are missing.
+    let repeats = readings
+        .without_repeats()
+        .and_then(|rest| differs(HangsOn::Repeats, decided(&rest).or(Some(Decision::NotDecided))));
+    let counts = |outlier: &&[Outlier]| {
+        with == Decision::Accept || outlier.iter().all(|outlier| outlier.reading.is_some())
+    };
+    repeats.or_else(|| {
+        let each = outliers.iter().map(std::slice::from_ref);
+        std::iter::once(outliers)
+            .chain(each)
+            .filter(|outliers| !outliers.is_empty())
+            .filter(counts)
+            .find_map(|outliers| differs(HangsOn::Outliers, decided(&readings.without(outliers))))
+    })
 }
 
 impl Judgement {

@@ -16,20 +16,36 @@ pub const TEST: Source = document::ASTM_E178.memory("single outlier, 5 %");
 pub struct Outlier {
     /// The article, from 1.
     pub article: usize,
-    /// The reading on it, from 1.
-    pub reading: usize,
+    /// The reading on it, from 1; none where the article as a whole lies far from the others.
+    pub reading: Option<usize>,
     /// What was read.
     pub value: Length,
-    /// The mean of the other readings on the article.
+    /// The mean of the other readings on the article, or of the other articles.
     pub others: Length,
 }
 
-/// The readings that are far off their articles, one at most for each.
-pub fn outliers(readings: &Readings) -> impl Iterator<Item = Outlier> {
-    readings.articles().enumerate().filter_map(|(at, article)| of_article(at + 1, article))
+/// The readings that are far off their articles, one at most for each; where no article has enough
+/// readings to tell, the article that is far off the others.
+pub fn outliers(readings: &Readings) -> Vec<Outlier> {
+    let of_one = |(at, article): (usize, &[Length])| {
+        let (reading, value, others) = far_off(article)?;
+        Some(Outlier { article: at + 1, reading: Some(reading), value, others })
+    };
+    if readings.articles().any(|article| article.len() > 2) {
+        return readings.articles().enumerate().filter_map(of_one).collect();
+    }
+    let mean = |article: &[Length]| {
+        Length::from_um(article.iter().map(|reading| reading.um()).sum::<f64>() / article.len() as f64)
+    };
+    let means: Vec<Length> = readings.articles().map(mean).collect();
+    let far = far_off(&means);
+    far.map(|(article, value, others)| Outlier { article, reading: None, value, others })
+        .into_iter()
+        .collect()
 }
 
-fn of_article(article: usize, readings: &[Length]) -> Option<Outlier> {
+/// The reading, from 1, that is far off the others, and the mean of the others.
+fn far_off(readings: &[Length]) -> Option<(usize, Length, Length)> {
     let n = readings.len() as f64;
     let critical = critical(u32::try_from(readings.len()).ok()?)?;
     let um = || readings.iter().map(|reading| reading.um());
@@ -42,12 +58,7 @@ fn of_article(article: usize, readings: &[Length]) -> Option<Outlier> {
     let (share, least) = GAUGE_SPREAD;
     let trusted = (others * share).max(least.um());
     let far = away(value) > critical * deviation && (value - others).abs() > trusted;
-    far.then(|| Outlier {
-        article,
-        reading: at + 1,
-        value: Length::from_um(value),
-        others: Length::from_um(others),
-    })
+    far.then(|| (at + 1, Length::from_um(value), Length::from_um(others)))
 }
 
 /// The critical value of Grubbs' test for so many readings; none below three.
@@ -75,7 +86,7 @@ mod tests {
     fn a_slip_is_pointed_out_and_ordinary_scatter_is_not() {
         let of = |um: &[f64]| {
             let lengths: Vec<Length> = um.iter().copied().map(Length::from_um).collect();
-            of_article(1, &lengths).map(|outlier| (outlier.reading, outlier.others.um()))
+            far_off(&lengths).map(|(reading, _, others)| (reading, others.um()))
         };
         assert_eq!(of(&[56.0, 58.0, 54.0, 62.0, 9.0]), Some((5, 57.5)));
         assert_eq!(of(&[56.0, 58.0, 54.0, 61.0, 55.0]), None);

@@ -1,7 +1,7 @@
 //! The readings of a gauge, article by article.
 
-use super::Measure;
-use super::paste::{self, GREATEST_UM, PasteProblem, ReadAs, Reading};
+use super::paste::{self, GREATEST_UM, LineUse, PasteProblem, ReadAs, Reading};
+use super::{Measure, Outlier};
 use crate::quantity::{Density, Length, Shown};
 
 /// Readings in the order they were taken, cut into articles.
@@ -100,6 +100,39 @@ impl Readings {
         self.ends.len()
     }
 
+    /// The same with the readings that were pointed out at the mean of the others.
+    pub fn without(&self, outliers: &[Outlier]) -> Self {
+        let mut readings = self.clone();
+        for outlier in outliers {
+            let Some(at) = outlier.article.checked_sub(1) else { continue };
+            let start = at.checked_sub(1).and_then(|before| self.ends.get(before)).copied().unwrap_or(0);
+            let end = self.ends.get(at).copied().unwrap_or(start);
+            let range = match outlier.reading {
+                Some(reading) => start + reading - 1..start + reading,
+                None => start..end,
+            };
+            readings.values.get_mut(range).into_iter().for_each(|values| values.fill(outlier.others));
+        }
+        readings
+    }
+
+    /// The same without the articles whose lines repeat others; none where no line does.
+    pub fn without_repeats(&self) -> Option<Self> {
+        let repeated = |number: usize| {
+            self.read_as.lines.iter().any(|line| {
+                matches!(line.usage, LineUse::Article { article, repeats: Some(_), .. } if article == number)
+            })
+        };
+        let mut readings = Self { values: Vec::new(), ends: Vec::new(), ..self.clone() };
+        for (at, article) in self.articles().enumerate() {
+            if !repeated(at + 1) {
+                readings.values.extend_from_slice(article);
+                readings.ends.push(readings.values.len());
+            }
+        }
+        (readings.ends.len() < self.ends.len()).then_some(readings)
+    }
+
     /// The articles cut into so many sets of the same size, in the order measured; none where that
     /// leaves some over.
     pub fn sets(&self, sets: u32) -> Option<impl Iterator<Item = impl Iterator<Item = &[Length]> + Clone>> {
@@ -136,6 +169,6 @@ mod tests {
         assert_eq!(counted("52 48 51 50 49", 2), Ok(vec![2, 2, 1]));
         assert_eq!(counted("52 48\n51 50\n49", 2), Ok(vec![2, 2, 1]));
         let uneven = counted("52 48\n51\n49 47", 2).unwrap_err();
-        assert!(uneven.contains("article 2 has 1 readings, and 2 were set"), "{uneven}");
+        assert!(uneven.contains("article 2 has 1 reading, and 2 were set"), "{uneven}");
     }
 }

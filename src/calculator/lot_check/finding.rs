@@ -4,7 +4,7 @@ use super::named::{Named, articles, named};
 use super::{Input, Outcome};
 use crate::calculator::{Finding, Mark};
 use crate::lot::inspection::Result as Found;
-use crate::lot::{self, Decision as Lot, LineUse, Retest, Rounding, Stage, Standard};
+use crate::lot::{self, Decision as Lot, HangsOn, LineUse, Retest, Rounding, Stage, Standard};
 use crate::quantity::Shown;
 use crate::sentence::capital;
 use crate::source::{Basis, document};
@@ -55,6 +55,14 @@ fn sample(outcome: &Outcome) -> Finding {
             let text = format!("Measure {} more: the sample is {wanted}.", articles(missing));
             Finding::new(Mark::Condition, text, sample.source)
         }
+        Ok(sample) if outcome.statistics.articles as u64 > u64::from(sample.articles()) => {
+            let text = format!(
+                "{} were read, more than the {} of the sample: see that no line is a limit, a mean or a heading.",
+                articles(u32::try_from(outcome.statistics.articles).unwrap_or(u32::MAX)),
+                sample.articles()
+            );
+            Finding::new(Mark::Note, text, sample.source)
+        }
         Ok(sample) => Finding::new(Mark::Met, "Enough articles were measured.", sample.source),
         Err(_) if outcome.whole_lot => {
             let source = document::ARITHMETIC.computed("articles measured against the lot");
@@ -92,14 +100,18 @@ fn half_measured(input: &Input, outcome: &Outcome) -> Option<Finding> {
 /// Readings that lie far off, and lines that repeat another.
 fn marked(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let far_off = outcome.outliers.iter().map(|outlier| {
-        let text = format!(
-            "Look at article {}, reading {}: {} lies far from the {} of its other readings. Measure the place again, \
-             and leave the reading out only for a reason that is written down.",
-            outlier.article,
-            outlier.reading,
-            input.show(outlier.value),
-            input.show(outlier.others)
-        );
+        let (value, others) = (input.show(outlier.value), input.show(outlier.others));
+        let text = match outlier.reading {
+            Some(reading) => format!(
+                "Look at article {}, reading {reading}: {value} lies far from the {others} of its other readings. \
+                 Measure the place again, and leave the reading out only for a reason that is written down.",
+                outlier.article
+            ),
+            None => format!(
+                "Look at article {}: its {value} lies far from the {others} of the other articles. Measure it again.",
+                outlier.article
+            ),
+        };
         Finding::new(Mark::Condition, text, lot::OUTLIER_TEST)
     });
     let repeats = input.readings.read_as.lines.iter().filter_map(|line| match line.usage {
@@ -112,7 +124,25 @@ fn marked(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         }
         _ => None,
     });
-    far_off.chain(repeats).collect()
+    let hangs = outcome.hangs.map(|hangs| {
+        let on = in_doubt(hangs.on);
+        let text = format!(
+            "The outcome hangs on {on}: with all of it “{}”, without it “{}”.",
+            hangs.with.words(),
+            hangs.without.words()
+        );
+        let source = document::ARITHMETIC.computed("judged with and without what is in doubt");
+        Finding::new(Mark::NotJudged, text, source)
+    });
+    hangs.into_iter().chain(far_off).chain(repeats).collect()
+}
+
+/// What an outcome hangs on, by name.
+pub(super) fn in_doubt(on: HangsOn) -> &'static str {
+    match on {
+        HangsOn::Outliers => "what lies far off the other readings",
+        HangsOn::Repeats => "lines that repeat others",
+    }
 }
 
 /// What was inspected beside the thickness.
@@ -140,10 +170,11 @@ fn besides(input: &Input) -> Vec<Finding> {
 /// One comparison, said with the margin.
 fn compared(input: &Input, outcome: &Outcome, named: &Named<'_>) -> Finding {
     let Named { what, at_least, comparison, .. } = named;
-    let value = input.show(comparison.value);
+    let more = input.digits_to_tell(comparison);
+    let value = input.precise(comparison.value, more);
     let relation = if *at_least { "least" } else { "greatest" };
     let limit = comparison.printed;
-    let margin = input.show(comparison.margin.abs());
+    let margin = input.precise(comparison.margin.abs(), more);
     let share = Shown::percent((comparison.margin / comparison.limit.thickness).abs(), 1);
     let beyond = if *at_least { "short" } else { "too much" };
     let rounded = comparison.compared;
@@ -171,7 +202,8 @@ fn compared(input: &Input, outcome: &Outcome, named: &Named<'_>) -> Finding {
             let down = if input.rounding == Rounding::ToTheLimit { " after rounding" } else { "" };
             // An article that the plan lets miss, or a mean that is not complete, rejects nothing yet.
             let open = outcome.judgement.decision <= Lot::NotDecided;
-            let so_far = if open { " so far" } else { "" };
+            let more_to_come = outcome.judgement.missing != Some(0) || outcome.judgement.half_measured > 0;
+            let so_far = if open && more_to_come { " so far" } else { "" };
             (
                 if open { Mark::Condition } else { Mark::Bar },
                 format!(

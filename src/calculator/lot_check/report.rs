@@ -34,6 +34,12 @@ impl Input {
         self.readings.measure.show(thickness, more)
     }
 
+    /// How many decimals more show that a value misses its limit.
+    pub(super) fn digits_to_tell(&self, comparison: &Comparison) -> u8 {
+        let equal = |more: &u8| self.precise(comparison.margin.abs(), *more).rounded() == 0.0;
+        if comparison.kept { 0 } else { (0..4).find(|more| !equal(more)).unwrap_or(4) }
+    }
+
     /// Where a limit is printed; the order's own limits have only the order.
     pub(super) fn source_of(&self, comparison: &Comparison) -> Source {
         self.class.map_or(self.rule.source, |class| class.source(&comparison.limit))
@@ -52,7 +58,8 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
     };
     let compared = named(outcome).map(|Named { what, at_least, comparison, .. }| {
         let relation = if at_least { "least" } else { "greatest" };
-        let (what, value) = (what.to_ascii_lowercase(), input.show(comparison.value));
+        let value = input.precise(comparison.value, input.digits_to_tell(comparison));
+        let what = what.to_ascii_lowercase();
         format!("{what} {value} ({relation} {})", comparison.printed)
     });
     format!("{}: {reason}{}", overall.words(), compared.collect::<Vec<_>>().join(", "))
@@ -61,6 +68,9 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
 /// What is missing before the lot can be accepted.
 fn undecided(outcome: &Outcome) -> Option<String> {
     let judgement = &outcome.judgement;
+    if let Some(hangs) = outcome.hangs {
+        return Some(format!("it hangs on {}, see there first", finding::in_doubt(hangs.on)));
+    }
     match judgement.missing {
         None => Some("the number of articles to measure is not known here, enter the one agreed".to_owned()),
         Some(missing) if missing > 0 => Some(format!("{} still to measure", articles(missing))),

@@ -15,8 +15,11 @@ const LETTERS: usize = 60;
 
 pub(super) fn of(input: &Input) -> Vec<Section> {
     let mut sections = Vec::new();
-    if !input.readings.read_as.is_plain() {
+    let read_as = &input.readings.read_as;
+    if !read_as.is_plain() || read_as.columns.len() > 1 {
         sections.push(columns(input));
+    }
+    if !read_as.is_plain() {
         sections.push(lines(input));
     }
     sections.push(articles(input));
@@ -28,7 +31,25 @@ pub(super) fn of(input: &Input) -> Vec<Section> {
     sections.push(rows("Where to measure", &mut where_to));
     sections.push(rows("The method", &mut input.record.method.rows()));
     sections.extend(plans(input));
+    sections.extend(inspected(input));
     sections
+}
+
+/// Who inspected, when, and with what; none where nothing of it was said.
+fn inspected(input: &Input) -> Option<Section> {
+    let record = &input.record;
+    let said = [
+        ("Inspected by", &record.who),
+        ("Inspected on", &record.when),
+        ("Gauge", &record.gauge),
+        ("Its check on shims", &record.shims),
+    ];
+    let figures: Vec<Figure> = said
+        .into_iter()
+        .filter(|(_, text)| !text.is_empty())
+        .map(|(name, text)| Figure::words(name, text.clone()))
+        .collect();
+    (!figures.is_empty()).then(|| Section { title: "The inspection".into(), figures })
 }
 
 /// Pasted as read: its columns.
