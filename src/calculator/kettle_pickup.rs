@@ -9,8 +9,9 @@ use crate::quantity::{Length, Mass, PlainNumber, Temperature, Time};
 use crate::rule::heat::forbids_high_bath;
 use crate::rule::{Case, Cleaning, Part, SteelFacts, Topic};
 use crate::steel::Grade;
-use crate::steel::tempering::{self, Dip, Effect};
+use crate::steel::tempering::{self, Bath, Dip, Effect};
 use crate::table::Refusal;
+use crate::table::hotdip_process::IMMERSION_TIME;
 
 mod examples;
 mod fields;
@@ -32,9 +33,9 @@ pub struct Input {
     pub coat: Written<Length>,
     /// From thickness to mass.
     pub factor: &'static Factor,
-    /// Zinc lost with the dross for the zinc on the parts.
+    /// Zinc lost with the dross, of all the zinc used.
     pub dross: Option<PlainNumber>,
-    /// Zinc lost with the ash for the zinc on the parts.
+    /// Zinc lost with the ash, of all the zinc used.
     pub ash: Option<PlainNumber>,
     /// Price of a kilogram of zinc, in the user's currency.
     pub price: Option<Written<PlainNumber>>,
@@ -75,8 +76,11 @@ pub struct Outcome {
     pub steel: Option<SteelFacts>,
     /// The dip, and what it does to the temper.
     pub heat: (Dip, Option<Result<Effect, Refusal>>),
-    /// The longest dip in this bath that the temper bears.
-    pub longest_dip: Option<Time>,
+    /// The bath that the steel asks for: coolest and hottest, and what kind it is.
+    pub advised: ((Temperature, Temperature), Bath),
+    /// The longest dip that the temper bears, and in which bath: as entered where that lies in the range
+    /// advised, else the hottest of it.
+    pub longest_dip: Option<(Temperature, Time)>,
     /// The part, as the rules judge it.
     pub part: Option<Part>,
     /// The run, step by step.
@@ -119,18 +123,33 @@ impl Calculator for KettlePickup {
         let dip = Dip { grade: properties, temper: None, bath: input.bath.quantity, time: input.dip };
         let effect = properties.map(|_| tempering::effect(&dip));
         let against = effect.as_ref().and_then(|effect| effect.as_ref().ok()?.temper);
+        let reactivity = input.composition().reactivity();
+        let high_bath_forbidden = forbids_high_bath(input.grade, diameter);
+        let advised = if reactivity == Reactivity::Reactive && !high_bath_forbidden {
+            (tempering::HIGH, Bath::High)
+        } else {
+            (tempering::NORMAL, Bath::Normal)
+        };
+        let reckoned = if Bath::of(dip.bath) == advised.1 { dip.bath } else { advised.0.1 };
+        let wiping = load.piece.as_ref().and_then(|piece| {
+            let basket = input.basket_length.map(|basket| basket.quantity);
+            Some(kettle::wiping(piece.shape.overall_length()?, basket))
+        });
+        let in_baskets = !wiping.is_some_and(Wiping::is_single);
         let mut outcome = Outcome {
             share: load.mass.map(|mass| zinc.on_parts / mass),
             cost: input.price.map(|price| price.quantity.one() * zinc.fed.kg()),
-            baskets: load.mass.zip(input.basket).map(|(mass, basket)| kettle::baskets(mass, basket.quantity)),
-            reactivity: input.composition().reactivity(),
-            high_bath_forbidden: forbids_high_bath(input.grade, diameter),
-            wiping: load.piece.as_ref().and_then(|piece| {
-                let basket = input.basket_length.map(|basket| basket.quantity);
-                Some(kettle::wiping(piece.shape.overall_length()?, basket))
-            }),
+            baskets: load
+                .mass
+                .zip(input.basket)
+                .filter(|_| in_baskets)
+                .map(|(mass, basket)| kettle::baskets(mass, basket.quantity)),
+            reactivity,
+            high_bath_forbidden,
+            wiping,
             steel,
-            longest_dip: against.map(|against| kettle::longest_dip(against.parameter, dip.bath)),
+            advised,
+            longest_dip: against.map(|against| (reckoned, kettle::longest_dip(against.parameter, reckoned))),
             heat: (dip, effect),
             part: load.part(),
             load,
@@ -160,6 +179,21 @@ impl Input {
 }
 
 impl Outcome {
+    /// Whether the high-temperature bath is advised, and the temper bears less than a basket takes in it.
+    fn hot_bath_takes_the_temper(&self) -> bool {
+        self.advised.1 == Bath::High && self.is_too_short()
+    }
+
+    /// Whether the pieces are wiped one by one.
+    fn is_wiped_singly(&self) -> bool {
+        self.wiping.is_some_and(Wiping::is_single)
+    }
+
+    /// Whether the temper bears less than the shortest usual dip of a basket.
+    fn is_too_short(&self) -> bool {
+        self.longest_dip.is_some_and(|(_, longest)| longest < IMMERSION_TIME.value.0)
+    }
+
     /// The part in the kettle, as the rules judge it.
     pub(super) fn case(&self) -> Case<'_> {
         let (dip, effect) = &self.heat;

@@ -5,7 +5,7 @@
 
 use std::borrow::Cow;
 
-use super::{Figure, Section};
+use super::{Figure, Finding, Mark, Section};
 use crate::quantity::{Quantity, Shown, Time, unit};
 use crate::source::Source;
 
@@ -49,6 +49,12 @@ impl RunStep {
         *clock = *clock + takes;
         self
     }
+}
+
+/// The only line of a sheet for what may not be run: the first rule that bars it.
+pub fn ban(findings: &[Finding], vessel: &str) -> Option<RunStep> {
+    let bar = findings.iter().find(|finding| finding.mark == Mark::Bar)?;
+    Some(RunStep::new(format!("Not into the {vessel}: {}", bar.text), bar.source))
 }
 
 /// The steps as a section of a report.

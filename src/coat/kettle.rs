@@ -21,11 +21,12 @@ pub struct PickUp {
 
 /// The zinc a load takes: area times thickness times factor, and what dross and ash take beside it.
 ///
-/// `dross` and `ash` are zinc lost for the zinc on the parts; they belong to the plant.
+/// `dross` and `ash` are shares of all the zinc used, together below one, as plants and documents
+/// state them: what stays for the parts is the rest. They belong to the plant.
 pub fn pick_up(area: Area, coat: Length, factor: Density, dross: f64, ash: f64) -> PickUp {
     let on_parts = (factor * coat) * area;
-    let share = |share: f64| on_parts * share;
-    PickUp { on_parts, dross: share(dross), ash: share(ash), fed: share(1.0 + dross + ash) }
+    let fed = on_parts / (1.0 - dross - ash);
+    PickUp { on_parts, dross: fed * dross, ash: fed * ash, fed }
 }
 
 /// Baskets that a load fills; `capacity` above zero.
@@ -48,6 +49,8 @@ pub struct Composition {
 pub enum Reactivity {
     /// Nobody said what it holds.
     Unknown,
+    /// Silicon alone is known, and what the steel does hangs on the phosphorus beside it.
+    SiliconAlone,
     /// Below the range: a bright, thinner coat.
     Quiet,
     /// From 0.03 to 0.13 % Si + P: a thick, dull coat in the normal bath.
@@ -56,6 +59,9 @@ pub enum Reactivity {
     Between,
     /// Above the range, and nobody said how much of it is silicon.
     AboveRange,
+    /// Above the range of Si + P, with silicon up to 0.15 %: still reactive for ASTM A385, and below 0.14 %
+    /// for ISO 14713-2.
+    LowDisputed,
     /// So much silicon that documents differ: reactive again for ASTM A385, not yet for ISO 14713-2.
     Disputed,
     /// Silicon beyond 0.25 %: reactive again, and no document was found that says which bath.
@@ -70,11 +76,16 @@ impl Composition {
         let above = |value: f64, limit: f64| value > limit + 1e-9;
         let (from, to) = practice::REACTIVE.value;
         let (a385, iso) = (practice::SILICON_A385.value, practice::SILICON_14713.value);
+        let (fast_from, fast_to) = practice::SILICON_A385_LOW.value;
         // Phosphorus only adds: silicon alone is the least that both can be.
         let Some(sum) = self.si_p.or(self.si) else { return Reactivity::Unknown };
         match self.si {
             Some(si) if above(si, iso) => Reactivity::HighSilicon,
             Some(si) if above(si, a385) => Reactivity::Disputed,
+            Some(_) if self.si_p.is_none() && !above(sum, to) => Reactivity::SiliconAlone,
+            Some(si) if above(sum, to) && at_least(si, fast_from) && !above(si, fast_to) => {
+                Reactivity::LowDisputed
+            }
             _ if at_least(sum, from) && !above(sum, to) => Reactivity::Reactive,
             _ if !at_least(sum, from) => Reactivity::Quiet,
             Some(_) => Reactivity::Between,
@@ -89,7 +100,10 @@ impl Reactivity {
         match self {
             Self::Quiet | Self::Between => Mark::Met,
             Self::Unknown => Mark::Note,
-            Self::Reactive | Self::AboveRange | Self::Disputed | Self::HighSilicon => Mark::Condition,
+            Self::SiliconAlone => Mark::NotJudged,
+            Self::Reactive | Self::AboveRange | Self::LowDisputed | Self::Disputed | Self::HighSilicon => {
+                Mark::Condition
+            }
         }
     }
 }
@@ -111,6 +125,13 @@ pub enum Wiping {
     AirRing,
     /// By a ring, and longer than what is said to be processed.
     TooLong,
+}
+
+impl Wiping {
+    /// Whether the pieces are drawn out one by one.
+    pub fn is_single(self) -> bool {
+        matches!(self, Self::AirRing | Self::TooLong)
+    }
 }
 
 /// Spin or air ring, by the overall length; `basket` is the inside length of the basket, if known.
@@ -150,6 +171,32 @@ mod tests {
         assert_eq!(of(Some(0.25), Some(0.22)), Reactivity::Between);
         assert_eq!(of(Some(0.26), Some(0.24)), Reactivity::Disputed);
         assert_eq!(of(None, Some(0.3)), Reactivity::HighSilicon);
+    }
+
+    /// Silicon without phosphorus is not Si + P: 0.029 % once passed as below 0.03 %. ASTM A385 has the coat
+    /// grow fast from 0.04 to 0.15 % silicon, ISO 14713-2 below 0.14 %.
+    #[test]
+    fn silicon_alone_is_no_sum_and_documents_may_differ() {
+        assert_eq!(of(None, Some(0.029)), Reactivity::SiliconAlone);
+        assert_eq!(of(None, Some(0.1)), Reactivity::SiliconAlone);
+        assert_eq!(of(None, Some(0.18)), Reactivity::Between);
+        assert_eq!(of(None, Some(0.145)), Reactivity::LowDisputed);
+        assert_eq!(of(Some(0.16), Some(0.15)), Reactivity::LowDisputed);
+        assert_eq!(of(Some(0.14), Some(0.12)), Reactivity::LowDisputed);
+        assert_eq!(of(Some(0.17), Some(0.16)), Reactivity::Between);
+    }
+
+    /// A kettle fed 100 kg, of which 15 % leave as dross and 15 % as ash, puts 70 kg on the parts.
+    #[test]
+    fn dross_and_ash_are_shares_of_the_zinc_used() {
+        let zinc = pick_up(
+            Area::from_m2(70.0 / 0.36),
+            Length::from_um(50.0),
+            Density::from_g_m2_um(7.2),
+            0.15,
+            0.15,
+        );
+        assert!((zinc.fed.kg() - 100.0).abs() < 1e-9 && (zinc.dross.kg() - 15.0).abs() < 1e-9, "{zinc:?}");
     }
 
     #[test]

@@ -50,7 +50,7 @@ pub fn conditions(judged: &Judged) -> impl Iterator<Item = &Demand> {
 pub fn is_hard(judgement: &Judgement) -> bool {
     judgement.main().and_then(|main| main.steel.as_ref()).is_some_and(|steel| {
         let hrc = steel.state.hardest(Measure::Scale(Scale::Hrc));
-        steel.state.case_hardened
+        steel.state.is_cased()
             || hrc.is_ok_and(|hrc| hrc.as_compared().number() > practice::HOT_DIP_TO.value.number)
     })
 }

@@ -8,7 +8,7 @@ use super::{Key, RULES, Says};
 use crate::process::Process;
 use crate::sentence::capital;
 use crate::source::Source;
-use crate::steel::{Compared, Converted, Grade, SteelLimit};
+use crate::steel::{Compared, Converted, Grade, State, SteelLimit};
 use crate::working::Mark;
 
 /// A rule: one row.
@@ -134,8 +134,7 @@ impl Rule {
             Test::Always => true,
             Test::Steel(limit) => self.passed_by_steel(limit, case)?,
             Test::SteelOrCase(limit) => {
-                self.passed_by_steel(limit, case)?
-                    || case.steel.is_some_and(|steel| steel.state.case_hardened)
+                self.passed_by_steel(limit, case)? || case.steel.is_some_and(|steel| steel.state.is_cased())
             }
             Test::By(test) => test(case),
         };
@@ -256,11 +255,10 @@ impl Ruling {
 
 impl When {
     fn holds(&self, case: &Case<'_>) -> bool {
-        let steel =
-            |test: fn(&crate::steel::State) -> bool| case.steel.is_some_and(|steel| test(&steel.state));
+        let steel = |test: fn(&State) -> bool| case.steel.is_some_and(|steel| test(&steel.state));
         match self {
             Self::Steel => case.steel.is_some(),
-            Self::CaseHardened => steel(|state| state.case_hardened),
+            Self::CaseHardened => steel(State::is_cased),
             Self::ColdFormed => steel(|state| state.cold_worked),
             Self::Grades(grades) => case.grade().is_some_and(|grade| grades.contains(&grade)),
             Self::NotGrades(grades) => {

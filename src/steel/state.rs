@@ -5,13 +5,14 @@ use super::hardness::{self, Converted, Level};
 use crate::quantity::{Hardness, Length, Scale, Stress};
 use crate::source::Source;
 use crate::table::Refusal;
+use crate::table::steel_row::Treatment;
 
 /// The steel of a part and what was done to it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct State {
     /// How the steel is known.
     pub steel: Steel,
-    /// Whether its surface was hardened apart from its core.
+    /// Whether somebody said that its surface was hardened apart from its core; see [`State::is_cased`].
     pub case_hardened: bool,
     /// Whether it was bent or formed cold after any heat treatment.
     pub cold_worked: bool,
@@ -95,6 +96,11 @@ impl State {
     /// A steel as it comes: neither case-hardened nor cold-worked.
     pub const fn of(steel: Steel) -> Self {
         Self { steel, case_hardened: false, cold_worked: false }
+    }
+
+    /// Whether its surface is hardened apart from its core: as was said, or because its grade is.
+    pub fn is_cased(&self) -> bool {
+        self.case_hardened || self.grade().is_some_and(|grade| grade.treatment() == Treatment::CaseHardened)
     }
 
     /// The grade with its properties, if the steel is known by its grade.

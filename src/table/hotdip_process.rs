@@ -49,6 +49,12 @@ pub const WASHERS_SOURCE: Source = document::AS_NZS_1214.read("8.2: washers that
 /// Silicon, in per cent, above which ASTM A385 has the coat grow fast again.
 pub const SILICON_A385: Sourced<f64> =
     document::ASTM_A385.read("3.2: silicon 0.04 to 0.15 % or above 0.22 %").gives(0.22);
+/// Silicon, in per cent, for which ASTM A385 has the coat grow fast as well.
+pub const SILICON_A385_LOW: Sourced<(f64, f64)> =
+    document::ASTM_A385.read("3.2: silicon 0.04 to 0.15 % or above 0.22 %").gives((0.04, 0.15));
+/// Silicon, in per cent, from which ISO 14713-2 has the coat normal again.
+pub const SILICON_14713_NORMAL: Sourced<f64> =
+    document::ISO_14713_2.read("category B: 0.14 to 0.25 %, by a steel maker").gives(0.14);
 /// Silicon, in per cent, above which ISO 14713-2 has the coat thick and dark again.
 pub const SILICON_14713: Sourced<f64> =
     document::ISO_14713_2.read("category D: above 0.25 %, by a steel maker").gives(0.25);

@@ -60,6 +60,8 @@ pub struct HardnessLimits {
 pub enum Treatment {
     /// Quenched and tempered: the heat of a bath may soften it.
     QuenchedTempered,
+    /// Quenched and tempered, with a surface hardened apart from the core; the row's limits are the core's.
+    CaseHardened,
     /// Not heat treated, or not required to be: no temper to lose.
     NotHeatTreated,
     /// The document was not read on this point.

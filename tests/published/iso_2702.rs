@@ -18,6 +18,21 @@ const ROWS: &[Row] = &[
     (Grade::Iso2702, 4.2, NoTemper, 0.0, Read),
 ];
 
+/// The surface has at least 450 HV: a case, which ASTM F2329 forbids in the kettle whoever says so.
+#[test]
+fn the_grade_brings_its_case() {
+    use kettle_barrel::calculator::evaluate;
+    let report =
+        evaluate("hydrogen", [("grade", "iso-2702"), ("diameter", "4.8 mm"), ("process", "kettle")]).unwrap();
+    assert!(report.headline.starts_with("Hot-dip: ruled out"), "{}", report.headline);
+    assert!(report.headline.contains("Electroplating: suits on conditions"), "{}", report.headline);
+    let plain =
+        evaluate("hydrogen", [("grade", "iso-2702"), ("diameter", "4.8 mm"), ("process", "cell")]).unwrap();
+    let said = [("grade", "iso-2702"), ("diameter", "4.8 mm"), ("process", "cell"), ("case", "yes")];
+    let said = evaluate("hydrogen", said).unwrap();
+    assert_eq!(plain.findings, said.findings);
+}
+
 #[test]
 fn the_properties_are_the_published_ones() {
     check(ROWS);

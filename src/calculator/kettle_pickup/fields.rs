@@ -58,10 +58,10 @@ const COAT: Field<Written<Length>> = Field::quantity(
 .source(practice::SPUN_COAT.source);
 const FACTOR: Field<&'static Factor> = Field::choice("factor", "Thickness to mass by", &FACTORS, "iso1461");
 const DROSS: Field<PlainNumber> = Field::quantity("dross", "Zinc lost with the dross", &SHARES, LOST, "")
-    .hint("For the zinc on the parts, from your plant's own books.")
+    .hint("Of all the zinc used, from your plant's own books.")
     .optional();
 const ASH: Field<PlainNumber> = Field::quantity("ash", "Zinc lost with the ash", &SHARES, LOST, "")
-    .hint("For the zinc on the parts, from your plant's own books.")
+    .hint("Of all the zinc used, from your plant's own books.")
     .optional();
 const PRICE: Field<Written<PlainNumber>> = Field::quantity(
     "price",
@@ -131,9 +131,11 @@ const DIP: Field<Time> = Field::quantity(
 )
 .source(practice::IMMERSION_TIME.source);
 
+/// More than this of the zinc used is never lost.
+const MOST_LOST: f64 = 0.8;
 const LOST: Bound = Bound::ZeroTo(
-    Shown { number: 100.0, unit: &unit::PERCENT, decimals: 0 },
-    "a kettle that loses more zinc than it puts on is faulty; check the figure",
+    Shown { number: 100.0 * MOST_LOST, unit: &unit::PERCENT, decimals: 0 },
+    "a kettle that loses nearly all of its zinc is faulty; check the figure",
 );
 const HOLDS: Bound = Bound::ZeroTo(
     Shown { number: 1.0, unit: &unit::PERCENT, decimals: 0 },
@@ -179,6 +181,13 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
     let grade = reader.optional(&GRADE);
     let (si_p, si) = (reader.optional(&SI_P), reader.optional(&SI));
     let (bath, dip) = (reader.get(&BATH), reader.get(&DIP));
+    let (dross, ash) = (dross?, ash?);
+    let lost = |share: Option<PlainNumber>| share.map_or(0.0, PlainNumber::one);
+    if lost(dross) + lost(ash) > MOST_LOST {
+        let text =
+            "dross and ash are shares of all the zinc used, and leave little for the parts; check both";
+        return Err(reader.wrong(&ASH, Fault::Conflict(text.to_owned())));
+    }
     let composition = match (si_p?, si?) {
         (Some(sum), Some(si)) if si.one() > sum.one() => {
             let text = "silicon alone is no more than silicon and phosphorus together; correct one of them";
@@ -190,8 +199,8 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
         stated: stated?.blanks(),
         coat: coat?,
         factor: factor?,
-        dross: dross?,
-        ash: ash?,
+        dross,
+        ash,
         price: price?,
         basket: basket?,
         basket_length: basket_length?,

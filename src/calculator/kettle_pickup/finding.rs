@@ -25,7 +25,7 @@ pub(super) fn of(outcome: &Outcome) -> Vec<Finding> {
 }
 
 /// What the rules of the kettle say of the part and its steel; what is met is left to their own calculators.
-fn rules(outcome: &Outcome) -> Vec<Finding> {
+pub(super) fn rules(outcome: &Outcome) -> Vec<Finding> {
     let case = outcome.case();
     let size = [Key::BelowM8, Key::FinePitch, Key::BelowThreeEighths]
         .into_iter()
@@ -47,6 +47,11 @@ fn steel(outcome: &Outcome) -> Finding {
              certificate.",
             iso,
         ),
+        Reactivity::SiliconAlone => (
+            "Enter silicon and phosphorus together: silicon alone does not say which bath, for ISO 10684 goes by Si + P, \
+             from 0.03 to 0.13 %.",
+            iso,
+        ),
         Reactivity::Quiet => ("The normal bath does: the steel is below 0.03 % Si + P.", iso),
         Reactivity::Between => (
             "The normal bath does: the steel is above 0.13 % Si + P, and its silicon below where it is reactive again.",
@@ -57,13 +62,24 @@ fn steel(outcome: &Outcome) -> Finding {
              not go into it.",
             practice::NO_HIGH_BATH_FROM.source,
         ),
+        Reactivity::Reactive if outcome.hot_bath_takes_the_temper() => (
+            "Two things conflict: with 0.03 to 0.13 % Si + P the steel wants the high-temperature bath, and its temper \
+             does not bear that bath for as long as a basket takes. Show the actual tempering temperature, agree the \
+             thick, dull coat of the normal bath, or take the barrel.",
+            iso,
+        ),
         Reactivity::Reactive => (
             "Ask for the high-temperature bath: between 0.03 and 0.13 % Si + P the normal one grows a thick, dull coat.",
             iso,
         ),
         Reactivity::AboveRange => (
-            "Say how much of it is silicon: above 0.22 % the coat grows thick and dull again.",
+            "Say how much of it is silicon: from 0.04 to 0.15 % and above 0.22 % the coat grows thick and dull.",
             practice::SILICON_A385.source,
+        ),
+        Reactivity::LowDisputed => (
+            "Dip a trial: the steel is above the 0.13 % Si + P of ISO 10684, but ASTM A385 has the coat grow fast from \
+             0.04 to 0.15 % silicon, and ISO 14713-2 below 0.14 %.",
+            practice::SILICON_A385_LOW.source,
         ),
         Reactivity::Disputed => (
             "Dip a trial: from 0.22 % silicon ASTM A385 has the coat grow fast, and ISO 14713-2 only from 0.25 %.",

@@ -102,10 +102,11 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     if let Some(baskets) = outcome.baskets {
         figures.push(Figure::one("", "Baskets", Shown::plain(baskets, 0)));
     }
-    if let Some(longest) = outcome.longest_dip {
+    if let Some((bath, longest)) = outcome.longest_dip {
+        let bath = bath.show(if bath == input.bath.quantity { input.bath.unit } else { &unit::CELSIUS }, 0);
+        let name = format!("Longest dip that the temper bears, at {bath}");
         figures.push(
-            Figure::one("t_T", "Longest dip that the temper bears", run::shown_tenths(longest))
-                .source(tempering::PARAMETER_SOURCE),
+            Figure::words(name, super::run::longest_words(longest)).source(tempering::PARAMETER_SOURCE),
         );
     }
     figures
@@ -171,7 +172,11 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
             practice::PROTECT_ALIKE,
         ));
     }
-    if input.basket.is_some() && outcome.baskets.is_none() {
+    if input.basket.is_some() && outcome.is_wiped_singly() {
+        notes.push(Note::plain(
+            "The basket was not used: the pieces are longer, and go into the zinc one by one.",
+        ));
+    } else if input.basket.is_some() && outcome.baskets.is_none() {
         notes.push(Note::plain("Enter the weight of the load for its baskets."));
     }
     notes.extend(outcome.load.notes(&input.stated));

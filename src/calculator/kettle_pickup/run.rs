@@ -1,10 +1,10 @@
 //! The run of the kettle, step by step, as the operator does it.
 
-use super::{Input, Outcome, fields};
+use super::{Input, Outcome, finding};
 use crate::calculator::Figure;
-use crate::calculator::run::{RunStep, shown_tenths};
-use crate::coat::kettle::{Reactivity, Wiping};
-use crate::quantity::{Quantity, Shown, Temperature, unit};
+use crate::calculator::run::{self, RunStep, shown_tenths};
+use crate::coat::kettle::Wiping;
+use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
 use crate::rule::{self, Key};
 use crate::source::Source;
 use crate::steel::tempering;
@@ -13,6 +13,9 @@ use crate::working::Mark;
 
 /// The steps; times are given where one is known, and no step has a place on a clock.
 pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<RunStep> {
+    if let Some(ban) = run::ban(&finding::rules(outcome), "kettle") {
+        return vec![ban];
+    }
     let mut steps = vec![load(input, outcome), degrease(), pickle(outcome)];
     steps.push(RunStep::new("Rinse in water.", practice::RINSING));
     steps.push(flux());
@@ -41,6 +44,12 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<RunStep> {
 
 fn load(input: &Input, outcome: &Outcome) -> RunStep {
     let system = input.stated.system();
+    if outcome.is_wiped_singly() {
+        return RunStep::new(
+            "Hang the pieces so that each can be drawn out by itself: they are longer than a basket.",
+            practice::SPIN_SOURCE,
+        );
+    }
     let step =
         RunStep::new("Fill the baskets, or hang the pieces, so that zinc runs off.", practice::SPIN_SOURCE);
     let Some(mass) = outcome.load.mass else { return step };
@@ -119,35 +128,63 @@ fn flux() -> RunStep {
 }
 
 fn dip(input: &Input, outcome: &Outcome) -> RunStep {
-    let reactive = outcome.reactivity == Reactivity::Reactive && !outcome.high_bath_forbidden;
-    let [normal, high] = fields::BATHS;
-    let ((low, high), kind) =
-        if reactive { (high, tempering::Bath::High) } else { (normal, tempering::Bath::Normal) };
+    let ((low, high), kind) = outcome.advised;
     let (short, long) = practice::IMMERSION_TIME.value;
-    let step =
+    let mut step =
         RunStep::new("Dip until the work has the heat of the bath and boiling stops.", practice::IMMERSION)
-            .with(Figure::range("", "Bath advised", celsius(low), celsius(high)).source(kind.source()))
-            .with(Figure::one("", "Bath as entered", input.bath.quantity.show(input.bath.unit, 0)))
-            .with(
-                Figure::range("", "Baskets of fasteners", shown_tenths(short), shown_tenths(long))
-                    .source(practice::IMMERSION_TIME.source),
-            );
-    match outcome.longest_dip {
-        Some(longest) => step.with(
-            Figure::one("", "For the temper of this steel no longer than", shown_tenths(longest))
-                .source(tempering::PARAMETER_SOURCE),
-        ),
-        None => step.with(
+            .with(Figure::range("", "Bath advised", celsius(low), celsius(high)).source(kind.source()));
+    let entered = input.bath.quantity.show(input.bath.unit, 0);
+    if tempering::Bath::of(input.bath.quantity) != kind {
+        let text = format!("{entered} is not the bath advised: change one of them");
+        step = step.with(Figure::words("Bath as entered", text).source(kind.source()));
+    } else {
+        step = step.with(Figure::one("", "Bath as entered", entered));
+    }
+    if !outcome.is_wiped_singly() {
+        step = step.with(
+            Figure::range("", "Baskets of fasteners", shown_tenths(short), shown_tenths(long))
+                .source(practice::IMMERSION_TIME.source),
+        );
+    }
+    let Some((bath, longest)) = outcome.longest_dip else {
+        return step.with(
             Figure::words("For the temper", "enter the steel for the longest dip")
                 .source(tempering::PARAMETER_SOURCE),
-        ),
+        );
+    };
+    let bath = if bath == input.bath.quantity { entered } else { celsius(bath) };
+    let name = format!("For the temper of this steel, at {bath}");
+    step = step.with(Figure::words(name, longest_words(longest)).source(tempering::PARAMETER_SOURCE));
+    if outcome.is_too_short() {
+        step = step.with(
+            Figure::words(
+                "In conflict",
+                "the temper bears less than a basket takes: not in this bath until the maker shows the actual tempering \
+                 temperature",
+            )
+            .source(tempering::PARAMETER_SOURCE),
+        );
+    }
+    step
+}
+
+/// The longest dip in words: what is shorter than a second or longer than an hour limits no dip by its digits.
+pub(super) fn longest_words(longest: Time) -> String {
+    if longest > Time::from_hour(1.0) {
+        "no limit within an hour".to_owned()
+    } else if longest < Time::from_second(1.0) {
+        "less than a second".to_owned()
+    } else if longest < Time::from_minute(1.0) {
+        format!("no longer than {}", longest.show(&unit::SECOND, 0))
+    } else {
+        format!("no longer than {}", shown_tenths(longest))
     }
 }
 
 fn wipe(outcome: &Outcome) -> RunStep {
     let ((slow, fast), (short, long)) = (practice::SPIN_TURNS.value, practice::SPIN_TIME.value);
     let turns = |turns| Shown { number: turns, unit: &unit::TURNS_MINUTE, decimals: 0 };
-    let seconds = |time: crate::quantity::Time| time.show(&unit::SECOND, 0);
+    let seconds = |time: Time| time.show(&unit::SECOND, 0);
     match outcome.wiping {
         Some(Wiping::AirRing | Wiping::TooLong) => {
             RunStep::new("Draw out through the air ring, or shake, one by one.", practice::SPIN_SOURCE)

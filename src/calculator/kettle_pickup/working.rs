@@ -2,8 +2,7 @@
 
 use super::{Input, Outcome, fields};
 use crate::calculator::load::SUM;
-use crate::calculator::run::shown_tenths;
-use crate::quantity::{PlainNumber, Quantity, Shown, unit};
+use crate::quantity::{PlainNumber, Quantity, Shown, Time, unit};
 use crate::steel::tempering;
 use crate::working::Working;
 
@@ -19,13 +18,13 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             .given("Z", on_parts)
             .given("M", mass.show(&unit::KG, 2));
     }
-    let percent = |share: Option<PlainNumber>| Shown::percent(share.map_or(0.0, PlainNumber::one), 1);
+    let percent = |share: Option<PlainNumber>| Shown::percent(share.map_or(0.0, PlainNumber::one), 2);
     if input.knows_losses() {
         working
             .step(
-                "zinc fed to the kettle, with what dross and ash take",
+                "zinc fed to the kettle: what dross and ash leave of it is on the parts",
                 "F",
-                "Z·(1 + (d + e) / 100)",
+                "Z / (1 − (d + e) / 100)",
                 zinc.fed.show(&unit::KG, 3),
                 SUM,
             )
@@ -46,13 +45,17 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             .given("M_B", basket.quantity.show(&unit::KG, 2));
     }
     let against = outcome.heat.1.as_ref().and_then(|effect| effect.as_ref().ok()?.temper);
-    if let (Some(longest), Some(against)) = (outcome.longest_dip, against) {
+    let limit = outcome.longest_dip.filter(|&(_, longest)| longest <= Time::from_hour(1.0));
+    if let (Some((bath, longest)), Some(against)) = (limit, against) {
+        // As many digits as tell a dip of seconds.
+        let minutes = longest.minute();
+        let decimals = if minutes >= 1.0 { 1 } else { (1.0 - minutes.log10()).clamp(1.0, 9.0) as u8 };
         working
             .step(
                 "longest dip whose heat is no stronger than the temper, in minutes",
                 "t_T",
                 "60·10^(P / T − 20)",
-                shown_tenths(longest),
+                longest.show(&unit::MINUTE, decimals),
                 tempering::PARAMETER_SOURCE,
             )
             .known(
@@ -60,7 +63,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
                 Shown { number: against.parameter, unit: &unit::TEMPERING_PARAMETER, decimals: 1 },
                 against.temper.least_of,
             )
-            .given("T", outcome.heat.0.bath.show(&unit::KELVIN, 2));
+            .given("T", bath.show(&unit::KELVIN, 2));
     }
     working
 }

@@ -45,7 +45,7 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Finding> {
 
 /// What the rules of the barrel say of the part and its steel; of the steel what is met is left to its
 /// own calculator.
-fn rules(outcome: &Outcome) -> Vec<Finding> {
+pub(super) fn rules(outcome: &Outcome) -> Vec<Finding> {
     let case = outcome.case();
     let steel = rule::judge_topic(&case, Topic::Hydrogen)
         .filter(|ruling| case.steel.is_some() && ruling.says.mark > Mark::Met);

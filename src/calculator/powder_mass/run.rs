@@ -1,25 +1,21 @@
 //! The run of one barrel, step by step, as the operator does it.
 
-use super::{Finish, Input, Outcome};
+use super::{Finish, Input, Outcome, finding};
 use crate::calculator::Figure;
-use crate::calculator::run::{RunStep, minutes};
+use crate::calculator::run::{self, RunStep, minutes};
 use crate::coat::barrel;
 use crate::quantity::{Mass, Shown, Time, unit};
+use crate::rule::{self, Key};
 use crate::source::{Source, assumed, common_practice};
 use crate::table::{inspection, mechanical_process as practice};
 
 /// The steps, and how long those take whose time is known.
 pub(super) fn of(input: &Input, outcome: &Outcome) -> (Vec<RunStep>, Time) {
     let mut clock = Time::from_minute(0.0);
-    let mut steps = vec![
-        RunStep::new(
-            "Clean the parts: hot alkaline soak, acid pickle, rinse. Hard steel: no acid, see the calculator of hydrogen.",
-            practice::CLEANING,
-        ),
-        load(input, outcome),
-        water(input, outcome),
-        acid(),
-    ];
+    if let Some(ban) = run::ban(&finding::rules(outcome), "barrel") {
+        return (vec![ban], clock);
+    }
+    let mut steps = vec![clean(outcome), load(input, outcome), water(input, outcome), acid()];
     let starter = practice::STARTER.value;
     steps.push(
         RunStep::new(
@@ -64,6 +60,26 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> (Vec<RunStep>, Time) {
     steps.extend(after(input));
     steps.push(readings(input));
     (steps, takes)
+}
+
+/// The cleaning, by the steel.
+fn clean(outcome: &Outcome) -> RunStep {
+    let case = outcome.case();
+    let ruling = rule::rule(Key::B695Cleaning).judge(&case);
+    match ruling.filter(|ruling| ruling.says.instruction.is_some()) {
+        Some(ruling) => RunStep::new(
+            "Clean this hard steel without plain acid: hot alkaline soak without current or anodic, inhibited acid for \
+             the shortest time, or blast; rinse.",
+            ruling.source(),
+        ),
+        None if case.steel.is_some() => {
+            RunStep::new("Clean the parts: hot alkaline soak, acid pickle, rinse.", practice::CLEANING)
+        }
+        None => RunStep::new(
+            "Clean the parts: hot alkaline soak, acid pickle, rinse. Hard steel: no plain acid; enter the steel.",
+            practice::CLEANING,
+        ),
+    }
 }
 
 /// Beads by size, and parts.

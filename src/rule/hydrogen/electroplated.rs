@@ -40,7 +40,7 @@ pub static A490: Rule = Rule {
 /// core, not a hard case.
 pub static ISO_2081_STRENGTH: Rule = Rule {
     source: iso_2081::NOT_ABOVE.source,
-    when: When::If(|case| case.steel.is_some_and(|steel| !steel.state.case_hardened)),
+    when: When::If(|case| case.steel.is_some_and(|steel| !steel.state.is_cased())),
     test: Test::By(|case| case.steel.is_some_and(|steel| above_iso_2081(&steel.state))),
     says: |_| Says::bar(),
     words: Phrase::Text(

@@ -221,7 +221,7 @@ pub static A143_BEND: Rule = Rule {
         text.push_str("bend cold with an inside radius of at least three times the section");
         text.push_str(match treatment(case) {
             Treatment::NotHeatTreated => ", or relieve the bend before pickling",
-            Treatment::QuenchedTempered => ", or hot before heat treatment",
+            Treatment::QuenchedTempered | Treatment::CaseHardened => ", or hot before heat treatment",
             Treatment::NotKnown => "",
         });
     }),
@@ -230,7 +230,7 @@ pub static A143_BEND: Rule = Rule {
             Treatment::NotHeatTreated => {
                 "a tighter bend is relieved at 595 °C (1100 °F), one hour per inch of section"
             }
-            Treatment::QuenchedTempered => {
+            Treatment::QuenchedTempered | Treatment::CaseHardened => {
                 "a tighter bend would need 595 °C for an hour per inch, which takes this steel's temper"
             }
             Treatment::NotKnown => {

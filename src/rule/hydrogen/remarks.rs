@@ -6,7 +6,7 @@ use crate::steel::Grade;
 /// Remarks on a steel that no rule carries.
 pub fn remarks(steel: &SteelFacts) -> Vec<&'static str> {
     let mut remarks = Vec::new();
-    if steel.state.case_hardened {
+    if steel.state.is_cased() {
         remarks.push(
             "A case is harder than its core: give the hardness of the surface. No document read here sets a limit for \
              case-hardened parts in the barrel.",
