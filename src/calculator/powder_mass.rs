@@ -1,6 +1,6 @@
 //! Powder mass: what to weigh into the barrel for a mechanical zinc coat on a load of parts.
 
-use super::load::{Known, Load, Stated, steel_of};
+use super::load::{Known, Load, Stated, System, steel_of};
 use super::run::{Clock, RunStep};
 use super::{About, Calculator, Fault, Missed, Problem, Reader, Report, Writer, Written};
 use crate::coat::barrel::target::{Demand, Earlier, Target, USUAL_SCATTER};
@@ -193,7 +193,7 @@ impl Calculator for PowderMass {
         let properties = load.properties(input.grade).map_err(|refusal| fields::GRADE.refused(refusal))?;
         let earlier = input.earlier.as_ref().and_then(|readings| Earlier::of(readings.values()));
         let scatter = input.scatter(earlier);
-        let least = input.asked.least();
+        let least = input.asked.least(input.stated.system());
         let demand = least.zip(input.pass).map(|((least, _), pass)| {
             (Demand { least, scatter: scatter.0, readings: pass.readings }, pass.chance)
         });
@@ -209,7 +209,10 @@ impl Calculator for PowderMass {
         let of_charge = charge(input.density.known().0);
         let powder = of_charge.powder * correction.unwrap_or(1.0);
         // The number of additions goes by the coat that the class names.
-        let nominal = least.map_or(mean, |(least, _)| least);
+        let nominal = match input.asked {
+            Asked::Class(_, limit) => limit.thickness,
+            Asked::Least(coat) | Asked::Mean(coat) => coat.quantity,
+        };
         let additions = match input.additions {
             Some(own) => (own, None),
             None => {
@@ -312,10 +315,13 @@ fn target(demand: &Demand, chance: PlainNumber) -> Result<Target, Problem> {
 }
 
 impl Asked {
-    /// The least of every place, and where it is published.
-    fn least(self) -> Option<Known<Length>> {
+    /// The least of every place as it is printed for the reader's unit, and where it is published.
+    fn least(self, system: System) -> Option<Known<Length>> {
         match self {
-            Self::Class(class, limit) => Some((limit.thickness, Some(class.source(&limit)))),
+            Self::Class(class, limit) => {
+                let printed = limit.column(system.coat_unit()).unwrap_or(limit.printed);
+                Some((Length::of(printed.number, printed.unit), Some(class.source(&limit))))
+            }
             Self::Least(least) => Some((least.quantity, None)),
             Self::Mean(_) => None,
         }

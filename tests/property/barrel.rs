@@ -80,7 +80,7 @@ fn the_first_line_weighs_in_for_one_barrel() {
     let amounts = |text: &str| text.split(" of zinc powder").next().unwrap().to_owned();
     assert_eq!(amounts(&one), amounts(&three));
     assert!(!one.contains("barrels"), "{one}");
-    assert!(three.contains("into each of 3 barrels in 10 equal additions of 5.34 lb"), "{three}");
+    assert!(three.contains("into each of 3 barrels in 10 equal additions of 5.38 lb"), "{three}");
 }
 
 /// Whoever weighs in pounds reads the area of a pound.
@@ -91,4 +91,21 @@ fn the_area_of_a_unit_of_weight_is_in_the_units_of_the_load() {
     };
     assert!(names(&[]).contains(&"Area of one kilogram".to_owned()));
     assert!(names(&[("load", "weight"), ("weight", "300 lb")]).contains(&"Area of one pound".to_owned()));
+}
+
+/// Class 55 is printed 0.0021 in (53.34 µm) beside 53 µm: whoever works in inches is charged for what is
+/// printed in inches.
+#[test]
+fn a_class_is_charged_as_it_is_printed() {
+    let pairs = [("thread", "5/8-11 UNC"), ("length", "3 in"), ("pieces", "100"), ("class", "55")];
+    let report = evaluate("powder", pairs).unwrap();
+    assert!(report.headline.contains("all reach 0.0021\u{a0}in"), "{}", report.headline);
+    let least = report
+        .working
+        .steps()
+        .iter()
+        .flat_map(|step| step.terms.iter())
+        .find(|term| term.symbol == "L")
+        .unwrap();
+    assert_eq!(least.value.to_string(), "53.34\u{a0}µm");
 }

@@ -44,6 +44,19 @@ impl System {
         }
     }
 
+    /// One of so many equal parts of a weight, with the digits that give the whole again.
+    pub fn portion(self, whole: Mass, parts: u32) -> Shown {
+        let parts = f64::from(parts.max(1));
+        let (one, sum) = (self.weight(whole / parts), self.weight(whole));
+        let last_digit = sum.unit.factor / 10f64.powi(i32::from(sum.decimals));
+        let gives_it = |one: &Shown| {
+            let again = parts * one.rounded() * one.unit.factor;
+            (again - sum.rounded() * sum.unit.factor).abs() < 0.5 * last_digit
+        };
+        let finer = (0..3).map(|more| Shown { decimals: one.decimals + more, ..one });
+        finer.clone().find(gives_it).or_else(|| finer.clone().next_back()).unwrap_or(one)
+    }
+
     /// An area.
     pub fn area(self, area: Area) -> Shown {
         match self {
@@ -57,6 +70,14 @@ impl System {
         match self {
             Self::Metric => volume.show(&unit::LITRE, if volume.litre() < 10.0 { 1 } else { 0 }),
             Self::Inch => volume.show(&unit::FT3, if volume.ft3() < 1.0 { 3 } else { 2 }),
+        }
+    }
+
+    /// The unit of a coat.
+    pub fn coat_unit(self) -> &'static Unit {
+        match self {
+            Self::Metric => &unit::UM,
+            Self::Inch => &unit::MIL,
         }
     }
 
@@ -81,6 +102,21 @@ impl System {
         match self {
             Self::Metric => temperature.show(&unit::CELSIUS, 0),
             Self::Inch => temperature.show(&unit::FAHRENHEIT, 0),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// 47 g in two additions once were 23 g each.
+    #[test]
+    fn equal_parts_give_the_whole_again() {
+        for (grams, parts, shown) in
+            [(47.0, 2, "23.5\u{a0}g"), (100.0, 3, "33.3\u{a0}g"), (90.0, 3, "30\u{a0}g")]
+        {
+            assert_eq!(System::Metric.portion(Mass::from_g(grams), parts).to_string(), shown);
         }
     }
 }

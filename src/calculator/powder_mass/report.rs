@@ -35,14 +35,14 @@ fn headline(input: &Input, outcome: &Outcome, barred: bool) -> String {
     let charge = format!(
         "{not}Weigh in {} of zinc powder{into} in {number} equal additions of {}",
         system.weight(powder),
-        system.weight(powder / f64::from(number)),
+        system.portion(powder, number),
     );
     let (mean, area) = (system.coat(outcome.mean), system.area(outcome.load.area * (1.0 / barrels)));
     match (outcome.least, input.pass) {
-        (Some((least, _)), Some(pass)) => format!(
+        (Some(_), Some(pass)) => format!(
             "{charge}; it puts a mean of {mean} on {area}, so that {} readings all reach {} in {} loads of 100",
             pass.readings,
-            system.coat(least),
+            input.least_as_printed(),
             pass.chance.show(&unit::PERCENT, 0).digits(),
         ),
         _ => format!("{charge}; it puts a mean of {mean} on {area}"),
@@ -52,14 +52,19 @@ fn headline(input: &Input, outcome: &Outcome, barred: bool) -> String {
 impl Input {
     /// The coat asked for, in words.
     pub(super) fn asked_words(&self) -> String {
+        let printed = self.least_as_printed();
+        match self.asked {
+            Asked::Class(class, _) => format!("{printed}, {} of ASTM B695", class.name),
+            Asked::Least(_) | Asked::Mean(_) => printed.to_string(),
+        }
+    }
+
+    /// The coat asked for, a class as its standard prints it in the reader's unit.
+    fn least_as_printed(&self) -> Shown {
         let system = self.stated.system();
         match self.asked {
-            Asked::Class(class, limit) => {
-                let printed = limit.column(system.coat(limit.thickness).unit).unwrap_or(limit.printed);
-                format!("{printed}, {} of ASTM B695", class.name)
-            }
-            Asked::Least(least) => system.coat(least.quantity).to_string(),
-            Asked::Mean(mean) => system.coat(mean.quantity).to_string(),
+            Asked::Class(_, limit) => limit.column(system.coat_unit()).unwrap_or(limit.printed),
+            Asked::Least(coat) | Asked::Mean(coat) => system.coat(coat.quantity),
         }
     }
 }
@@ -68,7 +73,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let charge = &outcome.charge;
     let system = input.stated.system();
     let mut figures = outcome.load.figures(&input.stated);
-    if let Some((least, published)) = outcome.least {
+    if let Some((_, published)) = outcome.least {
         let mut figure = Figure::words("Every place reaches", input.asked_words());
         figure.source = published;
         figures.push(figure);
@@ -76,7 +81,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
         figure.source = outcome.scatter.1;
         figures.push(figure);
         if let Some(chance) = outcome.chance_at_least {
-            let name = format!("Chance to pass if the mean were {} itself", system.coat(least));
+            let name = format!("Chance to pass if the mean were {} itself", input.least_as_printed());
             figures.push(
                 Figure::one("", name, chance.show(&unit::PERCENT, if chance.one() < 0.1 { 2 } else { 0 }))
                     .source(barrel::target::SUM),
@@ -93,7 +98,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let (number, rule) = outcome.additions;
     let mut additions = Figure::one("N", "Equal additions", Shown::plain(f64::from(number), 0));
     additions.source = rule;
-    let portion = outcome.powder / f64::from(number);
+    let portion = system.portion(outcome.powder, number);
     let (light, heavy) = outcome.powder_range;
     figures.extend([
         Figure::one("t", "Mean coat charged for", system.coat(outcome.mean)),
@@ -113,7 +118,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     };
     figures.extend([
         additions,
-        Figure::one("w", in_each, system.weight(portion)),
+        Figure::one("w", in_each, portion),
         Figure::range(
             "",
             "Zinc powder over the published densities of the deposit",

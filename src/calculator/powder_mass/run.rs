@@ -43,7 +43,7 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> (Vec<RunStep>, Time) {
             input,
             outcome,
             "Copper sulfate pentahydrate",
-            outcome.charge.copper_sulfate,
+            (outcome.charge.copper_sulfate, 1),
             barrel::COPPER_FLASH.source,
         ))
         .with(minutes("It works for", copper.value).source(copper.source))
@@ -155,12 +155,11 @@ fn additions(input: &Input, outcome: &Outcome, clock: &mut Time, steps: &mut Vec
     let (number, rule) = outcome.additions;
     let each_takes = input.plan.spacing;
     for (at, coat) in (1..=number).zip(&outcome.coats) {
-        let portion = outcome.powder / f64::from(number);
         let mut step = RunStep::new(
             format!("Zinc powder, addition {at} of {number}, with its promoter."),
             rule.unwrap_or(practice::SPACING.source),
         )
-        .with(each(input, outcome, "Zinc powder", portion, practice::YIELD.source))
+        .with(each(input, outcome, "Zinc powder", (outcome.powder, number), practice::YIELD.source))
         .with(Figure::one("", "The mean coat is then", input.stated.system().coat(*coat)));
         if at == 1 {
             step = step
@@ -228,12 +227,19 @@ fn readings(input: &Input) -> RunStep {
     }
 }
 
-/// What one barrel gets, and all of them where there are more.
-fn each(input: &Input, outcome: &Outcome, name: &'static str, whole: Mass, source: Source) -> Figure {
+/// What one barrel gets at a time, of so many equal times, and all of them where there are more.
+fn each(
+    input: &Input,
+    outcome: &Outcome,
+    name: &'static str,
+    (whole, parts): (Mass, u32),
+    source: Source,
+) -> Figure {
     let (system, barrels) = (input.stated.system(), outcome.barrels());
-    let one = system.weight(whole / barrels);
+    let one = system.portion(whole / barrels, parts);
     let figure = if barrels > 1.0 {
-        let all = format!("{one}; for all {} barrels {}", Shown::plain(barrels, 0), system.weight(whole));
+        let all =
+            format!("{one}; for all {} barrels {}", Shown::plain(barrels, 0), system.portion(whole, parts));
         Figure::words(name, all)
     } else {
         Figure::one("", name, one)

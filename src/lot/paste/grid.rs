@@ -341,7 +341,7 @@ fn by_heading(lines: &[(usize, &str)]) -> Option<Result<Comma, PasteProblem>> {
         return Some(Ok(Comma::Separator));
     }
     let numbers_and_measures =
-        heading.split([' ', ',']).filter(|word| !word.is_empty()).any(|word| names::is_identity(word));
+        heading.split([' ', ',']).filter(|word| !word.is_empty()).any(names::is_identity);
     let one_cell = rows().all(|line| !line.contains(' ') && commas(line) == 1);
     (numbers_and_measures && one_cell).then(|| Err(PasteProblem::Ambiguous { text: first.to_owned() }))
 }
