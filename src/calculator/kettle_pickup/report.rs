@@ -105,9 +105,14 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     if let Some((bath, longest)) = outcome.longest_dip {
         let bath = bath.show(if bath == input.bath.quantity { input.bath.unit } else { &unit::CELSIUS }, 0);
         let name = format!("Longest dip that the temper bears, at {bath}");
-        figures.push(
-            Figure::words(name, super::run::longest_words(longest)).source(tempering::PARAMETER_SOURCE),
-        );
+        // In minutes where they say something: see the words of the sheet.
+        let minutes = (1.0..=60.0).contains(&longest.minute());
+        let figure = if minutes {
+            Figure::one("t_T", name, run::shown_tenths(longest))
+        } else {
+            Figure::words(name, super::run::longest_words(longest))
+        };
+        figures.push(figure.source(tempering::PARAMETER_SOURCE));
     }
     figures
 }

@@ -117,6 +117,15 @@ fn articles(input: &Input) -> Section {
     Section { title: title.into(), figures: means.into_iter().map(figure).collect() }
 }
 
+/// Why a lot has no plan.
+fn beyond_the_plans(lot: u32) -> Option<Figure> {
+    let none = astm_b602_sampling::LEVELS.iter().all(|level| level.plan(lot).is_none());
+    none.then(|| {
+        let text = "no plan for a lot of this size is known here: open the document";
+        Figure::words(Shown::pieces(f64::from(lot)).to_string(), text).source(astm_b602_sampling::NUMBERS)
+    })
+}
+
 /// What is published of the sampling plans that the standard points to; nothing is judged by them.
 fn plans(input: &Input) -> Option<Section> {
     let figures = match input.rule.standard {
@@ -129,6 +138,7 @@ fn plans(input: &Input) -> Option<Section> {
                 let text = format!("{articles} articles, of which {} may miss", plan.allowed);
                 Some(Figure::words(name, text).source(astm_b602_sampling::NUMBERS))
             })
+            .chain(beyond_the_plans(input.lot))
             .chain([
                 Figure::words("Where the order names no level", "Level II for tests that destroy nothing")
                     .source(astm_b602_sampling::DEFAULT_LEVEL),

@@ -1,6 +1,6 @@
 //! The charge of a barrel as a report.
 
-use super::{Asked, Input, Outcome, finding, working::working};
+use super::{Asked, Finish, Input, Outcome, finding, working::working};
 use crate::calculator::run::{self, shown_minutes};
 use crate::calculator::{Bar, Caution, Figure, Mark, Note, Picture, Report, ScaleMark, Section};
 use crate::coat::barrel;
@@ -230,6 +230,17 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
     } else {
         notes.push(Note::plain("Enter the weight of the load for its beads and barrel loads."));
     }
+    if input.plan.patch && input.plan.finish == Finish::Hexavalent {
+        notes.push(Note::sourced(
+            "The hexavalent chromate that was asked for is not used: under a sprayed patch goes a trivalent one.",
+            practice::PATCH,
+        ));
+    }
+    if input.earlier.is_some() && input.charged.is_none() {
+        notes.push(Note::plain(
+            "The earlier readings give the scatter only: enter the mean that load was charged for to correct this one.",
+        ));
+    }
     let (short, long) = practice::CYCLE.value;
     notes.push(Note::sourced(
         format!(
@@ -273,7 +284,7 @@ fn additions(input: &Input, outcome: &Outcome) -> Picture {
     Picture::Bars {
         title: format!(
             "The coat grows by {} of powder at a time.",
-            system.weight(outcome.powder / f64::from(outcome.additions.0))
+            system.portion(outcome.powder, outcome.additions.0)
         )
         .into(),
         bars,
