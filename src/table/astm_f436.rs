@@ -4,8 +4,8 @@ use super::steel_row::{Sizes, SteelRow, Treatment};
 use crate::source::Source;
 use crate::source::document::ASTM_F436;
 
-const PLAIN: Source = ASTM_F436.memory("hardness, plain");
-const COATED: Source = ASTM_F436.memory("hardness, hot-dip zinc coated");
+const PLAIN: Source = ASTM_F436.read("hardness, plain");
+const COATED: Source = ASTM_F436.read("hardness, hot-dip zinc coated");
 
 /// Through-hardened washer, plain.
 pub static WASHER: [SteelRow; 1] =
@@ -18,4 +18,4 @@ pub static WASHER_HOT_DIP: [SteelRow; 1] =
         .hrc(26.0, 45.0, COATED)];
 
 /// Washers that are hot-dip coated: 26 to 45 HRC after coating.
-pub const HOT_DIP: Source = ASTM_F436.memory("hardness of hot-dip coated washers");
+pub const HOT_DIP: Source = ASTM_F436.read("hardness of hot-dip coated washers");

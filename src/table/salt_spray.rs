@@ -11,7 +11,7 @@ pub enum Asked {
     AtLeast(u32),
     /// So many, in a table that informs.
     Listed(u32),
-    /// About so many, and nobody promises them.
+    /// About so many, and nobody promises them; whether to white corrosion or to red rust is not said.
     About(u32),
     /// The document asks for none.
     Nothing,
@@ -187,9 +187,32 @@ pub static ISO_19598: [(Passivate, u32, u32); 4] = [
 pub const ISO_19598_TABLE: Source = document::ISO_19598.memory("2016, hours by passivate");
 
 /// Hours of finishes that no standard of zinc plate states: what, white, red, source.
-pub static BESIDE: [(&str, Option<u32>, Option<u32>, Source); 7] = [
+pub static BESIDE: [(&str, Option<u32>, Option<u32>, Source); 25] = [
     ("8 to 9 µm, trivalent with sealer: clear, blue or black", Some(120), Some(240), GUIDEBOOK),
     ("8 to 9 µm, trivalent with sealer: yellow, iridescent", Some(120), Some(360), GUIDEBOOK),
+    (
+        "8 to 9 µm, trivalent with sealer: silver, first grade of another car maker",
+        Some(96),
+        Some(384),
+        GUIDEBOOK,
+    ),
+    ("8 to 9 µm, trivalent with sealer: silver, third grade of the same", Some(72), Some(360), GUIDEBOOK),
+    ("8 to 9 µm, iridescent, rack, sealed, after 120 °C", Some(200), None, GUIDEBOOK),
+    ("8 to 9 µm, iridescent, barrel, sealed, after 120 °C", Some(160), None, GUIDEBOOK),
+    ("8 to 9 µm, iridescent, rack, no sealer, after 120 °C", Some(120), None, GUIDEBOOK),
+    ("8 to 9 µm, iridescent, barrel, no sealer, after 120 °C", Some(100), None, GUIDEBOOK),
+    ("5 µm, transparent passivate, a car maker's standard", None, Some(36), CAR_MAKER),
+    ("7 µm, transparent passivate", None, Some(48), CAR_MAKER),
+    ("12 µm, transparent passivate", None, Some(72), CAR_MAKER),
+    ("25 µm, transparent passivate", None, Some(96), CAR_MAKER),
+    ("5 µm, bright passivate, a car maker's standard", None, Some(72), CAR_MAKER),
+    ("7 µm, bright passivate", None, Some(96), CAR_MAKER),
+    ("5 to 8 µm, chromium treated, an old car maker's specification", Some(50), None, CAR_MAKER),
+    ("15 µm, thick trivalent iridescent, sealer, lubricant, by a plater", None, Some(600), PLATER),
+    ("13 µm, trivalent, good topcoat, by a consultant", None, Some(120), PLATER),
+    ("a hardware maker's zinc of today", Some(120), Some(240), MAKER),
+    ("a hardware maker's yellow chromate of old", Some(48), Some(120), MAKER),
+    ("hot-dip castings of 86 to 140 µm, one test: such hours rank no hot-dip coat", None, Some(120), MAKER),
     ("zinc phosphate, ASTM F1137 grades A, B and D", None, Some(72), F1137),
     ("zinc phosphate, ASTM F1137 grade C", None, Some(24), F1137),
     ("zinc flake, ASTM F1136 grade 1, 5 to 6 µm", None, Some(144), F1136),
@@ -198,6 +221,9 @@ pub static BESIDE: [(&str, Option<u32>, Option<u32>, Source); 7] = [
 ];
 const GUIDEBOOK: Source =
     document::FINISHING_GUIDEBOOK.read("2013, car makers' requirements, pairing inferred");
+const CAR_MAKER: Source = document::TRADE.read("car makers' standards, extracts");
+const PLATER: Source = document::TRADE.read("what platers say of their own work");
+const MAKER: Source = document::TRADE.read("makers' test statements");
 const F1137: Source = document::ASTM_F1137.read("Table 1");
 const F1136: Source = document::ASTM_F1136.read("1988, Table 1");
 

@@ -29,8 +29,9 @@ const LISTED: &[(&str, &str, Basis)] = &[
     ("b633-vi", "at least 120 h to white corrosion", Basis::Read),
     ("b695-ii", "at least 72 h to white corrosion", Basis::Memory),
     // Nobody promises these: once they stood there as “at least”.
-    ("barrel-5", "about 36 h to white corrosion", Basis::CommonPractice),
-    ("cell-5", "about 24 h to white corrosion", Basis::CommonPractice),
+    // To what is not said in the source: it once was called white corrosion.
+    ("barrel-5", "about 36 h in the spray", Basis::CommonPractice),
+    ("cell-5", "about 24 h in the spray", Basis::CommonPractice),
 ];
 
 #[test]
@@ -125,4 +126,33 @@ fn no_hours_where_none_are_stated() {
         assert!(problems.contains(part), "{problems}");
     }
     assert!(spray(&[("finish", "kettle")]).headline.starts_with("Hot-dip: hours are not given"));
+}
+
+/// The hours to red rust remembered of ISO 2081 beside those read in ISO 4042: above at 8A (72 against 48),
+/// below at 8D (120 against 144), the same at 8C (120); of 25 µm ISO 4042 has none.
+#[test]
+fn the_note_beside_iso_2081_is_true_of_the_coat() {
+    for (um, chromate, part) in [
+        ("8", "a", Some("lie above the 48\u{a0}h")),
+        ("8", "d", Some("lie below the 144\u{a0}h")),
+        ("5", "d", Some("lie below the 96\u{a0}h")),
+        ("8", "c", None),
+        ("25", "c", Some("stand alone")),
+    ] {
+        let pairs = [("finish", "iso2081"), ("thickness", um), ("chromate", chromate)];
+        let report = spray(&pairs);
+        let note = report.notes.iter().find(|note| note.text.contains("ISO 2081"));
+        match part {
+            Some(part) => assert!(note.unwrap().text.contains(part), "{um} {chromate}: {note:?}"),
+            None => assert!(note.is_none(), "{um} {chromate}: {note:?}"),
+        }
+    }
+    let beside = &spray(&[("finish", "b633-ii")]).sections[0];
+    for (name, hours) in [
+        ("5 µm, transparent passivate, a car maker's standard", "36\u{a0}h to red rust"),
+        ("15 µm, thick", "600"),
+    ] {
+        let row = beside.figures.iter().find(|figure| figure.name.starts_with(name)).unwrap();
+        assert!(row.value.to_string().contains(hours), "{name}");
+    }
 }

@@ -7,7 +7,7 @@ use crate::sentence::capital;
 use crate::site::salt_spray::{self, Finish, Hours};
 use crate::source::Source;
 use crate::table::Refusal;
-use crate::table::salt_spray::{self as table, Asked, ROWS};
+use crate::table::salt_spray::{self as table, Asked, Chromate, ROWS};
 
 const WHITE: &str = "white corrosion";
 const RED: &str = "red rust";
@@ -57,12 +57,28 @@ fn state(report: &mut Report, finish: Finish, hours: Hours) {
             report.findings.push(Finding::new(Mark::Note, refusal.to_string(), refusal.source()));
         }
     }
-    if let Finish::Iso2081(..) = finish {
-        report.notes.push(Note::sourced(
-            "The hours to red rust remembered of ISO 2081 lie above those read in ISO 4042: check them before promising.",
-            table::ISO_2081_RED_TABLE,
-        ));
+    if let Finish::Iso2081(um, chromate, _) = finish {
+        report.notes.extend(beside_iso_4042(um, chromate, hours));
     }
+}
+
+/// How the hours to red rust remembered of ISO 2081 stand to those read in ISO 4042.
+fn beside_iso_4042(um: u32, chromate: Chromate, hours: Hours) -> Option<Note> {
+    let read = salt_spray::hours(Finish::Iso4042(um, chromate)).ok().and_then(|other| other.red.0.hours());
+    let text = match (read, hours.red.0.hours()?) {
+        (None, _) => {
+            "ISO 4042 has no hours to red rust for this coat, and those remembered of ISO 2081 stand alone: check them \
+             before promising."
+                .to_owned()
+        }
+        (Some(read), own) if own != read => format!(
+            "The hours to red rust remembered of ISO 2081 lie {} the {} read in ISO 4042: check them before promising.",
+            if own > read { "above" } else { "below" },
+            shown(read)
+        ),
+        _ => return None,
+    };
+    Some(Note::sourced(text, table::ISO_2081_RED_TABLE))
 }
 
 /// `at least 96 h to white corrosion`, `about 36 h …`; nothing where there is no number.
@@ -72,14 +88,21 @@ fn in_words(asked: Asked, until: &str) -> Option<String> {
         Asked::About(_) => "about ",
         Asked::Listed(_) | Asked::Nothing | Asked::NotFound => "",
     };
-    Some(format!("{how}{} to {until}", shown(asked.hours()?)))
+    let hours = shown(asked.hours()?);
+    Some(match asked {
+        // The source says not to what.
+        Asked::About(_) => format!("{how}{hours} in the spray"),
+        _ => format!("{how}{hours} to {until}"),
+    })
 }
 
 fn figure(asked: Asked, source: Source, until: &'static str) -> Figure {
     let figure = match asked {
         Asked::AtLeast(hours) => Figure::one("", format!("Hours to {until}, at least"), shown(hours)),
         Asked::Listed(hours) => Figure::one("", format!("Hours to {until}, as listed"), shown(hours)),
-        Asked::About(hours) => Figure::one("", format!("Hours to {until}, about"), shown(hours)),
+        Asked::About(hours) => {
+            Figure::one("", "Hours in the spray, about; to white or to red is not said", shown(hours))
+        }
         Asked::Nothing => Figure::words(format!("Hours to {until}"), "none stated"),
         Asked::NotFound => Figure::words(format!("Hours to {until}"), "not known here"),
     };
@@ -111,6 +134,9 @@ fn picture(finish: Finish) -> Picture {
     let all = ROWS.iter().map(Finish::Listed).chain(finish.family());
     let bars = all.filter_map(|other| {
         let (asked, _) = salt_spray::hours(other).ok()?.white;
+        if matches!(asked, Asked::About(_)) {
+            return None;
+        }
         Some(Bar {
             label: capital(&other.name()).into(),
             from: shown(0),
