@@ -113,6 +113,7 @@ pub mod iso_965_5;
 pub mod mechanical_process;
 pub mod nut_grade;
 pub mod nut_style;
+pub mod other_bakes;
 pub mod pairing;
 pub mod practice;
 pub mod rcsc;

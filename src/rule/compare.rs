@@ -23,6 +23,16 @@ pub(super) fn write_compared(text: &mut String, limit: Option<SteelLimit>, compa
 fn write_level(text: &mut String, level: Level, converted: Option<Converted>) {
     // Writing to a string cannot fail.
     let _ = match converted {
+        // Where it was rounded to what the table prints, the conversion itself is said.
+        Some(converted) if (converted.to.number() - level.number()).abs() > 0.05 => {
+            write!(
+                text,
+                "{} ({}, converted to about {})",
+                level.show(),
+                converted.from.show(),
+                converted.to.show()
+            )
+        }
         Some(converted) => write!(text, "{} ({})", level.show(), converted.from.show()),
         None => write!(text, "{}", level.show()),
     };

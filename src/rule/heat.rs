@@ -232,7 +232,12 @@ fn is_soft_or_pressed(case: &Case<'_>) -> bool {
 
 /// Whether a grade may be dipped all the same, if hardness and proof load are proved after it.
 fn is_provable(grade: Grade) -> bool {
-    AGREED.contains(&grade) || DAILY.contains(&grade) || grade.in_iso_10684() == Some(true)
+    AGREED.contains(&grade)
+        || DAILY.contains(&grade)
+        || grade.in_iso_10684() == Some(true)
+        // Nuts and flat washers are dipped as daily as the bolts of the same temper.
+        || grade.is_nut()
+        || (grade.is_washer() && !grade.is_spring())
 }
 
 /// Whether a dip of this part in this bath is everyday work: a grade of every day, or any nut.
@@ -374,6 +379,26 @@ mod tests {
             assert_eq!(at(celsius, 27.0), Mark::Bar);
         }
         assert_eq!(at(561.0, 24.0), Mark::Bar);
+    }
+
+    /// Nuts and bolts of the same least temper meet the same severity, in every bath.
+    #[test]
+    fn one_temper_has_one_severity() {
+        let at = |grade, celsius| worst(grade, 20.0, Temperature::from_celsius(celsius), 3.0);
+        for celsius in [530.0, 545.0, 560.0] {
+            let bolt = at(Grade::A325, celsius);
+            assert_eq!(bolt, Mark::Condition);
+            for grade in [
+                Grade::A449,
+                Grade::J429Grade5,
+                Grade::Class8_8,
+                Grade::A563Dh,
+                Grade::A194Grade2H,
+                Grade::J995Grade8,
+            ] {
+                assert_eq!(at(grade, celsius), bolt, "{} at {celsius} °C", grade.name());
+            }
+        }
     }
 
     #[test]

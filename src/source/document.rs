@@ -175,6 +175,7 @@ documents! {
         ASTM_F3125: "ASTM F3125", "high strength structural bolts";
         SAE_J429: "SAE J429", "inch fasteners, mechanical requirements";
         SAE_J995: "SAE J995", "inch nuts, mechanical requirements";
+        SAE_USCAR_5: "SAE/USCAR-5", "avoiding hydrogen embrittlement of steel";
         SAE_J417: "SAE J417", "hardness tests and conversions";
     }
 

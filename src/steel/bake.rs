@@ -14,6 +14,20 @@ pub struct Bake {
     pub row: &'static astm_b850::Row,
 }
 
+impl Bake {
+    /// The range of the row in the measure that it was read by: `33 to 36 HRC`.
+    pub fn row_in_words(&self) -> String {
+        let (low, high) = match self.by {
+            Level::Tensile(_) => (Level::Tensile(self.row.over), Level::Tensile(self.row.to)),
+            Level::Hardness(hardness) => {
+                let end = |number| Level::Hardness(Hardness { number, ..hardness });
+                (end(self.row.hrc.0), end(self.row.hrc.1))
+            }
+        };
+        format!("{} to {}", low.show().digits(), high.show())
+    }
+}
+
 /// The bake of ASTM B850 after electroplating; `None` at 1000 MPa and below.
 ///
 /// The table prints strength and Rockwell C side by side, and the conversion table of ISO 18265 would

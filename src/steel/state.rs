@@ -219,16 +219,21 @@ impl Levels {
 }
 
 impl Hardest {
-    /// The value as it is put beside a limit. What was converted is no sharper than its table prints:
-    /// whole numbers of hardness, steps of 5 MPa; what is printed or typed stands as it is.
+    /// The value as it is put beside a limit; what is printed or typed stands as it is.
+    ///
+    /// A conversion is no sharper than its table prints: whole numbers of hardness, steps of 5 MPa. What
+    /// lies between them counts for the harder side, so that no steel passes a limit by the conversion.
     pub fn as_compared(&self) -> Level {
         match (self.level, self.converted) {
             (level, None) => level,
             (Level::Hardness(hardness), Some(_)) => {
-                Level::Hardness(Hardness { number: hardness.number.round(), ..hardness })
+                // Nearer than a tenth to a printed number it is that number.
+                let tenth = (hardness.number * 10.0).round() / 10.0;
+                Level::Hardness(Hardness { number: hardness.number.round().max(tenth), ..hardness })
             }
             (Level::Tensile(tensile), Some(_)) => {
-                Level::Tensile(Stress::from_mpa((tensile.mpa() / 5.0).round() * 5.0))
+                let whole = tensile.mpa().round();
+                Level::Tensile(Stress::from_mpa(((tensile.mpa() / 5.0).round() * 5.0).max(whole)))
             }
         }
     }
@@ -314,11 +319,17 @@ mod tests {
 
     #[test]
     fn a_conversion_is_no_sharper_than_its_table() {
-        // ASTM E140, Table 1: 39 HRC is 382 HV and 40 HRC is 392 HV, so 383 HV would be 39.1 HRC.
+        // ASTM E140, Table 1: 39 HRC is 382 HV and 40 HRC is 392 HV, so 386 HV is about 39.4 HRC. It once was
+        // taken as 39 and not above it, while 388 HV was taken as 40 and the limit itself: what lies between
+        // two printed numbers counts for the harder side on both limits.
         let limit = SteelLimit::above(Level::Hardness(Hardness::hrc(39.0)));
+        let from = SteelLimit::at_least(Level::Hardness(Hardness::hrc(40.0)));
         let known = |number| State::of(Steel::Hardness(Hardness::hv(number)));
-        assert!(!compare(known(383.0), limit).passed);
-        assert!(compare(known(388.0), limit).passed);
+        assert!(!compare(known(382.0), limit).passed);
+        for hv in [383.0, 386.0, 388.0] {
+            assert!(compare(known(hv), limit).passed, "{hv}");
+        }
+        assert!(!compare(known(386.0), from).passed && compare(known(388.0), from).passed);
         let typed = State::of(Steel::Hardness(Hardness::hrc(39.1)));
         assert!(compare(typed, limit).passed);
     }

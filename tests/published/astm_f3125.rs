@@ -68,3 +68,18 @@ fn a490_takes_no_zinc() {
         }
     }
 }
+
+/// F3125, Annex A1, lists no electroplating for grade A325: the calculator of hydrogen says what the order
+/// says.
+#[test]
+fn what_the_product_standard_does_not_list_is_ruled_out_beside_hydrogen() {
+    let pairs = [("grade", "a325"), ("diameter", "3/4 in"), ("process", "cell")];
+    let report = kettle_barrel::calculator::evaluate("hydrogen", pairs).unwrap();
+    assert!(report.headline.starts_with("Electroplating: ruled out"), "{}", report.headline);
+    assert!(report.headline.contains("Hot-dip: suits"), "{}", report.headline);
+    assert!(
+        report.findings.iter().any(|one| one.text.contains("does not list this coat")),
+        "{:?}",
+        report.findings
+    );
+}

@@ -63,3 +63,17 @@ fn the_limit_on_other_scales() {
     assert!((at(Scale::Hrc) - 45.0).abs() < 1.6 && (at(Scale::Hv) - 440.0).abs() < 26.0);
     assert!((at(Scale::Hb) - 415.0).abs() < 28.0);
 }
+
+/// The six rows of the bake table, as they are quoted, and what other documents say, stand beside.
+#[test]
+fn the_bakes_of_other_documents_are_shown() {
+    use kettle_barrel::calculator::evaluate;
+    let pairs = [("known", "hardness"), ("hardness", "386 HV"), ("process", "cell")];
+    let report = evaluate("hydrogen", pairs).unwrap();
+    let bakes = report.sections.iter().find(|section| section.title.starts_with("Bakes of other")).unwrap();
+    let hours: Vec<String> = bakes.figures.iter().take(6).map(|figure| figure.value.to_string()).collect();
+    assert_eq!(hours, ["2", "4", "8", "4", "12", "24"].map(|hours| format!("{hours}\u{a0}h")));
+    for name in ["ISO 9588", "Begun", "Above 390 HV"] {
+        assert!(bakes.figures.iter().any(|figure| figure.name == name), "{name}");
+    }
+}

@@ -13,7 +13,7 @@ use crate::source::Sourced;
 use crate::steel::bake::Bake;
 use crate::steel::tempering;
 use crate::steel::{Converted, Level};
-use crate::table::{astm_b850, iso_2081};
+use crate::table::{astm_b850, iso_2081, other_bakes};
 use crate::working::Working;
 
 /// The report.
@@ -53,6 +53,9 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
                 .collect(),
         });
     }
+    if input.process == Process::Electroplated {
+        sections.push(other_bakes());
+    }
     if let Some(grade) = steel.state.grade() {
         sections.push(Section {
             title: format!("What {} asks for", grade.grade.name()).into(),
@@ -72,9 +75,11 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     }
 }
 
-/// The rules of hydrogen, and what the heat of a usual bath rules out.
+/// The rules of hydrogen, and what the heat of a usual bath or the product standard rules out.
 fn rulings(case: &Case<'_>) -> Vec<Ruling> {
-    rule::judge_topic(case, Topic::Hydrogen).chain(rule::bars(case, Topic::Heat)).collect()
+    let product =
+        rule::rule(Key::StructuralCoating).judge(case).filter(|ruling| ruling.says.mark == Mark::Bar);
+    rule::judge_topic(case, Topic::Hydrogen).chain(rule::bars(case, Topic::Heat)).chain(product).collect()
 }
 
 fn verdict(outcome: &Outcome, process: Process) -> Verdict {
@@ -141,6 +146,24 @@ fn bakes(outcome: &Outcome) -> Vec<Figure> {
         figures.push(Figure::one("", name, row.hours.show(&unit::HOUR, 0)).source(iso_2081::BAKE_SOURCE));
     }
     figures
+}
+
+/// Bakes of documents that no order here stands under.
+fn other_bakes() -> Section {
+    let mut figures: Vec<Figure> = iso_2081::BAKE
+        .iter()
+        .map(|row| {
+            let name = format!(
+                "Earlier ISO 2081: {} to {}, section to {}",
+                row.from.show(&unit::MPA, 0).digits(),
+                row.to.show(&unit::MPA, 0),
+                row.section_to.show(&unit::MM, 0)
+            );
+            Figure::one("", name, row.hours.show(&unit::HOUR, 0)).source(iso_2081::BAKE_SOURCE)
+        })
+        .collect();
+    figures.extend(other_bakes::OTHER.iter().map(|row| Figure::words(row.name, row.says).source(row.source)));
+    Section { title: "Bakes of other documents, which count for no order here".into(), figures }
 }
 
 fn working(outcome: &Outcome) -> Working {

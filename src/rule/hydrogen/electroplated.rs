@@ -240,10 +240,11 @@ fn bake_by_b850(case: &Case<'_>, text: &mut String) {
     let Some(steel) = case.steel else { return };
     text.push_str(&match bake::by_b850(&steel.state) {
         Ok(Some(bake)) => format!(
-            "bake at {} to {} for at least {}, {within}",
+            "bake at {} to {} for at least {}, by the row of {}, {within}",
             low.show(&unit::CELSIUS, 0).digits(),
             high.show(&unit::CELSIUS, 0),
-            bake.row.hours.show(&unit::HOUR, 0)
+            bake.row.hours.show(&unit::HOUR, 0),
+            bake.row_in_words()
         ),
         Ok(None) => "no bake".to_owned(),
         Err(refusal) => {
