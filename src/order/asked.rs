@@ -10,6 +10,8 @@ use crate::source::document;
 pub enum Asked {
     /// A process, of whatever class.
     Process(Process),
+    /// Any process but this.
+    Not(Process),
     /// A document, which has a class for the size or for the years.
     Document(&'static Document),
     /// One class.
@@ -17,10 +19,12 @@ pub enum Asked {
 }
 
 impl Asked {
-    /// The process that gives it; `None` for a document that no class is known of.
+    /// The process that gives it; `None` for a document that no class is known of, and where only a process
+    /// is named that is not wanted.
     pub fn process(&self) -> Option<Process> {
         match self {
             Self::Process(process) => Some(*process),
+            Self::Not(_) => None,
             Self::Document(document) => class::of(document).first().map(|class| class.process),
             Self::Class(keyed) => keyed.class().map(|class| class.process),
         }
@@ -58,10 +62,13 @@ impl Keyed {
 pub const ADVISE: &str = "advise";
 
 /// What is asked for by a process or a document alone.
-static WHOLE: [(Choice, Asked); 9] = [
+static WHOLE: [(Choice, Asked); 12] = [
     (Choice::new("kettle", "Hot-dip, of whatever class"), Asked::Process(Process::HotDip)),
     (Choice::new("barrel", "Mechanical, of whatever class"), Asked::Process(Process::Mechanical)),
     (Choice::new("cell", "Electroplated, of whatever class"), Asked::Process(Process::Electroplated)),
+    (Choice::new("no-kettle", "Any but hot-dip"), Asked::Not(Process::HotDip)),
+    (Choice::new("no-barrel", "Any but mechanical"), Asked::Not(Process::Mechanical)),
+    (Choice::new("no-cell", "Any but electroplated"), Asked::Not(Process::Electroplated)),
     (Choice::new("a153", "ASTM A153, hot-dip, class by size"), Asked::Document(&document::ASTM_A153)),
     (Choice::new("by-f2329", "ASTM F2329, hot-dip, class by size"), Asked::Document(&document::ASTM_F2329)),
     (Choice::new("b695", "ASTM B695, mechanical, of whatever class"), Asked::Document(&document::ASTM_B695)),

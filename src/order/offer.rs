@@ -37,7 +37,7 @@ pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Opt
                 _ => graded(line, search, process, classes),
             };
         }
-        Some(Asked::Process(_)) | None => {}
+        Some(Asked::Process(_) | Asked::Not(_)) | None => {}
     }
     match process {
         Process::HotDip => Some(wiped(line, of_class(hot_dip_class(line)?, Choice::OfStandard)?)),

@@ -8,13 +8,16 @@
 mod coat;
 mod document;
 mod items;
+mod left_out;
 pub mod lexicon;
+mod lone;
 mod measure;
 mod number;
 mod part;
 mod place;
 mod quantity;
 mod rule;
+mod second;
 mod sentence;
 mod settle;
 mod size;
@@ -42,6 +45,8 @@ pub struct Reading {
     pub draft: Draft,
     /// What was concluded and not written: by field.
     pub notes: Vec<(&'static str, Cow<'static, str>)>,
+    /// Whether the part, if only by its noun, is one that has a length.
+    pub has_length: bool,
     /// How many tokens were looked at: the work of the reading.
     pub looked_at: usize,
 }

@@ -7,6 +7,7 @@
 use std::cmp::Reverse;
 
 use super::OrderLine;
+use super::asked::Asked;
 use super::demand::Demand;
 use super::judge::{Judged, Judgement};
 use crate::calculator::Verdict;
@@ -21,7 +22,7 @@ use crate::working::Mark;
 const LARGE: Length = Length::from_mm(12.0);
 
 /// The process to take, as its place among the three; `None` where all are ruled out. What the order
-/// asks for comes first, unless it is ruled out.
+/// asks for comes first, unless it is ruled out; what it does not want is never taken.
 pub fn recommended(line: &OrderLine, judgement: &Judgement) -> Option<usize> {
     let asked = line.asked.and_then(|asked| asked.process());
     let is_asked = |judged: &Judged| Some(judged.process) == asked && judged.verdict() != Verdict::RuledOut;
@@ -36,8 +37,12 @@ pub fn recommended(line: &OrderLine, judgement: &Judgement) -> Option<usize> {
             preference(judgement, judged.process),
         )
     };
-    let open =
-        judgement.processes.iter().enumerate().filter(|(_, judged)| judged.verdict() != Verdict::RuledOut);
+    let is_wanted = |judged: &Judged| line.asked != Some(Asked::Not(judged.process));
+    let open = judgement
+        .processes
+        .iter()
+        .enumerate()
+        .filter(|(_, judged)| judged.verdict() != Verdict::RuledOut && is_wanted(judged));
     open.min_by_key(|(_, judged)| rank(judged)).map(|(place, _)| place)
 }
 

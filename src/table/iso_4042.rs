@@ -110,6 +110,10 @@ pub static CLASSES: &[CoatClass] = &[
     },
 ];
 
+/// The thickness of zinc in µm by the figure in a code of the 1999 edition (`A2K`); 0 asks for none. The
+/// figures 2, 3 and 4 were read in a supplier's extract of the document, the others are memory.
+pub const CODE_THICKNESS: [u32; 10] = [0, 3, 5, 8, 12, 15, 20, 25, 30, 10];
+
 /// From this hardness on the 2018 edition has the bake settled with the purchaser.
 pub const BAKE_FROM: Sourced<Hardness> =
     document::ISO_4042_2018.memory("4.4 and annex B").gives(Hardness::hv(390.0));

@@ -71,6 +71,12 @@ fn steel(
     let (case, cold_worked) = (reader.get(&fields::CASE), reader.get(&fields::COLD));
     let (known, hardness, case, cold_worked) = (known?, hardness?, case?, cold_worked?);
     let Some(known) = known else {
+        // Screws that form their thread are hard on the surface, whatever else is known of their steel.
+        let hard_skin = part.is_ok_and(|part| part.usual_steel() == part::UsualSteel::CaseHardened);
+        if hard_skin && case != CaseHardened::No {
+            let steel = Steel::grade(Grade::Iso2702, thread?.diameter()).ok();
+            return Ok(steel.map(|steel| State { steel, case_hardened: true, cold_worked }));
+        }
         // How it was treated is judged only on a steel that is known.
         if case == CaseHardened::Yes || cold_worked {
             return Err(reader.wrong(&fields::STEEL, Fault::Missing));

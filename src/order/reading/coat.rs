@@ -1,6 +1,6 @@
 //! The coat that the line asks for: a process, a document, or a class.
 
-use super::Became;
+use super::{Became, left_out};
 use crate::quantity::letters::lower;
 use std::cmp::Reverse;
 
@@ -17,12 +17,15 @@ use crate::thread::Designation;
 struct Said {
     at: usize,
     key: String,
+    /// What of it is not judged.
+    left: Option<&'static str>,
     /// The process it may belong to, where its word is used of several.
     may_be: &'static [Process],
-    tinted: bool,
 }
 
 const COLOUR: &str = "the colour of the chromate is not judged";
+const NO_SUCH_CODE: &str =
+    "no class of this thickness is judged here, only the process; nor is the letter for its chromate";
 
 /// The coat asked for.
 pub(super) fn settle(line: &mut Line) {
@@ -41,7 +44,7 @@ pub(super) fn settle(line: &mut Line) {
         });
         let Some(item) = line.item(said.at) else { continue };
         if agrees {
-            item.became = Some(Became::Used(vec!["asked"], said.tinted.then_some(COLOUR)));
+            item.became = Some(Became::Used(vec!["asked"], said.left));
             chosen = chosen.or(Some(said));
         } else {
             let of = chosen.and_then(|chosen| label(&chosen.key)).unwrap_or_default();
@@ -51,8 +54,41 @@ pub(super) fn settle(line: &mut Line) {
     if let Some(chosen) = chosen {
         let key = chosen.key.clone();
         line.draft.set("asked", key);
+    } else {
+        not_wanted(line);
     }
     thicknesses(line);
+}
+
+/// Where nothing is asked for but a process is left out (`no HDG`): any but that one, and of two the third.
+fn not_wanted(line: &mut Line) {
+    let left_out: Vec<(usize, Process)> = line
+        .items
+        .iter()
+        .enumerate()
+        .filter(|(_, item)| item.became == Some(Became::NotUsed(left_out::WHY.into())))
+        .filter_map(|(at, item)| match item.what {
+            // A word for zinc alone does not say which.
+            What::Process(..) if matches!(lower(&item.text).as_str(), "zinc" | "zn") => None,
+            What::Process(process, _) => Some((at, process)),
+            What::Coat(key) => Some((at, asked::from_key(key)?.process()?)),
+            _ => None,
+        })
+        .collect();
+    let open: Vec<Process> =
+        Process::ALL.into_iter().filter(|process| left_out.iter().all(|(_, of)| of != process)).collect();
+    let key = match (open.as_slice(), left_out.first()) {
+        (_, None) | ([], _) => return,
+        ([only], _) => only.key().to_owned(),
+        (_, Some((_, process))) => format!("no-{}", process.key()),
+    };
+    line.draft.set("asked", key);
+    for (at, _) in left_out {
+        if let Some(item) = line.item(at) {
+            item.became = None;
+            item.used("asked");
+        }
+    }
 }
 
 /// A thickness asks for the thinnest class of its document that has about that much everywhere.
@@ -135,24 +171,30 @@ fn said(line: &mut Line) -> Vec<Said> {
     let mut said = Vec::new();
     let found = line.free(|what| Some(what.clone()));
     for (at, what) in found {
-        let (key, may_be, tinted): (String, &'static [Process], bool) = match what {
+        let colour = |tinted: bool| tinted.then_some(COLOUR);
+        let (key, may_be, left): (String, &'static [Process], _) = match what {
             What::Process(process, tinted) => {
-                (process.key().to_owned(), may_be(line.items.get(at).map_or("", |item| &item.text)), tinted)
+                let text = line.items.get(at).map_or("", |item| &item.text);
+                (process.key().to_owned(), may_be(text), colour(tinted))
             }
-            What::Coat(key) => (key.to_owned(), &[], false),
-            What::Class(number) if exists(&format!("b695-{number}")) => {
-                (format!("b695-{number}"), &[], false)
-            }
-            What::Zinc(um, family) => {
+            What::Coat(key) => (key.to_owned(), &[], None),
+            What::Class(number) if exists(&format!("b695-{number}")) => (format!("b695-{number}"), &[], None),
+            What::HighBath if is_hot_dip(line, at) => (Process::HotDip.key().to_owned(), &[], None),
+            What::Zinc(um, family, tinted) => {
                 let usual = match family {
+                    Family::Iso4042 => "iso4042",
                     Family::B633 => "b633",
                     Family::Zn => "iso4042",
                     Family::FeZn if is_iso(line) => "iso4042",
                     Family::FeZn => "f1941",
                 };
-                let keys = [plated.unwrap_or(usual), usual, "b633"].map(|of| format!("{of}-{um}"));
+                // A code is that of its document alone.
+                let plated = plated.filter(|_| family != Family::Iso4042).unwrap_or(usual);
+                let other = if family == Family::Iso4042 { usual } else { "b633" };
+                let keys = [plated, usual, other].map(|of| format!("{of}-{um}"));
                 match keys.into_iter().find(|key| exists(key)) {
-                    Some(key) => (key, &[], false),
+                    Some(key) => (key, &[], colour(tinted)),
+                    None if family == Family::Iso4042 => (usual.to_owned(), &[], Some(NO_SUCH_CODE)),
                     None => {
                         line.not(at, format!("no class of {um} µm is known here"));
                         continue;
@@ -161,9 +203,16 @@ fn said(line: &mut Line) -> Vec<Said> {
             }
             _ => continue,
         };
-        said.push(Said { at, key, may_be, tinted });
+        said.push(Said { at, key, left, may_be });
     }
     said
+}
+
+/// Whether words for zinc at a high temperature are of hot-dip: beside its name, or by their own.
+pub(super) fn is_hot_dip(line: &Line, at: usize) -> bool {
+    let names_it = |text: &str| lower(text).contains("verzink");
+    line.items.get(at).is_some_and(|item| names_it(&item.text))
+        || line.items.iter().any(|item| matches!(item.what, What::Process(Process::HotDip, _)))
 }
 
 /// Whether the order is one of metric parts whose steel is none of ASTM or SAE: ISO 4042 writes its coats

@@ -3,9 +3,10 @@
 use super::lexicon::{self, COAT_DOCUMENTS, OTHER_DOCUMENTS, PART_STANDARDS, Word};
 use super::standard::{number_of, publishers};
 use super::token::Chain;
-use super::what::{Family, Found, What, one};
+use super::what::{Family, Found, SteelWord, What, one};
 use crate::order::asked;
 use crate::source::document as source_document;
+use crate::table::iso_4042;
 
 /// `ISO 10684`, `ASTM A153 class C`, `B695-55`, `DIN 933`, `EN ISO 4014`.
 pub fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -172,10 +173,39 @@ pub fn zinc(chain: &Chain<'_>, at: usize) -> Option<Found> {
         _ => number,
     };
     // The letter of its chromate: `Fe/Zn 8C`.
-    if chain.inside_a_run(end)
-        && chain.word(end).is_some_and(|word| matches!(word, "a" | "b" | "c" | "d" | "e" | "f" | "an" | "cn"))
-    {
+    let has_letter = chain.inside_a_run(end)
+        && chain
+            .word(end)
+            .is_some_and(|word| matches!(word, "a" | "b" | "c" | "d" | "e" | "f" | "an" | "cn"));
+    if has_letter {
         end = chain.after(end);
     }
-    (!chain.inside_a_run(end)).then(|| vec![(end, What::Zinc(um, family))])
+    (!chain.inside_a_run(end)).then(|| vec![(end, What::Zinc(um, family, has_letter))])
+}
+
+/// `A2K`, `A3L`: zinc by the code of ISO 4042:1999, thickness by its figure; the letter for gloss and
+/// chromate is not judged.
+pub fn code(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at).filter(|word| *word == "a")?;
+    let figure = chain.after(at);
+    let letter = chain.after(figure);
+    let end = chain.after(letter);
+    let number: usize = chain.digits(figure).filter(|figure| figure.len() == 1)?.parse().ok()?;
+    let is_letter = chain.word(letter).is_some_and(|word| {
+        word.len() == 1 && word.bytes().all(|c| c.is_ascii_lowercase() && !matches!(c, b'i' | b'o' | b'q'))
+    });
+    if !(is_letter && chain.inside_a_run(figure) && chain.inside_a_run(letter)) || chain.inside_a_run(end) {
+        return None;
+    }
+    // `A4L-80`: stainless steel with little carbon.
+    let strength = chain.after(end);
+    if chain.sign(end, &["-"])
+        && chain.glued(end)
+        && chain.glued(strength)
+        && chain.digits(strength).is_some()
+    {
+        return one(chain.after(strength), What::Steel(SteelWord::OtherMetal));
+    }
+    let um = iso_4042::CODE_THICKNESS.get(number)?;
+    one(end, What::Zinc(*um, Family::Iso4042, true))
 }

@@ -84,6 +84,12 @@ pub enum Word {
     And,
     /// In front of what is not wanted: `without`.
     Without,
+    /// Behind what is not wanted: `not allowed`.
+    Excluded,
+    /// Between things of which one will do, or none is wanted.
+    Or,
+    /// Said to people and not of the order: `please`.
+    Polite,
     /// Each: behind a number of nuts for one bolt, or a unit of pieces.
     Each,
     /// A bolt with its nut.
@@ -92,6 +98,8 @@ pub enum Word {
     Tempered,
     /// In front of the temperature of the bath.
     Bath,
+    /// Zinc at a temperature above the usual one.
+    HighBath,
     /// In front of the nut's own allowance.
     Overtapped,
     /// A hard skin.
@@ -100,10 +108,14 @@ pub enum Word {
     ColdFormed,
     /// A nylon patch on the thread.
     NylonPatch,
-    /// In front of a number that marks this order, and means nothing here: `PO 4711`.
-    Label,
+    /// In front of a number that is not one of the order, and why: `PO 4711`.
+    Label(&'static str),
+    /// In front of what a price is for: `price per`.
+    Price,
     /// Money.
     Money,
+    /// A unit of mass, as the lot is weighed.
+    Mass(&'static str),
     /// The least of something.
     Least,
     /// Says nothing by itself.
@@ -116,6 +128,8 @@ const COLOUR: &str = "the colour of the chromate is not judged";
 const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplated zinc are judged";
 const EXTRA: &str = "not judged";
 const TOP: &str = "a top coat is not judged";
+/// Why a temperature in service is not used.
+pub const IN_SERVICE: &str = "the heat of the place is not judged here; zinc is commonly held to 200 °C";
 /// Why a word for a bare part is not used.
 pub const BARE: &str = "no zinc is asked for";
 
@@ -124,7 +138,7 @@ pub const BARE: &str = "no zinc is asked for";
 static WORDS: &[(Word, &[&str])] = &[
     // Finishes.
     (By(Process::HotDip), &[
-        "galvinized", "galvinised", "galvenized", "galvenised", "galvanzied", "galvanied", "glavanized", "glavanised", "galvanize", "galvanise", "hot dip galvanize", "hot dip galvanise", "hot dip galvinized", "hot dip galvenized", "hot dipped galvanizing", "hot dipped galvanising", "hdg", "h d g", "hdgs", "hdgd", "gal", "gal d", "galv d", "hdg d", "hd galv", "hd galvanized", "hd galvanised", "hot dip", "hot dipped", "hotdip", "hotdipped", "hot dip galv",
+        "galvanizd", "galvanisd", "galvinzed", "galvnized", "galvanzed", "galvinized", "galvinised", "galvenized", "galvenised", "galvanzied", "galvanied", "glavanized", "glavanised", "galvanize", "galvanise", "hot dip galvanize", "hot dip galvanise", "hot dip galvinized", "hot dip galvenized", "hot dipped galvanizing", "hot dipped galvanising", "hdg", "h d g", "hdgs", "hdgd", "gal", "gal d", "galv d", "hdg d", "hd galv", "hd galvanized", "hd galvanised", "hot dip", "hot dipped", "hotdip", "hotdipped", "hot dip galv",
         "hot dip galvanized", "hot dip galvanised", "hot dip galvanizing", "hot dip galvanising", "hot dipped galv", "hot dipped galvanized",
         "hot dipped galvanised", "hot dip zinc", "hot dip zinc coated", "galv", "galvanized", "galvanised", "galvanizing", "galvanising", "galvd",
         "galvan", "spun galv", "spun galvanized", "spun galvanised", "tzn", "t zn", "fvz", "feuerverzinkt", "feuerverz", "feuer verzinkt",
@@ -136,7 +150,7 @@ static WORDS: &[(Word, &[&str])] = &[
         "mechanical galvanised", "mechanical galvanizing", "mechanical galvanising", "mechanical zinc", "mechanical zinc plated",
         "mechanical zinc plating", "mechanical plated", "mechanical plating", "mechanically galvanized", "mechanically galvanised",
         "mechanically galv", "mechanically plated", "mechanically zinc plated", "mechanically deposited", "mechanically deposited zinc", "mech",
-        "mechanisch verzinkt", "mech verzinkt", "mech verz", "mech vz", "mechanisch verz", "mgalv", "mech g", "peen plated", "peen plating",
+        "mechanisch verzinkt", "mech verzinkt", "mech verz", "mech vz", "mechanisch verz", "mgalv", "m galv", "m gal", "m galvanized", "m galvanised", "m galvanizing", "m galvanising", "mech g", "peen plated", "peen plating",
     ]),
     (By(Process::Electroplated), &[
         "zinc", "zinc plated", "zinc plate", "zinc plating", "zinc pl", "zinc pltd", "zn", "zn plated", "zn pl", "znpl", "zp", "z p", "bzp",
@@ -166,7 +180,6 @@ static WORDS: &[(Word, &[&str])] = &[
         "plain finish", "self colour", "self color", "selfcolour", "self finish", "uncoated", "no finish", "no coating", "unplated", "blank", "black", "blk", "black finish", "plain steel", "schwarz", "unbeschichtet",
         "oiled", "light oil", "bare",
     ]),
-    (Word::Not("write ISO 4042 and the thickness: ISO 4042 Zn8"), &["a2l", "a2k", "a2c", "a2e", "a2f", "a2b", "a2a", "a3l", "a3k", "a3c", "a3e", "a3f", "a3b", "a4l", "a4k", "a4c"]),
     (Word::FeZn, &["fe zn", "fezn"]),
     (Word::ServiceCondition, &["sc", "service condition"]),
     // What goes on top, and what is asked for besides.
@@ -223,8 +236,10 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::NylonPatch, &["nylon patch", "nylon patched", "nylon pellet", "nylon locking patch", "patch", "patched", "locking patch", "nylon coated thread"]),
     (Word::ColdFormed, &["cold bent", "bent cold", "rolled after heat treatment", "threads rolled after heat treatment", "thread rolled after heat treatment", "rolled after ht", "rolled after hardening", "formed after heat treatment", "cold formed after heat treatment", "cold formed after hardening", "kalt gebogen", "kaltgebogen", "schlussgerollt", "schlußgerollt", "schlussvergütet gerollt"]),
     (Word::Tempered, &["tempered", "tempered at", "temper", "tempering", "tempering temperature", "temper temperature", "tempering temp", "temper temp", "angelassen", "angelassen bei", "anlasstemperatur", "anlassen"]),
+    (Word::HighBath, &["high temp", "high temperature", "hi temp", "high temp bath", "high temperature bath", "high temp zinc", "hochtemperatur", "hochtemperaturverzinkt", "hochtemperaturverzinkung", "ht verzinkt"]),
+    (Word::Not(IN_SERVICE), &["service temperature", "service temp", "operating temperature", "operating temp", "working temperature", "temperature in service", "used at", "in service at", "in use at", "betriebstemperatur", "einsatztemperatur", "high temperature service", "high temp service", "high temperature application", "high temp application", "high temperature use"]),
     (Word::Bath, &["bath", "zinc bath", "zinc at", "bath temperature", "bath temp", "zinc temperature", "kettle at", "kettle temperature", "zinkbad", "badtemperatur"]),
-    (Word::Overtapped, &["tapped over", "tapped over by", "tap over", "overtapped", "over tapped", "overtap", "tapped oversize", "oversize tapped", "oversized tapped", "tapped oversized", "oversize", "oversized", "tap oversize", "o s", "os", "nuts tapped oversize", "übermaß", "übermass", "allowance", "diametral allowance"]),
+    (Word::Overtapped, &["tapped over", "tapped over by", "tap over", "overtapped", "over tapped", "overtap", "tapped oversize", "ot", "o t", "oversize tapped", "oversized tapped", "tapped oversized", "oversize", "oversized", "tap oversize", "o s", "os", "nuts tapped oversize", "übermaß", "übermass", "allowance", "diametral allowance"]),
     // Counts.
     (Word::Count(1, false), &["pcs", "pc", "pces", "pce", "pieces", "piece", "off", "nos", "units", "unit", "count", "ct", "lengths", "lgths", "stk", "stck", "stück", "stueck", "st", "stücke", "pièces", "pz", "pzi"]),
     (Word::Each, &["ea", "each", "eaches", "je"]),
@@ -235,12 +250,29 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Count(100, false), &["hundred", "hundert"]),
     (Word::Count(1000, false), &["thousand", "tausend", "tsd", "mille"]),
     (Word::Thousand, &["k"]),
-    (Word::Quantity, &["qty", "qnty", "qtty", "quantity", "q ty", "amount", "menge", "anzahl", "anz", "stückzahl", "stueckzahl", "stz", "need", "order qty", "total"]),
+    (Word::Quantity, &["no of pcs", "no of pieces", "number of pieces", "number off", "no of bolts", "pieces required", "qty", "qnty", "qtty", "quantity", "q ty", "amount", "menge", "anzahl", "anz", "stückzahl", "stueckzahl", "stz", "need", "order qty", "total"]),
     (Word::Box, &["box", "boxes", "bx", "carton", "cartons", "ctn", "ctns", "pallet", "pallets", "keg", "bag", "bags", "pack", "packs", "pkg", "pkgs", "packet", "packets", "karton", "kartons", "palette", "paletten", "beutel", "pkt", "ve", "bucket", "buckets", "drum", "drums", "crate", "crates"]),
     (Word::Small(1), &["one", "single", "a", "ein", "eine", "einer"]),
     (Word::Small(2), &["two", "double", "twin", "zwei"]),
     (Word::Small(3), &["three", "drei"]),
     (Word::Small(4), &["four", "vier"]),
+    (Word::Small(5), &["five", "fünf"]),
+    (Word::Small(6), &["six", "sechs"]),
+    (Word::Small(7), &["seven", "sieben"]),
+    (Word::Small(8), &["eight", "acht"]),
+    (Word::Small(9), &["nine", "neun"]),
+    (Word::Small(10), &["ten", "zehn"]),
+    (Word::Small(11), &["eleven", "elf"]),
+    (Word::Small(12), &["twelve", "zwölf"]),
+    (Word::Small(15), &["fifteen", "fünfzehn"]),
+    (Word::Small(20), &["twenty", "zwanzig"]),
+    (Word::Small(25), &["twenty five", "fünfundzwanzig"]),
+    (Word::Small(30), &["thirty", "dreißig"]),
+    (Word::Small(40), &["forty", "vierzig"]),
+    (Word::Small(50), &["fifty", "fünfzig"]),
+    (Word::Small(60), &["sixty"]),
+    (Word::Small(75), &["seventy five"]),
+    (Word::Small(80), &["eighty"]),
     (Word::Years, &["years", "year", "yrs", "yr", "y", "yo", "a", "jahre", "jahren", "jahr", "j"]),
     // Threads and sizes.
     (Word::M, &["m"]),
@@ -259,7 +291,10 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Micrometre, &["µm", "μm", "um", "micron", "microns", "mikron", "my"]),
     (Word::Mil, &["mil", "mils"]),
     (Word::Measure("a coat is asked for by a class, a document or its thickness, not by its mass"), &["g m", "oz ft"]),
-    (Word::Measure("a weight is no count: write the pieces"), &["lb", "lbs", "pound", "pounds", "kg", "kgs", "kilo", "kilos", "t", "ton", "tons", "tonne", "tonnes", "g", "cwt", "pfund"]),
+    (Word::Mass("lb"), &["lb", "lbs", "pound", "pounds"]),
+    (Word::Mass("kg"), &["kg", "kgs", "kilo", "kilos"]),
+    (Word::Mass("t"), &["t", "tonne", "tonnes"]),
+    (Word::Measure("a weight of this unit is not taken: write kg, lb or pieces"), &["g", "ton", "tons", "cwt", "pfund"]),
     (Word::Measure("strength is asked for by a grade, or by a hardness"), &["ksi", "mpa", "psi", "kn", "n mm", "n mm2", "nmm"]),
     (Word::Measure("hours of salt spray are not judged: a place and years are"), &["h", "hr", "hrs", "hours", "hour", "std", "stunden", "hours salt spray", "h salt spray", "hrs salt spray", "hour salt spray", "h nss", "h sst", "hours nss", "h salzsprühtest", "h salzsprühnebeltest"]),
     (Word::Not("hours of salt spray are not judged: a place and years are"), &["salt spray", "nss", "salt spray test", "salzsprühtest", "salzsprühnebel", "astm b117"]),
@@ -272,14 +307,19 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Degrees("°F"), &["f", "degf", "deg f", "degrees f", "fahrenheit", "degrees fahrenheit"]),
     // What binds.
     (Word::With, &["with", "w", "c w", "cw", "incl", "including", "include", "includes", "complete with", "supplied with", "fitted with", "mit", "inkl", "inklusive", "samt"]),
-    (Word::Without, &["without", "w o", "wo", "ohne", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "nicht"]),
+    (Word::Without, &["without", "w o", "wo", "ohne", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "keinen", "nicht", "nie", "never", "neither", "avoid", "don t", "dont", "do not", "do not use", "don t use", "doesn t", "does not", "must not", "must not be", "mustn t", "may not", "may not be", "shall not", "shall not be", "should not", "should not be", "shouldn t", "can not", "can not be", "cannot", "cannot be", "can t", "won t", "will not", "not to be", "other than", "anything but", "instead of", "rather than", "in place of", "anstatt", "statt", "keinesfalls"]),
+    (Word::Excluded, &["not allowed", "not permitted", "not acceptable", "not accepted", "not wanted", "not required", "not needed", "not included", "not used", "not possible", "prohibited", "forbidden", "excluded", "unacceptable", "verboten", "ausgeschlossen", "unzulässig", "nicht erlaubt", "nicht zulässig", "nicht gewünscht", "none", "keine davon"]),
+    (Word::Or, &["or", "nor", "oder", "noch"]),
+    (Word::Polite, &["please", "pls", "plz", "thanks", "thank you", "thx", "bitte", "danke", "quote", "quotation", "asap", "urgent", "urgently", "only", "want", "wants", "like", "send", "supply", "offer", "require", "requires", "request", "requesting", "ordering", "buy", "looking", "cheers", "regards", "hello", "hi", "dear", "nur", "brauchen", "benötigen", "anfrage", "angebot", "bestellen", "dringend"]),
     (Word::And, &["and", "plus", "und", "u", "n"]),
-    (Word::Label, &["po", "p o", "order", "order no", "po no", "item", "itm", "pos", "position", "line", "dwg", "drawing", "drg", "zeichnung", "part no", "part number", "pn", "p n", "ref", "reference", "nr", "lot", "heat", "job", "rev", "art", "artikel", "artikel nr", "art nr", "best nr", "bestellung", "bestell nr", "auftrag", "project", "projekt", "quote no", "sku", "tel", "phone", "fax"]),
+    (Word::Label("it marks the order"), &["po", "p o", "order", "order no", "po no", "item", "itm", "pos", "position", "line", "dwg", "drawing", "drg", "zeichnung", "part no", "part number", "pn", "p n", "ref", "reference", "nr", "lot", "lot no", "heat", "job", "rev", "art", "artikel", "artikel nr", "art nr", "best nr", "bestellung", "bestell nr", "auftrag", "project", "projekt", "quote no", "sku", "tel", "phone", "fax"]),
+    (Word::Label("the colour of paint is not judged"), &["ral", "ncs"]),
+    (Word::Price, &["per", "pro"]),
     (Word::Money, &["usd", "eur", "gbp", "chf", "dollar", "dollars", "euro"]),
     (Word::Least, &["min", "minimum", "at least", "mind", "mindestens"]),
-    (Word::Publisher, &["astm", "asme", "ansi", "iso", "din", "en", "bs", "nf", "uni", "jis", "gb", "as", "aashto", "csa", "ifi", "nas", "mil", "vdi", "sn", "dast"]),
+    (Word::Publisher, &["astm", "asme", "ansi", "iso", "din", "en", "bs", "nf", "uni", "jis", "gb", "as", "aashto", "csa", "ifi", "nas", "nzs", "mil", "vdi", "sn", "dast"]),
     (Word::Filler, &[
-        "of", "to", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",
+        "of", "to", "bis", "between", "zwischen", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",
         "alloy steel", "hardness", "härte", "haerte", "long", "lg", "lang", "length", "len", "länge", "laenge", "l", "dia", "diameter", "durchmesser", "size", "thread", "threads", "gewinde", "approx", "about", "ca", "circa", "max", "maximum", "exactly", "life", "service life", "design life", "lifetime", "service", "lasting", "last",
         "lebensdauer", "schutzdauer", "durability", "cat", "category", "corrosivity", "corrosivity category", "corrosion", "korrosivität", "korrosivitätskategorie", "environment", "atmosphere", "area", "use", "location", "place", "site", "exposure", "from", "from a", "nach", "gem", "gemäß", "gemaess", "für", "fuer", "im", "aus", "der", "die", "das", "den", "the same", "all", "both", "parts", "part", "fasteners", "fastener", "pitch", "steigung",
         "t1", "installed", "used", "tpi", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
@@ -314,7 +354,7 @@ static WORDS: &[(Word, &[&str])] = &[
     (Part("button"), &["button", "btn"]),
     (Part("countersunk"), &["countersunk", "csk", "cntrsnk", "senkkopf"]),
     (Part("flat head"), &["flat head", "flathead", "flat hd"]),
-    (Part("set screw"), &["set screw", "set screws", "setscrew", "setscrews", "grub screw", "grub screws", "sss", "gewindestift", "gewindestifte", "madenschraube", "madenschrauben", "socket set screw", "socket set screws", "headless set screw"]),
+    (Part("set screw"), &["set screw", "set screws", "setscrew", "setscrews", "grub screw", "grub screws", "grubscrew", "grubscrews", "sss", "gewindestift", "gewindestifte", "madenschraube", "madenschrauben", "socket set screw", "socket set screws", "headless set screw"]),
     (Part("hex screw"), &["hex screw", "hex screws", "hexagon screw", "hexagon screws", "hex set screw", "hex set screws", "hexagon set screw", "hexagon set screws", "tap bolt", "tap bolts", "hex tap bolt", "hex tap bolts", "hex head tap bolt"]),
     (Part("machine screw"), &["machine screw", "machine screws", "mach screw", "mach screws", "ms screw", "phms", "fhms", "rhms", "pan head machine screw", "phillips machine screw"]),
     (Part("machine"), &["machine", "mach"]),
@@ -343,22 +383,27 @@ static WORDS: &[(Word, &[&str])] = &[
     (Part("toothed washer"), &["toothed washer", "toothed washers", "toothed lock washer", "toothed lock washers", "tooth lock washer", "tooth lock washers", "internal tooth", "external tooth", "star washer", "star washers", "internal tooth lock washer", "internal tooth lock washers", "external tooth lock washer", "external tooth lock washers", "zahnscheibe", "zahnscheiben", "fächerscheibe", "fächerscheiben", "serrated washer", "serrated washers"]),
     (Part("wide washer"), &["uss washer", "uss washers", "uss flat washer", "uss flat washers", "fender washer", "fender washers", "penny washer", "penny washers", "large washer", "large washers", "wide washer", "wide washers", "karosseriescheibe", "karosseriescheiben", "großflächenscheibe"]),
     (Part("narrow washer"), &["sae washer", "sae washers", "sae flat washer", "sae flat washers", "narrow washer", "narrow washers"]),
-    (Part("washer"), &["flat washer", "flat washers", "fl washer", "fw", "fws", "flt washer", "plain washer", "plain washers", "hardened washer", "hardened washers", "hardened flat washer", "hardened flat washers", "round washer", "round washers", "structural washer", "structural washers", "f436 washer", "flatwasher", "flatwashers", "flt wshr"]),
-    (Part("retaining ring"), &["retaining ring", "retaining rings", "external retaining ring", "external retaining rings", "circlip", "circlips", "external circlip", "external circlips", "sicherungsring", "sicherungsringe", "wellensicherungsring", "seegerring", "seegerringe"]),
+    (Part("washer"), &["flat washer", "flat washers", "fl washer", "fw", "fws", "flt washer", "plain washer", "plain washers", "hardened washer", "hardened washers", "hardened flat washer", "hardened flat washers", "round washer", "round washers", "structural washer", "structural washers", "flatwasher", "flatwashers", "flt wshr"]),
+    (Part("retaining ring"), &["retaining ring", "retaining rings", "external retaining ring", "external retaining rings", "circlip", "circlips", "shaft retaining ring", "shaft retaining rings", "shaft circlip", "shaft circlips", "external circlip", "external circlips", "sicherungsring", "sicherungsringe", "wellensicherungsring", "seegerring", "seegerringe"]),
     (Part("internal ring"), &["internal retaining ring", "internal retaining rings", "internal circlip", "internal circlips", "bore retaining ring", "bore retaining rings"]),
     (Part("snap ring"), &["snap ring", "snap rings", "sprengringe"]),
     (Part("cotter pin"), &["cotter pin", "cotter pins", "split pin", "split pins", "cotter", "cotters", "splint", "splinte"]),
     (Part("spring pin"), &["spring pin", "spring pins", "roll pin", "roll pins", "slotted spring pin", "slotted spring pins", "tension pin", "tension pins", "spannstift", "spannstifte", "spannhülse", "spannhülsen"]),
+    (Part("twist-off"), &["tc", "t c", "tension control", "tension controlled", "twist off"]),
+    (Part("external"), &["external", "for shaft", "for shafts", "for a shaft"]),
+    (Part("internal"), &["internal", "for bore", "for bores", "for a bore"]),
+    (Part("ring"), &["ring", "rings"]),
+    (Part("pin"), &["pin", "pins", "stift", "stifte"]),
     (Part("uss"), &["uss"]),
     // The high-strength structural bolt with a large head (EN 14399-4), in German trade.
     (Part("HV"), &["hv schraube", "hv schrauben", "hv bolt", "hv bolts"]),
     // Parts that are not known here: named, and never read as another.
-    (Part("?"), &["coach screw", "coach screws", "hsfg", "square head", "k nut", "k nuts", "t nut", "t nuts", "j nut", "j nuts", "u nut", "u nuts", "clips", "e clip", "e clips", "e ring", "e rings", "lifting eye", "ringschraube", "ringschrauben", "hr bolt", "hr bolts", "hr schraube", "hr schrauben", "hr assembly", "hr assemblies", "hrc bolt", "hrc bolts", "dti", "dtis", "direct tension indicator", "direct tension indicators", "load indicating", "load indicator", "wedge lock", "wedge locking", "rubber", "neoprene", "epdm", "fit", "fitted", "twist off", "spline", "splined"]),
+    (Part("?"), &["coach screw", "coach screws", "hsfg", "square head", "k nut", "k nuts", "t nut", "t nuts", "j nut", "j nuts", "u nut", "u nuts", "clips", "e clip", "e clips", "e ring", "e rings", "lifting eye", "ringschraube", "ringschrauben", "hr bolt", "hr bolts", "hr schraube", "hr schrauben", "hr assembly", "hr assemblies", "hr nut", "hr nuts", "hr washer", "hr washers", "l anchor", "l anchors", "l anchor bolt", "l anchor bolts", "j anchor", "j anchor bolt", "j anchor bolts", "l type", "j type", "l shaped", "j shaped", "bent anchor bolt", "bent anchor bolts", "hrc bolt", "hrc bolts", "dti", "dtis", "direct tension indicator", "direct tension indicators", "load indicating", "load indicator", "wedge lock", "wedge locking", "rubber", "neoprene", "epdm", "fit", "fitted", "spline", "splined"]),
     (Part("?"), &[
         "lag", "lags", "wing", "acorn", "dome", "domed", "jam", "thin", "coupling", "castle", "castellated", "slotted nut", "cage", "weld", "t bolt", "t bolts", "tee bolt", "tee bolts", "hook", "j bolt", "j bolts", "l bolt", "l bolts", "hanger", "shoulder", "elevator", "plow", "plough", "step", "toggle", "wheel", "track", "fish", "hub",
-        "wood", "timber", "deck", "chipboard", "concrete", "masonry", "security", "thumb", "knurled", "captive panel", "sex", "barrel nut", "speed", "push", "clip", "k lock", "keps", "kep", "12 point", "twelve point", "bi hex", "tension control", "tc", "twist off", "lifting", "expansion", "wedge", "sleeve", "drop in", "blind", "rivet", "rivets", "niet", "nieten", "nail", "nails", "nägel", "dowel", "dowels",
+        "wood", "timber", "deck", "chipboard", "concrete", "masonry", "security", "thumb", "knurled", "captive panel", "sex", "barrel nut", "speed", "push", "clip", "k lock", "keps", "kep", "12 point", "twelve point", "bi hex", "lifting", "expansion", "wedge", "sleeve", "drop in", "blind", "rivet", "rivets", "niet", "nieten", "nail", "nails", "nägel", "dowel", "dowels",
         "clevis", "turnbuckle", "turnbuckles", "shackle", "shackles", "chain", "eye nut", "eye nuts", "ringmutter", "ringmuttern", "flügelmutter", "flügelmuttern", "hutmutter", "hutmuttern", "kronenmutter", "kronenmuttern", "nutenstein", "beveled", "bevelled", "bevel", "plate washer", "plate washers", "square washer", "square washers", "tab", "sealing", "bonded", "finishing", "cup", "ogee", "malleable", "shim", "thrust",
-        "double end", "double ended", "tap end", "reduced shank", "weld stud", "shear", "bent", "hinge", "insert", "inserts", "bushing", "pin", "pins", "stift", "stifte", "key", "keys", "clamp", "clamps", "bracket", "brackets", "plates", "angle", "spacer", "spacers", "ring", "rings", "spring", "springs", "hose", "holzschraube", "holzschrauben", "schlüsselschraube", "schlüsselschrauben", "hammerkopf", "hammerkopfschraube", "passschraube", "passschrauben", "dehnschraube", "dehnschrauben", "bundmutter",
+        "double end", "double ended", "tap end", "reduced shank", "weld stud", "shear", "bent", "hinge", "insert", "inserts", "bushing", "key", "keys", "clamp", "clamps", "bracket", "brackets", "plates", "angle", "spacer", "spacers", "spring", "springs", "hose", "holzschraube", "holzschrauben", "schlüsselschraube", "schlüsselschrauben", "hammerkopf", "hammerkopfschraube", "passschraube", "passschrauben", "dehnschraube", "dehnschrauben", "bundmutter",
     ]),
 ];
 
@@ -379,6 +424,9 @@ pub static KINDS: &[(&str, &str, &str)] = &[
     ("hex-screw", "bolt full-thread", "head"),
     ("hex-screw", "schraube full-thread", "hex"),
     ("structural-bolt", "structural", "heavy hex bolt screw head"),
+    ("other", "twist-off bolt", "structural heavy hex head screw round"),
+    ("?nut", "HV nut", "hex heavy structural"),
+    ("?washer", "HV washer", "flat plain round structural"),
     ("structural-bolt", "HV", "structural heavy hex bolt screw schraube head"),
     ("heavy-hex-bolt", "heavy bolt", "hex head"),
     ("heavy-hex-bolt", "heavy hex", "bolt screw head cap"),
@@ -420,8 +468,8 @@ pub static KINDS: &[(&str, &str, &str)] = &[
     ("spring-washer", "spring washer", "flat"),
     ("conical-washer", "conical washer", ""),
     ("toothed-washer", "toothed washer", "washer"),
-    ("retaining-ring", "retaining ring", ""),
-    ("internal-ring", "internal ring", ""),
+    ("retaining-ring", "retaining ring", "external"),
+    ("internal-ring", "internal ring", "retaining"),
     ("snap-ring", "snap ring", ""),
     ("cotter-pin", "cotter pin", ""),
     ("spring-pin", "spring pin", ""),
@@ -481,8 +529,12 @@ pub static PART_STANDARDS: &[(&str, &str, &[&str])] = &[
     ("spring-pin", "din", &["1481", "7346"]),
     ("spring-pin", "iso", &["8752", "13337"]),
     ("structural-bolt", "en", &["14399-4"]),
-    ("", "en", &["14399", "14399-3", "14399-5", "14399-6", "14399-7", "14399-8", "14399-9", "14399-10"]),
-    ("", "din", &["580", "582", "6914", "6915", "6916", "7969", "7999", "7968", "939", "938", "835", "436", "439", "315", "1587", "929", "928", "986", "917", "935", "937", "571", "95", "96", "97", "261", "186", "188", "508", "787", "609", "610", "1478", "7995", "7996", "7997", "936", "1052", "434", "435", "6340", "988"]),
+    ("structural-bolt", "din", &["6914"]),
+    ("?nut", "din", &["6915"]),
+    ("?washer", "din", &["6916"]),
+    ("?washer", "en", &["14399-5", "14399-6"]),
+    ("", "en", &["14399", "14399-3", "14399-7", "14399-8", "14399-9", "14399-10"]),
+    ("", "din", &["580", "582", "7969", "7999", "7968", "939", "938", "835", "436", "439", "315", "1587", "929", "928", "986", "917", "935", "937", "571", "95", "96", "97", "261", "186", "188", "508", "787", "609", "610", "1478", "7995", "7996", "7997", "936", "1052", "434", "435", "6340", "988"]),
     ("", "iso", &["3266", "4035", "4036", "7379", "8675", "7411", "7412", "7413", "7414", "7415", "7416", "2338", "8734"]),
 ];
 
@@ -497,6 +549,7 @@ pub static COAT_DOCUMENTS: &[(&str, &[&str])] = &[
     ("iso1461", &["iso1461"]),
     ("iso4042", &["iso4042"]),
     ("barrel", &["iso12683"]),
+    ("kettle", &["as1214", "nzs1214"]),
     ("cell", &["iso2081", "iso19598"]),
 ];
 

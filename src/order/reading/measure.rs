@@ -5,7 +5,7 @@ use super::number::{self, Number};
 use super::token::{Chain, Sort};
 use super::what::{Counted, Found, What, one};
 use super::{size, steel};
-use crate::quantity::Length;
+use crate::quantity::{Length, Mass};
 
 /// `1200 pcs`, `qty: 500`, `12 dozen`, `2.5K`, `500 sets`, `5 boxes of 100`.
 pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -34,7 +34,11 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .clone()
         .or_else(|| number::decimal(chain, from))
         .or_else(|| small(chain, from))
-        .or_else(|| half(chain, from))?;
+        .or_else(|| half(chain, from))
+        .or_else(|| one_hundred(chain, from))?;
+    if let Some(found) = count_or_not(chain, &number) {
+        return found;
+    }
     if let Some(found) = times_thread(chain, from, &number).or_else(|| by_m(chain, &number)) {
         return Some(found);
     }
@@ -163,10 +167,8 @@ fn unit(chain: &Chain<'_>, at: usize) -> Option<(usize, u32, bool)> {
         Word::Set => Some((1, true)),
         _ => None,
     });
-    // `40 no`, `1,000 nr.`; but `500 no nuts` are bolts without.
     let end = chain.after(at);
-    let is_no = matches!(chain.word(at), Some("no" | "nr"))
-        && lexicon::find(chain, end, |word| matches!(word, Word::Part(_)).then_some(())).is_none();
+    let is_no = matches!(chain.word(at), Some("no" | "nr")) && !is_negation(chain, at);
     let (mut end, (mut times, mut sets)) = found.or(is_no.then_some((end, (1, false))))?;
     // `10 hundred pcs`, `5 dozen sets`.
     if times > 1
@@ -179,6 +181,75 @@ fn unit(chain: &Chain<'_>, at: usize) -> Option<(usize, u32, bool)> {
     }
     times = times.max(1);
     Some((end, times, sets))
+}
+
+/// Whether the word `no` behind a number says that what follows is not wanted: `500 no nuts` are bolts
+/// without; `40 no`, `1,000 nr.`, `500 no. hex bolts` and, at the head of a line, `40 no hex bolts` count.
+fn is_negation(chain: &Chain<'_>, at: usize) -> bool {
+    let end = chain.after(at);
+    if chain.sign(end, &["."]) && chain.glued(end) {
+        return false;
+    }
+    let is_wanted = |word| match word {
+        Word::Part(_) => Some(true),
+        Word::Process(_) | Word::Tinted(_) | Word::Not(_) | Word::Steel(_) => Some(false),
+        _ => None,
+    };
+    match lexicon::find(chain, end, is_wanted) {
+        Some((_, true)) => !is_first_number(chain, at),
+        Some((_, false)) => true,
+        None => false,
+    }
+}
+
+/// Whether nothing but a number stands in front of a place.
+fn is_first_number(chain: &Chain<'_>, at: usize) -> bool {
+    let mut place = chain.before(at);
+    while let Some(before) = place {
+        let token = chain.get(before);
+        if !token.is_some_and(|token| token.sort == Sort::Digits || matches!(token.text, "," | "." | "'")) {
+            return false;
+        }
+        place = chain.before(before);
+    }
+    true
+}
+
+/// `500 no HDG`: pieces of what is hot-dipped, or pieces of what is not; a class is never a count.
+fn count_or_not(chain: &Chain<'_>, number: &Number) -> Option<Option<Found>> {
+    chain.word(number.end).filter(|word| *word == "no")?;
+    // `8.8 no. 4`, `8.8 no HDG`.
+    if number.whole().is_none() && number.grouped.is_none() {
+        return Some(None);
+    }
+    if !is_negation(chain, number.end) {
+        return None;
+    }
+    let behind = chain.after(number.end);
+    let coat = lexicon::find(chain, behind, |word| matches!(word, Word::Process(_)).then_some(()));
+    let (Some(pieces), Some((end, ()))) = (number.whole().filter(|pieces| *pieces > 12), coat) else {
+        return Some(None);
+    };
+    let why = format!("{pieces} pieces of this coat, or pieces without it: write {pieces} pcs, or “not”");
+    Some(one(end, What::Not(why.into())))
+}
+
+/// `hundred pcs`, `a dozen` without its article.
+fn one_hundred(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    lexicon::find(chain, at, |word| matches!(word, Word::Count(12 | 100 | 1000, false)).then_some(()))?;
+    let per = chain.before(at).is_some_and(|before| {
+        chain.digits(before).is_some() || matches!(chain.word(before), Some("per" | "pro" | "je"))
+    });
+    let counted = lexicon::find(chain, chain.after(at), |word| {
+        matches!(word, Word::Count(1, _) | Word::Part(_)).then_some(())
+    });
+    (!per && counted.is_some()).then(|| Number {
+        value: 1.0,
+        text: "1".to_owned(),
+        grouped: None,
+        is_fraction: false,
+        end: at,
+    })
 }
 
 /// `pcs: 500`, `Stk. 500`.
@@ -280,7 +351,8 @@ pub fn money(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `25 years`, `12,5 Jahre`, `10-year`.
 pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let number = number::decimal(chain, lexicon::over(chain, at, Word::Least))?;
+    let from = lexicon::over(chain, at, Word::Least);
+    let number = number::decimal(chain, from).or_else(|| in_words(chain, from))?;
     let unit = |end: usize| {
         let end = chain.over(end, &["-", "+"]);
         lexicon::find(chain, end, |word| (word == Word::Years).then_some(()))
@@ -304,6 +376,16 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, What::Not("two numbers of years: write the one that is wanted".into()))
 }
 
+/// `twelve`, `twenty-five`; `a` and `one` are articles.
+fn in_words(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    let (end, number) = lexicon::find(chain, at, |word| match word {
+        Word::Small(number) if number > 1 => Some(number),
+        _ => None,
+    })?;
+    let (value, text) = (f64::from(number), number.to_string());
+    Some(Number { value, text, grouped: None, is_fraction: false, end })
+}
+
 /// `36 HRC`, `HRC 33-39`, `200HV`: of a range, the hardest end.
 pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let least = lexicon::over(chain, at, Word::Least);
@@ -313,29 +395,33 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             _ => None,
         })
     };
-    let (end, scale, hardest) = match scale(least) {
+    let (end, scale, (softest, hardest)) = match scale(least) {
         Some((behind, name)) => {
-            let (end, hardest) = range(chain, chain.over(behind, &[":", "=", "-"]))?;
-            (end, name, hardest)
+            let (end, ends) = range(chain, chain.over(behind, &[":", "=", "-"]))?;
+            (end, name, ends)
         }
         None => {
-            let (behind, hardest) = range(chain, least)?;
+            let (behind, ends) = range(chain, least)?;
             let (end, name) = scale(chain.over(behind, &["-"]))?;
-            (end, name, hardest)
+            (end, name, ends)
         }
     };
-    if chain.inside_a_run(end) {
+    // `10.9 HV`, `HV 10`: the mark of a preloaded assembly.
+    if chain.inside_a_run(end) || scale == "HV" && OF_HV.contains(&hardest) {
         return None;
     }
+    let range = softest.map(|softest| format!("{softest} to {hardest} {scale}"));
     one(
         end,
         match scale {
             _ if least != at => What::Not("the greatest hardness decides, not the least: write that".into()),
-            "HRB" => What::Not("hardness is taken in HRC, HV or HB".into()),
-            _ => What::Hardness(format!("{hardest} {scale}")),
+            _ => What::Hardness(format!("{hardest} {scale}"), range),
         },
     )
 }
+
+/// Classes of EN 14399-4: beside HV they are no hardness.
+const OF_HV: [f64; 2] = [10.0, 10.9];
 
 /// Whether a sign is a minus. A dash behind a letter or a figure, or with a space behind it, joins two
 /// pieces.
@@ -353,7 +439,7 @@ pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let mut found = [hardness, years, temperature, count].into_iter().find_map(|rule| rule(chain, number))?;
     for (_, what) in &mut found {
         match what {
-            What::Hardness(text) | What::Years(text) | What::Temperature(text) => text.insert(0, '-'),
+            What::Hardness(text, _) | What::Years(text) | What::Temperature(text) => text.insert(0, '-'),
             What::Count(counted) => counted.negative = true,
             _ => {}
         }
@@ -361,14 +447,14 @@ pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
     Some(found)
 }
 
-/// A number, or the greater of two.
-fn range(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
+/// A number, or the lesser and the greater of two.
+fn range(chain: &Chain<'_>, at: usize) -> Option<(usize, (Option<f64>, f64))> {
     let number = number::decimal(chain, at).filter(|number| number.grouped.is_none())?;
     let to = chain.over(number.end, &["-", "–", "~", "/", "…"]);
     let to = if to == number.end { lexicon::over(chain, to, Word::Filler) } else { to };
     match number::decimal(chain, to).filter(|_| to != number.end) {
-        Some(other) if other.value > number.value => Some((other.end, other.value)),
-        _ => Some((number.end, number.value)),
+        Some(other) if other.value > number.value => Some((other.end, (Some(number.value), other.value))),
+        _ => Some((number.end, (None, number.value))),
     }
 }
 
@@ -392,7 +478,10 @@ pub fn allowance(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let mut from = lexicon::over(chain, at, Word::Overtapped);
     if from == at {
-        return None;
+        // `.020 OT`, `.022 in oversize`.
+        let (end, text) = room(chain, at).filter(|_| !chain.inside_a_run(at))?;
+        let behind = lexicon::over(chain, end, Word::Overtapped);
+        return (behind != end && !chain.inside_a_run(behind)).then(|| vec![(behind, What::Allowance(text))]);
     }
     from = chain
         .over(lexicon::over(chain, lexicon::over(chain, from, Word::Times), Word::Filler), &["+", ":", "="]);
@@ -445,9 +534,7 @@ pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number.or_else(|| number::number(chain, at))?;
     let (mut end, why) = measured(chain, number.end)?;
     // `10.9 HR` is a class beside a bolt of the system HR, and no time.
-    if steel::DOTTED.contains(&number.text.as_str())
-        && matches!(chain.word(number.end), Some("hr" | "t" | "h"))
-    {
+    if steel::DOTTED.contains(&number.text.as_str()) && matches!(chain.word(number.end), Some("hr" | "h")) {
         return None;
     }
     // `g/m2`, `g/m²`.
@@ -475,14 +562,22 @@ fn measured(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
 
 /// `PO 4711`, `item 10`: a number that marks the order.
 pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let named = lexicon::over(chain, at, Word::Label);
-    if named == at {
-        return None;
-    }
-    let id = chain.over(
-        lexicon::over(chain, chain.over(named, &["#", ":", ".", "-"]), Word::Label),
-        &["#", ":", ".", "-"],
-    );
+    let label = |at: usize| {
+        lexicon::find(chain, at, |word| match word {
+            Word::Label(why) => Some(why),
+            _ => None,
+        })
+    };
+    let marks: &[&str] = &["#", ":", ".", "-"];
+    let (named, why) = label(at)?;
+    let named = chain.over(named, marks);
+    let named = label(named).map_or(named, |(end, _)| end);
+    // `item no. 4`: the number of the item.
+    let named = match chain.word(named) {
+        Some("no" | "number" | "nummer") => chain.after(named),
+        _ => named,
+    };
+    let id = chain.over(named, marks);
     chain.digits(id)?;
     // `order 500 pcs` has no number of its own.
     let counted = count(chain, id);
@@ -502,7 +597,42 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
         }
         end = chain.after(end);
     }
-    one(end, What::Not("it marks the order".into()))
+    one(end, What::Not(why.into()))
+}
+
+/// `price per 100`, `per 1000 pcs`: how many the price is for counts no order.
+pub fn price(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let named = lexicon::over(chain, at, Word::Price);
+    let number = number::decimal(chain, chain.over(named, &[":", "="])).filter(|_| named != at)?;
+    let end = unit(chain, number.end).map_or(number.end, |(end, ..)| end);
+    (!chain.inside_a_run(end)).then(|| vec![(end, What::Not("a price is not judged".into()))])
+}
+
+/// `250 kg`, `500 lbs`: the lot, weighed.
+pub fn weight(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let spaced = number::spaced(chain, at).filter(|number| mass(chain, number.end).is_some());
+    let number = spaced.map_or_else(|| number::number(chain, at), Some)?;
+    let (end, name) = mass(chain, number.end)?;
+    if chain.inside_a_run(end) || name == "t" && steel::DOTTED.contains(&number.text.as_str()) {
+        return None;
+    }
+    if let Some((one_way, other)) = number.two_meanings() {
+        let why = format!("it could be {one_way} or {other} {name}: write it without the mark");
+        return one(end, What::Not(why.into()));
+    }
+    let mass = match name {
+        "lb" => Mass::from_lb(number.value),
+        "t" => Mass::from_kg(number.value * 1000.0),
+        _ => Mass::from_kg(number.value),
+    };
+    one(end, What::Weight(format!("{} {name}", number.text), mass))
+}
+
+fn mass(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
+    lexicon::find(chain, at, |word| match word {
+        Word::Mass(name) => Some(name),
+        _ => None,
+    })
 }
 
 /// `type 1`, `type III`.
@@ -519,9 +649,16 @@ pub fn type_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
     (is_number && !chain.inside_a_run(end)).then(|| vec![(end, what)])
 }
 
+/// `5,000`: figures grouped by three that stand alone count by the piece; nobody writes so many noughts
+/// behind a mark, but `1,234` may be a measure.
+fn grouped(number: &Number) -> Option<u64> {
+    let grouped = number.grouped.filter(|grouped| grouped % 10.0 == 0.0)?;
+    (0.0..1e12).contains(&grouped).then_some(grouped as u64)
+}
+
 /// A number by itself.
 pub fn bare(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::number(chain, at)?;
     (!chain.inside_a_run(number.end) && !chain.inside_a_run(at))
-        .then(|| vec![(number.end, What::Bare(number.whole()))])
+        .then(|| vec![(number.end, What::Bare(number.whole().or(grouped(&number))))])
 }

@@ -7,7 +7,8 @@ use super::Became;
 use super::items::Line;
 use super::lexicon::{self, KINDS};
 use super::what::{SteelWord, What};
-use crate::part::Kind;
+use crate::part::{Form, Kind, UsualSteel};
+use crate::steel::Grade;
 
 /// What belongs to what in a line.
 #[derive(Debug, Default)]
@@ -26,10 +27,19 @@ pub(super) struct Scopes {
     pub of: Vec<Scope>,
     /// Whether a nut, or a washer, comes with the part.
     pub with: (bool, bool),
+    /// Whether the name, known or not, is of a pin or a ring, which have no thread.
+    pub is_smooth: bool,
     /// Whether the name of a ring says that it is for a shaft.
     pub is_external: bool,
     /// Whether the name is a bare `bolt`, or a heavy hex bolt: the steel says which.
     pub by_steel: Option<BySteel>,
+}
+
+impl Scopes {
+    /// What the item at a place stands next to.
+    pub fn beside(&self, at: usize) -> Scope {
+        self.of.get(at).copied().unwrap_or_default()
+    }
 }
 
 /// What an item stands next to.
@@ -84,7 +94,7 @@ struct Name {
 const SOFT: &[&str] =
     &["uss", "sae", "plain", "round", "flat", "threaded", "full-thread", "part-thread", "heavy"];
 /// Nouns of one word that say no more than what the part is for.
-const BARE: &[&str] = &["bolt", "screw", "schraube", "nut", "washer"];
+const BARE: &[&str] = &["bolt", "screw", "schraube", "nut", "washer", "ring", "pin"];
 
 /// Steels whose document is that of one kind of part.
 const OF_ONE_KIND: &[(&str, &str)] = &[
@@ -93,16 +103,22 @@ const OF_ONE_KIND: &[(&str, &str)] = &[
     ("a490", "structural-bolt"),
     ("a574", "socket-screw"),
     ("45h", "set-screw"),
+    ("a193-b7", "stud"),
+    ("f1852", "other"),
+    ("f2280", "other"),
+    ("iso-2702", "tapping-screw"),
 ];
 
-const TWIST_OFF: &str = "twist-off bolts have a round head and a spline: their shape is not known here";
+const TWIST_OFF: &str =
+    "a twist-off bolt, taken as another part: its head and spline are not known here, nor is its fit judged";
 const UNKNOWN: &str = "no part known here has this name";
 
 /// The part and what comes with it.
 pub(super) fn settle(line: &mut Line) -> Scopes {
     let mut names = names(line);
     let mut scopes = Scopes { of: vec![Scope::Part; line.items.len()], ..Scopes::default() };
-    let main = main_of(&names).filter(|main| {
+    let is_implied = implied(line, &mut scopes, &names);
+    let main = main_of(&names).filter(|_| !is_implied).filter(|main| {
         let has_nut = names.iter().any(|name| name.noun == Some(Family::Nut));
         let is_mate = names.get(*main).is_some_and(|name| match name.noun {
             Some(Family::Nut) => true,
@@ -115,9 +131,11 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         join_loose(line, &mut names, main);
     }
     let about = main.and_then(|main| names.get(main)).cloned();
-    scopes.family = about.as_ref().and_then(|name| name.noun).unwrap_or_default();
+    if !is_implied {
+        scopes.family = about.as_ref().and_then(|name| name.noun).unwrap_or_default();
+    }
     for (at, name) in names.iter().enumerate() {
-        if Some(at) == main || name.items.is_empty() {
+        if Some(at) == main || name.items.is_empty() || is_implied {
             continue;
         }
         match name.noun {
@@ -137,11 +155,67 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
             && !matches!(item.what, What::Part("plain" | "sae"));
         is_name && !matches!(&item.became, Some(Became::Used(fields, _)) if !fields.contains(&"part"))
     });
-    if about.is_none() && !is_named {
+    if about.is_none() && (!is_named || only_hex(&names)) && scopes.kind.is_none() {
         scopes.by_steel = Some(BySteel::Nothing);
     }
     scope_items(line, &mut scopes, &names, main);
     scopes
+}
+
+/// Whether the words of parts in the line say no more than that a head is a hexagon.
+fn only_hex(names: &[Name]) -> bool {
+    let hex = |name: &Name| name.words.iter().all(|word| matches!(*word, "hex" | "head" | "plain" | "sae"));
+    names.iter().all(hex) && names.iter().any(|name| name.words.contains(&"hex"))
+}
+
+/// The part where no noun names it: a grade of nuts or of washers is that of one, if no bolt stands in the
+/// line; so is a size of ISO 1478 that of a tapping screw.
+fn implied(line: &mut Line, scopes: &mut Scopes, names: &[Name]) -> bool {
+    const SIZE_OF_TAPPING: &str = "size of a tapping screw";
+    if names.is_empty() && line.items.iter().any(|item| item.rule == SIZE_OF_TAPPING) {
+        scopes.kind = Some(Kind::TappingScrew);
+        line.draft.set("part", Kind::TappingScrew.key());
+        line.note("part", "ST is the thread of tapping screws (ISO 1478)");
+        return true;
+    }
+    let loose = names.iter().all(|name| {
+        name.noun.is_none()
+            && name.words.iter().all(|word| matches!(*word, "hex" | "heavy" | "flat" | "plain" | "round"))
+    });
+    let has_length = line.items.iter().any(|item| matches!(item.what, What::Length(_) | What::Pair { .. }));
+    let has_bolt = has_bolt_steel(line)
+        || line
+            .items
+            .iter()
+            .any(|item| matches!(item.what, What::PartStandard(_) | What::PartDocument(_) | What::With(_)));
+    let grade = line.items.iter().filter(|item| item.is_free()).find_map(|item| match &item.what {
+        What::Steel(SteelWord::Grade(grade)) => Some(*grade),
+        _ => None,
+    });
+    let Some(grade) = grade.filter(|_| loose && !has_length && !has_bolt) else { return false };
+    let heavy = names.iter().any(|name| name.words.contains(&"heavy")) || is_heavy(grade.key());
+    let (family, kind, note) = if grade.is_nut() {
+        let kind = if heavy { Kind::HeavyHexNut } else { Kind::HexNut };
+        (Family::Nut, kind, "a grade of nuts, and no bolt in the line")
+    } else if grade.is_washer() {
+        (Family::Washer, Kind::Washer, "a grade of washers, and no bolt in the line")
+    } else {
+        return false;
+    };
+    scopes.family = family;
+    scopes.kind = Some(kind);
+    line.draft.set("part", kind.key());
+    line.note("part", note);
+    for at in names.iter().flat_map(|name| &name.items) {
+        scopes.names.insert(*at);
+        line.used(*at, "part");
+    }
+    true
+}
+
+/// Whether nuts of a grade are heavy hex nuts.
+fn is_heavy(steel: &str) -> bool {
+    steel.starts_with("a194") || steel.starts_with("a563-dh")
 }
 
 /// The names of parts, one after the other.
@@ -249,6 +323,8 @@ fn main_of(names: &[Name]) -> Option<usize> {
             add(&mut words, loose.words.iter().copied());
             matches!(name.noun, Some(Family::Nut | Family::Washer))
                 && name.with != Some(true)
+                // The mark HV is that of a bolt by itself.
+                && !loose.words.contains(&"HV")
                 && kind_of(&words).is_some()
         })
     };
@@ -289,8 +365,8 @@ fn join_loose(line: &mut Line, names: &mut [Name], main: usize) {
 /// A nut or washer that comes with the part.
 fn mate(line: &mut Line, scopes: &mut Scopes, name: &Name, family: Family) {
     let (field, kinds, items): (_, &[&str], _) = match family {
-        Family::Nut => ("nut", &["hex-nut", "heavy-hex-nut"], &mut scopes.nut),
-        _ => ("washer", &["washer"], &mut scopes.washer),
+        Family::Nut => ("nut", &["hex-nut", "heavy-hex-nut", "?nut"], &mut scopes.nut),
+        _ => ("washer", &["washer", "?washer"], &mut scopes.washer),
     };
     let key = kind_of(&name.words);
     if key.is_some_and(|key| kinds.contains(&key)) {
@@ -369,6 +445,7 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
         _ => None,
     };
     scopes.names = about.items.iter().copied().collect();
+    scopes.is_smooth = about.words.iter().any(|word| matches!(*word, "pin" | "ring"));
     scopes.is_external = about.items.iter().any(|at| {
         line.items.get(*at).is_some_and(|item| {
             let text = lower(&item.text);
@@ -395,6 +472,8 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
 /// Why a name is no part known here.
 fn which(words: &[&str]) -> &'static str {
     match words {
+        ["ring"] => "which ring: a retaining ring for a shaft or a bore, or a snap ring?",
+        ["pin"] => "which pin: cotter or spring pin?",
         ["screw"] => "which screw: hex, socket head, machine, tapping …?",
         ["heavy", "hex", ..] => "a heavy hex bolt is known here only as the structural bolt of A325 or A490",
         ["cap", "screw"] => "which cap screw: hex or socket head?",
@@ -408,8 +487,21 @@ fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&Name>) {
         What::PartStandard(key) => Some(*key),
         _ => None,
     });
+    let mut by: Option<(Kind, String)> = None;
     for (at, key) in standards {
         let kind = Kind::from_key(key);
+        let text = line.items.get(at).map_or(String::new(), |item| item.text.clone());
+        // What comes with a structural bolt by its own standard.
+        if let Some(mate) = key.strip_prefix('?') {
+            if scopes.kind == Some(Kind::StructuralBolt) {
+                let with = if mate == "nut" { &mut scopes.with.0 } else { &mut scopes.with.1 };
+                *with = true;
+                line.used(at, if mate == "nut" { "nut" } else { "washer" });
+            } else {
+                line.not(at, UNKNOWN);
+            }
+            continue;
+        }
         let family = match kind {
             Some(kind) if kind.is_nut() => Family::Nut,
             Some(_) if key.ends_with("washer") => Family::Washer,
@@ -453,7 +545,15 @@ fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&Name>) {
                     item.used(field);
                 }
             }
+            Some(kind) if by.as_ref().is_some_and(|(other, _)| *other != kind) => {
+                let (other, text) = by.as_ref().map_or((kind, ""), |(other, text)| (*other, text.as_str()));
+                line.not(
+                    at,
+                    format!("contradicts {text}, which stands before it: that is a {}", other.name()),
+                );
+            }
             Some(kind) if is_first || agrees(scopes, about, kind) => {
+                by = Some((kind, text));
                 if is_first {
                     scopes.family = family;
                 }
@@ -503,7 +603,12 @@ fn by_document(line: &mut Line, scopes: &Scopes) {
 fn agrees(scopes: &Scopes, about: Option<&Name>, kind: Kind) -> bool {
     let hex = ["hex-bolt", "hex-screw"];
     let named = scopes.kind.map(Kind::key);
-    let bare = about.is_some_and(|about| about.words.iter().all(|word| BARE.contains(word)));
+    let is_all = |noun: &str| about.is_some_and(|about| about.words == [noun]);
+    if is_all("ring") || is_all("pin") {
+        return kind.form() == if is_all("ring") { Form::Ring } else { Form::Pin };
+    }
+    let bare = about.is_some_and(|about| about.words.iter().all(|word| BARE.contains(word)))
+        && !matches!(kind.form(), Form::Ring | Form::Pin);
     // A retaining ring without more may be for a shaft or a bore.
     let is_open = about.is_some_and(|about| about.words == ["retaining", "ring"] && !scopes.is_external);
     named == Some(kind.key())
@@ -569,7 +674,7 @@ fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], main: Optio
             for beside in [line.before(*at), line.behind(*at)].into_iter().flatten() {
                 let takes = matches!(
                     line.what(beside),
-                    Some(What::Class(_) | What::Bare(_) | What::Small(_) | What::Hardness(_))
+                    Some(What::Class(_) | What::Bare(_) | What::Small(_) | What::Hardness(..))
                 );
                 if let Some(of) = scopes.of.get_mut(beside).filter(|_| takes) {
                     *of = scope;
@@ -579,19 +684,118 @@ fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], main: Optio
     }
 }
 
+/// A twist-off bolt has the grade of its own that is of the strength of A325 or A490.
+fn twist_off(line: &mut Line, steel: &str) {
+    line.note("part", TWIST_OFF);
+    let own = match steel {
+        "a325" | "a325m" => Grade::F1852,
+        "a490" | "a490m" => Grade::F2280,
+        _ => return,
+    };
+    line.draft.set("steel", own.key());
+    line.note("steel", "the twist-off bolt of that strength");
+    for item in &mut line.items {
+        if item.what == What::Steel(SteelWord::Grade(own)) {
+            item.became = None;
+            item.used("steel");
+        }
+    }
+}
+
+/// A set screw of a bolt's class: the hexagon screw that is threaded to the head, or a headless one, whose
+/// classes are others (ISO 898-5).
+fn set_screw_of_a_bolt(line: &mut Line, scopes: &Scopes, steel: &str) -> bool {
+    let is_class =
+        steel.contains('.') && steel.trim_end_matches('u').bytes().all(|c| c.is_ascii_digit() || c == b'.');
+    let is_headless =
+        scopes.names.iter().any(|at| {
+            line.items.get(*at).is_some_and(|item| {
+                let text = lower(&item.text);
+                ["socket", "sss", "grub", "stift", "maden", "headless", "iso 40", "din 91"]
+                    .iter()
+                    .any(|word| text.contains(word))
+            })
+        }) || line.items.iter().any(|item| matches!(item.what, What::PartStandard("set-screw")));
+    if !is_class {
+        return false;
+    }
+    if !is_headless {
+        let why = format!(
+            "a set screw of class {steel}: the hexagon one (ISO 4017, threaded to the head), or a headless one of 14H to 45H?"
+        );
+        scopes.names.iter().for_each(|at| line.not(*at, why.clone()));
+        line.draft = line.draft.pairs().filter(|(name, _)| *name != "part").collect();
+    }
+    true
+}
+
+/// What a size with its length and a bolt's grade most often is, where the line names no part; said in sight.
+pub(super) fn by_default(line: &mut Line, scopes: &Scopes) {
+    let says = |name: &str| line.draft.get(name).is_some_and(|text| !text.is_empty());
+    let of_bolt = line
+        .draft
+        .get("steel")
+        .and_then(Grade::of_key)
+        .is_some_and(|grade| !grade.is_nut() && !grade.is_washer() && !grade.is_spring());
+    if scopes.by_steel != Some(BySteel::Nothing)
+        || says("part")
+        || !(says("thread") && says("length") && of_bolt)
+    {
+        return;
+    }
+    line.draft.set("part", Kind::HexBolt.key());
+    line.note("part", "taken as a hex bolt: the line names no part");
+    for at in 0..line.items.len() {
+        if let Some(item) =
+            line.item(at).filter(|item| matches!(item.what, What::Part("hex" | "head" | "hex head")))
+        {
+            item.became = None;
+            item.used("part");
+        }
+    }
+}
+
+/// The steel of a screw that is hardened on its surface, where the line says no other.
+pub(super) fn case_hardened(line: &mut Line) {
+    let kind = line.draft.get("part").and_then(Kind::from_key);
+    let is_usual = kind.is_some_and(|kind| kind.usual_steel() == UsualSteel::CaseHardened);
+    if is_usual
+        && line.draft.get("steel").is_none()
+        && line.items.iter().all(|item| !matches!(item.what, What::Steel(_)))
+    {
+        line.draft.set("steel", Grade::Iso2702.key());
+        line.note("steel", "case-hardened, as such screws usually are: the line says no steel");
+    }
+}
+
 /// What only the steel says of the part.
 pub(super) fn by_steel(line: &mut Line, scopes: &Scopes) {
     let steel = line.draft.get("steel").unwrap_or_default().to_owned();
     let is_structural = ["a325", "a490"].iter().any(|grade| steel.starts_with(grade));
-    if matches!(steel.as_str(), "f1852" | "f2280") && scopes.by_steel == Some(BySteel::Bolt) {
-        scopes.names.iter().for_each(|at| line.not(*at, TWIST_OFF));
+    if scopes.kind == Some(Kind::Other) {
+        twist_off(line, &steel);
+        return;
+    }
+    if scopes.kind == Some(Kind::SetScrew) && set_screw_of_a_bolt(line, scopes, &steel) {
         return;
     }
     let of_one_kind = || {
         let row = OF_ONE_KIND.iter().find(|(grade, _)| steel.starts_with(grade));
-        row.map(|(_, key)| (*key, "this steel is made for no other part"))
+        row.map(|(grade, key)| {
+            let note = if *grade == "a193-b7" {
+                "taken as a stud: the line names no part, and this steel is that of studs"
+            } else {
+                "this steel is made for no other part"
+            };
+            (*key, note)
+        })
     };
     let (key, note) = match scopes.by_steel {
+        Some(BySteel::Bolt | BySteel::HeavyHex | BySteel::Nothing)
+            if matches!(steel.as_str(), "f1852" | "f2280") =>
+        {
+            ("other", TWIST_OFF)
+        }
         Some(BySteel::Bolt) if is_structural => {
             ("structural-bolt", "bolts of this steel are heavy hex structural bolts")
         }
@@ -599,9 +803,7 @@ pub(super) fn by_steel(line: &mut Line, scopes: &Scopes) {
         Some(BySteel::HeavyHex) if is_structural => {
             ("structural-bolt", "heavy hex bolts of this steel are structural bolts")
         }
-        Some(BySteel::Nut) if steel.starts_with("a194") || steel.starts_with("a563-dh") => {
-            ("heavy-hex-nut", "nuts of this steel are heavy hex nuts")
-        }
+        Some(BySteel::Nut) if is_heavy(&steel) => ("heavy-hex-nut", "nuts of this steel are heavy hex nuts"),
         Some(BySteel::Nothing) => match of_one_kind() {
             Some(found) => found,
             None => return,

@@ -1,9 +1,12 @@
 //! Where the part will stand, for how long, and the temperatures.
 
 use super::Became;
+use super::coat::is_hot_dip;
 use super::items::Line;
+use super::lexicon::IN_SERVICE;
 use super::what::What;
 use crate::order::line::PLACES;
+use crate::quantity::letters::lower;
 use crate::site::{Categories, Category};
 
 /// Place, years, temperatures.
@@ -18,6 +21,7 @@ pub(super) fn settle(line: &mut Line) {
         line.fill(at, "years", &text, "the years");
     }
     temperatures(line);
+    high_bath(line);
 }
 
 /// Categories by name; two side by side leave the choice open.
@@ -26,11 +30,39 @@ fn categories(line: &mut Line) {
         What::Category(category) => Some(*category),
         _ => None,
     });
-    if let [(one, first), (two, second)] = found.as_slice()
-        && line.behind(*one) == Some(*two)
-        && first != second
+    // Side by side, or with a word between that joins them: `C3 to C4`, `C3 or C4`.
+    let joined = found.windows(2).all(|pair| match pair {
+        [(one, _), (two, _)] => {
+            (one + 1..*two).all(|at| matches!(line.what(at), Some(What::Filler | What::Or | What::With(_))))
+                && line.items.get(*one).map(|item| item.stretch)
+                    == line.items.get(*two).map(|item| item.stretch)
+        }
+        _ => true,
+    });
+    let mut offers: Vec<Category> = found.iter().map(|(_, category)| *category).collect();
+    offers.sort_unstable();
+    offers.dedup();
+    if let ([first, .., last], true, Some((from, _)), Some((to, _))) =
+        (offers.as_slice(), joined, found.first(), found.last())
     {
-        ask(line, &[*one, *two], &[*first, *second]);
+        let is_range = (*from..*to).any(|at| {
+            line.items.get(at).is_some_and(|item| {
+                item.what == What::Filler && matches!(lower(&item.text).as_str(), "to" | "bis")
+            })
+        });
+        let within = |category: &Category| category >= first && category <= last;
+        let all: Vec<Category> = Category::ALL
+            .into_iter()
+            .filter(|category| offers.contains(category) || is_range && within(category))
+            .collect();
+        let places: Vec<usize> = found.iter().map(|(at, _)| *at).collect();
+        let (from, to) = (*from, *to);
+        ask(line, &places, &all);
+        for at in from..to {
+            if let Some(item) = line.item(at).filter(|item| item.is_free()) {
+                item.became = Some(Became::Binds);
+            }
+        }
         return;
     }
     for (at, category) in found {
@@ -88,6 +120,29 @@ fn ask(line: &mut Line, asks: &[usize], open: &[Category]) {
     }
 }
 
+/// Where the bath of ISO 10684 begins that is above the usual one.
+const HIGH_BATH: &str = "530 °C";
+
+/// Zinc at a high temperature is the hotter of the two baths of ISO 10684; the temperature written counts.
+fn high_bath(line: &mut Line) {
+    let is_written = line.draft.get("bath").is_some();
+    let words = line.items.iter().enumerate().filter(|(_, item)| item.what == What::HighBath);
+    for at in words.map(|(at, _)| at).collect::<Vec<_>>() {
+        if line.items.get(at).is_some_and(|item| matches!(item.became, Some(Became::NotUsed(_)))) {
+            continue;
+        }
+        if !is_hot_dip(line, at) {
+            line.not(at, "a high temperature of what? Write high temperature galvanized, or “bath”");
+            continue;
+        }
+        line.used(at, "bath");
+        if !is_written {
+            line.draft.set("bath", HIGH_BATH);
+            line.note("bath", "the high-temperature bath of ISO 10684 begins there");
+        }
+    }
+}
+
 /// A temperature is that of the word beside it.
 fn temperatures(line: &mut Line) {
     let found = line.free(|what| match what {
@@ -102,6 +157,7 @@ fn temperatures(line: &mut Line) {
                 match line.what(place)? {
                     What::Filler => {}
                     What::Tempered => return Some((place, "temper", "the tempering temperature")),
+                    What::Not(why) if why == IN_SERVICE => return Some((place, "", IN_SERVICE)),
                     What::Bath => return Some((place, "bath", "the temperature of the bath")),
                     _ => return None,
                 }
@@ -109,6 +165,7 @@ fn temperatures(line: &mut Line) {
             None
         };
         match beside(false).or_else(|| beside(true)) {
+            Some((_, "", why)) => line.not(at, why),
             Some((place, field, already)) => {
                 line.fill(at, field, &text, already);
                 if let Some(item) = line.item(place) {

@@ -1,10 +1,16 @@
 //! How many: of the part, and of what comes with one.
 
+use std::ops::Range;
+
 use super::items::Line;
+use super::lone;
 use super::part::{Family, Scope, Scopes};
 use super::what::{Counted, SteelWord, What};
+use crate::part::{self, Kind};
 use crate::quantity::letters::lower;
+use crate::quantity::{Length, number};
 use crate::steel::Grade;
+use crate::thread::Designation;
 
 /// The most nuts or washers that one bolt has here.
 const MOST: u64 = 8;
@@ -12,18 +18,20 @@ const MOST: u64 = 8;
 const GREATEST_CLASS: u64 = 12;
 
 /// Quantity, sets, and numbers of nuts and washers.
-pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
+pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>]) {
     let counts = line.free(|what| match what {
         What::Count(counted) => Some(counted.clone()),
         _ => None,
     });
     let (own, beside): (Vec<_>, Vec<_>) =
-        counts.into_iter().partition(|(at, counted)| counted.sets || scope(scopes, *at) == Scope::Part);
+        counts.into_iter().partition(|(at, counted)| counted.sets || scopes.beside(*at) == Scope::Part);
     let mut sets = false;
     for (at, counted) in own {
         sets |= counted.sets;
         whole(line, scopes, at, &counted);
     }
+    weights(line, scopes);
+    lone::owned(line, text, unknown);
     leading_number(line, scopes);
     for (at, counted) in beside {
         if counted.negative {
@@ -49,7 +57,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         }
         of_mate(line, scopes, at, number, false);
     }
-    lone_number(line, scopes);
+    lone::settle(line, scopes);
     sets |= set_words(line);
     let nothing_named = !(scopes.with.0 || scopes.with.1)
         && line.draft.get("nut").is_none()
@@ -60,8 +68,54 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     }
 }
 
-fn scope(scopes: &Scopes, at: usize) -> Scope {
-    scopes.of.get(at).copied().unwrap_or_default()
+/// The lot by its mass, where the mass of one piece is known: about so many pieces.
+fn weights(line: &mut Line, scopes: &Scopes) {
+    let found = line.free(|what| match what {
+        What::Weight(text, mass) => Some((text.clone(), *mass)),
+        _ => None,
+    });
+    for (at, (text, lot)) in found {
+        if line.draft.get("quantity").is_some() {
+            line.not(at, "the pieces are counted: the weight is not used");
+            continue;
+        }
+        if scopes.with.0 || scopes.with.1 {
+            line.not(at, "a weight of sets is no count: write the sets");
+            continue;
+        }
+        let kind = line.draft.get("part").and_then(Kind::from_key);
+        let thread = line.draft.get("thread").and_then(|text| Designation::read(text).ok());
+        let length = line.draft.get("length").and_then(length_of);
+        let piece = kind
+            .zip(thread)
+            .and_then(|(kind, written)| part::standard(kind, written.thread, length).ok())
+            .map(|shape| shape.mass());
+        let Some(piece) = piece.filter(|piece| piece.kg() > 0.0) else {
+            line.not(at, "the mass of a piece is not known here: write the pieces");
+            continue;
+        };
+        let pieces = (lot.kg() / piece.kg()).round();
+        if pieces < 1.0 {
+            line.not(at, "less than a piece weighs: write the pieces");
+            continue;
+        }
+        line.fill(at, "quantity", &format!("{pieces}"), "the quantity");
+        let grams = piece.kg() * 1000.0;
+        line.note("quantity", format!("about: {text} at {grams:.1} g a piece, computed"));
+    }
+}
+
+/// A length as a field of it reads it.
+fn length_of(text: &str) -> Option<Length> {
+    let (number, name) = text.trim().rsplit_once(' ')?;
+    let number = number::read_number(number).ok()?;
+    Some(match name {
+        "mm" => Length::from_mm(number),
+        "in" => Length::from_inch(number),
+        "m" => Length::from_mm(number * 1000.0),
+        "ft" => Length::from_inch(number * 12.0),
+        _ => return None,
+    })
 }
 
 /// A count of the part; figures with a space in them may be two numbers.
@@ -150,7 +204,7 @@ fn leading_number(line: &mut Line, scopes: &Scopes) {
                 What::Part(_) | What::Thread(_) | What::Steel(SteelWord::Grade(_)) | What::PartStandard(_)
             )
         });
-        if !(first && counts && number > 0) || scope(scopes, at) != Scope::Part {
+        if !(first && counts && number > 0) || scopes.beside(at) != Scope::Part {
             continue;
         }
         let class = Grade::read(&format!("nut class {number}")).is_ok();
@@ -166,36 +220,9 @@ fn leading_number(line: &mut Line, scopes: &Scopes) {
     }
 }
 
-/// The one number left where every size is said: too great for years or a coat, and no date.
-fn lone_number(line: &mut Line, scopes: &Scopes) {
-    const LEAST: u64 = 100;
-    /// A class of ASTM B695 and a grade of ASTM F1554.
-    const NAMES: [u64; 2] = [110, 105];
-    const THIS_CENTURY: std::ops::Range<u64> = 2020..2040;
-    let numbers = line.free(|what| match what {
-        What::Bare(number) => Some(*number),
-        _ => None,
-    });
-    let has_length = scopes.kind.is_none_or(crate::part::Kind::has_length);
-    let sized = line.draft.get("thread").is_some() && (line.draft.get("length").is_some() || !has_length);
-    let beside_the_part: Vec<_> =
-        numbers.iter().filter(|(at, _)| scope(scopes, *at) == Scope::Part).copied().collect();
-    let numbers = if beside_the_part.len() == 1 { beside_the_part } else { numbers };
-    if let [(at, Some(number))] = numbers.as_slice()
-        && sized
-        && line.draft.get("quantity").is_none()
-        && *number >= LEAST
-        && !THIS_CENTURY.contains(number)
-        && !NAMES.contains(number)
-    {
-        line.fill(*at, "quantity", &number.to_string(), "the quantity");
-        line.note("quantity", "the one number left, taken for the pieces");
-    }
-}
-
 /// How many nuts or washers: for one bolt, or in all.
 fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bool) {
-    let (field, mate, names) = match scope(scopes, at) {
+    let (field, mate, names) = match scopes.beside(at) {
         Scope::Nut => ("nuts", "nut", &scopes.nut),
         Scope::Washer => ("washers", "washer", &scopes.washer),
         Scope::Part => return,

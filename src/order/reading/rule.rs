@@ -3,7 +3,8 @@
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
-use super::{document, measure, size, steel};
+use super::{document, measure, size, steel, steels};
+use crate::site::Category;
 
 /// A rule: its name, what it can begin with, and its pattern.
 struct Rule {
@@ -32,25 +33,32 @@ const fn rule(name: &'static str, begins: Begins, at: fn(&Chain<'_>, usize) -> O
 /// Every rule; of two that match as far, the first counts.
 static RULES: &[Rule] = &[
     rule("label", Letters, measure::label),
+    rule("price", Letters, measure::price),
     rule("money", Either, measure::money),
     rule("metric thread", Letters, size::metric),
     rule("inch thread", Figures, size::unified),
+    rule("numbered size", Letters, size::numbered_in_words),
     rule("foreign thread", Figures, size::foreign),
     rule("size in inches", Figures, size::inches),
     rule("length", Figures, size::length),
     rule("two measures", Figures, size::pair),
+    rule("size of a tapping screw", Letters, size::tapping),
     rule("length behind a cross", Either, size::across),
     rule("class of a thread", Figures, size::thread_class),
+    rule("mark of a preloaded assembly", Letters, steel::mark),
     rule("steel", Either, steel::steel),
     rule("document", Letters, document::document),
     rule("thickness of plated zinc", Letters, document::zinc),
+    rule("code of a plated coat", Letters, document::code),
+    rule("places", Letters, places),
     rule("quantity", Either, measure::count),
     rule("years", Either, measure::years),
     rule("hardness", Either, measure::hardness),
     rule("temperature", Figures, measure::temperature),
     rule("measure below nothing", Figures, measure::negative),
-    rule("allowance", Letters, measure::allowance),
+    rule("allowance", Either, measure::allowance),
     rule("thickness", Figures, measure::thickness),
+    rule("weight", Figures, measure::weight),
     rule("other measure", Figures, measure::other),
     rule("type", Letters, measure::type_of),
     rule("word", Either, word),
@@ -80,11 +88,32 @@ fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, what)
 }
 
+/// `C3-4`, `C3/4`, `C3-C4`: two categories in one word.
+fn places(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let category = |at: usize| match lexicon::find(chain, at, |word| match word {
+        Word::Category(category) => Some(category),
+        _ => None,
+    }) {
+        found @ Some(_) => found,
+        None => {
+            let end = chain.after(at);
+            let found = chain.digits(at).and_then(|digits| Category::read(&format!("C{digits}")))?;
+            Some((end, found))
+        }
+    };
+    chain.word(at)?;
+    let (end, first) = category(at)?;
+    let behind = chain.after(end);
+    let joined = chain.sign(end, &["-", "–", "/"]) && chain.glued(end) && chain.glued(behind);
+    let (last, second) = category(behind).filter(|_| joined)?;
+    (!chain.inside_a_run(last))
+        .then(|| vec![(end, What::Category(first)), (behind, What::Or), (last, What::Category(second))])
+}
+
 /// What a word means by itself; `None` for what needs a number or a neighbour.
 fn alone(word: Word) -> Option<What> {
     Some(match word {
         Word::Part(words) => What::Part(words),
-        Word::Scale("HV") => What::Part("HV"),
         Word::Process(process) => What::Process(process, false),
         Word::Tinted(process) => What::Process(process, true),
         Word::Not(why) => What::Not(why.into()),
@@ -100,11 +129,15 @@ fn alone(word: Word) -> Option<What> {
         Word::With => What::With(true),
         Word::And => What::With(false),
         Word::Without => What::Without,
+        Word::Excluded => What::Excluded,
+        Word::Or => What::Or,
+        Word::Polite => What::Polite,
+        Word::HighBath => What::HighBath,
         Word::Small(number) => What::Small(number),
         Word::Set | Word::Count(1, true) => What::Set,
         Word::Tempered => What::Tempered,
         Word::Bath => What::Bath,
-        Word::Overtapped => What::Not("how far to tap over follows from the coat".into()),
+        Word::Overtapped => What::Not(steels::TAPPED.into()),
         Word::Each | Word::Filler => What::Filler,
         _ => return None,
     })

@@ -91,6 +91,8 @@ pub fn of(reading: &Reading) -> Vec<Segment> {
     }
     let is_asked = |field: &str| field == "place" && !asked.is_empty();
     let not_said = not_said(&reading.draft).filter(|field| !is_asked(field.key));
+    // A nut or a washer of a kind that is not known has no length either.
+    let not_said = not_said.filter(|field| field.key != "length" || reading.has_length);
     segments.extend(not_said.map(|field| Segment::NotSaid { field: field.key, label: field.label }));
     segments.extend(asked);
     segments

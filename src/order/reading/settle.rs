@@ -6,19 +6,26 @@ use super::items::{Item, Line};
 use super::rule;
 use super::token::{Chain, Sort};
 use super::what::What;
-use super::{Became, Piece, Reading, coat, lexicon, part, place, quantity, steels, threads};
+use super::{
+    Became, Piece, Reading, coat, left_out, lexicon, part, place, quantity, second, steels, threads,
+};
 use crate::calculator::Draft;
 
 /// Reads a line.
 pub(super) fn settle(text: &str) -> Reading {
     let scanned = scan(text);
     let mut line = Line { items: scanned.items, draft: Draft::default(), notes: Vec::new() };
-    left_out(&mut line);
+    left_out::settle(&mut line);
+    second::settle(&mut line);
     let scopes = part::settle(&mut line);
     steels::settle(&mut line, &scopes);
     part::by_steel(&mut line, &scopes);
     threads::settle(&mut line, &scopes);
-    quantity::settle(&mut line, &scopes);
+    part::by_default(&mut line, &scopes);
+    part::case_hardened(&mut line);
+    steels::out_of_size(&mut line);
+    let unknown: Vec<Range<usize>> = scanned.unknown.iter().map(|piece| piece.span.clone()).collect();
+    quantity::settle(&mut line, &scopes, text, &unknown);
     coat::settle(&mut line);
     place::settle(&mut line);
     the_rest(&mut line);
@@ -33,33 +40,8 @@ pub(super) fn settle(text: &str) -> Reading {
         }));
     }
     pieces.sort_by_key(|piece| piece.span.start);
-    Reading { pieces, draft: line.draft, notes: line.notes, looked_at: scanned.looked_at }
-}
-
-/// What the line says is not there.
-fn left_out(line: &mut Line) {
-    const WHY: &str = "the line says that it is not there";
-    // Behind the word: a name of as many words as it has, or one piece of another kind.
-    let (mut without, mut named, mut stretch) = (false, false, 0);
-    for item in &mut line.items {
-        without &= item.stretch == stretch;
-        match &item.what {
-            What::Without => (without, named, stretch) = (true, false, item.stretch),
-            What::Filler => {}
-            What::Part(_) if without => {
-                named = true;
-                item.not(WHY);
-            }
-            _ if without && !named => {
-                without = false;
-                item.not(WHY);
-            }
-            _ => without = false,
-        }
-        if matches!(item.what, What::Without) {
-            item.became = Some(Became::Binds);
-        }
-    }
+    let has_length = scopes.family == part::Family::Bolt;
+    Reading { pieces, draft: line.draft, notes: line.notes, has_length, looked_at: scanned.looked_at }
 }
 
 /// What needs no neighbour, and what nobody took.
@@ -70,11 +52,13 @@ fn the_rest(line: &mut Line) {
             What::Yes(field) => line.fill(at, field, "yes", ""),
             What::Allowance(text) => line.fill(at, "own_allowance", &text, "the allowance"),
             What::Not(why) => item.not(why),
+            // `12 L anchor`: a letter that measures nothing is no filler.
+            What::Filler if item.text.eq_ignore_ascii_case("l") => item.not(""),
             What::Filler | What::With(_) => item.became = Some(Became::Binds),
-            What::Bare(Some(number)) => {
+            What::Bare(Some(number)) if number > 0 => {
                 item.not(format!("a number by itself: write {number} pcs if it counts them"))
             }
-            What::Bare(None) => item.not("a number by itself: write what it measures"),
+            What::Bare(_) => item.not("a number by itself: write what it measures"),
             What::Small(1) if matches!(item.text.as_str(), "a" | "A") => item.became = Some(Became::Binds),
             What::Small(_) => item.not(""),
             _ => item.not(""),

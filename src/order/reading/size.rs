@@ -228,13 +228,20 @@ fn text_is_one(chain: &Chain<'_>, at: usize, size: &Number) -> bool {
     !size.text.contains(' ') || chain.glued(chain.after(at))
 }
 
+/// `No. 8 x 1`: the size of a small screw by its word.
+pub fn numbered_in_words(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at)?;
+    numbered(chain, at)
+}
+
 /// `#10-24`, `8-32`: the sizes of small screws.
 fn numbered(chain: &Chain<'_>, at: usize) -> Option<Found> {
     const SIZES: &[&str] = &[
         "0-80", "1-64", "1-72", "2-56", "2-64", "3-48", "3-56", "4-40", "4-48", "5-40", "5-44", "6-32",
         "6-40", "8-32", "8-36", "10-24", "10-32", "12-24", "12-28",
     ];
-    let marked = chain.over(at, &["#"]);
+    let in_words = matches!(chain.word(at), Some("no" | "nr" | "number"));
+    let marked = if in_words { chain.over(chain.after(at), &["."]) } else { chain.over(at, &["#"]) };
     let size = chain.digits(marked).filter(|digits| digits.len() <= 2)?;
     let dash = chain.after(marked);
     let per_inch = chain.after(dash);
@@ -244,6 +251,10 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<Found> {
         Some(pitch) => (format!("{size}-{pitch}"), chain.after(per_inch)),
         None => (size.to_owned(), dash),
     };
+    // `no. 500` is no size, and without a pitch or a length behind it nor is `item no. 4`.
+    if in_words && pitch.is_none() && cross(chain, end).is_none() {
+        return None;
+    }
     let is_bare = marked == at;
     if is_bare && (!SIZES.contains(&text.as_str()) || is_measured(chain, end) || chain.sign(end, DASHES))
         || chain.inside_a_run(end) && cross(chain, end).is_none()
@@ -284,13 +295,19 @@ fn by_size(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
         return None;
     }
     let weak = !size.is_fraction && mark == size.end;
+    // `4 x 40 mm`: two measures in millimetres.
+    let is_metric = matches!(&length, What::Length(text) if text.ends_with(" mm"));
+    if weak && is_whole && is_metric {
+        return None;
+    }
     Some(vec![(mark, What::Thread(of_size(size.value, &size.text, Series::Unc, weak))), (end, length)])
 }
 
 /// `20mm x 100mm`, `6x30`, `25x1,2`: two measures without an M; the part says what they are.
 pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let plain = |at: usize| number::decimal(chain, at).filter(|number| number.grouped.is_none());
-    let first = plain(at).filter(|_| !chain.inside_a_run(at))?;
+    let is_st = chain.before(at).is_some_and(|before| chain.word(before) == Some("st"));
+    let first = plain(at).filter(|_| is_st || !chain.inside_a_run(at))?;
     let first_mm = lexicon::over(chain, first.end, Word::Length("mm"));
     let second = plain(cross(chain, first_mm)?)?;
     let end = lexicon::over(chain, second.end, Word::Length("mm"));
@@ -302,6 +319,17 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let is_mm = first_mm != first.end || end != second.end;
     one(end, What::Pair { first: first.text, second: second.text, is_mm })
+}
+
+/// `ST4.2 x 16`: the size of a tapping screw by ISO 1478, in millimetres.
+pub fn tapping(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let first = chain.word(at).filter(|word| *word == "st").map(|_| chain.after(at))?;
+    let found = pair(chain, first).filter(|_| chain.glued(first))?;
+    let what = match found.into_iter().next()? {
+        (end, What::Pair { first, second, .. }) => (end, What::Pair { first, second, is_mm: true }),
+        _ => return None,
+    };
+    Some(vec![what])
 }
 
 /// Why a thread of another series is not used.
@@ -478,6 +506,7 @@ fn is_measured(chain: &Chain<'_>, at: usize) -> bool {
                 | Word::Micrometre
                 | Word::Mil
                 | Word::Measure(_)
+                | Word::Mass(_)
                 | Word::Scale(_)
                 | Word::Years
                 | Word::Box

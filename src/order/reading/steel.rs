@@ -21,6 +21,64 @@ pub fn steel(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .or_else(|| by_word(chain, at))
         .or_else(|| dotted(chain, at))
         .or_else(|| code(chain, at))
+        .or_else(|| marked(chain, at))
+        .or_else(|| letter_of_nut(chain, at))
+        .or_else(|| seven_m(chain, at))
+}
+
+/// `HV 10.9`, `HV 10`, `10.9 HV`: the mark of the preloaded assemblies of EN 14399-4, and no hardness; `HR 10.9`
+/// is that of EN 14399-3, whose bolts are not known here.
+pub fn mark(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let name = chain.word(at).filter(|word| matches!(*word, "hv" | "hr"))?;
+    let behind = chain.after(at);
+    let number = number::decimal(chain, behind).filter(|number| !chain.inside_a_run(number.end));
+    if name == "hr" {
+        let is_class = |text: &str| matches!(text, "8.8" | "10.9");
+        let before = chain.before(at).filter(|figure| matches!(chain.digits(*figure), Some("8" | "9")));
+        let has_class = number.is_some_and(|number| is_class(&number.text))
+            || before.and_then(|figure| chain.before(figure)).is_some_and(|mark| chain.sign(mark, &["."]));
+        return (has_class && !chain.inside_a_run(behind)).then(|| vec![(behind, What::Part("?"))]);
+    }
+    let mut found = vec![(behind, What::Part("HV"))];
+    match number.as_ref().map(|number| (number.text.as_str(), number.end)) {
+        Some(("10", end)) => found.push((end, What::Class(10))),
+        Some((text, end)) if DOTTED.contains(&text) => found.push((end, What::Steel(read(text)))),
+        // A number behind HV measures.
+        Some(_) => return None,
+        None if chain.inside_a_run(behind) => return None,
+        None => {}
+    }
+    Some(found)
+}
+
+/// `10 HV`: a nut of class 10 for such an assembly.
+fn marked(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let end = chain.digits(at).filter(|digits| *digits == "10").map(|_| chain.after(at))?;
+    let is_mark = chain.word(end) == Some("hv") && !chain.inside_a_run(chain.after(end));
+    is_mark.then(|| vec![(end, What::Class(10)), (chain.after(end), What::Part("HV"))])
+}
+
+/// `with A nut`: a capital letter in front of a nut whose name is not in capitals is its grade of ASTM A563.
+fn letter_of_nut(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let letter = chain.get(at).filter(|token| matches!(token.text, "A" | "B" | "C" | "D"))?;
+    let end = chain.after(at);
+    let is_small = chain.get(end).is_some_and(|next| next.text == next.lower && !chain.glued(end));
+    let is_nut = lexicon::find(chain, end, |word| {
+        matches!(word, Word::Part("nut" | "hex nut" | "heavy hex nut" | "heavy hex" | "hex")).then_some(())
+    });
+    (is_small && is_nut.is_some() && chain.before(at).is_some() && !chain.inside_a_run(at))
+        .then(|| vec![(end, What::Steel(SteelWord::Half(letter.lower.clone())))])
+}
+
+/// `7M nut`: a grade of ASTM A194, and neither metres nor millions.
+fn seven_m(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let m = chain.digits(at).filter(|digits| *digits == "7").map(|_| chain.after(at))?;
+    let end = chain.after(m);
+    let is_nut = lexicon::find(chain, end, |word| {
+        matches!(word, Word::Part("nut" | "hex nut" | "heavy hex nut")).then_some(())
+    });
+    (chain.get(m)?.text == "M" && chain.glued(m) && is_nut.is_some())
+        .then(|| vec![(end, What::Steel(read("a194 7m")))])
 }
 
 /// A property class by its number alone; behind a stroke the class of the nut: `10.9/10`.

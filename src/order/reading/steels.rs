@@ -4,9 +4,15 @@ use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::what::{SteelWord, What};
 use crate::order::line::OTHER_METAL;
+use crate::part::Kind;
 use crate::quantity::letters::upper;
+use crate::quantity::{Hardness, Scale};
 use crate::steel::Grade;
+use crate::table::steel_row::{HardnessLimits, SteelRow};
+use crate::thread::Designation;
 
+/// Why words for the nut's thread are not used.
+pub(super) const TAPPED: &str = "how far to tap over follows from the coat";
 /// Documents that need a grade.
 const HALVES: &[&str] = &["f3125", "a563", "a354", "a193", "a194", "a320", "f1554", "j995"];
 /// The classes of ASTM B695 that a nut may have too.
@@ -102,8 +108,8 @@ fn halves(line: &mut Line, scopes: &Scopes) {
         // The document that stands in the line, or the one that such a grade can only be of.
         let nut = scopes.family == Family::Nut || scopes.of.get(at) == Some(&Scope::Nut);
         let usual = match code.as_str() {
-            "36" | "55" | "105" => Some("f1554"),
-            _ if nut => Some("a563"),
+            "36" | "55" | "105" if scopes.kind == Some(Kind::AnchorRod) => Some("f1554"),
+            _ if nut && code.bytes().all(|c| c.is_ascii_alphabetic()) => Some("a563"),
             _ => None,
         };
         let with = |document: &str| Grade::read(&format!("{document} {code}")).ok();
@@ -234,6 +240,18 @@ fn touches_name(line: &Line, scopes: &Scopes, at: usize) -> bool {
 /// `nut 8`, `ISO 4032 M16 8`: the number behind the name of a nut that has no other grade, or behind its
 /// thread where the pieces are counted elsewhere or a standard makes it a designation.
 fn bare_classes(line: &mut Line, scopes: &Scopes) {
+    // `nut oversize tapped 8`: the words for its thread stand between.
+    let over_tapping = |line: &Line, at: usize| {
+        let before = line.before(at)?;
+        match line
+            .items
+            .get(before)
+            .is_some_and(|item| item.rule == "word" && item.what == What::Not(TAPPED.into()))
+        {
+            true => line.before(before),
+            false => Some(before),
+        }
+    };
     let numbers = line.free(|what| match what {
         What::Bare(Some(number)) => u32::try_from(*number).ok(),
         _ => None,
@@ -241,7 +259,7 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
     let designated = scopes.family == Family::Nut
         && line.items.iter().any(|item| matches!(item.what, What::PartStandard(_) | What::Count(_)));
     for (at, number) in numbers {
-        let behind_a_nut = line.before(at).is_some_and(|before| {
+        let behind_a_nut = over_tapping(line, at).is_some_and(|before| {
             scopes.nut.contains(&before)
                 || scopes.family == Family::Nut && scopes.names.contains(&before)
                 || designated && matches!(line.what(before), Some(What::Thread(_) | What::PartStandard(_)))
@@ -259,23 +277,80 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
 /// A hardness, where no grade is said.
 fn hardness(line: &mut Line, scopes: &Scopes) {
     let found = line.free(|what| match what {
-        What::Hardness(text) => Some(text.clone()),
+        What::Hardness(text, range) => Some((text.clone(), range.clone())),
         _ => None,
     });
-    for (at, text) in found {
+    for (at, (text, range)) in found {
         let beside = scopes.of.get(at).copied().unwrap_or_default();
-        let grade = line.draft.get("steel").is_some_and(|steel| steel != "hardness");
+        let grade = line.draft.get("steel").filter(|steel| *steel != "hardness").map(str::to_owned);
         if beside != Scope::Part {
             line.not(at, "the hardness of what comes with the bolt is not asked");
-        } else if grade {
-            line.not(at, "the steel is said by its grade");
+        } else if let Some(key) = grade {
+            beside_a_grade(line, at, &key, &text);
         } else {
+            if let Some(range) = range {
+                line.note("hardness", format!("the harder end of {range}: the softer end is not judged"));
+            }
             line.fill(at, "hardness", &text, "the hardness");
             if line.draft.get("hardness") == Some(text.as_str()) {
                 line.draft.set("steel", "hardness");
             }
         }
     }
+}
+
+/// A grade that its document does not have in the size of the line says nothing of the steel: the order is
+/// judged without it, and the document's range is told.
+pub(super) fn out_of_size(line: &mut Line) {
+    let grade = line.draft.get("steel").and_then(Grade::of_key);
+    let thread = line.draft.get("thread").and_then(|text| Designation::read(text).ok());
+    let Some((grade, written)) = grade.zip(thread) else { return };
+    let Err(refusal) = grade.properties(written.thread.diameter()) else { return };
+    line.draft = line.draft.pairs().filter(|(name, _)| *name != "steel").collect();
+    for item in &mut line.items {
+        let is_its =
+            matches!(&item.became, Some(super::Became::Used(fields, _)) if fields.contains(&"steel"));
+        if is_its {
+            item.not(refusal.to_string());
+        }
+    }
+}
+
+/// A hardness as its piece has it: `320 HV`.
+fn hardness_of(text: &str) -> Option<Hardness> {
+    let (number, scale) = text.split_once(' ')?;
+    let scale =
+        [Scale::Hrc, Scale::Hv, Scale::Hb, Scale::Hrb].into_iter().find(|own| own.unit().symbol == scale)?;
+    Some(Hardness { scale, number: number.parse().ok()? })
+}
+
+/// A hardness beside a grade: that of the grade, or another that asks which of the two is right.
+fn beside_a_grade(line: &mut Line, at: usize, key: &str, text: &str) {
+    let Some(grade) = Grade::of_key(key) else { return };
+    let hardness = hardness_of(text);
+    // Its limits in any size: a size that is not read yet makes no contradiction.
+    let fits = |row: &SteelRow| {
+        let within = |limits: HardnessLimits, hardness: Hardness| {
+            limits.min.is_none_or(|min| min.number <= hardness.number)
+                && limits.max.is_none_or(|max| hardness.number <= max.number)
+        };
+        hardness.and_then(|hardness| Some(within(row.limits(hardness.scale)?, hardness)))
+    };
+    let rows: Vec<bool> = grade.rows().iter().filter_map(fits).collect();
+    if rows.is_empty() || rows.contains(&true) {
+        line.not(at, "the steel is said by its grade");
+        return;
+    }
+    let why = format!("{} is not of {text}: which of the two is right?", grade.name());
+    line.not(at, why.clone());
+    let of_grade = line.items.iter().enumerate().filter(|(_, item)| {
+        matches!(&item.what, What::Steel(_))
+            && matches!(&item.became, Some(super::Became::Used(fields, _)) if fields.contains(&"steel"))
+    });
+    for place in of_grade.map(|(place, _)| place).collect::<Vec<_>>() {
+        line.not(place, why.clone());
+    }
+    line.draft = line.draft.pairs().filter(|(name, _)| *name != "steel").collect();
 }
 
 /// A nut or washer without a grade is the one that the standards ask for.

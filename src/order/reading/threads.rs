@@ -5,8 +5,9 @@ use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::size;
 use super::what::{What, Written};
-use crate::part::{Form, Threaded};
+use crate::part::{Form, Kind, Threaded};
 use crate::table::asme_b1_1::Series;
+use crate::table::iso_1478;
 use crate::thread::{Designation, Thread, ToleranceClass};
 
 /// Thread, class and length.
@@ -38,7 +39,29 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     let pairs = pairs(line, scopes, &mut strong);
     let series = series(line, &strong);
     let mut chosen: Option<Written> = None;
+    let forms = scopes.kind.map(crate::part::Kind::form);
+    let has_none = scopes.is_smooth || matches!(forms, Some(Form::Pin | Form::Ring));
     for (at, mut written) in strong {
+        // A pin or a ring has a diameter: where no thread stands for it, the field has no size for it.
+        if has_none && written.weak {
+            // `4 x 40`: so long a pin is written in millimetres.
+            let is_long =
+                matches!(line.what(at + 1), Some(What::Length(text)) if text.ends_with(size::UNIT_OF_THREAD));
+            let diameter = line.items.get(at).map_or(String::new(), |item| item.text.clone());
+            match of_diameter(&diameter).filter(|_| is_long) {
+                Some(thread) => {
+                    written = Written { text: thread.to_string(), thread: Some(thread), ..written };
+                }
+                None => {
+                    line.not(at, "a diameter of millimetres or of inches? Write the unit");
+                    continue;
+                }
+            }
+        }
+        if has_none && written.thread.is_none() {
+            line.not(at, "no size of this diameter is known here: a pin or a ring has no thread");
+            continue;
+        }
         if let Some(series) = series.filter(|_| written.of_size) {
             written = in_series(&written, series);
         }
@@ -59,9 +82,13 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             }
         }
     }
-    if chosen.as_ref().is_some_and(|chosen| chosen.of_size && chosen.thread.is_some()) {
+    let is_pin = scopes.kind.is_some_and(|kind| kind.form() == Form::Pin);
+    if is_pin && chosen.is_some() {
+        line.note("thread", "the diameter of the pin: it has no thread");
+    } else if chosen.as_ref().is_some_and(|chosen| chosen.of_size && chosen.thread.is_some()) {
         line.note("thread", "pitch taken from the size");
     }
+    bare_size(line, scopes);
     use_series(line, chosen.as_ref());
     classes(line, scopes, chosen.as_ref());
     for (at, (value, text)) in inches {
@@ -100,10 +127,19 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         match scopes.kind.filter(|kind| !kind.has_length()) {
             // A ring has the size of its shaft or bore, which stands in the field as a thread's would.
             Some(kind)
-                if kind.is_ring() && line.draft.get("thread").is_none() && ring_size(&text).is_some() =>
+                if kind.is_flat() && line.draft.get("thread").is_none() && ring_size(&text).is_some() =>
             {
                 line.fill(at, "thread", &ring_size(&text).unwrap_or_default(), "the size");
-                line.note("thread", "the size of the shaft or bore");
+                line.note(
+                    "thread",
+                    if kind.is_ring() { BORE } else { "the size of the bolt that it goes with" },
+                );
+            }
+            Some(kind) if kind.is_ring() && line.draft.get("thread").is_none() => {
+                line.not(at, "no ring of this size is taken here: its size is that of a metric thread");
+            }
+            Some(Kind::Other) => {
+                line.not(at, "the length of another part is not asked: its area and mass are")
             }
             Some(kind) => {
                 line.not(at, format!("a {} has no length", kind.name()));
@@ -131,7 +167,26 @@ fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -
         let form = kind.map(crate::part::Kind::form);
         let flat = matches!(form, Some(Form::Ring | Form::Washer | Form::Nut));
         let threaded = kind.is_none_or(crate::part::Kind::has_mate) && !flat;
-        let size = Designation::read(&format!("M{first}")).ok().map(|it| it.thread);
+        let size = of_diameter(first.trim()).filter(|thread| {
+            form != Some(Form::Bolt) && form != Some(Form::Bar) && kind.is_some() || thread.is_coarse()
+        });
+        // A screw that forms its own thread has a size of ISO 1478, which is that of a number.
+        if kind.is_some_and(|kind| kind.threaded() == Threaded::Forming) && strong.is_empty() {
+            let row = first.parse::<f64>().ok().and_then(|st| iso_1478::ROWS.iter().find(|row| row.st == st));
+            match row.and_then(|row| Some((row, Thread::numbered(Series::Unc, row.number)?))) {
+                Some((row, thread)) => {
+                    let text = thread.to_string();
+                    line.note("thread", format!("ST{} of ISO 1478 is the size #{}", row.st, row.number));
+                    let thread = Some(thread);
+                    strong.push((at, Written { text, thread, of_size: false, pitched: false, weak: false }));
+                    lengths.push((at, format!("{second} mm")));
+                }
+                None => {
+                    line.not(at, "no size of a tapping screw is known here for it: #4 to #12, ST2.9 to ST5.5")
+                }
+            }
+            continue;
+        }
         match size
             .filter(|_| strong.is_empty() && (form == Some(Form::Pin) || threaded && (is_mm || by_class)))
         {
@@ -142,9 +197,12 @@ fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -
                 strong.push((at, written));
                 lengths.push((at, format!("{second} mm")));
             }
-            None if kind.is_some_and(crate::part::Kind::is_ring) && size.is_some() && strong.is_empty() => {
-                line.fill(at, "thread", &format!("M{first}"), "the size");
-                line.note("thread", "the size of the shaft or bore");
+            None if kind.is_some_and(crate::part::Kind::is_ring)
+                && strong.is_empty()
+                && let Some(thread) = size =>
+            {
+                line.fill(at, "thread", &thread.to_string(), "the size");
+                line.note("thread", BORE);
                 if let Some(Became::Used(_, why)) = line.item(at).and_then(|item| item.became.as_mut()) {
                     *why = Some("the thickness is that of the standard");
                 }
@@ -166,11 +224,41 @@ fn numbered(line: &mut Line, scopes: &Scopes, written: Written) -> Written {
     Written { text: thread.to_string(), thread: Some(thread), ..written }
 }
 
-/// `M20` for a ring of 20 mm, if there is such a size.
+/// The thread that stands for a size of what has none: `M20` for a ring of 20 mm.
 fn ring_size(text: &str) -> Option<String> {
-    let size = format!("M{}", text.strip_suffix(" mm")?);
-    Designation::read(&size).is_ok().then_some(size)
+    of_diameter(text.strip_suffix(" mm")?).map(|thread| thread.to_string())
 }
+
+/// The first thread of a diameter in millimetres: the coarse one, where it is in the coarse series.
+fn of_diameter(number: &str) -> Option<Thread> {
+    let mm: f64 = number.parse().ok()?;
+    Thread::all().find(|thread| thread.is_metric() && (thread.diameter().mm() - mm).abs() < 1e-9)
+}
+
+/// The size behind the name or the standard of what has no thread: `DIN 471 - 20`, `cotter pin 4`.
+fn bare_size(line: &mut Line, scopes: &Scopes) {
+    let Some(kind) = scopes.kind.filter(|kind| kind.is_ring()) else { return };
+    let numbers = line.free(|what| match what {
+        What::Bare(Some(number)) => Some(*number),
+        _ => None,
+    });
+    for (at, number) in numbers {
+        let behind_its_name = line.before(at).is_some_and(
+            |before| matches!(line.what(before), Some(What::PartStandard(key)) if *key == kind.key()),
+        );
+        if behind_its_name && line.draft.get("thread").is_none() {
+            match of_diameter(&number.to_string()) {
+                Some(thread) => {
+                    line.fill(at, "thread", &thread.to_string(), "the size");
+                    line.note("thread", BORE);
+                }
+                None => line.not(at, "no thread stands for this size here"),
+            }
+        }
+    }
+}
+
+const BORE: &str = "the size of the shaft or bore: it has no thread";
 
 /// The series that the line names: of two, the first.
 fn series(line: &Line, strong: &[(usize, Written)]) -> Option<Series> {

@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use crate::process::Process;
-use crate::quantity::Length;
+use crate::quantity::{Length, Mass};
 use crate::site::Category;
 use crate::source::Document;
 use crate::steel::Grade;
@@ -44,18 +44,21 @@ pub enum What {
     PartDocument(&'static Document),
     /// A steel.
     Steel(SteelWord),
-    /// A hardness, as a field takes it.
-    Hardness(String),
+    /// A hardness, as a field takes it; of a range the hardest end, with the range as written.
+    Hardness(String, Option<String>),
     /// A finish by its process; whether its word also names a colour.
     Process(Process, bool),
     /// A finish by the key of its document or class.
     Coat(&'static str),
     /// A class of ASTM B695, or of a nut.
     Class(u32),
-    /// A thickness of plated zinc in µm, by `Fe/Zn`, by `Zn` or by service condition.
-    Zinc(u32, Family),
+    /// A thickness of plated zinc in µm, by `Fe/Zn`, by `Zn`, by service condition or by a code; and
+    /// whether letters for a chromate stand behind it.
+    Zinc(u32, Family, bool),
     /// The thickness of a coat.
     Thickness(Length),
+    /// The mass of the lot, as it was written.
+    Weight(String, Mass),
     /// A category of corrosivity.
     Category(Category),
     /// A place in words.
@@ -80,6 +83,14 @@ pub enum What {
     With(bool),
     /// What follows is not wanted.
     Without,
+    /// What stands before is not wanted.
+    Excluded,
+    /// One of the two beside it.
+    Or,
+    /// Said to people.
+    Polite,
+    /// Zinc at a temperature above the usual one.
+    HighBath,
     /// A small number in words.
     Small(u32),
     /// A bolt with its nut.
@@ -127,6 +138,8 @@ pub enum Family {
     Zn,
     /// `SC 2`, as the thickness of ASTM B633.
     B633,
+    /// `A2K`: the code of ISO 4042:1999.
+    Iso4042,
 }
 
 /// A steel as it was written.

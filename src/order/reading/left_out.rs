@@ -1,0 +1,126 @@
+//! What the line says is not there: `no HDG`, `without nuts`, `hot-dip not allowed`.
+
+use super::Became;
+use super::items::Line;
+use super::what::What;
+
+/// Why a piece that is not wanted is not used.
+pub(super) const WHY: &str = "the line says that it is not there";
+
+/// Takes what is not wanted away from those who look for it.
+pub(super) fn settle(line: &mut Line) {
+    for at in 0..line.items.len() {
+        if line.what(at) == Some(&What::Without) {
+            ahead(line, at);
+        } else if line.what(at) == Some(&What::Excluded) && !before(line, at) {
+            line.not(at, "what is not wanted?");
+        }
+    }
+}
+
+/// Whether a line can say of it that it is not wanted; numbers and sizes are not left out.
+fn can_be_left_out(what: &What) -> bool {
+    matches!(
+        what,
+        What::Part(_)
+            | What::PartStandard(_)
+            | What::PartDocument(_)
+            | What::Steel(_)
+            | What::Hardness(..)
+            | What::Process(..)
+            | What::Coat(_)
+            | What::Class(_)
+            | What::Zinc(..)
+            | What::Category(_)
+            | What::Place(_)
+            | What::Yes(_)
+            | What::ThreadClass(_)
+            | What::HighBath
+            | What::Not(_)
+            | What::Set
+    )
+}
+
+/// What stands between a grade and the name of the part that it is of.
+fn is_grade(what: &What) -> bool {
+    matches!(what, What::Steel(_) | What::Class(_) | What::Small(_) | What::Count(_))
+}
+
+/// `no HDG or plating`, `without DH nuts and washers`: the next piece, a name with all its words, and what
+/// `or` adds to it; `and` adds parts.
+fn ahead(line: &mut Line, without: usize) {
+    let mut open = true;
+    let mut last: Option<usize> = None;
+    let mut at = without;
+    while let Some(next) = line.behind(at) {
+        at = next;
+        let is_part = |at: usize| matches!(line.what(at), Some(What::Part(_)));
+        let Some(what) = line.what(at) else { break };
+        let (grows, starts, joins) = (
+            last.is_some_and(|last| {
+                is_part(at) && line.what(last).is_some_and(|what| is_grade(what) || is_part(last))
+            }),
+            open && (can_be_left_out(what) || is_grade(what) && line.behind(at).is_some_and(is_part)),
+            last.is_some()
+                && (*what == What::Or
+                    || matches!(what, What::With(false)) && line.behind(at).is_some_and(is_part)),
+        );
+        match what {
+            What::Filler | What::Polite => {}
+            _ if grows || starts => {
+                (open, last) = (false, Some(at));
+                line.not(at, WHY);
+            }
+            _ if joins => {
+                open = true;
+                if let Some(item) = line.item(at) {
+                    item.became = Some(Became::Binds);
+                }
+            }
+            _ => break,
+        }
+    }
+    if last.is_some() {
+        if let Some(item) = line.item(without) {
+            item.became = Some(Became::Binds);
+        }
+        return;
+    }
+    // `no. 500` is a number; `nuts: no` speaks of what stands before.
+    let number = line.behind(without).filter(|at| matches!(line.what(*at), Some(What::Bare(_))));
+    if let Some(number) = number {
+        line.not(number, "a number of what? Write 500 pcs if it counts them, #8 if it is a size");
+        if let Some(item) = line.item(without) {
+            item.became = Some(Became::Binds);
+        }
+    } else if line.behind(without).is_some() || !before(line, without) {
+        line.not(without, "what is not wanted?");
+    }
+}
+
+/// `HDG not allowed`, `nuts: none`: the piece before, a name with all its words.
+fn before(line: &mut Line, excluded: usize) -> bool {
+    let mut at = excluded;
+    let mut found = false;
+    while let Some(place) = line.before(at) {
+        at = place;
+        let Some(what) = line.what(at) else { break };
+        match what {
+            What::Filler | What::Polite if !found => {}
+            What::Part(_) => {
+                found = true;
+                line.not(at, WHY);
+            }
+            _ if !found && can_be_left_out(what) => {
+                found = true;
+                line.not(at, WHY);
+                break;
+            }
+            _ => break,
+        }
+    }
+    if found && let Some(item) = line.item(excluded) {
+        item.became = Some(Became::Binds);
+    }
+    found
+}

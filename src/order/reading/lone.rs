@@ -1,0 +1,102 @@
+//! A number that stands alone: pieces, where nothing else is left that it can mean.
+
+use std::ops::Range;
+
+use super::items::Line;
+use super::part::{Family, Scope, Scopes};
+use super::steels::B695;
+use super::what::What;
+use crate::part::Kind;
+use crate::process::Process;
+
+/// A number that belongs to the word beside it that nobody knows or uses counts nothing: a product with its
+/// number, a unit that is not known.
+pub(super) fn owned(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
+    let numbers = line.free(|what| matches!(what, What::Bare(_)).then_some(()));
+    for (at, ()) in numbers {
+        let Some(span) = line.items.get(at).and_then(|item| item.spans.first()).cloned() else { continue };
+        // A word with a figure in it has its number.
+        let may_own = |word: &Range<usize>| {
+            text.get(word.clone()).is_some_and(|word| {
+                word.contains(char::is_alphabetic) && !word.contains(|c: char| c.is_ascii_digit())
+            })
+        };
+        // With nothing but spaces between.
+        let touches = |from: usize, to: usize| {
+            let between = text.get(from..to).filter(|_| from < to);
+            between.is_some_and(|gap| gap.chars().all(|c| c == ' '))
+        };
+        let beside_a_word = unknown
+            .iter()
+            .any(|word| may_own(word) && (touches(word.end, span.start) || touches(span.end, word.start)));
+        if beside_a_word {
+            let text = line.items.get(at).map_or(String::new(), |item| item.text.clone());
+            line.not(at, format!("it may belong to the word beside it: write {text} pcs if it counts them"));
+        }
+    }
+}
+
+/// The one number left where every size is said, and nothing beside it makes something else of it.
+pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
+    let numbers = line.free(|what| match what {
+        What::Bare(number) => Some(*number),
+        _ => None,
+    });
+    let has_length = scopes.kind.is_none_or(Kind::has_length);
+    let sized = line.draft.get("thread").is_some() && (line.draft.get("length").is_some() || !has_length);
+    let beside_the_part: Vec<_> =
+        numbers.iter().filter(|(at, _)| scopes.beside(*at) == Scope::Part).copied().collect();
+    let numbers = if beside_the_part.len() == 1 { beside_the_part } else { numbers };
+    if let [(at, Some(number))] = numbers.as_slice()
+        && sized
+        && line.draft.get("quantity").is_none()
+        && *number > 0
+        && !is_class_of_b695(line, *at, *number)
+        && !may_be_something_else(line, scopes, *at, *number)
+    {
+        line.fill(*at, "quantity", &number.to_string(), "the quantity");
+        line.note("quantity", "the one number left, taken for the pieces");
+    }
+}
+
+/// `mech galv 50`: pieces, or a class of ASTM B695; the line is asked which.
+fn is_class_of_b695(line: &mut Line, at: usize, number: u64) -> bool {
+    let mechanical = line.before(at).and_then(|before| line.what(before)).is_some_and(|what| {
+        matches!(what, What::Process(Process::Mechanical, _) | What::Coat("b695" | "barrel"))
+    });
+    let is_one = mechanical && u32::try_from(number).is_ok_and(|number| B695.contains(&number));
+    if is_one {
+        line.not(
+            at,
+            format!("{number} pieces, or class {number} of ASTM B695: write {number} pcs or class {number}"),
+        );
+    }
+    is_one
+}
+
+/// Whether a number in its place can be a year, a class, a grade, years, or a thickness.
+fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -> bool {
+    const THIS_CENTURY: Range<u64> = 2020..2040;
+    /// Grades of SAE J429 and J995, and of ASTM F1554.
+    const GRADES: [u64; 6] = [2, 5, 8, 36, 55, 105];
+    let no_steel = line.draft.get("steel").is_none();
+    if THIS_CENTURY.contains(&number)
+        || no_steel && GRADES.contains(&number)
+        || scopes.beside(at) != Scope::Part && number <= 12
+        || scopes.family == Family::Nut && no_steel && number <= 12
+    {
+        return true;
+    }
+    // Fewer than a hundred are read where they stand at an end: between others they are too often a measure.
+    let is_last = at + 1 == line.items.len() || line.behind(at).is_none() && line.before(at).is_none();
+    match line.before(at).and_then(|before| line.what(before)) {
+        Some(What::Process(Process::Electroplated, _)) => number <= 30,
+        Some(What::Process(Process::HotDip, _) | What::Coat(_)) => (40..100).contains(&number),
+        Some(What::Category(_) | What::Place(_)) => number <= 100,
+        Some(What::Filler) => number < 100,
+        Some(What::Part(_)) if scopes.family == Family::Nut => number <= 12,
+        // `A325 1` is its type.
+        Some(What::Steel(_)) => number <= 3,
+        _ => number < 100 && !is_last,
+    }
+}

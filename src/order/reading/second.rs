@@ -1,0 +1,62 @@
+//! A second order in the same line: it is named, and nothing of it is taken for the first.
+
+use super::items::Line;
+use super::what::What;
+
+const WHY: &str = "a second order: write it as a line of its own";
+
+/// Names everything of a second order, from where it begins.
+pub(super) fn settle(line: &mut Line) {
+    let Some(begin) = begin(line) else { return };
+    for at in begin..line.items.len() {
+        line.not(at, WHY);
+    }
+}
+
+/// Where it begins: at the second size with its length, or at the second size where both are counted.
+fn begin(line: &Line) -> Option<usize> {
+    let threads: Vec<(usize, &str)> = line
+        .items
+        .iter()
+        .enumerate()
+        .filter_map(|(at, item)| match &item.what {
+            What::Thread(written) if !written.weak => Some((at, written.text.as_str())),
+            _ => None,
+        })
+        .collect();
+    let length = |at: usize| match (line.items.get(at), line.items.get(at + 1)) {
+        (Some(item), Some(next)) if item.matched == next.matched => match &next.what {
+            What::Length(text) => Some(text.as_str()),
+            _ => None,
+        },
+        _ => None,
+    };
+    let (first, text) = *threads.first()?;
+    let counts = |range: std::ops::Range<usize>| {
+        line.items
+            .get(range)
+            .is_some_and(|items| items.iter().any(|item| matches!(item.what, What::Count(_))))
+    };
+    let (second, _) = *threads.iter().find(|(at, other)| {
+        let both_long = length(first).zip(length(*at)).is_some_and(|(one, two)| one != two || text != *other);
+        let counted = text != *other && counts(0..*at) && counts(*at..line.items.len());
+        *at != first && (both_long || counted)
+    })?;
+    // From its count, where counts stand in front; else from the word or the comma that ends the first.
+    let between = first + 1..second;
+    let count = between.clone().rfind(|at| matches!(line.what(*at), Some(What::Count(_))));
+    if let Some(count) = count.filter(|_| counts(0..first)) {
+        return Some(count);
+    }
+    let stretch = line.items.get(second)?.stretch;
+    let ends = |at: &usize| {
+        matches!(line.what(*at), Some(What::With(_)))
+            || line.items.get(*at).is_some_and(|it| it.stretch != stretch)
+    };
+    let end = between.clone().rfind(ends).filter(|end| count.is_none_or(|count| count < *end));
+    Some(match end {
+        Some(end) if matches!(line.what(end), Some(What::With(_))) => end,
+        Some(end) => end + 1,
+        None => second,
+    })
+}
