@@ -12,6 +12,7 @@ mod draw;
 pub mod exercise;
 mod fault;
 pub mod handed_in;
+pub mod lesson;
 pub mod mark;
 mod random;
 mod scene;
@@ -27,7 +28,7 @@ pub use handed_in::{HandedIn, State};
 pub use mark::{Marked, mark};
 pub use random::Random;
 pub use set::set;
-pub use setup::{ABOUT, Level, Setup, Topic};
+pub use setup::{ABOUT, Level, Room, SHEET_FIELDS, Setup, Topic};
 
 /// The exercises of a setup: the same for the same setup, everywhere and always.
 #[derive(Debug, Clone, PartialEq)]
@@ -46,11 +47,14 @@ impl Sheet {
         let exercises = (0..setup.count).filter_map(|place| {
             // Each exercise has a draw of its own: a longer sheet begins with the shorter one.
             let mut random = Random::new(u64::from(setup.number) << 16 | u64::from(place + 1));
-            // What has nothing to ask at this level gives way to the next: a table read off has no sum
-            // that could be wrong.
-            let begin = place as usize % topics.len().max(1);
-            let in_turn = topics.iter().cycle().skip(begin).take(topics.len());
-            in_turn.into_iter().find_map(|topic| set::set(topic, setup.level, &mut random))
+            let own = topics.get(place as usize % topics.len().max(1))?;
+            set::set(own, setup.level, &mut random).or_else(|| {
+                // What has nothing to ask at this level gives way to another: a table read off has no sum
+                // that could be wrong.
+                let mut others = topics.clone();
+                random.shuffle(&mut others);
+                others.iter().find_map(|topic| set::set(topic, setup.level, &mut random))
+            })
         });
         let exercises = exercises.collect();
         Self { setup: setup.clone(), exercises }

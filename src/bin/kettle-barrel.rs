@@ -11,6 +11,8 @@
 mod terminal {
     pub mod answer;
     pub mod command;
+    pub mod course;
+    pub mod input;
     pub mod list;
     pub mod output;
 }

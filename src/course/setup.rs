@@ -55,9 +55,15 @@ const LEVEL: Field<Level> =
 const FROM: Field<RawText> = Field::text("from", "Drawn from", "all")
     .hint("“all”, or names of calculators between spaces; “order” is the order line, for whole tasks.");
 
-static FIELDS: [FieldAbout; 4] = [NUMBER.about, COUNT.about, LEVEL.about, FROM.about];
+const ROOM: Field<Room> = Field::choice("room", "Open", Room::CHOICES, Room::Lessons.key());
+const LESSON: Field<RawText> = Field::text("lesson", "Lesson", "").optional();
 
-/// The form of a sheet.
+/// What a sheet asks.
+pub static SHEET_FIELDS: [FieldAbout; 4] = [NUMBER.about, COUNT.about, LEVEL.about, FROM.about];
+static FIELDS: [FieldAbout; 6] =
+    [ROOM.about, LESSON.about, NUMBER.about, COUNT.about, LEVEL.about, FROM.about];
+
+/// The coursework, with what of it is open and what fixes its sheet.
 pub static ABOUT: About = About {
     id: "course",
     title: "Course",
@@ -100,7 +106,7 @@ impl Topic {
         }
     }
 
-    fn of_key(key: &str) -> Option<Self> {
+    pub(super) fn of_key(key: &str) -> Option<Self> {
         if key == "order" { Some(Self::Order) } else { find(key).map(Self::Calculator) }
     }
 }
@@ -111,7 +117,7 @@ impl Setup {
     /// # Errors
     /// All the problems of its fields at once.
     pub fn read(draft: &Draft) -> Result<Self, Problems> {
-        let mut reader = Reader::new(&FIELDS, draft);
+        let mut reader = Reader::new(&SHEET_FIELDS, draft);
         let read = read(&mut reader);
         reader.end(read)
     }

@@ -73,7 +73,7 @@ fn a_question_is_sound(id: &str, question: &Question) {
 
 #[test]
 fn every_exercise_has_one_answer_and_slips_that_are_told_from_it() {
-    each_exercise(200, a_question_is_sound);
+    each_exercise(70, a_question_is_sound);
 }
 
 /// Ten thousand of each calculator take minutes: `cargo test --release --test property -- --ignored ten_thousand`.

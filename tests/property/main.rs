@@ -10,6 +10,7 @@ mod course;
 mod fields;
 mod golden;
 mod kettle;
+mod lessons;
 mod linear;
 mod links;
 mod lot;

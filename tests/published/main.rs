@@ -101,6 +101,7 @@ mod iso_965_1;
 mod iso_965_2;
 mod iso_965_4;
 mod iso_965_5;
+mod lessons;
 mod limit;
 mod list_masses;
 mod lots_by_hand;

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod asked;
+mod course;
 mod json;
 mod list;
 mod sheet;

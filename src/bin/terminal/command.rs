@@ -1,24 +1,21 @@
 //! What can be asked.
 
 use std::ffi::OsString;
-use std::io::Read;
 use std::process::ExitCode;
 
 use clap::builder::PossibleValuesParser;
 use clap::{Arg, ArgAction, ArgMatches, Command, value_parser};
 use clap_complete::Shell;
-use kettle_barrel::calculator::{About, Draft, Entry, FieldAbout, Kind, REGISTER, find};
+use kettle_barrel::calculator::{About, Draft, Entry, REGISTER, find};
 use kettle_barrel::order;
 use kettle_barrel::quantity::Units;
 use kettle_barrel::sheet::{self, Heading, JOB};
 
 use super::answer::{self, Answer, Asked, NotUsed};
+use super::course;
+use super::input::{help, standard_input};
 use super::list;
 use super::output::{self, Output};
-
-/// The longest text that is taken from standard input, in bytes: more is no order and no list of
-/// readings, but a file given by mistake.
-const LONGEST_INPUT: u64 = 1 << 20;
 
 /// Answers the arguments of the program, and says how it ends.
 pub fn run(arguments: impl IntoIterator<Item = OsString>) -> ExitCode {
@@ -53,6 +50,7 @@ fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, Strin
     match name {
         "order" => Ok(order_line(words().collect::<Vec<_>>())?.in_units(units).output(json)),
         "sheet" | "reply" => Ok(paper(name, asked, words().collect(), units)?.output(json)),
+        "course" => course::run(asked),
         "schema" => Ok(Output::answer(answer::SCHEMA.to_owned())),
         "completions" => {
             let shell = *asked.get_one::<Shell>("shell").ok_or("Name a shell.")?;
@@ -152,19 +150,6 @@ fn calculator<'a>(entry: &Entry, words: impl Iterator<Item = &'a str>) -> Result
     Ok(Answer { report, problems, ..Answer::to(Asked::Calculator { id: entry.about.id }, draft) })
 }
 
-fn standard_input() -> Result<String, String> {
-    let mut bytes = Vec::new();
-    std::io::stdin()
-        .take(LONGEST_INPUT + 1)
-        .read_to_end(&mut bytes)
-        .map_err(|problem| format!("Standard input cannot be read: {problem}."))?;
-    if bytes.len() as u64 > LONGEST_INPUT {
-        return Err(format!("Standard input is longer than {LONGEST_INPUT} bytes; give less."));
-    }
-    let text = String::from_utf8(bytes).map_err(|_| "Standard input is not UTF-8; convert it first.")?;
-    Ok(text.trim().to_owned())
-}
-
 const NAME: &str = "kettle-barrel";
 
 fn command() -> Command {
@@ -205,7 +190,7 @@ fn command() -> Command {
             .after_help(format!("Fields, with what they take and their default:\n{}", help(fields)))
     });
     let names =
-        ["order", "list", "sheet", "reply"].into_iter().chain(REGISTER.iter().map(|entry| entry.about.id));
+        ["order", "list", "sheet", "reply", "course"].into_iter().chain(REGISTER.iter().map(|entry| entry.about.id));
     let page = Arg::new("command")
         .help("The command it is about; none for the program")
         .value_parser(PossibleValuesParser::new(names));
@@ -234,6 +219,7 @@ fn command() -> Command {
         .subcommand(reply)
         .subcommand(list::command())
         .subcommands(calculators)
+        .subcommand(course::command())
         .subcommand(Command::new("schema").about("Prints the JSON schema of an answer"))
         .subcommand(
             Command::new("completions")
@@ -245,18 +231,6 @@ fn command() -> Command {
             "It ends with 0 where everything was understood and answered, with 1 where something was not, with 2 \
              where it was called wrongly, and with 3 where the answer could not be written.",
         )
-}
-
-/// The fields of a calculator, one a line.
-fn help(fields: &[FieldAbout]) -> String {
-    let line = |field: &FieldAbout| {
-        let takes = match field.kind {
-            Kind::Choice(choices) => choices.iter().map(|choice| choice.key).collect::<Vec<_>>().join(" | "),
-            _ => field.units().iter().map(|unit| unit.symbol).collect::<Vec<_>>().join(", "),
-        };
-        format!("  {} ({}) [{takes}] = {}", field.key, field.label, field.default)
-    };
-    fields.iter().map(line).collect::<Vec<_>>().join("\n")
 }
 
 #[cfg(test)]
