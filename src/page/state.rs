@@ -17,9 +17,9 @@ pub use view::View;
 use std::rc::Rc;
 
 use crate::calculator::{Address, Damage, Draft, Form, REGISTER};
-use crate::order;
 use crate::quantity::Units;
 use crate::sheet::Prices;
+use crate::{course, order};
 
 /// The whole state of the page.
 #[derive(Debug, Clone, PartialEq)]
@@ -30,6 +30,8 @@ pub struct State {
     pub order: Desk,
     /// The order line as it was written in one line.
     pub line: WrittenLine,
+    /// What of the course is open, and what fixes its sheet.
+    pub course: Desk,
     /// The forms of the calculators, in the order of the register.
     pub calculators: Vec<Desk>,
     /// What there is to tell about the link that was opened.
@@ -87,6 +89,7 @@ impl State {
             view: View::Order,
             order: Desk::empty(&order::ABOUT, settings.units),
             line: WrittenLine::default(),
+            course: Desk::empty(&course::ABOUT, settings.units),
             calculators: REGISTER.iter().map(|entry| Desk::empty(&entry.about, settings.units)).collect(),
             notice: Notice::default(),
             arrivals: 0,
@@ -130,6 +133,7 @@ impl State {
         match self.view {
             View::Order | View::Sheet(None) => Some(&self.order),
             View::Calculator(place) | View::Sheet(Some(place)) => self.calculators.get(place),
+            View::Course => Some(&self.course),
             View::Catalogue | View::Saved => None,
         }
     }
@@ -165,6 +169,7 @@ impl State {
         match self.view {
             View::Order | View::Sheet(None) => Some(&mut self.order),
             View::Calculator(place) | View::Sheet(Some(place)) => self.calculators.get_mut(place),
+            View::Course => Some(&mut self.course),
             View::Catalogue | View::Saved => None,
         }
     }
@@ -216,7 +221,7 @@ impl State {
         };
         self.view = View::of_key(&address.view).unwrap_or(View::Order);
         // The way back is open as long as one stays among calculators, and taken once.
-        let leaves = matches!(self.view, View::Catalogue | View::Saved);
+        let leaves = matches!(self.view, View::Catalogue | View::Saved | View::Course);
         if leaves || (before, self.view) == (View::Order, View::Order) {
             self.left_at = None;
         }
@@ -241,7 +246,8 @@ impl State {
         }
         let given = address.draft.clone();
         self.notice.leave_out(&address.keep_only(self.view.fields()), &given);
-        if address.draft.is_empty() && line.is_none() {
+        // The way to the course leads to its lessons.
+        if address.draft.is_empty() && line.is_none() && self.view != View::Course {
             return;
         }
         let units = self.settings.units;

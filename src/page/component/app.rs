@@ -4,6 +4,7 @@ use gloo_utils::document;
 use yew::prelude::*;
 
 use super::catalogue::catalogue;
+use super::course::Course;
 use super::footer::footer;
 use super::header::Header;
 use super::notice::notice_bar;
@@ -62,6 +63,7 @@ pub fn App() -> Html {
                 behind={AttrValue::from(page.address_of(page.view.behind()).to_string())}
             />
         },
+        (View::Course, _) => html! { <Course desk={page.course.clone()} units={page.settings.units} /> },
         (view, Some(desk)) => html! {
             <Work
                 key={view.key()}

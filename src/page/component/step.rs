@@ -26,9 +26,26 @@ pub fn working(working: &Working, answer: usize) -> Html {
     }
 }
 
-fn fold(step: &Step) -> Html {
+/// The sum of a step, as one would write it on paper.
+pub fn sum(step: &Step) -> Html {
     let before = format!("{} =", step.symbol);
     let result = [Segment::Value(step.result)];
+    html! {
+        <div class="sum">
+            if step.formula.is_empty() {
+                <p>{ formula(&before, &result) }</p>
+            } else {
+                <p>{ formula(&before, &step.segments()) }</p>
+                <p class="then">{ formula("=", &step.substituted()) }</p>
+                <p class="then">{ formula("=", &result) }</p>
+            }
+            { source_line(step.source) }
+        </div>
+    }
+}
+
+/// A step that is folded to its result.
+pub fn fold(step: &Step) -> Html {
     let term = |term: &Term| {
         let source = term.source?;
         Some(html! {
@@ -45,17 +62,8 @@ fn fold(step: &Step) -> Html {
                     <span class="name">{ step.meaning.to_string() }</span>
                     <span class="value">{ symbol(step.symbol) }{ format!(" = {}", step.result) }</span>
                 </summary>
-                <div class="sum">
-                    if step.formula.is_empty() {
-                        <p>{ formula(&before, &result) }</p>
-                    } else {
-                        <p>{ formula(&before, &step.segments()) }</p>
-                        <p class="then">{ formula("=", &step.substituted()) }</p>
-                        <p class="then">{ formula("=", &result) }</p>
-                    }
-                    { source_line(step.source) }
-                    { for step.terms.iter().filter_map(term) }
-                </div>
+                { sum(step) }
+                { for step.terms.iter().filter_map(term) }
             </details>
         </li>
     }

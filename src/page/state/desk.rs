@@ -2,8 +2,7 @@
 
 use std::rc::Rc;
 
-use crate::calculator::{About, Draft, Example, Form, Kind};
-use crate::order;
+use crate::calculator::{About, Draft, Example, Form, Kind, find};
 use crate::quantity::Units;
 
 /// A form and where it came from.
@@ -20,8 +19,9 @@ pub struct Desk {
 impl Desk {
     /// A form in which nothing is filled in yet.
     pub fn empty(about: &About, units: Units) -> Self {
-        // What an order says starts empty; the defaults of its other fields are no facts of an order.
-        let mut form = if about.id == order::ABOUT.id {
+        // What an order says starts empty; the defaults of its other fields, and those of a sheet of
+        // exercises, are no facts.
+        let mut form = if find(about.id).is_none() {
             Form::new(about.fields, &Draft::default())
         } else {
             Form::cleared(about.fields)

@@ -1,7 +1,7 @@
 //! What can be open.
 
 use crate::calculator::{About, Entry, FieldAbout, REGISTER};
-use crate::order;
+use crate::{course, order};
 
 /// What is open.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -16,6 +16,8 @@ pub enum View {
     Saved,
     /// Sheets of paper: of the order, or of the calculator at that place of the register.
     Sheet(Option<usize>),
+    /// Lessons and exercises.
+    Course,
 }
 
 impl View {
@@ -26,6 +28,7 @@ impl View {
             "calculators" => Some(Self::Catalogue),
             "saved" => Some(Self::Saved),
             "sheet" => Some(Self::Sheet(None)),
+            "course" => Some(Self::Course),
             _ => REGISTER.iter().position(|entry| entry.about.id == key).map(Self::Calculator),
         }
     }
@@ -37,6 +40,7 @@ impl View {
             Self::Catalogue => "calculators",
             Self::Saved => "saved",
             Self::Sheet(_) => "sheet",
+            Self::Course => course::ABOUT.id,
             Self::Calculator(_) => self.calculator().map_or("order", |entry| entry.about.id),
         }
     }
@@ -62,6 +66,7 @@ impl View {
             Self::Catalogue => "Calculators",
             Self::Saved => "Saved",
             Self::Sheet(_) => "Sheets to print",
+            Self::Course => course::ABOUT.title,
             Self::Calculator(_) => self.calculator().map_or("", |entry| entry.about.title),
         }
     }
@@ -78,6 +83,7 @@ impl View {
     pub fn about(self) -> Option<&'static About> {
         match self {
             Self::Order | Self::Sheet(None) => Some(&order::ABOUT),
+            Self::Course => Some(&course::ABOUT),
             _ => self.calculator().map(|entry| &entry.about),
         }
     }
