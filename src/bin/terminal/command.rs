@@ -189,8 +189,9 @@ fn command() -> Command {
             .arg(words("FIELD=TEXT", "A field and what stands in it; the text - is read from standard input"))
             .after_help(format!("Fields, with what they take and their default:\n{}", help(fields)))
     });
-    let names =
-        ["order", "list", "sheet", "reply", "course"].into_iter().chain(REGISTER.iter().map(|entry| entry.about.id));
+    let names = ["order", "list", "sheet", "reply", "course"]
+        .into_iter()
+        .chain(REGISTER.iter().map(|entry| entry.about.id));
     let page = Arg::new("command")
         .help("The command it is about; none for the program")
         .value_parser(PossibleValuesParser::new(names));
