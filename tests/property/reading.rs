@@ -188,8 +188,9 @@ proptest! {
         // a product with its number, or from a unit, so the number goes with it.
         let plain = reading::read(&line);
         let owns = |at: usize| plain.pieces.iter().any(|piece| {
-            piece.rule == "number" && (line[..piece.span.start].trim_end().len()..=piece.span.start).contains(&at)
-                || piece.rule == "number" && (piece.span.end..=line.len() - line[piece.span.end..].trim_start().len()).contains(&at)
+            let before = line[..piece.span.start].trim_end().len()..=piece.span.start;
+            let behind = piece.span.end..=line.len() - line[piece.span.end..].trim_start().len();
+            piece.rule == "number" && (before.contains(&at) || behind.contains(&at))
         });
         let places: Vec<usize> = line
             .char_indices()
