@@ -18,6 +18,7 @@ mod remedy;
 pub mod saved;
 pub mod set;
 mod threads;
+mod told;
 mod units;
 
 pub use answer::Answer;

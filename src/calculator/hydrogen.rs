@@ -1,11 +1,11 @@
 //! Hydrogen risk: which documents' limits a steel meets or passes, what each asks for, and the verdict.
 
 use super::steel_fields::{DIAMETER, GRADE};
-use super::{About, Calculator, Link, Missed, Problem, Reader, Report, Writer};
+use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
 use crate::coat::Process;
 use crate::quantity::{Hardness, Length, Scale, Stress};
 use crate::rule::case::{USUAL_BATH, USUAL_DIP};
-use crate::rule::{Case, Cleaning, SteelFacts, Topic};
+use crate::rule::{self, Case, Cleaning, Ruling, SteelFacts, Topic};
 use crate::steel::bake::{self, Bake};
 use crate::steel::tempering::{self, Dip, Effect};
 use crate::steel::{Grade, Hardest, Level, Measure, State, Steel};
@@ -13,6 +13,7 @@ use crate::table::{Refusal, iso_2081};
 
 mod fields;
 mod report;
+mod working;
 
 /// The calculator.
 #[derive(Debug)]
@@ -55,7 +56,9 @@ pub struct Outcome {
     pub bake: Result<Option<Bake>, Refusal>,
     /// The bake of the earlier ISO 2081, for a bolt whose section is known.
     pub bake_by_section: Option<&'static iso_2081::Row>,
-    /// What a usual bath does to the temper of a grade; `None` where only a hardness is known.
+    /// A usual dip, where the grade is known.
+    pub dip: Option<Dip>,
+    /// What it does to the temper of a grade; `None` where only a hardness is known.
     pub heat: Option<Result<Effect, Refusal>>,
     /// Its nominal diameter, where the grade is known.
     pub diameter: Option<Length>,
@@ -130,14 +133,15 @@ impl Calculator for HydrogenRisk {
             }
             _ => None,
         };
-        let (heat, diameter) = match input.steel {
+        let (dip, diameter) = match input.steel {
             Known::Grade(_, diameter) => {
                 let dip = Dip { grade: state.grade(), temper: None, bath: USUAL_BATH, time: USUAL_DIP };
-                (Some(tempering::effect(&dip)), Some(diameter))
+                (Some(dip), Some(diameter))
             }
             Known::Hardness(_) | Known::Tensile(_) => (None, None),
         };
-        Ok(Outcome { steel, hardest, bake: bake::by_b850(&state), bake_by_section, heat, diameter })
+        let heat = dip.as_ref().map(tempering::effect);
+        Ok(Outcome { steel, hardest, bake: bake::by_b850(&state), bake_by_section, dip, heat, diameter })
     }
 
     fn explain(input: &Input, outcome: &Outcome) -> Report {
@@ -150,11 +154,10 @@ impl Outcome {
     fn case(&self, process: Process) -> Case<'_> {
         Case { heat: self.heat.as_ref(), diameter: self.diameter, ..self.steel.alone(process) }
     }
-}
 
-impl HydrogenRisk {
-    /// The calculator where only the steel is known; the rest is asked.
-    pub fn link_of(steel: Known) -> Link {
-        Self::link_with(|writer| fields::write_steel(steel, writer))
+    /// The rules of hydrogen, and what the heat of a usual bath rules out.
+    fn rulings(&self, process: Process) -> Vec<Ruling> {
+        let case = self.case(process);
+        rule::judge_topic(&case, Topic::Hydrogen).chain(rule::bars(&case, Topic::Heat)).collect()
     }
 }

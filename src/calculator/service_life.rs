@@ -9,6 +9,7 @@ use crate::table::{Refusal, iso_9223};
 
 mod fields;
 mod report;
+mod working;
 
 pub use report::{by_category, years_figure};
 

@@ -1,7 +1,7 @@
 //! Tempering margin: whether the heat of the bath takes the temper out of the steel.
 
 use super::steel_fields::DIAMETER;
-use super::{About, Calculator, Link, Missed, Problem, Reader, Report, Writer};
+use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
 use crate::quantity::{Length, Temperature, Time};
 use crate::rule::{Case, Topic};
 use crate::steel::tempering::{self, Dip, Temper};
@@ -9,6 +9,7 @@ use crate::steel::{Grade, Properties};
 
 mod fields;
 mod report;
+mod working;
 
 /// The calculator.
 #[derive(Debug)]
@@ -77,12 +78,5 @@ impl Calculator for TemperingMargin {
 
     fn explain(input: &Input, outcome: &Outcome) -> Report {
         report::report(input, outcome)
-    }
-}
-
-impl TemperingMargin {
-    /// The calculator where only the grade is known; the rest is asked.
-    pub fn link_of(grade: Grade, diameter: Length) -> Link {
-        Self::link_with(|writer| fields::write_steel(Some((grade, diameter)), writer))
     }
 }

@@ -7,6 +7,7 @@
 mod columns;
 mod comma;
 mod grid;
+mod left_out;
 mod lines;
 mod moment;
 mod names;
@@ -21,8 +22,9 @@ use grid::{Cell, Grid, Row};
 
 pub use columns::chosen_columns;
 pub use comma::Comma;
+pub use left_out::{Looks, Why};
 pub use problem::PasteProblem;
-pub use read_as::{Column, ColumnUse, Line, LineUse, Looks, ReadAs, Separator, Why};
+pub use read_as::{Column, ColumnUse, Line, LineUse, ReadAs, Separator};
 
 /// Thicker readings are a wrong unit or a lost decimal mark.
 pub(super) const GREATEST_UM: f64 = 1000.0;

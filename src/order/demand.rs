@@ -4,8 +4,6 @@ use crate::rule::{Instruction, Ruling};
 use crate::source::Source;
 use crate::working::Mark;
 
-mod words;
-
 /// One thing that rules say, told once.
 #[derive(Debug, Clone)]
 pub struct Demand {

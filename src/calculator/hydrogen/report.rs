@@ -1,29 +1,27 @@
 //! The outcome arranged into a report.
 
-use super::{Input, Known, Outcome};
+use super::{Input, Outcome, working};
 use crate::calculator::steel_fields;
-use crate::calculator::tempering::TemperingMargin;
 use crate::calculator::{
-    Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
+    Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict, behind,
 };
 use crate::coat::Process;
-use crate::quantity::{Hardness, Quantity, Scale, unit};
+use crate::quantity::{Quantity, Scale, unit};
 use crate::rule::{self, Case, Key, Ruling, Topic, Under};
 use crate::source::Sourced;
-use crate::steel::bake::Bake;
+use crate::steel::Level;
 use crate::steel::tempering;
-use crate::steel::{Converted, Level};
 use crate::table::{astm_b850, iso_2081, other_bakes};
-use crate::working::Working;
 
 /// The report.
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let steel = &outcome.steel;
     let mut findings: Vec<Finding> = sorted(outcome, input.process);
-    if let (Process::HotDip, Known::Grade(grade, diameter)) = (input.process, input.steel) {
+    let case = Case { dip: outcome.dip.as_ref(), ..outcome.case(Process::HotDip) };
+    if let Some(link) = behind(&case, Topic::Heat).filter(|_| input.process == Process::HotDip) {
         let text = "Hydrogen is one question; whether the bath takes the temper away is another";
         let heat = Finding::new(Mark::Note, text, tempering::NO_RETEST_SOURCE);
-        findings.push(heat.opens(TemperingMargin::link_of(grade, diameter)));
+        findings.push(heat.opens(link));
     }
     let verdicts = Process::ALL.map(|process| (process, verdict(outcome, process)));
     let headline = format!(
@@ -68,22 +66,15 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
         figures: figures(input, outcome),
         sections,
         findings,
-        working: working(outcome),
+        working: working::working(outcome),
         cautions: cautions(input.process),
         notes: notes(outcome),
         picture: picture(outcome),
     }
 }
 
-/// The rules of hydrogen, and what the heat of a usual bath or the product standard rules out.
-fn rulings(case: &Case<'_>) -> Vec<Ruling> {
-    let product =
-        rule::rule(Key::StructuralCoating).judge(case).filter(|ruling| ruling.says.mark == Mark::Bar);
-    rule::judge_topic(case, Topic::Hydrogen).chain(rule::bars(case, Topic::Heat)).chain(product).collect()
-}
-
 fn verdict(outcome: &Outcome, process: Process) -> Verdict {
-    Verdict::of_marks(rulings(&outcome.case(process)).iter().map(|ruling| ruling.says.mark))
+    Verdict::of_marks(outcome.rulings(process).iter().map(|ruling| ruling.says.mark))
 }
 
 /// The rulings of a process as findings, the worst first.
@@ -97,7 +88,7 @@ fn sorted(outcome: &Outcome, process: Process) -> Vec<Finding> {
         };
         Finding::new(ruling.says.mark, text, ruling.source())
     };
-    Finding::worst_first(rulings(&case).iter().map(finding).collect())
+    Finding::worst_first(outcome.rulings(process).iter().map(finding).collect())
 }
 
 fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
@@ -164,62 +155,6 @@ fn other_bakes() -> Section {
         .collect();
     figures.extend(other_bakes::OTHER.iter().map(|row| Figure::words(row.name, row.says).source(row.source)));
     Section { title: "Bakes of other documents, which count for no order here".into(), figures }
-}
-
-fn working(outcome: &Outcome) -> Working {
-    let mut working = Working::default();
-    if let Ok((known, printed)) = outcome.steel.state.hardest_as_known()
-        && let Some(source) = printed
-    {
-        working.table("greatest hardness of the grade", "H", known.show(), source);
-    }
-    let mut seen: Vec<Converted> = Vec::new();
-    let of_hardest = outcome.hardest.iter().filter_map(|hardest| hardest.as_ref().ok()?.converted);
-    let mut add = |converted: Converted, of| {
-        if !seen.contains(&converted) {
-            seen.push(converted);
-            steel_fields::conversion(&mut working, &converted, of);
-        }
-    };
-    of_hardest.for_each(|converted| add(converted, "the hardest end"));
-    let compared = Process::ALL.into_iter().flat_map(|process| {
-        let case = outcome.case(process);
-        let compared = rulings(&case);
-        compared.into_iter().filter_map(move |ruling| ruling.rule.compared(&case)).collect::<Vec<_>>()
-    });
-    for compared in compared {
-        if let Some(converted) = compared.converted {
-            add(converted, "the hardest end");
-        }
-        if let Some(converted) = compared.limit_converted {
-            add(converted, "the limit");
-        }
-    }
-    if let Ok(Some(Bake { by, row })) = outcome.bake {
-        let step = working.table(
-            "shortest bake, by the row of the table",
-            "t_bake",
-            row.hours.show(&unit::HOUR, 0),
-            astm_b850::TABLE_1_SOURCE,
-        );
-        let hrc = |number| Level::Hardness(Hardness::hrc(number));
-        let (symbol, over, to) = match by {
-            Level::Tensile(_) => ("Rm", Level::Tensile(row.over), Level::Tensile(row.to)),
-            Level::Hardness(_) => ("HRC", hrc(row.hrc.0), hrc(row.hrc.1)),
-        };
-        step.given(symbol, by.show()).published("over", over.show(), astm_b850::TABLE_1_SOURCE).published(
-            "to",
-            to.show(),
-            astm_b850::TABLE_1_SOURCE,
-        );
-    }
-    if working.steps().is_empty() {
-        // A strength that was typed and is compared in megapascals needs no table.
-        if let Ok((known, _)) = outcome.steel.state.hardest_as_known() {
-            working.table("hardest end, as given", "H", known.show(), rule::rule(Key::B850Bake).source);
-        }
-    }
-    working
 }
 
 fn cautions(process: Process) -> Vec<Caution> {

@@ -1,11 +1,12 @@
 //! The service life, arranged for its reader.
 
+use super::working::{self, solid, um};
 use super::{Input, Outcome, Place};
 use crate::calculator::{
     Bar, Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleMark, Section, Verdict,
 };
 use crate::coat::Process;
-use crate::coat::factor::{A653, DEPOSIT};
+use crate::coat::factor::DEPOSIT;
 use crate::quantity::{Length, Quantity, Rate, Shown, Time, unit};
 use crate::rule::life::{self as rule, TABLE_ENDS, between};
 use crate::sentence::capital;
@@ -13,7 +14,6 @@ use crate::site::life::{self, Exponent, Promise, Years};
 use crate::site::{Category, Rates, Surroundings};
 use crate::source::{Source, common_practice, document};
 use crate::table::{iso_9223, iso_9224, iso_14713_1, zinc_outdoors};
-use crate::working::Working;
 
 pub(super) fn of(input: &Input, outcome: &Outcome) -> Report {
     let findings = findings(input, outcome);
@@ -23,7 +23,7 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Report {
         figures: figures(input, outcome),
         sections: sections(input, outcome),
         findings,
-        working: working(input, outcome),
+        working: working::working(input, outcome),
         cautions: vec![Caution::StandardFirst],
         notes: notes(input, outcome),
         picture: Some(picture(input, outcome)),
@@ -69,10 +69,6 @@ static USUAL: [Usual; 4] = [
         source: common_practice("hot-dip coat about 10 times ordinary electroplate"),
     },
 ];
-
-fn um(thickness: Length) -> Shown {
-    thickness.show(&unit::UM, 1)
-}
 
 impl Input {
     /// A thickness in the unit in which the coat was written.
@@ -228,11 +224,6 @@ fn by_zinc(input: &Input, outcome: &Outcome) -> Section {
     }
 }
 
-/// The least of a deposit at its lightest and the greatest at its heaviest, as solid zinc.
-fn solid(min: Length, max: Length) -> [Length; 2] {
-    [min * (DEPOSIT.min / A653.min), max * (DEPOSIT.max / A653.min)]
-}
-
 /// The average at losses that were measured over many years.
 fn long_term(input: &Input) -> Section {
     let average = input.average.quantity;
@@ -289,57 +280,6 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             Exponent::Upper.source(),
         ),
     ]
-}
-
-fn working(input: &Input, outcome: &Outcome) -> Working {
-    let mut working = outcome.estimate.map(|estimate| estimate.working()).unwrap_or_default();
-    let Rates { lower, upper, .. } = outcome.rates;
-    let lower = lower.filter(|&lower| lower != upper);
-    for exponent in Exponent::ALL {
-        for (at, _, thickness) in input.named() {
-            let (at_most, at_least) = match at {
-                0 => (
-                    "years of the least thickness at the greatest loss",
-                    "years of the least thickness at the least loss",
-                ),
-                1 => (
-                    "years of the average thickness at the greatest loss",
-                    "years of the average thickness at the least loss",
-                ),
-                _ => (
-                    "years of the greatest thickness at the greatest loss",
-                    "years of the greatest thickness at the least loss",
-                ),
-            };
-            exponent.years_step(&mut working, at_most, thickness, upper);
-            if let Some(lower) = lower {
-                exponent.years_step(&mut working, at_least, thickness, lower);
-            }
-        }
-        if let Some(wanted) = input.wanted {
-            let meaning = "thickness for the years wanted at the greatest loss";
-            exponent.attack_step(&mut working, meaning, upper, wanted);
-        }
-    }
-    let [min, _, max] = input.thicknesses();
-    let [light, heavy] = solid(min, max);
-    for (meaning, symbol, thickness, density, source, result) in [
-        ("the least as solid zinc, if mechanical", "D_min", min, DEPOSIT.min, DEPOSIT.source, light),
-        ("the greatest as solid zinc, if mechanical", "D_max", max, DEPOSIT.max, DEPOSIT.source_max, heavy),
-    ] {
-        working
-            .step(
-                meaning,
-                symbol,
-                "D · k / ρ",
-                um(result),
-                document::ARITHMETIC.computed("the same mass of zinc"),
-            )
-            .given("D", um(thickness))
-            .published("k", density.show(&unit::G_M2_UM, 3), source)
-            .published("ρ", A653.min.show(&unit::G_M2_UM, 2), A653.source);
-    }
-    working
 }
 
 fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {

@@ -1,18 +1,17 @@
 //! The outcome arranged into a report.
 
+use super::working::{self, shown};
 use super::{Input, Outcome};
-use crate::calculator::hydrogen::{HydrogenRisk, Known};
 use crate::calculator::steel_fields;
 use crate::calculator::{
-    Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
+    Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict, behind,
 };
 use crate::process::Process;
 use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
 use crate::rule::{self, Case, Cleaning, Ruling, SteelFacts, Topic};
 use crate::source::document;
-use crate::steel::tempering::{self, Against, HIGH, NORMAL, ONE_HOUR_ASSUMED, PARAMETER_SOURCE};
+use crate::steel::tempering::{self, HIGH, NORMAL, ONE_HOUR_ASSUMED, PARAMETER_SOURCE};
 use crate::steel::{State, Steel};
-use crate::working::Working;
 
 /// The report.
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
@@ -32,7 +31,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
         figures: figures(input, heat),
         sections,
         findings,
-        working: working(input, heat),
+        working: working::working(input, heat),
         cautions: vec![Caution::MoltenZinc, Caution::StandardFirst],
         notes: notes(heat),
         picture: Some(picture(input, heat)),
@@ -79,8 +78,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let heat = rule::judge_topic(&case, Topic::Heat);
     let mut findings =
         Finding::worst_first(heat.chain(rule::bars(&case, Topic::Hydrogen)).map(finding).collect());
-    if let Some((grade, diameter)) = input.grade {
-        let link = HydrogenRisk::link_of(Known::Grade(grade, diameter));
+    if let Some(link) = behind(&case, Topic::Hydrogen) {
         let text = "Heat is one question; hydrogen and the classes a standard covers are another";
         findings.push(Finding::new(Mark::Note, text, document::ASTM_F2329.read("7")).opens(link));
     }
@@ -124,74 +122,6 @@ fn figures(input: &Input, heat: &tempering::Effect) -> Vec<Figure> {
     figures.push(Figure::one("", "Bath", input.bath.show(&unit::CELSIUS, 0)));
     figures.push(Figure::one("", "Bath in °F", input.bath.show(&unit::FAHRENHEIT, 0)));
     figures
-}
-
-fn working(input: &Input, heat: &tempering::Effect) -> Working {
-    let mut working = Working::default();
-    parameter_steps(&mut working, "dip", "P_dip", "T_1h", input.bath, input.dip, heat.dip_parameter);
-    if let Some(against) = heat.temper {
-        let Against { temper, parameter, .. } = against;
-        if let Some(source) = temper.least_of {
-            working
-                .table(
-                    "least tempering temperature of the grade, for want of the actual one",
-                    "T",
-                    temper.temperature.show(&unit::CELSIUS, 0),
-                    source,
-                )
-                .published("t", temper.time.show(&unit::HOUR, 0), ONE_HOUR_ASSUMED);
-        }
-        let (temperature, time) = (temper.temperature, temper.time);
-        parameter_steps(&mut working, "temper", "P_temper", "T_1h'", temperature, time, parameter);
-        working
-            .step(
-                "margin of the bath",
-                "ΔT",
-                "T − T_bath",
-                against.margin.show(&unit::DELTA_CELSIUS, 1),
-                document::ARITHMETIC.computed("difference"),
-            )
-            .given("T", temperature.show(&unit::CELSIUS, 1))
-            .given("T_bath", input.bath.show(&unit::CELSIUS, 1));
-        working
-            .step(
-                "hottest bath for this dip",
-                "T_max",
-                "P_temper / (20 + log10(t))",
-                against.hottest_bath.show(&unit::KELVIN, 1),
-                PARAMETER_SOURCE,
-            )
-            .given("P_temper", shown(parameter))
-            .given("t", input.dip.show(&unit::HOUR, 5));
-    }
-    working
-}
-
-/// The parameter of a heat, and the one-hour temper with the same parameter.
-fn parameter_steps(
-    working: &mut Working,
-    of: &'static str,
-    symbol: &'static str,
-    equal: &'static str,
-    temperature: Temperature,
-    time: Time,
-    parameter: f64,
-) {
-    working
-        .step("", symbol, "T · (20 + log10(t))", shown(parameter), PARAMETER_SOURCE)
-        .said(format!("tempering parameter of the {of}, in kelvin and hours"))
-        .given("T", temperature.show(&unit::KELVIN, 2))
-        .given("t", time.show(&unit::HOUR, 5));
-    working
-        .step(
-            "",
-            equal,
-            "P / 20 − 273.15",
-            tempering::one_hour(parameter).show(&unit::CELSIUS, 1),
-            PARAMETER_SOURCE,
-        )
-        .said(format!("one-hour temper to which the {of} is equal"))
-        .given("P", shown(parameter));
 }
 
 fn notes(heat: &tempering::Effect) -> Vec<Note> {
@@ -253,10 +183,6 @@ fn picture(input: &Input, heat: &tempering::Effect) -> Picture {
         ],
         marks,
     }
-}
-
-fn shown(parameter: f64) -> Shown {
-    Shown { number: parameter, unit: &unit::TEMPERING_PARAMETER, decimals: 1 }
 }
 
 fn celsius(temperature: Temperature) -> Shown {

@@ -1,9 +1,10 @@
 //! Which columns hold readings: by choice, by their headings, and by what stands in them.
 
 use super::grid::{Cell, Grid, Row, Separator};
+use super::left_out::{Looks, Why};
 use super::names::Says;
 use super::problem::PasteProblem;
-use super::read_as::{Column, ColumnUse, Line, LineUse, Looks, Why};
+use super::read_as::{Column, ColumnUse, Line, LineUse};
 use super::{Reading, lines, names};
 
 /// Columns farther apart than this are not readings of one coat.

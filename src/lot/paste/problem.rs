@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::read_as::{Looks, Why};
+use super::left_out::{Looks, Why};
 use super::{GREATEST_UM, MOST_READINGS};
 use crate::quantity::{Shown, Unit};
 

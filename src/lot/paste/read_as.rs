@@ -4,6 +4,7 @@ use std::fmt;
 
 use super::comma::Comma;
 pub use super::grid::Separator;
+use super::left_out::{Looks, Why};
 use crate::quantity::Unit;
 
 /// What was made of a text.
@@ -43,46 +44,6 @@ pub enum ColumnUse {
     LeftOut(Why),
     /// It could be something else than readings: nothing counts until that is said.
     Asked(Looks),
-}
-
-/// Why something is left out.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Why {
-    /// It numbers or names.
-    Identity,
-    /// Words.
-    Words,
-    /// Dates.
-    Date,
-    /// Times of day.
-    Time,
-    /// It condenses readings, or limits them.
-    Summary,
-    /// It measures something else.
-    SomethingElse,
-    /// Nothing stands in it.
-    Empty,
-    /// Other columns were chosen.
-    NotChosen,
-    /// Another column is named as the readings.
-    OtherNamed,
-    /// It counts up beside a column that measures.
-    Counts,
-}
-
-/// What a column looks like besides readings.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Looks {
-    /// It counts up by one.
-    Counts,
-    /// Its numbers lie far from those of the other columns.
-    FarOff,
-    /// It is the mean of the other columns on every line.
-    Mean,
-    /// Numbers and words stand in it.
-    Mixed,
-    /// Its heading says not what it holds.
-    Unnamed,
 }
 
 /// A line.
@@ -144,35 +105,6 @@ impl fmt::Display for ColumnUse {
             Self::LeftOut(why) => write!(f, "left out: {why}"),
             Self::Asked(looks) => write!(f, "are these readings? It {looks}"),
         }
-    }
-}
-
-impl fmt::Display for Why {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Identity => "it numbers or names, and does not measure",
-            Self::Words => "words",
-            Self::Date => "dates",
-            Self::Time => "times of day",
-            Self::Summary => "it condenses or limits readings",
-            Self::SomethingElse => "it measures something else",
-            Self::Empty => "nothing stands in it",
-            Self::NotChosen => "not among the columns chosen",
-            Self::OtherNamed => "another column is named as the readings",
-            Self::Counts => "it counts up, as numbers of articles do",
-        })
-    }
-}
-
-impl fmt::Display for Looks {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Counts => "counts up, as numbers of articles do",
-            Self::FarOff => "lies far from the numbers of the other columns",
-            Self::Mean => "is the mean of the other columns on every line",
-            Self::Mixed => "holds numbers and words",
-            Self::Unnamed => "has a heading that does not say whether it holds readings",
-        })
     }
 }
 

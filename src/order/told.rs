@@ -1,7 +1,7 @@
 //! A demand in words, with the numbers of the case that was judged.
 
-use super::Demand;
-use crate::order::judge::{Judged, Judgement};
+use super::demand::Demand;
+use super::judge::{Judged, Judgement};
 use crate::rule::{Case, Ruling};
 use crate::working::Mark;
 
