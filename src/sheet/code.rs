@@ -16,7 +16,7 @@ pub struct Code {
 /// The quiet zone around a code, in squares: what ISO/IEC 18004 asks for.
 const QUIET: i32 = 4;
 
-/// Beyond so many squares along an edge a code of some 30 mm is too fine for a phone's camera.
+/// Beyond so many squares along an edge a code of 35 mm is too fine for a phone's camera.
 const FINEST: i32 = 97;
 
 /// The code of a link, with as much correction as leaves its squares coarse; `None` for a link too long

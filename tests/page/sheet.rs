@@ -100,9 +100,13 @@ fn the_code_on_paper_opens_the_order_again() -> Done {
             page.open(&sheet_of(line, ""))?;
             page.wait_for(".sheet .code")?;
             let file = printed(page, "sheet-code", A4)?;
+            // The corner of the paper that a camera is held to.
             let picture = file.with_extension("");
             let mut raster = Command::new("pdftoppm");
-            raster.args(["-gray", "-r", "200", "-singlefile"]).arg(&file).arg(&picture);
+            raster
+                .args(["-gray", "-r", "300", "-x", "1900", "-W", "580", "-H", "640", "-singlefile"])
+                .arg(&file)
+                .arg(&picture);
             whole(raster.status()?.success(), || "pdftoppm failed".to_owned())?;
             let picture = fs::read(file.with_extension("pgm"))?;
             let link = decoded(&picture)?;
