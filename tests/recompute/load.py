@@ -25,7 +25,8 @@ def draw(random, fields, factor, tapped=False):
         if "l = " in sizes:
             fields["length"] = sizes.split("l = ")[1].split(";")[0]
         if way == "count":
-            pieces = random.randint(1, 50_000)
+            # A load of more than 1000 t is refused.
+            pieces = random.randint(1, min(50_000, int(9e8 / mass)))
             fields["pieces"] = str(pieces)
         else:
             fields["weight"], weight = quantity(random, 5, 2000, "kg", ["kg", "lb", "t"])

@@ -14,10 +14,10 @@ import mpmath
 
 from ask import Case, Want, convert
 from draw import number, quantity
-from powder import CLASSES
+from powder import B695_MIL, CLASSES
 
 FLOOR = 1e-5
-# Squared deviations are rounded to a millionth of a µm².
+# Squared deviations are rounded to a millionth of a µm²; what follows from them moves by less than this.
 SCATTER = 1e-4
 # ASTM A153, Table 1: average of all, individual; in µm, and in mil as printed beside it.
 A153 = {"class-a": ((86, 3.4), (79, 3.1)), "class-b-1": ((86, 3.4), (79, 3.1)),
@@ -37,8 +37,6 @@ ISO1461 = {"threads-over-6-mm": (50, 40), "threads-of-6-mm-and-under": (25, 20),
 # ISO 4042:1999, batch average for a nominal thickness: least, greatest; µm.
 ISO4042 = {3: (3, 5), 5: (4, 6), 8: (7, 10), 10: (9, 12), 12: (11, 15), 15: (14, 18), 20: (18, 23),
            25: (23, 28), 30: (27, 35)}
-# ASTM B695, Table 1, in mil as printed beside the µm; classes 110 and 25 were not found in inches.
-B695_MIL = {80: 3.2, 70: 2.7, 65: 2.6, 55: 2.1, 50: 2.0, 40: 1.5, 12: 0.5, 8: 0.3, 5: 0.2}
 SAMPLES = [(3, None), (500, 3), (1200, 5), (3200, 8), (10_000, 13), (10 ** 9, 20)]
 MIL = 25.4
 
@@ -173,7 +171,7 @@ def sureness(t, nu):
     sure = 100 * float(below(t, nu))
     if not 0.2 < sure < 99.8:
         return []
-    return [Want("Confidence that the lot's mean reaches", sure, "%", tolerance=1e-5)]
+    return [Want("Confidence that the lot's mean reaches", sure, "%", floor=SCATTER)]
 
 
 def risk(n):

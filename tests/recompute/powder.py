@@ -16,10 +16,19 @@ from draw import number, quantity
 
 # ASTM B695, Table 1: class and least thickness on significant surfaces, µm.
 CLASSES = {110: 107, 80: 80, 70: 69, 65: 66, 55: 53, 50: 50, 40: 40, 25: 25, 12: 12, 8: 8, 5: 5}
+# The same in mil; classes 110 and 25 were not found in inches.
+B695_MIL = {80: 3.2, 70: 2.7, 65: 2.6, 55: 2.1, 50: 2.0, 40: 1.5, 12: 0.5, 8: 0.3, 5: 0.2}
 DENSITIES = {"heavy": DEPOSIT[1], "light": DEPOSIT[0]}
 # A mean coat above this is refused: no class is near it, µm.
 THICKEST = 200
 COPPER, SULFATE, GLASS, PACKED = 8.96, 249.685 / 63.546, 2.5, 0.6
+
+
+def in_inches(fields):
+    """Whether a load is told in inches and pounds, if in part."""
+    told = [fields[key] for key in ("bar", "plate", "weight", "area") if key in fields]
+    inches = any(text.endswith((" in", "lb", "ft²")) for text in told)
+    return inches if told else not fields["thread"].startswith("M")
 
 
 def coat(random, fields):
@@ -33,6 +42,9 @@ def coat(random, fields):
     if asked == "class":
         name = random.choice(list(CLASSES))
         fields["class"], least = str(name), CLASSES[name]
+        # The column that the standard prints for the units of the load.
+        if in_inches(fields) and name in B695_MIL:
+            least = B695_MIL[name] * 25.4
     else:
         fields["least"], least = quantity(random, 5, 80, "µm", ["µm", "mil", "in"])
     n = random.randint(1, 25)
