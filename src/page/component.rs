@@ -29,6 +29,7 @@ mod part;
 mod picture;
 mod problems;
 mod process;
+mod qr_code;
 mod saved;
 mod section;
 mod segments;

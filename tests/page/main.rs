@@ -16,6 +16,7 @@
 //! ```
 #![allow(clippy::indexing_slicing)]
 
+mod course;
 mod form;
 mod harness;
 mod link;

@@ -7,6 +7,7 @@ use yew::prelude::*;
 use super::exercise::{Exercises, solution, task};
 use super::field::FieldRow;
 use super::lesson::lesson;
+use super::qr_code::qr_code;
 use super::title::title;
 use super::typed::typed;
 use crate::calculator::{Address, Fault, FieldAbout, Filled};
@@ -108,6 +109,7 @@ fn set_up(props: &Props, link: Option<String>) -> Html {
             <div class="fields form">{ for asked.map(row) }</div>
             if let Some(link) = link {
                 <p>{ "To give out: " }<a href={link.clone()}>{ link.clone() }</a></p>
+                { for qr_code(&link) }
                 <div class="tools"><button type="button" onclick={|_| browser::print()}>{ "Print" }</button></div>
             }
         </details>

@@ -3,6 +3,7 @@
 use yew::prelude::*;
 
 use super::problems::problem_list;
+use super::qr_code::qr_code;
 use super::sheet_form::{Choices, sheet_form};
 use super::title::title;
 use crate::calculator::Problems;
@@ -11,7 +12,6 @@ use crate::page::browser;
 use crate::page::reducer::use_dispatch;
 use crate::page::state::{Desk, Paper, View};
 use crate::quantity::Units;
-use crate::sheet::code::code;
 use crate::sheet::{self, Block, Heading, Look, Offered, Prices, Row, Sheet, TICK};
 
 /// What there is to know.
@@ -125,14 +125,7 @@ fn of_sheet(sheet: &Sheet, link: &str) -> Html {
             None => blocks.push(of_block(block)),
         }
     }
-    let code = code(link).map(|code| {
-        let size = code.size;
-        html! {
-            <svg class="code" viewBox={format!("0 0 {size} {size}")} role="img" aria-label="The link as a QR code">
-                <path d={code.path} />
-            </svg>
-        }
-    });
+    let code = qr_code(link);
     html! {
         <article class="sheet" aria-labelledby="sheet-title">
             <div class="top">

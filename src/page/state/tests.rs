@@ -196,3 +196,18 @@ fn a_sheet_of_a_calculator_names_it_and_fills_it() {
     assert_eq!(again.address_of(again.view.behind()).to_string(), state.address().to_string());
     assert!(again.notice.is_empty());
 }
+
+#[test]
+fn a_sheet_of_exercises_opens_from_its_link_and_the_bare_way_leads_to_the_lessons() {
+    let link = "1/course?room=sheet&number=42&count=4&level=whole-task&from=coat+life";
+    let state = opened(link);
+    assert_eq!(
+        (text(&state, "room"), text(&state, "number"), text(&state, "from")),
+        ("sheet", "42", "coat life")
+    );
+    assert_eq!(state.address().to_string(), link);
+    let state = state.after(Action::Write("count", "9".to_owned()));
+    assert!(state.address().to_string().contains("count=9"));
+    let state = state.after(Action::Open("1/course".to_owned()));
+    assert_eq!((state.view, text(&state, "room"), text(&state, "count")), (View::Course, "lessons", "6"));
+}
