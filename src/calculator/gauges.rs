@@ -110,7 +110,7 @@ pub fn of_pair(input: &Input, bolt: BoltLimits, nut: Nut) -> Result<Outcome, Pro
         nut_before,
         basic,
         quarter,
-        before: gauge::before_coat(basic.major, basic.pitch, coat),
+        before: gauge::before_coat(&bolt, &basic, coat),
         tap: tap::tap(thread, &tapped, allowance, making),
         hole: tap::hole(thread, allowance, making),
     })

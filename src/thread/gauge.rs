@@ -37,21 +37,24 @@ pub fn basic(thread: Thread) -> Result<BoltLimits, Refusal> {
 /// What to cut a bolt to so that it lies between limits once it is coated.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BeforeCoat {
-    /// Major diameter: greatest less 2 t of the greatest coat, least less 2 t of the least.
+    /// Major diameter: the least of its greatest and of the basic one less 2 t of the greatest coat; its
+    /// least less 2 t of the least.
     pub major: Limits,
-    /// Pitch diameter: greatest less 4 t of the greatest coat, least less 4 t of the least.
+    /// Pitch diameter: the same with 4 t.
     pub pitch: Limits,
 }
 
-/// The limits before the coat for limits after it; `None` where the coat varies by more than the
-/// tolerance can take.
-pub fn before_coat(after_major: Limits, after_pitch: Limits, coat: Coat) -> Option<BeforeCoat> {
-    let less = |limits: Limits, growth: f64| Limits {
-        min: limits.min - growth * coat.min,
-        max: limits.max - growth * coat.max,
+/// The limits before the coat of a bolt that is to keep its class, and to pass a GO gauge of basic size
+/// once it is coated; `None` where the coat varies by more than the tolerance can take.
+pub fn before_coat(bolt: &BoltLimits, basic: &BoltLimits, coat: Coat) -> Option<BeforeCoat> {
+    let less = |own: Limits, basic: Limits, growth: f64| {
+        let thinned = basic.max - growth * coat.max;
+        Limits { min: own.min - growth * coat.min, max: if thinned < own.max { thinned } else { own.max } }
     };
-    let before =
-        BeforeCoat { major: less(after_major, CREST_GROWTH), pitch: less(after_pitch, PITCH_GROWTH) };
+    let before = BeforeCoat {
+        major: less(bolt.major, basic.major, CREST_GROWTH),
+        pitch: less(bolt.pitch, basic.pitch, PITCH_GROWTH),
+    };
     let stands = |limits: Limits| limits.min < limits.max;
     (stands(before.major) && stands(before.pitch)).then_some(before)
 }

@@ -28,7 +28,7 @@ fn limits_before_the_coat_take_off_the_greatest_and_the_least() {
     let after = basic(thread("M16")).unwrap();
     let min = Length::from_um(8.0);
     let coat = Coat::even(min, Length::from_um(8.0 * (1.0 + THICKER)));
-    let before = before_coat(after.major, after.pitch, coat).unwrap();
+    let before = before_coat(&after, &after, coat).unwrap();
     same_digits(before.pitch.max.mm(), "14.653", "d2 max, 14.701 − 4 · 0.012");
     same_digits(before.pitch.min.mm(), "14.509", "d2 min, 14.541 − 4 · 0.008");
     same_digits(before.major.max.mm(), "15.976", "d max, 16 − 2 · 0.012");

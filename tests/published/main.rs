@@ -5,6 +5,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod coat_class;
+mod coated_fit;
 mod columns;
 
 mod asme_b18_21_1;

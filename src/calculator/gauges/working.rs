@@ -28,27 +28,32 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
         )
         .published("a", ruler.exact(bolt.allowance()), bolt.deviation.source);
     if let Some(before) = outcome.before {
-        for (meaning, symbol, after, t, result) in [
-            (
-                "greatest pitch diameter before the coat",
-                "d2before",
-                outcome.basic.pitch.max,
-                input.coat.max,
-                before.pitch.max,
-            ),
-            (
+        if before.pitch.max < bolt.pitch.max {
+            working
+                .step(
+                    "greatest pitch diameter before the coat",
+                    "d2before",
+                    "d2basic − 4 · t",
+                    ruler.size(before.pitch.max),
+                    gauge::BEFORE_COAT,
+                )
+                .given("d2basic", ruler.size(outcome.basic.pitch.max))
+                .given("t", ruler.fine(input.coat.max));
+        } else {
+            let meaning =
+                "greatest pitch diameter before the coat: that of the class, whose allowance takes the coat";
+            working.table(meaning, "d2before", ruler.size(before.pitch.max), bolt.pitch_tolerance.source);
+        }
+        working
+            .step(
                 "least pitch diameter before the coat",
                 "d2least",
-                outcome.basic.pitch.min,
-                input.coat.min,
-                before.pitch.min,
-            ),
-        ] {
-            working
-                .step(meaning, symbol, "d2after − 4 · t", ruler.size(result), gauge::BEFORE_COAT)
-                .given("d2after", ruler.size(after))
-                .given("t", ruler.fine(t));
-        }
+                "d2min − 4 · t",
+                ruler.size(before.pitch.min),
+                gauge::BEFORE_COAT,
+            )
+            .given("d2min", ruler.size(bolt.pitch.min))
+            .given("t", ruler.fine(input.coat.min));
     }
     if outcome.nut_before.larger > Length::ZERO {
         working
