@@ -163,6 +163,8 @@ pub fn behind(case: &Case<'_>, topic: Topic) -> Option<Link> {
     match (explaining(topic), topic) {
         // Kettle and barrel each explain their own loads; of electroplating only the class is explained.
         (None, Topic::Load) => explaining(Topic::Class),
+        // Where bolt and nut are not both known, the threads are.
+        (None, Topic::Strength) => explaining(Topic::Fit),
         (link, _) => link,
     }
 }

@@ -7,6 +7,7 @@
 //!
 //! To add a rule: a variant in [`key`], a row in the file of its topic, its place in [`RULES`].
 
+pub mod bolt_and_nut;
 pub mod case;
 mod compare;
 pub mod fit;
@@ -18,6 +19,7 @@ pub mod life;
 mod row;
 pub mod says;
 pub mod size;
+pub mod strength;
 pub mod structural;
 
 pub use case::{Case, Choice, Cleaning, InForce, Offer, Part, Site, SteelFacts, Under};
@@ -101,6 +103,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &structural::NUT_BY_NAME,
     &structural::HOT_SERVICE,
     &structural::NUT,
+    &strength::CARRIES,
 ];
 
 /// What the rules say of a case: those of its process that speak of it.

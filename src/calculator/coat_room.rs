@@ -1,6 +1,6 @@
 //! Room for a coat: which classes of bolt and nut to order so that a coat fits.
 
-use super::thread_fields::{self, THREAD};
+use super::thread_fields::THREAD;
 use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
 use crate::quantity::{Length, Unit};
 use crate::source::{Source, document};
@@ -113,7 +113,7 @@ impl Calculator for CoatRoom {
             Method::Corner { unevenness, coated, inside } => (unevenness, coated.parts(inside)),
             Method::Iso4042(_) | Method::Quarter => (0.0, 1.0),
         };
-        let usual = thread_fields::usual_bolt_class(thread);
+        let usual = overtap::usual_bolt_class(thread);
         let allowance = coat_room::allowance_needed(thread, usual, coat, unevenness, parts)
             .map_err(|refusal| THREAD.refused(refusal))?;
         Ok(Outcome { answers, first: answers.into_iter().flatten().find(takes), allowance })

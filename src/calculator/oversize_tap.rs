@@ -1,6 +1,6 @@
 //! Oversize tap: how far to tap the nut over or cut the bolt under, and which coat then fits.
 
-use super::thread_fields::{self, ALLOWANCE, BOLT_CLASS, Pair, THREAD, WAY};
+use super::thread_fields::{ALLOWANCE, BOLT_CLASS, Pair, THREAD, WAY};
 use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
 use crate::quantity::{Area, Length, Unit, unit};
 use crate::rule::{Case, Topic};
@@ -96,7 +96,7 @@ impl Calculator for OversizeTap {
         fields::write(input, writer);
     }
 
-    const EXPLAINS: &'static [Topic] = &[Topic::Fit, Topic::Strength];
+    const EXPLAINS: &'static [Topic] = &[Topic::Fit];
 
     fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
         let (part, offer) = (case.part?, case.offer?);
@@ -148,7 +148,7 @@ impl Calculator for OversizeTap {
                 (bolt.limits, bolt.stress_area)
             }
         };
-        let usual = limits::bolt(thread, thread_fields::usual_bolt_class(thread))
+        let usual = limits::bolt(thread, overtap::usual_bolt_class(thread))
             .map_err(|refusal| THREAD.refused(refusal))?;
         Ok(Outcome {
             nut,

@@ -1,11 +1,14 @@
 //! The fields that every calculator of threads asks in the same words, and how they are read.
 
-use super::{Bound, Fault, Field, FieldAbout, FieldValue, Missed, Reader, Writer, Written, choices};
+use super::{
+    Bound, Fault, Field, FieldAbout, FieldValue, Finding, Mark, Missed, Reader, Writer, Written, choices,
+};
+use crate::process::Process;
 use crate::quantity::{Length, PlainNumber, Shown, Unit, unit};
+use crate::rule::{self, Case, Key, Part};
 use crate::source::{assumed, document};
-use crate::thread::class::BoltPosition;
 use crate::thread::fit::{Coat, DEFAULT_UNEVENNESS};
-use crate::thread::overtap::Allowance;
+use crate::thread::overtap::{Allowance, usual_bolt_class};
 use crate::thread::{Designation, Thread, ToleranceClass, undersize};
 
 mod ruler;
@@ -198,11 +201,6 @@ pub(super) fn write_bolt(thread: Thread, class: ToleranceClass, writer: &mut Wri
     writer.put_optional(&BOLT_CLASS, Some(class));
 }
 
-/// The usual class of a bolt: 6g, 2A.
-pub(super) fn usual_bolt_class(thread: Thread) -> ToleranceClass {
-    if thread.is_metric() { ToleranceClass::bolt(6, BoltPosition::G) } else { ToleranceClass::UnifiedBolt(2) }
-}
-
 /// How the nut of a thread is tapped.
 pub(super) fn read_allowance(
     reader: &mut Reader<'_>,
@@ -233,6 +231,15 @@ pub(super) fn write_allowance(allowance: Allowance, writer: &mut Writer) {
     if let Allowance::Own(own) = allowance {
         writer.put(&OWN_ALLOWANCE, own);
     }
+}
+
+/// Whether a bolt may be put into a nut tapped like this, by the rule of the fit; nothing where it may.
+pub(super) fn mating(thread: Thread, bolt_class: ToleranceClass, allowance: Allowance) -> Option<Finding> {
+    let part = Part::of_pair(thread, bolt_class, allowance.class());
+    let case = Case { part: Some(&part), ..Case::of(Process::HotDip) };
+    let ruling = rule::rule(Key::Mating).judge(&case)?;
+    (ruling.says.mark == Mark::Bar)
+        .then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
 }
 
 /// The coat with its unevenness, and the unit in which its maximum was written.

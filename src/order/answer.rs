@@ -266,10 +266,10 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
     let mut parts = Vec::new();
     parts.push(whole(judged));
     // ISO 898-2 has one nut for a class of bolt; the others are ordered by name.
-    let by_name =
-        |nut: &Nut| line.nut.is_some() || nut.by.is_some() || nut.grade.document() != &document::ISO_898_2;
-    let nut = super::set::nut(line).filter(|nut| by_name(nut) && !line.part.is_nut());
-    let nut_grade = nut.map(|nut| nut.by.unwrap_or_else(|| short_grade(nut.grade)));
+    let by_name = |nut: &Nut| line.nut.is_some() || nut.grade.document() != &document::ISO_898_2;
+    let nut =
+        super::set::nut(line, judged.is_nut_tapped_over()).filter(|nut| by_name(nut) && !line.part.is_nut());
+    let nut_grade = nut.map(|nut| short_grade(nut.grade));
     let nuts = nut_grade.map_or_else(|| "nuts".to_owned(), |name| format!("{name} nuts"));
     let hot_dip = judged.process == Process::HotDip;
     let is_nut = line.part.is_nut();
@@ -283,7 +283,13 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
             Room::Ordered => None,
             Room::NutG if is_nut => Some("tapped 6G".to_owned()),
             Room::NutG => Some(format!("{nuts} 6G")),
+            Room::Bolt(position) if is_nut => {
+                Some(format!("for bolts 6{} before plating", position.letter()))
+            }
             Room::Bolt(position) => Some(format!("bolt 6{} before plating", position.letter())),
+            Room::Smaller(_) if is_nut => {
+                Some("the mating bolt made smaller before its coat, or the nut tapped over".to_owned())
+            }
             Room::Smaller(_) => Some("a smaller thread before the coat".to_owned()),
             Room::Tapped(allowance) if line.part.goes_into_a_tapped_hole() => {
                 let by = mated.pair.nut.deviation.value;
@@ -324,12 +330,17 @@ fn is_undersize(line: &OrderLine) -> bool {
     matches!(bolt_class(line), ToleranceClass::Bolt(class) if class.position == BoltPosition::Az)
 }
 
-/// `DH`, `2H`, `class 8`: the grade without its document.
+/// `DH`, `2H`, `class 8`, `grade 8`: the grade without its document.
 fn short_grade(grade: Grade) -> &'static str {
     let name = grade.name();
     let name = name.strip_suffix(" nut").unwrap_or(name);
     let name = name.strip_prefix("nut ").or(name.strip_prefix("ASTM ")).unwrap_or(name);
-    name.rsplit_once("grade ").map_or(name, |(_, grade)| grade)
+    match name.rsplit_once("grade ") {
+        // A number alone would be read as how many.
+        Some((_, grade)) if !grade.bytes().all(|byte| byte.is_ascii_digit()) => grade,
+        Some((document, _)) => name.get(document.len()..).unwrap_or(name),
+        None => name,
+    }
 }
 
 /// `mechanical, B695 class 40`, `hot-dip to ISO 10684`.

@@ -80,7 +80,8 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
         figures.push(Figure::words("Lot", lot));
     }
     figures.extend(line.nut.map(|nut| {
-        let proposed = super::set::nut(line).map(|nut| nut.by.unwrap_or(nut.grade.name()));
+        let asked = line.asked.and_then(|asked| asked.process());
+        let proposed = super::set::nut(line, judgement.is_nut_tapped_over(asked)).map(|nut| nut.grade.name());
         Figure::words("With", mate(nut, "nut", proposed))
     }));
     figures.extend(line.washer.map(|washer| {

@@ -6,14 +6,15 @@
 
 use std::cell::OnceCell;
 
-use super::OrderLine;
 use super::demand::{self, Demand};
 use super::offer::offer;
 use super::threads::{bolt_class, nut_class, ordered, ways};
+use super::{Mate, OrderLine, set};
 use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Length, Mass, Time};
+use crate::rule::bolt_and_nut::BoltAndNut;
 use crate::rule::case::USUAL_DIP;
 use crate::rule::{
     self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Rule, Ruling, Site, SteelFacts, Topic,
@@ -24,7 +25,7 @@ use crate::steel::tempering::{self, Dip, Effect, Temper};
 use crate::steel::{Grade, State, Steel};
 use crate::table::Refusal;
 use crate::thread::coat_room;
-use crate::thread::pair::{Found, Search};
+use crate::thread::pair::{Found, Room, Search};
 
 /// The judgement on an order line.
 #[derive(Debug, Clone)]
@@ -35,6 +36,8 @@ pub struct Judgement {
     pub site: Site,
     /// Hot-dip, mechanical, electroplated.
     pub processes: [Judged; 3],
+    /// The place of the nut among the parts, and the nut that stands there where it is not tapped over.
+    plain_nut: Option<(usize, Item)>,
     search: Option<Search>,
 }
 
@@ -47,8 +50,10 @@ pub struct Item {
     pub per_set: u32,
     /// Whether a nylon patch is sprayed on it after the coat.
     pub has_patch: bool,
-    /// The nuts that the standards put on it, where it is a bolt that they know.
-    pub nuts: Option<Nuts>,
+    /// The nuts that the standards put on it, tapped over for their zinc, where it is a bolt that they know.
+    nuts: Option<Nuts>,
+    /// The same, not tapped over.
+    plain_nuts: OnceCell<Option<Nuts>>,
     /// Its shape, if its standard has this size.
     pub shape: Result<Shape, Refusal>,
     /// Its steel, as the rules judge it.
@@ -70,6 +75,8 @@ pub struct Judged {
     pub offer: Option<Offer>,
     /// The pair of threads, where there is one.
     pub fit: Option<Found>,
+    /// The bolt that is ordered in its nut, where room is made in one of them.
+    pair: Option<BoltAndNut>,
     /// What the rules say that count for the order, with the place of the part in [`Judgement::items`].
     pub rulings: Vec<(usize, Ruling)>,
     demands: OnceCell<Vec<Demand>>,
@@ -82,22 +89,25 @@ const ONE_HOUR: Time = Time::from_hour(1.0);
 
 /// Judges an order line for the three processes.
 pub fn judge(line: &OrderLine) -> Judgement {
-    let (items, search) = (items(line), search(line));
-    let facts = Facts { items: &items, site: site(line), search: search.as_ref() };
+    let ((items, plain_nut), search) = (items(line), search(line));
+    let facts =
+        Facts { items: &items, plain_nut: plain_nut.as_ref(), site: site(line), search: search.as_ref() };
     let processes = Process::ALL.map(|process| facts.judge(line, process));
-    Judgement { site: facts.site, items, processes, search }
+    Judgement { site: facts.site, items, processes, plain_nut, search }
 }
 
 /// The verdict of one process alone.
 pub(super) fn verdict(line: &OrderLine, process: Process) -> Verdict {
-    let (items, search) = (items(line), search(line));
-    let facts = Facts { items: &items, site: site(line), search: search.as_ref() };
+    let ((items, plain_nut), search) = (items(line), search(line));
+    let facts =
+        Facts { items: &items, plain_nut: plain_nut.as_ref(), site: site(line), search: search.as_ref() };
     facts.judge(line, process).verdict()
 }
 
 /// What the judgements of all processes share.
 struct Facts<'a> {
     items: &'a [Item],
+    plain_nut: Option<&'a (usize, Item)>,
     site: Site,
     search: Option<&'a Search>,
 }
@@ -125,13 +135,19 @@ impl Facts<'_> {
             in_force,
             offer,
             fit,
+            pair: None,
             rulings: Vec::new(),
             demands: OnceCell::new(),
             remedy: OnceCell::new(),
         };
+        judged.pair = self.items.first().and_then(|bolt| {
+            let steel = bolt.steel.as_ref().map(|steel| steel.state);
+            set::pair(&bolt.part, steel, bolt.nuts(judged.is_nut_tapped_over()), judged.fit.as_ref()?)
+        });
         // About as many rules speak of a part.
         let mut rulings = Vec::with_capacity(16 * self.items.len());
         for (place, item) in self.items.iter().enumerate() {
+            let item = judged.item(place, item, self.plain_nut);
             let case = case(item, &self.site, &judged, place == 0);
             rulings.extend(
                 rule::counting(process, in_force)
@@ -147,13 +163,25 @@ impl Facts<'_> {
 impl Judgement {
     /// The case of a part in a process, as it was judged.
     pub fn case<'a>(&'a self, judged: &'a Judged, place: usize) -> Option<Case<'a>> {
-        Some(case(self.items.get(place)?, &self.site, judged, place == 0))
+        let item = judged.item(place, self.items.get(place)?, self.plain_nut.as_ref());
+        Some(case(item, &self.site, judged, place == 0))
     }
 
     /// The verdict of one process on the same parts with another coat, place or years.
     pub(super) fn verdict_with(&self, line: &OrderLine, process: Process) -> Verdict {
-        let facts = Facts { items: &self.items, site: site(line), search: self.search.as_ref() };
+        let facts = Facts {
+            items: &self.items,
+            plain_nut: self.plain_nut.as_ref(),
+            site: site(line),
+            search: self.search.as_ref(),
+        };
         facts.judge(line, process).verdict()
+    }
+
+    /// Whether the nut is tapped over in the process that the order asks for, or in any where it asks for none.
+    pub fn is_nut_tapped_over(&self, asked: Option<Process>) -> bool {
+        let of = |judged: &&Judged| asked.is_none_or(|asked| judged.process == asked);
+        self.processes.iter().filter(of).any(Judged::is_nut_tapped_over)
     }
 
     /// The part that is ordered.
@@ -163,6 +191,23 @@ impl Judgement {
 }
 
 impl Judged {
+    /// Whether the nut is tapped over for the zinc: then its standard gives it another load, or none.
+    pub fn is_nut_tapped_over(&self) -> bool {
+        match &self.fit {
+            Some(Found::Takes(mated) | Found::Binds(mated)) => matches!(mated.pair.room, Room::Tapped(_)),
+            Some(Found::NotPublished(..)) => true,
+            Some(Found::Unknown(_)) | None => self.process == Process::HotDip,
+        }
+    }
+
+    /// The part at a place, as this process takes it.
+    fn item<'a>(&self, place: usize, item: &'a Item, plain_nut: Option<&'a (usize, Item)>) -> &'a Item {
+        match plain_nut {
+            Some((at, plain)) if *at == place && !self.is_nut_tapped_over() => plain,
+            _ => item,
+        }
+    }
+
     /// The verdict: the worst of what the rules say.
     pub fn verdict(&self) -> Verdict {
         Verdict::of_marks(self.rulings.iter().map(|(_, ruling)| ruling.says.mark))
@@ -197,6 +242,18 @@ impl Item {
     pub fn mass(&self) -> Option<Mass> {
         self.part.mass
     }
+
+    /// The nuts that the standards put on it, where it is a bolt that they know.
+    fn nuts(&self, is_tapped_over: bool) -> Option<&Nuts> {
+        if is_tapped_over {
+            return self.nuts.as_ref();
+        }
+        let plain = || {
+            let state = self.steel.as_ref().map(|steel| steel.state);
+            set::nuts_for(self.part.kind, self.part.thread, state, false)
+        };
+        self.plain_nuts.get_or_init(plain).as_ref()
+    }
 }
 
 /// Years and place belong to the whole order and are told once.
@@ -214,37 +271,45 @@ fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -
         diameter: Some(item.part.thread.diameter()),
         part: Some(&item.part),
         has_patch: item.has_patch,
-        nuts: item.nuts.as_ref(),
+        nuts: item.nuts(judged.is_nut_tapped_over()),
         offer: judged.offer.as_ref(),
         // The fit is that of the pair, and is told with the part that is ordered.
         fit: judged.fit.as_ref().filter(|_| is_main),
+        pair: judged.pair.as_ref().filter(|_| is_main),
         site: Some(site),
     }
 }
 
-/// The parts of an order: a nut or a washer that is not named is the one that the standards ask for.
-fn items(line: &OrderLine) -> Vec<Item> {
+/// The parts of an order: a nut or a washer that is not named is the one that the standards ask for. The
+/// nut is the one that is tapped over for its zinc; where another one stands in its place if it is not, that
+/// comes with its place beside them.
+fn items(line: &OrderLine) -> (Vec<Item>, Option<(usize, Item)>) {
     let ordered = item(line, line.part, line.length, line.steel, 1);
     let asked_for = ordered.nuts.as_ref();
-    let nut_of_set = line.nut.map(|mate| (mate, super::set::nut_of(line, asked_for)));
-    let washer_of_set = line.washer.map(|mate| (mate, super::set::washer_of(line, asked_for)));
+    let nut_of_set = line.nut.map(|mate| (mate, set::nut_of(line, asked_for)));
+    let plain = nut_of_set.and_then(|_| set::nut_of(line, ordered.nuts(false)));
+    let washer_of_set = line.washer.map(|mate| (mate, set::washer_of(line, asked_for)));
     let mut items = Vec::with_capacity(3);
     items.push(ordered);
     let steel = |grade: Option<Grade>| {
         let steel = Steel::grade(grade?, line.thread.diameter()).ok()?;
         Some(State { steel, case_hardened: false, cold_worked: false })
     };
-    if let Some((nut, named)) = nut_of_set {
-        let grade = named.map(|nut| nut.grade);
+    let nut_item = |nut: Mate, named: Option<set::Nut>| {
         let heavy = line.part == part::Kind::StructuralBolt || named.is_some_and(|nut| nut.is_heavy);
         let kind = if heavy { part::Kind::HeavyHexNut } else { part::Kind::HexNut };
-        items.push(item(line, kind, None, steel(grade), nut.per_set));
+        item(line, kind, None, steel(named.map(|nut| nut.grade)), nut.per_set)
+    };
+    let mut plain_nut = None;
+    if let Some((nut, named)) = nut_of_set {
+        items.push(nut_item(nut, named));
+        plain_nut = (plain != named).then(|| (items.len() - 1, nut_item(nut, plain)));
     }
     if let Some((washer, steel)) = washer_of_set {
         let state = steel.map(|steel| State { steel, case_hardened: false, cold_worked: false });
         items.push(item(line, part::Kind::Washer, None, state, washer.per_set));
     }
-    items
+    (items, plain_nut)
 }
 
 fn item(
@@ -272,7 +337,8 @@ fn item(
         },
         per_set,
         has_patch: line.has_patch && kind == line.part,
-        nuts: super::set::nuts_for(kind, line.thread, state),
+        nuts: set::nuts_for(kind, line.thread, state, true),
+        plain_nuts: OnceCell::new(),
         shape,
         // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say what to use.
         steel: state.map(|state| SteelFacts::new(state, Cleaning::Acid)),

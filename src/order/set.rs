@@ -3,11 +3,17 @@
 use super::OrderLine;
 use crate::part::Kind;
 use crate::quantity::Hardness;
+use crate::rule::Part;
+use crate::rule::bolt_and_nut::{BoltAndNut, BoltSteel, NutBody, NutSteel};
 use crate::steel::pairing::{self, Asked, Nuts};
 use crate::steel::{Grade, State, Steel, load};
+use crate::table::en_14399_loads::System;
 use crate::table::nut_style::Style;
 use crate::table::pairing::Washer;
 use crate::thread::Thread;
+use crate::thread::overtap::Allowance;
+use crate::thread::pair::{Found, Room};
+use crate::thread::strength::nut_height;
 
 /// A nut that goes with a bolt.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -16,33 +22,28 @@ pub struct Nut {
     pub grade: Grade,
     /// Whether it is a heavy hex.
     pub is_heavy: bool,
-    /// The name it is ordered by, where that is not the grade of its steel: `HR 10`.
-    pub by: Option<&'static str>,
 }
 
-/// The nut of an order: as named, or the one that the standards ask for on the zinc-coated bolt.
-pub fn nut(line: &OrderLine) -> Option<Nut> {
-    nut_of(line, asked_for(line).as_ref())
+/// The nut of an order: as named, or the one that the standards ask for on the bolt; which one that is can
+/// depend on whether the nut is tapped over for its zinc.
+pub fn nut(line: &OrderLine, is_tapped_over: bool) -> Option<Nut> {
+    nut_of(line, nuts_for(line.part, line.thread, line.steel, is_tapped_over).as_ref())
 }
 
 /// The same, where what the standards put on the bolt is known.
 pub(super) fn nut_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<Nut> {
     if let Some(grade) = line.nut.and_then(|nut| nut.grade) {
-        let heavy = asked_for.filter(|nuts| nuts.takes(grade, Some(Style::HeavyHex)) == Some(true));
-        return Some(Nut { grade, is_heavy: heavy.is_some(), by: heavy.and_then(Nuts::of_system) });
+        let heavy = asked_for.is_some_and(|nuts| nuts.takes(grade, Some(Style::HeavyHex)) == Some(true));
+        let grade = asked_for.map_or(grade, |nuts| nuts.named(grade));
+        return Some(Nut { grade, is_heavy: heavy });
     }
     let nuts = asked_for?;
-    let grade = load::steel_of_nut(nuts.nut.grade)?;
-    Some(Nut { grade, is_heavy: nuts.nut.style == Style::HeavyHex, by: nuts.of_system() })
+    let grade = load::grade_of_nut(nuts.nut.grade)?;
+    Some(Nut { grade, is_heavy: nuts.nut.style == Style::HeavyHex })
 }
 
-/// What the standards put on the bolt of the order, zinc-coated.
-pub fn asked_for(line: &OrderLine) -> Option<Nuts> {
-    nuts_for(line.part, line.thread, line.steel)
-}
-
-/// What the standards put on a bolt of this steel, zinc-coated; `None` for what takes no nut.
-pub fn nuts_for(kind: Kind, thread: Thread, steel: Option<State>) -> Option<Nuts> {
+/// What the standards put on a bolt of this steel, its nut tapped over or not; `None` for what takes no nut.
+pub fn nuts_for(kind: Kind, thread: Thread, steel: Option<State>, is_tapped_over: bool) -> Option<Nuts> {
     if !kind.has_mate() || kind.is_nut() || kind.goes_into_a_tapped_hole() {
         return None;
     }
@@ -51,16 +52,59 @@ pub fn nuts_for(kind: Kind, thread: Thread, steel: Option<State>) -> Option<Nuts
         grade,
         diameter: thread.diameter(),
         is_coarse: thread.is_coarse(),
-        is_zinc_coated: true,
-        is_structural: kind == Kind::StructuralBolt && thread.is_metric(),
+        is_zinc_coated: is_tapped_over,
+        system: system(kind, thread, grade),
     };
     pairing::nuts(asked).ok()
+}
+
+/// The system of a metric structural bolt: its sizes are those of EN 14399-4, HV, which has class 10.9
+/// alone; 8.8 is HR.
+fn system(kind: Kind, thread: Thread, grade: Grade) -> Option<System> {
+    let metric = kind == Kind::StructuralBolt && thread.is_metric();
+    metric.then_some(if grade == Grade::Class8_8 { System::Hr } else { System::Hv })
+}
+
+/// A bolt in its nut, where both are known and room for the coat is made in one of them.
+pub(super) fn pair(
+    bolt: &Part,
+    steel: Option<State>,
+    nuts: Option<&Nuts>,
+    fit: &Found,
+) -> Option<BoltAndNut> {
+    let (Found::Takes(mated) | Found::Binds(mated)) = fit else { return None };
+    let allowance = match mated.pair.room {
+        Room::Tapped(allowance) => allowance,
+        Room::NutG => Allowance::Own(mated.pair.nut.deviation.value),
+        Room::Ordered | Room::Bolt(_) | Room::Smaller(_) => Allowance::Standard,
+    };
+    let bolt_class = mated.pair.class;
+    if allowance == Allowance::Standard && !bolt_class.is_undercut() {
+        return None;
+    }
+    let (grade, nuts) = (steel?.grade()?.grade, nuts?);
+    let nut = match bolt.nut {
+        Some(named) => nuts.all().find(|nut| load::nut(nuts.named(named)).is_ok_and(|of| of == nut.grade)),
+        None => Some(nuts.nut),
+    };
+    let named = bolt.nut.map(|named| nuts.named(named));
+    let pair = BoltAndNut {
+        thread: bolt.thread,
+        bolt_class,
+        allowance,
+        bolt: BoltSteel::Grade(grade),
+        nut: NutSteel::Grade(named.or_else(|| load::grade_of_nut(nuts.nut.grade))?),
+        body: NutBody::Style(nut_height::Style::Iso4032),
+        countersunk_ends: 2,
+    };
+    let style = nut.and_then(|nut| nut_height::Style::of(nut.style, bolt.thread));
+    Some(BoltAndNut { body: NutBody::Style(style.unwrap_or_else(|| pair.usual_style())), ..pair })
 }
 
 /// The steel of the washer: as named; F436 where the document of the bolt names it and beside hard inch
 /// bolts, 200 HV or 300 HV beside metric ones.
 pub fn washer(line: &OrderLine) -> Option<Steel> {
-    washer_of(line, asked_for(line).as_ref())
+    washer_of(line, nuts_for(line.part, line.thread, line.steel, true).as_ref())
 }
 
 /// The same, where what the standards put on the bolt is known.

@@ -1,5 +1,6 @@
 //! What is judged: the facts of one part in one process.
 
+use super::bolt_and_nut::BoltAndNut;
 use crate::coat::factor::{self, Factor};
 use crate::part;
 use crate::process::Process;
@@ -42,6 +43,8 @@ pub struct Case<'a> {
     pub offer: Option<&'a Offer>,
     /// How the coated thread goes together; `None` for a part without a thread of its own.
     pub fit: Option<&'a Found>,
+    /// The bolt in its nut, where both are known and room is made in one of them.
+    pub pair: Option<&'a BoltAndNut>,
     /// Where it will stand and for how long.
     pub site: Option<&'a Site>,
 }
@@ -67,6 +70,27 @@ pub struct Part {
     pub bolt: Option<Grade>,
     /// The nut named beside the bolt.
     pub nut: Option<Grade>,
+}
+
+impl Part {
+    /// A bolt and its nut, of which nothing is known but the threads.
+    pub const fn of_pair(
+        thread: Thread,
+        bolt_class: ToleranceClass,
+        nut_class: Option<ToleranceClass>,
+    ) -> Self {
+        Self {
+            kind: part::Kind::HexBolt,
+            thread,
+            bolt_class,
+            nut_class,
+            quantity: None,
+            length: None,
+            mass: None,
+            bolt: None,
+            nut: None,
+        }
+    }
 }
 
 /// Where a part will stand.
@@ -172,6 +196,7 @@ impl<'a> Case<'a> {
             nuts: None,
             offer: None,
             fit: None,
+            pair: None,
             site: None,
         }
     }

@@ -32,15 +32,11 @@ const fn row(key: Key) -> Rule {
 pub static ASSEMBLES: Rule = Rule {
     when: When::If(|case| matches!(case.fit, Some(Found::Takes(_) | Found::Binds(_)))),
     says: |case| match case.fit {
-        Some(Found::Takes(mated))
-            if mated.pair.room == Room::Ordered && mated.fit.assembly != Assembly::Assembles =>
-        {
+        Some(Found::Takes(mated)) if mated.fit.assembly != Assembly::Assembles => {
             Says::from(Mark::Note, iso_4042_threads::TABLE_2_SOURCE)
         }
         Some(Found::Takes(mated)) if mated.pair.room == Room::Ordered => Says::MET,
-        Some(Found::Takes(mated)) if is_deep(mated) => {
-            Says::condition().asking(Instruction::AgreeAllowance(Some(mated.pair.nut.deviation.value)))
-        }
+        Some(Found::Takes(mated)) if is_deep(mated) => Says::from(Mark::Condition, DEEP_OVERLAP.source),
         // The share of the coat inside the nut decides, and it is assumed.
         Some(Found::Takes(_)) if case.process == Process::Mechanical => {
             Says::from(Mark::Term, INSIDE_SHARE.source)
@@ -52,14 +48,29 @@ pub static ASSEMBLES: Rule = Rule {
         _ => Says::bar(),
     },
     why: Phrase::By(|case, _, text| match case.fit {
-        Some(Found::Takes(mated)) => text.push_str(&takes(case, mated)),
+        Some(Found::Takes(mated)) => {
+            text.push_str(&takes(case, mated));
+            if is_deep(mated) {
+                text.push_str(&format!(
+                    "; at minimum material the flanks overlap by {} of their depth, and nuts tapped as a matter of course \
+                     leave {} or more",
+                    Shown::percent(mated.overlap, 0),
+                    Shown::percent(DEEP_OVERLAP.value, 0)
+                ));
+            }
+        }
         Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => {
             text.push_str("an even coat goes together, one so uneven may bind");
         }
         _ => {}
     }),
     words: Phrase::By(|case, _, text| match case.fit {
-        Some(Found::Takes(mated)) => text.push_str(&room_in_words(case, mated.pair.room)),
+        Some(Found::Takes(mated)) => {
+            text.push_str(&room_in_words(case, mated.pair.room));
+            if is_deep(mated) {
+                text.push_str("; agree it, or prove the pair by a proof load test");
+            }
+        }
         Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => text.push_str(&format!(
             "hold the coat to at most {}, or prove the fit of a trial lot with its nuts",
             mated.fit.thickest.show(&unit::UM, 0)
@@ -71,10 +82,15 @@ pub static ASSEMBLES: Rule = Rule {
         )),
         _ => {}
     }),
-    brief: Phrase::By(|_, says, text| {
-        if says.mark == Mark::Bar {
-            text.push_str("no nut takes the coat");
+    brief: Phrase::By(|case, says, text| match case.fit {
+        _ if says.mark == Mark::Bar => text.push_str("no nut takes the coat"),
+        Some(Found::Takes(mated)) if says.mark == Mark::Condition => {
+            text.push_str(&format!(
+                "agree the nut: {} of the thread is left",
+                Shown::percent(mated.overlap, 0)
+            ));
         }
+        _ => {}
     }),
     ..row(Key::Assembles)
 };
@@ -200,7 +216,7 @@ fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {
 fn takes(case: &Case<'_>, mated: &Mated) -> String {
     let thickest = thickest(case, mated).show(&unit::UM, 0);
     match mated.pair.room {
-        Room::Ordered if mated.fit.assembly != Assembly::Assembles => format!(
+        _ if mated.fit.assembly != Assembly::Assembles => format!(
             "ISO 4042, Table 2, is for an even coat; at the worst corner an uneven one of up to {thickest} is sure to go \
              together"
         ),
@@ -212,8 +228,8 @@ fn takes(case: &Case<'_>, mated: &Mated) -> String {
     }
 }
 
-/// Whether a nut is tapped by what the coat needs, and so far that less of the thread is left than any
-/// class tapped as a matter of course leaves.
+/// Whether a nut is tapped by what the coat needs or the order says, and so far that less of the thread is
+/// left than any class tapped as a matter of course leaves.
 fn is_deep(mated: &Mated) -> bool {
     matches!(mated.pair.room, Room::Tapped(Allowance::Own(_))) && mated.overlap < DEEP_OVERLAP.value
 }
@@ -234,7 +250,18 @@ pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
     match room {
         Room::Ordered => "bolt and nut go together as ordered".to_owned(),
         Room::NutG => "order the nut of class 6G".to_owned(),
+        Room::Bolt(position) if is_nut => {
+            format!(
+                "for bolts of class 6{} before their coat: say so to whoever orders them",
+                position.letter()
+            )
+        }
         Room::Bolt(position) => format!("order the bolt of class 6{} before the coat", position.letter()),
+        Room::Smaller(by) if is_nut => format!(
+            "have the mating bolt made smaller by {by} on the diameter before its coat, or order the nut tapped over by \
+             as much",
+            by = case.size(by, 3)
+        ),
         Room::Smaller(by) => {
             format!("have the thread made smaller by {} on the diameter before the coat", case.size(by, 3))
         }

@@ -27,13 +27,28 @@ pub static NOT_SAID: Rule = Rule {
     when: When::If(|case| case.steel.is_none()),
     test: Test::Always,
     says: |_| Says::only(Mark::NotJudged),
-    words: Phrase::Text(
-        "say the steel: without its grade or hardness neither hydrogen nor the heat of the zinc can be judged",
-    ),
+    words: Phrase::By(|case, _, text| {
+        text.push_str(if is_nut_of_a_known_bolt(case) {
+            "name the grade of the nut: no document known here puts one on this bolt in this size"
+        } else {
+            "say the steel: without its grade or hardness neither hydrogen nor the heat of the zinc can be judged"
+        });
+    }),
     why: Phrase::NONE,
     met: "",
-    brief: Phrase::Text("say the steel"),
+    brief: Phrase::By(|case, _, text| {
+        text.push_str(if is_nut_of_a_known_bolt(case) {
+            "name the grade of the nut"
+        } else {
+            "say the steel"
+        });
+    }),
 };
+
+/// The steel of the bolt is said, and no document puts a nut on it.
+fn is_nut_of_a_known_bolt(case: &super::Case<'_>) -> bool {
+    case.part.is_some_and(|part| part.kind.is_nut() && part.bolt.is_some())
+}
 
 /// No conversion table reaches the steel.
 pub static UNKNOWN: Rule = Rule {
@@ -45,8 +60,13 @@ pub static UNKNOWN: Rule = Rule {
     when: When::If(|case| case.steel.is_some_and(|steel| steel.levels.is_err())),
     test: Test::Always,
     says: |case| match case.steel.map(|steel| &steel.levels) {
-        // Nuts and washers whose standard sets no greatest hardness are soft.
-        Some(Err(refusal)) if case.grade().is_some_and(|grade| grade.is_nut() || grade.is_washer()) => {
+        // Nuts and washers whose standard sets no greatest hardness are soft; of nuts of ISO 898-2 above M39
+        // it sets nothing at all.
+        Some(Err(refusal))
+            if case.grade().is_some_and(|grade| {
+                (grade.is_nut() || grade.is_washer()) && grade.document() != &document::ISO_898_2
+            }) =>
+        {
             Says::from(Mark::Note, refusal.source())
         }
         Some(Err(refusal)) => Says::from(Mark::NotJudged, refusal.source()),

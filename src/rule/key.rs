@@ -159,4 +159,6 @@ keys! {
     HotService: "hot-service",
     /// The nut that is named beside the bolt.
     NutForBolt: "nut-for-bolt",
+    /// Bolt and nut carry together what the bolt carries.
+    Carries: "carries",
 }

@@ -140,6 +140,8 @@ pub fn nut_in_words(nuts: &Nuts) -> String {
     match (nuts.of_system(), nuts.nut.style) {
         (Some(name), _) => name.to_owned(),
         (None, Style::HeavyHex) => format!("heavy hex {}", nuts.nut.grade),
+        // The class is made in no lower nut of this size.
+        (None, Style::High) => format!("{}, style 2 (ISO 4033)", nuts.nut.grade),
         (None, _) => nuts.nut.grade.to_string(),
     }
 }

@@ -70,6 +70,7 @@ documents! {
         ISO_4017: "ISO 4017", "hexagon head screws";
         ISO_4032: "ISO 4032", "hexagon regular nuts";
         ISO_4033: "ISO 4033", "hexagon high nuts";
+        ISO_4035: "ISO 4035", "hexagon thin nuts, chamfered";
         ISO_4762: "ISO 4762", "hexagon socket head cap screws";
         ISO_7089: "ISO 7089", "plain washers";
         ISO_464: "ISO 464", "rolling bearings, snap rings";

@@ -83,6 +83,9 @@ pub fn nut(grade: Grade) -> Result<NutGrade, Refusal> {
         Grade::A563mClass8S => NutGrade::A563M(astm_a563m::PropertyClass::Class8S),
         Grade::A563mClass10S => NutGrade::A563M(astm_a563m::PropertyClass::Class10S),
         Grade::A194Grade2H => NutGrade::A194(astm_a194_loads::Grade::Grade2H),
+        Grade::NutHr8 => NutGrade::En14399(en_14399_loads::Class::Hr8),
+        Grade::NutHr10 => NutGrade::En14399(en_14399_loads::Class::Hr10),
+        Grade::NutHv10 => NutGrade::En14399(en_14399_loads::Class::Hv10),
         _ => {
             let what = format!("the proof load of a nut of {}", grade.name());
             return Err(Refusal::blank(&what, grade.document().memory("")));
@@ -90,12 +93,7 @@ pub fn nut(grade: Grade) -> Result<NutGrade, Refusal> {
     })
 }
 
-/// The grade that the steel of a nut is of: nuts of EN 14399 are of the classes of ISO 898-2, which is
-/// memory.
-pub fn steel_of_nut(nut: NutGrade) -> Option<Grade> {
-    match nut {
-        NutGrade::En14399(en_14399_loads::Class::Hr8) => Some(Grade::Nut8),
-        NutGrade::En14399(_) => Some(Grade::Nut10),
-        _ => Grade::ALL.iter().copied().find(|grade| self::nut(*grade).is_ok_and(|of| of == nut)),
-    }
+/// The grade by which the tables of steels know a nut.
+pub fn grade_of_nut(nut: NutGrade) -> Option<Grade> {
+    Grade::ALL.iter().copied().find(|grade| self::nut(*grade).is_ok_and(|of| of == nut))
 }

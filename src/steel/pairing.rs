@@ -5,7 +5,7 @@
 use super::{Grade, load};
 use crate::quantity::Length;
 use crate::source::Source;
-use crate::table::en_14399_loads::Class;
+use crate::table::en_14399_loads::{Class, System};
 use crate::table::iso_898_1_loads::PropertyClass;
 use crate::table::nut_grade::NutGrade;
 use crate::table::nut_style::Style;
@@ -26,8 +26,8 @@ pub struct Asked {
     pub is_coarse: bool,
     /// Whether the nut is tapped over for its zinc.
     pub is_zinc_coated: bool,
-    /// Whether it is a structural bolt: a metric one is then of EN 14399.
-    pub is_structural: bool,
+    /// The system of EN 14399 that it is of, where it is a metric structural bolt.
+    pub system: Option<System>,
 }
 
 /// The nuts that the standards put on a bolt.
@@ -55,10 +55,15 @@ pub fn nuts(asked: Asked) -> Result<Nuts, Refusal> {
             asked.grade.document().memory("nuts"),
         )
     };
-    let bolt = match bolt(asked.grade).ok_or_else(blank)? {
-        Bolt::Iso898_1(PropertyClass::Class8_8) if asked.is_structural => Bolt::Hr8_8,
-        Bolt::Iso898_1(PropertyClass::Class10_9) if asked.is_structural => Bolt::Hr10_9,
-        bolt => bolt,
+    let bolt = match (bolt(asked.grade).ok_or_else(blank)?, asked.system) {
+        (Bolt::Iso898_1(PropertyClass::Class8_8), Some(System::Hr)) => Bolt::Hr8_8,
+        (Bolt::Iso898_1(PropertyClass::Class10_9), Some(System::Hr)) => Bolt::Hr10_9,
+        (Bolt::Iso898_1(PropertyClass::Class10_9), Some(System::Hv)) => Bolt::Hv10_9,
+        (Bolt::Iso898_1(_), Some(_)) => {
+            let what = format!("a structural bolt of {}", asked.grade.name());
+            return Err(Refusal::not_covered(&what, "HR 8.8, HR 10.9 and HV 10.9", en_14399_pairing::SOURCE));
+        }
+        (bolt, _) => bolt,
     };
     if let Bolt::Iso898_1(class) = bolt {
         return metric(asked, iso_898_2_pairing::least_class(class)).ok_or_else(|| {
@@ -91,10 +96,6 @@ static TABLES: [&[Pairing]; 6] = [
 
 fn from_row(row: &Pairing) -> Nuts {
     let mut also = row.also.to_vec();
-    // The class alone does not say which system a bolt 10.9 is of; its nut is of the same.
-    if row.bolt == Bolt::Hr10_9 {
-        also.extend(en_14399_pairing::ROWS.iter().find(|row| row.bolt == Bolt::Hv10_9).map(|row| row.nut));
-    }
     // ASTM A563: A194 2H may stand for DH.
     let dh = Nut { grade: NutGrade::A563(astm_a563_proof::Grade::Dh), style: Style::HeavyHex };
     let two_h = Nut { grade: NutGrade::A194(astm_a194_loads::Grade::Grade2H), style: Style::HeavyHex };
@@ -145,26 +146,42 @@ pub fn bolt(grade: Grade) -> Option<Bolt> {
 }
 
 impl Nuts {
+    /// Every nut that would do, the recommended one first.
+    pub fn all(&self) -> impl Iterator<Item = Nut> {
+        std::iter::once(self.nut).chain(self.also.iter().copied())
+    }
+
     /// What a nut of EN 14399 is ordered by: its system, which is the bolt's, and the class; `None` for
     /// any other nut.
     pub fn of_system(&self) -> Option<&'static str> {
         let NutGrade::En14399(class) = self.nut.grade else { return None };
-        let both = self.also.iter().any(|nut| nut.grade == NutGrade::En14399(Class::Hv10));
-        Some(if both { "HR 10 or HV 10" } else { class.name() })
+        Some(class.name())
+    }
+
+    /// The nut that is ordered where a grade is named: that of the bolt's system, where only its class is.
+    pub fn named(&self, grade: Grade) -> Grade {
+        let of_system =
+            std::iter::once(&self.nut).chain(&self.also).find(|nut| is_class_of(nut.grade, grade));
+        of_system.and_then(|nut| load::grade_of_nut(nut.grade)).unwrap_or(grade)
     }
 
     /// Whether a nut of this grade would do, in the style given; without a style, in any.
     ///
     /// `None` where the tables do not know the grade at all.
     pub fn takes(&self, grade: Grade, style: Option<Style>) -> Option<bool> {
-        let grade = load::nut(grade).ok()?;
-        let fits = |nut: &Nut| is_of_grade(nut.grade, grade) && style.is_none_or(|style| style == nut.style);
+        let named = load::nut(grade).ok()?;
+        let is = |nut: &Nut| nut.grade == named || is_class_of(nut.grade, grade);
+        let fits = |nut: &Nut| is(nut) && style.is_none_or(|style| style == nut.style);
         Some(fits(&self.nut) || self.also.iter().any(fits))
     }
 }
 
-/// Whether a nut is of a grade as an order names it: nuts of EN 14399 are ordered by the class of their
-/// steel as well, which is one of ISO 898-2.
-fn is_of_grade(nut: NutGrade, named: NutGrade) -> bool {
-    nut == named || load::steel_of_nut(nut).is_some_and(|steel| load::nut(steel).is_ok_and(|of| of == named))
+/// Whether a nut of EN 14399 is of a class of ISO 898-2, by which it is ordered as well.
+fn is_class_of(nut: NutGrade, named: Grade) -> bool {
+    let class = match nut {
+        NutGrade::En14399(Class::Hr8) => Grade::Nut8,
+        NutGrade::En14399(Class::Hr10 | Class::Hv10) => Grade::Nut10,
+        _ => return false,
+    };
+    class == named
 }

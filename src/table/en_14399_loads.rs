@@ -16,6 +16,15 @@ pub enum Class {
     Hv10,
 }
 
+/// A system of bolts and nuts that are tested together; systems are never mixed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum System {
+    /// EN 14399-3: ductile by the bolt.
+    Hr,
+    /// EN 14399-4: ductile by the engaged thread.
+    Hv,
+}
+
 /// The proof load of a nut of a nominal diameter in mm.
 pub fn proof_load(diameter_mm: f64, class: Class) -> Option<Sourced<Force>> {
     let row = ROWS.iter().find(|row| (row.0 - diameter_mm).abs() < 1e-6)?;
@@ -40,6 +49,14 @@ static ROWS: &[(f64, f64, f64, f64)] = &[
 ];
 
 impl Class {
+    /// The system that it is of.
+    pub const fn system(self) -> System {
+        match self {
+            Self::Hr8 | Self::Hr10 => System::Hr,
+            Self::Hv10 => System::Hv,
+        }
+    }
+
     /// As it is written.
     pub const fn name(self) -> &'static str {
         match self {

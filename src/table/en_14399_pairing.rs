@@ -8,6 +8,9 @@ use super::pairing::{Finish, Nut, Pairing, Washer};
 use super::steel_row::Sizes;
 use crate::source::{Source, document};
 
+/// Where the systems stand.
+pub static SOURCE: Source = TABLE_1;
+
 const TABLE_1: Source = document::EN_14399_1.read("Table 1, systems of bolt, nut and washer");
 
 /// The rows.

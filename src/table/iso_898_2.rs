@@ -17,6 +17,10 @@ const LARGE: Sizes = Sizes::over_to_mm(16.0, 39.0);
 
 const ALL: Sizes = Sizes::to_mm(39.0);
 
+/// The table ends at M39: what a larger nut has is agreed, and nothing is known of it here.
+const BEYOND: SteelRow =
+    SteelRow::new(Sizes::over_mm(39.0), Treatment::NotKnown, ISO_898_2.memory("scope, to M39"));
+
 /// Class 04, thin nuts.
 pub static NUT_04: [SteelRow; 1] = [nut(ALL, Treatment::NotHeatTreated, 188.0, 302.0)];
 
@@ -27,28 +31,32 @@ pub static NUT_05: [SteelRow; 1] = [nut(ALL, Treatment::QuenchedTempered, 272.0,
 pub static NUT_9: [SteelRow; 1] = [nut(ALL, Treatment::NotHeatTreated, 188.0, 302.0)];
 
 /// Class 5.
-pub static NUT_5: [SteelRow; 2] = [
+pub static NUT_5: [SteelRow; 3] = [
     nut(SMALL, Treatment::NotHeatTreated, 130.0, 302.0),
     nut(LARGE, Treatment::NotHeatTreated, 146.0, 302.0),
+    BEYOND,
 ];
 
 /// Class 6.
-pub static NUT_6: [SteelRow; 2] = [
+pub static NUT_6: [SteelRow; 3] = [
     nut(SMALL, Treatment::NotHeatTreated, 150.0, 302.0),
     nut(LARGE, Treatment::NotHeatTreated, 170.0, 302.0),
+    BEYOND,
 ];
 
 /// Class 8.
-pub static NUT_8: [SteelRow; 2] = [
+pub static NUT_8: [SteelRow; 3] = [
     nut(SMALL, Treatment::NotHeatTreated, 200.0, 302.0),
     nut(LARGE, Treatment::QuenchedTempered, 233.0, 353.0),
+    BEYOND,
 ];
 
 /// Class 10.
-pub static NUT_10: [SteelRow; 1] = [nut(ALL, Treatment::QuenchedTempered, 272.0, 353.0)];
+pub static NUT_10: [SteelRow; 2] = [nut(ALL, Treatment::QuenchedTempered, 272.0, 353.0), BEYOND];
 
 /// Class 12.
-pub static NUT_12: [SteelRow; 2] = [
+pub static NUT_12: [SteelRow; 3] = [
     nut(SMALL, Treatment::QuenchedTempered, 295.0, 353.0),
     nut(LARGE, Treatment::QuenchedTempered, 272.0, 353.0),
+    BEYOND,
 ];

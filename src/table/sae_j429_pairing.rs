@@ -16,12 +16,20 @@ const MEMORY: Source = document::SAE_J995.memory("nuts for SAE J429 bolts");
 /// Grade 5 has the strength of A449, so that a tapped-over nut is taken as for that.
 const AS_A449: Source = document::ASTM_A449.memory("nuts for zinc-coated bolts of the same strength");
 
-/// The rows; a grade comes first with the row that says most of its finish.
+/// Grade 8 has the strength of A354 grade BD.
+const AS_A354_BD: Source = document::ASTM_A354.memory("nuts for bolts of the same strength");
+/// Of the two nuts of grades 1 and 2, the one whose document gives a load when it is tapped over.
+const OVER: Source = document::ASTM_A563.memory("nuts for SAE J429 bolts, proof stress of zinc-coated nuts");
+
+/// The rows; SAE J995 gives no load for nuts tapped over, so that those are of ASTM A563. A grade comes first with the row that says most of its finish.
 pub static ROWS: &[Pairing] = &[
+    row(J429Grade1, ZincCoated, A563_A, &[j995(Grade2)], OVER),
     row(J429Grade1, Any, j995(Grade2), &[A563_A], MEMORY),
+    row(J429Grade2, ZincCoated, A563_A, &[j995(Grade2)], OVER),
     row(J429Grade2, Any, j995(Grade2), &[A563_A], MEMORY),
-    row(J429Grade5, ZincCoated, A563_DH, &[A194_2H], AS_A449),
+    row(J429Grade5, ZincCoated, A563_DH, &[A194_2H, j995(Grade5)], AS_A449),
     row(J429Grade5, Any, j995(Grade5), &[], READ),
+    row(J429Grade8, ZincCoated, A563_DH, &[A194_2H, j995(Grade8)], AS_A354_BD),
     row(J429Grade8, Any, j995(Grade8), &[], READ),
 ];
 

@@ -108,16 +108,29 @@ pub fn nut(thread: Thread, nut: NutGrade, style: Style, tapping: Tapping) -> Res
             product(thread, stress, || blank(thread, nut, style, astm_a563m::SOURCE))
         }
         NutGrade::A194(grade) => {
-            plain_only(thread, nut, tapping, astm_a194_loads::SOURCE)?;
-            let printed = thread
-                .inch_key()
-                .and_then(|(d, n)| astm_a194_loads::proof_load(d, n, grade, style))
-                .map(as_printed);
-            let stress = thread.inch_key().and_then(|_| astm_a194_loads::proof_stress(grade, style));
-            printed.map_or_else(
-                || product(thread, stress, || blank(thread, nut, style, astm_a194_loads::SOURCE)),
-                Ok,
-            )
+            // ASTM A325 has 2H coated, tapped and lubricated as DH of A563; no other grade is named so.
+            let is_2h = grade == astm_a194_loads::Grade::Grade2H;
+            let over = is_2h && tapping == Tapping::Zinc;
+            if !over {
+                plain_only(thread, nut, tapping, astm_a194_loads::SOURCE)?;
+            }
+            let blank = || blank(thread, nut, style, astm_a194_loads::SOURCE);
+            let Some((d, n)) = thread.inch_key() else {
+                // A194M is remembered to take the stresses of the inch nuts.
+                let stress =
+                    if over { two_h_as_dh(style) } else { astm_a194_loads::proof_stress(grade, style) };
+                let stress = stress.filter(|_| thread.is_coarse());
+                let known = |stress: Sourced<Stress>| {
+                    document::ASTM_A194.memory("A194M, the stresses of inch nuts").gives(stress.value)
+                };
+                return product(thread, stress.map(known), blank);
+            };
+            if over {
+                return product(thread, two_h_as_dh(style), blank);
+            }
+            let printed = astm_a194_loads::proof_load(d, n, grade, style).map(as_printed);
+            let stress = astm_a194_loads::proof_stress(grade, style);
+            printed.map_or_else(|| product(thread, stress, blank), Ok)
         }
         NutGrade::J995(grade) => {
             plain_only(thread, nut, tapping, sae_j995::SOURCE)?;
@@ -128,6 +141,14 @@ pub fn nut(thread: Thread, nut: NutGrade, style: Style, tapping: Tapping) -> Res
             product(thread, stress, || blank(thread, nut, style, sae_j995::SOURCE))
         }
         NutGrade::En14399(class) => {
+            if matches!(tapping, Tapping::Zinc | Tapping::Own) {
+                return Err(not_this_tapping(
+                    thread,
+                    tapping,
+                    "6AZ and 6AX",
+                    document::EN_14399_3.read("nuts"),
+                ));
+            }
             let printed = thread
                 .metric_key()
                 .filter(|key| key.1)
@@ -142,6 +163,12 @@ pub fn nut(thread: Thread, nut: NutGrade, style: Style, tapping: Tapping) -> Res
             })
         }
     }
+}
+
+/// The proof stress of a zinc-coated nut of A194 2H, which is that of A563 DH.
+fn two_h_as_dh(style: Style) -> Option<Sourced<Stress>> {
+    let dh = astm_a563_proof::proof_stress(16, astm_a563_proof::Grade::Dh, style, true, true)?;
+    Some(document::ASTM_A325.read("A325-14, 3.2.3, as A563 DH").gives(dh.value))
 }
 
 /// The stress area of a thread with the digits its standard prints.
@@ -205,11 +232,19 @@ fn iso_898_2(thread: Thread, class: iso_898_2_loads::PropertyClass, style: Style
     let (_, is_coarse) = thread.metric_key().ok_or_else(blank)?;
     let d = thread.diameter().mm();
     let printed = iso_898_2_loads::proof_load(d, class, style).filter(|_| is_coarse);
+    let stress = iso_898_2_loads::proof_stress(d.min(LAST_NUT), class, style, is_coarse);
     match printed {
         Some(load) => Ok(as_printed(load)),
-        None => product(thread, iso_898_2_loads::proof_stress(d, class, style, is_coarse), blank),
+        None if d > LAST_NUT => product(thread, stress.map(|last| BEYOND.gives(last.value)), blank),
+        None => product(thread, stress, blank),
     }
 }
+
+/// Where the tables of ISO 898-2 end, in mm.
+const LAST_NUT: f64 = 39.0;
+/// A larger nut is reckoned with the stress of the largest, which has to be agreed.
+const BEYOND: Source =
+    document::ISO_898_2.computed("beyond M39, where its tables end: the stress of M39, to be agreed");
 
 fn by_area(strength: &BoltStrength, area: Result<Sourced<Area>, Refusal>) -> BoltLoads {
     let load = |stress: &Result<Sourced<Stress>, Refusal>| Ok(times(stress.clone()?, area.clone()?));

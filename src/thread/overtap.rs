@@ -7,7 +7,7 @@ use crate::source::{Sourced, document};
 use crate::table::nut_style::Tapping;
 use crate::table::{Refusal, astm_a563, iso_965_5};
 
-use super::class::NutPosition;
+use super::class::{BoltPosition, NutPosition};
 use super::limits::{self, NutLimits};
 use super::{Thread, ToleranceClass};
 
@@ -72,6 +72,11 @@ pub fn nut(thread: Thread, allowance: Allowance) -> Result<Nut, Refusal> {
 /// The class of the nut that is not tapped over: 6H, 2B.
 pub fn standard_class(thread: Thread) -> ToleranceClass {
     if thread.is_metric() { ToleranceClass::nut(6, NutPosition::H) } else { ToleranceClass::UnifiedNut(2) }
+}
+
+/// The class of the bolt that is not made smaller for a coat: 6g, 2A.
+pub fn usual_bolt_class(thread: Thread) -> ToleranceClass {
+    if thread.is_metric() { ToleranceClass::bolt(6, BoltPosition::G) } else { ToleranceClass::UnifiedBolt(2) }
 }
 
 fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> Result<Nut, Refusal> {

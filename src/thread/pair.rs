@@ -47,7 +47,7 @@ pub struct Ordered {
 /// Where the room for the zinc is made.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Room {
-    /// Nowhere: bolt and nut as they were ordered.
+    /// Nowhere: bolt and nut as they were ordered, the nut not tapped over.
     Ordered,
     /// The nut is of class 6G.
     NutG,
@@ -101,7 +101,9 @@ pub struct Mated {
 pub struct Search {
     ordered: Ordered,
     bolt: Result<BoltLimits, Refusal>,
-    standard: Result<NutLimits, Refusal>,
+    /// The nut that is ordered: the standard one, of the class that was written, or of the user's own
+    /// allowance.
+    nut: Result<NutLimits, Refusal>,
     tapped: Option<Result<(Allowance, NutLimits), Refusal>>,
     /// 6AX, for metric coats that are not spun, and for those of the barrel.
     unspun: Option<(Allowance, NutLimits)>,
@@ -148,14 +150,15 @@ impl Search {
     pub fn new(ordered: Ordered) -> Self {
         let thread = ordered.thread;
         let bolt = limits::bolt(thread, ordered.bolt);
-        let standard = match ordered.nut {
-            Some(class) => limits::nut(thread, class),
-            None => limits::nut(thread, overtap::standard_class(thread)),
+        let nut = match (ordered.nut, ordered.own) {
+            (_, Some(own)) => overtap::nut(thread, Allowance::Own(own)).map(|nut| nut.limits),
+            (Some(class), None) => limits::nut(thread, class),
+            (None, None) => limits::nut(thread, overtap::standard_class(thread)),
         };
         let tap = |allowance| overtap::nut(thread, allowance).map(|nut| (allowance, nut.limits));
         let tapped = match (ordered.nut, ordered.own) {
-            (_, Some(own)) => Some(tap(Allowance::Own(own))),
-            (Some(_), None) => None,
+            // The nut that is ordered is not widened.
+            (Some(_), _) | (_, Some(_)) => None,
             // 6AZ and 6AX nuts must not be put on 6az bolts (ISO 965-5, clause 1).
             (None, None) if is_undersize(ordered.bolt) => None,
             (None, None) if thread.is_metric() && ordered.is_astm => Some(tap(Allowance::A563M)),
@@ -175,20 +178,20 @@ impl Search {
             && ordered.nut.is_none()
             && ordered.own.is_none();
         let unspun = if free { tap(Allowance::Ax).ok() } else { None };
-        Self { ordered, bolt, standard, tapped, unspun, made: Made::default() }
+        Self { ordered, bolt, nut, tapped, unspun, made: Made::default() }
     }
 
     /// The narrowest pair that takes a coat from `min` to `max` on the bolt.
     pub fn narrowest(&self, process: Process, min: Length, max: Length, ways: Ways) -> Found {
-        let (bolt, standard) = match (&self.bolt, &self.standard) {
-            (Ok(bolt), Ok(standard)) => (bolt, standard),
+        let (bolt, nut) = match (&self.bolt, &self.nut) {
+            (Ok(bolt), Ok(nut)) => (bolt, nut),
             (Err(refusal), _) | (_, Err(refusal)) => return Found::Unknown(refusal.clone()),
         };
         let coat = self.ordered.coat(process, min, max);
         let (mut widest, mut thin) = (None, None);
-        let rooms = self.rooms(process, ways, self.allowance_needed(bolt, standard, coat));
+        let rooms = self.rooms(process, ways, self.allowance_needed(bolt, nut, coat));
         for room in rooms.into_iter().flatten() {
-            let Some(trial) = self.trial(room, bolt, standard) else { continue };
+            let Some(trial) = self.trial(room, bolt, nut) else { continue };
             if trial.assembles(coat) {
                 // Where it goes together and too little thread would be left, another way may leave more.
                 if fit::keeps_enough(self.overlap(&trial)) {
@@ -204,17 +207,17 @@ impl Search {
         }
         match (&self.tapped, widest) {
             (Some(Err(refusal)), _) if matches!(ways, Ways::Tapped) => {
-                Found::NotPublished(self.allowance_needed(bolt, standard, coat), refusal.clone())
+                Found::NotPublished(self.allowance_needed(bolt, nut, coat), refusal.clone())
             }
             (_, Some(trial)) => Found::Binds(self.mated(trial, coat)),
-            (_, None) => Found::Binds(self.mated(self.as_ordered(bolt, standard), coat)),
+            (_, None) => Found::Binds(self.mated(self.as_ordered(bolt, nut), coat)),
         }
     }
 
     /// The pair as ordered under a plated coat, whether or not it goes together at its worst corner: for a
     /// document that gives the thread this coat. `None` where the limits are not known.
     pub fn takes_as_ordered(&self, min: Length, max: Length) -> Option<Found> {
-        let (bolt, nut) = (self.bolt.as_ref().ok()?, self.standard.as_ref().ok()?);
+        let (bolt, nut) = (self.bolt.as_ref().ok()?, self.nut.as_ref().ok()?);
         let coat = self.ordered.coat(Process::Electroplated, min, max);
         Some(Found::Takes(self.mated(self.as_ordered(bolt, nut), coat)))
     }
@@ -229,11 +232,11 @@ impl Search {
         ways: Ways,
         usual: bool,
     ) -> Option<bool> {
-        let (bolt, standard) = (self.bolt.as_ref().ok()?, self.standard.as_ref().ok()?);
+        let (bolt, nut) = (self.bolt.as_ref().ok()?, self.nut.as_ref().ok()?);
         let coat = self.ordered.coat(process, min, max);
-        let own = self.allowance_needed(bolt, standard, coat);
+        let own = self.allowance_needed(bolt, nut, coat);
         let rooms = self.rooms(process, ways, own);
-        let mut trials = rooms.into_iter().flatten().filter_map(|room| self.trial(room, bolt, standard));
+        let mut trials = rooms.into_iter().flatten().filter_map(|room| self.trial(room, bolt, nut));
         Some(trials.any(|trial| {
             trial.assembles(coat) && {
                 let overlap = self.overlap(&trial);
@@ -250,11 +253,11 @@ impl Search {
 
     /// The pairs that are tried for a coat, in their order; none where the limits are not known.
     pub fn tried(&self, process: Process, min: Length, max: Length, ways: Ways) -> Vec<Pair> {
-        let (Ok(bolt), Ok(standard)) = (&self.bolt, &self.standard) else { return Vec::new() };
+        let (Ok(bolt), Ok(nut)) = (&self.bolt, &self.nut) else { return Vec::new() };
         let coat = self.ordered.coat(process, min, max);
-        let own = self.allowance_needed(bolt, standard, coat);
+        let own = self.allowance_needed(bolt, nut, coat);
         let rooms = self.rooms(process, ways, own).into_iter().flatten();
-        rooms.filter_map(|room| self.trial(room, bolt, standard)).map(Trial::into_pair).collect()
+        rooms.filter_map(|room| self.trial(room, bolt, nut)).map(Trial::into_pair).collect()
     }
 
     /// The tapped nuts for a process, the narrower first.
@@ -289,8 +292,7 @@ impl Search {
         let free = self.ordered.nut.is_none() && self.ordered.own.is_none();
         let usual = self.ordered.bolt == ToleranceClass::bolt(6, BoltPosition::G);
         let nut_g = free && self.ordered.thread.is_metric() && ways > Ways::Tapped;
-        let may_tap =
-            matches!(ways, Ways::AnyNut | Ways::PublishedNut | Ways::Tapped) || self.ordered.own.is_some();
+        let may_tap = matches!(ways, Ways::AnyNut | Ways::PublishedNut | Ways::Tapped);
         let [narrow, wide] = self.tapped_nuts(process).map(|nut| nut.filter(|_| may_tap));
         let needs = matches!(ways, Ways::AnyNut | Ways::ThinNut) && free && !is_undersize(self.ordered.bolt);
         let bolt = |position| (ways == Ways::Bolt && usual).then_some(Room::Bolt(position));
@@ -301,7 +303,7 @@ impl Search {
             [bolt(BoltPosition::E), nut_g.then_some(Room::NutG)]
         };
         [
-            Some(Room::Ordered),
+            Some(self.as_is()),
             bolt(BoltPosition::F),
             second,
             third,
@@ -323,19 +325,34 @@ impl Search {
         })
     }
 
-    fn as_ordered<'a>(&self, bolt: &'a BoltLimits, standard: &'a NutLimits) -> Trial<'a> {
+    /// Where the room is that the order itself makes: a nut of a class or an allowance that was written.
+    fn as_is(&self) -> Room {
+        const G: ToleranceClass = ToleranceClass::nut(6, NutPosition::G);
+        const AZ: ToleranceClass = ToleranceClass::nut(6, NutPosition::Az);
+        const AX: ToleranceClass = ToleranceClass::nut(6, NutPosition::Ax);
+        match (self.ordered.own, self.ordered.nut) {
+            (Some(own), _) => Room::Tapped(Allowance::Own(own)),
+            (None, Some(G)) => Room::NutG,
+            (None, Some(AZ)) => Room::Tapped(Allowance::Az),
+            (None, Some(AX)) => Room::Tapped(Allowance::Ax),
+            (None, _) => Room::Ordered,
+        }
+    }
+
+    fn as_ordered<'a>(&self, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Trial<'a> {
         Trial {
-            room: Room::Ordered,
+            room: self.as_is(),
             class: self.ordered.bolt,
             bolt: Cow::Borrowed(bolt),
-            nut: Cow::Borrowed(standard),
+            nut: Cow::Borrowed(nut),
         }
     }
 
     /// The pair with its room made there; `None` where the thread is not known.
-    fn trial<'a>(&'a self, room: Room, bolt: &'a BoltLimits, standard: &'a NutLimits) -> Option<Trial<'a>> {
-        let ordered = Trial { room, ..self.as_ordered(bolt, standard) };
+    fn trial<'a>(&'a self, room: Room, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Option<Trial<'a>> {
+        let ordered = Trial { room, ..self.as_ordered(bolt, nut) };
         Some(match room {
+            room if room == self.as_is() => ordered,
             Room::Ordered => ordered,
             Room::NutG => Trial { nut: Cow::Borrowed(self.nut_g()?), ..ordered },
             Room::Bolt(position) => Trial {
@@ -343,9 +360,9 @@ impl Search {
                 bolt: Cow::Borrowed(self.bolt_of(position)?),
                 ..ordered
             },
-            Room::Tapped(Allowance::Own(by)) if self.ordered.own != Some(by) => {
+            Room::Tapped(Allowance::Own(by)) => {
                 let source = document::ARITHMETIC.computed("allowance that the coat needs");
-                Trial { nut: Cow::Owned(standard.widened(source.gives(by))), ..ordered }
+                Trial { nut: Cow::Owned(nut.widened(source.gives(by))), ..ordered }
             }
             Room::Tapped(of) => {
                 let mut nuts = [self.published(), self.unspun.as_ref()].into_iter().flatten();

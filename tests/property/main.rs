@@ -14,6 +14,7 @@ mod lessons;
 mod linear;
 mod links;
 mod lot;
+mod nut;
 mod order;
 mod pair;
 mod part;

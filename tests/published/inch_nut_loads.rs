@@ -40,10 +40,13 @@ fn the_proof_stress_of_dh_falls_in_heavy_hex_only() {
     assert_eq!(ksi(Hex, true), (150.0, Basis::Memory));
 }
 
-/// A194 and J995 print no load for a nut tapped over.
+/// A194 and J995 print no load for a nut tapped over; ASTM A325-14, 3.2.3, takes A194 2H as A563 DH.
 #[test]
 fn a_load_that_no_document_gives_is_a_blank() {
-    for grade in [NutGrade::A194(A194::Grade2H), NutGrade::J995(J995::Grade8)] {
+    let two_h = load::nut(thread("3/4-10 UNC"), NutGrade::A194(A194::Grade2H), HeavyHex, Zinc).unwrap();
+    let dh = load::nut(thread("3/4-10 UNC"), NutGrade::A563(A563::Dh), HeavyHex, Zinc).unwrap();
+    assert_eq!(two_h.force, dh.force);
+    for grade in [NutGrade::A194(A194::Grade7), NutGrade::J995(J995::Grade8)] {
         let style = if matches!(grade, NutGrade::A194(_)) { HeavyHex } else { Hex };
         assert!(load::nut(thread("3/4-10 UNC"), grade, style, Standard).is_ok());
         assert!(load::nut(thread("3/4-10 UNC"), grade, style, Zinc).is_err());

@@ -48,7 +48,11 @@ fn a_nut_that_no_row_has_is_a_blank() {
     let found =
         |text, class, style| load::nut(thread(text), NutGrade::Iso898_2(class), style, Tapping::Standard);
     assert!(found("M20", Class12, Regular).is_err() && found("M16", Class4, Regular).is_err());
-    assert!(found("M42", Class8, Regular).is_err() && found("1/2-13 UNC", Class8, Regular).is_err());
+    assert!(found("1/2-13 UNC", Class8, Regular).is_err() && found("M42", Class12, Regular).is_err());
+    // Beyond M39 a nut is reckoned with the stress of M39, and says so.
+    let beyond = found("M42", Class8, Regular).unwrap();
+    assert!(beyond.stress_source().to_string().contains("beyond M39"));
+    assert!((beyond.force.newton() - 920.0 * 1120.0).abs() < 1000.0, "{beyond:?}");
     let newton = |style| found("M16", Class12, style).unwrap().force.newton();
     assert!(newton(Regular) < newton(High));
 }

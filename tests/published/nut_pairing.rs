@@ -15,7 +15,7 @@ use kettle_barrel::table::{astm_f3125_pairing, en_14399_pairing};
 
 fn of(key: &str, diameter: Length, is_zinc_coated: bool) -> Option<Nuts> {
     let grade = Grade::of_key(key).unwrap();
-    nuts(Asked { grade, diameter, is_coarse: true, is_zinc_coated, is_structural: false }).ok()
+    nuts(Asked { grade, diameter, is_coarse: true, is_zinc_coated, system: None }).ok()
 }
 
 #[test]
@@ -123,7 +123,8 @@ const INCH: &[(&str, f64, bool, &str, Basis)] = &[
     ("a449", 0.5, true, "ASTM A563 grade DH, heavy hex", Read),
     ("a449", 2.0, true, "ASTM A563 grade DH, heavy hex", Read),
     ("a490", 0.75, false, "ASTM A563 grade DH, heavy hex", Memory),
-    ("j429-1", 0.5, true, "SAE J995 grade 2, hex", Memory),
+    // Of the two nuts that go on it, the one whose document gives a load when it is tapped over.
+    ("j429-1", 0.5, true, "ASTM A563 grade A, hex", Memory),
     ("j429-2", 0.5, false, "SAE J995 grade 2, hex", Memory),
     ("j429-5", 0.5, false, "SAE J995 grade 5, hex", Read),
     ("j429-5", 0.5, true, "ASTM A563 grade DH, heavy hex", Memory),

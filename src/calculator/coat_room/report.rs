@@ -2,7 +2,7 @@
 
 use super::working::working;
 use super::{Answer, Input, Method, Outcome};
-use crate::calculator::thread_fields::{self, Ruler, thickness};
+use crate::calculator::thread_fields::{Ruler, thickness};
 use crate::calculator::{
     Bar, Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleMark, Section, Verdict,
 };
@@ -66,7 +66,7 @@ fn finding(input: &Input, outcome: &Outcome) -> Finding {
 /// What everybody has on the shelf.
 fn stock_pair(thread: Thread) -> Pair {
     Pair {
-        bolt: thread_fields::usual_bolt_class(thread),
+        bolt: overtap::usual_bolt_class(thread),
         nut: NutChoice::ToleranceClass(overtap::standard_class(thread)),
     }
 }

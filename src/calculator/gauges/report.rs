@@ -1,7 +1,7 @@
 //! Arranges the answer.
 
 use super::{Input, Outcome, working};
-use crate::calculator::thread_fields::{Ruler, thickness};
+use crate::calculator::thread_fields::{self, Ruler, thickness};
 use crate::calculator::{
     Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
 };
@@ -18,6 +18,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let mut findings = vec![after_coat(input, outcome)];
     findings.extend(tap_found(outcome));
     findings.extend(nut_coat(input, outcome));
+    findings.extend(thread_fields::mating(input.thread, input.bolt_class, input.allowance));
     let pitch = outcome.nut.limits.pitch;
     let mut headline = format!(
         "GO plug for the nut {}, NOT-GO {}, on the pitch diameter",
@@ -180,7 +181,7 @@ fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
         });
     }
     sections.push(Section {
-        title: "To end within 6h or 3A after the coat, cut the bolt to".into(),
+        title: "To keep its class and pass GO of basic size (6h, 3A) after the coat, cut the bolt to".into(),
         figures: match outcome.before {
             Some(before) => vec![
                 range("d2", "Pitch diameter", before.pitch, ruler).source(gauge::BEFORE_COAT),

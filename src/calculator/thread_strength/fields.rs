@@ -8,7 +8,6 @@ use crate::calculator::{
 };
 use crate::quantity::{Dimension, Hardness, Length, Quantity, Scale, Shown, Stress, Unit, unit};
 use crate::steel::{Grade, Level};
-use crate::thread::Thread;
 use crate::thread::strength::nut_height::{self, Style};
 
 /// What is asked.
@@ -52,11 +51,13 @@ const NUT_LEVEL: Field<Level> = Field::quantity(
 choices! {
     /// Which height and width the nut has.
     pub(super) enum Height {
-        Usual: "usual", "Usual: ISO 4032, or heavy hex for an inch thread";
+        Usual: "usual", "Usual: as the grade is made in this size";
         Iso4032: "iso4032", "ISO 4032, regular";
         Iso4033: "iso4033", "ISO 4033, high";
+        Iso4035: "iso4035", "ISO 4035, thin";
         Hex: "hex", "ASME B18.2.2 hex (ASTM A563 hex)";
         Heavy: "heavy", "ASME B18.2.2 heavy hex (ASTM A563 heavy hex)";
+        HeavyMetric: "heavy-metric", "ASME B18.2.4.6M heavy hex (ASTM A563M, EN 14399)";
         Own: "own", "Own height and width";
     }
 }
@@ -144,37 +145,42 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
         Ok(OrOwn::Own) => reader.get(&NUT_LEVEL).map(NutSteel::Level),
         Err(missed) => Err(missed),
     };
-    let body = read_body(reader, pair.map(|pair| pair.thread));
+    let body = read_body(reader);
     let ends = reader.get(&COUNTERSUNK);
     let thread_fields::Pair { thread, bolt_class, allowance, .. } = pair?;
-    Ok(Input {
+    let input = Input {
         thread,
         bolt_class,
         allowance,
         bolt: bolt?,
         nut: nut?,
-        body: body?,
+        body: NutBody::Style(Style::Iso4032),
         countersunk_ends: match ends? {
             Ends::Both => 2,
             Ends::One => 1,
             Ends::None => 0,
         },
-    })
+    };
+    let body = body?.unwrap_or_else(|| NutBody::Style(input.usual_style()));
+    Ok(Input { body, ..input })
 }
 
-fn read_body(reader: &mut Reader<'_>, thread: Result<Thread, Missed>) -> Result<NutBody, Missed> {
+/// The body that was chosen; `None` for the usual one.
+fn read_body(reader: &mut Reader<'_>) -> Result<Option<NutBody>, Missed> {
     let style = match reader.get(&NUT_STYLE)? {
         Height::Own => {
             let (height, width) = (reader.get(&NUT_HEIGHT), reader.get(&NUT_WIDTH));
-            return Ok(NutBody::Own(height?, width?));
+            return Ok(Some(NutBody::Own(height?, width?)));
         }
-        Height::Usual => nut_height::usual(thread?),
+        Height::Usual => return Ok(None),
         Height::Iso4032 => Style::Iso4032,
         Height::Iso4033 => Style::Iso4033,
         Height::Hex => Style::Hex,
         Height::Heavy => Style::HeavyHex,
+        Height::Iso4035 => Style::Iso4035,
+        Height::HeavyMetric => Style::HeavyMetric,
     };
-    Ok(NutBody::Style(style))
+    Ok(Some(NutBody::Style(style)))
 }
 
 /// Writes the fields.
@@ -204,6 +210,8 @@ pub(super) fn write(input: &Input, writer: &mut Writer) {
                 Style::Iso4033 => Height::Iso4033,
                 Style::Hex => Height::Hex,
                 Style::HeavyHex => Height::Heavy,
+                Style::Iso4035 => Height::Iso4035,
+                Style::HeavyMetric => Height::HeavyMetric,
             },
         ),
         NutBody::Own(height, width) => {

@@ -1,9 +1,10 @@
 //! Arranges the answer: headline, figures, notes and the picture.
 
-use super::{Input, NutBody, Outcome, Pair, working};
+use super::{Input, NutBody, Outcome, working};
 use crate::calculator::thread_fields::Ruler;
 use crate::calculator::{Bar, Caution, Figure, Note, Picture, Report, ScaleMark, Section, Verdict};
 use crate::quantity::{Area, Force, Length, Quantity, Shown, unit};
+use crate::rule::bolt_and_nut::{Model, Pair};
 use crate::source::document;
 use crate::table::Refusal;
 use crate::thread::load::{Load, Way};
@@ -23,20 +24,21 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
         working: working::working(input, outcome),
         cautions: vec![Caution::NotReused, Caution::StandardFirst],
         notes: notes(),
-        picture: Some(picture(input, outcome)),
+        picture: outcome.model.as_ref().ok().map(|model| picture(input, model)),
     }
 }
 
 fn headline(input: &Input, outcome: &Outcome) -> String {
-    if let Some(finding) = finding::by_standard(input, outcome) {
-        return finding.text.into_owned();
-    }
-    let (failure, load) = outcome.pair.min.first();
-    let cost = if outcome.lost.newton() > 0.0 {
+    let model = match &outcome.model {
+        Ok(model) if outcome.stated.is_none() => model,
+        _ => return finding::carries(input, outcome).text.into_owned(),
+    };
+    let (failure, load) = model.pair.min.first();
+    let cost = if model.lost.newton() > 0.0 {
         format!(
             "the thread strips {} ({}) sooner than in a standard pair",
-            force(outcome.lost, input),
-            Shown::percent(outcome.lost_share, 0)
+            force(model.lost, input),
+            Shown::percent(model.lost_share, 0)
         )
     } else {
         "the thread strips no sooner than in a standard pair".to_owned()
@@ -45,7 +47,15 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
 }
 
 fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
-    let min = &outcome.pair.min;
+    let model = match &outcome.model {
+        Ok(model) => model,
+        Err(refusal) => {
+            return vec![
+                Figure::words("Gives way first, by the model", refusal.to_string()).source(refusal.source()),
+            ];
+        }
+    };
+    let min = &model.pair.min;
     let mut figures = vec![
         Figure::words("Gives way first, by the model", min.first().0.words()),
         Figure::one("F", "At a load of", force(min.first().1, input)).source(MODEL),
@@ -54,12 +64,12 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
             "Stripping above breaking; below zero the thread strips first",
             Shown::percent(min.margin(), 0),
         ),
-        Figure::one("", "Stripping strength lost against a standard pair", force(outcome.lost, input)),
-        Figure::one("", "As a share", Shown::percent(outcome.lost_share, 1)),
+        Figure::one("", "Stripping strength lost against a standard pair", force(model.lost, input)),
+        Figure::one("", "As a share", Shown::percent(model.lost_share, 1)),
     ];
     if input.is_undercut() {
         figures.push(
-            Figure::one("", "Breaking load lost with the stress area", force(outcome.breaking_lost, input))
+            Figure::one("", "Breaking load lost with the stress area", force(model.breaking_lost, input))
                 .source(undersize::STRESS_AREA),
         );
     }
@@ -67,43 +77,43 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
 }
 
 fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
-    let body = outcome.body;
-    let length = |symbol, name, length: Length| Figure::one(symbol, name, ruler.size(length));
-    let mut sections = vec![
-        loads("This pair at least material", &outcome.pair, &outcome.pair.min, input),
-        loads("This pair with every size in the middle", &outcome.pair, &outcome.pair.nominal, input),
-        loads("Usual bolt in a standard nut, at least material", &outcome.plain, &outcome.plain.min, input),
-        Section {
-            title: "The nut".into(),
-            figures: vec![
-                Figure::words(
-                    "Style",
-                    match input.body {
-                        NutBody::Style(style) => style.name(),
-                        NutBody::Own(..) => "own",
-                    },
-                ),
-                length("m", "Minimum height", body.height).source(body.height_source),
-                length(
-                    "s",
-                    if body.is_least_width {
-                        "Minimum width across flats"
-                    } else {
-                        "Width across flats, basic; the minimum is not known here"
-                    },
-                    body.across_flats,
-                )
-                .source(body.width_source),
-                length("hc", "Depth of a countersink", outcome.countersink).source(nut_height::COUNTERSINK),
-                length("m_eff", "Height that carries", outcome.pair.joint.engagement)
-                    .source(nut_height::EFFECTIVE),
-                Figure::one("Rmn", "Tensile strength", outcome.nut_tensile.show(&unit::MPA, 0)),
-            ],
-        },
-    ];
-    sections.extend(of_standards(input, outcome));
-    sections.push(h28(input, outcome, ruler));
+    let mut sections: Vec<Section> = of_standards(input, outcome).into_iter().collect();
+    if let Ok(model) = &outcome.model {
+        sections.extend([
+            loads("This pair at least material", &model.pair, &model.pair.min, input),
+            loads("This pair with every size in the middle", &model.pair, &model.pair.nominal, input),
+            loads("Usual bolt in a standard nut, at least material", &model.plain, &model.plain.min, input),
+        ]);
+    }
+    let style = match input.body {
+        NutBody::Style(style) => style.name(),
+        NutBody::Own(..) => "own",
+    };
+    let mut nut = vec![Figure::words("Style", style)];
+    if let Ok(model) = &outcome.model {
+        nut.extend(body(model, ruler));
+    }
+    sections.push(Section { title: "The nut".into(), figures: nut });
+    sections.extend(outcome.model.as_ref().ok().map(|model| h28(input, model, ruler)));
     sections
+}
+
+/// The sizes of the nut, and the strength of its steel.
+fn body(model: &Model, ruler: Ruler) -> [Figure; 5] {
+    let body = model.body;
+    let length = |symbol, name, length: Length| Figure::one(symbol, name, ruler.size(length));
+    let width = if body.is_least_width {
+        "Minimum width across flats"
+    } else {
+        "Width across flats, basic; the minimum is not known here"
+    };
+    [
+        length("m", "Minimum height", body.height).source(body.height_source),
+        length("s", width, body.across_flats).source(body.width_source),
+        length("hc", "Depth of a countersink", model.countersink).source(nut_height::COUNTERSINK),
+        length("m_eff", "Height that carries", model.pair.joint.engagement).source(nut_height::EFFECTIVE),
+        Figure::one("Rmn", "Tensile strength", model.nut_tensile.show(&unit::MPA, 0)),
+    ]
 }
 
 fn loads(title: &'static str, pair: &Pair, strength: &Strength, input: &Input) -> Section {
@@ -168,16 +178,16 @@ fn load(name: &'static str, found: &Result<Load, Refusal>, input: &Input) -> Fig
     }
 }
 
-fn h28(input: &Input, outcome: &Outcome, ruler: Ruler) -> Section {
-    let (pair, required) = (&outcome.pair, outcome.required);
+fn h28(input: &Input, model: &Model, ruler: Ruler) -> Section {
+    let (pair, required) = (&model.pair, model.required);
     let mut figures = vec![
         Figure::one("ASn", "Nut thread, least material", area(pair.min.nut_area, input))
             .source(shear_area::H28),
-        Figure::one("ASs", "Bolt thread, least material", area(outcome.straight, input))
+        Figure::one("ASs", "Bolt thread, least material", area(model.straight, input))
             .source(shear_area::H28),
-        Figure::one("ASn", "Nut thread, simplified", area(outcome.simple.nut, input))
+        Figure::one("ASn", "Nut thread, simplified", area(model.simple.nut, input))
             .source(shear_area::H28_SIMPLE),
-        Figure::one("ASs", "Bolt thread, simplified", area(outcome.simple.bolt, input))
+        Figure::one("ASs", "Bolt thread, simplified", area(model.simple.bolt, input))
             .source(shear_area::H28_SIMPLE),
     ];
     figures.push(
@@ -205,14 +215,14 @@ fn notes() -> Vec<Note> {
     ]
 }
 
-fn picture(input: &Input, outcome: &Outcome) -> Picture {
+fn picture(input: &Input, model: &Model) -> Picture {
     let bar = |label: &'static str, load: Force, marked| Bar {
         label: label.into(),
         from: Shown { number: 0.0, ..force(load, input) },
         to: force(load, input),
         marked,
     };
-    let (pair, plain) = (&outcome.pair.min, &outcome.plain.min);
+    let (pair, plain) = (&model.pair.min, &model.plain.min);
     Picture::Bars {
         title: format!("Loads at which bolt and thread of {} give way, at least material.", input.thread)
             .into(),
@@ -227,9 +237,8 @@ fn picture(input: &Input, outcome: &Outcome) -> Picture {
     }
 }
 
-/// A load in kilonewtons, or in pounds-force for an inch thread.
-pub(super) fn force(load: Force, input: &Input) -> Shown {
-    if input.thread.is_metric() { load.show(&unit::KILONEWTON, 1) } else { load.show(&unit::LBF, 0) }
+fn force(load: Force, input: &Input) -> Shown {
+    input.shown(load)
 }
 
 fn area(area: Area, input: &Input) -> Shown {

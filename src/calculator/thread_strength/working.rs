@@ -2,18 +2,20 @@
 
 use super::{Input, Outcome};
 use crate::quantity::{Area, Force, Length, Quantity, Shown, unit};
+use crate::rule::bolt_and_nut::Model;
 use crate::source::document;
 use crate::thread::strength::factor::{self, EVEN, RIGID};
 use crate::thread::strength::{MODEL, SHEAR_SHARE, nut_height, shear_area};
 use crate::working::{Term, Working};
 
 pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
-    let (pair, plain) = (&outcome.pair, &outcome.plain);
+    let Ok(model) = &outcome.model else { return Working::default() };
+    let (pair, plain) = (&model.pair, &model.plain);
     let (joint, sizes, min) = (&pair.joint, pair.sizes, &pair.min);
     let mut working = Working::default();
-    if let Some(converted) = outcome.converted {
+    if let Some(converted) = model.converted {
         working
-            .table("", "Rmn", outcome.nut_tensile.show(&unit::MPA, 0), converted.source)
+            .table("", "Rmn", model.nut_tensile.show(&unit::MPA, 0), converted.source)
             .said(format!("tensile strength of the nut's steel, from {}", converted.from.show()));
     }
     working
@@ -24,13 +26,13 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             mm(joint.engagement),
             nut_height::EFFECTIVE,
         )
-        .published("m", mm(outcome.body.height), outcome.body.height_source)
+        .published("m", mm(model.body.height), model.body.height_source)
         .given("n", Shown::plain(f64::from(input.countersunk_ends), 0))
-        .published("hc", mm(outcome.countersink), nut_height::COUNTERSINK);
+        .published("hc", mm(model.countersink), nut_height::COUNTERSINK);
     let p = Term::given("P", mm4(sizes.pitch));
     let engagement = Term::given("m_eff", mm(joint.engagement));
     let (d1, d2) = (sizes.nut_minor, sizes.bolt_pitch);
-    let straight = outcome.straight;
+    let straight = model.straight;
     working
         .step(
             "shear area of the bolt's thread in a straight nut",
@@ -80,8 +82,8 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
         .term(p)
         .given("d", mm4(sizes.bolt_major))
         .given("D2", mm4(sizes.nut_pitch));
-    let (rm, rm_source) = (joint.bolt_tensile.show(&unit::MPA, 1), outcome.bolt_tensile.1);
-    let rmn = Term::given("Rmn", outcome.nut_tensile.show(&unit::MPA, 1));
+    let (rm, rm_source) = (joint.bolt_tensile.show(&unit::MPA, 1), model.bolt_tensile.1);
+    let rmn = Term::given("Rmn", model.nut_tensile.show(&unit::MPA, 1));
     let (asb, asn) = (Term::given("ASb", mm2(min.bolt_area)), Term::given("ASn", mm2(min.nut_area)));
     working
         .step("strength ratio", "Rs", "Rmn · ASn / (Rm · ASb)", Shown::plain(min.ratio, 4), MODEL)
@@ -89,7 +91,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
         .term(asn)
         .known("Rm", rm, rm_source)
         .term(asb);
-    factors(&mut working, outcome);
+    factors(&mut working, model);
     let share = Shown::plain(SHEAR_SHARE, 1);
     let c1 = Term::given("C1", Shown::plain(min.c1, 4));
     working
@@ -116,7 +118,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             "stripping strength lost against a usual bolt in a standard nut",
             "loss",
             "F_standard − F",
-            newton(outcome.lost),
+            newton(model.lost),
             document::ARITHMETIC.computed("difference of two loads"),
         )
         .given("F_standard", newton(standard))
@@ -125,8 +127,8 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
 }
 
 /// C1, C2 and C3, by their polynomials inside the ranges and by their bounds at the ends.
-fn factors(working: &mut Working, outcome: &Outcome) {
-    let (joint, min) = (&outcome.pair.joint, &outcome.pair.min);
+fn factors(working: &mut Working, model: &Model) {
+    let (joint, min) = (&model.pair.joint, &model.pair.min);
     let ratio = Shown::plain(min.ratio, 4);
     let c1 = Shown::plain(min.c1, 4);
     if joint.across_flats / joint.diameter >= RIGID {

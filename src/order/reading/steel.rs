@@ -252,6 +252,7 @@ fn grade_code(chain: &Chain<'_>, at: usize, named: bool, document: &str) -> Opti
         // `A307 C3` is a place behind the grade.
         "a307" => is_letter,
         "a563" => is_letter || matches!(text.as_str(), "c3" | "d3"),
+        "a563m" => matches!(text.as_str(), "8s" | "10s"),
         "a194" => {
             matches!(text.as_str(), "1" | "2" | "3" | "4" | "6" | "7" | "7m" | "8" | "8m" | "16")
                 && (named || touches || text.len() > 1)

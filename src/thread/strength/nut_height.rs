@@ -2,7 +2,7 @@
 
 use crate::quantity::{Length, Quantity, unit};
 use crate::source::{Source, document};
-use crate::table::{Refusal, asme_b18_2_2, iso_4032, iso_4033, nut_style};
+use crate::table::{Refusal, asme_b18_2_2, asme_b18_2_4_6m, iso_4032, iso_4033, nut_style};
 use crate::thread::Thread;
 
 /// The size of a nut's body.
@@ -27,15 +27,14 @@ pub enum Style {
     Iso4032,
     /// ISO 4033, high.
     Iso4033,
+    /// ISO 4035, thin: for locking only.
+    Iso4035,
     /// ASME B18.2.2 hex, as ASTM A563 hex nuts.
     Hex,
     /// ASME B18.2.2 heavy hex, as ASTM A563 heavy hex nuts.
     HeavyHex,
-}
-
-/// The usual style for a thread: ISO 4032, heavy hex for an inch thread.
-pub fn usual(thread: Thread) -> Style {
-    if thread.is_metric() { Style::Iso4032 } else { Style::HeavyHex }
+    /// ASME B18.2.4.6M heavy hex, as ASTM A563M nuts of structural bolts; nuts of EN 14399 are wide as well.
+    HeavyMetric,
 }
 
 /// The body of a nut of a style.
@@ -77,6 +76,21 @@ pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
                 height_source: asme_b18_2_2::LEAST_SOURCE,
                 width_source,
             })
+        }
+        Style::HeavyMetric if thread.is_metric() => {
+            let row = asme_b18_2_4_6m::ROWS.iter().find(|row| same(row.d, d.mm()));
+            // Of the tolerances nothing was read: what is held are the greatest height and width.
+            if row.is_some() {
+                return Err(Refusal::blank(
+                    &format!("the least height and width of a {thread} nut, {}", style.name()),
+                    asme_b18_2_4_6m::SOURCE,
+                ));
+            }
+            None
+        }
+        Style::Iso4035 if thread.is_metric() => {
+            let what = format!("the least height of a {thread} nut, {}", style.name());
+            return Err(Refusal::blank(&what, style.source()));
         }
         _ => None,
     };
@@ -128,8 +142,10 @@ impl Style {
         match self {
             Self::Iso4032 => "ISO 4032, regular",
             Self::Iso4033 => "ISO 4033, high",
+            Self::Iso4035 => "ISO 4035, thin",
             Self::Hex => "ASME B18.2.2 hex",
             Self::HeavyHex => "ASME B18.2.2 heavy hex",
+            Self::HeavyMetric => "ASME B18.2.4.6M heavy hex",
         }
     }
 
@@ -138,17 +154,33 @@ impl Style {
         match self {
             Self::Iso4032 => nut_style::Style::Regular,
             Self::Iso4033 => nut_style::Style::High,
+            Self::Iso4035 => nut_style::Style::Thin,
             Self::Hex => nut_style::Style::Hex,
-            Self::HeavyHex => nut_style::Style::HeavyHex,
+            Self::HeavyHex | Self::HeavyMetric => nut_style::Style::HeavyHex,
         }
+    }
+
+    /// The body of a nut that the tables of loads call so, where its sizes are known here.
+    pub fn of(style: nut_style::Style, thread: Thread) -> Option<Self> {
+        Some(match style {
+            nut_style::Style::Regular => Self::Iso4032,
+            nut_style::Style::High => Self::Iso4033,
+            nut_style::Style::Hex => Self::Hex,
+            nut_style::Style::HeavyHex if thread.is_metric() => Self::HeavyMetric,
+            nut_style::Style::HeavyHex => Self::HeavyHex,
+            nut_style::Style::Thin => Self::Iso4035,
+            nut_style::Style::Square => return None,
+        })
     }
 
     fn covers(self) -> &'static str {
         match self {
             Self::Iso4032 => "M5 to M64 without M7",
             Self::Iso4033 => "M5, M6, M8, M10, M12, M14, M16, M20, M24, M30 and M36",
+            Self::Iso4035 => "metric nuts",
             Self::Hex => "inch nuts from 1/4 to 1-1/2 in",
             Self::HeavyHex => "inch nuts from 1/4 to 4 in",
+            Self::HeavyMetric => "M12 to M36 without M18 and M33",
         }
     }
 
@@ -156,8 +188,10 @@ impl Style {
         match self {
             Self::Iso4032 => iso_4032::SOURCE,
             Self::Iso4033 => iso_4033::SOURCE,
+            Self::Iso4035 => document::ISO_4035.memory("least m"),
             Self::Hex => asme_b18_2_2::HEX_SOURCE,
             Self::HeavyHex => asme_b18_2_2::HEAVY_SOURCE,
+            Self::HeavyMetric => asme_b18_2_4_6m::SOURCE,
         }
     }
 }

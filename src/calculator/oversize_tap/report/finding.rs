@@ -5,7 +5,6 @@ use crate::calculator::coat_room::{self, CoatRoom};
 use crate::calculator::thread_fields::{self, Ruler};
 use crate::calculator::thread_strength::ThreadStrength;
 use crate::calculator::{Calculator, Finding, Link, Mark};
-use crate::part::Kind;
 use crate::process::Process;
 use crate::rule::{self, Case, Key, Part, Ruling, Topic};
 use crate::source::{Sourced, document};
@@ -36,17 +35,7 @@ fn rules(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let pair = Pair { room, class: input.bolt_class, bolt: outcome.fit.bare, nut: outcome.nut.limits };
     let mated = Box::new(Mated { pair, fit: outcome.fit, overlap: outcome.overlap });
     let fit = if outcome.fit.assembles() { Found::Takes(mated) } else { Found::Binds(mated) };
-    let part = Part {
-        kind: Kind::HexBolt,
-        thread: input.thread,
-        bolt_class: input.bolt_class,
-        nut_class: input.allowance.class(),
-        quantity: None,
-        length: None,
-        mass: None,
-        bolt: None,
-        nut: None,
-    };
+    let part = Part::of_pair(input.thread, input.bolt_class, input.allowance.class());
     let process = if hot_dip { Process::HotDip } else { Process::Mechanical };
     let case = Case { part: Some(&part), fit: Some(&fit), ..Case::of(process) };
     let finding = |ruling: Ruling| {

@@ -1,0 +1,145 @@
+//! What bolt and nut carry together.
+
+use super::bolt_and_nut::{BoltAndNut, Carries, Model};
+use super::{Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::quantity::Shown;
+use crate::source::document;
+use crate::table::nut_style::Style;
+use crate::table::pairing::Nut;
+use crate::thread::strength::{Failure, MODEL};
+use crate::working::Mark;
+
+/// Whether the pair carries the bolt: what a document says comes before the model, and where no document
+/// says it and a thread may strip first, somebody has to prove it.
+pub static CARRIES: Rule = Rule {
+    key: Key::Carries,
+    topic: Topic::Strength,
+    process: None,
+    under: Under::Any,
+    source: MODEL,
+    // What M8 and M10 lose is a rule of its own.
+    when: When::If(|case| case.pair.is_some_and(|pair| !matches!(pair.stated(), Some(Carries::Reduced(_))))),
+    test: Test::Always,
+    says: |case| case.pair.map_or(Says::MET, says),
+    words: Phrase::By(|case, _, text| {
+        if let Some(pair) = case.pair {
+            text.push_str(&words(pair));
+        }
+    }),
+    why: Phrase::By(|case, _, text| match case.pair.map(|pair| (pair, pair.carries())) {
+        Some((pair, Carries::Model(model))) if !model.bolt_breaks() && !model.loses_little() => {
+            text.push_str(&format!("{}{}", unsaid(pair), modelled(pair, &model)));
+        }
+        Some((pair, Carries::Unknown(refusal))) => text.push_str(&format!("{}{refusal}", unsaid(pair))),
+        _ => {}
+    }),
+    met: "",
+    brief: Phrase::By(|case, says, text| {
+        if let Some(pair) = case.pair.filter(|_| says.mark >= Mark::Condition) {
+            text.push_str(&brief(pair));
+        }
+    }),
+};
+
+fn says(pair: &BoltAndNut) -> Says {
+    match pair.carries() {
+        Carries::FullLoads => Says::from(Mark::Met, document::ISO_10684.read("clause 7")),
+        Carries::Proof(proof) | Carries::Reduced(proof) => Says::from(Mark::Met, proof.stress_source()),
+        Carries::Model(model) if model.bolt_breaks() || model.loses_little() => Says::MET,
+        Carries::Model(_) => Says::condition(),
+        Carries::Unknown(refusal) => Says::from(Mark::Condition, refusal.source()),
+    }
+}
+
+fn words(pair: &BoltAndNut) -> String {
+    let breaks = pair.bolt_loads().and_then(|loads| loads.proof.or(loads.ultimate).ok());
+    let of_bolt =
+        breaks.map_or_else(String::new, |load| format!("; the bolt's is {}", pair.shown(load.force)));
+    match pair.carries() {
+        Carries::FullLoads | Carries::Reduced(_) => format!(
+            "ISO 10684 gives 6AZ and 6AX nuts and 6az bolts from M12 up the full loads of ISO 898{}",
+            of_bolt.replacen("the bolt's is", "the bolt's proof load is", 1)
+        ),
+        Carries::Proof(proof) => {
+            let plain = pair.standard_nut_load().and_then(Result::ok);
+            let proof = proof.force;
+            match plain.filter(|plain| plain.force > proof) {
+                Some(plain) => format!(
+                    "tapped over, the proof load of the nut falls from {} to {}{of_bolt}",
+                    pair.shown(plain.force).digits(),
+                    pair.shown(proof)
+                ),
+                None => format!("the nut has a proof load of {}{of_bolt}", pair.shown(proof)),
+            }
+        }
+        Carries::Model(model) if model.bolt_breaks() => modelled(pair, &model),
+        Carries::Model(model) if model.loses_little() => format!(
+            "the pair loses {} of its stripping strength against a standard one, which is little",
+            Shown::percent(model.lost_share.max(0.0), 1)
+        ),
+        Carries::Model(model) => remedy(pair, Some(&model)),
+        Carries::Unknown(_) => remedy(pair, None),
+    }
+}
+
+/// Why no document says what the nut carries.
+fn unsaid(pair: &BoltAndNut) -> String {
+    match pair.nut_load() {
+        Some(Err(refusal)) => format!("{refusal}; "),
+        _ => String::new(),
+    }
+}
+
+/// What gives way first by the model, and with which margin.
+pub fn modelled(pair: &BoltAndNut, model: &Model) -> String {
+    let (failure, load) = model.pair.min.first();
+    let margin = Shown::percent(model.pair.min.margin().abs(), 0);
+    let load = pair.shown(load);
+    if failure == Failure::BoltBreaks {
+        return format!(
+            "by the model of ISO/TR 16224, at least material, the bolt breaks first, at {load}; the threads would hold \
+             {margin} more"
+        );
+    }
+    let middle = match model.pair.nominal.first().0 {
+        Failure::BoltBreaks => "with every size in the middle the bolt breaks first",
+        _ => "with every size in the middle the thread strips first as well",
+    };
+    let proof = pair.bolt_loads().and_then(|loads| loads.proof.ok());
+    let short =
+        proof.filter(|proof| model.pair.min.first().1 < proof.force).map_or_else(String::new, |proof| {
+            format!(" and short of its proof load of {}", pair.shown(proof.force))
+        });
+    format!(
+        "by the model of ISO/TR 16224, at least material, {} first, at {load}, {margin} below the breaking of the \
+         bolt{short}, which may stay unseen at assembly; {middle}",
+        failure.words()
+    )
+}
+
+/// What to do about a pair that nobody vouches for.
+fn remedy(pair: &BoltAndNut, model: Option<&Model>) -> String {
+    let other = match (pair.better(), model.map(|model| model.pair.min.first().0)) {
+        (Some(nut), _) => format!("order {} nuts, whose load is published", named(nut)),
+        (None, Some(Failure::BoltStrips)) => "take a higher nut".to_owned(),
+        (None, Some(_)) => "take a harder or a higher nut".to_owned(),
+        (None, None) => return "prove the pair by a proof load test".to_owned(),
+    };
+    format!("{other}, or prove the pair by a proof load test")
+}
+
+fn brief(pair: &BoltAndNut) -> String {
+    match pair.better() {
+        Some(nut) => format!("order {} nuts, or prove the load of these", named(nut)),
+        None => "prove the pair by a proof load test".to_owned(),
+    }
+}
+
+/// `heavy hex A563 DH`, without the publisher.
+fn named(nut: Nut) -> String {
+    let grade = nut.grade.to_string().replace("ASTM ", "").replace("grade ", "");
+    match nut.style {
+        Style::HeavyHex => format!("heavy hex {grade}"),
+        _ => grade,
+    }
+}
