@@ -108,9 +108,9 @@ grades! {
     A563mClass8S: "a563m-8s", "ASTM A563M class 8S nut", Nut, ASTM_A563M, astm_a563m::CLASS_8S;
     A563mClass10S: "a563m-10s", "ASTM A563M class 10S nut", Nut, ASTM_A563M, astm_a563m::CLASS_10S;
     A194Grade2H: "a194-2h", "ASTM A194 grade 2H nut", Nut, ASTM_A194, astm_a194::GRADE_2H;
-    NutHr8: "hr-8", "HR 8 nut", Nut, EN_14399_3, iso_898_2::NUT_8;
-    NutHr10: "hr-10", "HR 10 nut", Nut, EN_14399_3, iso_898_2::NUT_10;
-    NutHv10: "hv-10", "HV 10 nut", Nut, EN_14399_4, iso_898_2::NUT_10;
+    NutHr8: "hr-8", "HR 8 nut", Nut, EN_14399_3, iso_898_2::STRUCTURAL_8;
+    NutHr10: "hr-10", "HR 10 nut", Nut, EN_14399_3, iso_898_2::STRUCTURAL_10;
+    NutHv10: "hv-10", "HV 10 nut", Nut, EN_14399_4, iso_898_2::STRUCTURAL_10;
     F436: "f436", "ASTM F436 washer", Washer, ASTM_F436, astm_f436::WASHER;
     F844: "f844", "ASTM F844 washer", Washer, ASTM_F844, astm_f844::WASHER;
     Din127: "din-127", "DIN 127 spring washer", Washer, DIN_127, spring_steel::DIN_127_WASHER;

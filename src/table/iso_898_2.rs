@@ -60,3 +60,13 @@ pub static NUT_12: [SteelRow; 3] = [
     nut(LARGE, Treatment::QuenchedTempered, 272.0, 353.0),
     BEYOND,
 ];
+
+/// Class 8 as nuts HR 8 of EN 14399-3 have it.
+pub static STRUCTURAL_8: [SteelRow; 2] = [
+    nut(Sizes::from_to_mm(12.0, 16.0), Treatment::NotHeatTreated, 200.0, 302.0),
+    nut(Sizes::over_to_mm(16.0, 36.0), Treatment::QuenchedTempered, 233.0, 353.0),
+];
+
+/// Class 10 as nuts HR 10 and HV 10 of EN 14399 have it.
+pub static STRUCTURAL_10: [SteelRow; 1] =
+    [nut(Sizes::from_to_mm(12.0, 36.0), Treatment::QuenchedTempered, 272.0, 353.0)];
