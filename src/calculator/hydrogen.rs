@@ -5,11 +5,12 @@ use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
 use crate::coat::Process;
 use crate::quantity::{Hardness, Length, Scale, Stress};
 use crate::rule::case::{USUAL_BATH, USUAL_DIP};
-use crate::rule::{self, Case, Cleaning, Ruling, SteelFacts, Topic};
+use crate::rule::{self, Case, Cleaning, Key, Ruling, SteelFacts, Topic};
 use crate::steel::bake::{self, Bake};
 use crate::steel::tempering::{self, Dip, Effect};
 use crate::steel::{Grade, Hardest, Level, Measure, State, Steel};
 use crate::table::{Refusal, iso_2081};
+use crate::working::Mark;
 
 mod fields;
 mod report;
@@ -155,9 +156,12 @@ impl Outcome {
         Case { heat: self.heat.as_ref(), diameter: self.diameter, ..self.steel.alone(process) }
     }
 
-    /// The rules of hydrogen, and what the heat of a usual bath rules out.
+    /// The rules of hydrogen, and what the heat of a usual bath or the product standard rules out.
     fn rulings(&self, process: Process) -> Vec<Ruling> {
         let case = self.case(process);
-        rule::judge_topic(&case, Topic::Hydrogen).chain(rule::bars(&case, Topic::Heat)).collect()
+        let product =
+            rule::rule(Key::StructuralCoating).judge(&case).filter(|ruling| ruling.says.mark == Mark::Bar);
+        let hydrogen = rule::judge_topic(&case, Topic::Hydrogen);
+        hydrogen.chain(rule::bars(&case, Topic::Heat)).chain(product).collect()
     }
 }
