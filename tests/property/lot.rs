@@ -35,6 +35,10 @@ fn standard() -> impl Strategy<Value = &'static str> {
 
 fn headline(standard: &str, articles: &[Vec<u32>], gauge: &str, rounding: &str) -> String {
     let text = written(articles);
+    // A column that counts, or lies apart, by chance would be asked.
+    let widest = articles.iter().map(Vec::len).max().unwrap();
+    let columns: Vec<String> = (1..=widest).map(|column| column.to_string()).collect();
+    let columns = columns.join(", ");
     let pairs = [
         ("standard", standard),
         ("lot", "600"),
@@ -42,6 +46,7 @@ fn headline(standard: &str, articles: &[Vec<u32>], gauge: &str, rounding: &str) 
         ("agreed", if standard == "a153" { "" } else { "5" }),
         ("method", "section"),
         ("readings", text.as_str()),
+        ("columns", columns.as_str()),
         ("gauge", gauge),
         ("rounding", rounding),
     ];

@@ -3,6 +3,7 @@
 use super::choices::{CaseHardened, KnownSteel, Named};
 use super::{Mate, OrderLine, fields};
 use crate::calculator::{Field, Writer};
+use crate::part::UsualSteel;
 use crate::steel::{State, Steel};
 use crate::thread::Designation;
 
@@ -11,8 +12,13 @@ pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
     writer.put(&fields::PART, line.part);
     writer.put(&fields::THREAD, Designation { thread: line.thread, class: line.class });
     writer.put_optional(&fields::QUANTITY, line.quantity);
-    if let Some(state) = line.steel {
-        steel(state, writer);
+    match line.steel {
+        Some(state) => steel(state, writer),
+        // Else such a screw would be taken for what it usually is.
+        None if line.part.usual_steel() == UsualSteel::CaseHardened => {
+            writer.put(&fields::CASE, CaseHardened::No);
+        }
+        None => {}
     }
     writer.put(&fields::PATCH, line.has_patch);
     writer.put_optional(&fields::TEMPER, line.temper);
