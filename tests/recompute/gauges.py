@@ -63,12 +63,14 @@ def wants(thread, room, bolt, nut, least, greatest, share):
             Want("Pitch diameter", own2, unit, "Nut before its own"),
             Want("Minor diameter", (nut.d1[0] + 2 * thick, nut.d1[1] + 2 * thin), unit, "Nut before its own"),
         ]
-    cut2 = (fitted.d2[0] - 4 * least, fitted.d2[1] - 4 * greatest)
-    cut = (fitted.d[0] - 2 * least, fitted.d[1] - 2 * greatest)
+    # The class is kept after the coat: its least limit less the thinnest coat; and a GO ring of basic size
+    # passes: basic size less the thickest, but never wider than the class itself.
+    cut2 = (bolt.d2[0] - 4 * least, min(bolt.d2[1], fitted.d2[1] - 4 * greatest))
+    cut = (bolt.d[0] - 2 * least, min(bolt.d[1], fitted.d[1] - 2 * greatest))
     # A coat may spread more than the tolerance takes.
     if cut2[0] < cut2[1] and cut[0] < cut[1]:
-        rows += [Want("Pitch diameter", cut2, unit, "To end within"),
-                 Want("Major diameter", cut, unit, "To end within")]
+        rows += [Want("Pitch diameter", cut2, unit, "To keep its class"),
+                 Want("Major diameter", cut, unit, "To keep its class")]
     if unit == "mm" and fits and (t := threads.by_range(iso.NUT_PITCH, 5, thread)):
         over = nut.ei + 4 * thick
         tap = (thread.d2 + over + 0.3 * t / 1000, thread.d2 + over + 0.5 * t / 1000)
