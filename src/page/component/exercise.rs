@@ -88,7 +88,11 @@ pub fn task(exercise: &Exercise) -> Html {
         <>
             <p>{ exercise.scene.clone() }</p>
             <ul class="figures small">{ for exercise.givens.iter().map(given) }</ul>
-            if !exercise.shown.is_empty() { <ol class="shown">{ for shown }</ol> }
+            if !exercise.shown.is_empty() {
+                <div class="scroll" tabindex="0" role="group" aria-label="Its steps">
+                    <ol class="shown">{ for shown }</ol>
+                </div>
+            }
         </>
     }
 }
