@@ -84,7 +84,7 @@ pub(super) fn pair(
     }
     let (grade, nuts) = (steel?.grade()?.grade, nuts?);
     let nut = match bolt.nut {
-        Some(named) => nuts.all().find(|nut| load::nut(nuts.named(named)).is_ok_and(|of| of == nut.grade)),
+        Some(named) => nuts.all().find(|nut| load::known_nut(nuts.named(named)) == Some(nut.grade)),
         None => Some(nuts.nut),
     };
     let named = bolt.nut.map(|named| nuts.named(named));

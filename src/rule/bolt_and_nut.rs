@@ -161,7 +161,7 @@ impl BoltAndNut {
     /// put the two together, or the nut has to prove at least what the bolt breaks at.
     pub fn stated(&self) -> Option<Carries> {
         let NutSteel::Grade(grade) = self.nut else { return None };
-        let nut = steel::load::nut(grade).ok()?;
+        let nut = steel::load::known_nut(grade)?;
         let style = match self.body {
             NutBody::Style(style) => style.of_loads(),
             NutBody::Own(..) => return None,
@@ -224,7 +224,7 @@ impl BoltAndNut {
     /// A nut of EN 14399 says of which system its bolt is.
     fn system(&self) -> Option<System> {
         let NutSteel::Grade(grade) = self.nut else { return None };
-        match steel::load::nut(grade).ok()? {
+        match steel::load::known_nut(grade)? {
             NutGrade::En14399(class) => Some(class.system()),
             _ => None,
         }
@@ -235,7 +235,7 @@ impl BoltAndNut {
     pub fn usual_style(&self) -> Style {
         let usual = if self.thread.is_metric() { Style::Iso4032 } else { Style::HeavyHex };
         let NutSteel::Grade(grade) = self.nut else { return usual };
-        let Ok(nut) = steel::load::nut(grade) else { return usual };
+        let Some(nut) = steel::load::known_nut(grade) else { return usual };
         let style = match nut {
             NutGrade::Iso898_2(class) => {
                 let d = self.thread.diameter().mm();

@@ -61,8 +61,16 @@ pub fn property_class(grade: Grade) -> Option<PropertyClass> {
 /// # Errors
 /// A blank for a grade whose proof load no table here has.
 pub fn nut(grade: Grade) -> Result<NutGrade, Refusal> {
+    known_nut(grade).ok_or_else(|| {
+        let what = format!("the proof load of a nut of {}", grade.name());
+        Refusal::blank(&what, grade.document().memory(""))
+    })
+}
+
+/// The same, for whom it is no error that no table has the grade.
+pub fn known_nut(grade: Grade) -> Option<NutGrade> {
     use iso_898_2_loads::PropertyClass::*;
-    Ok(match grade {
+    Some(match grade {
         Grade::Nut04 => NutGrade::Iso898_2(Class04),
         Grade::Nut05 => NutGrade::Iso898_2(Class05),
         Grade::Nut5 => NutGrade::Iso898_2(Class5),
@@ -86,14 +94,11 @@ pub fn nut(grade: Grade) -> Result<NutGrade, Refusal> {
         Grade::NutHr8 => NutGrade::En14399(en_14399_loads::Class::Hr8),
         Grade::NutHr10 => NutGrade::En14399(en_14399_loads::Class::Hr10),
         Grade::NutHv10 => NutGrade::En14399(en_14399_loads::Class::Hv10),
-        _ => {
-            let what = format!("the proof load of a nut of {}", grade.name());
-            return Err(Refusal::blank(&what, grade.document().memory("")));
-        }
+        _ => return None,
     })
 }
 
 /// The grade by which the tables of steels know a nut.
 pub fn grade_of_nut(nut: NutGrade) -> Option<Grade> {
-    Grade::ALL.iter().copied().find(|grade| self::nut(*grade).is_ok_and(|of| of == nut))
+    Grade::ALL.iter().copied().find(|grade| known_nut(*grade) == Some(nut))
 }

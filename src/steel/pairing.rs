@@ -169,7 +169,7 @@ impl Nuts {
     ///
     /// `None` where the tables do not know the grade at all.
     pub fn takes(&self, grade: Grade, style: Option<Style>) -> Option<bool> {
-        let named = load::nut(grade).ok()?;
+        let named = load::known_nut(grade)?;
         let is = |nut: &Nut| nut.grade == named || is_class_of(nut.grade, grade);
         let fits = |nut: &Nut| is(nut) && style.is_none_or(|style| style == nut.style);
         Some(fits(&self.nut) || self.also.iter().any(fits))
