@@ -23,7 +23,7 @@ mod text;
 pub mod tolerance;
 mod walk;
 
-pub use exercise::{Asked, Exercise, Question};
+pub use exercise::{Exercise, Question, Sought};
 pub use handed_in::{HandedIn, State};
 pub use mark::{Marked, mark};
 pub use random::Random;

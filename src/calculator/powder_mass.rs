@@ -35,7 +35,7 @@ pub struct Input {
     /// Grade of the steel, if anybody says it.
     pub grade: Option<Grade>,
     /// The coat wanted.
-    pub asked: Asked,
+    pub wanted: WantedCoat,
     /// What the acceptance asks; none where a mean is charged for as it is.
     pub pass: Option<Pass>,
     /// The shop's own scatter, as a share of the coat.
@@ -68,7 +68,7 @@ pub struct Input {
 
 /// The coat wanted.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Asked {
+pub enum WantedCoat {
     /// A class of ASTM B695: the least of every place.
     Class(&'static CoatClass, ThicknessLimit),
     /// Another least of every place.
@@ -193,15 +193,15 @@ impl Calculator for PowderMass {
         let properties = load.properties(input.grade).map_err(|refusal| fields::GRADE.refused(refusal))?;
         let earlier = input.earlier.as_ref().and_then(|readings| Earlier::of(readings.values()));
         let scatter = input.scatter(earlier);
-        let least = input.asked.least(input.stated.system());
+        let least = input.wanted.least(input.stated.system());
         let demand = least.zip(input.pass).map(|((least, _), pass)| {
             (Demand { least, scatter: scatter.0, readings: pass.readings }, pass.chance)
         });
         let target = demand.map(|(demand, chance)| target(&demand, chance)).transpose()?;
-        let mean = match (input.asked, target) {
+        let mean = match (input.wanted, target) {
             (_, Some(target)) => target.mean,
-            (Asked::Mean(mean) | Asked::Least(mean), None) => mean.quantity,
-            (Asked::Class(_, limit), None) => limit.thickness,
+            (WantedCoat::Mean(mean) | WantedCoat::Least(mean), None) => mean.quantity,
+            (WantedCoat::Class(_, limit), None) => limit.thickness,
         };
         let correction = input.correction(earlier)?;
         let area = load.area;
@@ -209,9 +209,9 @@ impl Calculator for PowderMass {
         let of_charge = charge(input.density.known().0);
         let powder = of_charge.powder * correction.unwrap_or(1.0);
         // The number of additions goes by the coat that the class names.
-        let nominal = match input.asked {
-            Asked::Class(_, limit) => limit.thickness,
-            Asked::Least(coat) | Asked::Mean(coat) => coat.quantity,
+        let nominal = match input.wanted {
+            WantedCoat::Class(_, limit) => limit.thickness,
+            WantedCoat::Least(coat) | WantedCoat::Mean(coat) => coat.quantity,
         };
         let additions = match input.additions {
             Some(own) => (own, None),
@@ -314,7 +314,7 @@ fn target(demand: &Demand, chance: PlainNumber) -> Result<Target, Problem> {
     })
 }
 
-impl Asked {
+impl WantedCoat {
     /// The least of every place as it is printed for the reader's unit, and where it is published.
     fn least(self, system: System) -> Option<Known<Length>> {
         match self {

@@ -30,7 +30,7 @@ pub struct Question {
     /// The question, with the unit and the precision wanted.
     pub text: String,
     /// What is asked for.
-    pub asked: Asked,
+    pub sought: Sought,
     /// A hint before the full working.
     pub hint: String,
     /// The full working.
@@ -41,7 +41,7 @@ pub struct Question {
 
 /// What is asked for.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Asked {
+pub enum Sought {
     /// A figure, as `solve` found it, with its unit and the decimals asked; and what usual slips give.
     Figure(Shown, Vec<Slip>),
     /// One of several, by its number from 1.
@@ -51,9 +51,9 @@ pub enum Asked {
 impl Question {
     /// The right answer as it is shown.
     pub fn right(&self) -> String {
-        match &self.asked {
-            Asked::Figure(shown, _) => shown.to_string(),
-            Asked::OneOf(options, right) => {
+        match &self.sought {
+            Sought::Figure(shown, _) => shown.to_string(),
+            Sought::OneOf(options, right) => {
                 let text = right.checked_sub(1).and_then(|at| options.get(at));
                 format!("{right}. {}", text.map_or("", String::as_str))
             }
@@ -63,6 +63,6 @@ impl Question {
     /// The hint as it is set: a formula where it is one.
     pub fn hint_segments(&self) -> Option<(&'static str, Vec<Segment<'_>>)> {
         let step = self.working.last().filter(|step| !step.formula.is_empty())?;
-        matches!(self.asked, Asked::Figure(..)).then(|| (step.symbol, step.segments()))
+        matches!(self.sought, Sought::Figure(..)).then(|| (step.symbol, step.segments()))
     }
 }

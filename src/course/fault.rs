@@ -5,7 +5,7 @@ use crate::working::Step;
 
 use super::chain::{gives, needed};
 use super::draw::Case;
-use super::exercise::{Asked, Exercise, Question};
+use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
 use super::setup::Topic;
 use super::slip::{Slipped, slipped, slips};
@@ -36,7 +36,7 @@ pub fn find_the_error(case: &Case, random: &mut Random) -> Option<Exercise> {
     let options = fault.steps.iter().map(|step| format!("{}: {}", step.symbol, capital(&step.meaning)));
     let question = Question {
         text: "One step of this working is wrong. Which?".to_owned(),
-        asked: Asked::OneOf(options.collect(), number),
+        sought: Sought::OneOf(options.collect(), number),
         hint: "Put what is given beside each step, and do each sum again from the numbers it shows."
             .to_owned(),
         because: format!(

@@ -8,7 +8,7 @@ use std::fmt;
 
 use crate::quantity::{Dimension, Shown, Unit, number, unit};
 
-use super::exercise::{Asked, Question};
+use super::exercise::{Question, Sought};
 use super::slip::Slip;
 use super::tolerance::{agrees, agrees_well, near};
 
@@ -37,9 +37,9 @@ pub fn mark(question: &Question, answer: &str) -> Marked {
     if answer.is_empty() {
         return Marked::Open;
     }
-    match &question.asked {
-        Asked::Figure(right, slips) => figure(*right, slips, answer),
-        Asked::OneOf(options, right) => match chosen(options, answer) {
+    match &question.sought {
+        Sought::Figure(right, slips) => figure(*right, slips, answer),
+        Sought::OneOf(options, right) => match chosen(options, answer) {
             Some(number) if number == *right => Marked::Right,
             Some(_) => Marked::Wrong,
             None => Marked::Unread(format!("write a number from 1 to {}", options.len())),

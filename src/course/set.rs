@@ -6,7 +6,7 @@ use crate::working::{Step, plain};
 
 use super::chain::{needed, put_in, rests_on};
 use super::draw::{self, Case};
-use super::exercise::{Asked, Exercise, Question};
+use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
 use super::setup::{Level, Topic};
 use super::{fault, scene, slip, walk};
@@ -53,7 +53,7 @@ fn figure(case: &Case, level: Level, random: &mut Random) -> Option<Exercise> {
     let working = if whole { needed(steps, at) } else { vec![step.clone()] };
     let question = Question {
         text: question(step),
-        asked: Asked::Figure(step.result, slip::slips(case, &slip::slipped(case), at)),
+        sought: Sought::Figure(step.result, slip::slips(case, &slip::slipped(case), at)),
         hint: hint(step),
         working,
         because: format!("{} = {}. {}.", step.symbol, step.result, step.source),

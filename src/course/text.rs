@@ -3,7 +3,7 @@
 use std::fmt::{self, Write};
 
 use super::Sheet;
-use super::exercise::{Asked, Exercise};
+use super::exercise::{Exercise, Sought};
 
 impl Sheet {
     /// What the sheet is.
@@ -27,7 +27,7 @@ impl Sheet {
             for question in &exercise.questions {
                 number += 1;
                 let _ = writeln!(text, "  Answer {number}: {}", question.right());
-                if let Asked::Figure(_, slips) = &question.asked {
+                if let Sought::Figure(_, slips) = &question.sought {
                     for slip in slips {
                         let _ = writeln!(text, "    {}: {}", slip.value, slip.name);
                     }
@@ -54,7 +54,7 @@ impl fmt::Display for Sheet {
             for question in &exercise.questions {
                 number += 1;
                 writeln!(f, "  Question {number}: {}", question.text)?;
-                if let Asked::OneOf(options, _) = &question.asked {
+                if let Sought::OneOf(options, _) = &question.sought {
                     for (place, option) in options.iter().enumerate() {
                         writeln!(f, "    {}. {option}", place + 1)?;
                     }

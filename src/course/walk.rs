@@ -6,7 +6,7 @@ use crate::order::recommend::recommended;
 use crate::order::{self, Judged, Judgement};
 use crate::rule::Ruling;
 
-use super::exercise::{Asked, Exercise, Question};
+use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
 use super::setup::Topic;
 
@@ -90,7 +90,7 @@ fn verdict(judgement: &Judgement, judged: &Judged) -> Question {
     );
     Question {
         text: format!("What is {} to this order?", judged.process.name()),
-        asked: one_of(
+        sought: one_of(
             ALL.map(|one| one.words().to_owned()).to_vec(),
             ALL.iter().position(|one| *one == verdict),
         ),
@@ -108,7 +108,7 @@ fn finish(judgement: &Judgement, taken: Option<usize>, answer: String) -> Questi
     let right = Some(taken.unwrap_or(options.len() - 1));
     Question {
         text: "Which finish do you order?".to_owned(),
-        asked: one_of(options, right),
+        sought: one_of(options, right),
         hint: "Of what suits, then of what suits on conditions, the one with the least to be proved; \
                then the one that is sure of the years."
             .to_owned(),
@@ -117,7 +117,7 @@ fn finish(judgement: &Judgement, taken: Option<usize>, answer: String) -> Questi
     }
 }
 
-fn one_of(options: Vec<String>, right: Option<usize>) -> Asked {
+fn one_of(options: Vec<String>, right: Option<usize>) -> Sought {
     // Numbered from 1, as they are shown.
-    Asked::OneOf(options, right.map_or(0, |at| at + 1))
+    Sought::OneOf(options, right.map_or(0, |at| at + 1))
 }

@@ -5,7 +5,7 @@ use crate::part::Kind;
 use crate::quantity::Hardness;
 use crate::rule::Part;
 use crate::rule::bolt_and_nut::{BoltAndNut, BoltSteel, NutBody, NutSteel};
-use crate::steel::pairing::{self, Asked, Nuts};
+use crate::steel::pairing::{self, BoltToPair, Nuts};
 use crate::steel::{Grade, State, Steel, load};
 use crate::table::en_14399_loads::System;
 use crate::table::nut_style::Style;
@@ -48,14 +48,14 @@ pub fn nuts_for(kind: Kind, thread: Thread, steel: Option<State>, is_tapped_over
         return None;
     }
     let grade = steel.and_then(|steel| steel.grade())?.grade;
-    let asked = Asked {
+    let bolt = BoltToPair {
         grade,
         diameter: thread.diameter(),
         is_coarse: thread.is_coarse(),
         is_zinc_coated: is_tapped_over,
         system: system(kind, thread, grade),
     };
-    pairing::nuts(asked).ok()
+    pairing::nuts(bolt).ok()
 }
 
 /// The system of a metric structural bolt: its sizes are those of EN 14399-4, HV, which has class 10.9

@@ -1,7 +1,7 @@
 //! A bolt in its nut: what the documents say of its load, and what the model says.
 
 use crate::quantity::{Force, Length, Quantity, Shown, Stress, unit};
-use crate::steel::pairing::{self, Asked, Nuts};
+use crate::steel::pairing::{self, BoltToPair, Nuts};
 use crate::steel::{self, Grade, Level};
 use crate::table::Refusal;
 use crate::table::en_14399_loads::System;
@@ -135,7 +135,7 @@ impl BoltAndNut {
     /// The nuts that the standards put on the bolt, where its grade is known.
     pub fn nuts(&self) -> Option<Result<Nuts, Refusal>> {
         let BoltSteel::Grade(grade) = self.bolt else { return None };
-        Some(pairing::nuts(Asked {
+        Some(pairing::nuts(BoltToPair {
             grade,
             diameter: self.thread.diameter(),
             is_coarse: self.thread.has_coarse_loads(),

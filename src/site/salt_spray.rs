@@ -2,7 +2,7 @@
 
 use crate::source::{Source, common_practice, document};
 use crate::table::Refusal;
-use crate::table::salt_spray::{self as table, Asked, Chromate, Passivate, PlatedIn, Row};
+use crate::table::salt_spray::{self as table, Chromate, HoursUntil, Passivate, PlatedIn, Row};
 
 /// A finish whose hours may be asked.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -23,9 +23,9 @@ pub enum Finish {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Hours {
     /// Until the zinc itself corrodes white.
-    pub white: (Asked, Source),
+    pub white: (HoursUntil, Source),
     /// Until the steel rusts.
-    pub red: (Asked, Source),
+    pub red: (HoursUntil, Source),
 }
 
 /// Why a hot-dip coat has no hours, in two sentences.
@@ -53,7 +53,7 @@ pub fn hours(finish: Finish) -> Result<Hours, Refusal> {
             let (_, barrel, rack) =
                 row.ok_or_else(|| Refusal::blank("the hours of this passivate", source))?;
             let white = if plated_in == PlatedIn::Barrel { *barrel } else { *rack };
-            Ok(Hours { white: (Asked::AtLeast(white), source), red: (Asked::NotFound, source) })
+            Ok(Hours { white: (HoursUntil::AtLeast(white), source), red: (HoursUntil::NotFound, source) })
         }
         Finish::HotDip => Err(Refusal::not_covered(
             "a hot-dip coat",
@@ -64,7 +64,7 @@ pub fn hours(finish: Finish) -> Result<Hours, Refusal> {
 }
 
 fn of_row(row: &Row) -> Result<Hours, Refusal> {
-    if (row.white, row.red) == (Asked::NotFound, Asked::NotFound) {
+    if (row.white, row.red) == (HoursUntil::NotFound, HoursUntil::NotFound) {
         return Err(Refusal::blank(&format!("the hours of {}", row.name), row.source));
     }
     Ok(Hours { white: (row.white, row.source), red: (row.red, row.source) })
@@ -78,8 +78,8 @@ fn iso_4042(um: u32, chromate: Chromate) -> Result<Hours, Refusal> {
         Refusal::not_covered(&asked, "3, 5, 8 and 12 µm, black from 5 µm on; of 25 µm it has no data", source)
     })?;
     Ok(Hours {
-        white: (Asked::Listed(row.white), source),
-        red: (row.red.map_or(Asked::Nothing, Asked::Listed), source),
+        white: (HoursUntil::Listed(row.white), source),
+        red: (row.red.map_or(HoursUntil::Nothing, HoursUntil::Listed), source),
     })
 }
 
@@ -93,7 +93,10 @@ fn iso_2081(um: u32, chromate: Chromate, plated_in: PlatedIn) -> Result<Hours, R
     };
     let white = if plated_in == PlatedIn::Barrel { *barrel } else { *rack };
     let red = if matches!(chromate, Chromate::C | Chromate::D) { *coloured } else { *clear };
-    Ok(Hours { white: (Asked::AtLeast(white), white_source), red: (Asked::AtLeast(red), red_source) })
+    Ok(Hours {
+        white: (HoursUntil::AtLeast(white), white_source),
+        red: (HoursUntil::AtLeast(red), red_source),
+    })
 }
 
 impl Finish {
@@ -127,7 +130,7 @@ impl Finish {
     }
 }
 
-impl Asked {
+impl HoursUntil {
     /// The number, where there is one.
     pub fn hours(self) -> Option<u32> {
         match self {

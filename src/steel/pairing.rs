@@ -17,7 +17,7 @@ use crate::table::{
 
 /// A bolt that wants a nut.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Asked {
+pub struct BoltToPair {
     /// Its grade.
     pub grade: Grade,
     /// Nominal diameter.
@@ -47,38 +47,38 @@ pub struct Nuts {
 ///
 /// # Errors
 /// A blank naming the bolt's own document where no rule is known here.
-pub fn nuts(asked: Asked) -> Result<Nuts, Refusal> {
+pub fn nuts(of: BoltToPair) -> Result<Nuts, Refusal> {
     let blank = || {
-        let how = if asked.is_zinc_coated { "a zinc-coated" } else { "a" };
+        let how = if of.is_zinc_coated { "a zinc-coated" } else { "a" };
         Refusal::blank(
-            &format!("the nut for {how} bolt of {}", asked.grade.name()),
-            asked.grade.document().memory("nuts"),
+            &format!("the nut for {how} bolt of {}", of.grade.name()),
+            of.grade.document().memory("nuts"),
         )
     };
-    let bolt = match (bolt(asked.grade).ok_or_else(blank)?, asked.system) {
+    let bolt = match (bolt(of.grade).ok_or_else(blank)?, of.system) {
         (Bolt::Iso898_1(PropertyClass::Class8_8), Some(System::Hr)) => Bolt::Hr8_8,
         (Bolt::Iso898_1(PropertyClass::Class10_9), Some(System::Hr)) => Bolt::Hr10_9,
         (Bolt::Iso898_1(PropertyClass::Class10_9), Some(System::Hv)) => Bolt::Hv10_9,
         (Bolt::Iso898_1(_), Some(_)) => {
-            let what = format!("a structural bolt of {}", asked.grade.name());
+            let what = format!("a structural bolt of {}", of.grade.name());
             return Err(Refusal::not_covered(&what, "HR 8.8, HR 10.9 and HV 10.9", en_14399_pairing::SOURCE));
         }
         (bolt, _) => bolt,
     };
     if let Bolt::Iso898_1(class) = bolt {
-        return metric(asked, iso_898_2_pairing::least_class(class)).ok_or_else(|| {
-            let what = format!("the nut for a bolt of {} of this size", asked.grade.name());
+        return metric(of, iso_898_2_pairing::least_class(class)).ok_or_else(|| {
+            let what = format!("the nut for a bolt of {} of this size", of.grade.name());
             Refusal::blank(&what, iso_898_2_pairing::SOURCE)
         });
     }
-    let finish = if asked.is_zinc_coated { Finish::ZincCoated } else { Finish::Plain };
+    let finish = if of.is_zinc_coated { Finish::ZincCoated } else { Finish::Plain };
     TABLES
         .iter()
         .flat_map(|rows| rows.iter())
         .find(|row| {
             row.bolt == bolt
                 && (row.finish == finish || row.finish == Finish::Any)
-                && row.sizes.hold(asked.diameter)
+                && row.sizes.hold(of.diameter)
         })
         .map(from_row)
         .ok_or_else(blank)
@@ -106,13 +106,13 @@ fn from_row(row: &Pairing) -> Nuts {
 }
 
 /// The least class and every higher one, in the styles in which they exist for this thread.
-fn metric(asked: Asked, (least, source): (iso_898_2_loads::PropertyClass, Source)) -> Option<Nuts> {
+fn metric(of: BoltToPair, (least, source): (iso_898_2_loads::PropertyClass, Source)) -> Option<Nuts> {
     let mut found = iso_898_2_pairing::FULL_LOAD
         .into_iter()
         .skip_while(|class| *class != least)
         .flat_map(|class| [Style::Regular, Style::High].map(|style| (class, style)))
         .filter(|(class, style)| {
-            iso_898_2_pairing::exists(*class, *style, asked.diameter.mm(), asked.is_coarse) == Some(true)
+            iso_898_2_pairing::exists(*class, *style, of.diameter.mm(), of.is_coarse) == Some(true)
         })
         .map(|(class, style)| Nut { grade: NutGrade::Iso898_2(class), style });
     Some(Nuts { nut: found.next()?, also: found.collect(), washer: None, source })

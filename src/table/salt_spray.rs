@@ -6,7 +6,7 @@ use crate::source::{Source, common_practice, document};
 
 /// What a document says of the hours until something is seen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Asked {
+pub enum HoursUntil {
     /// At least so many.
     AtLeast(u32),
     /// So many, in a table that informs.
@@ -29,54 +29,54 @@ pub struct Row {
     /// Who says so, and where.
     pub source: Source,
     /// Until the zinc itself corrodes white.
-    pub white: Asked,
+    pub white: HoursUntil,
     /// Until the steel rusts.
-    pub red: Asked,
+    pub red: HoursUntil,
 }
 
-const fn b633(key: &'static str, name: &'static str, white: Asked) -> Row {
-    Row { key, name, source: document::ASTM_B633.read("Table 1"), white, red: Asked::Nothing }
+const fn b633(key: &'static str, name: &'static str, white: HoursUntil) -> Row {
+    Row { key, name, source: document::ASTM_B633.read("Table 1"), white, red: HoursUntil::Nothing }
 }
 
-const fn row(key: &'static str, name: &'static str, source: Source, white: Asked) -> Row {
-    Row { key, name, source, white, red: Asked::NotFound }
+const fn row(key: &'static str, name: &'static str, source: Source, white: HoursUntil) -> Row {
+    Row { key, name, source, white, red: HoursUntil::NotFound }
 }
 
 /// The finishes that are listed one by one.
 pub static ROWS: [Row; 12] = [
-    b633("b633-i", "ASTM B633 type I, as plated", Asked::Nothing),
-    b633("b633-ii", "ASTM B633 type II, coloured chromate", Asked::AtLeast(96)),
-    b633("b633-iii", "ASTM B633 type III, colourless chromate", Asked::AtLeast(12)),
-    b633("b633-iv", "ASTM B633 type IV, phosphate", Asked::Nothing),
-    b633("b633-v", "ASTM B633 type V, colourless passivate", Asked::AtLeast(72)),
-    b633("b633-vi", "ASTM B633 type VI, coloured passivate", Asked::AtLeast(120)),
-    row("f1941", "ASTM F1941", document::ASTM_F1941.memory("salt spray tables"), Asked::NotFound),
+    b633("b633-i", "ASTM B633 type I, as plated", HoursUntil::Nothing),
+    b633("b633-ii", "ASTM B633 type II, coloured chromate", HoursUntil::AtLeast(96)),
+    b633("b633-iii", "ASTM B633 type III, colourless chromate", HoursUntil::AtLeast(12)),
+    b633("b633-iv", "ASTM B633 type IV, phosphate", HoursUntil::Nothing),
+    b633("b633-v", "ASTM B633 type V, colourless passivate", HoursUntil::AtLeast(72)),
+    b633("b633-vi", "ASTM B633 type VI, coloured passivate", HoursUntil::AtLeast(120)),
+    row("f1941", "ASTM F1941", document::ASTM_F1941.memory("salt spray tables"), HoursUntil::NotFound),
     row(
         "b695-i",
         "ASTM B695 type I, as coated",
         document::ASTM_B695.memory("salt spray table by class"),
-        Asked::NotFound,
+        HoursUntil::NotFound,
     ),
     row(
         "b695-ii",
         "ASTM B695 type II, coloured chromate",
         document::ASTM_B695.memory("salt spray clause"),
-        Asked::AtLeast(72),
+        HoursUntil::AtLeast(72),
     ),
-    row("iso12683", "ISO 12683", document::ISO_12683.memory("salt spray by class"), Asked::NotFound),
+    row("iso12683", "ISO 12683", document::ISO_12683.memory("salt spray by class"), HoursUntil::NotFound),
     Row {
         key: "barrel-5",
         name: "about 5 µm of mechanical zinc",
         source: ABOUT_5_UM,
-        white: Asked::About(36),
-        red: Asked::Nothing,
+        white: HoursUntil::About(36),
+        red: HoursUntil::Nothing,
     },
     Row {
         key: "cell-5",
         name: "about 5 µm of electroplated zinc",
         source: ABOUT_5_UM,
-        white: Asked::About(24),
-        red: Asked::Nothing,
+        white: HoursUntil::About(24),
+        red: HoursUntil::Nothing,
     },
 ];
 /// Where the rule of the trade on the two thin coats is from.

@@ -4,7 +4,7 @@ use kettle_barrel::calculator::REGISTER;
 use kettle_barrel::course::handed_in::{self, State};
 use kettle_barrel::course::mark::units;
 use kettle_barrel::course::tolerance::{agrees, near};
-use kettle_barrel::course::{Asked, Level, Marked, Question, Random, Setup, Sheet, Topic, mark, set};
+use kettle_barrel::course::{Level, Marked, Question, Random, Setup, Sheet, Sought, Topic, mark, set};
 use kettle_barrel::quantity::Shown;
 
 /// Exercises drawn of each calculator and level.
@@ -35,8 +35,8 @@ fn written(right: Shown, unit: &'static kettle_barrel::quantity::Unit) -> Option
 }
 
 fn a_question_is_sound(id: &str, question: &Question) {
-    match &question.asked {
-        Asked::Figure(right, slips) => {
+    match &question.sought {
+        Sought::Figure(right, slips) => {
             assert_eq!(mark(question, &right.to_string()), Marked::Right, "{id}: {}", question.text);
             for unit in units(right.unit) {
                 let answer = written(*right, unit).unwrap();
@@ -58,7 +58,7 @@ fn a_question_is_sound(id: &str, question: &Question) {
             let wrong = Shown { number: right.number * 37.3 + 1000.0, ..*right };
             assert_ne!(mark(question, &wrong.to_string()), Marked::Right);
         }
-        Asked::OneOf(options, right) => {
+        Sought::OneOf(options, right) => {
             assert!((1..=options.len()).contains(right), "{id}: {}", question.text);
             for number in 1..=options.len() {
                 let marked = mark(question, &number.to_string());

@@ -2,7 +2,7 @@
 //! at the limit and just below it.
 
 use kettle_barrel::calculator::evaluate;
-use kettle_barrel::coat::{CoatClass, ThicknessLimit as Asked};
+use kettle_barrel::coat::{CoatClass, ThicknessLimit};
 use kettle_barrel::source::Basis;
 
 /// Class, limit, unit, printed value, basis.
@@ -68,7 +68,7 @@ pub fn check(classes: &'static [CoatClass], rows: &[Row]) {
 }
 
 /// The calculator finds a coat at the limit good and one a tenth of a micrometre thinner short.
-fn at_the_limit(class: &CoatClass, which: Compared, limit: &Asked) {
+fn at_the_limit(class: &CoatClass, which: Compared, limit: &ThicknessLimit) {
     let part = match which {
         Compared::Single => 0,
         Compared::Average => 1,

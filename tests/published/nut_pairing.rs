@@ -6,7 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::quantity::Length;
 use kettle_barrel::source::Basis::{self, *};
 use kettle_barrel::steel::Grade;
-use kettle_barrel::steel::pairing::{Asked, Nuts, nuts};
+use kettle_barrel::steel::pairing::{BoltToPair, Nuts, nuts};
 use kettle_barrel::table::iso_898_2_loads::PropertyClass::*;
 use kettle_barrel::table::iso_898_2_pairing::{exists, style_of};
 use kettle_barrel::table::nut_style::Style::*;
@@ -15,7 +15,7 @@ use kettle_barrel::table::{astm_f3125_pairing, en_14399_pairing};
 
 fn of(key: &str, diameter: Length, is_zinc_coated: bool) -> Option<Nuts> {
     let grade = Grade::of_key(key).unwrap();
-    nuts(Asked { grade, diameter, is_coarse: true, is_zinc_coated, system: None }).ok()
+    nuts(BoltToPair { grade, diameter, is_coarse: true, is_zinc_coated, system: None }).ok()
 }
 
 #[test]

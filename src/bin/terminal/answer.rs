@@ -24,7 +24,8 @@ pub struct Answer {
     /// The version of the program.
     pub program: &'static str,
     /// What was asked.
-    pub asked: Asked,
+    #[serde(rename = "asked")]
+    pub request: Request,
     /// The fields as they were understood.
     pub fields: Draft,
     /// How an order line was read, as a sentence.
@@ -46,7 +47,7 @@ pub struct Answer {
 /// What was asked.
 #[derive(Debug, Serialize)]
 #[serde(rename_all = "kebab-case")]
-pub enum Asked {
+pub enum Request {
     /// An order line.
     Order {
         /// As it was written.
@@ -70,11 +71,11 @@ pub struct NotUsed {
 
 impl Answer {
     /// An answer that is still empty.
-    pub fn to(asked: Asked, fields: Draft) -> Self {
+    pub fn to(request: Request, fields: Draft) -> Self {
         Self {
             format: FORMAT,
             program: env!("CARGO_PKG_VERSION"),
-            asked,
+            request,
             fields,
             read: None,
             not_used: Vec::new(),

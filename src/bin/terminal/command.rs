@@ -11,7 +11,7 @@ use kettle_barrel::order;
 use kettle_barrel::quantity::Units;
 use kettle_barrel::sheet::{self, Heading, JOB};
 
-use super::answer::{self, Answer, Asked, NotUsed};
+use super::answer::{self, Answer, NotUsed, Request};
 use super::course;
 use super::input::{help, standard_input};
 use super::list;
@@ -86,13 +86,13 @@ fn order_line(words: Vec<&str>) -> Result<Answer, String> {
     let not_used =
         not_used.map(|(text, why)| NotUsed { text: text.to_owned(), why: why.to_owned() }).collect();
     let read = Some(reading.to_string());
-    Ok(Answer { order, problems, not_used, read, ..Answer::to(Asked::Order { line }, reading.draft) })
+    Ok(Answer { order, problems, not_used, read, ..Answer::to(Request::Order { line }, reading.draft) })
 }
 
 /// A sheet of one written order line, or the reply to whoever wrote it.
 fn paper(name: &str, asked: &ArgMatches, words: Vec<&str>, units: Units) -> Result<Answer, String> {
     let mut answer = order_line(words)?;
-    let Asked::Order { line } = &answer.asked else { return Ok(answer) };
+    let Request::Order { line } = &answer.request else { return Ok(answer) };
     let text = |name: &str| asked.try_get_one::<String>(name).ok().flatten().cloned().unwrap_or_default();
     let heading = Heading {
         number: text("number"),
@@ -147,7 +147,7 @@ fn calculator<'a>(entry: &Entry, words: impl Iterator<Item = &'a str>) -> Result
         Ok(report) => (Some(report), None),
         Err(problems) => (None, Some(problems)),
     };
-    Ok(Answer { report, problems, ..Answer::to(Asked::Calculator { id: entry.about.id }, draft) })
+    Ok(Answer { report, problems, ..Answer::to(Request::Calculator { id: entry.about.id }, draft) })
 }
 
 const NAME: &str = "kettle-barrel";

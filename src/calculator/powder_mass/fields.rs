@@ -1,6 +1,6 @@
 //! What is asked for a charge of the barrel, and how it is read and written.
 
-use super::{Asked, DensityOf, Input, Pass, Plan};
+use super::{DensityOf, Input, Pass, Plan, WantedCoat};
 use crate::calculator::load::{Known, fields as load};
 use crate::calculator::run::Clock;
 use crate::calculator::steel_fields::{AsWritten, STEEL};
@@ -64,7 +64,7 @@ pub(super) static FIELDS: [FieldAbout; 42] = [
 
 choices! {
     /// How the coat is asked for.
-    enum AskedBy {
+    enum WantedBy {
         Class: "class", "Class of ASTM B695";
         Least: "least", "Least of every place";
         Mean: "thickness", "Mean of the load, as it is";
@@ -95,8 +95,9 @@ choices! {
 }
 pub(super) const GRADE: Field<AsWritten> =
     STEEL.hint("class 8.8, 10.9, grade 5, A325 …; for cleaning and embrittlement.");
-const ASKED: Field<AskedBy> = Field::choice("asked", "Coat asked by", AskedBy::CHOICES, AskedBy::Class.key())
-    .hint("A class is the least of every place: more is weighed in, so that the readings of a lot pass.");
+const ASKED: Field<WantedBy> =
+    Field::choice("asked", "Coat asked by", WantedBy::CHOICES, WantedBy::Class.key())
+        .hint("A class is the least of every place: more is weighed in, so that the readings of a lot pass.");
 const CLASS: Field<Class> = Field::choice("class", "Class", &CLASSES, "55").when(&ASKED, &["class"]);
 const LEAST: Field<Written<Length>> =
     Field::quantity("least", "Least of every place", &MICRONS, COATS, "50 µm").when(&ASKED, &["least"]);
@@ -293,7 +294,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
         // The load is read all the same, for its problems.
         Err(missed) => load::read(reader, deposit()).and(Err(missed)),
     };
-    let (grade, asked) = (reader.optional(&GRADE), read_asked(reader));
+    let (grade, wanted) = (reader.optional(&GRADE), read_wanted(reader));
     let (checks, chance) = (reader.if_asked(&CHECKS), reader.if_asked(&CHANCE));
     let (scatter, charged) = (reader.optional(&SCATTER), reader.optional(&CHARGED));
     let earlier = reader.optional(&EARLIER).and_then(|text| read_earlier(text, reader));
@@ -305,7 +306,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
     Ok(Input {
         stated: stated?,
         grade: grade?.map(|grade| grade.0),
-        asked: asked?,
+        wanted: wanted?,
         pass: checks?.zip(chance?).map(|(readings, chance)| Pass { readings, chance }),
         scatter: scatter?,
         earlier: earlier?,
@@ -336,15 +337,15 @@ fn read_density(reader: &mut Reader<'_>) -> Result<DensityOf, Missed> {
     })
 }
 
-fn read_asked(reader: &mut Reader<'_>) -> Result<Asked, Missed> {
+fn read_wanted(reader: &mut Reader<'_>) -> Result<WantedCoat, Missed> {
     match reader.get(&ASKED)? {
-        AskedBy::Class => {
+        WantedBy::Class => {
             let class = reader.get(&CLASS)?.0;
             let limit = class.single.ok_or_else(|| reader.wrong(&CLASS, Fault::Missing))?;
-            Ok(Asked::Class(class, limit))
+            Ok(WantedCoat::Class(class, limit))
         }
-        AskedBy::Least => reader.get(&LEAST).map(Asked::Least),
-        AskedBy::Mean => reader.get(&COAT).map(Asked::Mean),
+        WantedBy::Least => reader.get(&LEAST).map(WantedCoat::Least),
+        WantedBy::Mean => reader.get(&COAT).map(WantedCoat::Mean),
     }
 }
 
@@ -373,17 +374,17 @@ fn read_plan(reader: &mut Reader<'_>) -> Result<Plan, Missed> {
 pub(super) fn write(input: &Input, writer: &mut Writer) {
     load::write(&input.stated, writer);
     writer.put_optional(&GRADE, input.grade.map(AsWritten));
-    match input.asked {
-        Asked::Class(class, _) => {
-            writer.put(&ASKED, AskedBy::Class);
+    match input.wanted {
+        WantedCoat::Class(class, _) => {
+            writer.put(&ASKED, WantedBy::Class);
             writer.put(&CLASS, Class(class));
         }
-        Asked::Least(least) => {
-            writer.put(&ASKED, AskedBy::Least);
+        WantedCoat::Least(least) => {
+            writer.put(&ASKED, WantedBy::Least);
             writer.put(&LEAST, least);
         }
-        Asked::Mean(mean) => {
-            writer.put(&ASKED, AskedBy::Mean);
+        WantedCoat::Mean(mean) => {
+            writer.put(&ASKED, WantedBy::Mean);
             writer.put(&COAT, mean);
         }
     }
@@ -428,7 +429,7 @@ pub(super) fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
     load::fill(case, writer)?;
     writer.put_optional(&GRADE, case.grade().map(AsWritten));
     if let Some(offer) = case.offer {
-        writer.put(&ASKED, AskedBy::Least);
+        writer.put(&ASKED, WantedBy::Least);
         writer.put(&LEAST, Written { quantity: offer.min, unit: &unit::UM });
     }
     Some(())

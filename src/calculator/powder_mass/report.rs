@@ -1,6 +1,6 @@
 //! The charge of a barrel as a report.
 
-use super::{Asked, Finish, Input, Outcome, finding, working::working};
+use super::{Finish, Input, Outcome, WantedCoat, finding, working::working};
 use crate::calculator::run::{self, shown_minutes};
 use crate::calculator::{Bar, Caution, Figure, Mark, Note, Picture, Report, ScaleMark, Section};
 use crate::coat::barrel;
@@ -51,20 +51,20 @@ fn headline(input: &Input, outcome: &Outcome, barred: bool) -> String {
 
 impl Input {
     /// The coat asked for, in words.
-    pub(super) fn asked_words(&self) -> String {
+    pub(super) fn wanted_words(&self) -> String {
         let printed = self.least_as_printed();
-        match self.asked {
-            Asked::Class(class, _) => format!("{printed}, {} of ASTM B695", class.name),
-            Asked::Least(_) | Asked::Mean(_) => printed.to_string(),
+        match self.wanted {
+            WantedCoat::Class(class, _) => format!("{printed}, {} of ASTM B695", class.name),
+            WantedCoat::Least(_) | WantedCoat::Mean(_) => printed.to_string(),
         }
     }
 
     /// The coat asked for, a class as its standard prints it in the reader's unit.
     fn least_as_printed(&self) -> Shown {
         let system = self.stated.system();
-        match self.asked {
-            Asked::Class(_, limit) => limit.column(system.coat_unit()).unwrap_or(limit.printed),
-            Asked::Least(coat) | Asked::Mean(coat) => system.coat(coat.quantity),
+        match self.wanted {
+            WantedCoat::Class(_, limit) => limit.column(system.coat_unit()).unwrap_or(limit.printed),
+            WantedCoat::Least(coat) | WantedCoat::Mean(coat) => system.coat(coat.quantity),
         }
     }
 }
@@ -74,7 +74,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let system = input.stated.system();
     let mut figures = outcome.load.figures(&input.stated);
     if let Some((_, published)) = outcome.least {
-        let mut figure = Figure::words("Every place reaches", input.asked_words());
+        let mut figure = Figure::words("Every place reaches", input.wanted_words());
         figure.source = published;
         figures.push(figure);
         let mut figure = Figure::one("v", "Scatter of single readings", Shown::percent(outcome.scatter.0, 1));

@@ -222,7 +222,7 @@ fn readings(input: &Input) -> RunStep {
     match input.pass {
         Some(pass) => step
             .with(Figure::one("", "Readings to take", Shown::plain(f64::from(pass.readings), 0)))
-            .with(Figure::words("Every one reaches", input.asked_words())),
+            .with(Figure::words("Every one reaches", input.wanted_words())),
         None => step,
     }
 }

@@ -7,7 +7,7 @@ use crate::sentence::capital;
 use crate::site::salt_spray::{self, Finish, Hours};
 use crate::source::Source;
 use crate::table::Refusal;
-use crate::table::salt_spray::{self as table, Asked, Chromate, ROWS};
+use crate::table::salt_spray::{self as table, Chromate, HoursUntil, ROWS};
 
 const WHITE: &str = "white corrosion";
 const RED: &str = "red rust";
@@ -52,7 +52,7 @@ fn state(report: &mut Report, finish: Finish, hours: Hours) {
         if let Some(number) = asked.hours() {
             report.working.table("hours as the source states them", "h", shown(number), source);
         }
-        if asked == Asked::NotFound {
+        if asked == HoursUntil::NotFound {
             let refusal = Refusal::blank(&format!("hours to {until}"), source);
             report.findings.push(Finding::new(Mark::Note, refusal.to_string(), refusal.source()));
         }
@@ -82,29 +82,29 @@ fn beside_iso_4042(um: u32, chromate: Chromate, hours: Hours) -> Option<Note> {
 }
 
 /// `at least 96 h to white corrosion`, `about 36 h …`; nothing where there is no number.
-fn in_words(asked: Asked, until: &str) -> Option<String> {
+fn in_words(asked: HoursUntil, until: &str) -> Option<String> {
     let how = match asked {
-        Asked::AtLeast(_) => "at least ",
-        Asked::About(_) => "about ",
-        Asked::Listed(_) | Asked::Nothing | Asked::NotFound => "",
+        HoursUntil::AtLeast(_) => "at least ",
+        HoursUntil::About(_) => "about ",
+        HoursUntil::Listed(_) | HoursUntil::Nothing | HoursUntil::NotFound => "",
     };
     let hours = shown(asked.hours()?);
     Some(match asked {
         // The source says not to what.
-        Asked::About(_) => format!("{how}{hours} in the spray"),
+        HoursUntil::About(_) => format!("{how}{hours} in the spray"),
         _ => format!("{how}{hours} to {until}"),
     })
 }
 
-fn figure(asked: Asked, source: Source, until: &'static str) -> Figure {
+fn figure(asked: HoursUntil, source: Source, until: &'static str) -> Figure {
     let figure = match asked {
-        Asked::AtLeast(hours) => Figure::one("", format!("Hours to {until}, at least"), shown(hours)),
-        Asked::Listed(hours) => Figure::one("", format!("Hours to {until}, as listed"), shown(hours)),
-        Asked::About(hours) => {
+        HoursUntil::AtLeast(hours) => Figure::one("", format!("Hours to {until}, at least"), shown(hours)),
+        HoursUntil::Listed(hours) => Figure::one("", format!("Hours to {until}, as listed"), shown(hours)),
+        HoursUntil::About(hours) => {
             Figure::one("", "Hours in the spray, about; to white or to red is not said", shown(hours))
         }
-        Asked::Nothing => Figure::words(format!("Hours to {until}"), "none stated"),
-        Asked::NotFound => Figure::words(format!("Hours to {until}"), "not known here"),
+        HoursUntil::Nothing => Figure::words(format!("Hours to {until}"), "none stated"),
+        HoursUntil::NotFound => Figure::words(format!("Hours to {until}"), "not known here"),
     };
     figure.source(source)
 }
@@ -115,13 +115,13 @@ fn shown(hours: u32) -> Shown {
 
 /// What is said of other finishes, to compare.
 fn beside() -> Section {
-    let thin = ROWS.iter().filter(|row| matches!(row.white, Asked::About(_))).filter_map(|row| {
+    let thin = ROWS.iter().filter(|row| matches!(row.white, HoursUntil::About(_))).filter_map(|row| {
         Some(Figure::words(capital(row.name), in_words(row.white, WHITE)?).source(row.source))
     });
     let others = table::BESIDE.iter().map(|&(name, white, red, source)| {
         let said: Vec<String> = [(white, WHITE), (red, RED)]
             .into_iter()
-            .filter_map(|(hours, until)| in_words(Asked::Listed(hours?), until))
+            .filter_map(|(hours, until)| in_words(HoursUntil::Listed(hours?), until))
             .collect();
         Figure::words(capital(name), said.join(", ")).source(source)
     });
@@ -134,7 +134,7 @@ fn picture(finish: Finish) -> Picture {
     let all = ROWS.iter().map(Finish::Listed).chain(finish.family());
     let bars = all.filter_map(|other| {
         let (asked, _) = salt_spray::hours(other).ok()?.white;
-        if matches!(asked, Asked::About(_)) {
+        if matches!(asked, HoursUntil::About(_)) {
             return None;
         }
         Some(Bar {

@@ -63,7 +63,7 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> (Vec<Column>, Opt
             Some(_) => ColumnUse::LeftOut(Why::NotChosen),
             None => of_column(name.as_deref(), at, grid.separator, &mut cells()).unwrap_or_else(|mixed| {
                 open.get_or_insert(mixed);
-                ColumnUse::Asked(Looks::Mixed)
+                ColumnUse::Unclear(Looks::Mixed)
             }),
         };
         columns.push(Column { heading: name, usage, unit, first: first.join(", ") });
@@ -114,8 +114,8 @@ fn by_their_names(articles: &[&Row], columns: &mut [Column], own_units: bool) ->
         return by_their_names(articles, columns, own_units);
     }
     let column = columns.get_mut(odd)?;
-    column.usage = ColumnUse::Asked(Looks::Unnamed);
-    Some(PasteProblem::Asked { column: odd + 1, first: column.first.clone(), looks: Looks::Unnamed })
+    column.usage = ColumnUse::Unclear(Looks::Unnamed);
+    Some(PasteProblem::Unclear { column: odd + 1, first: column.first.clone(), looks: Looks::Unnamed })
 }
 
 /// What the heading of each column that would be taken says.
@@ -199,8 +199,8 @@ fn ask(articles: &[&Row], columns: &mut [Column]) -> Option<PasteProblem> {
         (!known).then_some((own.at, looks))
     })?;
     let column = columns.get_mut(at)?;
-    column.usage = ColumnUse::Asked(looks);
-    Some(PasteProblem::Asked { column: at + 1, first: column.first.clone(), looks })
+    column.usage = ColumnUse::Unclear(looks);
+    Some(PasteProblem::Unclear { column: at + 1, first: column.first.clone(), looks })
 }
 
 /// The numbers of a column that would be taken.

@@ -35,7 +35,7 @@ pub enum PasteProblem {
     /// `;` on some of the lines.
     MixedSeparators,
     /// A column without a heading that says what it holds, and that could count as well as measure.
-    Asked {
+    Unclear {
         /// Which column, from 1.
         column: usize,
         /// What stands in it.
@@ -127,7 +127,7 @@ impl fmt::Display for PasteProblem {
                 "some lines hold “;” and others do not; put each article on its own line and spaces between \
                  its readings",
             ),
-            Self::Asked { column, first, looks } => write!(
+            Self::Unclear { column, first, looks } => write!(
                 f,
                 "column {column} ({first}) {looks}; choose the columns with readings, for example 2-6, or put a heading \
                  above them"

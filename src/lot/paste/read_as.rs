@@ -43,7 +43,7 @@ pub enum ColumnUse {
     /// Nothing.
     LeftOut(Why),
     /// It could be something else than readings: nothing counts until that is said.
-    Asked(Looks),
+    Unclear(Looks),
 }
 
 /// A line.
@@ -103,7 +103,7 @@ impl fmt::Display for ColumnUse {
             Self::Readings => f.write_str("readings"),
             Self::Articles => f.write_str("tells the articles apart"),
             Self::LeftOut(why) => write!(f, "left out: {why}"),
-            Self::Asked(looks) => write!(f, "are these readings? It {looks}"),
+            Self::Unclear(looks) => write!(f, "are these readings? It {looks}"),
         }
     }
 }

@@ -222,7 +222,7 @@ fn where_all_is_left_out_the_column_is_named() {
 fn the_table_is_there_before_the_question_is_answered() {
     let how = Reading { units: &UNITS, comma: Comma::Decide, columns: None };
     let table = as_read("101 36\n102 37\n103 38", &how).unwrap();
-    assert_eq!(table.columns[0].usage, ColumnUse::Asked(Looks::Counts));
+    assert_eq!(table.columns[0].usage, ColumnUse::Unclear(Looks::Counts));
     assert_eq!(
         table.columns[0].usage.to_string(),
         "are these readings? It counts up, as numbers of articles do"
@@ -235,7 +235,7 @@ fn the_table_is_there_before_the_question_is_answered() {
     let counted = read_with("101 36\n102 37\n103 38", Comma::Decide, Some(&[2])).unwrap();
     assert_eq!(as_read("101 36\n102 37\n103 38", &told), Some(counted.read_as));
     let mixed = as_read("µm;µm\n52;five\n48;47", &how).unwrap();
-    assert_eq!(mixed.columns[1].usage, ColumnUse::Asked(Looks::Mixed));
+    assert_eq!(mixed.columns[1].usage, ColumnUse::Unclear(Looks::Mixed));
 }
 
 #[test]

@@ -11,7 +11,7 @@ use super::control::option;
 use super::formula::formula;
 use super::step::{fold, sum};
 use crate::calculator::{Address, Draft, Link};
-use crate::course::{Asked, Exercise, Marked, Question, Sheet, handed_in, mark};
+use crate::course::{Exercise, Marked, Question, Sheet, Sought, handed_in, mark};
 use crate::order::saved::Store;
 use crate::page::browser::{self, Device};
 
@@ -125,14 +125,14 @@ fn question(
         let value = event.target().map(|target| target.unchecked_into::<HtmlInputElement>().value());
         (number, value.unwrap_or_default())
     });
-    let control = match &question.asked {
-        Asked::Figure(..) => html! {
+    let control = match &question.sought {
+        Sought::Figure(..) => html! {
             <input
                 type="text" id={id.clone()} value={answer.to_owned()} onchange={take}
                 autocomplete="off" autocapitalize="off" spellcheck="false"
             />
         },
-        Asked::OneOf(options, _) => {
+        Sought::OneOf(options, _) => {
             let offered = options.iter().enumerate().map(|(place, text)| {
                 let number = (place + 1).to_string();
                 let chosen = number == answer;
