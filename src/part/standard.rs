@@ -49,8 +49,9 @@ pub fn covered(kind: Kind, metric: bool) -> Option<String> {
 
 /// A table of sizes, and how a part is made from it.
 struct Found {
-    /// The nominal diameters it has, in mm or in inches; empty where every thread will do.
-    diameters: Vec<f64>,
+    /// The nominal diameters it has, in mm or in inches; empty where every thread will do. Listed only for
+    /// whoever tells them.
+    diameters: fn() -> Vec<f64>,
     /// Where it is published.
     source: Source,
     /// The part of a thread and a length; `None` where the table has no such size.
@@ -60,7 +61,7 @@ struct Found {
 impl Found {
     fn sizes(&self, metric: bool) -> String {
         let show = |size: &f64| if metric { format!("M{size}") } else { inches(*size) };
-        match self.diameters.as_slice() {
+        match (self.diameters)().as_slice() {
             [] => "every thread".to_owned(),
             all if all.len() <= 12 => all.iter().map(show).collect::<Vec<_>>().join(", "),
             [first, .., last] => format!("{} to {}", show(first), show(last)),

@@ -9,11 +9,11 @@ use crate::table::{asme_b18_3, din_3570, iso_4026};
 pub(super) fn found(kind: Kind, metric: bool) -> Option<Found> {
     Some(match (kind, metric) {
         (Kind::Rod | Kind::Stud, _) => {
-            Found { diameters: Vec::new(), source: crate::part::profile::SOURCE, build: rod }
+            Found { diameters: Vec::new, source: crate::part::profile::SOURCE, build: rod }
         }
-        (Kind::AnchorRod, _) => Found { diameters: Vec::new(), source: ANCHOR, build: anchor_rod },
+        (Kind::AnchorRod, _) => Found { diameters: Vec::new, source: ANCHOR, build: anchor_rod },
         (Kind::UBolt, true) => Found {
-            diameters: {
+            diameters: || {
                 let mut threads: Vec<f64> = din_3570::ROWS.iter().map(|row| row.d).collect();
                 threads.dedup();
                 threads
@@ -22,12 +22,12 @@ pub(super) fn found(kind: Kind, metric: bool) -> Option<Found> {
             build: u_bolt,
         },
         (Kind::SetScrew, true) => Found {
-            diameters: iso_4026::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_4026::ROWS.iter().map(|row| row.d).collect(),
             source: iso_4026::SOCKET,
             build: set_screw,
         },
         (Kind::SetScrew, false) => Found {
-            diameters: asme_b18_3::SETS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_3::SETS.iter().map(|row| row.d).collect(),
             source: asme_b18_3::SET,
             build: inch_set_screw,
         },

@@ -14,37 +14,37 @@ pub(super) fn found(kind: Kind, metric: bool) -> Option<Found> {
         (Kind::HexBolt, false) => inch_hex(|profile, length| inch_hex_bolt(profile, length, false)),
         (Kind::HexScrew, false) => inch_hex(|profile, length| inch_hex_bolt(profile, length, true)),
         (Kind::StructuralBolt, true) => Found {
-            diameters: en_14399_4::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || en_14399_4::ROWS.iter().map(|row| row.d).collect(),
             source: en_14399_4::SOURCE,
             build: hv_bolt,
         },
         (Kind::StructuralBolt, false) => Found {
-            diameters: asme_b18_2_6::BOLTS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_2_6::BOLTS.iter().map(|row| row.d).collect(),
             source: asme_b18_2_6::HEAD,
             build: structural_bolt,
         },
         (Kind::FlangeBolt, true) => Found {
-            diameters: en_1665::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || en_1665::ROWS.iter().map(|row| row.d).collect(),
             source: en_1665::SOURCE,
             build: flange_bolt,
         },
         (Kind::FlangeBolt, false) => Found {
-            diameters: asme_b18_2_1::FLANGES.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_2_1::FLANGES.iter().map(|row| row.d).collect(),
             source: asme_b18_2_1::FLANGE,
             build: inch_flange_bolt,
         },
         (Kind::CarriageBolt, true) => Found {
-            diameters: iso_8677::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_8677::ROWS.iter().map(|row| row.d).collect(),
             source: iso_8677::SOURCE,
             build: carriage_bolt,
         },
         (Kind::CarriageBolt, false) => Found {
-            diameters: asme_b18_5::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_5::ROWS.iter().map(|row| row.d).collect(),
             source: asme_b18_5::SOURCE,
             build: inch_carriage_bolt,
         },
         (Kind::EyeBolt, true) => Found {
-            diameters: din_444::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || din_444::ROWS.iter().map(|row| row.d).collect(),
             source: din_444::SOURCE,
             build: eye_bolt,
         },
@@ -53,12 +53,12 @@ pub(super) fn found(kind: Kind, metric: bool) -> Option<Found> {
 }
 
 fn iso_hex(build: fn(Profile, Length) -> Option<Shape>) -> Found {
-    Found { diameters: iso_4014::ROWS.iter().map(|row| row.d).collect(), source: iso_4014::S, build }
+    Found { diameters: || iso_4014::ROWS.iter().map(|row| row.d).collect(), source: iso_4014::S, build }
 }
 
 fn inch_hex(build: fn(Profile, Length) -> Option<Shape>) -> Found {
     let source = asme_b18_2_1::source(crate::source::Basis::Read);
-    Found { diameters: asme_b18_2_1::ROWS.iter().map(|row| row.d).collect(), source, build }
+    Found { diameters: || asme_b18_2_1::ROWS.iter().map(|row| row.d).collect(), source, build }
 }
 
 fn hex_bolt(profile: Profile, length: Length, to_the_head: bool) -> Option<Shape> {

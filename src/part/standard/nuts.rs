@@ -9,47 +9,47 @@ use crate::table::{asme_b18_2_2, asme_b18_2_4_6m, din_557, iso_4032, iso_4161, i
 pub(super) fn found(kind: Kind, metric: bool) -> Option<Found> {
     Some(match (kind, metric) {
         (Kind::HexNut, true) => Found {
-            diameters: iso_4032::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_4032::ROWS.iter().map(|row| row.d).collect(),
             source: iso_4032::SOURCE,
             build: hex_nut,
         },
         (Kind::HexNut, false) => Found {
-            diameters: asme_b18_2_2::HEX.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_2_2::HEX.iter().map(|row| row.d).collect(),
             source: asme_b18_2_2::HEX_SOURCE,
             build: |profile, _| inch_nut(profile, asme_b18_2_2::HEX, asme_b18_2_2::HEX_SOURCE),
         },
         (Kind::HeavyHexNut, true) => Found {
-            diameters: asme_b18_2_4_6m::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_2_4_6m::ROWS.iter().map(|row| row.d).collect(),
             source: asme_b18_2_4_6m::SOURCE,
             build: heavy_hex_nut,
         },
         (Kind::HeavyHexNut, false) => Found {
-            diameters: asme_b18_2_2::HEAVY.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_2_2::HEAVY.iter().map(|row| row.d).collect(),
             source: asme_b18_2_2::HEAVY_SOURCE,
             build: |profile, _| inch_nut(profile, asme_b18_2_2::HEAVY, asme_b18_2_2::HEAVY_SOURCE),
         },
         (Kind::FlangeNut, true) => Found {
-            diameters: iso_4161::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_4161::ROWS.iter().map(|row| row.d).collect(),
             source: iso_4161::SOURCE,
             build: flange_nut,
         },
         (Kind::FlangeNut, false) => Found {
-            diameters: asme_b18_2_2::FLANGES.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_2_2::FLANGES.iter().map(|row| row.d).collect(),
             source: asme_b18_2_2::FLANGE_SOURCE,
             build: inch_flange_nut,
         },
         (Kind::SquareNut, true) => Found {
-            diameters: din_557::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || din_557::ROWS.iter().map(|row| row.d).collect(),
             source: din_557::SOURCE,
             build: square_nut,
         },
         (Kind::SquareNut, false) => Found {
-            diameters: asme_b18_2_2::SQUARES.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_2_2::SQUARES.iter().map(|row| row.d).collect(),
             source: asme_b18_2_2::SQUARE_SOURCE,
             build: inch_square_nut,
         },
         (Kind::LockNut, true) => Found {
-            diameters: iso_7040::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_7040::ROWS.iter().map(|row| row.d).collect(),
             source: iso_7040::SOURCE,
             build: lock_nut,
         },

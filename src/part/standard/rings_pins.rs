@@ -9,22 +9,22 @@ use crate::table::{din_471, din_472, iso_1234, iso_8752};
 pub(super) fn found(kind: Kind, metric: bool) -> Option<Found> {
     Some(match (kind, metric) {
         (Kind::RetainingRing, true) => Found {
-            diameters: din_471::ROWS.iter().map(|row| row.d1).collect(),
+            diameters: || din_471::ROWS.iter().map(|row| row.d1).collect(),
             source: din_471::SOURCE,
             build: shaft_ring,
         },
         (Kind::InternalRing, true) => Found {
-            diameters: din_472::ROWS.iter().map(|row| row.d1).collect(),
+            diameters: || din_472::ROWS.iter().map(|row| row.d1).collect(),
             source: din_472::SOURCE,
             build: bore_ring,
         },
         (Kind::CotterPin, true) => Found {
-            diameters: iso_1234::ROWS.iter().map(|row| row.n).collect(),
+            diameters: || iso_1234::ROWS.iter().map(|row| row.n).collect(),
             source: iso_1234::SOURCE,
             build: cotter_pin,
         },
         (Kind::SpringPin, true) => Found {
-            diameters: iso_8752::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_8752::ROWS.iter().map(|row| row.d).collect(),
             source: iso_8752::source(Basis::Read),
             build: spring_pin,
         },

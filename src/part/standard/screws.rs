@@ -8,32 +8,32 @@ use crate::table::{asme_b18_3, iso_4762, iso_7380, iso_10642};
 pub(super) fn found(kind: Kind, metric: bool) -> Option<Found> {
     Some(match (kind, metric) {
         (Kind::SocketScrew, true) => Found {
-            diameters: iso_4762::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_4762::ROWS.iter().map(|row| row.d).collect(),
             source: iso_4762::SOURCE,
             build: socket_screw,
         },
         (Kind::SocketScrew, false) => Found {
-            diameters: asme_b18_3::CAPS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_3::CAPS.iter().map(|row| row.d).collect(),
             source: asme_b18_3::CAP,
             build: inch_socket_screw,
         },
         (Kind::CountersunkScrew, true) => Found {
-            diameters: iso_10642::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_10642::ROWS.iter().map(|row| row.d).collect(),
             source: iso_10642::SOURCE,
             build: countersunk_screw,
         },
         (Kind::CountersunkScrew, false) => Found {
-            diameters: asme_b18_3::FLATS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_3::FLATS.iter().map(|row| row.d).collect(),
             source: asme_b18_3::FLAT,
             build: inch_countersunk_screw,
         },
         (Kind::ButtonScrew, true) => Found {
-            diameters: iso_7380::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_7380::ROWS.iter().map(|row| row.d).collect(),
             source: iso_7380::SOURCE,
             build: button_screw,
         },
         (Kind::ButtonScrew, false) => Found {
-            diameters: asme_b18_3::BUTTONS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_3::BUTTONS.iter().map(|row| row.d).collect(),
             source: asme_b18_3::BUTTON,
             build: inch_button_screw,
         },

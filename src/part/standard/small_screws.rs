@@ -9,23 +9,23 @@ pub(super) fn found(kind: Kind, metric: bool) -> Option<Found> {
     let numbers = || asme_b18_6_4::ROWS.iter().map(|row| 0.06 + 0.013 * f64::from(row.number)).collect();
     Some(match (kind, metric) {
         (Kind::MachineScrew, true) => Found {
-            diameters: iso_7045::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_7045::ROWS.iter().map(|row| row.d).collect(),
             source: iso_7045::SOURCE,
             build: machine_screw,
         },
         (Kind::MachineScrew, false) => {
-            Found { diameters: numbers(), source: asme_b18_6_4::MACHINE, build: inch_machine_screw }
+            Found { diameters: numbers, source: asme_b18_6_4::MACHINE, build: inch_machine_screw }
         }
         (Kind::TappingScrew, true) => Found {
-            diameters: iso_7049::ROWS.iter().map(|row| row.st).collect(),
+            diameters: || iso_7049::ROWS.iter().map(|row| row.st).collect(),
             source: iso_7049::SOURCE,
             build: tapping_screw,
         },
         (Kind::TappingScrew, false) => {
-            Found { diameters: numbers(), source: asme_b18_6_4::SOURCE, build: inch_tapping_screw }
+            Found { diameters: numbers, source: asme_b18_6_4::SOURCE, build: inch_tapping_screw }
         }
         (Kind::DrywallScrew, _) => Found {
-            diameters: drywall_screws::HEADS.iter().map(|(d, _)| *d).collect(),
+            diameters: || drywall_screws::HEADS.iter().map(|(d, _)| *d).collect(),
             source: drywall_screws::HEAD,
             build: drywall_screw,
         },

@@ -9,42 +9,42 @@ use crate::table::{asme_b18_2_6, asme_b18_21_1, asme_b18_22_1, din_127, din_6796
 pub(super) fn found(kind: Kind, metric: bool) -> Option<Found> {
     Some(match (kind, metric) {
         (Kind::Washer, true) => Found {
-            diameters: iso_7089::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_7089::ROWS.iter().map(|row| row.d).collect(),
             source: iso_7089::source(Basis::Read),
             build: plain,
         },
         (Kind::Washer, false) => Found {
-            diameters: asme_b18_2_6::WASHERS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_2_6::WASHERS.iter().map(|row| row.d).collect(),
             source: asme_b18_2_6::washer_source(Basis::Read),
             build: structural,
         },
         (Kind::WideWasher, true) => Found {
-            diameters: iso_7093_1::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || iso_7093_1::ROWS.iter().map(|row| row.d).collect(),
             source: iso_7093_1::SOURCE,
             build: large,
         },
         (Kind::WideWasher, false) => Found {
-            diameters: asme_b18_22_1::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_22_1::ROWS.iter().map(|row| row.d).collect(),
             source: asme_b18_22_1::SOURCE,
             build: wide,
         },
         (Kind::NarrowWasher, false) => Found {
-            diameters: asme_b18_21_1::NARROWS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_21_1::NARROWS.iter().map(|row| row.d).collect(),
             source: asme_b18_21_1::NARROW,
             build: narrow,
         },
         (Kind::SpringWasher, true) => Found {
-            diameters: din_127::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || din_127::ROWS.iter().map(|row| row.d).collect(),
             source: din_127::SOURCE,
             build: spring,
         },
         (Kind::SpringWasher, false) => Found {
-            diameters: asme_b18_21_1::SPRINGS.iter().map(|row| row.d).collect(),
+            diameters: || asme_b18_21_1::SPRINGS.iter().map(|row| row.d).collect(),
             source: asme_b18_21_1::SPRING,
             build: inch_spring,
         },
         (Kind::ConicalWasher, true) => Found {
-            diameters: din_6796::ROWS.iter().map(|row| row.d).collect(),
+            diameters: || din_6796::ROWS.iter().map(|row| row.d).collect(),
             source: din_6796::SOURCE,
             build: conical,
         },
