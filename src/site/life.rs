@@ -45,9 +45,13 @@ pub enum Promise {
 ///
 /// The thickness and the rate must be above zero; at no loss at all the years are endless.
 pub fn years(thickness: Length, rate: Rate, exponent: Exponent) -> Time {
-    let b = exponent.b();
-    let straight_beyond = iso_9224::STRAIGHT_BEYOND.year();
     let ratio = thickness.um() / rate.um_year();
+    let b = match exponent {
+        // An order asks for many of these: a straight line takes no powers.
+        Exponent::Straight => return Time::from_year(ratio),
+        Exponent::Upper | Exponent::Mean => exponent.b(),
+    };
+    let straight_beyond = iso_9224::STRAIGHT_BEYOND.year();
     let at_turn = straight_beyond.powf(b);
     Time::from_year(if ratio <= at_turn {
         ratio.powf(1.0 / b)
@@ -58,9 +62,12 @@ pub fn years(thickness: Length, rate: Rate, exponent: Exponent) -> Time {
 
 /// Thickness lost after a time; also the thickness needed for that time.
 pub fn attack(rate: Rate, time: Time, exponent: Exponent) -> Length {
-    let b = exponent.b();
-    let straight_beyond = iso_9224::STRAIGHT_BEYOND.year();
     let t = time.year();
+    let b = match exponent {
+        Exponent::Straight => return Length::from_um(rate.um_year() * t),
+        Exponent::Upper | Exponent::Mean => exponent.b(),
+    };
+    let straight_beyond = iso_9224::STRAIGHT_BEYOND.year();
     let multiple = if t <= straight_beyond {
         t.powf(b)
     } else {
@@ -80,11 +87,10 @@ pub fn range(thickness: Length, rates: Rates, exponent: Exponent) -> Years {
 /// Whether a coat from `least` to `greatest` lasts the years wanted, counted in a straight line as
 /// ISO 14713-1 counts; the worst corner decides.
 pub fn promise(min: Length, max: Length, rates: Rates, wanted: Time) -> Promise {
-    let worst = range(min, rates, Exponent::Straight).min;
-    let best = range(max, rates, Exponent::Straight).most;
-    if worst.year() >= wanted.year() {
+    let lasts = |thickness, rate| years(thickness, rate, Exponent::Straight).year() >= wanted.year();
+    if lasts(min, rates.upper) {
         Promise::Lasts
-    } else if best.is_none_or(|best| best.year() >= wanted.year()) {
+    } else if rates.lower.is_none_or(|least| lasts(max, least)) {
         Promise::MayLast
     } else {
         Promise::FallsShort
