@@ -144,16 +144,8 @@ pub static WRITTEN_NUT: Rule = Rule {
             text.push_str(&format!("a {written} nut does not take this coat"));
         }
     }),
-    words: Phrase::By(|case, _, text| {
-        if let Some((other, written)) = instead(case) {
-            text.push_str(&format!("agree {other} instead of the {written} ordered"));
-        }
-    }),
-    brief: Phrase::By(|case, _, text| {
-        if let Some((other, written)) = instead(case) {
-            text.push_str(&format!("agree {other} instead of the {written} ordered"));
-        }
-    }),
+    words: Phrase::By(instead_in_words),
+    brief: Phrase::By(instead_in_words),
     ..row(Key::WrittenNut)
 };
 
@@ -191,18 +183,23 @@ pub static MATING: Rule = Rule {
     ..row(Key::Mating)
 };
 
-/// The nut that takes the coat, in words, and the standard class that was written instead.
-fn instead(case: &Case<'_>) -> Option<(String, ToleranceClass)> {
+/// The room that takes the coat in a nut, and the standard class that was written instead.
+fn instead(case: &Case<'_>) -> Option<(Room, ToleranceClass)> {
     let part = case.part?;
     let written = part.nut_class.filter(|class| *class == standard_class(part.thread))?;
-    let other = match case.mated()?.pair.room {
-        Room::NutG => "6G".to_owned(),
+    let room = case.mated()?.pair.room;
+    matches!(room, Room::NutG | Room::Tapped(_)).then_some((room, written))
+}
+
+fn instead_in_words(case: &Case<'_>, _: Says, text: &mut String) {
+    let Some((room, written)) = instead(case) else { return };
+    let other = match room {
         Room::Tapped(Allowance::A563) => "a nut tapped over by ASTM A563".to_owned(),
         Room::Tapped(Allowance::Own(by)) => format!("a nut tapped over by {}", case.size(by, 3)),
         Room::Tapped(published) => published.to_string(),
-        Room::Ordered | Room::Bolt(_) | Room::Smaller(_) => return None,
+        Room::NutG | Room::Ordered | Room::Bolt(_) | Room::Smaller(_) => "6G".to_owned(),
     };
-    Some((other, written))
+    text.push_str(&format!("agree {other} instead of the {written} ordered"));
 }
 
 fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {

@@ -204,7 +204,8 @@ fn coating(case: &Case<'_>) -> Option<&'static Coating> {
 /// Whether the class on offer is the one that is listed, where one is.
 fn is_class(case: &Case<'_>, row: &Coating) -> bool {
     let Some(class) = row.class.filter(|_| case.process == Process::Mechanical) else { return true };
-    case.offer.is_none_or(|offer| offer.class.name == format!("class {class}"))
+    let number = |name: &str| name.strip_prefix("class ").and_then(|number| number.parse().ok());
+    case.offer.is_none_or(|offer| number(offer.class.name) == Some(class))
 }
 
 /// What is asked of the assembly of the case about a topic, where its coat is listed.
