@@ -121,8 +121,7 @@ pub enum Diameter {
 pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
     let coated = coated(bare, coat);
     let pitch = Limits { min: nut.pitch.min - coated.pitch.max, max: nut.pitch.max - coated.pitch.min };
-    let [_, nominal, _] = corners(bare, coat, nut);
-    let [_, pitch_nominal, _] = nominal.room;
+    let [_, pitch_nominal, _] = corner(&bare, coat, &nut, 0.5).room;
     let room = room(&bare, &nut, coat.unevenness);
     Fit {
         bare,
@@ -176,33 +175,32 @@ impl Room {
 /// The greatest major diameter of a nut and the least minor diameter of a bolt are not limited; they
 /// are taken as far from their other limit as the pitch diameter is from its own.
 pub fn corners(bare: BoltLimits, coat: Coat, nut: NutLimits) -> [Corner; 3] {
+    [0.0, 0.5, 1.0].map(|share| corner(&bare, coat, &nut, share))
+}
+
+/// The corner at a share of every tolerance: 0 is the worst, 1 the best.
+fn corner(bare: &BoltLimits, coat: Coat, nut: &NutLimits, share: f64) -> Corner {
     let mm = Length::mm;
-    let at = |share: f64| {
-        let between = |min: f64, max: f64| min + share * (max - min);
-        // The bolt's share counts from its greatest size, the nut's from its least.
-        let bolt_pitch = between(mm(bare.pitch.max), mm(bare.pitch.min));
-        let bolt_minor = mm(bare.minor_max) - (mm(bare.pitch.max) - bolt_pitch);
-        let nut_pitch = between(mm(nut.pitch.min), mm(nut.pitch.max));
-        let nut_major = mm(nut.major_min) + (nut_pitch - mm(nut.pitch.min));
-        let bolt = [between(mm(bare.major.max), mm(bare.major.min)), bolt_pitch, bolt_minor];
-        let nut = [nut_major, nut_pitch, between(mm(nut.minor.min), mm(nut.minor.max))];
-        let thickness = between(mm(coat.max), mm(coat.min));
-        let uneven = coat.unevenness * (1.0 - share);
-        let coat = [
-            thickness * (1.0 - coat.unevenness * share),
-            thickness * (1.0 + uneven),
-            thickness * (1.0 + uneven),
-        ];
-        let ([bolt_major, _, _], [_, _, nut_minor], [crest, flank, root]) = (bolt, nut, coat);
-        let room = [
-            nut_major - bolt_major - CREST_GROWTH * crest,
-            nut_pitch - bolt_pitch - PITCH_GROWTH * flank,
-            nut_minor - bolt_minor - CREST_GROWTH * root,
-        ];
-        let lengths = |numbers: [f64; 3]| numbers.map(Length::from_mm);
-        Corner { bolt: lengths(bolt), coat: lengths(coat), nut: lengths(nut), room: lengths(room) }
-    };
-    [at(0.0), at(0.5), at(1.0)]
+    let between = |min: f64, max: f64| min + share * (max - min);
+    // The bolt's share counts from its greatest size, the nut's from its least.
+    let bolt_pitch = between(mm(bare.pitch.max), mm(bare.pitch.min));
+    let bolt_minor = mm(bare.minor_max) - (mm(bare.pitch.max) - bolt_pitch);
+    let nut_pitch = between(mm(nut.pitch.min), mm(nut.pitch.max));
+    let nut_major = mm(nut.major_min) + (nut_pitch - mm(nut.pitch.min));
+    let bolt = [between(mm(bare.major.max), mm(bare.major.min)), bolt_pitch, bolt_minor];
+    let nut = [nut_major, nut_pitch, between(mm(nut.minor.min), mm(nut.minor.max))];
+    let thickness = between(mm(coat.max), mm(coat.min));
+    let uneven = coat.unevenness * (1.0 - share);
+    let coat =
+        [thickness * (1.0 - coat.unevenness * share), thickness * (1.0 + uneven), thickness * (1.0 + uneven)];
+    let ([bolt_major, _, _], [_, _, nut_minor], [crest, flank, root]) = (bolt, nut, coat);
+    let room = [
+        nut_major - bolt_major - CREST_GROWTH * crest,
+        nut_pitch - bolt_pitch - PITCH_GROWTH * flank,
+        nut_minor - bolt_minor - CREST_GROWTH * root,
+    ];
+    let lengths = |numbers: [f64; 3]| numbers.map(Length::from_mm);
+    Corner { bolt: lengths(bolt), coat: lengths(coat), nut: lengths(nut), room: lengths(room) }
 }
 
 /// The depth at which bolt and nut overlap at their least material, as a share of the basic 5/8 H.

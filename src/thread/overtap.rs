@@ -44,29 +44,52 @@ pub struct Nut {
 /// # Errors
 /// Refuses a rule of the other system of threads, and a thread that its table does not have.
 pub fn nut(thread: Thread, allowance: Allowance) -> Result<Nut, Refusal> {
-    let standard = limits::nut(thread, standard_class(thread))?;
-    let widened = |allowance| Nut { limits: standard.widened(allowance), standard, allowance };
-    match allowance {
-        Allowance::Az => iso_965_5_nut(thread, NutPosition::Az, standard),
-        Allowance::Ax => iso_965_5_nut(thread, NutPosition::Ax, standard),
-        Allowance::A563 => Ok(widened(a563_allowance(thread)?)),
+    over(thread, limits::nut(thread, standard_class(thread))?, allowance)
+}
+
+/// The same, where the standard nut is known already.
+///
+/// # Errors
+/// Refuses as [`nut`] does.
+pub fn over(thread: Thread, standard: NutLimits, allowance: Allowance) -> Result<Nut, Refusal> {
+    let by = match allowance {
+        Allowance::Standard => none_on(&standard),
+        _ => self::allowance(thread, allowance)?,
+    };
+    let limits = match allowance {
+        Allowance::Standard => standard,
+        Allowance::Az | Allowance::Ax => limits::metric::over_size(thread, by, &standard),
+        Allowance::A563 | Allowance::A563M | Allowance::Own(_) => standard.widened(by),
+    };
+    Ok(Nut { limits, standard, allowance: by })
+}
+
+/// How much wider than the standard nut a rule makes a nut, on every diameter.
+///
+/// # Errors
+/// Refuses as [`nut`] does.
+pub fn allowance(thread: Thread, of: Allowance) -> Result<Sourced<Length>, Refusal> {
+    match of {
+        Allowance::Az => iso_965_5_deviation(thread, NutPosition::Az),
+        Allowance::Ax => iso_965_5_deviation(thread, NutPosition::Ax),
+        Allowance::A563 => a563_allowance(thread),
         Allowance::A563M if thread.is_metric() => {
             let by_formula = limits::metric::over_size_by_formula(iso_965_5::Position::Ax, thread.pitch());
             let source = document::ASTM_A563M.memory("diametral zinc allowance, as 220 P − 20");
-            Ok(widened(source.gives(by_formula.value)))
+            Ok(source.gives(by_formula.value))
         }
         Allowance::A563M => Err(Refusal::not_covered(
             &format!("{thread}"),
             "metric nuts; an inch nut is tapped by ASTM A563",
             document::ASTM_A563M.memory("scope"),
         )),
-        Allowance::Own(value) => Ok(widened(document::OWN.computed("diametral allowance").gives(value))),
-        Allowance::Standard => Ok(Nut {
-            limits: standard,
-            standard,
-            allowance: standard.deviation.source.gives(Length::from_mm(0.0)),
-        }),
+        Allowance::Own(value) => Ok(document::OWN.computed("diametral allowance").gives(value)),
+        Allowance::Standard => Ok(none_on(&limits::nut(thread, standard_class(thread))?)),
     }
+}
+
+fn none_on(standard: &NutLimits) -> Sourced<Length> {
+    standard.deviation.source.gives(Length::ZERO)
 }
 
 /// The class of the nut that is not tapped over: 6H, 2B.
@@ -79,7 +102,7 @@ pub fn usual_bolt_class(thread: Thread) -> ToleranceClass {
     if thread.is_metric() { ToleranceClass::bolt(6, BoltPosition::G) } else { ToleranceClass::UnifiedBolt(2) }
 }
 
-fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> Result<Nut, Refusal> {
+fn iso_965_5_deviation(thread: Thread, position: NutPosition) -> Result<Sourced<Length>, Refusal> {
     if !thread.is_metric() {
         return Err(Refusal::not_covered(
             &format!("{thread}"),
@@ -87,8 +110,7 @@ fn iso_965_5_nut(thread: Thread, position: NutPosition, standard: NutLimits) -> 
             document::ISO_965_5.read("scope"),
         ));
     }
-    let limits = limits::nut(thread, ToleranceClass::nut(6, position))?;
-    Ok(Nut { limits, standard, allowance: limits.deviation })
+    limits::metric::nut_deviation(thread, position)
 }
 
 fn a563_allowance(thread: Thread) -> Result<Sourced<Length>, Refusal> {

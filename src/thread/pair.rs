@@ -124,8 +124,10 @@ struct Made {
 struct Trial<'a> {
     room: Room,
     class: ToleranceClass,
-    bolt: Cow<'a, BoltLimits>,
-    nut: Cow<'a, NutLimits>,
+    bolt: &'a BoltLimits,
+    nut: &'a NutLimits,
+    /// The room that is made in one of them beyond its class, on the diameter.
+    beyond: Option<Length>,
 }
 
 /// Which ways of making room are tried, beyond the pair that was ordered.
@@ -150,12 +152,16 @@ impl Search {
     pub fn new(ordered: Ordered) -> Self {
         let thread = ordered.thread;
         let bolt = limits::bolt(thread, ordered.bolt);
-        let nut = match (ordered.nut, ordered.own) {
-            (_, Some(own)) => overtap::nut(thread, Allowance::Own(own)).map(|nut| nut.limits),
-            (Some(class), None) => limits::nut(thread, class),
-            (None, None) => limits::nut(thread, overtap::standard_class(thread)),
+        let standard = limits::nut(thread, overtap::standard_class(thread));
+        let tap = |allowance| {
+            let nut = overtap::over(thread, standard.clone()?, allowance)?;
+            Ok((allowance, nut.limits))
         };
-        let tap = |allowance| overtap::nut(thread, allowance).map(|nut| (allowance, nut.limits));
+        let nut = match (ordered.nut, ordered.own) {
+            (_, Some(own)) => tap(Allowance::Own(own)).map(|(_, nut)| nut),
+            (Some(class), None) => limits::nut(thread, class),
+            (None, None) => standard.clone(),
+        };
         let tapped = match (ordered.nut, ordered.own) {
             // The nut that is ordered is not widened.
             (Some(_), _) | (_, Some(_)) => None,
@@ -234,16 +240,20 @@ impl Search {
     ) -> Option<bool> {
         let (bolt, nut) = (self.bolt.as_ref().ok()?, self.nut.as_ref().ok()?);
         let coat = self.ordered.coat(process, min, max);
-        let own = self.allowance_needed(bolt, nut, coat);
-        let rooms = self.rooms(process, ways, own);
-        let mut trials = rooms.into_iter().flatten().filter_map(|room| self.trial(room, bolt, nut));
-        Some(trials.any(|trial| {
+        let takes = |trial: Trial<'_>| {
             trial.assembles(coat) && {
                 let overlap = self.overlap(&trial);
                 let own = matches!(trial.room, Room::Tapped(Allowance::Own(_)));
                 fit::keeps_enough(overlap) && !(usual && own && overlap < DEEP_OVERLAP.value)
             }
-        }))
+        };
+        // A thin coat goes into the pair that was ordered, and nothing else is reckoned for it.
+        if takes(self.as_ordered(bolt, nut)) {
+            return Some(true);
+        }
+        let rooms = self.rooms(process, ways, self.allowance_needed(bolt, nut, coat));
+        let mut trials = rooms.into_iter().flatten().filter_map(|room| self.trial(room, bolt, nut));
+        Some(trials.any(takes))
     }
 
     /// Whether a tapped nut is published for the thread.
@@ -340,12 +350,7 @@ impl Search {
     }
 
     fn as_ordered<'a>(&self, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Trial<'a> {
-        Trial {
-            room: self.as_is(),
-            class: self.ordered.bolt,
-            bolt: Cow::Borrowed(bolt),
-            nut: Cow::Borrowed(nut),
-        }
+        Trial { room: self.as_is(), class: self.ordered.bolt, bolt, nut, beyond: None }
     }
 
     /// The pair with its room made there; `None` where the thread is not known.
@@ -354,22 +359,16 @@ impl Search {
         Some(match room {
             room if room == self.as_is() => ordered,
             Room::Ordered => ordered,
-            Room::NutG => Trial { nut: Cow::Borrowed(self.nut_g()?), ..ordered },
-            Room::Bolt(position) => Trial {
-                class: ToleranceClass::bolt(6, position),
-                bolt: Cow::Borrowed(self.bolt_of(position)?),
-                ..ordered
-            },
-            Room::Tapped(Allowance::Own(by)) => {
-                let source = document::ARITHMETIC.computed("allowance that the coat needs");
-                Trial { nut: Cow::Owned(nut.widened(source.gives(by))), ..ordered }
+            Room::NutG => Trial { nut: self.nut_g()?, ..ordered },
+            Room::Bolt(position) => {
+                Trial { class: ToleranceClass::bolt(6, position), bolt: self.bolt_of(position)?, ..ordered }
             }
+            Room::Tapped(Allowance::Own(by)) | Room::Smaller(by) => Trial { beyond: Some(by), ..ordered },
             Room::Tapped(of) => {
                 let mut nuts = [self.published(), self.unspun.as_ref()].into_iter().flatten();
                 let (_, nut) = nuts.find(|(allowance, _)| *allowance == of)?;
-                Trial { nut: Cow::Borrowed(nut), ..ordered }
+                Trial { nut, ..ordered }
             }
-            Room::Smaller(by) => Trial { bolt: Cow::Owned(bolt.smaller(by)), ..ordered },
         })
     }
 
@@ -387,7 +386,8 @@ impl Search {
 
     /// Overlap of the threads at minimum material, as a share of 5/8 H.
     fn overlap(&self, trial: &Trial<'_>) -> f64 {
-        fit::overlap(&trial.bolt, &trial.nut, self.ordered.thread.pitch())
+        let (bolt, nut) = trial.halves();
+        fit::overlap(&bolt, &nut, self.ordered.thread.pitch())
     }
 
     fn mated(&self, trial: Trial<'_>, coat: Coat) -> Box<Mated> {
@@ -397,13 +397,28 @@ impl Search {
     }
 }
 
-impl Trial<'_> {
+impl<'a> Trial<'a> {
     fn assembles(&self, coat: Coat) -> bool {
-        fit::room(&self.bolt, &self.nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles
+        let (bolt, nut) = self.halves();
+        fit::room(&bolt, &nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles
+    }
+
+    /// Bolt and nut with the room that is made beyond their classes.
+    fn halves(&self) -> (Cow<'a, BoltLimits>, Cow<'a, NutLimits>) {
+        let (bolt, nut) = (Cow::Borrowed(self.bolt), Cow::Borrowed(self.nut));
+        match (self.beyond, self.room) {
+            (None, _) => (bolt, nut),
+            (Some(by), Room::Smaller(_)) => (Cow::Owned(self.bolt.smaller(by)), nut),
+            (Some(by), _) => {
+                let source = document::ARITHMETIC.computed("allowance that the coat needs");
+                (bolt, Cow::Owned(self.nut.widened(source.gives(by))))
+            }
+        }
     }
 
     fn into_pair(self) -> Pair {
-        Pair { room: self.room, class: self.class, bolt: self.bolt.into_owned(), nut: self.nut.into_owned() }
+        let (bolt, nut) = self.halves();
+        Pair { room: self.room, class: self.class, bolt: bolt.into_owned(), nut: nut.into_owned() }
     }
 }
 

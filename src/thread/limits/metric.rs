@@ -37,17 +37,36 @@ pub(super) fn bolt(thread: Thread, class: BoltClass) -> Result<BoltLimits, Refus
 pub(super) fn nut(thread: Thread, class: NutClass) -> Result<NutLimits, Refusal> {
     let (d, p) = (thread.diameter(), thread.pitch());
     let deviation = nut_deviation(thread, class.position)?;
-    let ei = deviation.value;
     let pitch_tolerance = tolerance(Tolerance::NutPitch, class.pitch, d, p)?;
     let minor_tolerance = tolerance(Tolerance::NutMinor, class.crest, d, p)?;
-    Ok(NutLimits {
-        major_min: d + ei,
+    Ok(placed(thread, deviation, pitch_tolerance, minor_tolerance))
+}
+
+/// The nut of position AZ or AX whose tolerances are those of a standard nut, 6H.
+pub(in crate::thread) fn over_size(
+    thread: Thread,
+    deviation: Sourced<Length>,
+    standard: &NutLimits,
+) -> NutLimits {
+    placed(thread, deviation, standard.pitch_tolerance, standard.minor_tolerance)
+}
+
+/// A nut with its tolerances above the deviation.
+fn placed(
+    thread: Thread,
+    deviation: Sourced<Length>,
+    pitch_tolerance: Sourced<Length>,
+    minor_tolerance: Sourced<Length>,
+) -> NutLimits {
+    let ei = deviation.value;
+    NutLimits {
+        major_min: thread.diameter() + ei,
         pitch: Limits::up(thread.pitch_diameter() + ei, pitch_tolerance.value),
         minor: Limits::up(thread.minor_diameter() + ei, minor_tolerance.value),
         deviation,
         pitch_tolerance,
         minor_tolerance,
-    })
+    }
 }
 
 fn bolt_deviation(thread: Thread, position: BoltPosition) -> Result<Sourced<Length>, Refusal> {
@@ -60,7 +79,14 @@ fn bolt_deviation(thread: Thread, position: BoltPosition) -> Result<Sourced<Leng
     }
 }
 
-fn nut_deviation(thread: Thread, position: NutPosition) -> Result<Sourced<Length>, Refusal> {
+/// The fundamental deviation of a nut.
+///
+/// # Errors
+/// Refuses a pitch that ISO 965-1 does not have, for G and H.
+pub(in crate::thread) fn nut_deviation(
+    thread: Thread,
+    position: NutPosition,
+) -> Result<Sourced<Length>, Refusal> {
     let over_size = |position| {
         let printed = iso_965_5::deviation(position, thread.pitch()).filter(|_| is_in_hot_dip_tables(thread));
         Ok(printed.unwrap_or_else(|| over_size_by_formula(position, thread.pitch())))

@@ -24,7 +24,7 @@ pub(super) fn bolt(thread: Thread, class: u8) -> Result<BoltLimits, Refusal> {
         _ => (0.75, 0.060),
     };
     let pitch_tolerance = micro(pitch_share * inch(size.tolerance_2a));
-    let major_tolerance = micro(crest_factor * size.pitch.cbrt().powi(2));
+    let major_tolerance = micro(crest_factor * size.pitch_to_two_thirds);
     let Sourced { value: allowance, source } = if class == 3 { SOURCE.gives(0) } else { size.allowance() };
     let major = size.diameter - allowance;
     let pitch = places_4(size.diameter - allowance - size.heights(0.75));
@@ -89,6 +89,8 @@ struct Size {
     diameter: Micro,
     /// Pitch in inches.
     pitch: f64,
+    /// The same to the power of two thirds.
+    pitch_to_two_thirds: f64,
     /// Threads per inch.
     per_inch: f64,
     /// Pitch-diameter tolerance of class 2A, from which all others are derived.
@@ -101,8 +103,10 @@ impl Size {
         // Length of engagement: one diameter for the standard series, nine pitches for the others.
         let engagement = if thread.series() == Some(Series::Unef) { 9.0 * p } else { d };
         let per_inch = thread.threads_per_inch().unwrap_or(1.0 / p);
-        let tolerance = 0.0015 * d.cbrt() + 0.0015 * engagement.sqrt() + 0.015 * p.cbrt().powi(2);
-        Self { thread, diameter: micro(d), pitch: p, per_inch, tolerance_2a: micro(tolerance) }
+        let pitch_to_two_thirds = p.cbrt().powi(2);
+        let tolerance = 0.0015 * d.cbrt() + 0.0015 * engagement.sqrt() + 0.015 * pitch_to_two_thirds;
+        let tolerance_2a = micro(tolerance);
+        Self { thread, diameter: micro(d), pitch: p, pitch_to_two_thirds, per_inch, tolerance_2a }
     }
 
     /// So many heights of the fundamental triangle.
@@ -142,7 +146,7 @@ impl Size {
     /// The formula of class 3B, which is also that of 2B below 1/4 in, bounded from above.
     fn minor_tolerance_below_a_quarter(&self) -> f64 {
         let (d, p) = (inch(self.diameter), self.pitch);
-        (0.05 * p.cbrt().powi(2) + 0.03 * p / d - 0.002).min(0.394 * p)
+        (0.05 * self.pitch_to_two_thirds + 0.03 * p / d - 0.002).min(0.394 * p)
     }
 }
 
