@@ -59,7 +59,7 @@ impl Calculator for ThreadStrength {
     const EXPLAINS: &'static [Topic] = &[Topic::Strength];
 
     fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
-        fields::write(case.pair?, writer);
+        fields::write(&case.pair?.pair, writer);
         Some(())
     }
 

@@ -14,7 +14,7 @@ use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Length, Mass, Time};
-use crate::rule::bolt_and_nut::BoltAndNut;
+use crate::rule::bolt_and_nut::{BoltAndNut, Carried};
 use crate::rule::case::USUAL_DIP;
 use crate::rule::{
     self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Rule, Ruling, Site, SteelFacts, Topic,
@@ -75,8 +75,8 @@ pub struct Judged {
     pub offer: Option<Offer>,
     /// The pair of threads, where there is one.
     pub fit: Option<Found>,
-    /// The bolt that is ordered in its nut, where room is made in one of them.
-    pair: Option<BoltAndNut>,
+    /// The bolt that is ordered in its nut and what they carry, where room is made in one of them.
+    pair: Option<Carried>,
     /// What the rules say that count for the order, with the place of the part in [`Judgement::items`].
     pub rulings: Vec<(usize, Ruling)>,
     demands: OnceCell<Vec<Demand>>,
@@ -142,7 +142,8 @@ impl Facts<'_> {
         };
         judged.pair = self.items.first().and_then(|bolt| {
             let steel = bolt.steel.as_ref().map(|steel| steel.state);
-            set::pair(&bolt.part, steel, bolt.nuts(judged.is_nut_tapped_over()), judged.fit.as_ref()?)
+            let nuts = bolt.nuts(judged.is_nut_tapped_over());
+            set::pair(&bolt.part, steel, nuts, judged.fit.as_ref()?).map(BoltAndNut::carried)
         });
         // About as many rules speak of a part.
         let mut rulings = Vec::with_capacity(16 * self.items.len());

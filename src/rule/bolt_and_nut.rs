@@ -64,6 +64,15 @@ pub enum NutBody {
     Own(Length, Length),
 }
 
+/// A pair, and what it carries: found once, because documents and the model are asked for it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Carried {
+    /// The pair.
+    pub pair: BoltAndNut,
+    /// What it carries.
+    pub carries: Carries,
+}
+
 /// What the pair carries, as far as anybody says.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Carries {
@@ -144,8 +153,13 @@ impl BoltAndNut {
         }))
     }
 
+    /// The pair with what it carries.
+    pub fn carried(self) -> Carried {
+        Carried { carries: self.carries(), pair: self }
+    }
+
     /// What the pair carries: by a document where one says it, else by the model.
-    pub fn carries(&self) -> Carries {
+    fn carries(&self) -> Carries {
         if let Some(stated) = self.stated() {
             return stated;
         }
@@ -201,10 +215,10 @@ impl BoltAndNut {
         if self.allowance == Allowance::Standard {
             return Tapping::Standard;
         }
-        let Ok(by) = overtap::nut(self.thread, self.allowance) else { return self.allowance.tapping() };
+        let Ok(by) = overtap::allowance(self.thread, self.allowance) else { return self.allowance.tapping() };
         // A hundredth of a micrometre decides nothing.
-        let by = by.allowance.value - Length::from_um(0.01);
-        let within = |of: Allowance| overtap::nut(self.thread, of).is_ok_and(|nut| by <= nut.allowance.value);
+        let by = by.value - Length::from_um(0.01);
+        let within = |of| overtap::allowance(self.thread, of).is_ok_and(|most| by <= most.value);
         match nut {
             NutGrade::Iso898_2(_) | NutGrade::En14399(_) if load::hot_dip(self.thread).is_ok() => {
                 [Allowance::Az, Allowance::Ax].into_iter().find(|of| within(*of))

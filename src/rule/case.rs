@@ -1,6 +1,6 @@
 //! What is judged: the facts of one part in one process.
 
-use super::bolt_and_nut::BoltAndNut;
+use super::bolt_and_nut::Carried;
 use crate::coat::factor::{self, Factor};
 use crate::part;
 use crate::process::Process;
@@ -43,8 +43,8 @@ pub struct Case<'a> {
     pub offer: Option<&'a Offer>,
     /// How the coated thread goes together; `None` for a part without a thread of its own.
     pub fit: Option<&'a Found>,
-    /// The bolt in its nut, where both are known and room is made in one of them.
-    pub pair: Option<&'a BoltAndNut>,
+    /// The bolt in its nut and what they carry, where both are known and room is made in one of them.
+    pub pair: Option<&'a Carried>,
     /// Where it will stand and for how long.
     pub site: Option<&'a Site>,
 }

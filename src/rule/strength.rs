@@ -1,6 +1,6 @@
 //! What bolt and nut carry together.
 
-use super::bolt_and_nut::{BoltAndNut, Carries, Model};
+use super::bolt_and_nut::{BoltAndNut, Carried, Carries, Model};
 use super::{Key, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::quantity::Shown;
 use crate::source::document;
@@ -18,7 +18,7 @@ pub static CARRIES: Rule = Rule {
     under: Under::Any,
     source: MODEL,
     // What M8 and M10 lose is a rule of its own.
-    when: When::If(|case| case.pair.is_some_and(|pair| !matches!(pair.stated(), Some(Carries::Reduced(_))))),
+    when: When::If(|case| case.pair.is_some_and(|of| !matches!(of.carries, Carries::Reduced(_)))),
     test: Test::Always,
     says: |case| case.pair.map_or(Says::MET, says),
     words: Phrase::By(|case, _, text| {
@@ -26,23 +26,27 @@ pub static CARRIES: Rule = Rule {
             text.push_str(&words(pair));
         }
     }),
-    why: Phrase::By(|case, _, text| match case.pair.map(|pair| (pair, pair.carries())) {
-        Some((pair, Carries::Model(model))) if !model.bolt_breaks() && !model.loses_little() => {
-            text.push_str(&format!("{}{}", unsaid(pair), modelled(pair, &model)));
+    why: Phrase::By(|case, _, text| match case.pair {
+        Some(Carried { pair, carries: Carries::Model(model) })
+            if !model.bolt_breaks() && !model.loses_little() =>
+        {
+            text.push_str(&format!("{}{}", unsaid(pair), modelled(pair, model)));
         }
-        Some((pair, Carries::Unknown(refusal))) => text.push_str(&format!("{}{refusal}", unsaid(pair))),
+        Some(Carried { pair, carries: Carries::Unknown(refusal) }) => {
+            text.push_str(&format!("{}{refusal}", unsaid(pair)));
+        }
         _ => {}
     }),
     met: "",
     brief: Phrase::By(|case, says, text| {
-        if let Some(pair) = case.pair.filter(|_| says.mark >= Mark::Condition) {
-            text.push_str(&brief(pair));
+        if let Some(of) = case.pair.filter(|_| says.mark >= Mark::Condition) {
+            text.push_str(&brief(&of.pair));
         }
     }),
 };
 
-fn says(pair: &BoltAndNut) -> Says {
-    match pair.carries() {
+fn says(of: &Carried) -> Says {
+    match &of.carries {
         Carries::FullLoads => Says::from(Mark::Met, document::ISO_10684.read("clause 7")),
         Carries::Proof(proof) | Carries::Reduced(proof) => Says::from(Mark::Met, proof.stress_source()),
         Carries::Model(model) if model.bolt_breaks() || model.loses_little() => Says::MET,
@@ -51,11 +55,12 @@ fn says(pair: &BoltAndNut) -> Says {
     }
 }
 
-fn words(pair: &BoltAndNut) -> String {
+fn words(of: &Carried) -> String {
+    let pair = &of.pair;
     let breaks = pair.bolt_loads().and_then(|loads| loads.proof.or(loads.ultimate).ok());
     let of_bolt =
         breaks.map_or_else(String::new, |load| format!("; the bolt's is {}", pair.shown(load.force)));
-    match pair.carries() {
+    match &of.carries {
         Carries::FullLoads | Carries::Reduced(_) => format!(
             "ISO 10684 gives 6AZ and 6AX nuts and 6az bolts from M12 up the full loads of ISO 898{}",
             of_bolt.replacen("the bolt's is", "the bolt's proof load is", 1)
@@ -72,12 +77,12 @@ fn words(pair: &BoltAndNut) -> String {
                 None => format!("the nut has a proof load of {}{of_bolt}", pair.shown(proof)),
             }
         }
-        Carries::Model(model) if model.bolt_breaks() => modelled(pair, &model),
+        Carries::Model(model) if model.bolt_breaks() => modelled(pair, model),
         Carries::Model(model) if model.loses_little() => format!(
             "the pair loses {} of its stripping strength against a standard one, which is little",
             Shown::percent(model.lost_share.max(0.0), 1)
         ),
-        Carries::Model(model) => remedy(pair, Some(&model)),
+        Carries::Model(model) => remedy(pair, Some(model)),
         Carries::Unknown(_) => remedy(pair, None),
     }
 }

@@ -31,16 +31,24 @@ pub struct BoltToPair {
 }
 
 /// The nuts that the standards put on a bolt.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Nuts {
     /// The nut to order: the one recommended, or the least that will do.
     pub nut: Nut,
-    /// Others that may stand for it.
-    pub also: Vec<Nut>,
     /// The washer, where the document names one.
     pub washer: Option<Washer>,
     /// The document.
     pub source: Source,
+    listed: Listed,
+}
+
+/// Where every nut that would do is listed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Listed {
+    /// In a row of a table.
+    Row(&'static Pairing),
+    /// In ISO 898-2: this class and every higher one, as they exist for a diameter in mm, coarse or fine.
+    From(iso_898_2_loads::PropertyClass, f64, bool),
 }
 
 /// The nuts for a bolt.
@@ -94,28 +102,40 @@ static TABLES: [&[Pairing]; 6] = [
     astm_a563_pairing::ROWS,
 ];
 
-fn from_row(row: &Pairing) -> Nuts {
-    let mut also = row.also.to_vec();
-    // ASTM A563: A194 2H may stand for DH.
-    let dh = Nut { grade: NutGrade::A563(astm_a563_proof::Grade::Dh), style: Style::HeavyHex };
-    let two_h = Nut { grade: NutGrade::A194(astm_a194_loads::Grade::Grade2H), style: Style::HeavyHex };
-    if row.nuts().any(|nut| nut == dh) && !also.contains(&two_h) {
-        also.push(two_h);
-    }
-    Nuts { nut: row.nut, also, washer: row.washer, source: row.source }
+fn from_row(row: &'static Pairing) -> Nuts {
+    Nuts { nut: row.nut, washer: row.washer, source: row.source, listed: Listed::Row(row) }
+}
+
+/// ASTM A563: A194 2H may stand for DH.
+const DH: Nut = Nut { grade: NutGrade::A563(astm_a563_proof::Grade::Dh), style: Style::HeavyHex };
+const TWO_H: Nut = Nut { grade: NutGrade::A194(astm_a194_loads::Grade::Grade2H), style: Style::HeavyHex };
+
+/// What a row lists, and 2H where it lists DH.
+fn listed_by(row: &'static Pairing) -> impl Iterator<Item = Nut> {
+    let lists = |nut| row.nuts().any(|of| of == nut);
+    row.nuts().chain((lists(DH) && !lists(TWO_H)).then_some(TWO_H))
+}
+
+fn metric(of: BoltToPair, (least, source): (iso_898_2_loads::PropertyClass, Source)) -> Option<Nuts> {
+    let (diameter_mm, is_coarse) = (of.diameter.mm(), of.is_coarse);
+    let nut = from_class(least, diameter_mm, is_coarse).next()?;
+    Some(Nuts { nut, washer: None, source, listed: Listed::From(least, diameter_mm, is_coarse) })
 }
 
 /// The least class and every higher one, in the styles in which they exist for this thread.
-fn metric(of: BoltToPair, (least, source): (iso_898_2_loads::PropertyClass, Source)) -> Option<Nuts> {
-    let mut found = iso_898_2_pairing::FULL_LOAD
+fn from_class(
+    least: iso_898_2_loads::PropertyClass,
+    diameter_mm: f64,
+    is_coarse: bool,
+) -> impl Iterator<Item = Nut> {
+    iso_898_2_pairing::FULL_LOAD
         .into_iter()
-        .skip_while(|class| *class != least)
+        .skip_while(move |class| *class != least)
         .flat_map(|class| [Style::Regular, Style::High].map(|style| (class, style)))
-        .filter(|(class, style)| {
-            iso_898_2_pairing::exists(*class, *style, of.diameter.mm(), of.is_coarse) == Some(true)
+        .filter(move |(class, style)| {
+            iso_898_2_pairing::exists(*class, *style, diameter_mm, is_coarse) == Some(true)
         })
-        .map(|(class, style)| Nut { grade: NutGrade::Iso898_2(class), style });
-    Some(Nuts { nut: found.next()?, also: found.collect(), washer: None, source })
+        .map(|(class, style)| Nut { grade: NutGrade::Iso898_2(class), style })
 }
 
 /// The bolt as the tables of nuts name it; `None` where none of them does.
@@ -148,7 +168,12 @@ pub fn bolt(grade: Grade) -> Option<Bolt> {
 impl Nuts {
     /// Every nut that would do, the recommended one first.
     pub fn all(&self) -> impl Iterator<Item = Nut> {
-        std::iter::once(self.nut).chain(self.also.iter().copied())
+        let (row, class) = match self.listed {
+            Listed::Row(row) => (Some(row), None),
+            Listed::From(least, diameter_mm, is_coarse) => (None, Some((least, diameter_mm, is_coarse))),
+        };
+        let by_row = row.into_iter().flat_map(listed_by);
+        by_row.chain(class.into_iter().flat_map(|(least, mm, is_coarse)| from_class(least, mm, is_coarse)))
     }
 
     /// What a nut of EN 14399 is ordered by: its system, which is the bolt's, and the class; `None` for
@@ -160,8 +185,7 @@ impl Nuts {
 
     /// The nut that is ordered where a grade is named: that of the bolt's system, where only its class is.
     pub fn named(&self, grade: Grade) -> Grade {
-        let of_system =
-            std::iter::once(&self.nut).chain(&self.also).find(|nut| is_class_of(nut.grade, grade));
+        let of_system = self.all().find(|nut| is_class_of(nut.grade, grade));
         of_system.and_then(|nut| load::grade_of_nut(nut.grade)).unwrap_or(grade)
     }
 
@@ -172,7 +196,7 @@ impl Nuts {
         let named = load::known_nut(grade)?;
         let is = |nut: &Nut| nut.grade == named || is_class_of(nut.grade, grade);
         let fits = |nut: &Nut| is(nut) && style.is_none_or(|style| style == nut.style);
-        Some(fits(&self.nut) || self.also.iter().any(fits))
+        Some(self.all().any(|nut| fits(&nut)))
     }
 }
 

@@ -52,7 +52,8 @@ pub(super) fn carries(input: &Input, outcome: &Outcome) -> Finding {
         return reduced(input, load);
     }
     let part = Part::of_pair(input.thread, input.bolt_class, input.allowance.class());
-    let case = Case { part: Some(&part), pair: Some(input), ..Case::of(Process::HotDip) };
+    let pair = input.carried();
+    let case = Case { part: Some(&part), pair: Some(&pair), ..Case::of(Process::HotDip) };
     let rule = rule::rule(Key::Carries);
     match rule.judge(&case) {
         Some(ruling) => Finding::new(ruling.says.mark, format!("{}.", ruling.text(&case)), ruling.source()),
@@ -84,7 +85,7 @@ fn pairing(input: &Input, outcome: &Outcome) -> Option<Finding> {
     };
     let style = input.style();
     let coated = if input.is_for_zinc() { "a zinc-coated bolt" } else { "a bolt" };
-    let or_stronger = if nuts.also.is_empty() { "" } else { ", or a stronger one" };
+    let or_stronger = if nuts.all().nth(1).is_none() { "" } else { ", or a stronger one" };
     let text = format!(
         "On {coated} of {} put a nut of {}, {}{or_stronger}.",
         bolt.name(),
