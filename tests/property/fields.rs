@@ -1,6 +1,8 @@
 //! What is read can be written, and what is written reads to the same input.
 
-use kettle_barrel::calculator::{Bound, Draft, Entry, FieldAbout, Form, Kind, REGISTER, When};
+use kettle_barrel::calculator::{
+    Bound, Draft, Entry, Fault, FieldAbout, Form, Kind, Problem, REGISTER, When,
+};
 use kettle_barrel::order;
 use kettle_barrel::quantity::{Shown, Unit, unit};
 use proptest::prelude::*;
@@ -65,6 +67,37 @@ fn a_bound_holds_in_every_unit_of_its_field() {
             }
         }
     }
+}
+
+/// A field that may be empty says nothing for one reason alone: what stands in it and cannot be read is a
+/// problem of it, and an empty one is none.
+#[test]
+fn an_optional_field_is_silent_only_where_it_is_empty() {
+    let mut fields = 0;
+    for entry in REGISTER {
+        for example in entry.about.examples {
+            let form = Form::example(entry.about.fields, example);
+            let asked: Vec<&str> = form.asked().into_iter().map(|(field, _)| field.key).collect();
+            let is_optional = |field: &&FieldAbout| {
+                field.optional && asked.contains(&field.key) && matches!(field.kind, Kind::Quantity { .. })
+            };
+            for field in entry.about.fields.iter().filter(is_optional) {
+                let with = |text: &str| {
+                    let mut draft = form.draft();
+                    draft.set(field.key, text);
+                    entry.link(&draft)
+                };
+                let (id, key) = (entry.about.id, field.key);
+                let spoilt = with("five apples").unwrap_err();
+                assert!(spoilt.of(key).is_some() && spoilt.iter().count() > 0, "{id}: {key}: {spoilt}");
+                let unreadable = |problem: &&Problem| matches!(problem.fault, Fault::Unreadable(_));
+                let empty = with("").err().and_then(|problems| problems.of(key).cloned());
+                assert!(empty.iter().all(|problem| !unreadable(&problem)), "{id}: {key}: {empty:?}");
+                fields += 1;
+            }
+        }
+    }
+    assert!(fields > 20, "only {fields} optional fields");
 }
 
 /// 350 on the Rockwell scale, and less than nothing on any, are problems with limit and remedy.

@@ -2,7 +2,10 @@
 
 use kettle_barrel::calculator::coat_thickness::{CoatThickness, Stated};
 use kettle_barrel::calculator::hydrogen::{HydrogenRisk, Known};
+use kettle_barrel::calculator::kettle_pickup::KettlePickup;
+use kettle_barrel::calculator::load::Stated as Load;
 use kettle_barrel::calculator::oversize_tap::OversizeTap;
+use kettle_barrel::calculator::powder_mass::{PowderMass, WantedCoat};
 use kettle_barrel::calculator::service_life::{Place, ServiceLife};
 use kettle_barrel::calculator::tempering::TemperingMargin;
 use kettle_barrel::calculator::{Draft, behind, parse};
@@ -25,7 +28,7 @@ const LINES: [&str; 8] = [
 
 #[test]
 fn a_link_carries_the_numbers_of_its_reason() {
-    let mut compared = [0; 5];
+    let mut compared = [0; 7];
     for text in LINES {
         let line =
             order::read(&order::reading::read(text).draft).unwrap_or_else(|why| panic!("{text}: {why}"));
@@ -103,6 +106,36 @@ fn compare(calculator: &str, draft: &Draft, case: &Case<'_>, text: &str) -> Opti
             assert_eq!(stated.quantity, case.offer.unwrap().min, "{text}");
             Some(4)
         }
+        "kettle" => {
+            // What the order does not say, the calculator asks.
+            let input = parse::<KettlePickup>(draft).ok()?;
+            compare_load(&input.stated, case, text);
+            let (offer, dip) = (case.offer.unwrap(), case.dip.unwrap());
+            assert_eq!((input.coat.quantity, input.factor), (offer.average(), offer.factor()), "{text}");
+            assert_eq!(
+                (input.bath.quantity, input.dip, input.grade),
+                (dip.bath, dip.time, case.grade()),
+                "{text}"
+            );
+            Some(5)
+        }
+        "powder" => {
+            let input = parse::<PowderMass>(draft).ok()?;
+            compare_load(&input.stated, case, text);
+            let WantedCoat::Least(least) = input.wanted else { panic!("{text}: {draft:?}") };
+            assert_eq!((least.quantity, input.grade), (case.offer.unwrap().min, case.grade()), "{text}");
+            Some(6)
+        }
         _ => None,
     }
+}
+
+/// The load of a link is the part of its case, and as many as the order says.
+fn compare_load(stated: &Load, case: &Case<'_>, text: &str) {
+    let Load::Count(piece, pieces) = stated else { panic!("{text}: {stated:?}") };
+    let part = case.part.unwrap();
+    assert_eq!((piece.kind, piece.designation.thread), (part.kind, part.thread), "{text}");
+    let length = part.length.filter(|_| part.kind.has_length());
+    assert_eq!(piece.length.map(|length| length.quantity), length, "{text}");
+    assert!(part.quantity.is_none_or(|quantity| quantity == *pieces), "{text}");
 }

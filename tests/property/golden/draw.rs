@@ -2,6 +2,7 @@
 //! written; a few corners that are hardly ever drawn stand first.
 
 use kettle_barrel::calculator::Draft;
+use kettle_barrel::course::Random;
 use kettle_barrel::order::{self, asked};
 use kettle_barrel::part;
 use kettle_barrel::site::Category;
@@ -12,7 +13,7 @@ const SEED: u64 = 0x7a69_6e63;
 
 /// The first orders of the seed that the order line reads.
 pub fn orders(count: usize) -> Vec<Draft> {
-    let mut draw = Draw(SEED);
+    let mut draw = Draw(Random::new(SEED));
     let corners = CORNERS.iter().map(|pairs| PLAIN.iter().chain(*pairs).copied().collect());
     let drawn = (0..count - CORNERS.len()).map(|at| readable(at, &mut draw));
     corners.chain(drawn).collect()
@@ -45,20 +46,13 @@ fn readable(at: usize, draw: &mut Draw) -> Draft {
     }
 }
 
-/// Numbers from a seed (splitmix64).
-struct Draw(u64);
+/// The draws of a seed.
+struct Draw(Random);
 
 impl Draw {
-    fn next(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut mixed = self.0;
-        mixed = (mixed ^ (mixed >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        mixed ^ (mixed >> 31)
-    }
-
+    /// By the remainder, as the kept orders were drawn.
     fn below(&mut self, end: usize) -> usize {
-        (self.next() % end as u64) as usize
+        (self.0.bits() % end as u64) as usize
     }
 
     fn one<T: Copy>(&mut self, all: &[T]) -> T {
