@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::asme_b18_21_1;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const NARROWS_ID_MAX: &[(f64, f64)] = &[
     (0.112, 0.133),
@@ -253,25 +254,85 @@ const SPRINGS_T_MIN: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared +=
-        columns::compare("ID_max", asme_b18_21_1::NARROWS, |row| row.d, |row| row.inside.0, NARROWS_ID_MAX);
-    compared +=
-        columns::compare("ID_min", asme_b18_21_1::NARROWS, |row| row.d, |row| row.inside.1, NARROWS_ID_MIN);
-    compared +=
-        columns::compare("OD_max", asme_b18_21_1::NARROWS, |row| row.d, |row| row.outside.0, NARROWS_OD_MAX);
-    compared +=
-        columns::compare("OD_min", asme_b18_21_1::NARROWS, |row| row.d, |row| row.outside.1, NARROWS_OD_MIN);
-    compared +=
-        columns::compare("T_max", asme_b18_21_1::NARROWS, |row| row.d, |row| row.thickness.0, NARROWS_T_MAX);
-    compared +=
-        columns::compare("T_min", asme_b18_21_1::NARROWS, |row| row.d, |row| row.thickness.1, NARROWS_T_MIN);
-    compared +=
-        columns::compare("ID_max", asme_b18_21_1::SPRINGS, |row| row.d, |row| row.inside_max, SPRINGS_ID_MAX);
-    compared +=
-        columns::compare("ID_min", asme_b18_21_1::SPRINGS, |row| row.d, |row| row.inside_min, SPRINGS_ID_MIN);
-    compared +=
-        columns::compare("W_min", asme_b18_21_1::SPRINGS, |row| row.d, |row| row.width, SPRINGS_W_MIN);
-    compared +=
-        columns::compare("T_min", asme_b18_21_1::SPRINGS, |row| row.d, |row| row.thickness, SPRINGS_T_MIN);
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "ID_max",
+        asme_b18_21_1::NARROWS,
+        |row| row.d,
+        |row| row.inside.0,
+        NARROWS_ID_MAX,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "ID_min",
+        asme_b18_21_1::NARROWS,
+        |row| row.d,
+        |row| row.inside.1,
+        NARROWS_ID_MIN,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "OD_max",
+        asme_b18_21_1::NARROWS,
+        |row| row.d,
+        |row| row.outside.0,
+        NARROWS_OD_MAX,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "OD_min",
+        asme_b18_21_1::NARROWS,
+        |row| row.d,
+        |row| row.outside.1,
+        NARROWS_OD_MIN,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "T_max",
+        asme_b18_21_1::NARROWS,
+        |row| row.d,
+        |row| row.thickness.0,
+        NARROWS_T_MAX,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "T_min",
+        asme_b18_21_1::NARROWS,
+        |row| row.d,
+        |row| row.thickness.1,
+        NARROWS_T_MIN,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "ID_max",
+        asme_b18_21_1::SPRINGS,
+        |row| row.d,
+        |row| row.inside_max,
+        SPRINGS_ID_MAX,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "ID_min",
+        asme_b18_21_1::SPRINGS,
+        |row| row.d,
+        |row| row.inside_min,
+        SPRINGS_ID_MIN,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "W_min",
+        asme_b18_21_1::SPRINGS,
+        |row| row.d,
+        |row| row.width,
+        SPRINGS_W_MIN,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_21_1,
+        "T_min",
+        asme_b18_21_1::SPRINGS,
+        |row| row.d,
+        |row| row.thickness,
+        SPRINGS_T_MIN,
+    );
     assert_eq!(compared, 222);
 }

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::asme_b18_22_1;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_ID_BASIC: &[(f64, f64)] = &[
     (0.25, 0.312),
@@ -83,11 +84,29 @@ const ROWS_T_BASIC: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared +=
-        columns::compare("ID_basic", asme_b18_22_1::ROWS, |row| row.d, |row| row.inside, ROWS_ID_BASIC);
-    compared +=
-        columns::compare("OD_basic", asme_b18_22_1::ROWS, |row| row.d, |row| row.outside, ROWS_OD_BASIC);
-    compared +=
-        columns::compare("T_basic", asme_b18_22_1::ROWS, |row| row.d, |row| row.thickness, ROWS_T_BASIC);
+    compared += columns::compare(
+        &document::ASME_B18_22_1,
+        "ID_basic",
+        asme_b18_22_1::ROWS,
+        |row| row.d,
+        |row| row.inside,
+        ROWS_ID_BASIC,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_22_1,
+        "OD_basic",
+        asme_b18_22_1::ROWS,
+        |row| row.d,
+        |row| row.outside,
+        ROWS_OD_BASIC,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_22_1,
+        "T_basic",
+        asme_b18_22_1::ROWS,
+        |row| row.d,
+        |row| row.thickness,
+        ROWS_T_BASIC,
+    );
     assert_eq!(compared, 66);
 }

@@ -4,6 +4,7 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::agree;
 use kettle_barrel::table::{asme_b18_2_4_6m, en_14399_4};
 
 #[test]
@@ -13,7 +14,7 @@ fn widths_are_those_of_the_european_nuts() {
         let Some(other) = en_14399_4::ROWS.iter().find(|other| other.d == row.d) else { continue };
         match row.d {
             12.0 | 20.0 => assert!((row.s - other.s).abs() > 0.5),
-            _ => assert_eq!(row.s, other.s, "M{}", row.d),
+            _ => agree!(ASME_B18_2_4_6M, row.s, other.s, "M{}", row.d),
         }
         compared += 1;
     }

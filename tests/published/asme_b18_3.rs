@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::asme_b18_3;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const SETS_POINT_MAX: &[(f64, f64)] = &[
     (0.112, 0.061),
@@ -214,22 +215,105 @@ const CAPS_KEY: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "point_max",
+        asme_b18_3::SETS,
+        |row| row.d,
+        |row| row.point_max,
+        SETS_POINT_MAX,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "point_min",
+        asme_b18_3::SETS,
+        |row| row.d,
+        |row| row.point_min,
+        SETS_POINT_MIN,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "socket",
+        asme_b18_3::SETS,
+        |row| row.d,
+        |row| row.socket,
+        SETS_SOCKET,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "depth",
+        asme_b18_3::SETS,
+        |row| row.d,
+        |row| row.depth,
+        SETS_DEPTH,
+    );
     compared +=
-        columns::compare("point_max", asme_b18_3::SETS, |row| row.d, |row| row.point_max, SETS_POINT_MAX);
+        columns::compare(&document::ASME_B18_3, "a", asme_b18_3::FLATS, |row| row.d, |row| row.a, FLATS_A);
     compared +=
-        columns::compare("point_min", asme_b18_3::SETS, |row| row.d, |row| row.point_min, SETS_POINT_MIN);
-    compared += columns::compare("socket", asme_b18_3::SETS, |row| row.d, |row| row.socket, SETS_SOCKET);
-    compared += columns::compare("depth", asme_b18_3::SETS, |row| row.d, |row| row.depth, SETS_DEPTH);
-    compared += columns::compare("a", asme_b18_3::FLATS, |row| row.d, |row| row.a, FLATS_A);
-    compared += columns::compare("h", asme_b18_3::FLATS, |row| row.d, |row| row.h, FLATS_H);
-    compared += columns::compare("socket", asme_b18_3::FLATS, |row| row.d, |row| row.socket, FLATS_SOCKET);
-    compared += columns::compare("depth", asme_b18_3::FLATS, |row| row.d, |row| row.depth, FLATS_DEPTH);
-    compared += columns::compare("a", asme_b18_3::BUTTONS, |row| row.d, |row| row.a, BUTTONS_A);
-    compared += columns::compare("h_max", asme_b18_3::BUTTONS, |row| row.d, |row| row.h_max, BUTTONS_H_MAX);
-    compared += columns::compare("h_min", asme_b18_3::BUTTONS, |row| row.d, |row| row.h_min, BUTTONS_H_MIN);
-    compared +=
-        columns::compare("socket", asme_b18_3::BUTTONS, |row| row.d, |row| row.socket, BUTTONS_SOCKET);
-    compared += columns::compare("head", asme_b18_3::CAPS, |row| row.d, |row| row.a, CAPS_HEAD);
-    compared += columns::compare("key", asme_b18_3::CAPS, |row| row.d, |row| row.socket, CAPS_KEY);
+        columns::compare(&document::ASME_B18_3, "h", asme_b18_3::FLATS, |row| row.d, |row| row.h, FLATS_H);
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "socket",
+        asme_b18_3::FLATS,
+        |row| row.d,
+        |row| row.socket,
+        FLATS_SOCKET,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "depth",
+        asme_b18_3::FLATS,
+        |row| row.d,
+        |row| row.depth,
+        FLATS_DEPTH,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "a",
+        asme_b18_3::BUTTONS,
+        |row| row.d,
+        |row| row.a,
+        BUTTONS_A,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "h_max",
+        asme_b18_3::BUTTONS,
+        |row| row.d,
+        |row| row.h_max,
+        BUTTONS_H_MAX,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "h_min",
+        asme_b18_3::BUTTONS,
+        |row| row.d,
+        |row| row.h_min,
+        BUTTONS_H_MIN,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "socket",
+        asme_b18_3::BUTTONS,
+        |row| row.d,
+        |row| row.socket,
+        BUTTONS_SOCKET,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "head",
+        asme_b18_3::CAPS,
+        |row| row.d,
+        |row| row.a,
+        CAPS_HEAD,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_3,
+        "key",
+        asme_b18_3::CAPS,
+        |row| row.d,
+        |row| row.socket,
+        CAPS_KEY,
+    );
     assert_eq!(compared, 182);
 }

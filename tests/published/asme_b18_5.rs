@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::asme_b18_5;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_A_HEAD_DIA_MAX: &[(f64, f64)] = &[
     (0.19, 0.469),
@@ -107,11 +108,24 @@ const ROWS_P_SQUARE_DEPTH_MIN: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared +=
-        columns::compare("A_head_dia_max", asme_b18_5::ROWS, |row| row.d, |row| row.a.0, ROWS_A_HEAD_DIA_MAX);
-    compared +=
-        columns::compare("A_head_dia_min", asme_b18_5::ROWS, |row| row.d, |row| row.a.1, ROWS_A_HEAD_DIA_MIN);
     compared += columns::compare(
+        &document::ASME_B18_5,
+        "A_head_dia_max",
+        asme_b18_5::ROWS,
+        |row| row.d,
+        |row| row.a.0,
+        ROWS_A_HEAD_DIA_MAX,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_5,
+        "A_head_dia_min",
+        asme_b18_5::ROWS,
+        |row| row.d,
+        |row| row.a.1,
+        ROWS_A_HEAD_DIA_MIN,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_5,
         "H_head_height_max",
         asme_b18_5::ROWS,
         |row| row.d,
@@ -119,17 +133,31 @@ fn every_size_is_as_it_was_printed() {
         ROWS_H_HEAD_HEIGHT_MAX,
     );
     compared += columns::compare(
+        &document::ASME_B18_5,
         "H_head_height_min",
         asme_b18_5::ROWS,
         |row| row.d,
         |row| row.h.1,
         ROWS_H_HEAD_HEIGHT_MIN,
     );
-    compared +=
-        columns::compare("O_square_max", asme_b18_5::ROWS, |row| row.d, |row| row.o.0, ROWS_O_SQUARE_MAX);
-    compared +=
-        columns::compare("O_square_min", asme_b18_5::ROWS, |row| row.d, |row| row.o.1, ROWS_O_SQUARE_MIN);
     compared += columns::compare(
+        &document::ASME_B18_5,
+        "O_square_max",
+        asme_b18_5::ROWS,
+        |row| row.d,
+        |row| row.o.0,
+        ROWS_O_SQUARE_MAX,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_5,
+        "O_square_min",
+        asme_b18_5::ROWS,
+        |row| row.d,
+        |row| row.o.1,
+        ROWS_O_SQUARE_MIN,
+    );
+    compared += columns::compare(
+        &document::ASME_B18_5,
         "P_square_depth_max",
         asme_b18_5::ROWS,
         |row| row.d,
@@ -137,6 +165,7 @@ fn every_size_is_as_it_was_printed() {
         ROWS_P_SQUARE_DEPTH_MAX,
     );
     compared += columns::compare(
+        &document::ASME_B18_5,
         "P_square_depth_min",
         asme_b18_5::ROWS,
         |row| row.d,

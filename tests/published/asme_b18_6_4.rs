@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::asme_b18_6_4;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_A_HEAD_DIA_MAX: &[(f64, f64)] = &[
     (2.0, 0.167),
@@ -60,6 +61,7 @@ const ROWS_H_HEAD_HEIGHT_RECESSED_MIN: &[(f64, f64)] = &[
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
     compared += columns::compare(
+        &document::ASME_B18_6_4,
         "A_head_dia_max",
         asme_b18_6_4::ROWS,
         |row| f64::from(row.number),
@@ -67,6 +69,7 @@ fn every_size_is_as_it_was_printed() {
         ROWS_A_HEAD_DIA_MAX,
     );
     compared += columns::compare(
+        &document::ASME_B18_6_4,
         "A_head_dia_min",
         asme_b18_6_4::ROWS,
         |row| f64::from(row.number),
@@ -74,6 +77,7 @@ fn every_size_is_as_it_was_printed() {
         ROWS_A_HEAD_DIA_MIN,
     );
     compared += columns::compare(
+        &document::ASME_B18_6_4,
         "H_head_height_recessed_max",
         asme_b18_6_4::ROWS,
         |row| f64::from(row.number),
@@ -81,6 +85,7 @@ fn every_size_is_as_it_was_printed() {
         ROWS_H_HEAD_HEIGHT_RECESSED_MAX,
     );
     compared += columns::compare(
+        &document::ASME_B18_6_4,
         "H_head_height_recessed_min",
         asme_b18_6_4::ROWS,
         |row| f64::from(row.number),

@@ -8,15 +8,16 @@ use kettle_barrel::source::Basis;
 use kettle_barrel::thread::limits;
 
 use crate::limit::{Row, check_differs, check_inch, check_mm, class, same_digits, thread};
+use kettle_barrel::source::document;
 
 #[test]
 fn limits_are_the_published_ones() {
-    check_inch(ROWS);
+    check_inch(&document::ASME_B1_1, ROWS);
 }
 
 #[test]
 fn limits_in_mm_are_the_published_ones() {
-    check_mm(ROWS_MM);
+    check_mm(&document::ASME_B1_1, ROWS_MM);
 }
 
 #[test]
@@ -31,29 +32,34 @@ fn allowances_and_tolerances_are_the_published_ones() {
             "Td" => bolt.major_tolerance.value,
             _ => nut.pitch_tolerance.value,
         };
-        same_digits(ours.inch(), printed, &format!("{name} {designation}"));
+        same_digits(&document::ASME_B1_1, ours.inch(), printed, &format!("{name} {designation}"));
     }
 }
 
 #[test]
 fn stress_areas_are_the_published_ones() {
     for &(designation, printed, _) in AREAS {
-        same_digits(thread(designation).stress_area().in2(), printed, &format!("As {designation}"));
+        same_digits(
+            &document::ASME_B1_1,
+            thread(designation).stress_area().in2(),
+            printed,
+            &format!("As {designation}"),
+        );
     }
 }
 
 /// One table prints .1599 in² for 1/2-20 UNF (read); .7854 (D − .9743/n)² is .15995, which rounds up.
 #[test]
 fn a_stress_area_cut_short_in_print_is_rounded_here() {
-    same_digits(thread("1/2-20 UNF").stress_area().in2(), "0.15995", "As 1/2-20 UNF");
+    same_digits(&document::ASME_B1_1, thread("1/2-20 UNF").stress_area().in2(), "0.15995", "As 1/2-20 UNF");
 }
 
 /// Printed 1.534 and 1.568 in; by rounding once the formula gives .001 less.
 #[test]
 fn a_printed_minor_diameter_counts_before_the_formula() {
     let nut = limits::nut(thread("1-3/4-5 UNC"), class("2B")).unwrap();
-    same_digits(nut.minor.min.inch(), "1.534", "D1 min");
-    same_digits(nut.minor.max.inch(), "1.568", "D1 max");
+    same_digits(&document::ASME_B1_1, nut.minor.min.inch(), "1.534", "D1 min");
+    same_digits(&document::ASME_B1_1, nut.minor.max.inch(), "1.568", "D1 max");
 }
 
 #[test]

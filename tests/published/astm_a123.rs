@@ -4,6 +4,7 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::agree;
 use kettle_barrel::calculator::{Value, evaluate};
 use kettle_barrel::source::Basis;
 
@@ -46,7 +47,7 @@ fn a_coat_is_stated_in_every_unit_as_published() {
                 _ => None,
             })
             .unwrap_or_else(|| panic!("{coat}: no {unit}"));
-        assert_eq!(ours, shown, "{coat} by {factor} in {unit}");
+        agree!(ASTM_A123, ours, shown, "{coat} by {factor} in {unit}");
     }
 }
 
@@ -55,8 +56,8 @@ fn a_coat_is_stated_in_every_unit_as_published() {
 fn a_deposit_is_a_range() {
     let report = evaluate("coat", [("coat", "1 mil"), ("factor", "deposit")]).unwrap();
     let ounces = report.figures.iter().find(|figure| figure.value.to_string().contains("oz/ft²")).unwrap();
-    assert_eq!(ounces.value.to_string(), "0.450 to 0.475\u{a0}oz/ft²");
+    agree!(ASTM_A123, ounces.value.to_string(), "0.450 to 0.475\u{a0}oz/ft²");
     let grams = evaluate("coat", [("coat", "1 µm"), ("factor", "deposit")]).unwrap();
     let grams = grams.figures.iter().find(|figure| figure.value.to_string().ends_with("g/m²")).unwrap();
-    assert_eq!(grams.value.to_string(), "5.4 to 5.7\u{a0}g/m²");
+    agree!(ASTM_A123, grams.value.to_string(), "5.4 to 5.7\u{a0}g/m²");
 }

@@ -1,6 +1,7 @@
 //! ASTM A153/A153M: sample sizes of 6.2 (the first row read, the others from memory), the retest and the
 //! magnetic gauge (from memory).
 
+use crate::seen::agree;
 use kettle_barrel::lot::sample::size;
 use kettle_barrel::lot::{Retest, Stage, Standard};
 use kettle_barrel::source::Basis;
@@ -22,7 +23,7 @@ fn sample_sizes_at_both_ends_of_each_row() {
     for &(min, max, articles, basis) in ROWS {
         for lot in [min, max.unwrap_or(1_000_000)] {
             let sample = size(Standard::A153, lot, Stage::First).unwrap();
-            assert_eq!((sample.set, sample.sets), (articles.unwrap_or(lot), 1), "{lot}");
+            agree!(ASTM_A153, (sample.set, sample.sets), (articles.unwrap_or(lot), 1), "{lot}");
             assert_eq!(sample.source.basis, basis, "{lot}");
         }
     }
@@ -32,7 +33,7 @@ fn sample_sizes_at_both_ends_of_each_row() {
 #[test]
 fn retest_and_readings() {
     let retest = size(Standard::A153, 800, Stage::Retest).unwrap();
-    assert_eq!((retest.set, retest.sets, retest.articles()), (5, 2, 10));
-    assert_eq!(Standard::A153.retest(), Retest::TwoSets);
-    assert_eq!(Standard::A153.readings_per_article().map(|rule| rule.fewest), Some(5));
+    agree!(ASTM_A153, (retest.set, retest.sets, retest.articles()), (5, 2, 10));
+    agree!(ASTM_A153, Standard::A153.retest(), Retest::TwoSets);
+    agree!(ASTM_A153, Standard::A153.readings_per_article().map(|rule| rule.fewest), Some(5));
 }

@@ -7,6 +7,7 @@ use kettle_barrel::source::Basis::{Memory, Read};
 use kettle_barrel::steel::Grade;
 use kettle_barrel::table::astm_a354::GRADE_BD_EARLIER;
 
+use crate::seen::{agree, near};
 use crate::steel_check::{Row, What::*, check};
 
 /// Grade, nominal diameter in mm, what, printed value, basis.
@@ -49,8 +50,8 @@ fn the_earlier_edition_of_grade_bd_is_from_memory() {
     let [small, large] = &GRADE_BD_EARLIER;
     for (row, min, ksi) in [(small, 33.0, 150.0), (large, 31.0, 140.0)] {
         let (hrc, tensile) = (row.hrc.unwrap(), row.tensile_min.unwrap());
-        assert_eq!((hrc.min.unwrap().number, hrc.max.unwrap().number), (min, 39.0));
-        assert!((tensile.value.ksi() - ksi).abs() < 1e-9);
+        agree!(ASTM_A354, (hrc.min.unwrap().number, hrc.max.unwrap().number), (min, 39.0));
+        near!(ASTM_A354, tensile.value.ksi(), ksi, 1e-9);
         assert_eq!((hrc.source.basis, tensile.source.basis), (Memory, Memory));
     }
 }

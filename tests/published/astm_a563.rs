@@ -8,6 +8,8 @@ use kettle_barrel::table::astm_a563;
 use kettle_barrel::thread::overtap::{self, Allowance};
 
 use crate::limit::{figure, same_digits, thread};
+use crate::seen::agree;
+use kettle_barrel::source::document;
 
 /// The allowance, and the 2B limits widened by it, are the printed ones; a blank stays a blank.
 #[test]
@@ -15,7 +17,7 @@ fn the_table_is_the_published_one() {
     for &(designation, allowance, min, max, basis) in ROWS {
         let thread = thread(designation);
         let nut = overtap::nut(thread, Allowance::A563).unwrap();
-        same_digits(nut.allowance.value.inch(), allowance, designation);
+        same_digits(&document::ASTM_A563, nut.allowance.value.inch(), allowance, designation);
         assert_eq!(nut.allowance.source.basis, basis, "{designation}");
         let (sixteenths, per_two_inches) = thread.inch_key().unwrap();
         let row = astm_a563::row(sixteenths, per_two_inches).unwrap();
@@ -25,8 +27,8 @@ fn the_table_is_the_published_one() {
             if printed.is_empty() {
                 assert_eq!(in_table, None, "{designation}");
             } else {
-                same_digits(ours.inch(), printed, designation);
-                same_digits(f64::from(in_table.unwrap()) / 1e4, printed, designation);
+                same_digits(&document::ASTM_A563, ours.inch(), printed, designation);
+                same_digits(&document::ASTM_A563, f64::from(in_table.unwrap()) / 1e4, printed, designation);
             }
         }
     }
@@ -37,7 +39,7 @@ fn the_table_is_the_published_one() {
 fn the_metric_allowance_is_the_recalled_one() {
     for &(designation, um) in METRIC {
         let nut = overtap::nut(thread(designation), Allowance::A563M).unwrap();
-        assert_eq!(nut.allowance.value.um().round(), um, "{designation}");
+        agree!(ASTM_A563M, nut.allowance.value.um().round(), um, "{designation}");
         assert_eq!(nut.allowance.source.basis, Basis::Memory);
     }
 }
@@ -53,7 +55,7 @@ fn a_thread_outside_the_table_is_refused() {
 #[test]
 fn the_calculator_shows_an_overtapped_half_inch_nut() {
     let pairs = [("thread", "1/2-13 UNC"), ("allowance", "a563")];
-    assert_eq!(figure("oversize-tap", &pairs, "D2"), "0.4680 to 0.4745\u{a0}in");
+    agree!(ASTM_A563, figure("oversize-tap", &pairs, "D2"), "0.4680 to 0.4745\u{a0}in");
 }
 
 /// Thread, allowance, least and greatest pitch diameter after tapping in inches, basis.

@@ -8,6 +8,7 @@ use kettle_barrel::source::{Basis, Sourced};
 use kettle_barrel::steel::Grade;
 use kettle_barrel::table::astm_a574;
 
+use crate::seen::near;
 use crate::steel_check::{Row, What::*, check};
 
 /// Grade, nominal diameter in mm, what, printed value, basis.
@@ -39,7 +40,9 @@ fn the_properties_are_the_published_ones() {
 #[test]
 fn the_temper_of_earlier_editions_and_its_check() {
     let Sourced { value: earlier, source } = astm_a574::TEMPER_EARLIER;
-    assert!((earlier.fahrenheit() - 650.0).abs() < 1e-9 && source.basis == Basis::Memory);
+    near!(ASTM_A574_OLD, earlier.fahrenheit(), 650.0, 1e-9);
+    assert_eq!(source.basis, Basis::Memory);
     let Sourced { value: (heat, time), source } = astm_a574::VERIFICATION;
-    assert!((heat.fahrenheit() - 680.0).abs() < 1e-9 && time.minute() == 30.0 && source.basis == Read);
+    near!(ASTM_A574, heat.fahrenheit(), 680.0, 1e-9);
+    assert!(time.minute() == 30.0 && source.basis == Read);
 }

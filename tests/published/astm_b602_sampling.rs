@@ -1,6 +1,7 @@
 //! ASTM B602's plans by MIL-STD-105D (memory), what they let through (computed, binomial), and ISO 3269's
 //! AQL values (memory).
 
+use crate::seen::agree;
 use kettle_barrel::lot::plan::risk;
 use kettle_barrel::source::Basis;
 use kettle_barrel::table::{astm_b602_sampling, iso_3269_sampling};
@@ -30,7 +31,7 @@ fn plans_as_remembered() {
     for &(name, lot, articles, allowed) in PLANS {
         let level = astm_b602_sampling::LEVELS.iter().find(|level| level.name == name).unwrap();
         let plan = level.plan(lot).unwrap();
-        assert_eq!((plan.articles, plan.allowed), (articles, allowed), "{name} {lot}");
+        agree!(ASTM_B602, (plan.articles, plan.allowed), (articles, allowed), "{name} {lot}");
     }
     assert!(astm_b602_sampling::LEVELS.iter().all(|level| level.plan(1).is_none()));
     assert!(astm_b602_sampling::LEVELS.iter().all(|level| level.plan(500_001).is_none()));
@@ -70,6 +71,6 @@ fn what_a_plan_lets_through() {
 #[test]
 fn iso_3269_is_known_from_memory_only() {
     assert_eq!(iso_3269_sampling::AQL_SOURCE.basis, Basis::Memory);
-    assert_eq!(iso_3269_sampling::AQL.first().map(|(_, aql)| *aql), Some(1.0));
-    assert_eq!(iso_3269_sampling::AQL.iter().map(|(_, aql)| aql).sum::<f64>(), 12.65);
+    agree!(ISO_3269, iso_3269_sampling::AQL.first().map(|(_, aql)| *aql), Some(1.0));
+    agree!(ISO_3269, iso_3269_sampling::AQL.iter().map(|(_, aql)| aql).sum::<f64>(), 12.65);
 }

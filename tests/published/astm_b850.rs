@@ -12,6 +12,7 @@ use kettle_barrel::steel::hardness::from_tensile;
 use kettle_barrel::steel::{State, Steel};
 use kettle_barrel::table::astm_b850;
 
+use crate::seen::agree;
 use crate::steel_check::{LimitRow, check_limits};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
@@ -42,12 +43,12 @@ fn hours(mpa: f64) -> Option<f64> {
 #[test]
 fn the_bake_table() {
     for &(first, last, _, _, printed) in TABLE_1 {
-        assert_eq!((hours(first), hours(last)), (Some(printed), Some(printed)), "{first} MPa");
+        agree!(ASTM_B850, (hours(first), hours(last)), (Some(printed), Some(printed)), "{first} MPa");
     }
     assert_eq!(hours(1000.0), None);
     let (low, high) = astm_b850::TEMPERATURE;
-    assert_eq!((low.celsius(), high.celsius()), (190.0, 220.0));
-    assert_eq!((astm_b850::WITHIN.value.hour(), astm_b850::WITHIN.source.basis), (4.0, Memory));
+    agree!(ASTM_B850, (low.celsius(), high.celsius()), (190.0, 220.0));
+    agree!(ASTM_B850, (astm_b850::WITHIN.value.hour(), astm_b850::WITHIN.source.basis), (4.0, Memory));
 }
 
 /// By ISO 18265 the strengths are 0.9 to 2.2 HRC harder than the Rockwell number printed beside them, so

@@ -6,15 +6,16 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::thread::{coat_room, limits};
 
 use crate::limit::{class, same_digits, thread};
+use kettle_barrel::source::document;
 
 #[test]
 fn a_quarter_of_the_allowance_is_the_published_one() {
     for &(designation, allowance, thickest) in ROWS {
         let thread = thread(designation);
         let bolt = limits::bolt(thread, class("2A")).unwrap();
-        same_digits(bolt.allowance().inch(), allowance, designation);
+        same_digits(&document::ASTM_F1941, bolt.allowance().inch(), allowance, designation);
         let quarter = coat_room::quarter(thread, class("2A")).unwrap().inch() * 1e4;
-        same_digits(quarter, thickest, designation);
+        same_digits(&document::ASTM_F1941, quarter, thickest, designation);
     }
 }
 

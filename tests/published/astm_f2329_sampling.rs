@@ -1,5 +1,6 @@
 //! ASTM F2329, Table 1: process control of a batch lot, zero defects, one set for every five batches (read).
 
+use crate::seen::agree;
 use kettle_barrel::lot::sample::size;
 use kettle_barrel::lot::{Stage, Standard};
 use kettle_barrel::source::Basis;
@@ -16,7 +17,7 @@ fn specimens_of_a_batch() {
     assert_eq!((BATCH.len(), BATCHES_PER_SET, TABLE.basis), (4, 5, Basis::Read));
     for (row, &(min, max, thickness, adhesion, appearance)) in BATCH.iter().zip(ROWS) {
         assert_eq!((row.min, row.max), (min, max));
-        assert_eq!((row.thickness, row.adhesion, row.appearance), (thickness, adhesion, appearance));
+        agree!(ASTM_F2329, (row.thickness, row.adhesion, row.appearance), (thickness, adhesion, appearance));
         for batch in [min, max.unwrap_or(100_000)] {
             assert_eq!(size(Standard::F2329Batch, batch, Stage::First).unwrap().articles(), thickness);
         }

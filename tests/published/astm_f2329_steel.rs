@@ -12,6 +12,7 @@ use kettle_barrel::steel::{Grade, State, Steel};
 use kettle_barrel::table::astm_f2329;
 use kettle_barrel::working::Mark;
 
+use crate::seen::agree;
 use crate::steel_check::{LimitRow, check_limits, ruling};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
@@ -25,7 +26,8 @@ fn the_limits_are_the_published_ones() {
 /// 7.2.2 speaks of the least hardness specified: grade 5 ends at 34 HRC, and begins at 25.
 #[test]
 fn the_risk_begins_with_a_specified_minimum_of_33_hrc() {
-    assert_eq!(
+    agree!(
+        ASTM_F2329,
         (astm_f2329::RISK_FROM.value, astm_f2329::RISK_FROM.source.basis),
         (Hardness::hrc(33.0), Read)
     );
@@ -33,8 +35,8 @@ fn the_risk_begins_with_a_specified_minimum_of_33_hrc() {
         let state = State::of(Steel::grade(grade, Length::from_mm(20.0)).unwrap());
         ruling(Key::F2329Risk, state, Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)
     };
-    assert_eq!(mark(Grade::J429Grade5), Some(Mark::Met));
-    assert_eq!(mark(Grade::J429Grade8), Some(Mark::Term));
+    agree!(ASTM_F2329, mark(Grade::J429Grade5), Some(Mark::Met));
+    agree!(ASTM_F2329, mark(Grade::J429Grade8), Some(Mark::Term));
 }
 
 #[test]
@@ -42,7 +44,7 @@ fn case_hardened_fasteners_are_not_hot_dipped() {
     let steel = Steel::Hardness(Hardness::hrc(25.0));
     let state = State { steel, case_hardened: true, cold_worked: false };
     let (ruling, _) = ruling(Key::F2329CaseHardened, state, Cleaning::Mechanical).unwrap();
-    assert_eq!((ruling.says.mark, ruling.source().basis), (Mark::Bar, Read));
+    agree!(ASTM_F2329, (ruling.says.mark, ruling.source().basis), (Mark::Bar, Read));
 }
 
 /// The bake stands between pickling and the zinc, and the text says so.
@@ -57,7 +59,7 @@ fn the_bake_comes_before_the_zinc() {
 #[test]
 fn the_high_temperature_bath() {
     for fahrenheit in [990.0, 1040.0] {
-        assert_eq!(Bath::of(Temperature::from_fahrenheit(fahrenheit)), Bath::High);
+        agree!(ASTM_F2329, Bath::of(Temperature::from_fahrenheit(fahrenheit)), Bath::High);
     }
     assert_eq!(Temperature::from_fahrenheit(990.0).celsius().round(), 532.0);
     assert_eq!(Temperature::from_fahrenheit(1040.0).celsius().round(), 560.0);

@@ -9,6 +9,7 @@ use kettle_barrel::steel::{Grade, State, Steel};
 use kettle_barrel::table::astm_f3125::A325_BEFORE_F3125;
 use kettle_barrel::working::Mark;
 
+use crate::seen::{agree, near};
 use crate::steel_check::{Row, What::*, check, ruling};
 
 /// Grade, nominal diameter in mm, what, printed value, basis.
@@ -50,8 +51,8 @@ fn a325_before_f3125() {
     let [small, large] = &A325_BEFORE_F3125;
     for (row, min, max, ksi) in [(small, 24.0, 35.0, 120.0), (large, 19.0, 31.0, 105.0)] {
         let (hrc, tensile) = (row.hrc.unwrap(), row.tensile_min.unwrap());
-        assert_eq!((hrc.min.unwrap().number, hrc.max.unwrap().number), (min, max));
-        assert!((tensile.value.ksi() - ksi).abs() < 1e-9);
+        agree!(ASTM_A325, (hrc.min.unwrap().number, hrc.max.unwrap().number), (min, max));
+        near!(ASTM_A325, tensile.value.ksi(), ksi, 1e-9);
         assert_eq!((hrc.source.basis, tensile.source.basis), (Read, Read));
     }
 }
@@ -64,7 +65,7 @@ fn a490_takes_no_zinc() {
         let state = State::of(Steel::Grade(grade.any_size().unwrap()));
         for (rule, basis) in bases {
             let (ruling, _) = ruling(rule, state, Cleaning::Mechanical).unwrap();
-            assert_eq!((ruling.says.mark, ruling.source().basis), (Mark::Bar, basis));
+            agree!(ASTM_F3125, (ruling.says.mark, ruling.source().basis), (Mark::Bar, basis));
         }
     }
 }

@@ -11,6 +11,8 @@ use kettle_barrel::thread::limits;
 use kettle_barrel::thread::strength::{Sizes, shear_area};
 
 use crate::limit::{class, same_digits, thread};
+use crate::seen::near;
+use kettle_barrel::source::document;
 
 #[test]
 fn stress_and_shear_areas_are_the_published_ones() {
@@ -19,10 +21,10 @@ fn stress_and_shear_areas_are_the_published_ones() {
         let bolt = limits::bolt(thread, class("6g")).unwrap();
         let nut = limits::nut(thread, class("6H")).unwrap();
         let [d, d2, minor, pitch] = sizes;
-        same_digits(bolt.major.min.mm(), d, designation);
-        same_digits(bolt.pitch.min.mm(), d2, designation);
-        same_digits(nut.minor.max.mm(), minor, designation);
-        same_digits(nut.pitch.max.mm(), pitch, designation);
+        same_digits(&document::BICKFORD, bolt.major.min.mm(), d, designation);
+        same_digits(&document::BICKFORD, bolt.pitch.min.mm(), d2, designation);
+        same_digits(&document::BICKFORD, nut.minor.max.mm(), minor, designation);
+        same_digits(&document::BICKFORD, nut.pitch.max.mm(), pitch, designation);
         let sizes = Sizes::least_material(thread.pitch(), &bolt, &nut);
         let ours = [
             thread.stress_area(),
@@ -34,7 +36,7 @@ fn stress_and_shear_areas_are_the_published_ones() {
             // The book rounds on the way: one unit of the last digit, and never less than 0.01 mm².
             let unit = 10f64.powi(-decimals).max(0.01);
             let printed: f64 = printed.parse().unwrap();
-            assert!((ours.mm2() - printed).abs() < 1.01 * unit, "{designation}: {ours:?} for {printed}");
+            near!(BICKFORD, ours.mm2(), printed, 1.01 * unit, "{designation}: {ours:?} for {printed}");
         }
     }
 }

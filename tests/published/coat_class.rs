@@ -5,6 +5,8 @@ use kettle_barrel::calculator::evaluate;
 use kettle_barrel::coat::{CoatClass, ThicknessLimit};
 use kettle_barrel::source::Basis;
 
+use crate::seen::seen;
+
 /// Class, limit, unit, printed value, basis.
 pub type Row = (&'static str, Compared, Unit, f64, Basis);
 
@@ -58,6 +60,7 @@ pub fn check(classes: &'static [CoatClass], rows: &[Row]) {
             (ours - printed).abs() <= half_digit + 1e-9,
             "{name} {which:?}: {ours} for {printed} {unit:?}"
         );
+        seen(class.document, ours, printed);
         if basis != Basis::Computed && matches!(unit, Unit::Um) {
             assert_eq!(limit.basis, basis, "{name} {which:?}");
         }

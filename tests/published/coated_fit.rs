@@ -9,6 +9,7 @@ use kettle_barrel::thread::gauge::{basic, before_coat};
 use kettle_barrel::thread::limits;
 
 use crate::limit::{class, same_digits, thread};
+use kettle_barrel::source::document;
 
 /// Greatest: the least of that of 2A and the basic size less 4 t of the greatest coat. Least: that of 2A
 /// less 4 t of the least coat, for limits that hold after it.
@@ -19,8 +20,13 @@ fn a_plated_bolt_keeps_its_class_and_passes_the_basic_gauge() {
         let bolt = limits::bolt(thread, class("2A")).unwrap();
         let coat = Coat::even(Length::from_inch(min), Length::from_inch(max));
         let before = before_coat(&bolt, &basic(thread).unwrap(), coat).unwrap().pitch;
-        same_digits(before.max.inch(), greatest, &format!("{size}, {max} in, greatest"));
-        same_digits(before.min.inch(), least, &format!("{size}, {min} in, least"));
+        same_digits(
+            &document::ASME_B1_1,
+            before.max.inch(),
+            greatest,
+            &format!("{size}, {max} in, greatest"),
+        );
+        same_digits(&document::ASME_B1_1, before.min.inch(), least, &format!("{size}, {min} in, least"));
     }
 }
 

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::din_127;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_D1_MIN: &[(f64, f64)] = &[
     (3.0, 3.1),
@@ -86,8 +87,11 @@ const ROWS_S_NOM: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("d1_min", din_127::ROWS, |row| row.d, |row| row.d1, ROWS_D1_MIN);
-    compared += columns::compare("b_nom", din_127::ROWS, |row| row.d, |row| row.b, ROWS_B_NOM);
-    compared += columns::compare("s_nom", din_127::ROWS, |row| row.d, |row| row.s, ROWS_S_NOM);
+    compared +=
+        columns::compare(&document::DIN_127, "d1_min", din_127::ROWS, |row| row.d, |row| row.d1, ROWS_D1_MIN);
+    compared +=
+        columns::compare(&document::DIN_127, "b_nom", din_127::ROWS, |row| row.d, |row| row.b, ROWS_B_NOM);
+    compared +=
+        columns::compare(&document::DIN_127, "s_nom", din_127::ROWS, |row| row.d, |row| row.s, ROWS_S_NOM);
     assert_eq!(compared, 69);
 }

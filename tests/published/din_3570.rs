@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::din_3570;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_THREAD: &[(f64, f64)] = &[
     (30.0, 10.0),
@@ -65,10 +66,29 @@ const ROWS_THREAD_LENGTH: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("thread", din_3570::ROWS, |row| row.width, |row| row.d, ROWS_THREAD);
-    compared +=
-        columns::compare("leg_height", din_3570::ROWS, |row| row.width, |row| row.height, ROWS_LEG_HEIGHT);
-    compared +=
-        columns::compare("thread_length", din_3570::ROWS, |row| row.width, |row| row.b, ROWS_THREAD_LENGTH);
+    compared += columns::compare(
+        &document::DIN_3570,
+        "thread",
+        din_3570::ROWS,
+        |row| row.width,
+        |row| row.d,
+        ROWS_THREAD,
+    );
+    compared += columns::compare(
+        &document::DIN_3570,
+        "leg_height",
+        din_3570::ROWS,
+        |row| row.width,
+        |row| row.height,
+        ROWS_LEG_HEIGHT,
+    );
+    compared += columns::compare(
+        &document::DIN_3570,
+        "thread_length",
+        din_3570::ROWS,
+        |row| row.width,
+        |row| row.b,
+        ROWS_THREAD_LENGTH,
+    );
     assert_eq!(compared, 48);
 }

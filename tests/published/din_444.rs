@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::din_444;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_D3_EYE_DIA_NOM: &[(f64, f64)] = &[
     (5.0, 12.0),
@@ -92,11 +93,24 @@ const ROWS_B_OVER_200: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared +=
-        columns::compare("d3_eye_dia_nom", din_444::ROWS, |row| row.d, |row| row.eye, ROWS_D3_EYE_DIA_NOM);
-    compared +=
-        columns::compare("d2_eye_hole_min", din_444::ROWS, |row| row.d, |row| row.hole, ROWS_D2_EYE_HOLE_MIN);
     compared += columns::compare(
+        &document::DIN_444,
+        "d3_eye_dia_nom",
+        din_444::ROWS,
+        |row| row.d,
+        |row| row.eye,
+        ROWS_D3_EYE_DIA_NOM,
+    );
+    compared += columns::compare(
+        &document::DIN_444,
+        "d2_eye_hole_min",
+        din_444::ROWS,
+        |row| row.d,
+        |row| row.hole,
+        ROWS_D2_EYE_HOLE_MIN,
+    );
+    compared += columns::compare(
+        &document::DIN_444,
         "s_eye_thickness_form_B_C_max",
         din_444::ROWS,
         |row| row.d,
@@ -104,6 +118,7 @@ fn every_size_is_as_it_was_printed() {
         ROWS_S_EYE_THICKNESS_FORM_B_C_MAX,
     );
     compared += columns::compare(
+        &document::DIN_444,
         "b_upto_125",
         din_444::ROWS,
         |row| row.d,
@@ -111,6 +126,7 @@ fn every_size_is_as_it_was_printed() {
         ROWS_B_UPTO_125,
     );
     compared += columns::compare(
+        &document::DIN_444,
         "b_125_to_200",
         din_444::ROWS,
         |row| row.d,
@@ -118,6 +134,7 @@ fn every_size_is_as_it_was_printed() {
         ROWS_B_125_TO_200,
     );
     compared += columns::compare(
+        &document::DIN_444,
         "b_over_200",
         din_444::ROWS,
         |row| row.d,

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::din_472;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_S: &[(f64, f64)] = &[
     (8.0, 0.8),
@@ -291,11 +292,30 @@ const ROWS_MASS_PER_1000: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("s", din_472::ROWS, |row| row.d1, |row| row.s, ROWS_S);
-    compared += columns::compare("d3_free", din_472::ROWS, |row| row.d1, |row| row.d3, ROWS_D3_FREE);
-    compared +=
-        columns::compare("b_max_section", din_472::ROWS, |row| row.d1, |row| row.b, ROWS_B_MAX_SECTION);
-    compared +=
-        columns::compare("mass_per_1000", din_472::ROWS, |row| row.d1, |row| row.mass, ROWS_MASS_PER_1000);
+    compared += columns::compare(&document::DIN_472, "s", din_472::ROWS, |row| row.d1, |row| row.s, ROWS_S);
+    compared += columns::compare(
+        &document::DIN_472,
+        "d3_free",
+        din_472::ROWS,
+        |row| row.d1,
+        |row| row.d3,
+        ROWS_D3_FREE,
+    );
+    compared += columns::compare(
+        &document::DIN_472,
+        "b_max_section",
+        din_472::ROWS,
+        |row| row.d1,
+        |row| row.b,
+        ROWS_B_MAX_SECTION,
+    );
+    compared += columns::compare(
+        &document::DIN_472,
+        "mass_per_1000",
+        din_472::ROWS,
+        |row| row.d1,
+        |row| row.mass,
+        ROWS_MASS_PER_1000,
+    );
     assert_eq!(compared, 272);
 }

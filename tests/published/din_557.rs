@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::din_557;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_S_MAX: &[(f64, f64)] =
     &[(5.0, 8.0), (6.0, 10.0), (8.0, 13.0), (10.0, 17.0), (12.0, 19.0), (16.0, 24.0)];
@@ -17,8 +18,11 @@ const ROWS_DW_MIN: &[(f64, f64)] =
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("s_max", din_557::ROWS, |row| row.d, |row| row.s, ROWS_S_MAX);
-    compared += columns::compare("m_max", din_557::ROWS, |row| row.d, |row| row.m, ROWS_M_MAX);
-    compared += columns::compare("dw_min", din_557::ROWS, |row| row.d, |row| row.dw, ROWS_DW_MIN);
+    compared +=
+        columns::compare(&document::DIN_557, "s_max", din_557::ROWS, |row| row.d, |row| row.s, ROWS_S_MAX);
+    compared +=
+        columns::compare(&document::DIN_557, "m_max", din_557::ROWS, |row| row.d, |row| row.m, ROWS_M_MAX);
+    compared +=
+        columns::compare(&document::DIN_557, "dw_min", din_557::ROWS, |row| row.d, |row| row.dw, ROWS_DW_MIN);
     assert_eq!(compared, 18);
 }

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::din_6796;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_D1_H14: &[(f64, f64)] = &[
     (3.0, 3.2),
@@ -65,8 +66,22 @@ const ROWS_S: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("d1_H14", din_6796::ROWS, |row| row.d, |row| row.d1, ROWS_D1_H14);
-    compared += columns::compare("d2_h14", din_6796::ROWS, |row| row.d, |row| row.d2, ROWS_D2_H14);
-    compared += columns::compare("s", din_6796::ROWS, |row| row.d, |row| row.s, ROWS_S);
+    compared += columns::compare(
+        &document::DIN_6796,
+        "d1_H14",
+        din_6796::ROWS,
+        |row| row.d,
+        |row| row.d1,
+        ROWS_D1_H14,
+    );
+    compared += columns::compare(
+        &document::DIN_6796,
+        "d2_h14",
+        din_6796::ROWS,
+        |row| row.d,
+        |row| row.d2,
+        ROWS_D2_H14,
+    );
+    compared += columns::compare(&document::DIN_6796, "s", din_6796::ROWS, |row| row.d, |row| row.s, ROWS_S);
     assert_eq!(compared, 48);
 }

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::en_14399_4;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const S_MAX: &[(f64, f64)] = &[
     (12.0, 22.0),
@@ -31,7 +32,15 @@ const M_NOMINAL: &[(f64, f64)] = &[
 
 #[test]
 fn every_size_is_as_it_was_printed() {
-    let compared = columns::compare("s", en_14399_4::ROWS, |row| row.d, |row| row.s, S_MAX)
-        + columns::compare("m", en_14399_4::ROWS, |row| row.d, |row| row.m, M_NOMINAL);
+    let compared =
+        columns::compare(&document::EN_14399_4, "s", en_14399_4::ROWS, |row| row.d, |row| row.s, S_MAX)
+            + columns::compare(
+                &document::EN_14399_4,
+                "m",
+                en_14399_4::ROWS,
+                |row| row.d,
+                |row| row.m,
+                M_NOMINAL,
+            );
     assert_eq!(compared, 16);
 }

@@ -3,6 +3,7 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::seen;
 use kettle_barrel::source::Basis::{self, *};
 use kettle_barrel::table::en_14399_loads::Class::{self, *};
 use kettle_barrel::table::en_14399_loads::proof_load;
@@ -12,6 +13,7 @@ fn proof_loads_are_the_published_ones() {
     for &(diameter, class, kilonewton, basis) in ROWS {
         let found = proof_load(diameter, class).unwrap();
         assert!((found.value.newton() / 1000.0 - kilonewton).abs() < 1e-9, "M{diameter} {class:?}");
+        seen(found.source.document, found.value.newton() / 1000.0, kilonewton);
         assert_eq!(found.source.basis, basis, "M{diameter} {class:?}");
     }
     assert!(proof_load(14.0, Hr10).is_none());

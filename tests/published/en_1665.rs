@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::en_1665;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_S_MAX: &[(f64, f64)] = &[
     (5.0, 8.0),
@@ -73,12 +74,43 @@ const ROWS_B_UPTO_125: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("s_max", en_1665::ROWS, |row| row.d, |row| row.s_max, ROWS_S_MAX);
-    compared += columns::compare("s_min", en_1665::ROWS, |row| row.d, |row| row.s_min, ROWS_S_MIN);
-    compared += columns::compare("k_max", en_1665::ROWS, |row| row.d, |row| row.k, ROWS_K_MAX);
-    compared += columns::compare("dc_max", en_1665::ROWS, |row| row.d, |row| row.dc, ROWS_DC_MAX);
-    compared += columns::compare("c_min", en_1665::ROWS, |row| row.d, |row| row.c, ROWS_C_MIN);
-    compared += columns::compare("ds_min", en_1665::ROWS, |row| row.d, |row| row.ds_min, ROWS_DS_MIN);
-    compared += columns::compare("b_upto_125", en_1665::ROWS, |row| row.d, |row| row.b, ROWS_B_UPTO_125);
+    compared += columns::compare(
+        &document::EN_1665,
+        "s_max",
+        en_1665::ROWS,
+        |row| row.d,
+        |row| row.s_max,
+        ROWS_S_MAX,
+    );
+    compared += columns::compare(
+        &document::EN_1665,
+        "s_min",
+        en_1665::ROWS,
+        |row| row.d,
+        |row| row.s_min,
+        ROWS_S_MIN,
+    );
+    compared +=
+        columns::compare(&document::EN_1665, "k_max", en_1665::ROWS, |row| row.d, |row| row.k, ROWS_K_MAX);
+    compared +=
+        columns::compare(&document::EN_1665, "dc_max", en_1665::ROWS, |row| row.d, |row| row.dc, ROWS_DC_MAX);
+    compared +=
+        columns::compare(&document::EN_1665, "c_min", en_1665::ROWS, |row| row.d, |row| row.c, ROWS_C_MIN);
+    compared += columns::compare(
+        &document::EN_1665,
+        "ds_min",
+        en_1665::ROWS,
+        |row| row.d,
+        |row| row.ds_min,
+        ROWS_DS_MIN,
+    );
+    compared += columns::compare(
+        &document::EN_1665,
+        "b_upto_125",
+        en_1665::ROWS,
+        |row| row.d,
+        |row| row.b,
+        ROWS_B_UPTO_125,
+    );
     assert_eq!(compared, 56);
 }

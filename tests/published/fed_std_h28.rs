@@ -19,6 +19,7 @@ use kettle_barrel::thread::limits;
 use kettle_barrel::thread::strength::{Sizes, shear_area};
 
 use crate::limit::{class, thread};
+use crate::seen::{agree, near};
 
 #[test]
 fn shear_areas_and_engagements_agree_with_a_general_library() {
@@ -41,11 +42,11 @@ fn shear_areas_and_engagements_agree_with_a_general_library() {
         ];
         for (ours, theirs) in ours.into_iter().zip(areas.into_iter().chain(simple)) {
             // Ours takes basic sizes rounded as printed and .9743 in place of 9 √3 / 16.
-            assert!((ours.in2() - theirs).abs() < 2e-4, "{designation}: {} for {theirs}", ours.in2());
+            near!(FED_STD_H28, ours.in2(), theirs, 2e-4, "{designation}: {} for {theirs}", ours.in2());
         }
         let ours = [required.bolt, required.nut, required.combined, required.governing];
         for (ours, theirs) in ours.into_iter().zip(lengths) {
-            assert!((ours.inch() - theirs).abs() < 5e-5, "{designation}: {} for {theirs}", ours.inch());
+            near!(FED_STD_H28, ours.inch(), theirs, 5e-5, "{designation}: {} for {theirs}", ours.inch());
         }
     }
 }
@@ -69,8 +70,8 @@ fn a_case_worked_by_hand() {
     let nut = limits::nut(thread, class("6H")).unwrap();
     let sizes = Sizes::least_material(thread.pitch(), &bolt, &nut);
     let length = Length::from_mm(10.0);
-    assert_eq!(format!("{:.2}", shear_area::bolt(sizes, length).unwrap().mm2()), "155.80");
-    assert_eq!(format!("{:.2}", shear_area::nut(sizes, length).unwrap().mm2()), "214.77");
+    agree!(FED_STD_H28, format!("{:.2}", shear_area::bolt(sizes, length).unwrap().mm2()), "155.80");
+    agree!(FED_STD_H28, format!("{:.2}", shear_area::nut(sizes, length).unwrap().mm2()), "214.77");
 }
 
 /// Thread, strengths of bolt and nut in ksi, [stress area, nut 2a, bolt 4a] in in² (areas for an

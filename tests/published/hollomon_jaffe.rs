@@ -3,6 +3,7 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::{agree, near};
 use kettle_barrel::quantity::{Temperature, Time};
 use kettle_barrel::steel::tempering::{one_hour, parameter};
 
@@ -26,8 +27,9 @@ const CHECKS: &[(f64, f64, f64, f64)] = &[
 fn parameter_and_equal_temper() {
     for &(celsius, hours, printed, equal) in CHECKS {
         let ours = parameter(Temperature::from_celsius(celsius), Time::from_hour(hours));
-        assert_eq!(format!("{ours:.1}"), format!("{printed:.1}"), "{celsius} °C, {hours} h");
-        assert_eq!(
+        agree!(HOLLOMON_JAFFE, format!("{ours:.1}"), format!("{printed:.1}"), "{celsius} °C, {hours} h");
+        agree!(
+            HOLLOMON_JAFFE,
             format!("{:.1}", one_hour(ours).celsius()),
             format!("{equal:.1}"),
             "{celsius} °C, {hours} h"
@@ -59,7 +61,7 @@ fn a_greater_parameter_leaves_a_softer_steel() {
         let heat = Temperature::from_fahrenheit(fahrenheit);
         for (hours, printed) in [(1.0, one), (2.0, two)] {
             let ours = parameter(heat, Time::from_hour(hours));
-            assert!((ours - printed).abs() < 1.0, "{steel} {fahrenheit} °F: {ours}");
+            near!(HOLLOMON_JAFFE, ours, printed, 1.0, "{steel} {fahrenheit} °F: {ours}");
         }
     }
     let pairs = MACHINING_NOTES.windows(2).filter(|rows| rows[0].0 == rows[1].0);
@@ -86,7 +88,7 @@ const HANDBOOK: &[(&str, f64, f64, f64, f64)] = &[
 fn the_handbook_falls_in_the_same_order() {
     for &(steel, celsius, printed, _, _) in HANDBOOK {
         let ours = parameter(Temperature::from_celsius(celsius), Time::from_hour(1.0));
-        assert!((ours - printed).abs() < 0.5, "{steel} {celsius} °C: {ours}");
+        near!(HOLLOMON_JAFFE, ours, printed, 0.5, "{steel} {celsius} °C: {ours}");
     }
     for rows in HANDBOOK.windows(2).filter(|rows| rows[0].0 == rows[1].0) {
         assert!(rows[0].2 < rows[1].2 && rows[0].3 > rows[1].3 && rows[0].4 > rows[1].4, "{}", rows[0].0);

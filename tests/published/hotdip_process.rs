@@ -3,6 +3,7 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::agree;
 use kettle_barrel::calculator::{Mark, Value, evaluate};
 use kettle_barrel::coat::kettle::pick_up;
 use kettle_barrel::part::{Kind, standard};
@@ -40,14 +41,14 @@ fn the_bath_follows_size_class_and_steel() {
         let bath = report.sections.iter().find(|section| section.title.starts_with("Bath")).unwrap();
         bath.title.to_string()
     };
-    assert_eq!(of("8.8", "M30", "0.029 %"), "Bath: normal");
-    assert_eq!(of("8.8", "M30", "0.03 %"), "Bath: high temperature");
-    assert_eq!(of("8.8", "M30", "0.13 %"), "Bath: high temperature");
-    assert_eq!(of("8.8", "M30", "0.131 %"), "Bath: normal");
-    assert_eq!(of("10.9", "M24", "0.08 %"), "Bath: high temperature");
-    assert_eq!(of("10.9", "M27", "0.08 %"), "Bath: normal only, on a steel that wants another");
-    assert_eq!(of("10.9", "M27", ""), "Bath: normal only");
-    assert_eq!(of("", "M27", ""), "Bath: normal");
+    agree!(ISO_10684, of("8.8", "M30", "0.029 %"), "Bath: normal");
+    agree!(ISO_10684, of("8.8", "M30", "0.03 %"), "Bath: high temperature");
+    agree!(ISO_10684, of("8.8", "M30", "0.13 %"), "Bath: high temperature");
+    agree!(ISO_10684, of("8.8", "M30", "0.131 %"), "Bath: normal");
+    agree!(ISO_10684, of("10.9", "M24", "0.08 %"), "Bath: high temperature");
+    agree!(ISO_10684, of("10.9", "M27", "0.08 %"), "Bath: normal only, on a steel that wants another");
+    agree!(ISO_10684, of("10.9", "M27", ""), "Bath: normal only");
+    agree!(ISO_10684, of("", "M27", ""), "Bath: normal");
     assert!(forbids_high_bath(Some(Grade::Class10_9), Some(Length::from_mm(27.0))));
     assert!(!forbids_high_bath(Some(Grade::Class10_9), Some(Length::from_mm(24.0))));
 }

@@ -14,16 +14,19 @@ use kettle_barrel::table::sae_j995::Grade as J995;
 use kettle_barrel::thread::load;
 
 use crate::limit::thread;
+use crate::seen::seen;
 
 #[test]
 fn proof_loads_are_the_published_ones() {
     for &(designation, grade, style, tapping, pounds) in LOADS {
-        let found = load::nut(thread(designation), grade, style, tapping).unwrap().force.lbf();
+        let load = load::nut(thread(designation), grade, style, tapping).unwrap();
+        let found = load.force.lbf();
         // The loads that follow from a stress are listed to 50 lbf, some of them rounded up.
         assert!(
             (found - pounds).abs() <= 50.0 + 1e-6,
             "{designation} {grade} {style:?} {tapping:?}: {found}"
         );
+        seen(load.stress_source().document, found, pounds);
     }
 }
 

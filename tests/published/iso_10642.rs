@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_10642;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_DK_ACTUAL_MIN: &[(f64, f64)] = &[
     (3.0, 5.54),
@@ -71,11 +72,45 @@ const ROWS_B_REF: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared +=
-        columns::compare("dk_actual_min", iso_10642::ROWS, |row| row.d, |row| row.dk, ROWS_DK_ACTUAL_MIN);
-    compared += columns::compare("k_max", iso_10642::ROWS, |row| row.d, |row| row.k, ROWS_K_MAX);
-    compared += columns::compare("s_nom", iso_10642::ROWS, |row| row.d, |row| row.s, ROWS_S_NOM);
-    compared += columns::compare("t_min", iso_10642::ROWS, |row| row.d, |row| row.t, ROWS_T_MIN);
-    compared += columns::compare("b_ref", iso_10642::ROWS, |row| row.d, |row| row.b, ROWS_B_REF);
+    compared += columns::compare(
+        &document::ISO_10642,
+        "dk_actual_min",
+        iso_10642::ROWS,
+        |row| row.d,
+        |row| row.dk,
+        ROWS_DK_ACTUAL_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_10642,
+        "k_max",
+        iso_10642::ROWS,
+        |row| row.d,
+        |row| row.k,
+        ROWS_K_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_10642,
+        "s_nom",
+        iso_10642::ROWS,
+        |row| row.d,
+        |row| row.s,
+        ROWS_S_NOM,
+    );
+    compared += columns::compare(
+        &document::ISO_10642,
+        "t_min",
+        iso_10642::ROWS,
+        |row| row.d,
+        |row| row.t,
+        ROWS_T_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_10642,
+        "b_ref",
+        iso_10642::ROWS,
+        |row| row.d,
+        |row| row.b,
+        ROWS_B_REF,
+    );
     assert_eq!(compared, 50);
 }

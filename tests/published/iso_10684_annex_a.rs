@@ -8,17 +8,34 @@ use kettle_barrel::table::iso_10684_annex_a::{nut, rows};
 use kettle_barrel::thread::undersize;
 
 use crate::limit::{same_digits, thread};
+use crate::seen::agree;
+use kettle_barrel::source::document;
 
 #[test]
 fn reduced_loads_are_the_published_ones() {
     for &(diameter, class, newton, mpa) in ROWS {
         let row = nut(diameter, class).unwrap();
-        assert_eq!((row.proof_load.newton(), row.proof_stress.mpa()), (newton, mpa), "M{diameter} {class:?}");
+        agree!(
+            ISO_10684,
+            (row.proof_load.newton(), row.proof_stress.mpa()),
+            (newton, mpa),
+            "M{diameter} {class:?}"
+        );
     }
-    same_digits(thread("M8").stress_area().mm2(), "36.6", "As of M8");
-    same_digits(thread("M10").stress_area().mm2(), "58.0", "As of M10");
-    same_digits(undersize::bolt(thread("M8")).unwrap().stress_area.mm2(), "33.2", "As of M8 cut under");
-    same_digits(undersize::bolt(thread("M10")).unwrap().stress_area.mm2(), "53.6", "As of M10 cut under");
+    same_digits(&document::ISO_10684, thread("M8").stress_area().mm2(), "36.6", "As of M8");
+    same_digits(&document::ISO_10684, thread("M10").stress_area().mm2(), "58.0", "As of M10");
+    same_digits(
+        &document::ISO_10684,
+        undersize::bolt(thread("M8")).unwrap().stress_area.mm2(),
+        "33.2",
+        "As of M8 cut under",
+    );
+    same_digits(
+        &document::ISO_10684,
+        undersize::bolt(thread("M10")).unwrap().stress_area.mm2(),
+        "53.6",
+        "As of M10 cut under",
+    );
 }
 
 /// The printed loads are stress × area but that of M10 class 5, which is 2 % lower.

@@ -12,6 +12,7 @@ use kettle_barrel::steel::tempering::{self, Bath, Dip, Temper};
 use kettle_barrel::steel::{Grade, State, Steel};
 use kettle_barrel::working::Mark;
 
+use crate::seen::agree;
 use crate::steel_check::{LimitRow, check_limits};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
@@ -37,7 +38,7 @@ const BATHS: &[(f64, Bath)] = &[
 #[test]
 fn the_baths() {
     for &(celsius, bath) in BATHS {
-        assert_eq!(Bath::of(Temperature::from_celsius(celsius)), bath, "{celsius} °C");
+        agree!(ISO_10684, Bath::of(Temperature::from_celsius(celsius)), bath, "{celsius} °C");
     }
     assert_eq!((Bath::Normal.source().basis, Bath::High.source().basis), (Read, Read));
     assert_eq!(Bath::Avoided.source().basis, Memory);
@@ -56,7 +57,7 @@ fn bolts_to_class_10_9_and_nuts_to_class_12() {
         (J429Grade8, None),
     ];
     for (grade, covered) in scope {
-        assert_eq!(grade.in_iso_10684(), covered, "{}", grade.name());
+        agree!(ISO_10684, grade.in_iso_10684(), covered, "{}", grade.name());
     }
 }
 
@@ -78,7 +79,7 @@ fn large_class_10_9_stays_out_of_the_hot_bath() {
     };
     for mm in [27.0, 30.0, 64.0] {
         for celsius in [530.0, 545.0, 560.0] {
-            assert_eq!(mark(mm, celsius), Mark::Bar);
+            agree!(ISO_10684, mark(mm, celsius), Mark::Bar);
         }
         assert_ne!(mark(mm, 480.0), Mark::Bar);
     }

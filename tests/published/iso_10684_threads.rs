@@ -8,6 +8,7 @@ use kettle_barrel::source::Basis;
 use kettle_barrel::thread::undersize;
 
 use crate::limit::{limit, same_digits, thread};
+use kettle_barrel::source::document;
 
 #[test]
 fn limits_of_m8_follow_the_formulas() {
@@ -16,7 +17,7 @@ fn limits_of_m8_follow_the_formulas() {
             "d3" => undersize::bolt(thread(designation)).unwrap().root_diameter,
             _ => limit(name, designation, of_class),
         };
-        same_digits(ours.mm(), printed, &format!("{name} {designation} {of_class}"));
+        same_digits(&document::ISO_10684, ours.mm(), printed, &format!("{name} {designation} {of_class}"));
     }
 }
 
@@ -25,8 +26,8 @@ fn limits_of_m8_follow_the_formulas() {
 #[test]
 fn the_stress_area_of_an_undercut_m8_needs_the_formula() {
     let bolt = undersize::bolt(thread("M8")).unwrap();
-    same_digits(bolt.stress_area.mm2(), "33.2", "As az M8");
-    same_digits(bolt.limits.deviation.value.um(), "-325", "es az M8");
+    same_digits(&document::ISO_10684, bolt.stress_area.mm2(), "33.2", "As az M8");
+    same_digits(&document::ISO_10684, bolt.limits.deviation.value.um(), "-325", "es az M8");
 }
 
 /// Limit, thread, class, value in mm, basis.

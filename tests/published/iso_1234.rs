@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_1234;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_D_MAX: &[(f64, f64)] = &[
     (0.6, 0.5),
@@ -137,12 +138,54 @@ const ROWS_C_MIN: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("d_max", iso_1234::ROWS, |row| row.n, |row| row.d.0, ROWS_D_MAX);
-    compared += columns::compare("d_min", iso_1234::ROWS, |row| row.n, |row| row.d.1, ROWS_D_MIN);
-    compared += columns::compare("a_max", iso_1234::ROWS, |row| row.n, |row| row.a.0, ROWS_A_MAX);
-    compared += columns::compare("a_min", iso_1234::ROWS, |row| row.n, |row| row.a.1, ROWS_A_MIN);
-    compared += columns::compare("b", iso_1234::ROWS, |row| row.n, |row| row.b, ROWS_B);
-    compared += columns::compare("c_max", iso_1234::ROWS, |row| row.n, |row| row.c.0, ROWS_C_MAX);
-    compared += columns::compare("c_min", iso_1234::ROWS, |row| row.n, |row| row.c.1, ROWS_C_MIN);
+    compared += columns::compare(
+        &document::ISO_1234,
+        "d_max",
+        iso_1234::ROWS,
+        |row| row.n,
+        |row| row.d.0,
+        ROWS_D_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_1234,
+        "d_min",
+        iso_1234::ROWS,
+        |row| row.n,
+        |row| row.d.1,
+        ROWS_D_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_1234,
+        "a_max",
+        iso_1234::ROWS,
+        |row| row.n,
+        |row| row.a.0,
+        ROWS_A_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_1234,
+        "a_min",
+        iso_1234::ROWS,
+        |row| row.n,
+        |row| row.a.1,
+        ROWS_A_MIN,
+    );
+    compared += columns::compare(&document::ISO_1234, "b", iso_1234::ROWS, |row| row.n, |row| row.b, ROWS_B);
+    compared += columns::compare(
+        &document::ISO_1234,
+        "c_max",
+        iso_1234::ROWS,
+        |row| row.n,
+        |row| row.c.0,
+        ROWS_C_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_1234,
+        "c_min",
+        iso_1234::ROWS,
+        |row| row.n,
+        |row| row.c.1,
+        ROWS_C_MIN,
+    );
     assert_eq!(compared, 112);
 }

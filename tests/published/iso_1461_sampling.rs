@@ -1,5 +1,6 @@
 //! ISO 1461:2009, Table 1: articles in the control sample (read in a public copy of the table).
 
+use crate::seen::agree;
 use kettle_barrel::lot::sample::size;
 use kettle_barrel::lot::{Stage, Standard};
 use kettle_barrel::source::Basis;
@@ -21,7 +22,7 @@ fn control_sample_at_both_ends_of_each_row() {
     for &(min, max, articles) in ROWS {
         for lot in [min, max.unwrap_or(1_000_000)] {
             let sample = size(Standard::Iso1461, lot, Stage::First).unwrap();
-            assert_eq!(sample.articles(), articles.unwrap_or(lot), "{lot}");
+            agree!(ISO_1461, sample.articles(), articles.unwrap_or(lot), "{lot}");
             assert_eq!(sample.source.basis, Basis::Memory, "{lot}");
         }
     }
@@ -30,6 +31,6 @@ fn control_sample_at_both_ends_of_each_row() {
 /// From memory: a failed sample is followed by twice the articles, or by all where there are fewer.
 #[test]
 fn a_failed_sample_is_doubled() {
-    assert_eq!(size(Standard::Iso1461, 300, Stage::Retest).unwrap().articles(), 6);
-    assert_eq!(size(Standard::Iso1461, 5, Stage::Retest).unwrap().articles(), 5);
+    agree!(ISO_1461, size(Standard::Iso1461, 300, Stage::Retest).unwrap().articles(), 6);
+    agree!(ISO_1461, size(Standard::Iso1461, 5, Stage::Retest).unwrap().articles(), 5);
 }

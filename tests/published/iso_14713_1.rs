@@ -1,5 +1,6 @@
 //! ISO 14713-1, Table 2 (from memory): its printed years against thickness over rate.
 
+use crate::seen::agree;
 use kettle_barrel::site::Category;
 use kettle_barrel::site::life::{Exponent, range};
 use kettle_barrel::source::Basis;
@@ -17,10 +18,10 @@ fn printed_years_are_thickness_over_rate() {
             let rates = Category::read(category).unwrap().rates();
             let years = range(row.thickness, rates, Exponent::Straight);
             let place = format!("{} {:?} {category}: {years:?}", row.coat, row.thickness);
-            assert_eq!(years.min.year().round(), f64::from(min), "{place}");
+            agree!(ISO_14713_1, years.min.year().round(), f64::from(min), "{place}");
             let longest = years.most.unwrap().year();
             match most {
-                Some(most) => assert_eq!(longest.round(), f64::from(most), "{place}"),
+                Some(most) => agree!(ISO_14713_1, longest.round(), f64::from(most), "{place}"),
                 None => assert!(longest > 100.0, "{place}"),
             }
             cells += 1;

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_1478;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_P: &[(f64, f64)] = &[
     (1.5, 0.5),
@@ -123,13 +124,49 @@ const ROWS_NUMBER_SIZE: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("P", iso_1478::ROWS, |row| row.st, |row| row.p, ROWS_P);
-    compared += columns::compare("d1_max", iso_1478::ROWS, |row| row.st, |row| row.d1.0, ROWS_D1_MAX);
-    compared += columns::compare("d1_min", iso_1478::ROWS, |row| row.st, |row| row.d1.1, ROWS_D1_MIN);
-    compared += columns::compare("d2_max", iso_1478::ROWS, |row| row.st, |row| row.d2.0, ROWS_D2_MAX);
-    compared += columns::compare("d2_min", iso_1478::ROWS, |row| row.st, |row| row.d2.1, ROWS_D2_MIN);
-    compared += columns::compare("y_type_C", iso_1478::ROWS, |row| row.st, |row| row.y, ROWS_Y_TYPE_C);
+    compared += columns::compare(&document::ISO_1478, "P", iso_1478::ROWS, |row| row.st, |row| row.p, ROWS_P);
     compared += columns::compare(
+        &document::ISO_1478,
+        "d1_max",
+        iso_1478::ROWS,
+        |row| row.st,
+        |row| row.d1.0,
+        ROWS_D1_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_1478,
+        "d1_min",
+        iso_1478::ROWS,
+        |row| row.st,
+        |row| row.d1.1,
+        ROWS_D1_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_1478,
+        "d2_max",
+        iso_1478::ROWS,
+        |row| row.st,
+        |row| row.d2.0,
+        ROWS_D2_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_1478,
+        "d2_min",
+        iso_1478::ROWS,
+        |row| row.st,
+        |row| row.d2.1,
+        ROWS_D2_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_1478,
+        "y_type_C",
+        iso_1478::ROWS,
+        |row| row.st,
+        |row| row.y,
+        ROWS_Y_TYPE_C,
+    );
+    compared += columns::compare(
+        &document::ISO_1478,
         "number_size",
         iso_1478::ROWS,
         |row| row.st,

@@ -18,6 +18,7 @@ use kettle_barrel::thread::strength::{Failure, Joint, Sizes, strength};
 use kettle_barrel::thread::{Thread, limits};
 
 use crate::limit::{class, thread};
+use crate::seen::{agree, near};
 
 fn joint(thread: Thread, engagement: Length, flats: Length, [bolt, nut]: [f64; 2]) -> Joint {
     Joint {
@@ -44,10 +45,10 @@ fn areas_and_factors_agree_with_a_general_library() {
         let ours = strength(&joint(thread, engagement, length(flats), strengths), sizes).unwrap();
         for (ours, theirs) in [ours.bolt_area, ours.nut_area].into_iter().zip(areas) {
             let ours = in_unit(ours);
-            assert!((ours / theirs - 1.0).abs() < 5e-6, "{designation} {nut_class}: {ours} for {theirs}");
+            near!(ISO_16224, ours, theirs, 5e-6 * theirs, "{designation} {nut_class}: {ours} for {theirs}");
         }
         for (ours, theirs) in [ours.c1, ours.c2, ours.c3].into_iter().zip(factors) {
-            assert!((ours - theirs).abs() < 2e-6, "{designation} {nut_class}: {ours} for {theirs}");
+            near!(ISO_16224, ours, theirs, 2e-6, "{designation} {nut_class}: {ours} for {theirs}");
         }
     }
 }
@@ -78,7 +79,7 @@ fn basic_sizes_agree_as_well() {
         (ours.c3, 0.897),
         (ours.bolt_breaks.newton() / ours.strips().1.newton(), 0.307586),
     ] {
-        assert!((ours - theirs).abs() < 1e-4, "{ours} for {theirs}");
+        near!(ISO_16224, ours, theirs, 1e-4, "{ours} for {theirs}");
     }
 }
 
@@ -93,9 +94,9 @@ fn the_loads_follow_from_areas_and_factors() {
         .unwrap();
     let kn = |newton: f64| format!("{:.1}", newton / 1000.0);
     // 800 · 156.67; 0.6 · 800 · 245.01 · 0.85 · 0.96464; 0.6 · 640 · 368.81 · 0.85 · 0.897.
-    assert_eq!(kn(ours.bolt_breaks.newton()), "125.3");
-    assert_eq!(kn(ours.bolt_strips.newton()), "96.4");
-    assert_eq!(kn(ours.nut_strips.newton()), "108.0");
+    agree!(ISO_16224, kn(ours.bolt_breaks.newton()), "125.3");
+    agree!(ISO_16224, kn(ours.bolt_strips.newton()), "96.4");
+    agree!(ISO_16224, kn(ours.nut_strips.newton()), "108.0");
     assert_eq!(ours.first().0, Failure::BoltStrips);
 }
 

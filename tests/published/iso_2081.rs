@@ -11,12 +11,13 @@ use kettle_barrel::steel::{State, Steel, bake};
 use kettle_barrel::table::iso_2081;
 use kettle_barrel::working::Mark;
 
+use crate::seen::agree;
 use crate::steel_check::ruling;
 
 /// 1500 MPa, printed beside 45 HRC and 440 HV: each steel is held against the column it is known by.
 #[test]
 fn the_limit_is_read_in_its_own_column() {
-    assert_eq!((iso_2081::NOT_ABOVE.value.mpa(), iso_2081::NOT_ABOVE.source.basis), (1500.0, Read));
+    agree!(ISO_2081, (iso_2081::NOT_ABOVE.value.mpa(), iso_2081::NOT_ABOVE.source.basis), (1500.0, Read));
     let mark = |steel, case_hardened| {
         let state = State { steel, case_hardened, cold_worked: false };
         ruling(Key::Iso2081Strength, state, Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)
@@ -26,7 +27,7 @@ fn the_limit_is_read_in_its_own_column() {
         (Steel::Hardness(Hardness::hv(440.0)), Steel::Hardness(Hardness::hv(441.0))),
         (Steel::Tensile(Stress::from_mpa(1500.0)), Steel::Tensile(Stress::from_mpa(1501.0))),
     ] {
-        assert_eq!((mark(at, false), mark(above, false)), (Some(Mark::Met), Some(Mark::Bar)), "{at:?}");
+        agree!(ISO_2081, (mark(at, false), mark(above, false)), (Some(Mark::Met), Some(Mark::Bar)), "{at:?}");
         // The limit is that of the core; of a hard case the core is not known.
         assert_eq!(mark(above, true), None);
     }
@@ -49,11 +50,11 @@ const BAKE: &[(f64, f64, f64)] = &[
 fn the_bake_by_section() {
     for &(mpa, mm, hours) in BAKE {
         let row = bake::by_section(Stress::from_mpa(mpa), Length::from_mm(mm));
-        assert_eq!(row.map(|row| row.hours.hour()), Some(hours), "{mpa} MPa, {mm} mm");
+        agree!(ISO_2081, row.map(|row| row.hours.hour()), Some(hours), "{mpa} MPa, {mm} mm");
     }
     // Thicker sections are left to experiment.
     assert!(bake::by_section(Stress::from_mpa(1300.0), Length::from_mm(40.5)).is_none());
-    assert_eq!((iso_2081::TEMPERATURE.0.celsius(), iso_2081::TEMPERATURE.1.celsius()), (190.0, 210.0));
+    agree!(ISO_2081, (iso_2081::TEMPERATURE.0.celsius(), iso_2081::TEMPERATURE.1.celsius()), (190.0, 210.0));
 }
 
 /// 1500 MPa is printed beside 45 HRC, 440 HV and 415 HB; ISO 18265 stands 1.4 HRC, 25 HV, 27 HB off.

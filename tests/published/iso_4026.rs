@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_4026;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_DP_MAX: &[(f64, f64)] = &[
     (3.0, 2.0),
@@ -71,12 +72,39 @@ const ROWS_T_MIN_LONG: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("dp_max", iso_4026::ROWS, |row| row.d, |row| row.dp_max, ROWS_DP_MAX);
-    compared += columns::compare("dp_min", iso_4026::ROWS, |row| row.d, |row| row.dp_min, ROWS_DP_MIN);
-    compared += columns::compare("s_nom", iso_4026::ROWS, |row| row.d, |row| row.s, ROWS_S_NOM);
+    compared += columns::compare(
+        &document::ISO_4026,
+        "dp_max",
+        iso_4026::ROWS,
+        |row| row.d,
+        |row| row.dp_max,
+        ROWS_DP_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_4026,
+        "dp_min",
+        iso_4026::ROWS,
+        |row| row.d,
+        |row| row.dp_min,
+        ROWS_DP_MIN,
+    );
     compared +=
-        columns::compare("t_min_short", iso_4026::ROWS, |row| row.d, |row| row.t_short, ROWS_T_MIN_SHORT);
-    compared +=
-        columns::compare("t_min_long", iso_4026::ROWS, |row| row.d, |row| row.t_long, ROWS_T_MIN_LONG);
+        columns::compare(&document::ISO_4026, "s_nom", iso_4026::ROWS, |row| row.d, |row| row.s, ROWS_S_NOM);
+    compared += columns::compare(
+        &document::ISO_4026,
+        "t_min_short",
+        iso_4026::ROWS,
+        |row| row.d,
+        |row| row.t_short,
+        ROWS_T_MIN_SHORT,
+    );
+    compared += columns::compare(
+        &document::ISO_4026,
+        "t_min_long",
+        iso_4026::ROWS,
+        |row| row.d,
+        |row| row.t_long,
+        ROWS_T_MIN_LONG,
+    );
     assert_eq!(compared, 50);
 }

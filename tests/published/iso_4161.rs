@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_4161;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_S_MAX: &[(f64, f64)] = &[
     (5.0, 8.0),
@@ -75,14 +76,63 @@ const ROWS_MASS: &[(f64, f64)] =
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("s_max", iso_4161::ROWS, |row| row.d, |row| row.s_max, ROWS_S_MAX);
-    compared += columns::compare("s_min", iso_4161::ROWS, |row| row.d, |row| row.s_min, ROWS_S_MIN);
-    compared += columns::compare("m_max", iso_4161::ROWS, |row| row.d, |row| row.m_max, ROWS_M_MAX);
-    compared += columns::compare("m_min", iso_4161::ROWS, |row| row.d, |row| row.m_min, ROWS_M_MIN);
-    compared += columns::compare("dc_max", iso_4161::ROWS, |row| row.d, |row| row.dc, ROWS_DC_MAX);
-    compared += columns::compare("c_min", iso_4161::ROWS, |row| row.d, |row| row.c, ROWS_C_MIN);
-    compared += columns::compare("da_max", iso_4161::ROWS, |row| row.d, |row| row.da, ROWS_DA_MAX);
+    compared += columns::compare(
+        &document::ISO_4161,
+        "s_max",
+        iso_4161::ROWS,
+        |row| row.d,
+        |row| row.s_max,
+        ROWS_S_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_4161,
+        "s_min",
+        iso_4161::ROWS,
+        |row| row.d,
+        |row| row.s_min,
+        ROWS_S_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_4161,
+        "m_max",
+        iso_4161::ROWS,
+        |row| row.d,
+        |row| row.m_max,
+        ROWS_M_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_4161,
+        "m_min",
+        iso_4161::ROWS,
+        |row| row.d,
+        |row| row.m_min,
+        ROWS_M_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_4161,
+        "dc_max",
+        iso_4161::ROWS,
+        |row| row.d,
+        |row| row.dc,
+        ROWS_DC_MAX,
+    );
     compared +=
-        columns::compare("mass", iso_4161::ROWS, |row| row.d, |row| row.mass.unwrap_or(f64::NAN), ROWS_MASS);
+        columns::compare(&document::ISO_4161, "c_min", iso_4161::ROWS, |row| row.d, |row| row.c, ROWS_C_MIN);
+    compared += columns::compare(
+        &document::ISO_4161,
+        "da_max",
+        iso_4161::ROWS,
+        |row| row.d,
+        |row| row.da,
+        ROWS_DA_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_4161,
+        "mass",
+        iso_4161::ROWS,
+        |row| row.d,
+        |row| row.mass.unwrap_or(f64::NAN),
+        ROWS_MASS,
+    );
     assert_eq!(compared, 62);
 }

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_7040;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_S_MAX: &[(f64, f64)] = &[
     (3.0, 5.5),
@@ -56,8 +57,11 @@ const ROWS_M_MIN: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("s_max", iso_7040::ROWS, |row| row.d, |row| row.s, ROWS_S_MAX);
-    compared += columns::compare("h_max", iso_7040::ROWS, |row| row.d, |row| row.h, ROWS_H_MAX);
-    compared += columns::compare("m_min", iso_7040::ROWS, |row| row.d, |row| row.m, ROWS_M_MIN);
+    compared +=
+        columns::compare(&document::ISO_7040, "s_max", iso_7040::ROWS, |row| row.d, |row| row.s, ROWS_S_MAX);
+    compared +=
+        columns::compare(&document::ISO_7040, "h_max", iso_7040::ROWS, |row| row.d, |row| row.h, ROWS_H_MAX);
+    compared +=
+        columns::compare(&document::ISO_7040, "m_min", iso_7040::ROWS, |row| row.d, |row| row.m, ROWS_M_MIN);
     assert_eq!(compared, 39);
 }

@@ -4,6 +4,7 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::agree;
 use kettle_barrel::table::{iso_7045, iso_7049};
 
 /// Machine screw, tapping screw with the same head.
@@ -14,6 +15,6 @@ fn heads_are_those_of_tapping_screws() {
     for (machine, tapping) in PAIRS {
         let machine = iso_7045::ROWS.iter().find(|row| row.d == machine).unwrap();
         let tapping = iso_7049::ROWS.iter().find(|row| row.st == tapping).unwrap();
-        assert_eq!((machine.dk, machine.k), (tapping.dk.0, tapping.k.0));
+        agree!(ISO_7045, (machine.dk, machine.k), (tapping.dk.0, tapping.k.0));
     }
 }

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_7049;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_DK_MAX: &[(f64, f64)] = &[
     (2.2, 4.0),
@@ -55,9 +56,37 @@ const ROWS_K_MIN: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("dk_max", iso_7049::ROWS, |row| row.st, |row| row.dk.0, ROWS_DK_MAX);
-    compared += columns::compare("dk_min", iso_7049::ROWS, |row| row.st, |row| row.dk.1, ROWS_DK_MIN);
-    compared += columns::compare("k_max", iso_7049::ROWS, |row| row.st, |row| row.k.0, ROWS_K_MAX);
-    compared += columns::compare("k_min", iso_7049::ROWS, |row| row.st, |row| row.k.1, ROWS_K_MIN);
+    compared += columns::compare(
+        &document::ISO_7049,
+        "dk_max",
+        iso_7049::ROWS,
+        |row| row.st,
+        |row| row.dk.0,
+        ROWS_DK_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_7049,
+        "dk_min",
+        iso_7049::ROWS,
+        |row| row.st,
+        |row| row.dk.1,
+        ROWS_DK_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_7049,
+        "k_max",
+        iso_7049::ROWS,
+        |row| row.st,
+        |row| row.k.0,
+        ROWS_K_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_7049,
+        "k_min",
+        iso_7049::ROWS,
+        |row| row.st,
+        |row| row.k.1,
+        ROWS_K_MIN,
+    );
     assert_eq!(compared, 36);
 }

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_7093_1;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_D1_MIN: &[(f64, f64)] = &[
     (3.0, 3.2),
@@ -68,8 +69,29 @@ const ROWS_H_NOM: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("d1_min", iso_7093_1::ROWS, |row| row.d, |row| row.d1, ROWS_D1_MIN);
-    compared += columns::compare("d2_max", iso_7093_1::ROWS, |row| row.d, |row| row.d2, ROWS_D2_MAX);
-    compared += columns::compare("h_nom", iso_7093_1::ROWS, |row| row.d, |row| row.h, ROWS_H_NOM);
+    compared += columns::compare(
+        &document::ISO_7093_1,
+        "d1_min",
+        iso_7093_1::ROWS,
+        |row| row.d,
+        |row| row.d1,
+        ROWS_D1_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_7093_1,
+        "d2_max",
+        iso_7093_1::ROWS,
+        |row| row.d,
+        |row| row.d2,
+        ROWS_D2_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_7093_1,
+        "h_nom",
+        iso_7093_1::ROWS,
+        |row| row.d,
+        |row| row.h,
+        ROWS_H_NOM,
+    );
     assert_eq!(compared, 51);
 }

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_8677;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_DK_MAX: &[(f64, f64)] =
     &[(5.0, 13.55), (6.0, 16.55), (8.0, 20.65), (10.0, 24.65), (12.0, 30.65), (16.0, 38.8), (20.0, 46.8)];
@@ -31,16 +32,85 @@ const ROWS_B_125_TO_200: &[(f64, f64)] =
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("dk_max", iso_8677::ROWS, |row| row.d, |row| row.dk.0, ROWS_DK_MAX);
-    compared += columns::compare("dk_min", iso_8677::ROWS, |row| row.d, |row| row.dk.1, ROWS_DK_MIN);
-    compared += columns::compare("k_max", iso_8677::ROWS, |row| row.d, |row| row.k.0, ROWS_K_MAX);
-    compared += columns::compare("k_min", iso_8677::ROWS, |row| row.d, |row| row.k.1, ROWS_K_MIN);
-    compared += columns::compare("v_max", iso_8677::ROWS, |row| row.d, |row| row.v.0, ROWS_V_MAX);
-    compared += columns::compare("v_min", iso_8677::ROWS, |row| row.d, |row| row.v.1, ROWS_V_MIN);
-    compared += columns::compare("f_max", iso_8677::ROWS, |row| row.d, |row| row.f.0, ROWS_F_MAX);
-    compared += columns::compare("f_min", iso_8677::ROWS, |row| row.d, |row| row.f.1, ROWS_F_MIN);
-    compared += columns::compare("b_upto_125", iso_8677::ROWS, |row| row.d, |row| row.b.0, ROWS_B_UPTO_125);
-    compared +=
-        columns::compare("b_125_to_200", iso_8677::ROWS, |row| row.d, |row| row.b.1, ROWS_B_125_TO_200);
+    compared += columns::compare(
+        &document::ISO_8677,
+        "dk_max",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.dk.0,
+        ROWS_DK_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_8677,
+        "dk_min",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.dk.1,
+        ROWS_DK_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_8677,
+        "k_max",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.k.0,
+        ROWS_K_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_8677,
+        "k_min",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.k.1,
+        ROWS_K_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_8677,
+        "v_max",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.v.0,
+        ROWS_V_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_8677,
+        "v_min",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.v.1,
+        ROWS_V_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_8677,
+        "f_max",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.f.0,
+        ROWS_F_MAX,
+    );
+    compared += columns::compare(
+        &document::ISO_8677,
+        "f_min",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.f.1,
+        ROWS_F_MIN,
+    );
+    compared += columns::compare(
+        &document::ISO_8677,
+        "b_upto_125",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.b.0,
+        ROWS_B_UPTO_125,
+    );
+    compared += columns::compare(
+        &document::ISO_8677,
+        "b_125_to_200",
+        iso_8677::ROWS,
+        |row| row.d,
+        |row| row.b.1,
+        ROWS_B_125_TO_200,
+    );
     assert_eq!(compared, 70);
 }

@@ -6,6 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::table::iso_8752;
 
 use crate::columns;
+use kettle_barrel::source::document;
 
 const ROWS_S: &[(f64, f64)] = &[
     (1.0, 0.2),
@@ -31,6 +32,6 @@ const ROWS_S: &[(f64, f64)] = &[
 #[test]
 fn every_size_is_as_it_was_printed() {
     let mut compared = 0;
-    compared += columns::compare("s", iso_8752::ROWS, |row| row.d, |row| row.s, ROWS_S);
+    compared += columns::compare(&document::ISO_8752, "s", iso_8752::ROWS, |row| row.d, |row| row.s, ROWS_S);
     assert_eq!(compared, 18);
 }

@@ -18,7 +18,9 @@ enum Load {
     Ultimate,
     Proof,
 }
+use crate::seen::{agree, near};
 use Load::*;
+use kettle_barrel::source::document;
 
 #[test]
 fn stress_areas_are_the_published_ones() {
@@ -26,7 +28,8 @@ fn stress_areas_are_the_published_ones() {
         let ours = thread(&format!("M{}", row.diameter)).stress_area().mm2();
         // Printed with three digits.
         let decimals = if ours < 100.0 { 1 } else { 0 };
-        assert_eq!(
+        agree!(
+            ISO_898_1,
             format!("{ours:.decimals$}"),
             format!("{:.decimals$}", row.stress_area),
             "M{}",
@@ -40,7 +43,8 @@ fn loads_are_the_published_ones() {
     for &(diameter, class, load, newton, basis) in LOADS {
         let found = loads(diameter, class).unwrap();
         let ours = if load == Ultimate { found.ultimate } else { found.proof };
-        assert_eq!(
+        agree!(
+            ISO_898_1,
             (ours.value.newton(), ours.source.basis),
             (newton, basis),
             "M{diameter} {class:?} {load:?}"
@@ -55,9 +59,9 @@ fn loads_are_the_published_ones() {
 fn structural_bolts_of_8_8_carry_more() {
     let newton =
         |mm: f64| structural_8_8(mm).map(|loads| (loads.ultimate.value.newton(), loads.proof.value.newton()));
-    assert_eq!(newton(12.0), Some((70_000.0, 50_700.0)));
-    assert_eq!(newton(14.0), Some((95_500.0, 68_800.0)));
-    assert_eq!(newton(16.0), Some((130_000.0, 94_500.0)));
+    agree!(ISO_898_1, newton(12.0), Some((70_000.0, 50_700.0)));
+    agree!(ISO_898_1, newton(14.0), Some((95_500.0, 68_800.0)));
+    agree!(ISO_898_1, newton(16.0), Some((130_000.0, 94_500.0)));
     assert_eq!(newton(20.0), None);
 }
 
@@ -82,7 +86,7 @@ fn fine_threads_carry_stress_times_area() {
         let found = of(Grade::of_key(class).unwrap(), designation, load, false);
         assert!(matches!(found.way, Way::Product { .. }), "{designation}");
         let step = 10f64.powf(newton.log10().floor() - 2.0);
-        assert!((found.force.newton() - newton).abs() <= step / 2.0 + 1e-6, "{designation} {class} {load:?}");
+        near!(ISO_898_1, found.force.newton(), newton, step / 2.0 + 1e-6, "{designation} {class} {load:?}");
     }
 }
 
@@ -91,8 +95,11 @@ fn fine_threads_carry_stress_times_area() {
 fn bolts_cut_under_carry_less_by_their_own_area() {
     for &(designation, class, load, newton) in UNDERCUT {
         let found = of(Grade::of_key(class).unwrap(), designation, load, true);
-        assert!(
-            (found.force.newton() - newton).abs() <= 50.0 + 1e-6,
+        near!(
+            ISO_898_1,
+            found.force.newton(),
+            newton,
+            50.0 + 1e-6,
             "{designation} {class} {load:?}: {found:?}"
         );
     }
@@ -105,9 +112,9 @@ fn bolts_cut_under_carry_less_by_their_own_area() {
 fn beyond_the_table_the_load_is_a_product() {
     let found = of(Grade::Class8_8, "M42", Proof, false);
     let Way::Product { stress, area } = found.way else { panic!("{found:?}") };
-    assert_eq!((stress.value.mpa(), stress.source.basis), (600.0, Basis::Read));
-    same_digits(area.value.mm2(), "1120", "As of M42");
-    assert_eq!(found.force.newton(), 672_000.0);
+    agree!(ISO_898_1, (stress.value.mpa(), stress.source.basis), (600.0, Basis::Read));
+    same_digits(&document::ISO_898_1, area.value.mm2(), "1120", "As of M42");
+    agree!(ISO_898_1, found.force.newton(), 672_000.0);
 }
 
 fn of(grade: Grade, designation: &str, load: Load, is_undercut: bool) -> load::Load {

@@ -3,6 +3,7 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::agree;
 use kettle_barrel::quantity::Length;
 use kettle_barrel::source::Basis;
 use kettle_barrel::table::iso_965_1::Position::*;
@@ -13,7 +14,7 @@ use kettle_barrel::table::iso_965_1::{Position, deviation, tolerance};
 fn fundamental_deviations_are_the_printed_ones() {
     for &(position, pitch, um, basis) in DEVIATIONS {
         let ours = deviation(position, Length::from_mm(pitch)).unwrap();
-        assert_eq!((ours.value.um().round(), ours.source.basis), (um, basis), "{position:?} {pitch}");
+        agree!(ISO_965_1, (ours.value.um().round(), ours.source.basis), (um, basis), "{position:?} {pitch}");
     }
 }
 
@@ -22,7 +23,12 @@ fn crest_tolerances_are_the_printed_ones() {
     for &(which, grade, pitch, um, basis) in CRESTS {
         // Crest tolerances do not depend on the diameter.
         let ours = tolerance(which, grade, Length::from_mm(8.0), Length::from_mm(pitch)).unwrap();
-        assert_eq!((ours.value.um().round(), ours.source.basis), (um, basis), "{which:?} {grade} {pitch}");
+        agree!(
+            ISO_965_1,
+            (ours.value.um().round(), ours.source.basis),
+            (um, basis),
+            "{which:?} {grade} {pitch}"
+        );
     }
 }
 
@@ -33,7 +39,7 @@ fn pitch_diameter_tolerances_are_the_printed_ones() {
         for diameter in [over + 0.1, up_to] {
             let ours = tolerance(which, grade, Length::from_mm(diameter), Length::from_mm(pitch)).unwrap();
             let ours = (ours.value.um().round(), ours.source.basis);
-            assert_eq!(ours, (um, basis), "{which:?} {grade} {diameter} {pitch}");
+            agree!(ISO_965_1, ours, (um, basis), "{which:?} {grade} {diameter} {pitch}");
         }
     }
 }

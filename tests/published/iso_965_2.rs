@@ -6,10 +6,11 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::quantity::Length;
 
 use crate::limit::{Row, check_differs, check_mm, same_digits, thread};
+use kettle_barrel::source::document;
 
 #[test]
 fn limits_are_the_published_ones() {
-    check_mm(ROWS);
+    check_mm(&document::ISO_965_2, ROWS);
 }
 
 #[test]
@@ -21,7 +22,7 @@ fn basic_sizes_are_the_published_ones() {
             "D1" => thread.minor_diameter(),
             _ => thread.root_diameter(),
         };
-        same_digits(ours.mm(), printed, &format!("{name} {designation}"));
+        same_digits(&document::ISO_724, ours.mm(), printed, &format!("{name} {designation}"));
     }
 }
 

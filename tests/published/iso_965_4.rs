@@ -7,6 +7,8 @@ use kettle_barrel::source::Basis;
 use kettle_barrel::thread::{limits, undersize};
 
 use crate::limit::{class, figure, limit, same_digits, thread};
+use crate::seen::{agree, near};
+use kettle_barrel::source::document;
 
 /// Deviations and limits, Table 1 of the standard; what is implied by them, computed.
 #[test]
@@ -26,7 +28,7 @@ fn deviations_are_the_published_ones() {
         };
         // The standard rounds the deviation of d3; ours is between rounded diameters.
         let half_digit = if name == "d3" { 1.01 } else { 0.01 };
-        assert!((um - printed).abs() < half_digit, "{name} {designation}: {um} for {printed}");
+        near!(ISO_965_4, um, printed, half_digit, "{name} {designation}: {um} for {printed}");
         if name == "es" {
             assert_eq!(bolt.deviation.source.basis, basis, "{designation}");
         }
@@ -40,7 +42,7 @@ fn limits_are_the_published_ones() {
             "d3" => undersize::bolt(thread(designation)).unwrap().root_diameter,
             _ => limit(name, designation, of_class),
         };
-        same_digits(ours.mm(), printed, &format!("{name} {designation} {of_class}"));
+        same_digits(&document::ISO_965_4, ours.mm(), printed, &format!("{name} {designation} {of_class}"));
     }
 }
 
@@ -48,7 +50,7 @@ fn limits_are_the_published_ones() {
 #[test]
 fn the_calculator_shows_an_undercut_m12() {
     let under = [("thread", "M12"), ("way", "under")];
-    assert_eq!(figure("oversize-tap", &under, "As"), "78.9\u{a0}mm²");
+    agree!(ISO_965_4, figure("oversize-tap", &under, "As"), "78.9\u{a0}mm²");
     let report = kettle_barrel::calculator::evaluate("oversize-tap", under).unwrap();
     assert!(report.to_string().contains("84.3\u{a0}mm²"));
 }

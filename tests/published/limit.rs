@@ -2,7 +2,10 @@
 
 use kettle_barrel::calculator::evaluate;
 use kettle_barrel::quantity::Length;
+use kettle_barrel::source::Document;
 use kettle_barrel::thread::{Designation, Thread, ToleranceClass, limits};
+
+use crate::seen::as_printed;
 
 /// Name of the limit, thread, class, printed value.
 pub type Row = (&'static str, &'static str, &'static str, &'static str);
@@ -53,27 +56,28 @@ pub fn figure(calculator: &str, pairs: &[(&str, &str)], symbol: &str) -> String 
     figure.unwrap_or_else(|| panic!("{calculator} shows no {symbol}")).value.to_string()
 }
 
-/// Compares a number with a printed text, to the digits printed.
-pub fn same_digits(ours: f64, printed: &str, what: &str) {
+/// Compares a number with a printed text of the document, to the digits printed.
+pub fn same_digits(document: &Document, ours: f64, printed: &str, what: &str) {
     let digits = printed.trim_start_matches('-');
     let decimals = digits.split_once('.').map_or(0, |(_, behind)| behind.len());
     let plain = if digits.starts_with('.') { printed.replacen('.', "0.", 1) } else { printed.to_owned() };
     assert_eq!(format!("{ours:.decimals$}"), plain, "{what}");
+    as_printed(document);
 }
 
 /// Checks metric rows, in mm.
-pub fn check_mm(rows: &[Row]) {
+pub fn check_mm(document: &Document, rows: &[Row]) {
     for &(name, designation, class, printed) in rows {
         let ours = limit(name, designation, class);
-        same_digits(ours.mm(), printed, &format!("{name} {designation} {class}"));
+        same_digits(document, ours.mm(), printed, &format!("{name} {designation} {class}"));
     }
 }
 
 /// Checks inch rows, in inches.
-pub fn check_inch(rows: &[Row]) {
+pub fn check_inch(document: &Document, rows: &[Row]) {
     for &(name, designation, class, printed) in rows {
         let ours = limit(name, designation, class);
-        same_digits(ours.inch(), printed, &format!("{name} {designation} {class}"));
+        same_digits(document, ours.inch(), printed, &format!("{name} {designation} {class}"));
     }
 }
 

@@ -1,14 +1,17 @@
 //! Masses of our parts against lists of masses, kind by kind: within 5 % for nine of ten kinds.
 //!
 //! The lists are public, under the headings of the standards named; they round, mix editions, and some
-//! are computed. So a kind is judged by the middle of its deviations, and every kind is printed with how
+//! are computed; M5 x 60 with a thread to the head, listed at 30529 kg a thousand, is a misprint and left out.
+//! So a kind is judged by the middle of its deviations, and every kind is printed with how
 //! many of its sizes lie within 5 % (`cargo test --test published list_masses -- --nocapture`).
 
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::seen;
 use kettle_barrel::part::{Kind, Profile, standard};
 use kettle_barrel::quantity::Length;
+use kettle_barrel::source::document;
 
 /// Diameter, pitch and length in mm, mass of a thousand in kg.
 type Listed = (f64, f64, f64, f64);
@@ -60,7 +63,6 @@ const LISTS: &[(Kind, &[Listed])] = &[
             (5.0, 0.8, 20.0, 3.87),
             (5.0, 0.8, 30.0, 5.11),
             (5.0, 0.8, 50.0, 7.59),
-            (5.0, 0.8, 60.0, 30529.0),
             (5.0, 0.8, 80.0, 11.3),
             (6.0, 1.0, 16.0, 5.11),
             (6.0, 1.0, 30.0, 7.51),
@@ -930,14 +932,18 @@ fn all() -> Vec<(Kind, Vec<f64>)> {
             let deviations = list.iter().map(|&(d, p, l, kg)| {
                 let profile = Profile::metric(Length::from_mm(d), Length::from_mm(p));
                 let shape = standard(*kind, profile, Some(Length::from_mm(l)));
-                shape.unwrap_or_else(|why| panic!("{kind} of {d} mm: {why}")).mass().g() / kg - 1.0
+                let ours = shape.unwrap_or_else(|why| panic!("{kind} of {d} mm: {why}")).mass().g();
+                seen(&document::MASS_LIST, ours, kg);
+                ours / kg - 1.0
             });
             (*kind, deviations.collect())
         })
         .collect();
     let narrow = NARROW.iter().map(|&(d, pieces)| {
         let washer = standard(Kind::NarrowWasher, Profile::unified(Length::from_inch(d), 20.0), None);
-        washer.unwrap().mass().g() / (50.0 * 453.592_37 / pieces) - 1.0
+        let (ours, listed) = (washer.unwrap().mass().g(), 50.0 * 453.592_37 / pieces);
+        seen(&document::MASS_LIST, ours, listed);
+        ours / listed - 1.0
     });
     all.push((Kind::NarrowWasher, narrow.collect()));
     all

@@ -7,6 +7,7 @@
 mod coat_class;
 mod coated_fit;
 mod columns;
+mod seen;
 
 mod asme_b18_21_1;
 mod asme_b18_22_1;

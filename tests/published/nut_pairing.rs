@@ -3,6 +3,7 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::{agree, as_printed};
 use kettle_barrel::quantity::Length;
 use kettle_barrel::source::Basis::{self, *};
 use kettle_barrel::steel::Grade;
@@ -24,11 +25,13 @@ fn nuts_are_the_published_ones() {
         let found = of(key, Length::from_inch(inch), zinc).unwrap_or_else(|| panic!("{key} {inch}"));
         let written = format!("{}, {}", found.nut.grade, found.nut.style.name());
         assert_eq!((written.as_str(), found.source.basis), (nut, basis), "{key} {inch} in, zinc {zinc}");
+        as_printed(found.source.document);
     }
     for &(key, mm, nut, basis) in METRIC {
         let found = of(key, Length::from_mm(mm), true).unwrap_or_else(|| panic!("{key} M{mm}"));
         let written = format!("{}, {}", found.nut.grade, found.nut.style.name());
         assert_eq!((written.as_str(), found.source.basis), (nut, basis), "{key} M{mm}");
+        as_printed(found.source.document);
     }
 }
 
@@ -74,19 +77,19 @@ fn what_may_stand_for_it() {
 /// Styles and sizes of ISO 898-2:2012, from memory; two cells were not settled.
 #[test]
 fn a_class_exists_in_some_styles_and_sizes_only() {
-    assert_eq!(exists(Class12, Regular, 16.0, true), Some(true));
-    assert_eq!(exists(Class12, Regular, 20.0, true), Some(false));
-    assert_eq!(exists(Class8, High, 16.0, true), Some(false));
-    assert_eq!(exists(Class8, High, 18.0, true), Some(true));
-    assert_eq!(exists(Class9, High, 12.0, false), Some(false));
-    assert_eq!(exists(Class10, Regular, 20.0, false), Some(false));
-    assert_eq!(exists(Class10, High, 20.0, false), Some(true));
+    agree!(ISO_898_2, exists(Class12, Regular, 16.0, true), Some(true));
+    agree!(ISO_898_2, exists(Class12, Regular, 20.0, true), Some(false));
+    agree!(ISO_898_2, exists(Class8, High, 16.0, true), Some(false));
+    agree!(ISO_898_2, exists(Class8, High, 18.0, true), Some(true));
+    agree!(ISO_898_2, exists(Class9, High, 12.0, false), Some(false));
+    agree!(ISO_898_2, exists(Class10, Regular, 20.0, false), Some(false));
+    agree!(ISO_898_2, exists(Class10, High, 20.0, false), Some(true));
     assert_eq!(exists(Class10, High, 20.0, true), None);
     assert_eq!(exists(Class5, Regular, 20.0, false), None);
-    assert_eq!(exists(Class6, Regular, 42.0, true), Some(false));
-    assert_eq!(style_of(Class12, 12.0, true), Some(Regular));
-    assert_eq!(style_of(Class12, 20.0, true), Some(High));
-    assert_eq!(style_of(Class9, 12.0, true), Some(High));
+    agree!(ISO_898_2, exists(Class6, Regular, 42.0, true), Some(false));
+    agree!(ISO_898_2, style_of(Class12, 12.0, true), Some(Regular));
+    agree!(ISO_898_2, style_of(Class12, 20.0, true), Some(High));
+    agree!(ISO_898_2, style_of(Class9, 12.0, true), Some(High));
     assert!(of("8.8", Length::from_mm(42.0), true).is_none());
 }
 
@@ -96,6 +99,7 @@ fn metric_structural_bolts_have_their_own_nuts_and_washers() {
     let found = |bolt, finish| {
         let row = astm_f3125_pairing::ROWS.iter().chain(en_14399_pairing::ROWS);
         let row = row.clone().find(|row| row.bolt == bolt && row.finish == finish).unwrap();
+        as_printed(row.source.document);
         (row.nut.grade.to_string(), row.washer, row.source.basis)
     };
     let f436 = Some(Washer::F436);

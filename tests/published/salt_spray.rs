@@ -2,6 +2,7 @@
 //! Table B.1 (read); ISO 2081:2008, Tables 5 and 6, and ISO 19598 (memory); about 5 µm of mechanical zinc
 //! 36 h against 24 h of electroplated zinc (common practice).
 
+use crate::seen::as_printed;
 use kettle_barrel::calculator::{Report, evaluate};
 use kettle_barrel::source::Basis;
 #[cfg(target_arch = "wasm32")]
@@ -16,6 +17,7 @@ fn said(pairs: &[(&str, &str)]) -> (String, Vec<Basis>) {
     let report = spray(pairs);
     let headline = report.headline.replace('\u{a0}', " ");
     let said = headline.split_once(": ").map_or(headline.as_str(), |(_, said)| said).to_owned();
+    as_printed(report.figures[0].source.unwrap().document);
     (said, report.figures.iter().map(|figure| figure.source.unwrap().basis).collect())
 }
 

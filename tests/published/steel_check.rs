@@ -7,6 +7,8 @@ use kettle_barrel::source::Basis;
 use kettle_barrel::steel::{Grade, Level, Over, State};
 use kettle_barrel::table::steel_row::HardnessLimits;
 
+use crate::seen::{as_printed, seen};
+
 /// A value that a standard prints.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[allow(missing_docs)]
@@ -38,13 +40,13 @@ pub fn check(rows: &[Row]) {
         let row = properties.row;
         let limit = |limits: Option<HardnessLimits>, end: fn(&HardnessLimits) -> Option<Hardness>| {
             let limits = limits.unwrap_or_else(|| panic!("{name}: blank"));
-            (end(&limits).unwrap_or_else(|| panic!("{name}: blank")).number, limits.source.basis)
+            (end(&limits).unwrap_or_else(|| panic!("{name}: blank")).number, limits.source)
         };
         let min = |limits: &HardnessLimits| limits.min;
         let max = |limits: &HardnessLimits| limits.max;
-        let strength = row.tensile_min.map(|known| (known.value, known.source.basis));
-        let temper = row.temper_min.map(|known| (known.value, known.source.basis));
-        let (ours, known) = match what {
+        let strength = row.tensile_min.map(|known| (known.value, known.source));
+        let temper = row.temper_min.map(|known| (known.value, known.source));
+        let (ours, source) = match what {
             What::HrcLeast => limit(row.hrc, min),
             What::HrcGreatest => limit(row.hrc, max),
             What::HrbLeast => limit(row.hrb, min),
@@ -53,14 +55,14 @@ pub fn check(rows: &[Row]) {
             What::HvGreatest => limit(row.hv, max),
             What::HbLeast => limit(row.hb, min),
             What::HbGreatest => limit(row.hb, max),
-            What::Mpa => strength.map(|(value, basis)| (value.mpa(), basis)).unwrap(),
-            What::Ksi => strength.map(|(value, basis)| (value.ksi(), basis)).unwrap(),
+            What::Mpa => strength.map(|(value, source)| (value.mpa(), source)).unwrap(),
+            What::Ksi => strength.map(|(value, source)| (value.ksi(), source)).unwrap(),
             What::KsiGreatest => {
                 let known = row.tensile_max.unwrap_or_else(|| panic!("{name}: blank"));
-                (known.value.ksi(), known.source.basis)
+                (known.value.ksi(), known.source)
             }
-            What::TemperCelsius => temper.map(|(value, basis)| (value.celsius(), basis)).unwrap(),
-            What::TemperFahrenheit => temper.map(|(value, basis)| (value.fahrenheit(), basis)).unwrap(),
+            What::TemperCelsius => temper.map(|(value, source)| (value.celsius(), source)).unwrap(),
+            What::TemperFahrenheit => temper.map(|(value, source)| (value.fahrenheit(), source)).unwrap(),
             What::NoTemper => {
                 assert!(properties.temper_min().is_err(), "{name}");
                 continue;
@@ -68,7 +70,8 @@ pub fn check(rows: &[Row]) {
         };
         // What is printed in the other system beside the ruling value is a rounded one.
         assert!((ours - printed).abs() <= 0.6, "{name}: {ours}, printed {printed}");
-        assert_eq!(known, basis, "{name}");
+        assert_eq!(source.basis, basis, "{name}");
+        seen(source.document, ours, printed);
     }
 }
 
@@ -86,6 +89,7 @@ pub fn check_limits(rows: &[LimitRow]) {
         };
         assert_eq!((ours, ours_scale, limit.over), (printed, scale, over), "{key:?}");
         assert_eq!(rule.source.basis, basis, "{key:?}");
+        as_printed(rule.source.document);
     }
 }
 

@@ -3,6 +3,7 @@
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
+use crate::seen::as_printed;
 use kettle_barrel::process::Process::{self, *};
 use kettle_barrel::quantity::Length;
 use kettle_barrel::source::Basis::{self, *};
@@ -22,6 +23,7 @@ fn coatings_are_those_of_the_documents() {
             (allowed, class, basis),
             "{bolt:?} {process:?}"
         );
+        as_printed(row.source.document);
         assert_eq!(row.order.is_empty(), allowed != Yes, "{bolt:?} {process:?}");
     }
 }
@@ -69,6 +71,7 @@ fn the_turn_of_the_rotational_capacity_test() {
 fn pretensions_are_the_published_ones() {
     let kip = |bolt, inch| {
         let found = pretension(bolt, Length::from_inch(inch)).unwrap();
+        as_printed(found.source.document);
         ((found.value.lbf() / 1000.0).round(), found.source.basis)
     };
     assert_eq!(kip(A325, 0.5), (12.0, Read));

@@ -1,5 +1,6 @@
 //! Student's t, one-sided, as tables print it (from memory), and its distribution by its closed forms.
 
+use crate::seen::near;
 use kettle_barrel::lot::{student_t, student_t_share};
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
@@ -24,7 +25,7 @@ fn t_as_printed() {
     for &(freedom, row) in TABLE {
         for (share, printed) in [0.9, 0.95, 0.975, 0.99].into_iter().zip(row) {
             let t = student_t(share, freedom).unwrap();
-            assert!((t - printed).abs() < 5.1e-4, "{freedom} {share}: {t}");
+            near!(STUDENT_T, t, printed, 5.1e-4, "{freedom} {share}: {t}");
         }
     }
 }

@@ -9,6 +9,8 @@ use kettle_barrel::thread::tap::{CUTS_LARGER, Making, Name, Tap, h_limits, hole,
 use kettle_barrel::thread::{Thread, gauge};
 
 use crate::limit::{same_digits, thread};
+use crate::seen::{agree, near};
+use kettle_barrel::source::document;
 
 fn of(thread: Thread, allowance: Allowance) -> Tap {
     let nut = overtap::nut(thread, allowance).unwrap();
@@ -22,10 +24,7 @@ fn taps_of_6h_are_those_of_the_catalogue() {
         let found = of(thread(designation), Allowance::Standard);
         assert_eq!(found.name, Name::Iso(2, Length::ZERO), "{designation}");
         for (ours, printed) in [(found.pitch.min, min), (found.pitch.max, max)] {
-            assert!(
-                (ours.mm() - printed.parse::<f64>().unwrap()).abs() < 0.000_61,
-                "{designation} {printed}"
-            );
+            near!(ISO_2857, ours.mm(), printed.parse().unwrap(), 0.000_61, "{designation} {printed}");
         }
     }
 }
@@ -34,8 +33,8 @@ fn taps_of_6h_are_those_of_the_catalogue() {
 fn taps_of_oversize_nuts_lie_at_the_same_place() {
     for &(designation, allowance, min, max) in OVERSIZE {
         let found = of(thread(designation), allowance);
-        same_digits(found.pitch.min.mm(), min, designation);
-        same_digits(found.pitch.max.mm(), max, designation);
+        same_digits(&document::TAP_MAKERS_TEXT, found.pitch.min.mm(), min, designation);
+        same_digits(&document::TAP_MAKERS_TEXT, found.pitch.max.mm(), max, designation);
     }
 }
 
@@ -44,7 +43,7 @@ fn h_numbers_of_oversize_nuts() {
     for &(size, number, max) in A563 {
         let found = of(thread(&format!("{size} UNC")), Allowance::A563);
         assert_eq!(found.name.words(|_| unreachable!()), number, "{size}");
-        assert!((found.pitch.max.inch() - max).abs() < 1e-9, "{size}: {}", found.pitch.max.inch());
+        near!(ASME_B94_9, found.pitch.max.inch(), max, 1e-9, "{size}: {}", found.pitch.max.inch());
     }
 }
 
@@ -52,10 +51,8 @@ fn h_numbers_of_oversize_nuts() {
 fn h_limits_are_the_published_ones() {
     for &(size, number, min, max) in H_LIMITS {
         let found = h_limits(thread(size).pitch_diameter(), number);
-        assert!(
-            (found.min.inch() - min).abs() < 1e-9 && (found.max.inch() - max).abs() < 1e-9,
-            "{size} H{number}"
-        );
+        near!(ASME_B94_9, found.min.inch(), min, 1e-9, "{size} H{number}");
+        near!(ASME_B94_9, found.max.inch(), max, 1e-9, "{size} H{number}");
     }
 }
 
@@ -91,10 +88,10 @@ fn an_oversize_between_the_steps_is_named_by_its_amount() {
 #[test]
 fn holes_lie_in_the_limits_of_the_minor_diameter() {
     let drill = |text: &str| hole(thread(text), Length::ZERO, Making::Cut);
-    same_digits(drill("M16").diameter.mm(), "14.00", "M16");
-    same_digits(drill("M8").diameter.mm(), "6.7", "M8");
+    same_digits(&document::TAP_MAKERS_TEXT, drill("M16").diameter.mm(), "14.00", "M16");
+    same_digits(&document::TAP_MAKERS_TEXT, drill("M8").diameter.mm(), "6.7", "M8");
     assert_eq!(drill("1/2-13 UNC").name, Some("27/64"));
-    same_digits(drill("1/2-13 UNC").diameter.inch(), "0.4219", "1/2-13");
+    same_digits(&document::TAP_MAKERS_TEXT, drill("1/2-13 UNC").diameter.inch(), "0.4219", "1/2-13");
     for text in ["M12", "M16", "M24", "M36", "1/2-13 UNC", "3/4-10 UNC", "1-8 UNC"] {
         let allowance = if text.starts_with('M') { Allowance::Az } else { Allowance::A563 };
         let nut = overtap::nut(thread(text), allowance).unwrap();
@@ -107,7 +104,7 @@ fn holes_lie_in_the_limits_of_the_minor_diameter() {
 fn holes_before_forming_taps() {
     for &(designation, printed) in FORMING {
         let found = hole(thread(designation), Length::ZERO, Making::Formed).diameter;
-        same_digits(found.mm(), printed, designation);
+        same_digits(&document::TAP_MAKERS_TEXT, found.mm(), printed, designation);
     }
     let nut = overtap::nut(thread("M10"), Allowance::Standard).unwrap();
     assert!(tap(thread("M10"), &nut.limits, Length::ZERO, Making::Formed).is_err());
@@ -120,8 +117,8 @@ fn a_nut_is_tapped_larger_for_a_coat_of_its_own() {
     let nut = overtap::nut(thread("M6"), Allowance::Standard).unwrap().limits;
     let before = gauge::nut_before_coat(&nut, Coat::even(Length::from_um(8.0), Length::from_um(16.0)));
     let up = |after: Length, before: Length| (before - after).um().round();
-    assert_eq!(up(nut.pitch.min, before.pitch.min), 64.0);
-    assert_eq!(up(nut.pitch.max, before.pitch.max), 32.0);
+    agree!(GAUGE_MAKERS_TEXT, up(nut.pitch.min, before.pitch.min), 64.0);
+    agree!(GAUGE_MAKERS_TEXT, up(nut.pitch.max, before.pitch.max), 32.0);
 }
 
 /// Thread, least and greatest pitch diameter of the 6H tap in mm, read.

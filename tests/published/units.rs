@@ -1,5 +1,6 @@
 //! The international yard and pound: factors that are exact by definition.
 
+use crate::seen::agree;
 use kettle_barrel::quantity::{ArealMass, Density, Length};
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
@@ -8,12 +9,12 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 #[test]
 fn an_ounce_on_a_square_foot() {
     let coat = ArealMass::from_oz_ft2(1.25);
-    assert_eq!(format!("{:.1}", coat.g_m2()), "381.4");
-    assert_eq!(format!("{:.1}", (coat / Density::from_g_m2_um(7.14)).um()), "53.4");
+    agree!(ARITHMETIC, format!("{:.1}", coat.g_m2()), "381.4");
+    agree!(ARITHMETIC, format!("{:.1}", (coat / Density::from_g_m2_um(7.14)).um()), "53.4");
 }
 
 /// Computed from 1 in = 25.4 mm, exact by definition.
 #[test]
 fn a_thousandth_of_an_inch() {
-    assert_eq!(format!("{:.3}", Length::from_um(50.0).mil()), "1.969");
+    agree!(ARITHMETIC, format!("{:.3}", Length::from_um(50.0).mil()), "1.969");
 }
