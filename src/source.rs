@@ -8,6 +8,7 @@ use std::fmt;
 use serde::{Serialize, Serializer};
 
 pub mod document;
+pub mod ground;
 
 /// A document, a place in it, and how the value there is known to this project.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -65,6 +66,12 @@ pub enum Basis {
     CommonPractice,
     /// Chosen by this project where nothing was found; replace it with your own value.
     Assumed,
+}
+
+impl Basis {
+    /// Every basis, the firmest first.
+    pub const ALL: [Self; 5] =
+        [Self::Read, Self::Memory, Self::Computed, Self::CommonPractice, Self::Assumed];
 }
 
 impl Serialize for Document {

@@ -15,6 +15,7 @@ mod terminal {
     pub mod input;
     pub mod list;
     pub mod output;
+    pub mod sources;
 }
 
 #[cfg(not(target_arch = "wasm32"))]

@@ -44,7 +44,7 @@ pub const fn washer_source(basis: Basis) -> Source {
     document::ASTM_F436.known("circular washers, sizes", basis)
 }
 
-/// Structural bolts, 1/2 to 1 1/2 in.
+/// Structural bolts, 1/2 to 1 1/2 in. Known by [`HEAD`] and [`THREAD_LENGTH`].
 pub const BOLTS: &[Bolt] = &[
     bolt(0.5, 0.875, 5.0 / 16.0, 1.0),
     bolt(0.625, 1.0625, 25.0 / 64.0, 1.25),
@@ -57,7 +57,7 @@ pub const BOLTS: &[Bolt] = &[
     bolt(1.5, 2.375, 15.0 / 16.0, 2.25),
 ];
 
-/// Washers, 1/4 to 3 in; 9/16 in and sizes between those listed were not found.
+/// Washers, 1/4 to 3 in; 9/16 in and sizes between those listed were not found. Known by [`washer_source`].
 pub const WASHERS: &[Washer] = &[
     read(0.25, 0.281, 0.625, 0.051, 0.080),
     memory(0.3125, 0.344, 0.688, 0.051, 0.080),

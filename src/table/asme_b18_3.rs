@@ -79,11 +79,12 @@ pub const BUTTON: Source =
 /// Where the heights of button heads are known from.
 pub const BUTTON_HEIGHT: Source = document::ASME_B18_3.memory("button heads, H");
 /// Depth of the socket of a button head, as a share of its height: nothing was found.
+/// Known by [`BUTTON_DEPTH`].
 pub const BUTTON_SOCKET: f64 = 0.6;
 /// That it is so deep.
 pub const BUTTON_DEPTH: Source = assumed("socket of a button head 0.6 of its height, as in ISO 7380-1");
 
-/// Cap screws, #4 to 1 1/2 in.
+/// Cap screws, #4 to 1 1/2 in. Known by [`CAP`].
 pub const CAPS: &[Cap] = &[
     cap(0.112, 0.183, 3.0 / 32.0, 0.051),
     cap(0.125, 0.205, 3.0 / 32.0, 0.057),
@@ -103,7 +104,7 @@ pub const CAPS: &[Cap] = &[
     cap(1.5, 2.25, 1.0, 0.745),
 ];
 
-/// Set screws, #4 to 1 in.
+/// Set screws, #4 to 1 in. Known by [`SET`] and [`SET_SOCKET`].
 pub const SETS: &[Set] = &[
     set(0.112, 0.061, 0.051, 0.05, 0.07),
     set(0.125, 0.067, 0.057, 0.0625, 0.08),
@@ -121,7 +122,7 @@ pub const SETS: &[Set] = &[
     set(1.0, 0.609, 0.579, 0.5625, 0.562),
 ];
 
-/// Flat countersunk heads, #4 to 1 1/2 in.
+/// Flat countersunk heads, #4 to 1 1/2 in. Known by [`FLAT`].
 pub const FLATS: &[Flat] = &[
     flat(0.112, 0.2365, 0.083, 0.062, 0.055),
     flat(0.125, 0.2605, 0.09, 0.078, 0.061),
@@ -143,7 +144,7 @@ pub const FLATS: &[Flat] = &[
     flat(1.5, 2.8645, 0.827, 1.0, 0.435),
 ];
 
-/// Button heads, #4 to 5/8 in.
+/// Button heads, #4 to 5/8 in. Known by [`BUTTON`] and [`BUTTON_HEIGHT`].
 pub const BUTTONS: &[Button] = &[
     button(0.112, 0.213, 0.059, 0.051, 0.0625),
     button(0.125, 0.238, 0.066, 0.058, 0.0781),

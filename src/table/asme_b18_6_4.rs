@@ -20,7 +20,7 @@ pub const SOURCE: Source = document::ASME_B18_6_4.read("1998, pan heads");
 pub const MACHINE: Source =
     document::ASME_B18_6_3.memory("pan heads as those of tapping screws; thread length");
 
-/// The rows.
+/// The rows. Known by [`SOURCE`] and [`MACHINE`].
 pub const ROWS: &[Row] = &[
     row(2, (0.167, 0.155), (0.062, 0.053)),
     row(3, (0.193, 0.18), (0.071, 0.062)),

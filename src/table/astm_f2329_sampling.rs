@@ -24,7 +24,7 @@ const fn row(min: u32, max: Option<u32>, thickness: u32, adhesion: u32, appearan
     Row { min, max, thickness, adhesion, appearance }
 }
 
-/// The rows.
+/// The rows. Known by [`TABLE`].
 pub static BATCH: &[Row] = &[
     row(5, Some(25), 1, 1, 1),
     row(26, Some(50), 1, 1, 2),
@@ -34,7 +34,7 @@ pub static BATCH: &[Row] = &[
 
 /// Where the table is printed.
 pub const TABLE: Source = ASTM_F2329.read("Table 1");
-/// Batches of which one is measured.
+/// Batches of which one is measured. Known by [`TABLE`].
 pub const BATCHES_PER_SET: u32 = 5;
 /// Magnetic readings that make the thickness of one specimen, which the document leaves to the method.
 pub const READINGS: Source = ASTM_E376.memory("with ASTM F2329: readings spread over the piece");

@@ -56,7 +56,8 @@ pub static ROWS: &[Requirement] = &[
 /// The turn from snug that a zinc-coated A325 assembly must bear, by its length in diameters.
 pub static TURN_SOURCE: Source = document::ASTM_F3125.memory("Annex A2, rotation from snug");
 
-/// The least turn in degrees for a length in diameters; `None` beyond 12 diameters, which is not set.
+/// The least turn in degrees for a length in diameters; `None` beyond 12 diameters, which is not set. Known by
+/// [`TURN_SOURCE`].
 pub fn turn_degrees(diameters: f64) -> Option<u16> {
     match diameters {
         length if length <= 4.0 => Some(240),

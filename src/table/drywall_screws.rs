@@ -15,7 +15,7 @@ pub struct Row {
 
 /// Where the masses were read; they run on a straight line in the length.
 pub const MASS: Source = document::MASS_LIST.read("drywall screws");
-/// Head diameters by nominal diameter, in millimetres.
+/// Head diameters by nominal diameter, in millimetres. Known by [`HEAD`].
 pub const HEADS: &[(f64, f64)] = &[(3.5, 8.0), (3.9, 8.0), (4.2, 8.0), (4.8, 9.0)];
 /// Where the heads are known from.
 pub const HEAD: Source = document::TRADE.memory("bugle heads of drywall screws, about");
@@ -23,7 +23,7 @@ pub const HEAD: Source = document::TRADE.memory("bugle heads of drywall screws, 
 pub const THREAD: Source =
     document::PROJECT.known("thread as of a tapping screw of the size", Basis::Assumed);
 
-/// The rows.
+/// The rows. Known by [`MASS`].
 pub const ROWS: &[Row] = &[
     row(3.5, 16.0, 0.957),
     row(3.5, 19.0, 1.091),

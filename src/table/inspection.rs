@@ -19,12 +19,14 @@ const fn row(name: &'static str, says: &'static str, source: Source) -> Row {
 }
 
 /// Readings on one fastener are five at least; on parts too small, one on each of so many parts.
+/// Known by [`ISO_10684_READINGS`].
 pub const SINGLE_READINGS_ON: u32 = 5;
 /// Where that is stated, by the national adoption of ISO 10684.
 pub const ISO_10684_READINGS: Source =
     document::AS_NZS_1214.read("8.3: five readings on one part, or one on each of five parts");
 
 /// What magnetic gauges are trusted to: a share of the reading or a thickness, the greater.
+/// Known by [`GAUGE_SPREAD_SOURCE`].
 pub const GAUGE_SPREAD: (f64, Length) = (0.1, Length::from_um(1.5));
 /// Where that is stated.
 pub const GAUGE_SPREAD_SOURCE: Source = document::ISO_2178.memory("10 % or 1.5 µm, the greater");

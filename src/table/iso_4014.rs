@@ -34,14 +34,15 @@ pub const fn k_source(basis: Basis) -> Source {
 /// Thread length `b`: 2d + 6 mm up to 125 mm, 2d + 12 mm up to 200 mm, 2d + 25 mm beyond.
 pub const THREAD_LENGTH: Source = document::ISO_4014.memory("thread length b");
 /// What is added to `2d`, by the greatest nominal length it holds for, in millimetres.
+/// Known by [`THREAD_LENGTH`].
 pub const THREAD_ADDITIONS: [(f64, f64); 3] = [(125.0, 6.0), (200.0, 12.0), (f64::INFINITY, 25.0)];
 
-/// Distance of the last full thread from the head of a screw, in pitches: 1 to 3.
+/// Distance of the last full thread from the head of a screw, in pitches: 1 to 3. Known by [`RUN_OUT`].
 pub const SCREW_RUN_OUT: (f64, f64) = (1.0, 3.0);
 /// Where the run-out is published.
 pub const RUN_OUT: Source = document::ISO_4017.memory("distance a from the last full thread to the head");
 
-/// The rows, M3 to M64.
+/// The rows, M3 to M64. Known by [`S`] and [`k_source`].
 pub const ROWS: &[Row] = &[
     row(3.0, 5.5, 2.0),
     row(4.0, 7.0, 2.8),

@@ -4,8 +4,7 @@
 use super::coat_class::{CoatClass, ThicknessLimit};
 use crate::process::Process;
 use crate::quantity::Hardness;
-use crate::source::Sourced;
-use crate::source::{Basis, document};
+use crate::source::{Basis, Source, Sourced, document};
 
 /// The classes, as the document lists them.
 pub static CLASSES: &[CoatClass] = &[
@@ -111,8 +110,11 @@ pub static CLASSES: &[CoatClass] = &[
 ];
 
 /// The thickness of zinc in µm by the figure in a code of the 1999 edition (`A2K`); 0 asks for none. The
-/// figures 2, 3 and 4 were read in a supplier's extract of the document, the others are memory.
+/// figures 2, 3 and 4 were read in a supplier's extract of the document, the others are memory. Known by
+/// [`CODE`].
 pub const CODE_THICKNESS: [u32; 10] = [0, 3, 5, 8, 12, 15, 20, 25, 30, 10];
+/// Where the figures are printed.
+pub const CODE: Source = document::ISO_4042_1999.memory("code of a coat: the figure of the thickness");
 
 /// From this hardness on the 2018 edition has the bake settled with the purchaser.
 pub const BAKE_FROM: Sourced<Hardness> =

@@ -31,7 +31,7 @@ pub const SOURCE: Source =
 /// Where the masses were read: flange nuts weigh a tenth to a fifth less than the solid of these sizes.
 pub const MASS: Source = document::MASS_LIST.read("hexagon flange nuts");
 
-/// The rows.
+/// The rows. Known by [`SOURCE`] and [`MASS`].
 pub const ROWS: &[Row] = &[
     row(5.0, 8.0, 7.78, 5.0, 4.7, 11.8, 1.0, 5.75, None),
     row(6.0, 10.0, 9.78, 6.0, 5.7, 14.2, 1.1, 6.75, Some(3.45)),

@@ -25,12 +25,13 @@ pub fn least_class(bolt: BoltClass) -> (PropertyClass, Source) {
 }
 
 /// The classes that may carry a bolt to full load, weakest first; thin nuts (04, 05) are for locking
-/// only, and strip before the bolt breaks.
+/// only, and strip before the bolt breaks. Known by [`SOURCE`].
 pub static FULL_LOAD: [PropertyClass; 6] = [Class5, Class6, Class8, Class9, Class10, Class12];
 
 /// Whether a class exists in a style for a nominal diameter in mm and a coarse or fine thread.
 ///
 /// `None` where it was not settled: class 10 of style 2 in coarse thread, class 5 in fine thread above M16.
+/// Known by [`SOURCE`].
 pub fn exists(class: PropertyClass, style: Style, diameter_mm: f64, is_coarse: bool) -> Option<bool> {
     if is_coarse && (class, style) == (Class10, High) {
         return None;
@@ -54,7 +55,7 @@ pub static SOURCE: Source = document::ISO_898_2.memory("Tables 1 and 2, styles a
 
 type Range = Option<(f64, f64)>;
 
-/// Class, style; nominal diameters in mm, coarse and fine.
+/// Class, style; nominal diameters in mm, coarse and fine. Known by [`SOURCE`].
 static STYLES: &[(PropertyClass, Style, Range, Range)] = &[
     (Class04, Thin, Some((5.0, 39.0)), Some((8.0, 39.0))),
     (Class05, Thin, Some((5.0, 39.0)), Some((8.0, 39.0))),

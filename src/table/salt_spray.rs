@@ -123,7 +123,7 @@ const fn iso4042(um: u32, chromate: Chromate, white: u32, red: Option<u32>) -> I
     Iso4042 { um, chromate, white, red }
 }
 
-/// ISO 4042:1999, Table B.1. Of 25 µm it says that no data are available.
+/// ISO 4042:1999, Table B.1. Of 25 µm it says that no data are available. Known by [`ISO_4042_TABLE`].
 pub static ISO_4042: [Iso4042; 19] = [
     iso4042(3, Chromate::A, 2, Some(12)),
     iso4042(3, Chromate::B, 6, Some(12)),
@@ -149,6 +149,7 @@ pub static ISO_4042: [Iso4042; 19] = [
 pub const ISO_4042_TABLE: Source = document::ISO_4042_1999.read("Table B.1, informative");
 
 /// ISO 2081:2008, Table 5: hours to white corrosion in the barrel and on the rack, by chromate.
+/// Known by [`ISO_2081_WHITE_TABLE`].
 pub static ISO_2081_WHITE: [(Chromate, u32, u32); 5] = [
     (Chromate::A, 8, 16),
     (Chromate::B, 8, 24),
@@ -159,6 +160,7 @@ pub static ISO_2081_WHITE: [(Chromate, u32, u32); 5] = [
 /// Where they are printed.
 pub const ISO_2081_WHITE_TABLE: Source = document::ISO_2081.memory("2008, Table 5");
 /// ISO 2081:2008, Table 6: thickness in µm, hours to red rust with A, B and F, and with C and D.
+/// Known by [`ISO_2081_RED_TABLE`].
 pub static ISO_2081_RED: [(u32, u32, u32); 4] = [(5, 48, 72), (8, 72, 120), (12, 120, 192), (25, 240, 360)];
 /// Where they are printed; they lie above those of ISO 4042.
 pub const ISO_2081_RED_TABLE: Source = document::ISO_2081.memory("2008, Table 6, 25 µm of low confidence");
@@ -176,7 +178,7 @@ pub enum Passivate {
     FnT2,
 }
 
-/// ISO 19598:2016: hours to white corrosion in the barrel and on the rack.
+/// ISO 19598:2016: hours to white corrosion in the barrel and on the rack. Known by [`ISO_19598_TABLE`].
 pub static ISO_19598: [(Passivate, u32, u32); 4] = [
     (Passivate::An, 8, 16),
     (Passivate::Cn, 72, 120),

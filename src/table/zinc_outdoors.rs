@@ -54,7 +54,7 @@ const fn contact(
     Contact { metal, ratings: [country, town, sea] }
 }
 
-/// By metal.
+/// By metal. Known by [`CONTACTS_SOURCE`].
 pub static CONTACTS: [Contact; 7] = [
     contact("stainless steel", "a–b", "a–b", "a–b"),
     contact("aluminium", "a", "a–b", "a–b"),
@@ -76,14 +76,14 @@ pub const CONTACT_AREAS: Source =
 pub const COPPER: Source =
     document::GALVANIZING_TEXT.read("copper and brass, and water that runs off copper");
 
-/// Zinc bears this for good.
+/// Zinc bears this for good. Known by [`HOT`].
 pub const HOT_FOR_GOOD: Temperature = Temperature::from_celsius(200.0);
-/// And this now and then.
+/// And this now and then. Known by [`HOT`].
 pub const HOT_NOW_AND_THEN: Temperature = Temperature::from_celsius(275.0);
 /// Where that is said; another association allows 200 °C only for short times.
 pub const HOT: Source = document::GALVANIZING_TEXT
     .read("200 °C for good and 275 °C at times; another association: 200 °C at times");
-/// The coat of a mechanical deposit loses its chromate earlier.
+/// The coat of a mechanical deposit loses its chromate earlier. Known by [`WARM_CHROMATE_SOURCE`].
 pub const WARM_CHROMATE: Temperature = Temperature::from_celsius(120.0);
 /// Where that is said.
 pub const WARM_CHROMATE_SOURCE: Source = document::ASTM_B695.read("X2.1, 2004 edition");

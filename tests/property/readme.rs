@@ -1,6 +1,7 @@
-//! The README's table of calculators is the register's.
+//! The README's table of calculators is the register's, and its totals are those of the sources.
 
 use kettle_barrel::calculator::REGISTER;
+use kettle_barrel::source::ground;
 
 const BEGIN: &str = "<!-- calculators: kept true by tests/property/readme.rs -->\n";
 const END: &str = "<!-- end of calculators -->";
@@ -17,4 +18,13 @@ fn the_table_of_calculators_is_that_of_the_register() {
             .push_str(&format!("| {} | {} | `cargo run -- {}` |\n", about.title, about.answers, about.id));
     }
     assert!(table == register, "put this between the two marks of the README:\n{register}");
+}
+
+#[test]
+fn the_totals_are_those_of_what_the_numbers_rest_on() {
+    let told = ground::totals_told(ground::totals());
+    assert!(
+        include_str!("../../README.md").contains(&told),
+        "the README should say:\n{told}\nRenew it with: KETTLE_BARREL_RENEW=ground cargo test --test published ground"
+    );
 }

@@ -7,6 +7,8 @@
 mod coat_class;
 mod coated_fit;
 mod columns;
+#[cfg(not(target_arch = "wasm32"))]
+mod ground;
 mod seen;
 
 mod asme_b18_21_1;

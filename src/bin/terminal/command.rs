@@ -16,6 +16,7 @@ use super::course;
 use super::input::{help, standard_input};
 use super::list;
 use super::output::{self, Output};
+use super::sources;
 
 /// Answers the arguments of the program, and says how it ends.
 pub fn run(arguments: impl IntoIterator<Item = OsString>) -> ExitCode {
@@ -51,6 +52,7 @@ fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, Strin
         "order" => Ok(order_line(words().collect::<Vec<_>>())?.in_units(units).output(json)),
         "sheet" | "reply" => Ok(paper(name, asked, words().collect(), units)?.output(json)),
         "course" => course::run(asked),
+        "sources" => sources::run(words()),
         "schema" => Ok(Output::answer(answer::SCHEMA.to_owned())),
         "completions" => {
             let shell = *asked.get_one::<Shell>("shell").ok_or("Name a shell.")?;
@@ -189,7 +191,7 @@ fn command() -> Command {
             .arg(words("FIELD=TEXT", "A field and what stands in it; the text - is read from standard input"))
             .after_help(format!("Fields, with what they take and their default:\n{}", help(fields)))
     });
-    let names = ["order", "list", "sheet", "reply", "course"]
+    let names = ["order", "list", "sheet", "reply", "course", "sources"]
         .into_iter()
         .chain(REGISTER.iter().map(|entry| entry.about.id));
     let page = Arg::new("command")
@@ -221,6 +223,7 @@ fn command() -> Command {
         .subcommand(list::command())
         .subcommands(calculators)
         .subcommand(course::command())
+        .subcommand(sources::command())
         .subcommand(Command::new("schema").about("Prints the JSON schema of an answer"))
         .subcommand(
             Command::new("completions")
