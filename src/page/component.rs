@@ -38,6 +38,7 @@ mod sheet;
 mod sheet_form;
 mod sign;
 mod source;
+mod sources;
 mod step;
 mod symbol;
 mod title;

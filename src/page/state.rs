@@ -19,6 +19,7 @@ use std::rc::Rc;
 use crate::calculator::{Address, Damage, Draft, Form, REGISTER};
 use crate::quantity::Units;
 use crate::sheet::Prices;
+use crate::source::document;
 use crate::{course, order};
 
 /// The whole state of the page.
@@ -79,8 +80,9 @@ pub enum Action {
 
 /// The name under which an address holds the written line, beside the fields it fills.
 const LINE: &str = "line";
-/// The name under which the address of a sheet holds the calculator that it is of.
-const OF: &str = "of";
+/// The name under which the address of a sheet holds the calculator that it is of, and that of the sources
+/// the document.
+pub const OF: &str = "of";
 
 impl State {
     /// The page as it opens at an address.
@@ -116,6 +118,9 @@ impl State {
         if let (View::Sheet(_), Some(entry)) = (self.view, self.view.calculator()) {
             draft.set(OF, entry.about.id);
         }
+        if let Some(document) = self.view.document() {
+            draft.set(OF, document.name);
+        }
         let is_sheet = matches!(self.view, View::Sheet(_));
         if is_sheet || self.view == View::Order {
             self.paper.clone().write(&mut draft, is_sheet);
@@ -134,7 +139,7 @@ impl State {
             View::Order | View::Sheet(None) => Some(&self.order),
             View::Calculator(place) | View::Sheet(Some(place)) => self.calculators.get(place),
             View::Course => Some(&self.course),
-            View::Catalogue | View::Saved => None,
+            View::Catalogue | View::Saved | View::Sources(_) => None,
         }
     }
 
@@ -170,7 +175,7 @@ impl State {
             View::Order | View::Sheet(None) => Some(&mut self.order),
             View::Calculator(place) | View::Sheet(Some(place)) => self.calculators.get_mut(place),
             View::Course => Some(&mut self.course),
-            View::Catalogue | View::Saved => None,
+            View::Catalogue | View::Saved | View::Sources(_) => None,
         }
     }
 
@@ -234,6 +239,14 @@ impl State {
             && let Some(id) = address.take(OF)
         {
             self.view = View::Sheet(REGISTER.iter().position(|entry| entry.about.id == id));
+        }
+        if let View::Sources(_) = self.view {
+            let named = address.draft.get(OF);
+            let place = document::ALL.iter().position(|document| named == Some(document.name));
+            if place.is_some() {
+                address.take(OF);
+            }
+            self.view = View::Sources(place);
         }
         self.notice = Notice::of_damage(self.view, &address, &damage);
         let line = address.take(LINE).filter(|_| self.view.is_of_order());

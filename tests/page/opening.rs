@@ -12,6 +12,8 @@ fn views() -> Vec<String> {
         "",
         "#1/calculators",
         "#1/saved",
+        "#1/sources",
+        "#1/sources?of=ISO+10684:2004",
         "#1/course",
         "#1/course?lesson=four-times",
         "#1/course?room=sheet&number=3&count=4&level=whole-task",
@@ -113,11 +115,17 @@ fn every_view_fits_letters_of_twice_the_size() -> Done {
 }
 
 #[test]
-fn the_foot_says_the_version_and_the_editions_of_the_documents() -> Done {
+fn the_foot_says_the_version_and_leads_to_the_documents_and_so_does_every_source() -> Done {
     in_chromium(|page| {
         page.open("")?;
         page.text_holds(".foot", env!("CARGO_PKG_VERSION"))?;
-        page.until("document.querySelector('.foot details').textContent.includes('ISO 10684:2004')")
+        page.click(".foot a[href='#1/sources']")?;
+        page.text_becomes("h1", "What the numbers rest on")?;
+        page.text_holds("#main", "ISO 10684:2004")?;
+        page.open("#1/coat?coat=50+%C2%B5m&factor=a123")?;
+        page.value("document.querySelector('.source a').click()")?;
+        page.text_holds("#main", "rows compared")?;
+        page.console_is_quiet()
     })
 }
 

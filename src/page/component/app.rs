@@ -10,6 +10,7 @@ use super::header::Header;
 use super::notice::notice_bar;
 use super::saved::SavedView;
 use super::sheet::SheetView;
+use super::sources::sources_view;
 use super::work::Work;
 use crate::page::browser::{self, Device};
 use crate::page::hook::use_address;
@@ -52,6 +53,7 @@ pub fn App() -> Html {
     let view = match (page.view, page.desk()) {
         (View::Catalogue, _) => catalogue(),
         (View::Saved, _) => html! { <SavedView /> },
+        (View::Sources(_), _) => sources_view(page.view),
         (View::Sheet(_), Some(desk)) => html! {
             <SheetView
                 view={page.view}

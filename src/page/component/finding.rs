@@ -3,7 +3,7 @@
 use yew::prelude::*;
 
 use super::sign::sign;
-use super::source::source_line;
+use super::source::{source_in_link, source_line};
 use crate::calculator::{Address, Draft, Finding, Mark};
 use crate::page::reducer::Dispatch;
 use crate::page::state::Action;
@@ -48,6 +48,7 @@ fn finding(finding: &Finding, again: bool, id: String, dispatch: &Dispatch) -> H
         };
         html! { <a {id} {href} onclick={leave}>{ finding.text.to_string() }</a> }
     });
+    let source = if link.is_some() { source_in_link(finding.source) } else { source_line(finding.source) };
     html! {
         <li class={classes!("finding", class)}>
             { sign(finding.mark) }
@@ -57,7 +58,7 @@ fn finding(finding: &Finding, again: bool, id: String, dispatch: &Dispatch) -> H
                     { " " }
                     { link.unwrap_or_else(|| finding.text.to_string().into()) }
                 </p>
-                { source_line(finding.source) }
+                { source }
             </div>
         </li>
     }

@@ -2,16 +2,31 @@
 
 use yew::prelude::*;
 
-use crate::source::{Basis, Source};
+use crate::calculator::Address;
+use crate::page::state::{OF, View};
+use crate::source::{Basis, Document, Source, document};
 
-/// Where a value is published; what was not read again is made to stand out.
+/// Where a value is published, which leads to the document; what was not read again is made to stand out.
 pub fn source_line(source: Source) -> Html {
+    line(source, Some(href(source.document)))
+}
+
+/// The same in a row that leads elsewhere as a whole: a finger would not tell the two apart.
+pub fn source_in_link(source: Source) -> Html {
+    line(source, None)
+}
+
+fn line(source: Source, href: Option<AttrValue>) -> Html {
     let Source { document, place, basis } = source;
+    let name = match href {
+        Some(href) => html! { <a {href}>{ document.name }</a> },
+        None => document.name.into(),
+    };
     let weak = is_weak(basis).then_some("weak");
     html! {
         <p class="source">
             <cite>
-                { document.name }
+                { name }
                 if !place.is_empty() { { ", " }{ place } }
             </cite>
             { " " }
@@ -42,6 +57,21 @@ pub fn sources(sources: &[Source]) -> Html {
             </ul>
         </details>
     }
+}
+
+/// The address of a document among the sources; made once, as an answer shows it many times.
+pub fn href(document: &Document) -> AttrValue {
+    thread_local! {
+        static ALL: Vec<AttrValue> = document::ALL
+            .iter()
+            .map(|document| {
+                let draft = [(OF, document.name)].into_iter().collect();
+                format!("#{}", Address::new(View::Sources(None).key(), draft)).into()
+            })
+            .collect();
+    }
+    let place = document::ALL.iter().position(|other| std::ptr::eq(*other, document));
+    ALL.with(|all| place.and_then(|place| all.get(place)).cloned()).unwrap_or_default()
 }
 
 /// Whether a value rests on less than a document that was read.

@@ -40,6 +40,23 @@ fn it_opens_on_an_order_line_in_which_nothing_stands() {
 }
 
 #[test]
+fn a_source_leads_to_its_document_and_an_unknown_one_is_named() {
+    let one = opened("1/sources?of=ASTM+B695");
+    assert_eq!(
+        (one.view.title(), one.address().to_string().as_str()),
+        ("ASTM B695", "1/sources?of=ASTM+B695")
+    );
+    assert!(one.notice.is_empty());
+    let unknown = opened("1/sources?of=ASTM+B6950");
+    assert_eq!((unknown.view, unknown.notice.is_empty()), (View::Sources(None), false));
+    assert!(unknown.notice.words.iter().any(|word| word.contains("ASTM B6950")), "{:?}", unknown.notice);
+    for document in document::ALL {
+        let draft = [(OF, document.name)].into_iter().collect();
+        assert_eq!(opened(&Address::new("sources", draft).to_string()).view.document(), Some(*document));
+    }
+}
+
+#[test]
 fn every_example_line_is_read_whole_and_is_assessed() {
     for line in EXAMPLES {
         let state = typed(line);

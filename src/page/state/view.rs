@@ -1,6 +1,7 @@
 //! What can be open.
 
 use crate::calculator::{About, Entry, FieldAbout, REGISTER};
+use crate::source::{Document, document};
 use crate::{course, order};
 
 /// What is open.
@@ -18,6 +19,8 @@ pub enum View {
     Sheet(Option<usize>),
     /// Lessons and exercises.
     Course,
+    /// What the numbers rest on: every document, or the one at that place of [`document::ALL`].
+    Sources(Option<usize>),
 }
 
 impl View {
@@ -29,6 +32,7 @@ impl View {
             "saved" => Some(Self::Saved),
             "sheet" => Some(Self::Sheet(None)),
             "course" => Some(Self::Course),
+            "sources" => Some(Self::Sources(None)),
             _ => REGISTER.iter().position(|entry| entry.about.id == key).map(Self::Calculator),
         }
     }
@@ -41,6 +45,7 @@ impl View {
             Self::Saved => "saved",
             Self::Sheet(_) => "sheet",
             Self::Course => course::ABOUT.id,
+            Self::Sources(_) => "sources",
             Self::Calculator(_) => self.calculator().map_or("order", |entry| entry.about.id),
         }
     }
@@ -67,6 +72,7 @@ impl View {
             Self::Saved => "Saved",
             Self::Sheet(_) => "Sheets to print",
             Self::Course => course::ABOUT.title,
+            Self::Sources(_) => self.document().map_or("What the numbers rest on", |document| document.name),
             Self::Calculator(_) => self.calculator().map_or("", |entry| entry.about.title),
         }
     }
@@ -75,6 +81,14 @@ impl View {
     pub fn calculator(self) -> Option<&'static Entry> {
         match self {
             Self::Calculator(place) | Self::Sheet(Some(place)) => REGISTER.get(place),
+            _ => None,
+        }
+    }
+
+    /// The document that is open.
+    pub fn document(self) -> Option<&'static Document> {
+        match self {
+            Self::Sources(Some(place)) => document::ALL.get(place).copied(),
             _ => None,
         }
     }
