@@ -8,6 +8,7 @@ mod architecture;
 mod barrel;
 mod course;
 mod fields;
+mod fuzz;
 mod golden;
 mod kettle;
 mod lessons;

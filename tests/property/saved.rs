@@ -99,6 +99,15 @@ fn entry(pieces: u32) -> Entry {
     Entry::new(&ORDER.replace("400", &pieces.to_string()), "2026-11-25T20:08:53Z")
 }
 
+/// A file of what a device keeps: these addresses.
+pub fn kept(addresses: &[&str]) -> String {
+    let device = Device::default();
+    for address in addresses {
+        save(&device, &Entry::new(address, "2026-11-25T20:08:53Z")).unwrap();
+    }
+    device.open().0.file()
+}
+
 fn addresses(shelf: &Shelf) -> Vec<&str> {
     let mut addresses: Vec<&str> = shelf.found("").iter().map(|(_, entry)| entry.address.as_str()).collect();
     addresses.sort_unstable();
