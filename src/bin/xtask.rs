@@ -8,6 +8,7 @@ mod xtask {
     pub mod build;
     pub mod bundle;
     pub mod driver;
+    pub mod fuzz;
     pub mod golden;
     pub mod html;
     pub mod offline;
@@ -26,29 +27,73 @@ mod xtask {
 
 use std::process::ExitCode;
 
+use clap::{Parser, Subcommand};
 use xtask::run::Done;
-use xtask::{build, bundle, golden, recompute, rooms, server, shots, size, speed, test};
+use xtask::{build, bundle, fuzz, golden, recompute, rooms, server, shots, size, speed, test};
 
-const HELP: &str = "\
-cargo xtask serve [--port N]     build the page and serve it on this machine (port 8642)
-cargo xtask test [--host-only]   every check; --host-only leaves wasm32, the page and browsers out
-cargo xtask build                build the page into dist/
-cargo xtask bundle               the whole page as one HTML file, dist/kettle-and-barrel.html
-cargo xtask size                 bytes by crate and room, and the first load beside its budget
-cargo xtask speed                how fast the page is in Chromium, beside an empty page
-cargo xtask golden               judge the 400 orders of tests/property/golden.txt anew
-cargo xtask recompute [--seed N] 10,000 random inputs, their numbers computed again in Python
-cargo xtask shots [#address …]   pictures of the page, three widths, light and dark, in target/shots/
-cargo xtask picture [#address]   the picture of the page in the README
+/// The project's own command: `serve` shows the page from a fresh clone, `test` runs every check.
+#[derive(Parser)]
+#[command(bin_name = "cargo xtask", after_help = BROUGHT)]
+struct Arguments {
+    #[command(subcommand)]
+    task: Task,
+}
 
-What a task needs and does not find is brought into a cache of the user's: the wasm32 target, Trunk,
-wasm-bindgen, packages of Python, and, where there is npm, wasm-opt and axe-core.
-";
+const BROUGHT: &str = "What a task needs and does not find is brought into a cache of the user's: the wasm32 \
+target, Trunk, wasm-bindgen, packages of Python, and, where there is npm, wasm-opt and axe-core.";
+
+#[derive(Subcommand)]
+enum Task {
+    /// Builds the page and serves it on this machine
+    Serve {
+        /// On this port of 127.0.0.1; 0 takes a free one
+        #[arg(long, default_value_t = server::PORT)]
+        port: u16,
+    },
+    /// Every check
+    Test {
+        /// Leaves wasm32, the page and browsers out
+        #[arg(long)]
+        host_only: bool,
+    },
+    /// Builds the page into dist/
+    Build,
+    /// The whole page as one HTML file, dist/kettle-and-barrel.html
+    Bundle,
+    /// Bytes by crate and room, and the first load beside its budget
+    Size,
+    /// How fast the page is in Chromium, beside an empty page
+    Speed,
+    /// Judges the 400 orders of tests/property/golden.txt anew
+    Golden,
+    /// Random inputs, their numbers computed again in Python
+    #[command(disable_help_flag = true)]
+    Recompute {
+        /// The options of tests/recompute; --help tells them
+        #[arg(trailing_var_arg = true, allow_hyphen_values = true)]
+        options: Vec<String>,
+    },
+    /// Spoilt texts in every entry, with overflow checks on
+    Fuzz {
+        /// Texts in all
+        #[arg(long, default_value_t = 10_000_000)]
+        cases: u32,
+    },
+    /// Pictures of the page, three widths, light and dark, in target/shots/
+    Shots {
+        /// Addresses from # on; the bare page where none is given
+        addresses: Vec<String>,
+    },
+    /// The picture of the page in the README
+    Picture {
+        /// Its address from # on
+        #[arg(default_value = "")]
+        address: String,
+    },
+}
 
 fn main() -> ExitCode {
-    let arguments: Vec<String> = std::env::args().skip(1).collect();
-    let arguments: Vec<&str> = arguments.iter().map(String::as_str).collect();
-    match task(&arguments) {
+    match Arguments::parse().task.run() {
         Ok(()) => ExitCode::SUCCESS,
         Err(problem) => {
             eprintln!("cargo xtask: {problem}");
@@ -57,32 +102,27 @@ fn main() -> ExitCode {
     }
 }
 
-fn task(arguments: &[&str]) -> Done {
-    match arguments {
-        ["serve"] => serve(server::PORT),
-        ["serve", "--port", port] => {
-            serve(port.parse().map_err(|_| format!("{port} is not a port: write a number from 0 to 65535"))?)
+impl Task {
+    fn run(self) -> Done {
+        match self {
+            Self::Serve { port } => serve(port),
+            Self::Test { host_only } => {
+                test::test(if host_only { test::Extent::HostOnly } else { test::Extent::Everything })
+            }
+            Self::Build => build::build().map(drop),
+            Self::Bundle => bundle::bundle(&build::build()?).map(drop),
+            Self::Size => {
+                let dist = build::build()?;
+                rooms::by_room()?;
+                size::first_load(&dist)
+            }
+            Self::Speed => speed::speed(),
+            Self::Golden => golden::renew(),
+            Self::Recompute { options } => recompute::recompute(&options),
+            Self::Fuzz { cases } => fuzz::fuzz(cases),
+            Self::Shots { addresses } => shots::shots(&build::build()?, &addresses),
+            Self::Picture { address } => shots::picture(&build::build()?, &address),
         }
-        ["test"] => test::test(test::Extent::Everything),
-        ["test", "--host-only"] => test::test(test::Extent::HostOnly),
-        ["build"] => build::build().map(drop),
-        ["bundle"] => bundle::bundle(&build::build()?).map(drop),
-        ["golden"] => golden::renew(),
-        ["recompute", options @ ..] => recompute::recompute(options),
-        ["speed"] => speed::speed(),
-        ["size"] => {
-            let dist = build::build()?;
-            rooms::by_room()?;
-            size::first_load(&dist)
-        }
-        ["shots", addresses @ ..] => shots::shots(&build::build()?, addresses),
-        ["picture"] => shots::picture(&build::build()?, ""),
-        ["picture", address] => shots::picture(&build::build()?, address),
-        [] | ["help" | "--help" | "-h"] => {
-            print!("{HELP}");
-            Ok(())
-        }
-        other => Err(format!("no such task: {}\n\n{HELP}", other.join(" ")).into()),
     }
 }
 

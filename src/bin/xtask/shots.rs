@@ -14,8 +14,9 @@ const SIZES: [(u32, u32); 3] = [(360, 740), (768, 1024), (1280, 800)];
 
 /// Takes the whole page at each address (`#…`; the bare page where none is given), at every size,
 /// light and dark, into `target/shots/`.
-pub fn shots(dist: &Path, addresses: &[&str]) -> Done {
-    let addresses = if addresses.is_empty() { &[""][..] } else { addresses };
+pub fn shots(dist: &Path, addresses: &[String]) -> Done {
+    let bare = [String::new()];
+    let addresses = if addresses.is_empty() { &bare } else { addresses };
     let folder = top().join("target/shots");
     CHROMIUM.ensure()?;
     step("take pictures", || {
