@@ -4,6 +4,7 @@
 
 /// One file a task, and what the tasks share.
 mod xtask {
+    pub mod bench;
     pub mod browser;
     pub mod build;
     pub mod bundle;
@@ -29,7 +30,7 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 use xtask::run::Done;
-use xtask::{build, bundle, fuzz, golden, recompute, rooms, server, shots, size, speed, test};
+use xtask::{bench, build, bundle, fuzz, golden, recompute, rooms, server, shots, size, speed, test};
 
 /// The project's own command: `serve` shows the page from a fresh clone, `test` runs every check.
 #[derive(Parser)]
@@ -62,6 +63,8 @@ enum Task {
     Bundle,
     /// Bytes by crate and room, and the first load beside its budget
     Size,
+    /// How fast an order line, a list and the same sum in other languages are, and what growth costs
+    Bench,
     /// How fast the page is in Chromium, beside an empty page
     Speed,
     /// Judges the 400 orders of tests/property/golden.txt anew
@@ -116,6 +119,7 @@ impl Task {
                 rooms::by_room()?;
                 size::first_load(&dist)
             }
+            Self::Bench => bench::bench(),
             Self::Speed => speed::speed(),
             Self::Golden => golden::renew(),
             Self::Recompute { options } => recompute::recompute(&options),
