@@ -309,7 +309,7 @@ impl fmt::Display for Unreadable {
             Self::NoSuchSize { text, nearest } => {
                 write!(
                     f,
-                    "{text} is not in the first and second choice of ISO 261, M5 to M64, nor in ASME B1.1, 1/4 to \
+                    "{text} is not in the first and second choice of ISO 261, M3 to M64, nor in ASME B1.1, #4 to \
                      4 in; nearest "
                 )?;
                 write_list(f, nearest.iter(), " or ")
@@ -407,19 +407,19 @@ mod tests {
         let cases = [
             (
                 "M17",
-                "M17 is not in the first and second choice of ISO 261, M5 to M64, nor in ASME B1.1, 1/4 to 4 in; \
+                "M17 is not in the first and second choice of ISO 261, M3 to M64, nor in ASME B1.1, #4 to 4 in; \
                  nearest M16 or M18",
             ),
             (
                 "M100",
-                "M100 is not in the first and second choice of ISO 261, M5 to M64, nor in ASME B1.1, 1/4 to 4 in; \
+                "M100 is not in the first and second choice of ISO 261, M3 to M64, nor in ASME B1.1, #4 to 4 in; \
                  nearest M64",
             ),
             ("M16x1.75", "M16x1.75 does not exist; M16 has pitches 2, 1.5, 1"),
             ("5/8-12 UNC", "5/8-12 UNC does not exist; 5/8 in has 5/8-11 UNC, 5/8-18 UNF, 5/8-24 UNEF"),
             (
                 "0.55-12 UNC",
-                "0.55-12 UNC is not in the first and second choice of ISO 261, M5 to M64, nor in ASME B1.1, 1/4 to 4 \
+                "0.55-12 UNC is not in the first and second choice of ISO 261, M3 to M64, nor in ASME B1.1, #4 to 4 \
                  in; nearest 1/2-13 UNC or 9/16-12 UNC",
             ),
             (
