@@ -9,6 +9,7 @@ mod catalogue;
 mod control;
 mod course;
 mod detail;
+mod earlier_readings;
 mod entry;
 mod examples;
 mod exercise;

@@ -128,6 +128,14 @@ impl State {
         Address::new(self.view.key(), draft)
     }
 
+    /// The address with the readings that somebody takes one after the other, if there are any: they are kept
+    /// on the device, so that a closed window does not lose them.
+    pub fn readings(&self) -> Option<Address> {
+        let desk = self.desk().filter(|desk| desk.example.is_none())?;
+        let has_readings = desk.readings().any(|(_, filled)| !filled.text.trim().is_empty());
+        (matches!(self.view, View::Calculator(_)) && has_readings).then(|| self.address())
+    }
+
     /// The address of another view, with what stands in it.
     pub fn address_of(&self, view: View) -> Address {
         Self { view, ..self.clone() }.address()
@@ -147,8 +155,8 @@ impl State {
     pub fn after(mut self, action: Action) -> Self {
         match action {
             Action::Open(address) => self.open(&address),
-            Action::Write(name, text) => self.change(|form| form.write(name, &text)),
-            Action::ChooseUnit(name, symbol) => self.change(|form| form.choose_unit(name, &symbol)),
+            Action::Write(name, text) => self.change(name, |form| form.write(name, &text)),
+            Action::ChooseUnit(name, symbol) => self.change(name, |form| form.choose_unit(name, &symbol)),
             Action::TakeExample(place) => self.take_example(place),
             Action::Clear => self.clear(),
             Action::WriteLine(text) => self.write_line(text),
@@ -179,8 +187,11 @@ impl State {
         }
     }
 
-    fn change(&mut self, change: impl FnOnce(&mut Form)) {
+    fn change(&mut self, name: &str, change: impl FnOnce(&mut Form)) {
         if let Some(desk) = self.desk_mut() {
+            if desk.example.is_some() {
+                desk.empty_readings_but(name);
+            }
             change(Rc::make_mut(&mut desk.form));
             desk.example = None;
         }

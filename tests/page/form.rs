@@ -157,3 +157,36 @@ fn the_answer_is_told_once_after_a_pause() -> Done {
         page.until("document.querySelectorAll('output').length === 1")
     })
 }
+
+#[test]
+fn readings_are_counted_one_by_one_taken_back_and_found_again() -> Done {
+    in_every_engine(|page| {
+        page.open("#1/lot?standard=iso1461&per_article=5&quantity=300")?;
+        let next = |place: &str| page.text_becomes("[for=next-reading]", &format!("Next reading: {place}"));
+        next("article 1, reading 1 of 5")?;
+        for reading in ["52", "48,5", "51", "50", "49", "53"] {
+            page.fill("#next-reading", reading)?;
+            page.click(".next-reading .strong")?;
+            page.until("document.querySelector('#next-reading').value === ''")?;
+        }
+        next("article 2, reading 2 of 5")?;
+        page.until("document.querySelector('#field-readings').value === '52 48,5 51 50 49\\n53'")?;
+        page.until("document.activeElement.id === 'next-reading'")?;
+        // What is no reading stays where it can be put right.
+        page.fill("#next-reading", "abc")?;
+        page.click(".next-reading .strong")?;
+        page.text_holds("#next-problem", "abc")?;
+        page.until("document.querySelector('#next-reading').value === 'abc'")?;
+        page.click(".next-reading > button")?;
+        next("article 2, reading 1 of 5")?;
+        // The window is closed; another one opens the bare calculator.
+        page.open("#coat")?;
+        page.text_becomes("h1", "Coat thickness and mass")?;
+        page.open("")?;
+        page.visit("#lot")?;
+        page.text_holds(".earlier-readings", "52 48,5 51 50 49")?;
+        page.click(".earlier-readings a")?;
+        page.until("document.querySelector('#field-readings').value === '52 48,5 51 50 49'")?;
+        page.until("document.querySelector('#field-per_article').value === '5'")
+    })
+}

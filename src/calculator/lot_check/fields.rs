@@ -121,9 +121,11 @@ const AGREED: Field<u32> = Field::count("agreed", "Articles agreed to be measure
 const ALLOWED: Field<u32> = Field::count("allowed", "Articles that may miss", 0, 1000, "")
     .optional()
     .hint("The acceptance number of the plan; empty for none.");
-pub(super) const READINGS: Field<RawText> = Field::readings("readings", "Readings", &UNITS, "").hint(
-    "One article on a line, or articles between “;”; readings of an article between spaces. A sheet may be pasted.",
-);
+pub(super) const READINGS: Field<RawText> = Field::readings("readings", "Readings", &UNITS, "")
+    .counted_by(&PER_ARTICLE)
+    .hint(
+        "One article on a line, or articles between “;”; readings of an article between spaces. A sheet may be pasted.",
+    );
 const PER_ARTICLE: Field<u32> = Field::count("per_article", "Readings on each article", 1, 1000, "")
     .optional()
     .hint("To count off readings written one after the other; empty where they are written by article.");

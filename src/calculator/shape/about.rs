@@ -77,6 +77,9 @@ pub enum Kind {
     Readings {
         /// Units the user may choose from.
         units: &'static [&'static Unit],
+        /// The key of the count that says how many readings belong to an article, where they are taken one
+        /// after the other.
+        per_article: Option<&'static str>,
     },
 }
 
@@ -134,7 +137,7 @@ impl FieldAbout {
         units: &'static [&'static Unit],
         default: &'static str,
     ) -> Self {
-        Self::new(key, label, Kind::Readings { units }, default)
+        Self::new(key, label, Kind::Readings { units, per_article: None }, default)
     }
 
     const fn new(key: &'static str, label: &'static str, kind: Kind, default: &'static str) -> Self {
@@ -203,7 +206,7 @@ impl FieldAbout {
     /// The units it offers; none for what has no unit.
     pub fn units(&self) -> &'static [&'static Unit] {
         match self.kind {
-            Kind::Quantity { units, .. } | Kind::Readings { units } => units,
+            Kind::Quantity { units, .. } | Kind::Readings { units, .. } => units,
             _ => &[],
         }
     }

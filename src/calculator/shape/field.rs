@@ -2,7 +2,7 @@
 
 use std::marker::PhantomData;
 
-use super::{Bound, Choice, Fault, FieldAbout, FieldValue, Problem, RawText};
+use super::{Bound, Choice, Fault, FieldAbout, FieldValue, Kind, Problem, RawText};
 use crate::quantity::Unit;
 use crate::source::Source;
 use crate::table::Refusal;
@@ -78,6 +78,15 @@ impl Field<RawText> {
         default: &'static str,
     ) -> Self {
         Self::of(FieldAbout::readings(key, label, units, default))
+    }
+
+    /// Taken one after the other, so many on each article.
+    #[must_use]
+    pub const fn counted_by(mut self, per_article: &Field<u32>) -> Self {
+        if let Kind::Readings { units, .. } = self.about.kind {
+            self.about.kind = Kind::Readings { units, per_article: Some(per_article.key()) };
+        }
+        self
     }
 }
 

@@ -17,6 +17,7 @@ pub struct Device;
 const UNITS: &str = "kettle-and-barrel units";
 const THEME: &str = "kettle-and-barrel theme";
 const PRICES: &str = "kettle-and-barrel prices";
+const READINGS: &str = "kettle-and-barrel readings";
 
 impl Device {
     /// What was chosen on an earlier visit.
@@ -39,6 +40,21 @@ impl Device {
     /// Keeps the own prices.
     pub fn remember_prices(prices: &Prices) {
         let _ = Self.put(PRICES, &prices.to_string());
+    }
+
+    /// The address with the readings that were taken last.
+    pub fn readings() -> Option<String> {
+        Self.text(READINGS).ok().flatten()
+    }
+
+    /// Keeps the address with the readings that are being taken.
+    pub fn remember_readings(address: &str) {
+        let _ = Self.put(READINGS, address);
+    }
+
+    /// Forgets the readings.
+    pub fn forget_readings() {
+        let _ = Self.remove(READINGS);
     }
 
     /// Asks the browser not to drop what is kept when room gets scarce.

@@ -48,6 +48,9 @@ pub fn App() -> Html {
         Device::remember(*settings);
     });
     use_effect_with(page.prices.clone(), Device::remember_prices);
+    use_effect_with(page.readings().map(|address| address.to_string()), |address| {
+        address.iter().for_each(|address| Device::remember_readings(address));
+    });
     let back = (page.view != View::Order && page.left_at.is_some())
         .then(|| AttrValue::from(format!("#{}", page.address_of(View::Order))));
     let view = match (page.view, page.desk()) {

@@ -22,7 +22,13 @@ pub struct Described {
 }
 
 /// The control of a field.
-pub fn control(field: &'static FieldAbout, entry: &Filled, about: &Described, dispatch: &Dispatch) -> Html {
+pub fn control(
+    field: &'static FieldAbout,
+    entry: &Filled,
+    per_article: Option<u32>,
+    about: &Described,
+    dispatch: &Dispatch,
+) -> Html {
     let key = field.key;
     let write = {
         let dispatch = dispatch.clone();
@@ -48,13 +54,13 @@ pub fn control(field: &'static FieldAbout, entry: &Filled, about: &Described, di
             html! { <div class="control">{ line(text, Some("numeric"), about, &write) }</div> }
         }
         Kind::Text => html! { <div class="control">{ line(text, None, about, &write) }</div> },
-        Kind::Readings { .. } => html! {
+        Kind::Readings { units, .. } => html! {
             <>
                 <div class="control">
                     { area(text.clone(), about, &write) }
                     { unit_beside(field, entry.unit, dispatch) }
                 </div>
-                <NextReading label={field.label} {text} add={write} />
+                <NextReading {text} {units} {per_article} {write} />
             </>
         },
     }

@@ -97,7 +97,7 @@ fn set_up(props: &Props, link: Option<String>) -> Html {
     };
     let row = |(field, entry): (&'static FieldAbout, &Filled)| {
         html! {
-            <FieldRow key={field.key} {field} entry={entry.clone()} problem={problem(field.key)} />
+            <FieldRow key={field.key} {field} entry={entry.clone()} problem={problem(field.key)} per_article={None} />
         }
     };
     let asked =

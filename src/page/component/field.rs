@@ -16,11 +16,16 @@ pub struct Props {
     pub entry: Filled,
     /// What is wrong with it.
     pub problem: Option<AttrValue>,
+    /// Readings that belong to an article, where it holds readings that are taken one after the other.
+    pub per_article: Option<u32>,
 }
 
 impl PartialEq for Props {
     fn eq(&self, other: &Self) -> bool {
-        std::ptr::eq(self.field, other.field) && self.entry == other.entry && self.problem == other.problem
+        std::ptr::eq(self.field, other.field)
+            && self.entry == other.entry
+            && self.problem == other.problem
+            && self.per_article == other.per_article
     }
 }
 
@@ -36,7 +41,7 @@ const PATIENCE: u32 = 900;
 /// A field of a form.
 #[component]
 pub fn FieldRow(props: &Props) -> Html {
-    let Props { field, entry, problem } = props;
+    let Props { field, entry, problem, per_article } = props;
     let dispatch = use_dispatch();
     let (told, on_focus_out) = use_patience(problem.is_some());
     let problem = problem.clone().filter(|_| told);
@@ -76,7 +81,7 @@ pub fn FieldRow(props: &Props) -> Html {
             </div>
         </>
     };
-    let control = control(field, entry, &about, &dispatch);
+    let control = control(field, entry, *per_article, &about, &dispatch);
     if is_segmented(field) {
         return html! {
             <fieldset {class} onfocusout={on_focus_out}>

@@ -4,7 +4,7 @@ use yew::prelude::*;
 
 use super::control::{chosen, option};
 use super::field::FieldRow;
-use crate::calculator::{About, Example, Fault, FieldAbout, Filled, Form, Problems};
+use crate::calculator::{About, Example, Fault, FieldAbout, Filled, Form, Kind, Problems};
 use crate::order;
 use crate::page::reducer::use_dispatch;
 use crate::page::state::{Action, Desk};
@@ -52,9 +52,19 @@ pub fn FormPanel(props: &Props) -> Html {
         let problem = problems.as_ref()?.of(name)?;
         (problem.fault != Fault::Missing).then(|| AttrValue::from(problem.fault.to_string()))
     };
+    let per_article = |field: &FieldAbout| match field.kind {
+        Kind::Readings { per_article: Some(key), .. } => {
+            let draft = desk.form.draft();
+            draft.get(key).and_then(|text| text.trim().parse().ok())
+        }
+        _ => None,
+    };
     let row = |(field, entry): &(&'static FieldAbout, &Filled)| {
         html! {
-            <FieldRow key={field.key} field={*field} entry={(*entry).clone()} problem={problem(field.key)} />
+            <FieldRow
+                key={field.key} field={*field} entry={(*entry).clone()} problem={problem(field.key)}
+                per_article={per_article(field)}
+            />
         }
     };
     let is_rare = |field: &FieldAbout| is_order && RARE.contains(&field.key);

@@ -4,6 +4,7 @@ use yew::prelude::*;
 
 use super::answer::{Told, answer, told};
 use super::detail::detail;
+use super::earlier_readings::EarlierReadings;
 use super::form::{FormPanel, given};
 use super::found::Found;
 use super::line::LinePanel;
@@ -56,6 +57,9 @@ pub fn Work(props: &Props) -> Html {
             { title(about.title, about.answers, back.clone()) }
             if is_order { <LinePanel line={line.clone()} desk={desk.clone()} /> }
             <Told text={told(&found)} />
+            if !desk.is_touched() && desk.readings().next().is_some() {
+                <EarlierReadings view={*view} />
+            }
             <div class={classes!("work", is_order.then_some("of-order"), unasked.then_some("unasked"))}>
                 { answer(&found) }
                 if answered { <Tools address={address.clone()} answer={told(&found)} {sheets} /> }

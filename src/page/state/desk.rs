@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use crate::calculator::{About, Draft, Example, Form, Kind, find};
+use crate::calculator::{About, Draft, Example, FieldAbout, Filled, Form, Kind, find};
 use crate::quantity::Units;
 
 /// A form and where it came from.
@@ -47,6 +47,20 @@ impl Desk {
     pub fn fill(&mut self, form: Rc<Form>) {
         self.form = form;
         self.example = None;
+    }
+
+    /// The fields whose readings are taken one after the other.
+    pub fn readings(&self) -> impl Iterator<Item = (&'static FieldAbout, &Filled)> {
+        let counted = |kind: &Kind| matches!(kind, Kind::Readings { per_article: Some(_), .. });
+        self.form.entries().filter(move |(field, _)| counted(&field.kind))
+    }
+
+    /// Takes an example's readings away before another field than theirs is changed: they are never judged as
+    /// if the user had measured them.
+    pub(super) fn empty_readings_but(&mut self, name: &str) {
+        let keys: Vec<_> = self.readings().map(|(field, _)| field.key).filter(|key| *key != name).collect();
+        let form = Rc::make_mut(&mut self.form);
+        keys.into_iter().for_each(|key| form.write(key, ""));
     }
 
     /// Whether there is something to answer: somebody has filled something in, or there is nothing to fill

@@ -228,3 +228,25 @@ fn a_sheet_of_exercises_opens_from_its_link_and_the_bare_way_leads_to_the_lesson
     let state = state.after(Action::Open("1/course".to_owned()));
     assert_eq!((state.view, text(&state, "room"), text(&state, "count")), (View::Course, "lessons", "6"));
 }
+
+#[test]
+fn the_readings_of_an_example_are_never_judged_as_those_of_the_user() {
+    let example = opened("lot").after(Action::TakeExample(0));
+    assert_ne!(text(&example, "readings"), "");
+    assert_eq!(example.readings(), None);
+    let other = example.clone().after(Action::Write("standard", "iso1461".to_owned()));
+    assert_eq!(text(&other, "readings"), "");
+    let own = example.after(Action::Write("readings", "52 48".to_owned()));
+    assert_eq!(text(&own, "readings"), "52 48");
+    let own = own.after(Action::Write("standard", "iso1461".to_owned()));
+    assert_eq!(text(&own, "readings"), "52 48");
+}
+
+#[test]
+fn readings_are_found_again_after_the_window_was_closed() {
+    let state = opened("lot").after(Action::Write("readings", "52\n48".to_owned()));
+    let kept = state.readings().unwrap().to_string();
+    assert_eq!(text(&opened(&kept), "readings"), "52\n48");
+    assert_eq!(opened("lot").readings(), None);
+    assert_eq!(opened("").after(Action::WriteLine("M16".to_owned())).readings(), None);
+}
