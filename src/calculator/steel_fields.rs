@@ -53,6 +53,7 @@ pub(super) const DIAMETER: Field<Length> = Field::quantity(
     "Nominal diameter",
     &LENGTHS,
     Bound::PositiveTo(
+        Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
         Shown { number: 200.0, unit: &unit::MM, decimals: 0 },
         "no standard named here covers thicker threads",
     ),

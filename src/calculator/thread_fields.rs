@@ -64,6 +64,7 @@ pub(super) const OWN_ALLOWANCE: Field<Length> = Field::quantity(
     "Own diametral allowance",
     &ALLOWANCE_UNITS,
     Bound::PositiveTo(
+        Shown { number: 1.0, unit: &unit::UM, decimals: 0 },
         Shown { number: 2.0, unit: &unit::MM, decimals: 0 },
         "beyond it hardly any thread is left; check the unit",
     ),

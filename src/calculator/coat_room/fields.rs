@@ -25,6 +25,7 @@ const COAT: Field<Written<Length>> = Field::quantity(
     "Coat that must fit",
     &COATS,
     Bound::PositiveTo(
+        Shown { number: 0.01, unit: &unit::UM, decimals: 2 },
         Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
         "zinc coats on threads are far thinner; check the unit",
     ),
@@ -64,7 +65,7 @@ const INSIDE: Field<PlainNumber> = Field::quantity(
     Bound::Between(
         Shown { number: 0.0, unit: &unit::PERCENT, decimals: 0 },
         Shown { number: 100.0, unit: &unit::PERCENT, decimals: 0 },
-        "it is a share of the coat on the bolt",
+        "it is a share of the coat on the bolt, from none to all",
     ),
     "50 %",
 )

@@ -36,10 +36,12 @@ static THICKNESS_AND_MASS: [&Unit; 6] =
 /// A millimetre of zinc, as a thickness and as a mass.
 static COATS: [Bound; 2] = [
     Bound::PositiveTo(
+        Shown { number: 0.01, unit: &unit::UM, decimals: 2 },
         Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
         "zinc coats on fasteners are far thinner; check the unit",
     ),
     Bound::PositiveTo(
+        Shown { number: 0.05, unit: &unit::G_M2, decimals: 2 },
         Shown { number: 7200.0, unit: &unit::G_M2, decimals: 0 },
         "that would be a millimetre of zinc; check the unit",
     ),

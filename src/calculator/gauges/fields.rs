@@ -25,7 +25,7 @@ const INSIDE: Field<PlainNumber> = Field::quantity(
     Bound::Between(
         Shown { number: 0.0, unit: &unit::PERCENT, decimals: 0 },
         Shown { number: 100.0, unit: &unit::PERCENT, decimals: 0 },
-        "it is a share of the coat on the bolt",
+        "it is a share of the coat on the bolt, from none to all",
     ),
     "0 %",
 )

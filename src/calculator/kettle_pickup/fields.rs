@@ -49,6 +49,7 @@ const COAT: Field<Written<Length>> = Field::quantity(
     "Coat, average",
     &THICKNESSES,
     Bound::PositiveTo(
+        Shown { number: 0.1, unit: &unit::UM, decimals: 1 },
         Shown { number: 500.0, unit: &unit::UM, decimals: 0 },
         "hot-dip coats on fasteners are far thinner; check the unit",
     ),
@@ -67,7 +68,11 @@ const PRICE: Field<Written<PlainNumber>> = Field::quantity(
     "price",
     "Price of zinc",
     &PRICES,
-    Bound::PositiveTo(Shown { number: 1e9, unit: &PER_TONNE, decimals: 0 }, "check the unit of the price"),
+    Bound::PositiveTo(
+        Shown { number: 0.001, unit: &PER_TONNE, decimals: 3 },
+        Shown { number: 1e9, unit: &PER_TONNE, decimals: 0 },
+        "check the unit of the price",
+    ),
     "",
 )
 .hint("In your own currency, without its sign: 2900 per t.")
@@ -77,6 +82,7 @@ const BASKET: Field<Written<Mass>> = Field::quantity(
     "A basket takes",
     &MASSES,
     Bound::PositiveTo(
+        Shown { number: 1.0, unit: &unit::KG, decimals: 0 },
         Shown { number: 5000.0, unit: &unit::KG, decimals: 0 },
         "no centrifuge turns more; check the unit",
     ),
@@ -88,6 +94,7 @@ const BASKET_LENGTH: Field<Written<Length>> = Field::quantity(
     "Inside length of a basket",
     &LENGTHS,
     Bound::PositiveTo(
+        Shown { number: 0.1, unit: &unit::M, decimals: 1 },
         Shown { number: 6.0, unit: &unit::M, decimals: 0 },
         "no basket is longer; check the unit",
     ),
@@ -124,6 +131,7 @@ const DIP: Field<Time> = Field::quantity(
     "Time in the bath",
     &MINUTES,
     Bound::PositiveTo(
+        Shown { number: 0.1, unit: &unit::MINUTE, decimals: 1 },
         Shown { number: 60.0, unit: &unit::MINUTE, decimals: 0 },
         "fasteners stay a few minutes; check the unit",
     ),

@@ -104,6 +104,7 @@ pub const TRIAL_COAT: Field<Written<Length>> = Field::quantity(
     "Mean coat on them, by gauge",
     &COATS,
     Bound::PositiveTo(
+        Shown { number: 0.1, unit: &unit::UM, decimals: 1 },
         Shown { number: 500.0, unit: &unit::UM, decimals: 0 },
         "coats on fasteners are far thinner; check the unit",
     ),
@@ -114,14 +115,17 @@ pub const TRIAL_COAT: Field<Written<Length>> = Field::quantity(
 const KNOWN: &[&str] = &["count", "weight"];
 
 const LONGEST: Bound = Bound::PositiveTo(
+    Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
     Shown { number: 6.0, unit: &unit::M, decimals: 0 },
     "longer rods are not coated whole; check the unit",
 );
 const HEAVIEST: Bound = Bound::PositiveTo(
+    Shown { number: 1.0, unit: &unit::G, decimals: 0 },
     Shown { number: 1000.0, unit: &unit::TONNE, decimals: 0 },
     "that is more than any plant coats in a day; check the unit",
 );
 const LARGEST: Bound = Bound::PositiveTo(
+    Shown { number: 1.0, unit: &unit::CM2, decimals: 0 },
     Shown { number: 100_000.0, unit: &unit::M2, decimals: 0 },
     "that is more than any plant coats in a day; check the unit",
 );
@@ -131,6 +135,7 @@ const THICK: Bound = Bound::Between(
     "fasteners are no thinner and no thicker; check the unit",
 );
 const TRIAL: Bound = Bound::PositiveTo(
+    Shown { number: 0.01, unit: &unit::G, decimals: 2 },
     Shown { number: 100.0, unit: &unit::KG, decimals: 0 },
     "a trial is a few pieces; check the unit",
 );

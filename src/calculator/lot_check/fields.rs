@@ -177,6 +177,7 @@ static THICKNESS: [&Unit; 4] = [&unit::UM, &unit::MIL, &unit::MM, &unit::INCH];
 static PER_CENT: [&Unit; 1] = [&unit::PERCENT];
 
 const COAT: Bound = Bound::PositiveTo(
+    Shown { number: 0.1, unit: &unit::UM, decimals: 1 },
     Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
     "zinc coats on fasteners are far thinner; check the unit",
 );

@@ -114,7 +114,7 @@ const CHANCE: Field<PlainNumber> = Field::quantity(
     Bound::Between(
         percent(50.0),
         Shown { number: 99.9, unit: &unit::PERCENT, decimals: 1 },
-        "nothing is certain",
+        "less is no chance to plan for, and nothing is certain",
     ),
     "95 %",
 )
@@ -205,6 +205,7 @@ const BARREL: Field<Written<Volume>> = Field::quantity(
     "Barrel",
     &VOLUMES,
     Bound::PositiveTo(
+        Shown { number: 0.001, unit: &unit::M3, decimals: 3 },
         Shown { number: 10.0, unit: &unit::M3, decimals: 0 },
         "no barrel is larger; check the unit",
     ),
@@ -223,7 +224,7 @@ const BARREL_DIAMETER: Field<Written<Length>> = Field::quantity(
     Bound::Between(
         Shown { number: 0.1, unit: &unit::M, decimals: 1 },
         Shown { number: 4.0, unit: &unit::M, decimals: 0 },
-        "no barrel is smaller or larger; check the unit",
+        "barrels are made between these; check the unit",
     ),
     "",
 )

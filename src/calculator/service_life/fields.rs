@@ -65,6 +65,7 @@ static YEARS: [&Unit; 1] = [&unit::YEAR];
 
 const RANGE: &str = "the dose-response function was fitted on this range";
 const COAT: Bound = Bound::PositiveTo(
+    Shown { number: 0.01, unit: &unit::UM, decimals: 2 },
     Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
     "zinc coats on fasteners are far thinner; check the unit",
 );
@@ -132,6 +133,7 @@ pub(super) const RATE: Field<Rate> = Field::quantity(
     "Loss of zinc in the first year",
     &RATES,
     Bound::PositiveTo(
+        Shown { number: 0.01, unit: &unit::UM_YEAR, decimals: 2 },
         Shown { number: 25.0, unit: &unit::UM_YEAR, decimals: 0 },
         "CX ends there; beyond it no category is defined",
     ),
@@ -148,6 +150,7 @@ const WANTED: Field<Time> = Field::quantity(
     "Years wanted",
     &YEARS,
     Bound::PositiveTo(
+        Shown { number: 0.1, unit: &unit::YEAR, decimals: 1 },
         Shown { number: 200.0, unit: &unit::YEAR, decimals: 0 },
         "nobody has watched zinc outdoors for longer",
     ),

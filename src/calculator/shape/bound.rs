@@ -8,8 +8,8 @@ use crate::quantity::{Scale, Shown, Unit, unit};
 pub enum Bound {
     /// From one value to another, and why.
     Between(Shown, Shown, &'static str),
-    /// Above zero; the greatest value, and why.
-    PositiveTo(Shown, &'static str),
+    /// From the least that anybody would write, which is above zero, to the greatest value, and why that one.
+    PositiveTo(Shown, Shown, &'static str),
     /// Zero or more, up to the greatest value, and why.
     ZeroTo(Shown, &'static str),
     /// One for each dimension or hardness scale: a factor leads from none of them to another.
@@ -21,12 +21,12 @@ pub enum Bound {
 pub struct Ends {
     /// Least admissible.
     pub min: Shown,
-    /// Whether the least itself is excluded.
-    pub exclusive: bool,
+    /// Why nothing less; empty where that needs no reason.
+    pub why_min: &'static str,
     /// Greatest admissible; `None` where the bound says nothing of this dimension or scale.
     pub max: Option<Shown>,
-    /// Why.
-    pub why: &'static str,
+    /// Why nothing more.
+    pub why_max: &'static str,
 }
 
 /// Hardness on any scale, as far as the conversion tables reach: ASTM E140 Tables 1 and 2, and
@@ -57,13 +57,14 @@ impl Bound {
         let applies = |limit: &Shown| limit.unit.dimension == unit.dimension && same_scale(limit.unit, unit);
         match *self {
             Self::Between(min, max, why) => {
-                applies(&min).then_some(Ends { min, exclusive: false, max: Some(max), why })
+                applies(&min).then_some(Ends { min, why_min: why, max: Some(max), why_max: why })
             }
-            Self::PositiveTo(max, why) => {
-                Some(Ends { min: zero, exclusive: true, max: Some(max).filter(applies), why })
+            Self::PositiveTo(min, max, why_max) => {
+                let (min, why_min) = if applies(&min) { (min, "check the unit") } else { (zero, "") };
+                Some(Ends { min, why_min, max: Some(max).filter(applies), why_max })
             }
-            Self::ZeroTo(max, why) => {
-                Some(Ends { min: zero, exclusive: false, max: Some(max).filter(applies), why })
+            Self::ZeroTo(max, why_max) => {
+                Some(Ends { min: zero, why_min: "", max: Some(max).filter(applies), why_max })
             }
             Self::Each(bounds) => {
                 bounds.iter().filter_map(|bound| bound.ends(unit)).find(|ends| ends.max.is_some())
@@ -73,27 +74,25 @@ impl Bound {
 
     /// The fault of a value outside, with the unit that was meant if the number fits one of `offered`.
     pub(super) fn fault(&self, value: Shown, offered: &[&'static Unit]) -> Option<Fault> {
-        let Ends { min, exclusive, max, why } = self.ends(value.unit)?;
+        let Ends { min, why_min, max, why_max } = self.ends(value.unit)?;
         let in_unit = |unit: &&'static Unit| Shown { unit, ..value };
-        let meant = offered.iter().map(in_unit).find(|other| {
-            other.unit != value.unit && self.ends(other.unit).is_some_and(|ends| ends.hold(other))
-        });
-        if is_below(&value, &min, exclusive) {
-            return Some(Fault::TooSmall { value, min, exclusive, why, meant });
+        let named = |other: &Shown| other.unit != value.unit && !other.unit.symbol.is_empty();
+        let meant = offered
+            .iter()
+            .map(in_unit)
+            .find(|other| named(other) && self.ends(other.unit).is_some_and(|ends| ends.hold(other)));
+        if base(&value) < base(&min) {
+            return Some(Fault::TooSmall { value, min, why: why_min, meant });
         }
-        max.filter(|max| base(&value) > base(max)).map(|max| Fault::TooLarge { value, max, why, meant })
+        let too_large = |max: &Shown| base(&value) > base(max);
+        max.filter(too_large).map(|max| Fault::TooLarge { value, max, why: why_max, meant })
     }
 }
 
 impl Ends {
     fn hold(&self, value: &Shown) -> bool {
-        let too_large = self.max.is_none_or(|max| base(value) > base(&max));
-        !is_below(value, &self.min, self.exclusive) && !too_large
+        base(value) >= base(&self.min) && self.max.is_none_or(|max| base(value) <= base(&max))
     }
-}
-
-fn is_below(value: &Shown, min: &Shown, exclusive: bool) -> bool {
-    if exclusive { base(value) <= base(min) } else { base(value) < base(min) }
 }
 
 fn base(shown: &Shown) -> f64 {

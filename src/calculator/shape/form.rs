@@ -239,7 +239,11 @@ mod tests {
         "coat",
         "Coat",
         &LENGTHS,
-        Bound::PositiveTo(Shown { number: 1.0, unit: &unit::MM, decimals: 0 }, ""),
+        Bound::PositiveTo(
+            Shown { number: 0.01, unit: &unit::UM, decimals: 2 },
+            Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
+            "",
+        ),
         "50 µm",
     )];
 

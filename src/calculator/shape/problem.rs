@@ -46,8 +46,6 @@ pub enum Fault {
         value: Shown,
         /// The least.
         min: Shown,
-        /// Whether the least itself is excluded.
-        exclusive: bool,
         /// Why.
         why: &'static str,
         /// The same number with the unit that was meant, if one of the field's would do.
@@ -167,14 +165,13 @@ impl fmt::Display for Fault {
                 write!(f, "{characters} characters are too many; write at most {longest}")
             }
             Self::Unreadable(unreadable) => write!(f, "{unreadable}"),
-            Self::TooSmall { value, min, exclusive, why, meant } => {
-                let limit = if *exclusive { "must be above" } else { "must be at least" };
-                write!(f, "{value} {limit} {min}")?;
+            Self::TooSmall { value, min, why, meant } => {
+                write!(f, "{} must be at least {min}", AsTyped(value))?;
                 because(f, why)?;
                 or_meant(f, meant.as_ref())
             }
             Self::TooLarge { value, max, why, meant } => {
-                write!(f, "{value} must be at most {max}")?;
+                write!(f, "{} must be at most {max}", AsTyped(value))?;
                 because(f, why)?;
                 or_meant(f, meant.as_ref())
             }
@@ -190,6 +187,20 @@ impl fmt::Display for Fault {
     }
 }
 
+/// A value as somebody would write it: nobody counts three hundred noughts.
+struct AsTyped<'a>(&'a Shown);
+
+impl fmt::Display for AsTyped<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Shown { number, unit, .. } = self.0;
+        if *number == 0.0 || (1e-3..1e9).contains(&number.abs()) {
+            write!(f, "{}", self.0)
+        } else {
+            write!(f, "{}", format!("{number:e} {}", unit.symbol).trim_end())
+        }
+    }
+}
+
 fn because(f: &mut fmt::Formatter<'_>, why: &str) -> fmt::Result {
     if why.is_empty() { Ok(()) } else { write!(f, ": {why}") }
 }
@@ -198,5 +209,31 @@ fn or_meant(f: &mut fmt::Formatter<'_>, meant: Option<&Shown>) -> fmt::Result {
     match meant {
         Some(meant) => write!(f, "; if {} was meant, write {meant}", meant.unit.symbol),
         None => Ok(()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::calculator::{Draft, evaluate};
+
+    #[test]
+    fn the_reason_belongs_to_the_end_and_the_number_is_as_it_was_typed() {
+        let told = |id: &str, field: &str, text: &str| {
+            let draft: Draft = [(field, text)].into_iter().collect();
+            let problems = evaluate(id, draft.pairs()).unwrap_err();
+            problems.of(field).map(|problem| problem.fault.to_string()).unwrap_or_default()
+        };
+        assert_eq!(
+            told("life", "years", "0"),
+            "0\u{a0}years must be at least 0.1\u{a0}years: check the unit"
+        );
+        assert!(told("life", "years", "201").ends_with("nobody has watched zinc outdoors for longer"));
+        assert_eq!(
+            told("coat", "coat", "1e-300 µm"),
+            "1e-300 µm must be at least 0.01\u{a0}µm: check the unit"
+        );
+        assert!(told("coat", "coat", "1e15").starts_with("1e15 µm must be at most 1\u{a0}mm"));
+        assert!(told("powder", "barrel", "1e-6 m3").starts_with("1e-6 m³ must be at least 0.001\u{a0}m³"));
+        assert!(!told("powder", "yield", "1").contains("was meant"));
     }
 }

@@ -169,7 +169,7 @@ impl FieldAbout {
         }
         if number < f64::from(min) {
             let (value, min) = (pieces(number), pieces(f64::from(min)));
-            return Err(Fault::TooSmall { value, min, exclusive: false, why: "", meant: None });
+            return Err(Fault::TooSmall { value, min, why: "", meant: None });
         }
         if number > f64::from(max) {
             let (value, max) = (pieces(number), pieces(f64::from(max)));

@@ -240,8 +240,11 @@ const STRESS_BOUND: Bound = Bound::Between(
     "steel fasteners lie between",
 );
 static LEVEL_BOUNDS: [Bound; 2] = [STRESS_BOUND, HARDNESS];
-const BODY_BOUND: Bound =
-    Bound::PositiveTo(Shown { number: 200.0, unit: &unit::MM, decimals: 0 }, "no nut named here is larger");
+const BODY_BOUND: Bound = Bound::PositiveTo(
+    Shown { number: 1.0, unit: &unit::MM, decimals: 0 },
+    Shown { number: 200.0, unit: &unit::MM, decimals: 0 },
+    "no nut named here is larger",
+);
 
 /// A hardness on its scale, or a tensile strength.
 impl FieldValue for Level {

@@ -58,7 +58,7 @@ pub(super) const LENGTH: Field<Length> = Field::quantity(
     "length",
     "Length",
     &LENGTHS,
-    Bound::PositiveTo(mm(6000.0), "longer bars are cut before they are coated"),
+    Bound::PositiveTo(mm(1.0), mm(6000.0), "longer bars are cut before they are coated"),
     "",
 )
 .when(&PART, part::Kind::KEYS_WITH_LENGTH)
@@ -115,7 +115,7 @@ pub(super) const OWN_ALLOWANCE: Field<Length> = Field::quantity(
     "own_allowance",
     "Own allowance of the nut",
     &ALLOWANCES,
-    Bound::PositiveTo(mm(3.0), "more leaves no thread"),
+    Bound::PositiveTo(mm(0.001), mm(3.0), "more leaves no thread"),
     "",
 )
 .hint("On the diameter, over 6H or 2B; empty takes the published ones.")
@@ -129,6 +129,7 @@ pub(super) const YEARS: Field<Time> = Field::quantity(
     "Years wanted",
     &YEAR,
     Bound::PositiveTo(
+        Shown { number: 0.1, unit: &unit::YEAR, decimals: 1 },
         Shown { number: 200.0, unit: &unit::YEAR, decimals: 0 },
         "no table of zinc loss reaches so far",
     ),
