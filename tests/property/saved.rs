@@ -318,7 +318,7 @@ fn seventeen_bad_files_are_each_told_what_they_are() {
     // What is here already, or twice in the file, is not taken twice.
     assert!(device.take_in(&mut shelf, &good).starts_with("0 new taken in, 3 were here already"));
     assert!(
-        device.take_in(&mut shelf, &lines).starts_with("1 new taken in, 1 were here already. 1 in the file")
+        device.take_in(&mut shelf, &lines).starts_with("1 new taken in, 1 was here already. 1 in the file")
     );
 }
 

@@ -30,7 +30,7 @@ pub struct Answer {
     pub fields: Draft,
     /// How an order line was read, as a sentence.
     pub read: Option<String>,
-    /// What of an order line was not used.
+    /// What of an order line, or which fields of a calculator, were not used.
     pub not_used: Vec<NotUsed>,
     /// What is wrong with the fields.
     pub problems: Option<Problems>,
@@ -60,7 +60,7 @@ pub enum Request {
     },
 }
 
-/// A piece of an order line that was not used.
+/// A piece of an order line, or a field of a calculator, that was not used.
 #[derive(Debug, Serialize)]
 pub struct NotUsed {
     /// As it was written.
@@ -111,6 +111,12 @@ impl Answer {
         // A sheet and a reply say themselves how the line was read.
         if let Some(read) = self.read.as_ref().filter(|_| self.sheet.is_none() && self.reply.is_none()) {
             text.push_str(&format!("{read}\n\n"));
+        }
+        // Of an order line the sentence says it.
+        if self.read.is_none() {
+            for NotUsed { text: given, why } in &self.not_used {
+                text.push_str(&format!("Not used: {given} ({why})\n"));
+            }
         }
         if let Some(order) = &self.order {
             text.push_str(&order.to_string());

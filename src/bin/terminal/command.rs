@@ -6,7 +6,7 @@ use std::process::ExitCode;
 use clap::builder::PossibleValuesParser;
 use clap::{Arg, ArgAction, ArgMatches, Command, value_parser};
 use clap_complete::Shell;
-use kettle_barrel::calculator::{About, Draft, Entry, REGISTER, find};
+use kettle_barrel::calculator::{About, Draft, Entry, FieldAbout, REGISTER, Reader, When, find};
 use kettle_barrel::order;
 use kettle_barrel::quantity::Units;
 use kettle_barrel::sheet::{self, Heading, JOB};
@@ -149,7 +149,24 @@ fn calculator<'a>(entry: &Entry, words: impl Iterator<Item = &'a str>) -> Result
         Ok(report) => (Some(report), None),
         Err(problems) => (None, Some(problems)),
     };
-    Ok(Answer { report, problems, ..Answer::to(Request::Calculator { id: entry.about.id }, draft) })
+    let not_used = not_asked(fields, &draft);
+    Ok(Answer { report, problems, not_used, ..Answer::to(Request::Calculator { id: entry.about.id }, draft) })
+}
+
+/// The fields that were given and are not asked, as the others stand: they change nothing, and that is said.
+fn not_asked(fields: &'static [FieldAbout], draft: &Draft) -> Vec<NotUsed> {
+    let reader = Reader::new(fields, draft);
+    let given = fields.iter().filter_map(|field| Some((field, draft.get(field.key)?)));
+    given
+        .filter(|(field, _)| !reader.asked(field))
+        .map(|(field, text)| {
+            let why = match field.when {
+                When::Always => String::new(),
+                When::Is(key, keys) => format!("asked only with {key}={}", keys.join(" or ")),
+            };
+            NotUsed { text: format!("{}={text}", field.key), why }
+        })
+        .collect()
 }
 
 const NAME: &str = "kettle-barrel";

@@ -65,7 +65,9 @@ impl Entry {
         let (address, _) = Address::read(&self.address);
         let Some(about) = about(&address.view) else { return address.view };
         let form = Form::new(about.fields, &address.draft);
-        let texts = form.asked().into_iter().map(|(field, entry)| entry.shown(field));
+        // What everybody leaves as it is says nothing.
+        let said = form.asked().into_iter().filter(|(field, entry)| entry.text != field.default);
+        let texts = said.map(|(field, entry)| entry.shown(field));
         let texts: Vec<String> = texts.filter(|text| !text.is_empty()).take(6).collect();
         if texts.is_empty() { about.title.to_owned() } else { texts.join(", ") }
     }

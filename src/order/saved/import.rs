@@ -67,11 +67,12 @@ impl fmt::Display for Import {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{} new taken in", self.new)?;
         if self.known > 0 {
-            write!(f, ", {} were here already", self.known)?;
+            write!(f, ", {} {} here already", self.known, if self.known == 1 { "was" } else { "were" })?;
         }
         f.write_str(".")?;
         if self.bad > 0 {
-            write!(f, " {} in the file cannot be opened by this page and were left out.", self.bad)?;
+            let were = if self.bad == 1 { "was" } else { "were" };
+            write!(f, " {} in the file cannot be opened by this page and {were} left out.", self.bad)?;
         }
         if self.cut {
             f.write_str(" The file is damaged or cut short; its whole entries were read.")?;
