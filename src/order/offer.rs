@@ -134,28 +134,41 @@ fn graded(
         Some(years) if line.place.is_some() => (thickness_needed(place.rates(), years), Choice::ForYears),
         _ => (usual(place.harshest, process), Choice::ForPlace),
     };
-    let mut thickest = None;
-    for class in thin_to_thick(classes) {
-        let Some(offer) = of_class(class, chosen) else { continue };
-        // Where nobody wants years, the class is one that a published nut takes.
-        let published = chosen == Choice::ForPlace && search.is_some_and(Search::has_published_nut);
-        let ways = match ways(line, process, offer.min, chosen) {
-            Ways::AnyNut if published => Ways::PublishedNut,
-            ways => ways,
-        };
-        let usual = chosen == Choice::ForPlace;
-        let fits = search
-            .is_none_or(|search| search.takes(process, (offer.min, offer.max), ways, usual) != Some(false));
-        // The thinnest stands even where it does not fit: the fit then says why.
-        if thickest.is_some() && !fits {
+    let usual = chosen == Choice::ForPlace;
+    // Where nobody wants years, the class is one that a published nut takes.
+    let published = usual && search.is_some_and(Search::has_published_nut);
+    let ways = |offer: &Offer| match ways(line, process, offer.min, chosen) {
+        Ways::AnyNut if published => Ways::PublishedNut,
+        ways => ways,
+    };
+    let fits = |offer: &Offer| {
+        let takes = |search: &Search| search.takes(process, (offer.min, offer.max), ways(offer), usual);
+        search.is_none_or(|search| takes(search) != Some(false))
+    };
+    let is_enough = |offer: &Offer| offer.min.um() >= needed.um() - 1e-9;
+    let mut offers = thin_to_thick(classes).filter_map(|class| of_class(class, chosen));
+    let mut thickest = offers.next()?;
+    // The thinnest stands even where it does not fit: the fit then says why.
+    let mut known_to_fit = true;
+    while !is_enough(&thickest) {
+        let Some(offer) = offers.next() else { break };
+        // What takes a coat takes a thinner one in the same ways, so a thicker one may answer for it.
+        if !known_to_fit && ways(&offer) != ways(&thickest) && !fits(&thickest) {
             break;
         }
-        if offer.min.um() >= needed.um() - 1e-9 {
-            return Some(offer);
-        }
-        thickest = Some(Offer { choice: Choice::Thickest, ..offer });
+        (thickest, known_to_fit) = (offer, false);
     }
-    thickest
+    if known_to_fit || fits(&thickest) {
+        let choice = if is_enough(&thickest) { chosen } else { Choice::Thickest };
+        return Some(Offer { choice, ..thickest });
+    }
+    thickest_that(fits, thin_to_thick(classes).filter_map(|class| of_class(class, Choice::Thickest)))
+}
+
+/// The thickest up to the first that does not fit; the thinnest stands in any case.
+fn thickest_that(fits: impl Fn(&Offer) -> bool, mut offers: impl Iterator<Item = Offer>) -> Option<Offer> {
+    let thinnest = offers.next()?;
+    Some(offers.take_while(fits).last().unwrap_or(thinnest))
 }
 
 /// Classes from the thinnest to the thickest; documents print them one way or the other.
@@ -190,6 +203,11 @@ mod tests {
                 .map(|limit| limit.thickness.um())
                 .collect();
             assert!(min.len() > 2 && min.is_sorted(), "{min:?}");
+            // Whatever takes a class takes those before it.
+            let max: Vec<Length> = thin_to_thick(classes)
+                .filter_map(|class| Some(of_class(class, Choice::ForYears)?.max))
+                .collect();
+            assert!(max.is_sorted(), "{max:?}");
         }
     }
 }
