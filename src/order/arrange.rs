@@ -13,7 +13,7 @@ use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
 use crate::quantity::{Length, Mass, Quantity, Shown, unit};
 use crate::rule::{Case, Offer, Ruling, Topic};
-use crate::sentence::capital;
+use crate::sentence::{capital, capitalized};
 use crate::site::Category;
 use crate::site::life::{self, Exponent, Years};
 use crate::steel::{State, Steel};
@@ -305,7 +305,7 @@ fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
 
 /// Ends a sentence, whoever wrote it, and begins it with a capital.
 fn sentence(text: String) -> String {
-    let mut text = capital(&text);
+    let mut text = capitalized(text);
     if !text.ends_with(['.', '!', '?']) {
         text.push('.');
     }

@@ -35,14 +35,17 @@ impl Shown {
 
     /// The rounded number alone, with a true minus sign.
     pub fn digits(&self) -> String {
-        // A decimal half has no exact binary form: 353.35 must not fall to 353.3.
-        let number = self.number * (1.0 + 4.0 * f64::EPSILON);
-        let text = format!("{number:.*}", usize::from(self.decimals));
+        let text = format!("{:.*}", usize::from(self.decimals), self.nudged());
         match text.strip_prefix('-') {
             Some(rest) if rest.bytes().any(|b| (b'1'..=b'9').contains(&b)) => format!("−{rest}"),
             Some(rest) => rest.to_owned(),
             None => text,
         }
+    }
+
+    /// A decimal half has no exact binary form: 353.35 must not fall to 353.3.
+    fn nudged(&self) -> f64 {
+        self.number * (1.0 + 4.0 * f64::EPSILON)
     }
 
     /// The number after rounding to the decimals shown, half to even as ASTM E29 rounds.
@@ -54,17 +57,22 @@ impl Shown {
 
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let digits = self.digits();
-        f.write_str(&digits)?;
-        match self.unit.symbol {
-            "" => Ok(()),
+        let symbol = self.unit.symbol;
+        if self.number.is_sign_positive() && symbol != "years" {
+            write!(f, "{:.*}", usize::from(self.decimals), self.nudged())?;
+        } else {
+            let digits = self.digits();
+            f.write_str(&digits)?;
             // The one unit that is a word.
-            "years" if digits == "1" => f.write_str("\u{a0}year"),
-            symbol => {
-                f.write_str("\u{a0}")?;
-                f.write_str(symbol)
+            if symbol == "years" && digits == "1" {
+                return f.write_str("\u{a0}year");
             }
         }
+        if symbol.is_empty() {
+            return Ok(());
+        }
+        f.write_str("\u{a0}")?;
+        f.write_str(symbol)
     }
 }
 

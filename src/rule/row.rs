@@ -6,7 +6,7 @@ use super::case::{Case, Under};
 use super::compare::write_compared;
 use super::{Key, RULES, Says};
 use crate::process::Process;
-use crate::sentence::capital;
+use crate::sentence::capitalized;
 use crate::source::Source;
 use crate::steel::{Compared, Converted, Grade, State, SteelLimit};
 use crate::working::Mark;
@@ -206,19 +206,19 @@ impl Ruling {
         if text.len() == why + 2 {
             text.truncate(why);
         }
-        capital(&text)
+        capitalized(text)
     }
 
     /// What it asks for, without the reason: what goes on an order, or has to be proved or said.
     pub fn instruction(&self, case: &Case<'_>) -> String {
         let mut text = String::new();
         self.rule.words.write(case, self.says, &mut text);
-        capital(&text)
+        capitalized(text)
     }
 
     /// Why it asks for that; empty where it says no reason.
     pub fn why(&self, case: &Case<'_>) -> String {
-        capital(&self.reason(case))
+        capitalized(self.reason(case))
     }
 
     /// The steel beside the limit, then the reason of the rule.

@@ -235,5 +235,10 @@ fn write_base(base: f64, units: impl Iterator<Item = &'static Unit> + Clone, dim
 const PLAIN: f64 = 1e9;
 
 fn with_unit(number: f64, unit: &Unit) -> String {
-    format!("{number} {}", unit.symbol).trim_end().to_owned()
+    let mut text = number.to_string();
+    if !unit.symbol.is_empty() {
+        text.push(' ');
+        text.push_str(unit.symbol);
+    }
+    text
 }

@@ -3,9 +3,16 @@
 use super::{Field, FieldValue};
 
 /// Writes an input back, field by field: the counterpart of [`Reader`](super::Reader).
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub struct Writer {
     pairs: Vec<(&'static str, String)>,
+}
+
+impl Default for Writer {
+    fn default() -> Self {
+        // Most calculators write about as many fields, and an order opens a dozen of them.
+        Self { pairs: Vec::with_capacity(16) }
+    }
 }
 
 impl Writer {
