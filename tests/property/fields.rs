@@ -221,7 +221,7 @@ fn drawn_order(seed: u64) -> Draft {
 }
 
 /// A small generator of numbers (xorshift), so that a draft follows from its seed.
-struct Dice(u64);
+pub(crate) struct Dice(pub(crate) u64);
 
 impl Dice {
     fn next(&mut self) -> u64 {
@@ -231,17 +231,25 @@ impl Dice {
         mixed ^ (mixed >> 31)
     }
 
-    fn below(&mut self, end: usize) -> usize {
+    /// A whole number below the end.
+    pub(crate) fn below(&mut self, end: usize) -> usize {
         (self.next() % end as u64) as usize
     }
 
-    fn share(&mut self) -> f64 {
+    /// From 0 to below 1.
+    pub(crate) fn share(&mut self) -> f64 {
         (self.next() >> 11) as f64 / (1u64 << 53) as f64
+    }
+
+    /// A number that lies like a bell about naught, one standard deviation wide.
+    pub(crate) fn normal(&mut self) -> f64 {
+        let radius = (-2.0 * (1.0 - self.share()).ln()).sqrt();
+        radius * (std::f64::consts::TAU * self.share()).cos()
     }
 }
 
 /// A draft with something in about half of the fields.
-fn drawn(fields: &[FieldAbout], dice: &mut Dice) -> Draft {
+pub(crate) fn drawn(fields: &[FieldAbout], dice: &mut Dice) -> Draft {
     let mut draft = Draft::default();
     for field in fields {
         if dice.below(2) == 0

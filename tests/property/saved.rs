@@ -1,101 +1,17 @@
 //! What is kept on a device: nothing of it is lost, whatever the device does and whatever a file holds.
 
-use std::cell::{Cell, RefCell};
-use std::collections::BTreeMap;
+mod device;
 
 use kettle_barrel::calculator::Verdict;
-use kettle_barrel::order::saved::{Entry, Fault, File, Import, Opening, Others, Shelf, Store, Unread, save};
+use kettle_barrel::order::saved::{Entry, Fault, File, Opening, Others, Shelf, Unread, save};
+
+pub(crate) use device::Device;
 
 const OLD: &str = "kettle-and-barrel saved 1";
 const ORDER: &str =
     "1/order?part=hex-bolt&thread=M16&length=60+mm&quantity=400&steel=8.8&place=C3&years=15+years";
 
-/// A device, with what can go wrong on one.
-#[derive(Default)]
-struct Device {
-    texts: RefCell<BTreeMap<String, String>>,
-    /// The device refuses to be read or written.
-    forbidden: Cell<bool>,
-    /// Letters there is room for.
-    room: Cell<Option<usize>>,
-    /// It says yes and does nothing.
-    deaf: Cell<bool>,
-    calls: Cell<usize>,
-    letters: Cell<usize>,
-}
-
-impl Device {
-    fn holding(texts: &[(&str, &str)]) -> Self {
-        let device = Self::default();
-        device
-            .texts
-            .borrow_mut()
-            .extend(texts.iter().map(|(name, text)| ((*name).to_owned(), (*text).to_owned())));
-        device
-    }
-
-    fn call(&self, letters: usize) -> Result<(), Fault> {
-        self.calls.set(self.calls.get() + 1);
-        self.letters.set(self.letters.get() + letters);
-        if self.forbidden.get() { Err(Fault::Forbidden) } else { Ok(()) }
-    }
-
-    fn get(&self, name: &str) -> Option<String> {
-        self.texts.borrow().get(name).cloned()
-    }
-
-    fn open(&self) -> (Shelf, Option<Fault>) {
-        let mut opening = Opening::begin(self).unwrap();
-        while opening.step(self, 5) {}
-        opening.finish()
-    }
-
-    fn take_in(&self, shelf: &mut Shelf, text: &str) -> String {
-        let mut import = Import::of(File::read(text).unwrap());
-        while import.step(self, shelf, 100) {}
-        import.to_string()
-    }
-}
-
-impl Store for Device {
-    fn names(&self) -> Result<Vec<String>, Fault> {
-        self.call(0)?;
-        Ok(self.texts.borrow().keys().cloned().collect())
-    }
-
-    fn text(&self, name: &str) -> Result<Option<String>, Fault> {
-        let text = self.get(name);
-        self.call(text.as_ref().map_or(0, String::len))?;
-        Ok(text)
-    }
-
-    fn put(&self, name: &str, text: &str) -> Result<(), Fault> {
-        self.call(text.len())?;
-        let mut texts = self.texts.borrow_mut();
-        let others: usize = texts
-            .iter()
-            .filter(|(known, _)| *known != name)
-            .map(|(name, text)| name.len() + text.len())
-            .sum();
-        if self.room.get().is_some_and(|room| others + name.len() + text.len() > room) {
-            return Err(Fault::Full);
-        }
-        if !self.deaf.get() {
-            texts.insert(name.to_owned(), text.to_owned());
-        }
-        Ok(())
-    }
-
-    fn remove(&self, name: &str) -> Result<(), Fault> {
-        self.call(0)?;
-        if !self.deaf.get() {
-            self.texts.borrow_mut().remove(name);
-        }
-        Ok(())
-    }
-}
-
-fn entry(pieces: u32) -> Entry {
+pub(crate) fn entry(pieces: u32) -> Entry {
     Entry::new(&ORDER.replace("400", &pieces.to_string()), "2026-11-25T20:08:53Z")
 }
 

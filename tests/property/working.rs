@@ -2,9 +2,12 @@
 //! the displayed numbers, and must give the displayed result.
 
 use exmex::Express;
-use kettle_barrel::calculator::REGISTER;
+use kettle_barrel::calculator::{REGISTER, Report, behind, evaluate};
+use kettle_barrel::order;
 use kettle_barrel::quantity::Shown;
 use kettle_barrel::working::{Segment, Step};
+
+use crate::fields::{Dice, drawn};
 
 #[test]
 fn every_displayed_sum_gives_its_displayed_result() {
@@ -29,6 +32,68 @@ fn every_displayed_sum_gives_its_displayed_result() {
     assert!(sums > 0);
 }
 
+/// Checks every sum of a report; how many there are.
+fn sums(report: &Report, id: &str) -> usize {
+    let steps = report.working.steps().iter().filter(|step| !step.formula.is_empty());
+    steps.inspect(|step| check(step, id)).count()
+}
+
+/// The same for inputs drawn over all the fields of every calculator.
+fn draws(count: u64) {
+    for entry in REGISTER {
+        let id = entry.about.id;
+        let (mut answered, mut done) = (0, 0);
+        for seed in 0..count {
+            let draft = drawn(entry.about.fields, &mut Dice(seed));
+            let Ok(report) = entry.evaluate(&draft) else { continue };
+            answered += 1;
+            done += sums(&report, id);
+        }
+        let looks_up = matches!(id, "hydrogen" | "salt-spray");
+        assert!(
+            answered * 10 > count && (looks_up || done > 20),
+            "{id}: {done} sums of {answered} drawn inputs"
+        );
+    }
+}
+
+#[test]
+fn every_displayed_sum_of_drawn_inputs_gives_its_displayed_result() {
+    draws(40);
+}
+
+#[test]
+#[ignore = "takes minutes: cargo test --release --test property -- --ignored"]
+fn every_displayed_sum_of_many_drawn_inputs_gives_its_displayed_result() {
+    draws(10_000);
+}
+
+/// An order's reasons lead to calculators that are filled in from it: their sums are right as well.
+#[test]
+fn every_displayed_sum_behind_an_order_gives_its_displayed_result() {
+    let mut done = 0;
+    for example in order::ABOUT.examples {
+        let line = order::read(&example.pairs.iter().copied().collect()).unwrap();
+        let judgement = order::judge(&line);
+        let rulings = judgement
+            .processes
+            .iter()
+            .flat_map(|judged| judged.rulings.iter().map(move |ruling| (judged, ruling)));
+        let links = rulings.filter_map(|(judged, (place, ruling))| {
+            behind(&judgement.case(judged, *place)?, ruling.rule.topic)
+        });
+        for link in links {
+            let Ok(report) =
+                evaluate(link.calculator, link.pairs.iter().map(|(key, text)| (*key, text.as_str())))
+            else {
+                continue;
+            };
+            done += sums(&report, link.calculator);
+        }
+    }
+    assert!(done > 100, "only {done} sums stand behind the orders");
+}
+
 pub fn check(step: &Step, id: &str) {
     let at = |shifts: &[f64]| {
         let text = sum(step, shifts);
@@ -47,8 +112,13 @@ pub fn check(step: &Step, id: &str) {
     let mut tolerance = half_digit(&step.result) * 1.000_001;
     for (place, term) in step.terms.iter().enumerate() {
         let mut shifts = still.clone();
-        shifts[place] = half_digit(&term.value);
-        tolerance += (at(&shifts) - result).abs();
+        // A sum is no straight line: down and up may differ.
+        let half = half_digit(&term.value);
+        let moved = [-half, half].map(|shift| {
+            shifts[place] = shift;
+            (at(&shifts) - result).abs()
+        });
+        tolerance += moved[0].max(moved[1]);
     }
     assert!(
         (result - step.result.number).abs() <= tolerance,

@@ -4,6 +4,7 @@
 //! The comparisons are those of this very program: it runs itself once more and has each one told. To renew
 //! the files: `KETTLE_BARREL_RENEW=ground cargo test --test published ground`.
 
+mod item;
 mod taken;
 mod token;
 

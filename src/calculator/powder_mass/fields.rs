@@ -267,7 +267,7 @@ static CLASSES: [Choice; 11] = [
 ];
 static MICRONS: [&Unit; 3] = [&unit::UM, &unit::MIL, &unit::INCH];
 static DEPOSITS: [&Unit; 3] = [&unit::G_CM3, &unit::G_M2_UM, &unit::OZ_FT2_MIL];
-static SHARES: [&Unit; 2] = [&unit::PERCENT, &unit::ONE];
+static SHARES: [&Unit; 1] = [&unit::PERCENT];
 static PER_CENT: [&Unit; 1] = [&unit::PERCENT];
 static NUMBERS: [&Unit; 1] = [&unit::ONE];
 static VOLUMES: [&Unit; 3] = [&unit::LITRE, &unit::M3, &unit::FT3];

@@ -6,6 +6,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
 
+use super::item::{Item, Places, items};
 use super::token::{Token, tokens};
 
 /// A constant, a table or a function, and one place of a document that it rests on.
@@ -23,25 +24,6 @@ pub struct Taken {
     pub item: String,
     /// What it is, by its own description.
     pub what: String,
-}
-
-/// Documents with a place in each and the basis on which it is known.
-type Places = BTreeSet<(String, String, &'static str)>;
-
-/// An item of a file.
-struct Item {
-    name: String,
-    what: String,
-    /// The items that its description links: ``[`SOURCE`]``.
-    links: Vec<String>,
-    /// What stands behind its name.
-    tokens: Vec<Token>,
-    /// Document, place, basis.
-    named: Places,
-    /// Whether it is a function.
-    is_code: bool,
-    /// Whether other files may use it.
-    is_public: bool,
 }
 
 /// Rooms that take nothing from a document: they name it.
@@ -139,84 +121,6 @@ fn sources() -> BTreeMap<String, String> {
         Some((name, text.split("#[cfg(test)]\nmod tests").next().unwrap().to_owned()))
     };
     found.into_iter().filter_map(text).collect()
-}
-
-/// The constants, statics and functions of a file, those of its `impl` blocks as well.
-fn items(tokens: &[Token]) -> Vec<Item> {
-    let mut items: Vec<Item> = Vec::new();
-    let (mut depth, mut inside, mut what, mut links) = (0, None, String::new(), Vec::new());
-    let mut is_impl = false;
-    for (at, token) in tokens.iter().enumerate() {
-        match token {
-            Token::Description(line) => {
-                links.extend(
-                    line.split("[`").skip(1).filter_map(|link| Some(link.split_once("`]")?.0.to_owned())),
-                );
-                // The first sentence; an empty line ends it.
-                if !what.ends_with('.') && !what.ends_with('\n') {
-                    if !what.is_empty() {
-                        what.push(' ');
-                    }
-                    what.push_str(if line.is_empty() { "\n" } else { line });
-                }
-                continue;
-            }
-            Token::Sign('{' | '(' | '[') => depth += 1,
-            Token::Sign('}' | ')' | ']') => depth -= 1,
-            _ => {}
-        }
-        let begins = |token: &Token| matches!(token, Token::Name(word) if ["const", "static", "fn"].contains(&word.as_str()));
-        let floor = usize::from(is_impl);
-        if inside.is_none() && depth == floor && begins(token) {
-            if let Some(Token::Name(name)) = tokens.get(at + 1)
-                && name != "fn"
-            {
-                let name = name.clone();
-                let what = sentence(&std::mem::take(&mut what));
-                let links = std::mem::take(&mut links);
-                items.push(Item {
-                    name,
-                    what,
-                    links,
-                    tokens: Vec::new(),
-                    named: BTreeSet::new(),
-                    is_code: *token == Token::Name("fn".to_owned()),
-                    is_public: is_public(&tokens[..at]),
-                });
-                inside = Some(depth);
-            }
-        } else if let Some(level) = inside {
-            items.last_mut().unwrap().tokens.push(token.clone());
-            if depth == level && matches!(token, Token::Sign(';' | '}')) {
-                inside = None;
-                (what, links) = Default::default();
-            }
-        } else {
-            match token {
-                Token::Name(word) if word == "impl" && depth == 0 => is_impl = true,
-                Token::Sign('}') if depth == 0 => {
-                    is_impl = false;
-                    (what, links) = Default::default();
-                }
-                Token::Sign(';') if depth == 0 => what.clear(),
-                _ => {}
-            }
-        }
-    }
-    items
-}
-
-/// Whether what begins behind these may be used by other files: `pub const fn`, `pub(super) static`.
-fn is_public(before: &[Token]) -> bool {
-    let last = before.iter().rev().find(|token| **token != Token::Name("const".to_owned()));
-    last.is_some_and(|token| *token == Token::Name("pub".to_owned()) || *token == Token::Sign(')'))
-}
-
-/// The first sentence of a description, on one line.
-fn sentence(what: &str) -> String {
-    let line = what.split('\n').next().unwrap_or_default().replace('\t', " ");
-    let end = line.find(". ").map_or(line.len(), |end| end);
-    line[..end].trim().trim_end_matches('.').to_owned()
 }
 
 /// The places that an item names by itself.
@@ -340,15 +244,6 @@ fn known(items: &[Item], at: usize) -> Places {
         }
     };
     item.named.iter().flat_map(each).collect()
-}
-
-impl Item {
-    /// Whether its code or its description names another one.
-    fn names(&self, other: &str) -> bool {
-        self.name != other
-            && (self.tokens.iter().any(|token| matches!(token, Token::Name(word) if word == other))
-                || self.links.iter().any(|link| link == other))
-    }
 }
 
 /// A table without a place of its own in a file of one document: known on its own bases, or on those of the
