@@ -77,7 +77,9 @@ fn one(document: &Document) -> String {
         }
         let [place, basis, file, item, what] = [next(), next(), next(), next(), next()];
         let place = if place.is_empty() { "no place" } else { place };
-        let _ = writeln!(text, "  {place} ({basis}): {item} in {file}. {what}");
+        let item = if item.is_empty() { String::new() } else { format!("{item} in ") };
+        let what = if what.is_empty() { String::new() } else { format!(". {what}") };
+        let _ = writeln!(text, "  {place} ({basis}): {item}{file}{what}");
     }
     for rule in RULES.iter().filter(|rule| rule.source.document == document) {
         let source = rule.source;

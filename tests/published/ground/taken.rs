@@ -20,7 +20,7 @@ pub struct Taken {
     pub basis: &'static str,
     /// The file, without `src/` and its ending.
     pub file: String,
-    /// Its name in the code.
+    /// Its name in the code; empty for what computes outside the tables.
     pub item: String,
     /// What it is, by its own description.
     pub what: String,
@@ -85,18 +85,21 @@ fn read() -> (Vec<Taken>, Vec<String>) {
                     direct.iter().any(|(of, at, _)| (of, at) == (document, place))
                 });
             }
+            // What computes is known by its file: its functions come and go.
+            let is_named = is_table || !item.is_code;
             let row = |(document, place, basis)| Taken {
                 document,
                 place,
                 basis,
                 file: file.clone(),
-                item: item.name.clone(),
-                what: item.what.clone(),
+                item: if is_named { item.name.clone() } else { String::new() },
+                what: if is_named { item.what.clone() } else { String::new() },
             };
             taken.extend(named.into_iter().map(row));
         }
     }
     taken.sort();
+    taken.dedup();
     (taken, without)
 }
 
