@@ -2,13 +2,13 @@
 
 use super::load::{Known, Load, Stated, System, steel_of};
 use super::run::{Clock, RunStep};
-use super::{About, Calculator, Fault, Missed, Problem, Reader, Report, Writer, Written};
+use super::{About, Calculator, Draft, Fault, Missed, Problem, Reader, Report, Writer, Written};
 use crate::coat::barrel::target::{Demand, Earlier, Target, USUAL_SCATTER};
 use crate::coat::barrel::{self, Charge};
 use crate::coat::factor::DEPOSIT;
 use crate::coat::{CoatClass, Process, ThicknessLimit};
 use crate::lot::Readings;
-use crate::quantity::{Density, Length, Mass, PlainNumber, Quantity, Time, Volume, unit};
+use crate::quantity::{Area, Density, Length, Mass, PlainNumber, Quantity, Time, Volume, unit};
 use crate::rule::{Case, Cleaning, Part, SteelFacts, Topic};
 use crate::source::{Source, Sourced};
 use crate::steel::Grade;
@@ -266,6 +266,14 @@ impl Calculator for PowderMass {
     fn explain(input: &Input, outcome: &Outcome) -> Report {
         report::report(input, outcome)
     }
+}
+
+/// The powder to weigh in for an area where the least of every place is said and nothing else: by what the
+/// form has before anybody changes it. None for a coat that no charge is known of.
+pub fn usual_powder(area: Area, least: Length) -> Option<Mass> {
+    let link = PowderMass::link_with(|writer| fields::fill_usual(area, least, writer));
+    let input = super::parse::<PowderMass>(&Draft::from(&link)).ok()?;
+    PowderMass::solve(&input).ok().map(|outcome| outcome.powder)
 }
 
 /// The greatest mean that is charged for: the thickest class and what a wide scatter asks beyond it.

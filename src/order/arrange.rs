@@ -11,7 +11,8 @@ use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
 use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
-use crate::quantity::{Length, Mass, Quantity, Shown, unit};
+use crate::part::Shape;
+use crate::quantity::{Area, Length, Mass, Quantity, Shown, unit};
 use crate::rule::{Case, Offer, Ruling, Topic};
 use crate::sentence::{capital, capitalized};
 use crate::site::Category;
@@ -259,14 +260,17 @@ fn zinc(line: &OrderLine, judgement: &Judgement, offer: &Offer) -> Option<Figure
 /// set where the quantity is not said. None where a shape is not known.
 pub(super) fn zinc_masses(line: &OrderLine, judgement: &Judgement, offer: &Offer) -> Option<(Mass, Mass)> {
     let factor = offer.factor();
-    let mut area = crate::quantity::Area::from_mm2(0.0);
-    for item in &judgement.items {
-        let shape = item.shape.as_ref().ok()?;
-        area = area + shape.surface() * f64::from(item.per_set);
-    }
-    let sets = f64::from(line.quantity.unwrap_or(1));
-    let lot = |density: crate::quantity::Density, thickness: Length| density * thickness * area * sets;
-    Some((lot(factor.min, offer.min), lot(factor.max, offer.max)))
+    let area = area(line, judgement, Shape::surface)?;
+    Some((factor.min * offer.min * area, factor.max * offer.max * area))
+}
+
+/// The area of the lot, all parts of the set together, by what counts of each shape; of one set where the
+/// quantity is not said. None where a shape is not known.
+pub(super) fn area(line: &OrderLine, judgement: &Judgement, of: impl Fn(&Shape) -> Area) -> Option<Area> {
+    let of_set = judgement.items.iter().try_fold(Area::from_mm2(0.0), |area, item| {
+        Some(area + of(item.shape.as_ref().ok()?) * f64::from(item.per_set))
+    })?;
+    Some(of_set * f64::from(line.quantity.unwrap_or(1)))
 }
 
 fn cautions(processes: &[ProcessAssessment; 3]) -> Vec<Caution> {

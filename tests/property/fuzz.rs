@@ -296,7 +296,7 @@ proptest! {
     #[test]
     fn a_list(heading in spoilt(Just(kettle_barrel::order::list::TEMPLATE.lines().next().unwrap_or_default().to_owned())),
               lines in prop::collection::vec(line(), 0..3)) {
-        let layout = Layout::of(&heading);
+        let layout = Layout::of(&heading, None);
         for line in &lines {
             let cells: Vec<&str> = line.split(char::from(layout.separator())).collect();
             for cell in row(&layout.line(&cells)).record() {

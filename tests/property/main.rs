@@ -17,6 +17,7 @@ mod kettle;
 mod lessons;
 mod linear;
 mod links;
+mod list;
 mod lot;
 mod nut;
 mod order;

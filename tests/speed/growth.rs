@@ -26,8 +26,8 @@ const LINES: [&str; 4] = [
 fn main() {
     grow("lines of a list", [1_000, 2_000, 4_000, 8_000], |size| {
         let mut summary = Summary::default();
-        for line in LINES.iter().cycle().take(size) {
-            summary.add(&row(line));
+        for (line, place) in LINES.iter().cycle().take(size).zip(1..) {
+            summary.add(place, &row(line));
         }
         black_box(summary);
     });

@@ -153,4 +153,17 @@ fn the_template_is_read_whole() {
 fn a_summary_counts_the_lines() {
     let (summary, _) = listed(LINES.join("\n"), &["--summary"]);
     assert!(summary.starts_with("5 lines assessed, 1 with a problem"), "{summary}");
+    assert!(summary.contains("What can share a bath or a barrel") && summary.contains("In all"), "{summary}");
+}
+
+#[test]
+fn what_stands_before_a_row_without_an_end_is_assessed_and_told() {
+    let long = "hex bolt,M16\n".repeat(1 << 19);
+    let list = format!("part,thread,length\nhex bolt,M16,60\n\"hex bolt,M16,60\n{long}");
+    let output = program(&["list", "-"]).write_stdin(list).assert().get_output().clone();
+    assert_eq!(output.status.code(), Some(2));
+    let (results, problem) =
+        (String::from_utf8(output.stdout).unwrap(), String::from_utf8(output.stderr).unwrap());
+    assert_eq!(column(&results, "line"), ["hex bolt, M16, length 60 mm"]);
+    assert!(problem.contains("row 3 does not end"), "{problem}");
 }

@@ -1,13 +1,13 @@
 //! A list of order lines: read, assessed on all cores and written in its order, in bounded memory.
 
 use std::fs::File;
-use std::io::{self, BufRead, BufReader, BufWriter, Cursor, ErrorKind, Read, Write};
+use std::io::{self, BufReader, BufWriter, ErrorKind, Read, Write};
 use std::process::ExitCode;
 
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use encoding_rs::WINDOWS_1252;
 use encoding_rs_io::DecodeReaderBytes;
-use kettle_barrel::order::list::{HEADING, Layout, Row, Summary, TEMPLATE, row};
+use kettle_barrel::order::list::{HEADING, List, Row, Summary, TEMPLATE, Unread, written, written_heading};
 use rayon::prelude::*;
 use serde_json::{Map, Value};
 
@@ -15,9 +15,6 @@ use super::output::{Code, Output, write};
 
 /// Lines that are held at a time.
 const HELD: usize = 4096;
-
-/// The longest first line, in bytes: a longer one is no heading and no order line.
-const LONGEST_FIRST: u64 = 1 << 20;
 
 /// The command.
 pub fn command() -> Command {
@@ -56,7 +53,9 @@ pub fn run(asked: &ArgMatches, json: bool) -> ExitCode {
     };
     let output = BufWriter::new(io::stdout().lock());
     if asked.get_flag("heading") {
-        return ended(csv_writer(output).write_record(HEADING).map_err(Ended::from).map(|()| Code::Answered));
+        let mut output = output;
+        let written = output.write_all(&written_heading()).and_then(|()| output.flush());
+        return ended(written.map_err(Ended::from).map(|()| Code::Answered));
     }
     let name = asked.get_one::<String>("file").map_or("-", String::as_str);
     let input: Result<Box<dyn Read>, io::Error> = if name == "-" {
@@ -94,15 +93,6 @@ impl From<io::Error> for Ended {
     }
 }
 
-impl From<csv::Error> for Ended {
-    fn from(error: csv::Error) -> Self {
-        match error.into_kind() {
-            csv::ErrorKind::Io(error) => error.into(),
-            other => Self::Unwritten(io::Error::other(format!("{other:?}"))),
-        }
-    }
-}
-
 fn ended(outcome: Result<Code, Ended>) -> ExitCode {
     let (code, problem) = match outcome {
         Ok(code) => (code, String::new()),
@@ -118,56 +108,28 @@ fn ended(outcome: Result<Code, Ended>) -> ExitCode {
     write(Output { text: String::new(), problems: problem, code })
 }
 
-fn list(input: impl Read, shape: Shape, mut output: impl Write) -> Result<Code, Ended> {
-    let unreadable = |problem: io::Error| Ended::Unreadable(problem.to_string());
+fn list(input: impl Read + 'static, shape: Shape, mut output: impl Write) -> Result<Code, Ended> {
+    let unreadable = |problem: Unread| Ended::Unreadable(problem.to_string());
     // What begins with the mark of UTF-16 becomes UTF-8; anything else passes as it is.
-    let mut input = BufReader::new(DecodeReaderBytes::new(input));
-    let mut first = Vec::new();
-    (&mut input).take(LONGEST_FIRST).read_until(b'\n', &mut first).map_err(unreadable)?;
-    if first.iter().all(u8::is_ascii_whitespace) {
-        return Err(Ended::Unreadable(
-            "its first line is empty; begin with a heading or an order line".into(),
-        ));
-    }
-    let layout = Layout::of(text(&first).trim_end());
-    let mut reader = csv::ReaderBuilder::new()
-        .has_headers(false)
-        .flexible(true)
-        .delimiter(layout.separator())
-        .from_reader(Cursor::new(first).chain(input));
-    let mut records = reader.byte_records().peekable();
-    let mut left_out = String::new();
-    if layout.has_heading() {
-        let heading = records.next().transpose().map_err(|it| Ended::Unreadable(it.to_string()))?;
-        let heading: Vec<String> = heading.iter().flatten().map(text).collect();
-        let cells: Vec<&str> = heading.iter().map(String::as_str).collect();
-        left_out = layout.left_out(&cells).join(", ");
-    }
+    let input = BufReader::new(DecodeReaderBytes::new(input));
+    let mut list = List::open(Box::new(input), text).map_err(unreadable)?;
+    let reads = list.reads().clone();
     let mut summary = Summary::default();
     if shape == (Shape::Csv { heading: true }) {
-        csv_writer(&mut output).write_record(HEADING)?;
+        output.write_all(&written_heading())?;
     }
-    while records.peek().is_some() {
-        let held: Vec<csv::ByteRecord> = records
-            .by_ref()
-            .take(HELD)
-            .collect::<Result<_, _>>()
-            .map_err(|problem| Ended::Unreadable(problem.to_string()))?;
-        let rows: Vec<Row> = held
-            .par_iter()
-            .map(|record| {
-                let cells: Vec<String> = record.iter().map(text).collect();
-                let cells: Vec<&str> = cells.iter().map(String::as_str).collect();
-                row(&layout.line(&cells))
-            })
-            .collect();
-        rows.iter().for_each(|row| summary.add(row));
+    loop {
+        let records = list.take(HELD).or_else(|problem| {
+            output.flush()?;
+            Err(unreadable(problem))
+        })?;
+        if records.is_empty() {
+            break;
+        }
+        let rows: Vec<Row> = records.par_iter().map(|record| reads.row(record)).collect();
+        records.iter().zip(&rows).for_each(|(record, row)| summary.add(record.row, row));
         match shape {
-            Shape::Csv { .. } => {
-                let mut writer = csv_writer(&mut output);
-                rows.iter().try_for_each(|row| writer.write_record(row.record()))?;
-                writer.flush()?;
-            }
+            Shape::Csv { .. } => output.write_all(&written(&rows))?,
             Shape::Json => rows.iter().try_for_each(|row| writeln!(output, "{}", json(row)))?,
             Shape::Summary => {}
         }
@@ -176,24 +138,20 @@ fn list(input: impl Read, shape: Shape, mut output: impl Write) -> Result<Code, 
         write!(output, "{summary}")?;
     }
     output.flush()?;
-    if !left_out.is_empty() {
+    if !list.left_out().is_empty() {
         // Beside the results, which are for programs.
         drop(writeln!(
             io::stderr(),
-            "Columns left out, because their headings say nothing of an order: {left_out}."
+            "Columns left out, because their headings say nothing of an order: {}.",
+            list.left_out().join(", ")
         ));
     }
-    let whole = summary.problems == 0 && summary.not_all_used == 0 && left_out.is_empty();
+    let whole = summary.problems == 0 && summary.not_all_used == 0 && list.left_out().is_empty();
     Ok(if whole { Code::Answered } else { Code::NotUnderstood })
 }
 
-fn csv_writer<W: Write>(output: W) -> csv::Writer<W> {
-    csv::WriterBuilder::new().flexible(false).from_writer(output)
-}
-
 /// Bytes that are not UTF-8 come from a spreadsheet that writes Windows-1252.
-fn text(bytes: impl AsRef<[u8]>) -> String {
-    let bytes = bytes.as_ref();
+fn text(bytes: &[u8]) -> String {
     match std::str::from_utf8(bytes) {
         Ok(text) => text.to_owned(),
         Err(_) => WINDOWS_1252.decode_without_bom_handling(bytes).0.into_owned(),

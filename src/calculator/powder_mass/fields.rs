@@ -11,7 +11,7 @@ use crate::coat::barrel::target::{USUAL_CHANCE, USUAL_SCATTER};
 use crate::coat::factor::DEPOSIT;
 use crate::coat::{CoatClass, Process, barrel, factor};
 use crate::lot::{Comma, Reading, Readings};
-use crate::quantity::{Density, Length, PlainNumber, Shown, Time, Unit, Volume, unit};
+use crate::quantity::{Area, Density, Length, PlainNumber, Shown, Time, Unit, Volume, unit};
 use crate::rule::Case;
 use crate::source::assumed;
 use crate::table::{astm_b602_sampling, astm_b695, mechanical_process as practice};
@@ -434,6 +434,14 @@ pub(super) fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
         writer.put(&LEAST, Written { quantity: offer.min, unit: &unit::UM });
     }
     Some(())
+}
+
+/// Fills the fields with an area and the least of every place.
+pub(super) fn fill_usual(area: Area, least: Length, writer: &mut Writer) {
+    writer.put(&load::LOAD, load::StatedBy::Area);
+    writer.put(&load::AREA, Written { quantity: area, unit: &unit::M2 });
+    writer.put(&ASKED, WantedBy::Least);
+    writer.put(&LEAST, Written { quantity: least, unit: &unit::UM });
 }
 
 impl FieldValue for Class {

@@ -81,25 +81,42 @@ const HEADINGS: [(Says, &[&str]); 12] = [
 ];
 
 impl Layout {
-    /// The layout of a list by its first line. Where the line is no heading it is an order line itself.
-    pub fn of(first: &str) -> Self {
+    /// The layout of a list by its first line. Where the line is no heading it is an order line itself. What
+    /// stands between the cells may have been named before it.
+    pub fn of(first: &str, named: Option<u8>) -> Self {
         let laid_out = |separator: u8| {
             let cells = cells(first, separator);
-            let columns: Vec<_> = cells.iter().map(|cell| column(cell)).collect();
-            let known = columns.iter().flatten().count();
-            (known, Self::Columns { separator, columns })
+            let cells: Vec<&str> = cells.iter().map(String::as_str).collect();
+            let layout = Self::under(&cells, separator);
+            (layout.known(), layout)
         };
         // A heading names nothing but columns: most of them are known.
-        [b'\t', b';', b',']
-            .map(laid_out)
+        [b',', b';', b'\t', named.unwrap_or(b'\t')]
             .into_iter()
-            .rev()
+            .map(laid_out)
             .max_by_key(|(known, _)| *known)
-            .filter(|(known, layout)| match layout {
-                Self::Columns { columns, .. } => *known > 0 && 2 * known >= columns.len().min(4),
-                Self::Lines => false,
-            })
+            .filter(|(known, layout)| *known > 0 && 2 * known >= layout.columns().min(4))
             .map_or(Self::Lines, |(_, layout)| layout)
+    }
+
+    /// The layout under a heading with these cells.
+    pub fn under(heading: &[&str], separator: u8) -> Self {
+        Self::Columns { separator, columns: heading.iter().map(|cell| column(cell)).collect() }
+    }
+
+    /// How many columns there are; none for written lines.
+    pub fn columns(&self) -> usize {
+        match self {
+            Self::Lines => 0,
+            Self::Columns { columns, .. } => columns.len(),
+        }
+    }
+
+    fn known(&self) -> usize {
+        match self {
+            Self::Lines => 0,
+            Self::Columns { columns, .. } => columns.iter().flatten().count(),
+        }
     }
 
     /// What stands between the cells of a row. A written line is one cell, whatever stands in it.
@@ -125,6 +142,19 @@ impl Layout {
                 .zip(columns)
                 .filter(|(cell, column)| column.is_none() && !cell.trim().is_empty())
                 .map(|(cell, _)| *cell)
+                .collect(),
+        }
+    }
+
+    /// The cells of a row that stand under no heading.
+    pub fn beyond<'a>(&self, record: &[&'a str]) -> Vec<&'a str> {
+        match self {
+            Self::Lines => Vec::new(),
+            Self::Columns { columns, .. } => record
+                .iter()
+                .skip(columns.len())
+                .map(|cell| cell.trim())
+                .filter(|cell| !cell.is_empty())
                 .collect(),
         }
     }
@@ -175,6 +205,17 @@ fn column(heading: &str) -> Option<Column> {
     Some(Column { says: *says, unit: unit.filter(|unit| !unit.is_empty()).map(str::to_owned) })
 }
 
+/// What stands between the cells, where a first line such as `sep=;` names it.
+pub(super) fn separator_named(line: &[u8]) -> Option<u8> {
+    let line = line.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(line).trim_ascii_end();
+    match line.strip_prefix(b"sep=")? {
+        [separator] => Some(*separator),
+        // The tab itself ends where spaces are cut off.
+        [] => Some(b'\t'),
+        _ => None,
+    }
+}
+
 fn cells(line: &str, separator: u8) -> Vec<String> {
     let mut reader = csv::ReaderBuilder::new()
         .has_headers(false)
@@ -194,17 +235,17 @@ mod tests {
 
     #[test]
     fn a_heading_is_told_from_a_line() {
-        assert_eq!(Layout::of("M16 x 60 hex bolt, 8.8, C3, 15 years"), Layout::Lines);
-        assert_eq!(Layout::of("500 ea 3/4-10 x 4 HHCS; gr 8; HDG"), Layout::Lines);
+        assert_eq!(Layout::of("M16 x 60 hex bolt, 8.8, C3, 15 years", None), Layout::Lines);
+        assert_eq!(Layout::of("500 ea 3/4-10 x 4 HHCS; gr 8; HDG", None), Layout::Lines);
         for heading in ["Part;Thread;Length [mm]", "part,thread,length (mm)", "Teil\tGewinde\tLänge/mm"] {
-            let layout = Layout::of(heading);
+            let layout = Layout::of(heading, None);
             assert!(layout.has_heading(), "{heading}");
             let separator = char::from(layout.separator()).to_string();
             let cells: Vec<&str> = "hex bolt|M16|60".split('|').collect();
             assert_eq!(layout.line(&cells), "hex bolt, M16, length 60 mm", "{heading}");
             assert!(heading.contains(&separator));
         }
-        let layout = Layout::of("Pos,Customer,Description,Qty");
+        let layout = Layout::of("Pos,Customer,Description,Qty", None);
         assert_eq!(layout.left_out(&["Pos", "Customer", "Description", "Qty"]), ["Pos", "Customer"]);
         assert_eq!(
             layout.line(&["10", "North yard", "M16 x 60 hex bolt 8.8", "400"]),

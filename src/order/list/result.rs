@@ -1,18 +1,20 @@
 //! What becomes of one line of a list.
 
+use super::shared::Shared;
 use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
 use crate::order::judge::{Judged, Judgement, judge};
 use crate::order::recommend::conditions;
 use crate::order::{Answer, OrderLine, answer, arrange, read, reading};
-use crate::quantity::{Length, Mass, Time};
+use crate::part::Shape;
+use crate::quantity::{Area, Length, Mass, Time};
 use crate::rule::life::TABLE_ENDS;
 use crate::rule::{Key, fit::room_in_words};
 use crate::sentence::capital;
 use crate::thread::pair::Found;
 
 /// The heading of the results. It is stable: further columns come at the end.
-pub const HEADING: [&str; 17] = [
+pub const HEADING: [&str; 21] = [
     "line",
     "not used",
     "problem",
@@ -30,6 +32,10 @@ pub const HEADING: [&str; 17] = [
     "zinc min (kg)",
     "zinc max (kg)",
     "weight (kg)",
+    "area (m²)",
+    "shares",
+    "pick-up (kg)",
+    "powder (kg)",
 ];
 
 /// One row of results.
@@ -56,8 +62,12 @@ pub struct Assessed {
     pub first: Vec<String>,
     /// The recommended finish.
     pub take: Option<Taken>,
+    /// How many pieces or sets, where it is said.
+    pub quantity: Option<u32>,
     /// Of the lot without its zinc, where the shape is known; of one set where no quantity is said.
     pub weight: Option<Mass>,
+    /// The surface of the lot, alike.
+    pub area: Option<Area>,
 }
 
 /// What the recommended finish brings.
@@ -73,6 +83,8 @@ pub struct Taken {
     pub years: Option<(Time, Option<Time>)>,
     /// Zinc on the lot, minimum and maximum.
     pub zinc: Option<(Mass, Mass)>,
+    /// What it goes through, which others may share.
+    pub shared: Option<Shared>,
 }
 
 /// Assesses one written line.
@@ -105,7 +117,9 @@ fn assessed(line: &OrderLine) -> Assessed {
         }),
         take: taken.map(|judged| take(line, &judgement, judged)),
         answer,
+        quantity: line.quantity,
         weight,
+        area: arrange::area(line, &judgement, Shape::surface),
     }
 }
 
@@ -128,13 +142,62 @@ fn take(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Taken {
         coat: judged.offer.as_ref().map_or((nothing, nothing), |offer| (offer.min, offer.max)),
         years: case.and_then(|case| case.years()).map(|(min, max)| (min.min, max.most)),
         zinc: judged.offer.as_ref().and_then(|offer| arrange::zinc_masses(line, judgement, offer)),
+        shared: Shared::of(line, judgement, judged),
     }
 }
 
+/// The heading of the results as it is written into a file of comma-separated values.
+pub fn written_heading() -> Vec<u8> {
+    in_csv(std::iter::once(HEADING))
+}
+
+/// Rows of results as they are written into such a file.
+pub fn written(rows: &[Row]) -> Vec<u8> {
+    in_csv(rows.iter().map(Row::record))
+}
+
+fn in_csv<T: AsRef<[u8]>>(rows: impl Iterator<Item = [T; HEADING.len()]>) -> Vec<u8> {
+    let mut writer = csv::Writer::from_writer(Vec::new());
+    // Writing into memory has no way to fail.
+    rows.for_each(|row| drop(writer.write_record(row)));
+    writer.into_inner().unwrap_or_default()
+}
+
 impl Row {
+    /// The row of a line that was not assessed.
+    pub(super) fn of_problem(line: String, problem: String) -> Self {
+        Self { line, not_used: String::new(), result: Err(problem) }
+    }
+
+    /// With something more that was not used.
+    pub(super) fn leave_out(&mut self, what: &str) {
+        let between = if self.not_used.is_empty() { "" } else { "; " };
+        self.not_used.push_str(between);
+        self.not_used.push_str(what);
+    }
+
     /// Whether every word was used and the line was assessed.
     pub fn is_whole(&self) -> bool {
         self.not_used.is_empty() && self.result.is_ok()
+    }
+
+    /// What is wrong with it, or was not used.
+    pub fn wrong(&self) -> Option<String> {
+        let not_used = (!self.not_used.is_empty()).then(|| format!("Not used: {}", self.not_used));
+        match (self.result.as_ref().err(), not_used) {
+            (Some(problem), Some(not_used)) => Some(format!("{problem}; {not_used}")),
+            (problem, not_used) => problem.cloned().or(not_used),
+        }
+    }
+
+    /// Its verdicts, the recommended process, the line to put on the order and what comes first, in words.
+    pub fn told(&self) -> [String; 6] {
+        let Ok(assessed) = &self.result else { return Default::default() };
+        let [hot_dip, mechanical, electroplated] =
+            assessed.verdicts.map(|verdict| verdict.words().to_owned());
+        let Answer { recommended, order, .. } = &assessed.answer;
+        let recommended = recommended.map_or_else(String::new, |process| process.name().to_owned());
+        [hot_dip, mechanical, electroplated, recommended, order.clone(), assessed.first.join("; ")]
     }
 
     /// The cells below [`HEADING`].
@@ -156,14 +219,13 @@ impl Row {
             }
         };
         next(String::new());
-        assessed.verdicts.iter().for_each(|verdict| next(verdict.words().to_owned()));
-        next(assessed.answer.recommended.map_or_else(String::new, |process| process.name().to_owned()));
-        next(assessed.answer.order.clone());
-        next(assessed.first.join("; "));
+        self.told().into_iter().for_each(&mut next);
         let weight = assessed.weight.map_or_else(String::new, kg);
+        let area = assessed.area.map_or_else(String::new, |area| format!("{:.3}", area.m2()));
         let Some(take) = &assessed.take else {
             (0..7).for_each(|_| next(String::new()));
             next(weight);
+            next(area);
             return cells;
         };
         next(take.threads.clone());
@@ -173,6 +235,12 @@ impl Row {
         let (least, greatest) = take.zinc.unzip();
         [least, greatest].iter().for_each(|zinc| next(zinc.map_or_else(String::new, kg)));
         next(weight);
+        next(area);
+        if let Some(shared) = &take.shared {
+            next(shared.through.to_string());
+            next(shared.pick_up.map_or_else(String::new, kg));
+            next(shared.powder.map_or_else(String::new, kg));
+        }
         cells
     }
 }

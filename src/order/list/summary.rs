@@ -1,15 +1,17 @@
-//! What a list comes to.
+//! What a list comes to, and what of it shares a kettle or a barrel.
 
 use std::collections::BTreeMap;
 use std::fmt;
 
-use super::Row;
+use super::result::{Assessed, Taken};
+use super::{Row, Table};
 use crate::calculator::Verdict;
 use crate::coat::Process;
-use crate::quantity::Mass;
+use crate::quantity::{Area, Mass};
 use crate::rule::{self, Key};
 
-/// What a list comes to: how many suit by process, what stands in the way most often, zinc and weight in all.
+/// What a list comes to: how many suit by process, what stands in the way most often, zinc and weight in
+/// all, and which lines go through the same kettle or barrel.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Summary {
     /// Lines that were assessed.
@@ -22,42 +24,72 @@ pub struct Summary {
     verdicts: [[u64; 3]; 3],
     /// How many lines are recommended each process, with the zinc they take, minimum and maximum.
     taken: [(u64, Mass, Mass); 3],
+    /// Lines that are recommended no process.
+    pub none_suits: u64,
     /// Lines whose zinc is not known, because a shape is not.
     pub zinc_unknown: u64,
     /// Of all lines whose shape is known.
     weight: Mass,
     in_the_way: BTreeMap<(Process, Key), u64>,
+    /// By what they go through, in its words.
+    groups: BTreeMap<String, Group>,
+}
+
+/// Lines that go through the same kettle or barrel.
+#[derive(Debug, Clone, PartialEq)]
+struct Group {
+    lines: Places,
+    pieces: u64,
+    weight: Mass,
+    area: Area,
+    zinc: (Mass, Mass),
+    pick_up: Option<Mass>,
+    powder: Option<Mass>,
+    /// Lines of which weight, area and zinc are not known.
+    unknown: u64,
+}
+
+/// Numbers of rows, in a room that does not grow with the list.
+#[derive(Debug, Clone, PartialEq, Default)]
+struct Places {
+    count: u64,
+    ranges: Vec<(u64, u64)>,
 }
 
 /// Of what stands in the way, as many as are named.
 const NAMED: usize = 5;
+/// Of the lines that share something, as many ranges as are named.
+const RANGES: usize = 12;
+
+const NOTHING: Mass = Mass::from_kg(0.0);
 
 impl Default for Summary {
     fn default() -> Self {
-        let nothing = Mass::from_kg(0.0);
         Self {
             assessed: 0,
             problems: 0,
             not_all_used: 0,
             verdicts: [[0; 3]; 3],
-            taken: [(0, nothing, nothing); 3],
+            taken: [(0, NOTHING, NOTHING); 3],
+            none_suits: 0,
             zinc_unknown: 0,
-            weight: nothing,
+            weight: NOTHING,
             in_the_way: BTreeMap::new(),
+            groups: BTreeMap::new(),
         }
     }
 }
 
 impl Summary {
-    /// With one more row.
-    pub fn add(&mut self, row: &Row) {
+    /// With one more row, which is the one of that number.
+    pub fn add(&mut self, place: u64, row: &Row) {
         self.not_all_used += u64::from(!row.not_used.is_empty());
         let Ok(assessed) = &row.result else {
             self.problems += 1;
             return;
         };
         self.assessed += 1;
-        self.weight = self.weight + assessed.weight.unwrap_or(Mass::from_kg(0.0));
+        self.weight = self.weight + assessed.weight.unwrap_or(NOTHING);
         let judged = Process::ALL.into_iter().zip(assessed.verdicts).zip(assessed.in_the_way);
         for (((process, verdict), rule), counts) in judged.zip(&mut self.verdicts) {
             if let Some(count) = counts.get_mut(verdict as usize) {
@@ -67,16 +99,21 @@ impl Summary {
                 *self.in_the_way.entry((process, rule)).or_default() += 1;
             }
         }
+        let Some(take) = &assessed.take else {
+            self.none_suits += 1;
+            return;
+        };
         for (process, (count, min, max)) in Process::ALL.into_iter().zip(&mut self.taken) {
-            let Some(take) = assessed.take.as_ref().filter(|take| take.process == process) else { continue };
-            *count += 1;
-            match take.zinc {
-                Some((least, greatest)) => {
-                    *min = *min + least;
-                    *max = *max + greatest;
-                }
-                None => self.zinc_unknown += 1,
+            if process == take.process {
+                *count += 1;
+                let (least, greatest) = take.zinc.unwrap_or((NOTHING, NOTHING));
+                *min = *min + least;
+                *max = *max + greatest;
+                self.zinc_unknown += u64::from(take.zinc.is_none());
             }
+        }
+        if let Some(shared) = &take.shared {
+            self.groups.entry(shared.through.to_string()).or_default().add(place, assessed, take);
         }
     }
 
@@ -85,39 +122,190 @@ impl Summary {
         let place = Process::ALL.iter().position(|one| *one == process);
         place.and_then(|place| self.verdicts.get(place)?.get(verdict as usize).copied()).unwrap_or_default()
     }
+
+    /// What there is to say in sentences.
+    pub fn sentences(&self) -> Vec<String> {
+        let mut said = vec![format!(
+            "{} assessed, {} with a problem, {} with words that were not used.",
+            lines(self.assessed),
+            self.problems,
+            self.not_all_used
+        )];
+        if self.none_suits > 0 {
+            said.push(format!("Of {} all three are ruled out.", lines(self.none_suits)));
+        }
+        said.push(format!("Weight where the shape is known: {} kg.", kg(self.weight)));
+        if self.zinc_unknown > 0 {
+            said.push(format!(
+                "The zinc of {} is not known, because a shape is not; the sums are without it.",
+                lines(self.zinc_unknown)
+            ));
+        }
+        said
+    }
+
+    /// The counts by process, what stands in the way, and what shares a kettle or a barrel.
+    pub fn tables(&self) -> Vec<Table> {
+        let tables = [self.by_process(), self.in_the_way(), self.shared()];
+        tables.into_iter().filter(|table| !table.rows.is_empty()).collect()
+    }
+
+    fn by_process(&self) -> Table {
+        let mut table = Table::of(
+            "Verdicts by process, with the zinc on the lines that are recommended it",
+            &["", "suits", "on conditions", "ruled out", "recommended", "zinc min (kg)", "zinc max (kg)"],
+        );
+        let rows = Process::ALL.into_iter().zip(self.taken).map(|(process, (count, min, max))| {
+            let of = |verdict| self.count(process, verdict).to_string();
+            let [suits, conditions, out] = [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut].map(of);
+            vec![process.name().to_owned(), suits, conditions, out, count.to_string(), kg(min), kg(max)]
+        });
+        table.rows = rows.collect();
+        table
+    }
+
+    fn in_the_way(&self) -> Table {
+        let mut table = Table::of("Most often in the way", &["lines", "", "what asks or forbids it"]);
+        let mut often: Vec<_> = self.in_the_way.iter().collect();
+        often.sort_by_key(|(_, count)| std::cmp::Reverse(**count));
+        let row = |((process, key), count): (&(Process, Key), &u64)| {
+            vec![count.to_string(), process.name().to_owned(), rule::rule(*key).source.to_string()]
+        };
+        table.rows = often.into_iter().take(NAMED).map(row).collect();
+        table
+    }
+
+    fn shared(&self) -> Table {
+        let mut table = Table::of(
+            "What can share a bath or a barrel",
+            &[
+                "goes through",
+                "lines",
+                "pieces",
+                "weight (kg)",
+                "area (m²)",
+                "zinc min (kg)",
+                "zinc max (kg)",
+                "pick-up (kg)",
+                "powder (kg)",
+                "which rows",
+            ],
+        );
+        let row = |(through, group): (&str, &Group)| {
+            let unknown = if group.unknown > 0 {
+                format!(", {} without a shape", group.unknown)
+            } else {
+                String::new()
+            };
+            vec![
+                through.to_owned(),
+                format!("{}{unknown}", group.lines.count),
+                group.pieces.to_string(),
+                kg(group.weight),
+                format!("{:.1}", group.area.m2()),
+                kg(group.zinc.0),
+                kg(group.zinc.1),
+                group.pick_up.map_or_else(String::new, kg),
+                group.powder.map_or_else(String::new, kg),
+                group.lines.to_string(),
+            ]
+        };
+        table.rows = self.groups.iter().map(|(through, group)| row((through, group))).collect();
+        if self.groups.len() > 1 {
+            let mut all = Group::default();
+            self.groups.values().for_each(|group| all.join(group));
+            table.rows.push(row(("In all", &all)));
+        }
+        table
+    }
+}
+
+impl Default for Group {
+    fn default() -> Self {
+        Self {
+            lines: Places::default(),
+            pieces: 0,
+            weight: NOTHING,
+            area: Area::from_m2(0.0),
+            zinc: (NOTHING, NOTHING),
+            pick_up: None,
+            powder: None,
+            unknown: 0,
+        }
+    }
+}
+
+impl Group {
+    fn add(&mut self, place: u64, assessed: &Assessed, take: &Taken) {
+        self.lines.add(place);
+        self.pieces += u64::from(assessed.quantity.unwrap_or(1));
+        let (zinc, shared) = (take.zinc.unwrap_or((NOTHING, NOTHING)), take.shared.as_ref());
+        self.join(&Self {
+            weight: assessed.weight.unwrap_or(NOTHING),
+            area: assessed.area.unwrap_or(Area::from_m2(0.0)),
+            zinc,
+            pick_up: shared.and_then(|shared| shared.pick_up),
+            powder: shared.and_then(|shared| shared.powder),
+            unknown: u64::from(take.zinc.is_none()),
+            ..Self::default()
+        });
+    }
+
+    /// The sums of both.
+    fn join(&mut self, other: &Self) {
+        let sum = |one: Option<Mass>, other: Option<Mass>| match (one, other) {
+            (Some(one), Some(other)) => Some(one + other),
+            (one, other) => one.or(other),
+        };
+        self.lines.count += other.lines.count;
+        self.pieces += other.pieces;
+        self.weight = self.weight + other.weight;
+        self.area = self.area + other.area;
+        self.zinc = (self.zinc.0 + other.zinc.0, self.zinc.1 + other.zinc.1);
+        self.pick_up = sum(self.pick_up, other.pick_up);
+        self.powder = sum(self.powder, other.powder);
+        self.unknown += other.unknown;
+    }
+}
+
+impl Places {
+    fn add(&mut self, place: u64) {
+        self.count += 1;
+        let is_full = self.ranges.len() > RANGES;
+        match self.ranges.last_mut() {
+            Some((_, last)) if *last + 1 == place => *last = place,
+            // One more than is shown says that there are more.
+            _ if !is_full => self.ranges.push((place, place)),
+            _ => {}
+        }
+    }
+}
+
+impl fmt::Display for Places {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (at, (first, last)) in self.ranges.iter().take(RANGES).enumerate() {
+            let comma = if at == 0 { "" } else { ", " };
+            match last - first {
+                0 => write!(f, "{comma}{first}")?,
+                _ => write!(f, "{comma}{first}–{last}")?,
+            }
+        }
+        if self.ranges.len() > RANGES { f.write_str(" …") } else { Ok(()) }
+    }
+}
+
+fn lines(count: u64) -> String {
+    format!("{count} line{}", if count == 1 { "" } else { "s" })
+}
+
+fn kg(mass: Mass) -> String {
+    format!("{:.1}", mass.kg())
 }
 
 impl fmt::Display for Summary {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        writeln!(
-            f,
-            "{} lines assessed, {} with a problem, {} with words that were not used.",
-            self.assessed, self.problems, self.not_all_used
-        )?;
-        for (process, (count, min, max)) in Process::ALL.into_iter().zip(self.taken) {
-            writeln!(
-                f,
-                "{process}: suits {}, on conditions {}, ruled out {}; recommended {count} times, with {:.1} to {:.1} kg of zinc.",
-                self.count(process, Verdict::Suits),
-                self.count(process, Verdict::OnConditions),
-                self.count(process, Verdict::RuledOut),
-                min.kg(),
-                max.kg(),
-            )?;
-        }
-        if self.zinc_unknown > 0 {
-            writeln!(f, "The zinc of {} lines is not known: no shape is.", self.zinc_unknown)?;
-        }
-        writeln!(f, "Weight where the shape is known: {:.1} kg.", self.weight.kg())?;
-        let mut often: Vec<_> = self.in_the_way.iter().collect();
-        often.sort_by_key(|(_, count)| std::cmp::Reverse(**count));
-        if !often.is_empty() {
-            writeln!(f, "Most often in the way:")?;
-        }
-        for ((process, key), count) in often.into_iter().take(NAMED) {
-            writeln!(f, "  {count} × {process}: {}", rule::rule(*key).source)?;
-        }
-        Ok(())
+        self.sentences().iter().try_for_each(|said| writeln!(f, "{said}"))?;
+        self.tables().iter().try_for_each(|table| write!(f, "\n{table}"))
     }
 }
 
@@ -126,20 +314,52 @@ mod tests {
     use super::super::row;
     use super::*;
 
+    fn summary(lines: &[&str]) -> Summary {
+        let mut summary = Summary::default();
+        lines.iter().zip(1..).for_each(|(line, place)| summary.add(place, &row(line)));
+        summary
+    }
+
     #[test]
     fn a_summary_adds_up() {
-        let lines = [
+        let summary = summary(&[
             "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs",
             "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs, with love",
             "nothing at all",
-        ];
-        let mut summary = Summary::default();
-        lines.iter().for_each(|line| summary.add(&row(line)));
+        ]);
         assert_eq!((summary.assessed, summary.problems, summary.not_all_used), (2, 1, 2));
         for process in Process::ALL {
             let all = [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut];
             assert_eq!(all.map(|verdict| summary.count(process, verdict)).iter().sum::<u64>(), 2);
         }
-        assert!(summary.to_string().contains("recommended 2 times"));
+        let tables = summary.tables();
+        assert_eq!(tables[0].rows[0][4], "2");
+        assert!(tables.iter().all(|table| table.rows.iter().all(|row| row.len() == table.heading.len())));
+    }
+
+    #[test]
+    fn lines_of_one_bath_stand_together() {
+        let bolt = "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs";
+        let summary = summary(&[bolt, bolt, "1/2-13 x 2 hex bolt, grade 5, C3, HDG, 100 pcs", bolt]);
+        let shared = summary.shared();
+        let kettle: Vec<&Vec<String>> =
+            shared.rows.iter().filter(|row| row[0].starts_with("kettle: ISO 10684")).collect();
+        assert_eq!(kettle.len(), 1, "{shared}");
+        assert_eq!(
+            (kettle[0][1].as_str(), kettle[0][2].as_str(), kettle[0][9].as_str()),
+            ("3", "1200", "1–2, 4")
+        );
+        assert_eq!(shared.rows.last().map(|row| row[1].as_str()), Some("4"));
+    }
+
+    #[test]
+    fn many_lines_are_named_by_the_first_of_them() {
+        let mut places = Places::default();
+        (0..1000).for_each(|line| places.add(3 * line));
+        assert!(
+            places.to_string().starts_with("0, 3, 6") && places.to_string().ends_with("33 …"),
+            "{places}"
+        );
+        assert_eq!((places.count, places.ranges.len()), (1000, RANGES + 1));
     }
 }

@@ -47,6 +47,17 @@ impl Bath {
         }
     }
 
+    /// Its coolest and its hottest; a range without an end has none.
+    pub const fn range(self) -> (Option<Temperature>, Option<Temperature>) {
+        match self {
+            Self::Low => (None, Some(NORMAL.0)),
+            Self::Normal => (Some(NORMAL.0), Some(NORMAL.1)),
+            Self::Avoided => (Some(NORMAL.1), Some(HIGH.0)),
+            Self::High => (Some(HIGH.0), Some(HIGH.1)),
+            Self::Beyond => (Some(HIGH.1), None),
+        }
+    }
+
     /// Where the range is published.
     pub const fn source(self) -> Source {
         match self {

@@ -1,0 +1,131 @@
+//! A list of orders: nothing of it is lost, and its sums are those of the calculators.
+
+use std::io::Cursor;
+
+use kettle_barrel::calculator::kettle_pickup::KettlePickup;
+use kettle_barrel::calculator::powder_mass::PowderMass;
+use kettle_barrel::calculator::{Calculator, Draft, behind, parse};
+use kettle_barrel::coat::Process;
+use kettle_barrel::order::list::{HEADING, List, Row, Unread, row};
+use kettle_barrel::order::{self, reading};
+use kettle_barrel::page::state::EXAMPLES;
+use kettle_barrel::rule::Topic;
+
+fn text(bytes: &[u8]) -> String {
+    String::from_utf8_lossy(bytes).into_owned()
+}
+
+fn rows(list: impl Into<Vec<u8>>) -> Result<Vec<Row>, Unread> {
+    let mut list = List::open(Box::new(Cursor::new(list.into())), text)?;
+    let reads = list.reads().clone();
+    let mut rows = Vec::new();
+    loop {
+        let records = list.take(7)?;
+        if records.is_empty() {
+            return Ok(rows);
+        }
+        rows.extend(records.iter().map(|record| reads.row(record)));
+    }
+}
+
+fn cell(row: &Row, name: &str) -> String {
+    HEADING.into_iter().zip(row.record()).find(|(heading, _)| *heading == name).map(|(_, cell)| cell).unwrap()
+}
+
+/// The zinc out of the kettle and the powder into the barrel, as the run sheets of the same order have them.
+#[test]
+fn pick_up_and_powder_are_those_of_the_calculators() {
+    let mut compared = [0; 2];
+    for line in EXAMPLES.iter().copied().chain([
+        "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs, with nut and washer",
+        "M12 x 40 hex bolt 8.8, mechanical zinc, C3, 900 pcs, with nut",
+        "M10 spring washer, C3, 20000 pcs",
+        "1/2-13 hex nut, grade 5, HDG, 3000 pcs",
+    ]) {
+        let row = row(line);
+        let Ok(assessed) = &row.result else { continue };
+        let Some(take) = &assessed.take else { continue };
+        if assessed.quantity.is_none() || assessed.weight.is_none() {
+            continue;
+        }
+        let read = order::read(&reading::read(line).draft).unwrap();
+        let judgement = order::judge(&read);
+        let judged = judgement.processes.iter().find(|judged| judged.process == take.process).unwrap();
+        let of_runs = (0..judgement.items.len()).map(|place| {
+            let link = behind(&judgement.case(judged, place).unwrap(), Topic::Load).unwrap();
+            let draft = Draft::from(&link);
+            match take.process {
+                Process::HotDip => {
+                    KettlePickup::solve(&parse::<KettlePickup>(&draft).unwrap()).unwrap().zinc.fed.kg()
+                }
+                Process::Mechanical => {
+                    PowderMass::solve(&parse::<PowderMass>(&draft).unwrap()).unwrap().powder.kg()
+                }
+                Process::Electroplated => 0.0,
+            }
+        });
+        let shared = take.shared.unwrap();
+        let (place, here) = match take.process {
+            Process::HotDip => (0, shared.pick_up.unwrap().kg()),
+            Process::Mechanical => (1, shared.powder.unwrap().kg()),
+            Process::Electroplated => continue,
+        };
+        let there: f64 = of_runs.sum();
+        assert!((here - there).abs() < 1e-6 * there, "{line}: {here} kg here, {there} kg on the run sheets");
+        compared[place] += 1;
+    }
+    assert!(compared[0] > 2 && compared[1] > 1, "{compared:?}");
+}
+
+#[test]
+fn a_row_that_is_cut_off_is_told_and_not_read_as_another_order() {
+    let heading = "part,thread,length,steel,quantity\n";
+    let whole = rows(format!("{heading}hex bolt,M16,60,8.8,400\nhex bolt,M16,60,8.8,400")).unwrap();
+    assert!(whole.iter().all(|row| row.result.is_ok()), "{whole:?}");
+    // Cut in 8.8, which would be another steel.
+    let cut = rows(format!("{heading}hex bolt,M16,60,8.8,400\nhex bolt,M16,60,8")).unwrap();
+    assert_eq!(cut.len(), 2);
+    assert!(cut[0].result.is_ok());
+    assert!(cut[1].result.as_ref().is_err_and(|problem| problem.contains("cut off")), "{cut:?}");
+    // A quotation mark that is not closed.
+    let open = rows(format!("{heading}hex bolt,M16,60,8.8,400\n\"hex bolt,M16,60,8.8,400\n")).unwrap();
+    assert!(open[1].result.is_err() && open[1].line.contains("M16"), "{open:?}");
+}
+
+#[test]
+fn nothing_of_a_list_is_lost() {
+    let list = "\u{feff}sep=;\nPart;Thread;\"Length\n(mm)\";Steel;Remark\nhex bolt;M16;60;8.8;urgent;and more\n;;;;\n\nhex bolt;M20;60;8.8;\n";
+    let mut read = List::open(Box::new(Cursor::new(list)), text).unwrap();
+    assert_eq!(read.left_out(), ["Remark"]);
+    let records = read.take(10).unwrap();
+    // As a spreadsheet counts them: the heading is the first, and an empty one says nothing.
+    assert_eq!(records.iter().map(|record| record.row).collect::<Vec<_>>(), [2, 4]);
+    let row = read.reads().row(&records[0]);
+    assert_eq!(row.line, "hex bolt, M16, length 60 mm, grade 8.8");
+    assert_eq!(row.not_used, "and more (no heading stands above it)");
+    let long = "x".repeat(1 << 20);
+    let rows = rows(format!("part,thread\nhex bolt,M16\n{long},M16\nhex bolt,M20\n")).unwrap();
+    assert_eq!(rows.len(), 3);
+    assert!(rows[1].result.as_ref().is_err_and(|problem| problem.contains("1048581 bytes")));
+    assert!(cell(&rows[1], "line").starts_with(&long));
+}
+
+#[test]
+fn what_is_no_list_is_told() {
+    assert!(matches!(rows(""), Err(Unread::Empty)));
+    assert!(matches!(rows("\n\n"), Err(Unread::Empty)));
+    assert!(matches!(rows(b"PK\x03\x04\0\0\0".to_vec()), Err(Unread::NotText)));
+    // A quotation mark in the middle of a long list takes the rest into its cell; what stands before it is
+    // assessed, and memory stays bounded.
+    let mut list = List::open(
+        Box::new(Cursor::new(format!(
+            "part,thread\nhex bolt,M16\n\"hex bolt,M16\n{}",
+            "hex bolt,M16\n".repeat(1 << 19)
+        ))),
+        text,
+    )
+    .unwrap();
+    assert_eq!(list.take(100).unwrap().len(), 1);
+    let ended = list.take(100).unwrap_err();
+    assert!(matches!(ended, Unread::Endless(3)), "{ended}");
+}
