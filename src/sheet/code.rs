@@ -19,6 +19,10 @@ const QUIET: i32 = 4;
 /// Beyond so many squares along an edge a code of 35 mm is too fine for a phone's camera.
 const FINEST: i32 = 97;
 
+/// What stands in the place of a code that is not there.
+pub const NO_CODE: &str =
+    "The link is too long for a code that a phone reads from paper: copy it, or type what this sheet says.";
+
 /// The code of a link, with as much correction as leaves its squares coarse; `None` for a link too long
 /// to be read from paper.
 pub fn code(link: &str) -> Option<Code> {

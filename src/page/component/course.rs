@@ -109,7 +109,7 @@ fn set_up(props: &Props, link: Option<String>) -> Html {
             <div class="fields form">{ for asked.map(row) }</div>
             if let Some(link) = link {
                 <p>{ "To give out: " }<a href={link.clone()}>{ link.clone() }</a></p>
-                { for qr_code(&link) }
+                { qr_code(&link) }
                 <div class="tools"><button type="button" onclick={|_| browser::print()}>{ "Print" }</button></div>
             }
         </details>

@@ -2,15 +2,15 @@
 
 use yew::prelude::*;
 
-use crate::sheet::code::code;
+use crate::sheet::code::{NO_CODE, code};
 
-/// The code of a link; none for a link too long to be read from paper.
-pub fn qr_code(link: &str) -> Option<Html> {
-    let code = code(link)?;
+/// The code of a link; a sentence in its place where the link is too long to be read from paper.
+pub fn qr_code(link: &str) -> Html {
+    let Some(code) = code(link) else { return html! { <p class="no-code">{ NO_CODE }</p> } };
     let size = code.size;
-    Some(html! {
+    html! {
         <svg class="code" viewBox={format!("0 0 {size} {size}")} role="img" aria-label="The link as a QR code">
             <path d={code.path} />
         </svg>
-    })
+    }
 }
