@@ -4,6 +4,7 @@ use crate::coat::{CoatClass, ThicknessLimit};
 use crate::order::{Assessed, Judged, set};
 use crate::process::Process;
 use crate::rule::fit::room_in_words;
+use crate::source::document;
 use crate::thread::pair::{Found, Room};
 
 /// The finish of a process, in the words of its standard; `None` where the process offers no coat.
@@ -14,7 +15,9 @@ pub(super) fn specification(assessed: &Assessed, judged: &Judged) -> Option<Stri
         Process::Mechanical => "Mechanically deposited zinc coating",
         Process::Electroplated => "Electroplated zinc coating",
     };
-    let mut text = format!("{coat} to {}, {}: {}", class.document.name, class.name, limits(class).join(", "));
+    let finish = if class.document == &document::ASTM_B695 { TYPES } else { "" };
+    let mut text =
+        format!("{coat} to {}, {}{finish}: {}", class.document.name, class.name, limits(class).join(", "));
     if let Some(threads) = threads(assessed, judged) {
         text.push_str("; ");
         text.push_str(&threads);
@@ -31,6 +34,9 @@ pub(super) fn specification(assessed: &Assessed, judged: &Judged) -> Option<Stri
     }
     Some(text + ".")
 }
+
+/// The order line asks for no chromate: the type is left to whoever orders.
+const TYPES: &str = ", type I as coated (type II has a coloured chromate)";
 
 /// What a class asks of the coat, as it is printed.
 pub(super) fn limits(class: &CoatClass) -> Vec<String> {
