@@ -187,7 +187,21 @@ impl Filled {
             Kind::Choice(choices) => choices.iter().find(|choice| choice.key == self.text),
             _ => None,
         };
-        chosen.map_or_else(|| self.with_unit(), |choice| choice.label.to_owned())
+        match (chosen, field.kind) {
+            (Some(choice), _) => choice.label.to_owned(),
+            (None, Kind::Quantity { units, .. }) => self.rounded(units).unwrap_or_else(|| self.with_unit()),
+            (None, _) => self.with_unit(),
+        }
+    }
+
+    /// A number that only a computer would write, with nine decimals: a link carries all its bits, so that
+    /// what it opens computes with the same number, and half of 79.5 more comes to 119.24999999999999.
+    fn rounded(&self, offered: &[&'static Unit]) -> Option<String> {
+        let Reading { number, unit } = number::read(&self.text, offered).ok()?;
+        let plain = (number * 1e9).round() / 1e9;
+        let symbol = unit.or(self.unit).map_or("", |unit| unit.symbol);
+        let is_long = plain != number && plain.to_string().len() + 3 < number.to_string().len();
+        is_long.then(|| format!("{plain} {symbol}").trim_end().to_owned())
     }
 
     /// How a number was read, where it is written otherwise than a machine would: `1 1/8` as 1.125.
