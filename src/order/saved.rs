@@ -21,6 +21,8 @@ use std::collections::BTreeMap;
 
 use store::keep;
 
+use crate::quantity::letters::lower;
+
 /// The entries of this version stand under this, followed by their id.
 const PREFIX: &str = "kb2/";
 
@@ -31,7 +33,8 @@ pub struct Shelf(BTreeMap<String, Item>);
 /// What stands under a name of ours in the store.
 #[derive(Debug, Clone, PartialEq)]
 enum Item {
-    Entry(Entry),
+    /// An entry, with the small letters in which is searched: made once, for there may be thousands.
+    Entry(Entry, String),
     /// What is not understood, kept as it is.
     Other(String),
 }
@@ -67,12 +70,18 @@ impl Shelf {
         self.0.is_empty()
     }
 
-    /// The entries in whose name or address all of these words stand, the newest first; each with its
-    /// name in the store.
+    /// The entries in whose name, line, fields or date all of these words stand, the newest first; each with
+    /// its name in the store.
     pub fn found(&self, words: &str) -> Vec<(&str, &Entry)> {
-        let words: Vec<String> = words.split_whitespace().map(str::to_ascii_lowercase).collect();
+        let words = lower(words);
+        let words: Vec<&str> = words.split_whitespace().collect();
+        let holds = |item: &&Item| match item {
+            Item::Entry(_, text) => words.iter().all(|word| text.contains(word)),
+            Item::Other(_) => false,
+        };
+        let found = self.0.iter().filter(|(_, item)| holds(item));
         let mut found: Vec<(&str, &Entry)> =
-            self.entries().filter(|(_, entry)| words.is_empty() || entry.holds(&words)).collect();
+            found.filter_map(|(place, item)| Some((place.as_str(), item.entry()?))).collect();
         // Among entries of one time, and of none, the place decides: the order is the same each time.
         found.sort_unstable_by(|(one, a), (other, b)| b.saved.cmp(&a.saved).then_with(|| one.cmp(other)));
         found
@@ -103,28 +112,38 @@ impl Shelf {
     /// # Errors
     /// What the store says; then the entry keeps its old name.
     pub fn rename(&mut self, store: &impl Store, place: &str, name: &str) -> Result<(), Fault> {
-        let Some(Item::Entry(entry)) = self.0.get(place) else { return Ok(()) };
+        let Some(entry) = self.0.get(place).and_then(Item::entry) else { return Ok(()) };
         let renamed = Entry { name: name.trim().to_owned(), ..entry.clone() };
         let new_place = renamed.place();
         if new_place == place {
             return Ok(());
         }
         save(store, &renamed)?;
-        self.0.insert(new_place, Item::Entry(renamed));
-        self.remove(store, place)
+        self.0.insert(new_place, Item::of(renamed));
+        self.remove(store, place).map(drop)
     }
 
-    /// Removes an entry.
+    /// Removes an entry, and gives it back to whoever may want it again.
     ///
     /// # Errors
     /// What the store says; then it is still there.
-    pub fn remove(&mut self, store: &impl Store, place: &str) -> Result<(), Fault> {
+    pub fn remove(&mut self, store: &impl Store, place: &str) -> Result<Option<Entry>, Fault> {
         store.remove(place)?;
         if store.text(place)?.is_some() {
             return Err(Fault::NotKept);
         }
-        self.0.remove(place);
-        Ok(())
+        Ok(match self.0.remove(place) {
+            Some(Item::Entry(entry, _)) => Some(entry),
+            _ => None,
+        })
+    }
+
+    /// Puts an entry where it was, after it was removed.
+    ///
+    /// # Errors
+    /// What the store says; then it was not put back.
+    pub fn put_back(&mut self, store: &impl Store, entry: Entry) -> Result<(), Fault> {
+        self.add(store, entry).map(drop)
     }
 
     /// Takes in what another window has put under a name, or that it has removed it; whether that
@@ -143,19 +162,16 @@ impl Shelf {
     /// Takes in what stands in the store under a name of ours.
     fn take(&mut self, name: String, text: String) {
         let entry = if name.starts_with(PREFIX) { Entry::read(&text) } else { None };
-        self.0.insert(name, entry.map_or(Item::Other(text), Item::Entry));
+        self.0.insert(name, entry.map_or(Item::Other(text), Item::of));
     }
 
     fn entries(&self) -> impl Iterator<Item = (&str, &Entry)> {
-        self.0.iter().filter_map(|(place, item)| match item {
-            Item::Entry(entry) => Some((place.as_str(), entry)),
-            Item::Other(_) => None,
-        })
+        self.0.iter().filter_map(|(place, item)| Some((place.as_str(), item.entry()?)))
     }
 
     fn kept_as_they_are(&self) -> impl Iterator<Item = (&str, &str)> {
         self.0.iter().filter_map(|(name, item)| match item {
-            Item::Entry(_) => None,
+            Item::Entry(..) => None,
             Item::Other(text) => Some((name.as_str(), text.as_str())),
         })
     }
@@ -163,13 +179,27 @@ impl Shelf {
     /// Stores an entry, then shows it; whether it is new.
     fn add(&mut self, store: &impl Store, entry: Entry) -> Result<bool, Fault> {
         let place = entry.place();
-        if let Some(Item::Entry(known)) = self.0.get(&place)
+        if let Some(known) = self.0.get(&place).and_then(Item::entry)
             && known.saved >= entry.saved
         {
             return Ok(false);
         }
         save(store, &entry)?;
-        Ok(self.0.insert(place, Item::Entry(entry)).is_none())
+        Ok(self.0.insert(place, Item::of(entry)).is_none())
+    }
+}
+
+impl Item {
+    fn of(entry: Entry) -> Self {
+        let text = entry.searched();
+        Self::Entry(entry, text)
+    }
+
+    fn entry(&self) -> Option<&Entry> {
+        match self {
+            Self::Entry(entry, _) => Some(entry),
+            Self::Other(_) => None,
+        }
     }
 }
 

@@ -4,7 +4,8 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::PREFIX;
 use crate::calculator::{About, Address, Damage, Form, Verdict, find};
-use crate::order;
+use crate::order::{self, Answer};
+use crate::quantity::letters::lower;
 
 /// An order line or a calculation that was kept.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -33,6 +34,8 @@ pub struct Entry {
 
 /// Nobody types more than that; a longer text is none of ours.
 const LONGEST_ADDRESS: usize = 20_000;
+/// The name under which an address holds the line as it was written.
+const LINE: &str = "line";
 /// The longest name, in bytes.
 const LONGEST_NAME: usize = 400;
 
@@ -57,10 +60,13 @@ impl Entry {
         }
     }
 
-    /// What it is called: its name, or what stands in its first fields.
+    /// What it is called: its name, the line as it was written, or what stands in its first fields.
     pub fn title(&self) -> String {
         if !self.name.is_empty() {
             return self.name.clone();
+        }
+        if let Some(line) = self.line() {
+            return line;
         }
         let (address, _) = Address::read(&self.address);
         let Some(about) = about(&address.view) else { return address.view };
@@ -78,10 +84,39 @@ impl Entry {
         about(&address.view).map_or("", |about| about.title)
     }
 
-    /// Whether each of these words, in small letters, stands in the name or the address.
-    pub(super) fn holds(&self, words: &[String]) -> bool {
-        let text = format!("{} {}", self.name, self.address).to_ascii_lowercase();
-        words.iter().all(|word| text.contains(word.as_str()))
+    /// The order as it was written in one line, where it was.
+    pub fn line(&self) -> Option<String> {
+        Address::read(&self.address).0.take(LINE).filter(|line| !line.trim().is_empty())
+    }
+
+    /// What to order by the rules of today, or the result of a calculation in a sentence; the whole answer is
+    /// its text. None where something is missing or wrong.
+    pub fn answer(&self) -> Option<Answer> {
+        let (address, _) = Address::read(&self.address);
+        if address.view == order::ABOUT.id {
+            let line = order::read(&address.draft).ok()?;
+            return Some(order::answer::answer(&line, &order::judge(&line)));
+        }
+        let report = find(&address.view)?.evaluate(&address.draft).ok()?;
+        Some(Answer { text: report.headline.clone(), recommended: None, order: report.headline })
+    }
+
+    /// The address of its sheets.
+    pub fn sheets(&self) -> String {
+        let (view, fields) = self.address.split_once('?').unwrap_or((&self.address, ""));
+        let id = view.split_once('/').map_or(view, |(_, id)| id);
+        let of = if id == order::ABOUT.id { String::new() } else { format!("of={id}&") };
+        format!("1/sheet?{of}{fields}")
+    }
+
+    /// All that is searched, in small letters: name, date, address, and what its fields say.
+    pub(super) fn searched(&self) -> String {
+        let mut text = format!("{} {} {}", self.name, self.saved, self.address);
+        for (_, said) in Address::read(&self.address).0.draft.pairs() {
+            text.push(' ');
+            text.push_str(said);
+        }
+        lower(&text)
     }
 
     /// As it stands in the store, and on a line of a file.

@@ -1,5 +1,6 @@
 //! One thing that was kept: its name, its date, its verdict, and what can be done with it.
 
+use yew::platform::spawn_local;
 use yew::prelude::*;
 
 use super::sign::sign;
@@ -44,6 +45,21 @@ pub fn EntryCard(props: &Props) -> Html {
         let (remove, place) = (remove.clone(), place.clone());
         move |_: MouseEvent| remove.emit(place.clone())
     };
+    let answer = use_memo(entry.address.clone(), |_| entry.answer());
+    let said = use_state(AttrValue::default);
+    let copy = answer.as_ref().as_ref().map(|answer| {
+        let text = format!("{}\n{}", answer.text, browser::full_address(&entry.address));
+        let said = said.clone();
+        let copy = move |_: MouseEvent| {
+            let (said, text) = (said.clone(), text.clone());
+            spawn_local(async move {
+                let copied = browser::copy(&text).await;
+                said.set(if copied { "The answer is copied, with its link.".into() } else { text.into() });
+            });
+        };
+        html! { <button type="button" aria-label={format!("Copy {title}")} onclick={copy}>{ "Copy" }</button> }
+    });
+    let line = entry.line().filter(|line| *line != title);
     let id = format!("name-{}", place.replace('/', "-"));
     html! {
         <li class="panel card">
@@ -53,8 +69,17 @@ pub fn EntryCard(props: &Props) -> Html {
                 { ", " }
                 { browser::local_time(&entry.saved).unwrap_or_else(|| "no date".to_owned()) }
             </p>
+            if let Some(line) = line { <p class="as-written">{ line }</p> }
             { verdicts(&entry.verdicts) }
+            if let Some(answer) = answer.as_ref().as_ref().filter(|answer| !answer.order.is_empty()) {
+                <p class="to-order">
+                    if answer.recommended.is_some() { <span>{ "To order: " }</span> }
+                    { answer.order.clone() }
+                </p>
+            }
             <div class="buttons">
+                { copy }
+                <a class="button" href={format!("#{}", entry.sheets())} aria-label={format!("Print {title}")}>{ "Print" }</a>
                 <button type="button" aria-label={format!("Remove {title}")} onclick={take_away}>{ "Remove" }</button>
                 <details class="rename">
                     <summary>{ "Rename" }</summary>
@@ -65,6 +90,7 @@ pub fn EntryCard(props: &Props) -> Html {
                     </form>
                 </details>
             </div>
+            <p role="status">{ (*said).clone() }</p>
         </li>
     }
 }

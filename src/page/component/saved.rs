@@ -136,13 +136,28 @@ pub fn SavedView() -> Html {
             kept.did(done);
         })
     };
+    // What was removed last can be put back.
+    let removed = use_state(|| None::<Entry>);
     let remove = {
-        let kept = kept.clone();
+        let (kept, removed) = (kept.clone(), removed.clone());
         Callback::from(move |place: AttrValue| {
             let done = kept.shelf.borrow_mut().remove(&Device, &place);
-            kept.did(done);
+            kept.did(done.map(|entry| removed.set(entry)));
         })
     };
+    let put_back = (*removed).clone().map(|entry| {
+        let (kept, removed, title) = (kept.clone(), removed.clone(), entry.title());
+        let put_back = move |_: MouseEvent| {
+            let done = kept.shelf.borrow_mut().put_back(&Device, entry.clone());
+            kept.did(done.map(|()| removed.set(None)));
+        };
+        html! {
+            <>
+                <p>{ format!("Removed: {title}.") }</p>
+                <button type="button" onclick={put_back}>{ "Put it back" }</button>
+            </>
+        }
+    });
     let export = {
         let kept = kept.clone();
         move |_: MouseEvent| {
@@ -216,6 +231,7 @@ pub fn SavedView() -> Html {
                         <progress value={done.to_string()} max={total.to_string()} aria-label="Entries done" />
                     }
                     if !kept.said.is_empty() { <p>{ (*kept.said).clone() }</p> }
+                    { put_back }
                 </div>
             </div>
             { others_note(shelf.others()) }
