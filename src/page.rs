@@ -16,10 +16,15 @@ mod component;
 mod hook;
 #[cfg(target_arch = "wasm32")]
 mod reducer;
+#[cfg(target_arch = "wasm32")]
+mod worker;
 
-/// Puts the page into the element that `index.html` keeps for it.
+/// Puts the page into the element that `index.html` keeps for it; in a worker, serves the page.
 #[cfg(target_arch = "wasm32")]
 pub fn mount() {
+    if let Some(scope) = worker::scope() {
+        return worker::serve(scope);
+    }
     // A page around this one could have its reader touch what it wants: the script in `index.html`
     // says so in place of the page.
     if browser::is_framed() {

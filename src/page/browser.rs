@@ -7,7 +7,7 @@ mod file;
 mod stopped;
 
 pub use device::Device;
-pub use file::download;
+pub use file::{download, download_blob};
 pub use stopped::{remember, tell_when_stopped};
 
 use gloo_events::EventListener;

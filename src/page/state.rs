@@ -79,7 +79,7 @@ pub enum Action {
 }
 
 /// The name under which an address holds the written line, beside the fields it fills.
-const LINE: &str = "line";
+pub const LINE: &str = "line";
 /// The name under which the address of a sheet holds the calculator that it is of, and that of the sources
 /// the document.
 pub const OF: &str = "of";
@@ -147,7 +147,7 @@ impl State {
             View::Order | View::Sheet(None) => Some(&self.order),
             View::Calculator(place) | View::Sheet(Some(place)) => self.calculators.get(place),
             View::Course => Some(&self.course),
-            View::Catalogue | View::Saved | View::Sources(_) => None,
+            View::Catalogue | View::Saved | View::List | View::Sources(_) => None,
         }
     }
 
@@ -183,7 +183,7 @@ impl State {
             View::Order | View::Sheet(None) => Some(&mut self.order),
             View::Calculator(place) | View::Sheet(Some(place)) => self.calculators.get_mut(place),
             View::Course => Some(&mut self.course),
-            View::Catalogue | View::Saved | View::Sources(_) => None,
+            View::Catalogue | View::Saved | View::List | View::Sources(_) => None,
         }
     }
 
@@ -237,7 +237,7 @@ impl State {
         };
         self.view = View::of_key(&address.view).unwrap_or(View::Order);
         // The way back is open as long as one stays among calculators, and taken once.
-        let leaves = matches!(self.view, View::Catalogue | View::Saved | View::Course);
+        let leaves = matches!(self.view, View::Catalogue | View::Saved | View::List | View::Course);
         if leaves || (before, self.view) == (View::Order, View::Order) {
             self.left_at = None;
         }

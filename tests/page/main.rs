@@ -20,6 +20,7 @@ mod course;
 mod form;
 mod harness;
 mod link;
+mod list;
 mod offline;
 mod opening;
 mod order;

@@ -14,6 +14,7 @@ fn views() -> Vec<String> {
         "#1/saved",
         "#1/sources",
         "#1/sources?of=ISO+10684:2004",
+        "#1/list",
         "#1/course",
         "#1/course?lesson=four-times",
         "#1/course?room=sheet&number=3&count=4&level=whole-task",

@@ -63,7 +63,7 @@ fn finish(dist: &Path) -> Done {
     let page = html::with_policy(
         &page,
         &["'self'", "'wasm-unsafe-eval'"],
-        "connect-src 'self'; img-src 'self' data:; manifest-src 'self'; worker-src 'self'",
+        "connect-src 'self'; img-src 'self' data:; manifest-src 'self'; worker-src 'self' blob:",
     )?;
     write(&index, page)?;
     // Trunk's minifier cannot read the script of wasm-bindgen and leaves its remarks in it.

@@ -19,10 +19,10 @@ use super::size::Budget;
 const GUARD: &str = "kettle-and-barrel-stopped";
 
 /// What the file may weigh with the program as it is.
-const RAW: Budget = Budget { what: "one file, the program as it is", goal: 1_800_000, reached: 2_691_000 };
+const RAW: Budget = Budget { what: "one file, the program as it is", goal: 1_800_000, reached: 2_860_000 };
 /// The same with the program packed by gzip: half of it.
 const PACKED: Budget =
-    Budget { what: "one file, the program packed by gzip", goal: 900_000, reached: 1_125_000 };
+    Budget { what: "one file, the program packed by gzip", goal: 900_000, reached: 1_205_000 };
 
 /// Writes the whole page as one file beside the built page, and holds it against its budget.
 pub fn bundle(dist: &Path) -> Done<PathBuf> {
@@ -65,23 +65,32 @@ fn one_file(dist: &Path, program: &[u8]) -> Done<String> {
     let page = replace(&page, "script", |script| gone(!script.text.contains(GUARD)))?;
     let (before, after) = page.rsplit_once("</body>").ok_or("index.html has no </body>")?;
     let packed = STANDARD.encode(gzip(program)?);
-    let glue = glue.replace("</script", "<\\/script");
+    let glue = plain(&glue).replace("</script", "<\\/script");
     let page = format!(
         "{before}<script type=\"text/plain\" id=\"program\">{packed}</script><script type=\"module\">{glue}\n{}\
          </script></body>{after}",
         starter(&start)
     );
     debug_assert_eq!(elements(&page, "script")?.len(), 3);
-    with_policy(&page, &["'wasm-unsafe-eval'"], "img-src data:")
+    with_policy(&page, &["'wasm-unsafe-eval'"], "img-src data:; worker-src blob:")
 }
 
-/// The script that unpacks the program and starts it.
+/// The script that unpacks the program and starts it. In a worker, whose script this is as well, the page
+/// sends the program.
 fn starter(start: &str) -> String {
     format!(
-        "const packed = Uint8Array.from(atob(document.getElementById(\"program\").textContent), c => c.charCodeAt(0));\n\
+        "if (globalThis.document) (async () => {{\n\
+         const packed = Uint8Array.from(atob(document.getElementById(\"program\").textContent), c => c.charCodeAt(0));\n\
          const program = new Blob([packed]).stream().pipeThrough(new DecompressionStream(\"gzip\"));\n\
-         await {start}({{ module_or_path: new Response(program, {{ headers: {{ \"content-type\": \"application/wasm\" }} }}) }});\n"
+         await {start}({{ module_or_path: new Response(program, {{ headers: {{ \"content-type\": \"application/wasm\" }} }}) }});\n\
+         }})();\n"
     )
+}
+
+/// The glue as a plain script: the worker of a page from disk is refused modules by some browsers.
+fn plain(glue: &str) -> String {
+    let lines = glue.lines().filter(|line| !line.starts_with("export {"));
+    lines.map(|line| line.replace("import.meta.url", "location.href")).collect::<Vec<_>>().join("\n")
 }
 
 /// The name that the glue exports as its default: the function that starts the program.

@@ -1,4 +1,4 @@
-//! Texts that leave the page as files.
+//! What leaves the page as a file.
 
 use gloo_file::{Blob, ObjectUrl};
 use gloo_utils::document;
@@ -10,7 +10,12 @@ const TAKEN: u32 = 10_000;
 
 /// Gives the user a text as a file; whether the browser was asked.
 pub fn download(name: &str, text: &str, media: &str) -> bool {
-    let address = ObjectUrl::from(Blob::new_with_options(text, Some(media)));
+    download_blob(name, Blob::new_with_options(text, Some(media)))
+}
+
+/// Gives the user a file; whether the browser was asked.
+pub fn download_blob(name: &str, file: Blob) -> bool {
+    let address = ObjectUrl::from(file);
     let anchor = document().create_element("a").ok().and_then(|it| it.dyn_into::<HtmlAnchorElement>().ok());
     let Some(anchor) = anchor else { return false };
     anchor.set_href(&address);

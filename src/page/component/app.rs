@@ -7,6 +7,7 @@ use super::catalogue::catalogue;
 use super::course::Course;
 use super::footer::footer;
 use super::header::Header;
+use super::list::ListView;
 use super::notice::notice_bar;
 use super::saved::SavedView;
 use super::sheet::SheetView;
@@ -53,6 +54,11 @@ pub fn App() -> Html {
     });
     let back = (page.view != View::Order && page.left_at.is_some())
         .then(|| AttrValue::from(format!("#{}", page.address_of(View::Order))));
+    // A list that was begun goes on while something else is open.
+    let list = use_mut_ref(|| false);
+    let on_list = page.view == View::List;
+    *list.borrow_mut() |= on_list;
+    let list = *list.borrow();
     let view = match (page.view, page.desk()) {
         (View::Catalogue, _) => catalogue(),
         (View::Saved, _) => html! { <SavedView /> },
@@ -89,6 +95,7 @@ pub fn App() -> Html {
                 <main id="main" tabindex="-1">
                     { notice_bar(&page.notice, &dispatch) }
                     { view }
+                    if list { <ListView key="list" shown={on_list} /> }
                 </main>
                 { footer() }
             </div>

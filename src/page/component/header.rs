@@ -36,7 +36,7 @@ pub fn Header(props: &Props) -> Html {
             <a class="skip" href="#main" onclick={skip}>{ "Skip to the content" }</a>
             <p class="name">{ emblem() }<span>{ "Kettle & Barrel" }</span></p>
             <nav aria-label="Page">
-                <ul>{ for [View::Order, View::Catalogue, View::Course, View::Saved].map(way) }</ul>
+                <ul>{ for [View::Order, View::List, View::Catalogue, View::Course, View::Saved].map(way) }</ul>
             </nav>
             { settings_fold(props.settings, &dispatch) }
         </header>

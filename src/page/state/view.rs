@@ -15,6 +15,8 @@ pub enum View {
     Calculator(usize),
     /// What was kept on this device.
     Saved,
+    /// A list of orders.
+    List,
     /// Sheets of paper: of the order, or of the calculator at that place of the register.
     Sheet(Option<usize>),
     /// Lessons and exercises.
@@ -30,6 +32,7 @@ impl View {
             "order" => Some(Self::Order),
             "calculators" => Some(Self::Catalogue),
             "saved" => Some(Self::Saved),
+            "list" => Some(Self::List),
             "sheet" => Some(Self::Sheet(None)),
             "course" => Some(Self::Course),
             "sources" => Some(Self::Sources(None)),
@@ -43,6 +46,7 @@ impl View {
             Self::Order => "order",
             Self::Catalogue => "calculators",
             Self::Saved => "saved",
+            Self::List => "list",
             Self::Sheet(_) => "sheet",
             Self::Course => course::ABOUT.id,
             Self::Sources(_) => "sources",
@@ -70,6 +74,7 @@ impl View {
             Self::Order => "Order line",
             Self::Catalogue => "Calculators",
             Self::Saved => "Saved",
+            Self::List => "Order list",
             Self::Sheet(_) => "Sheets to print",
             Self::Course => course::ABOUT.title,
             Self::Sources(_) => self.document().map_or("What the numbers rest on", |document| document.name),
