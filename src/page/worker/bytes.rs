@@ -78,5 +78,9 @@ pub fn text(bytes: &[u8]) -> String {
 }
 
 fn unreadable(_: JsValue) -> io::Error {
-    io::Error::other("the browser does not give the file: it was changed, moved, or may not be read")
+    // WebKit gives none to the worker of a page from disk.
+    io::Error::other(
+        "the browser does not give the file: it was changed or moved, or the page was opened from disk, and \
+                      this browser needs it from a host",
+    )
 }

@@ -28,12 +28,7 @@ pub fn serve(scope: DedicatedWorkerGlobalScope) {
         let _ = to_page.post_message(&told.to_message());
     };
     let work = Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
-        let list = event.data();
-        let file = match list.dyn_into::<Blob>() {
-            Ok(file) => Ok(file),
-            Err(bytes) => Blob::new_with_buffer_source_sequence(&Array::of1(&bytes)),
-        };
-        if let Ok(file) = file {
+        if let Ok(file) = event.data().dyn_into::<Blob>() {
             told(&Told::Ended(assess(file, &told)));
         }
     });

@@ -34,11 +34,6 @@ impl Work {
         spawn_local(async move {
             let work = async {
                 let (script, kind) = script().await?;
-                // From disk, WebKit gives no file of the page to its worker: it gets the bytes.
-                let list = match kind {
-                    WorkerType::Classic => JsFuture::from(list.array_buffer()).await.ok()?,
-                    _ => list.into(),
-                };
                 Self::of(&script, kind, &list, told).ok()
             };
             started(work.await);
@@ -48,7 +43,7 @@ impl Work {
     fn of(
         script: &str,
         kind: WorkerType,
-        list: &JsValue,
+        list: &Blob,
         told: impl Fn(Option<Told>) + Clone + 'static,
     ) -> Result<Self, JsValue> {
         let media = BlobPropertyBag::new();
