@@ -112,6 +112,6 @@ pub fn of_pair(input: &Input, bolt: BoltLimits, nut: Nut) -> Result<Outcome, Pro
         quarter,
         before: gauge::before_coat(&bolt, &basic, coat),
         tap: tap::tap(thread, &tapped, allowance, making),
-        hole: tap::hole(thread, allowance, making),
+        hole: tap::hole(thread, nut.allowance.value + nut_before.minor_larger, making),
     })
 }

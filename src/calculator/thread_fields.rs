@@ -1,12 +1,14 @@
 //! The fields that every calculator of threads asks in the same words, and how they are read.
 
 use super::{
-    Bound, Fault, Field, FieldAbout, FieldValue, Finding, Mark, Missed, Reader, Writer, Written, choices,
+    Bound, Fault, Field, FieldAbout, FieldValue, Finding, Mark, Missed, Note, Reader, Writer, Written,
+    choices,
 };
 use crate::process::Process;
 use crate::quantity::{Length, PlainNumber, Shown, Unit, unit};
 use crate::rule::{self, Case, Key, Part};
 use crate::source::{assumed, document};
+use crate::table::asme_b1_1::Series;
 use crate::thread::fit::{Coat, DEFAULT_UNEVENNESS};
 use crate::thread::overtap::{Allowance, usual_bolt_class};
 use crate::thread::{Designation, Thread, ToleranceClass, undersize};
@@ -241,6 +243,31 @@ pub(super) fn mating(thread: Thread, bolt_class: ToleranceClass, allowance: Allo
     let ruling = rule::rule(Key::Mating).judge(&case)?;
     (ruling.says.mark == Mark::Bar)
         .then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
+}
+
+/// Up to which length of engagement the limits of a thread hold.
+pub(super) fn engagement(thread: Thread) -> Note {
+    let ruler = Ruler::of(thread);
+    match thread.series() {
+        None => Note::sourced(
+            "The limits are those of the usual lengths of engagement, group N of ISO 965-1. A longer thread in a deep hole \
+             needs wider ones: open its Table 2, which is not held here.",
+            document::ISO_965_1.memory("group N of lengths of engagement"),
+        ),
+        Some(series) => {
+            let (to, words) = match series {
+                Series::Unef => (15.0 * thread.pitch(), "15 pitches"),
+                _ => (1.5 * thread.diameter(), "1.5 diameters"),
+            };
+            Note::sourced(
+                format!(
+                    "The limits hold for engagements of up to {words}, {}; a longer thread needs wider ones.",
+                    ruler.size(to)
+                ),
+                document::ASME_B1_1.memory("clause 5, length of engagement of the tolerances"),
+            )
+        }
+    }
 }
 
 /// The coat with its unevenness, and the unit in which its maximum was written.

@@ -1,4 +1,5 @@
-//! ASME B94.9, taps, inch: H limits, and the limit that is recommended for a thread.
+//! ASME B94.9, taps, inch: H limits, and the limit that is recommended for a thread; the G limits of
+//! forming taps, which tap makers count alike.
 //!
 //! Hn lies between n − 1 and n steps of .0005 in above the basic pitch diameter. An oversize tap is
 //! named by its H number, or by the amount where that is no multiple of a step.
@@ -52,4 +53,36 @@ static RECOMMENDED: &[(u16, u16, u32, u32, Basis)] = &[
     (22, 24, 6, 4, Basis::Memory),
     (24, 12, 8, 4, Basis::Memory),
     (24, 24, 6, 4, Basis::Memory),
+];
+
+/// The step of the G numbers of forming taps: Gn ends n steps above the basic pitch diameter, as Hn does.
+pub const FORMING_STEP: Source = document::TAP_MAKERS_TEXT.read("G limits of forming taps, steps of 12.7 µm");
+
+/// A forming tap as it is listed, with the hole before it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Forming {
+    /// Its G number.
+    pub number: u32,
+    /// The hole before it.
+    pub hole: Length,
+}
+
+/// The forming tap for a standard nut, by sixteenths of an inch and threads in two inches.
+pub fn forming(sixteenths: u16, per_two_inches: u16) -> Option<Sourced<Forming>> {
+    let row = FORMING.iter().find(|row| (row.0, row.1) == (sixteenths, per_two_inches))?;
+    let tap = Forming { number: row.2, hole: Length::from_mm(row.3) };
+    Some(document::TAP_MAKERS_TEXT.read("forming taps, G number and hole").gives(tap))
+}
+
+/// Sixteenths of an inch, threads in two inches, G number, hole in mm.
+#[rustfmt::skip]
+static FORMING: &[(u16, u16, u32, f64)] = &[
+    (4, 40, 7, 5.82),
+    (4, 56, 7, 5.97),
+    (5, 36, 7, 7.33),
+    (6, 48, 7, 9.07),
+    (7, 28, 8, 10.32),
+    (7, 40, 8, 10.57),
+    (8, 26, 8, 11.84),
+    (8, 40, 8, 12.15),
 ];

@@ -64,6 +64,8 @@ pub fn before_coat(bolt: &BoltLimits, basic: &BoltLimits, coat: Coat) -> Option<
 pub struct NutBeforeCoat {
     /// By how much its pitch diameter is tapped larger for the greatest coat: 4 t.
     pub larger: Length,
+    /// By how much its minor diameter is larger: 2 t.
+    pub minor_larger: Length,
     /// Pitch diameter: least plus 4 t of the greatest coat, greatest plus 4 t of the least.
     pub pitch: Limits,
     /// Minor diameter: the same with 2 t.
@@ -78,6 +80,7 @@ pub fn nut_before_coat(after: &NutLimits, coat: Coat) -> NutBeforeCoat {
     };
     NutBeforeCoat {
         larger: PITCH_GROWTH * coat.max,
+        minor_larger: CREST_GROWTH * coat.max,
         pitch: more(after.pitch, PITCH_GROWTH),
         minor: more(after.minor, CREST_GROWTH),
     }

@@ -39,10 +39,10 @@ pub struct Tap {
 pub enum Name {
     /// A class of ISO 2857, with an oversize.
     Iso(u8, Length),
-    /// An H number.
-    H(u32),
-    /// An H number with an oversize that is no multiple of its steps.
-    Plus(u32, Length),
+    /// An H number of a cutting tap, a G number of a forming one.
+    Number(Making, u32),
+    /// Such a number with an oversize that is no multiple of its steps.
+    Plus(Making, u32, Length),
 }
 
 /// The hole before the tap.
@@ -52,7 +52,7 @@ pub struct Hole {
     pub standard: Sourced<Length>,
     /// Its name in a list of inch drills.
     pub name: Option<&'static str>,
-    /// With the allowance of the nut added.
+    /// With what the minor diameter of the nut is larger by.
     pub diameter: Length,
 }
 
@@ -70,51 +70,58 @@ pub const OVER: Source = document::ISO_965_5.read("Table 1, EI alike on all diam
 /// The tap for a nut of 6H or 2B, or one tapped over from it by a diametral allowance.
 ///
 /// # Errors
-/// A blank for forming taps, whose limits are the maker's own, and a refusal where no tap leaves a margin
+/// A blank for forming taps that are not listed, whose limits are the maker's own, and a refusal where no tap leaves a margin
 /// inside the limits.
 pub fn tap(thread: Thread, nut: &NutLimits, allowance: Length, making: Making) -> Result<Tap, Refusal> {
-    if making == Making::Formed {
-        return Err(Refusal::blank(
-            &format!("the limit of a forming tap for {thread}, which is larger than that of a cutting tap"),
-            document::TAP_MAKERS_TEXT.read("forming taps"),
-        ));
-    }
-    let (name, pitch, source) = match thread.is_metric() {
-        true => {
+    let (name, pitch, source) = match (making, thread.is_metric()) {
+        (Making::Formed, _) => {
+            let listed = thread.inch_key().and_then(|(d, n)| asme_b94_9::forming(d, n)).ok_or_else(|| {
+                Refusal::blank(
+                    &format!(
+                        "the limit of a forming tap for {thread}, which is larger than that of a cutting tap"
+                    ),
+                    document::TAP_MAKERS_TEXT.read("forming taps"),
+                )
+            })?;
+            inch(thread, making, listed.source.gives(listed.value.number), allowance)
+        }
+        (Making::Cut, true) => {
             let t = tolerance(Tolerance::NutPitch, iso_2857::GRADE, thread.diameter(), thread.pitch())?.value;
             let class = iso_2857::CLASS_2;
             let from = thread.pitch_diameter() + allowance;
             let pitch = Limits { min: from + class.from * t, max: from + class.to * t };
             (Name::Iso(class.number, allowance), pitch, iso_2857::SOURCE)
         }
-        false => {
+        (Making::Cut, false) => {
             let standard = thread
                 .inch_key()
                 .and_then(|(d, n)| asme_b94_9::recommended(d, n, false))
                 .unwrap_or_else(|| PLACE.source.gives(by_place(nut)));
-            inch(thread, standard, allowance)
+            inch(thread, making, standard, allowance)
         }
     };
     let tap = Tap { name, pitch, below: pitch.min - nut.pitch.min, above: nut.pitch.max - pitch.max, source };
-    if tap.below >= Length::ZERO && tap.above > CUTS_LARGER.value {
+    // What is formed springs back: the thread comes out no larger than its tap.
+    let larger = if making == Making::Cut { CUTS_LARGER.value } else { Length::ZERO };
+    if tap.below >= Length::ZERO && tap.above > larger {
         return Ok(tap);
     }
     Err(Refusal::not_covered(
-        &format!("a tap for {thread} that may cut {} larger", CUTS_LARGER.value.show(&unit::UM, 0)),
+        &format!("a tap for {thread} that may cut {} larger", larger.show(&unit::UM, 0)),
         "nuts with a wider tolerance",
         source,
     ))
 }
 
-fn inch(thread: Thread, standard: Sourced<u32>, allowance: Length) -> (Name, Limits, Source) {
+fn inch(thread: Thread, making: Making, standard: Sourced<u32>, allowance: Length) -> (Name, Limits, Source) {
     let basic = thread.pitch_diameter();
     let steps = allowance / asme_b94_9::STEP.value;
     if (steps - steps.round()).abs() < 1e-6 {
         let number = standard.value + steps.round() as u32;
-        return (Name::H(number), h_limits(basic, number), standard.source);
+        return (Name::Number(making, number), h_limits(basic, number), standard.source);
     }
     let limits = h_limits(basic, standard.value).moved(allowance);
-    (Name::Plus(standard.value, allowance), limits, standard.source)
+    (Name::Plus(making, standard.value, allowance), limits, standard.source)
 }
 
 /// The H number whose band ends nearest below [`PLACE`] of the nut's tolerance.
@@ -123,18 +130,33 @@ fn by_place(nut: &NutLimits) -> u32 {
     (share.floor() as u32).max(1)
 }
 
-/// The pitch diameter of a tap of an H number.
+impl Making {
+    /// The letter of its taps' numbers.
+    pub const fn letter(self) -> char {
+        match self {
+            Self::Cut => 'H',
+            Self::Formed => 'G',
+        }
+    }
+}
+
+/// The pitch diameter of a tap of an H number, or of a G number, which counts alike.
 pub fn h_limits(basic: Length, number: u32) -> Limits {
     let at = |steps: f64| basic + steps * asme_b94_9::STEP.value;
     Limits { min: at(f64::from(number) - 1.0), max: at(f64::from(number)) }
 }
 
-/// The hole before the tap; a nut tapped over gets it larger by its allowance.
-pub fn hole(thread: Thread, allowance: Length, making: Making) -> Hole {
+/// The hole before the tap; a nut tapped over gets it larger by its allowance, and one that is coated
+/// afterwards by what the coat takes from its minor diameter.
+pub fn hole(thread: Thread, larger: Length, making: Making) -> Hole {
+    let by_share = || {
+        let share = tap_drills::FORMING_SHARE;
+        share.source.gives(thread.diameter() - share.value * thread.pitch())
+    };
     let (name, standard) = match (making, thread.inch_key()) {
-        (Making::Formed, _) => {
-            let share = tap_drills::FORMING_SHARE;
-            (None, share.source.gives(thread.diameter() - share.value * thread.pitch()))
+        (Making::Formed, key) => {
+            let listed = key.and_then(|(d, n)| asme_b94_9::forming(d, n));
+            (None, listed.map_or_else(by_share, |listed| listed.source.gives(listed.value.hole)))
         }
         (Making::Cut, Some((d, n))) => match tap_drills::inch(d, n) {
             Some((name, drill)) => (Some(name), drill),
@@ -146,7 +168,7 @@ pub fn hole(thread: Thread, allowance: Length, making: Making) -> Hole {
             (None, listed.unwrap_or_else(|| by_rule(thread)))
         }
     };
-    Hole { name, standard, diameter: standard.value + allowance }
+    Hole { name, standard, diameter: standard.value + larger }
 }
 
 fn by_rule(thread: Thread) -> Sourced<Length> {
@@ -159,8 +181,10 @@ impl Name {
         match self {
             Self::Iso(class, oversize) if oversize == Length::ZERO => format!("class {class}"),
             Self::Iso(class, oversize) => format!("class {class}, oversize {}", show(oversize)),
-            Self::H(number) => format!("H{number}"),
-            Self::Plus(number, oversize) => format!("H{number} plus {}", show(oversize)),
+            Self::Number(making, number) => format!("{}{number}", making.letter()),
+            Self::Plus(making, number, oversize) => {
+                format!("{}{number} plus {}", making.letter(), show(oversize))
+            }
         }
     }
 }

@@ -12,6 +12,7 @@ mod damage;
 mod direction;
 mod fields;
 mod fuzz;
+mod gauges;
 mod golden;
 mod kettle;
 mod lessons;

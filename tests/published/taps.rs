@@ -81,7 +81,7 @@ fn every_tap_advised_leaves_a_margin() {
 #[test]
 fn an_oversize_between_the_steps_is_named_by_its_amount() {
     let found = of(thread("7/16-14 UNC"), Allowance::Own(Length::from_inch(0.0017)));
-    assert!(matches!(found.name, Name::Plus(5, _)), "{found:?}");
+    assert!(matches!(found.name, Name::Plus(Making::Cut, 5, _)), "{found:?}");
 }
 
 /// Drills as listed; the hole of a nut tapped over is larger by its allowance and stays in its limits.
@@ -108,6 +108,36 @@ fn holes_before_forming_taps() {
     }
     let nut = overtap::nut(thread("M10"), Allowance::Standard).unwrap();
     assert!(tap(thread("M10"), &nut.limits, Length::ZERO, Making::Formed).is_err());
+}
+
+/// A tap maker's catalogue, read: G number and hole in mm; Gn ends n steps of 12.7 µm above the basic size, and
+/// lies in 2B.
+#[test]
+fn forming_taps_in_inches() {
+    for &(designation, number, drill) in FORMING_INCH {
+        let thread = thread(designation);
+        let nut = overtap::nut(thread, Allowance::Standard).unwrap();
+        let found = tap(thread, &nut.limits, Length::ZERO, Making::Formed).unwrap();
+        assert_eq!(found.name.words(|_| unreachable!()), number, "{designation}");
+        same_digits(hole(thread, Length::ZERO, Making::Formed).diameter.mm(), drill, designation);
+        let end = (found.pitch.max - thread.pitch_diameter()).um();
+        let steps: f64 = number[1..].parse().unwrap();
+        assert!((end - steps * 12.7).abs() < 1e-6, "{designation}: {end}");
+        // Tapped over for zinc it moves with the nut, as a cutting tap does.
+        let nut = overtap::nut(thread, Allowance::A563);
+        if let Ok(nut) = nut {
+            let over = tap(thread, &nut.limits, nut.allowance.value, Making::Formed).unwrap();
+            assert!(
+                (over.pitch.max - found.pitch.max - nut.allowance.value).um().abs() < 1e-6,
+                "{designation}"
+            );
+        }
+    }
+    // G6 of the catalogue: 64 to 76 µm; G7: 76 to 89 µm.
+    for (number, from, to) in [(6, 64.0, 76.0), (7, 76.0, 89.0)] {
+        let limits = h_limits(Length::ZERO, number);
+        assert_eq!((limits.min.um().round(), limits.max.um().round()), (from, to));
+    }
 }
 
 /// A tap maker's example, read: M6 coated 8 to 16 µm inside, GO plug up by 64 µm, NOT-GO by 32 µm.
@@ -210,4 +240,16 @@ const FORMING: &[(&str, &str)] = &[
     ("M16x2", "15.12"),
     ("M18x2.5", "16.90"),
     ("M20x2.5", "18.90"),
+];
+
+/// Thread, G number, hole in mm, read.
+const FORMING_INCH: &[(&str, &str, &str)] = &[
+    ("1/4-20 UNC", "G7", "5.82"),
+    ("1/4-28 UNF", "G7", "5.97"),
+    ("5/16-18 UNC", "G7", "7.33"),
+    ("3/8-24 UNF", "G7", "9.07"),
+    ("7/16-14 UNC", "G8", "10.32"),
+    ("7/16-20 UNF", "G8", "10.57"),
+    ("1/2-13 UNC", "G8", "11.84"),
+    ("1/2-20 UNF", "G8", "12.15"),
 ];

@@ -6,7 +6,8 @@ use crate::calculator::{
     Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict,
 };
 use crate::quantity::Length;
-use crate::source::{Sourced, document};
+use crate::source::{Sourced, common_practice, document};
+use crate::table::asme_b94_9;
 use crate::thread::fit::GROWTH;
 use crate::thread::limits::Limits;
 use crate::thread::overtap::Allowance;
@@ -17,6 +18,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let ruler = Ruler::of(input.thread);
     let mut findings = vec![after_coat(input, outcome)];
     findings.extend(tap_found(outcome));
+    findings.extend(hole(input, outcome, ruler));
     findings.extend(nut_coat(input, outcome));
     findings.extend(thread_fields::mating(input.thread, input.bolt_class, input.allowance));
     let pitch = outcome.nut.limits.pitch;
@@ -71,6 +73,41 @@ fn tap_found(outcome: &Outcome) -> Option<Finding> {
     Some(Finding::new(Mark::Note, format!("No tap is named: {refusal}."), refusal.source()))
 }
 
+/// Whether the hole leaves the nut's minor diameter within its plain gauges.
+fn hole(input: &Input, outcome: &Outcome, ruler: Ruler) -> Option<Finding> {
+    let Limits { min, max } = outcome.nut_before.minor;
+    // The minor diameter of a formed thread is made by the forming, from a larger hole.
+    if input.making == Making::Formed || !outcome.nut_before.stands() {
+        return None;
+    }
+    let hole = outcome.hole.diameter;
+    // A hundredth of a micrometre decides nothing.
+    let rounding = Length::from_um(0.01);
+    let source = outcome.nut.limits.minor_tolerance.source;
+    let (hole_shown, min_shown, max_shown) = (ruler.size(hole), ruler.size(min), ruler.size(max));
+    Some(if hole > max + rounding {
+        let text = format!(
+            "The hole of {hole_shown} lies above the plain NOT-GO plug of {max_shown} before the coat: drill it smaller, \
+             {} to {max_shown}.",
+            min_shown.digits()
+        );
+        Finding::new(Mark::Condition, text, source)
+    } else if hole < min - rounding {
+        let text = format!(
+            "The hole of {hole_shown} lies below the plain GO plug of {min_shown}: drill it larger, {} to {max_shown}, or \
+             the tap cuts its crests.",
+            min_shown.digits()
+        );
+        Finding::new(Mark::Condition, text, source)
+    } else {
+        let text = format!(
+            "The hole of {hole_shown} lies between the plain plugs, {} to {max_shown}.",
+            min_shown.digits()
+        );
+        Finding::new(Mark::Met, text, source)
+    })
+}
+
 /// Whether the coat inside the nut leaves it a tolerance.
 fn nut_coat(input: &Input, outcome: &Outcome) -> Option<Finding> {
     if input.inside == 0.0 {
@@ -101,7 +138,10 @@ fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
     });
     let hole = outcome.hole;
     let name = match (hole.name, input.making) {
-        (Some(name), _) if outcome.nut.allowance.value == Length::ZERO => format!("Drill, {name}"),
+        (Some(name), _) if hole.diameter == hole.standard.value => format!("Drill, {name}"),
+        (Some(name), _) if outcome.nut_before.minor_larger > Length::ZERO => {
+            format!("Hole before the tap, drill {name} with room for the nut's own coat")
+        }
         (Some(name), _) => format!("Hole before the tap, drill {name} and the allowance"),
         (None, Making::Cut) => "Hole before the tap".to_owned(),
         (None, Making::Formed) => "Hole before the forming tap".to_owned(),
@@ -175,8 +215,14 @@ fn sections(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Section> {
                 range("", "Its pitch diameter", tap.pitch, ruler).source(tap.source),
                 one("Room above it, for what it cuts larger", tap.above),
                 one("Room below it, for its wear", tap.below),
-                one("What ground taps cut larger, up to", tap::CUTS_LARGER.value)
-                    .source(tap::CUTS_LARGER.source),
+                match input.making {
+                    Making::Cut => one("What ground taps cut larger, up to", tap::CUTS_LARGER.value)
+                        .source(tap::CUTS_LARGER.source),
+                    Making::Formed => {
+                        Figure::words("Its numbers", "Gn ends n steps of .0005 in above the basic size")
+                            .source(asme_b94_9::FORMING_STEP)
+                    }
+                },
             ],
         });
     }
@@ -232,10 +278,18 @@ fn notes(input: &Input) -> Vec<Note> {
             turns_source,
         ),
         Note::sourced(dispute, dispute_source),
-        Note::sourced(
-            "A tap cuts a little larger than it measures and wears smaller: prove the first nuts with both plugs.",
-            tap::CUTS_LARGER.source,
-        ),
+        match input.making {
+            Making::Cut => Note::sourced(
+                "A tap cuts a little larger than it measures and wears smaller: prove the first nuts with both plugs.",
+                tap::CUTS_LARGER.source,
+            ),
+            Making::Formed => Note::sourced(
+                "What a forming tap presses springs back, and its minor diameter comes of the hole: prove the first nuts \
+                 with both plugs and the plain ones.",
+                common_practice("forming of threads"),
+            ),
+        },
+        thread_fields::engagement(input.thread),
     ]
 }
 

@@ -69,11 +69,20 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
     }
     tap(input, outcome, ruler, &mut working);
     if input.making == Making::Cut {
-        let added = outcome.nut.allowance.value + outcome.nut_before.larger;
-        working
-            .step("hole before the tap", "d_h", "d_s + a", ruler.size(outcome.hole.diameter), sum)
+        let coated = outcome.nut_before.minor_larger > Length::ZERO;
+        let step = working
+            .step(
+                "hole before the tap",
+                "d_h",
+                if coated { "d_s + a + 2 · t" } else { "d_s + a" },
+                ruler.size(outcome.hole.diameter),
+                sum,
+            )
             .published("d_s", ruler.exact(outcome.hole.standard.value), outcome.hole.standard.source)
-            .published("a", ruler.exact(added), outcome.nut.allowance.source);
+            .published("a", ruler.exact(outcome.nut.allowance.value), outcome.nut.allowance.source);
+        if coated {
+            step.given("t", ruler.fine(input.inside * input.coat.max));
+        }
     }
     working
 }
@@ -99,8 +108,12 @@ fn tap(input: &Input, outcome: &Outcome, ruler: Ruler, working: &mut Working) {
                 .published("x", Shown::plain(iso_2857::CLASS_2.from, 1), iso_2857::SOURCE)
                 .published("t", ruler.exact(t.value), t.source);
         }
-        Name::H(number) | Name::Plus(number, _) => {
-            let plus = if let Name::Plus(_, oversize) = tap.name { oversize } else { Length::ZERO };
+        Name::Number(making, number) | Name::Plus(making, number, _) => {
+            let plus = if let Name::Plus(.., oversize) = tap.name { oversize } else { Length::ZERO };
+            let step = match making {
+                Making::Cut => asme_b94_9::STEP.source,
+                Making::Formed => asme_b94_9::FORMING_STEP,
+            };
             working
                 .step(
                     "least pitch diameter of the tap",
@@ -111,7 +124,7 @@ fn tap(input: &Input, outcome: &Outcome, ruler: Ruler, working: &mut Working) {
                 )
                 .given("D2", basic)
                 .given("n", Shown::plain(f64::from(number), 0))
-                .published("w", ruler.exact(asme_b94_9::STEP.value), asme_b94_9::STEP.source)
+                .published("w", ruler.exact(asme_b94_9::STEP.value), step)
                 .given("a", ruler.exact(plus));
         }
     }

@@ -1,8 +1,8 @@
 //! The outcome arranged into a report.
 
 use super::{Input, Outcome, Sizes, Way, working};
-use crate::calculator::thread_fields::{Ruler, thickness};
-use crate::calculator::{Caution, Figure, Note, Picture, Report, Section, Verdict};
+use crate::calculator::thread_fields::{self, Ruler, thickness};
+use crate::calculator::{Caution, Figure, Finding, Mark, Note, Picture, Report, Section, Verdict};
 use crate::quantity::{Quantity, Shown, unit};
 use crate::source::document;
 use crate::table::iso_10684_annex_a;
@@ -20,7 +20,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let findings = finding::all(input, outcome);
     Report {
         verdict: Some(Verdict::of(&findings)),
-        headline: headline(input, outcome, ruler),
+        headline: headline(input, outcome, &findings, ruler),
         figures: figures(input, outcome, ruler),
         sections: sections(input, outcome, ruler),
         findings,
@@ -31,7 +31,11 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     }
 }
 
-fn headline(input: &Input, outcome: &Outcome, ruler: Ruler) -> String {
+/// What to tap or cut to; of a pair that is ruled out, why it is, and no advice.
+fn headline(input: &Input, outcome: &Outcome, findings: &[Finding], ruler: Ruler) -> String {
+    if let Some(bar) = findings.iter().find(|finding| finding.mark == Mark::Bar) {
+        return format!("Not like this: {}", bar.text.trim_end_matches('.')) + ".";
+    }
     let thickest = thickness(outcome.fit.thickest_even, input.coat_unit);
     let pitch = outcome.nut.limits.pitch;
     let (min, max) = (ruler.size(pitch.min).digits(), ruler.size(pitch.max));
@@ -224,6 +228,7 @@ fn notes(input: &Input) -> Vec<Note> {
             fit::DEFAULT_UNEVENNESS.source,
         ),
     ];
+    notes.push(thread_fields::engagement(input.thread));
     if input.thread.is_metric() {
         notes.push(Note::sourced(
             "M8 and M10 carry reduced loads with 6AZ, 6AX or 6az; from M12 up the full loads hold.",
