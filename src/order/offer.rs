@@ -9,7 +9,7 @@ use crate::rule::{Choice, Offer};
 use crate::site::life::thickness_needed;
 use crate::site::{Categories, Category};
 use crate::source::{Source, document};
-use crate::steel::Grade;
+use crate::steel::{Grade, structural};
 use crate::table::{astm_b695, astm_f1941, astm_f2329, hotdip_process, iso_1461, iso_4042, iso_10684};
 use crate::thread::pair::{Search, Ways};
 
@@ -50,12 +50,15 @@ pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Opt
     }
 }
 
-/// The class of ASTM B695 that ASTM F3125 lists for mechanically coated A325.
+/// The class of ASTM B695 that ASTM F3125 lists for mechanically coated A325, and so for its nuts.
 const STRUCTURAL_CLASS: &str = "class 55";
 
 fn is_structural(line: &OrderLine) -> bool {
     let grade = line.steel.and_then(|steel| steel.grade()).map(|properties| properties.grade);
-    grade.is_some_and(|grade| Grade::AS_A325.contains(&grade))
+    grade.is_some_and(|grade| {
+        Grade::AS_A325.contains(&grade)
+            || (line.part.is_nut() && structural::bolt_of_nut(grade, line.thread).is_some())
+    })
 }
 
 fn class_named(classes: &'static [CoatClass], name: &str) -> Option<&'static CoatClass> {

@@ -186,6 +186,8 @@ impl BoltAndNut {
         if is_iso && goes && (self.is_undercut() || matches!(tapping, Tapping::Az | Tapping::Ax)) {
             return Some(match load::hot_dip(self.thread).ok()? {
                 Loads::Full => Carries::FullLoads,
+                // A nut of 6G is not one of 6AZ: what it loses is told by the model.
+                Loads::Reduced if self.loses_little() => return None,
                 Loads::Reduced if self.is_undercut() => Carries::Reduced(self.bolt_loads()?.proof.ok()?),
                 Loads::Reduced => Carries::Reduced(self.nut_load()?.ok()?),
             });
@@ -196,6 +198,12 @@ impl BoltAndNut {
         let proof = load::nut(self.thread, nut, style, tapping).ok()?;
         let breaks = self.bolt_loads().and_then(|loads| loads.ultimate.ok());
         (goes || breaks.is_some_and(|breaks| proof.force >= breaks.force)).then_some(Carries::Proof(proof))
+    }
+
+    /// Whether a nut of an allowance of its own loses too little against a standard one to matter.
+    fn loses_little(&self) -> bool {
+        let model = || self.threads().and_then(|threads| self.model(&threads));
+        matches!(self.allowance, Allowance::Own(_)) && model().is_ok_and(|model| model.loses_little())
     }
 
     /// A nut for the same bolt, tapped alike, to which a document gives a load that carries it.

@@ -103,6 +103,8 @@ keys! {
     BelowThreeEighths: "below-three-eighths",
     /// M8 and M10 carry reduced loads.
     ReducedLoads: "reduced-loads",
+    /// ISO 4042 agrees the thickness of parts longer than 15 diameters.
+    BeyondTable2: "beyond-table-2",
     /// The coated thread goes together.
     Assembles: "assembles",
     /// No tapped nut is published for the thread.

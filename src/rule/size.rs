@@ -1,13 +1,13 @@
-//! The size of a thread against the zinc of the kettle.
+//! The size of a thread against its zinc.
 
 use super::{Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
-use crate::process::Process::HotDip;
+use crate::process::Process::{Electroplated, HotDip};
 use crate::quantity::Length;
 use crate::source::document;
 use crate::table::hotdip_process::LEAST_THREAD;
+use crate::table::iso_4042_threads::TABLE_2_SOURCE;
 use crate::table::practice::{SMALL_INCH, WIPED_ROD_FROM};
-use crate::thread::ToleranceClass;
-use crate::thread::class::BoltPosition;
+use crate::thread::coat_room::iso_4042_column;
 use crate::working::Mark;
 
 const fn row(key: Key) -> Rule {
@@ -103,32 +103,21 @@ pub static BELOW_THREE_EIGHTHS: Rule = Rule {
     ..row(Key::BelowThreeEighths)
 };
 
-/// M8 and M10 carry the reduced loads of ISO 10684, Annex A.
-pub static REDUCED_LOADS: Rule = Rule {
-    source: document::ISO_10684.read("7 and Annex A"),
-    topic: Topic::Strength,
-    process: None,
+/// A long part is plated thicker at its ends: Table 2 of ISO 4042 ends at 15 diameters.
+pub static BEYOND_TABLE_2: Rule = Rule {
+    process: Some(Electroplated),
+    under: Under::Iso4042,
+    source: TABLE_2_SOURCE,
     when: When::If(|case| {
-        let under = |part: &super::Part| matches!(part.bolt_class, ToleranceClass::Bolt(class) if class.position == BoltPosition::Az);
         case.part.is_some_and(|part| {
-            (case.process == HotDip || under(part)) && {
-                let (diameter, pitch) = LEAST_THREAD.value;
-                let thread = part.thread;
-                part.kind.has_mate()
-                    && thread.is_metric()
-                    && thread.is_coarse()
-                    && thread.diameter() >= diameter
-                    && thread.pitch() >= pitch
-            }
+            part.kind.has_mate()
+                && part.thread.is_metric()
+                && part.length.is_some_and(|length| iso_4042_column(part.thread, length).is_err())
         })
     }),
-    test: Test::By(|case| case.part.is_some_and(|part| part.thread.diameter() <= Length::from_mm(10.0))),
     says: |_| Says::condition(),
-    words: Phrase::By(|case, _, text| {
-        let thread = case.part.map_or_else(String::new, |part| part.thread.to_string());
-        text.push_str(&format!("have the design use the reduced loads of ISO 10684, Annex A, for {thread}"));
-    }),
-    met: "no reduced loads from M12 on",
-    brief: Phrase::Text("design with the reduced loads of ISO 10684"),
-    ..row(Key::ReducedLoads)
+    why: Phrase::Text("longer than 15 diameters, where ISO 4042's thicknesses for threads end"),
+    words: Phrase::Text("agree the thickness, and where it is measured, with the plater"),
+    brief: Phrase::Text("agree the thickness on so long a part"),
+    ..row(Key::BeyondTable2)
 };

@@ -1,25 +1,40 @@
 //! What bolt and nut carry together.
 
 use super::bolt_and_nut::{BoltAndNut, Carried, Carries, Model};
-use super::{Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use super::{Case, Key, Part, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::process::Process;
 use crate::quantity::Shown;
-use crate::source::document;
+use crate::source::{Source, document};
 use crate::table::nut_style::Style;
 use crate::table::pairing::Nut;
+use crate::thread::load::{self, Load, Loads};
+use crate::thread::overtap::Allowance;
+use crate::thread::pair::{Found, Room};
 use crate::thread::strength::{Failure, MODEL};
 use crate::working::Mark;
+
+const fn row(key: Key, source: Source) -> Rule {
+    Rule {
+        key,
+        topic: Topic::Strength,
+        process: None,
+        under: Under::Any,
+        source,
+        when: When::If(|case| case.pair.is_some()),
+        test: Test::Always,
+        says: |_| Says::MET,
+        words: Phrase::NONE,
+        why: Phrase::NONE,
+        met: "",
+        brief: Phrase::NONE,
+    }
+}
 
 /// Whether the pair carries the bolt: what a document says comes before the model, and where no document
 /// says it and a thread may strip first, somebody has to prove it.
 pub static CARRIES: Rule = Rule {
-    key: Key::Carries,
-    topic: Topic::Strength,
-    process: None,
-    under: Under::Any,
-    source: MODEL,
     // What M8 and M10 lose is a rule of its own.
-    when: When::If(|case| case.pair.is_some_and(|of| !matches!(of.carries, Carries::Reduced(_)))),
-    test: Test::Always,
+    when: When::If(|case| case.pair.is_some() && reduced(case).is_none()),
     says: |case| case.pair.map_or(Says::MET, says),
     words: Phrase::By(|case, _, text| {
         if let Some(pair) = case.pair {
@@ -37,13 +52,66 @@ pub static CARRIES: Rule = Rule {
         }
         _ => {}
     }),
-    met: "",
     brief: Phrase::By(|case, says, text| {
         if let Some(of) = case.pair.filter(|_| says.mark >= Mark::Condition) {
             text.push_str(&brief(&of.pair));
         }
     }),
+    ..row(Key::Carries, MODEL)
 };
+
+/// M8 and M10 carry the reduced loads of ISO 10684, Annex A, whatever coat the room was made for. Under that
+/// document the design has to agree; a barrel's order tells it.
+pub static REDUCED_LOADS: Rule = Rule {
+    when: When::If(|case| {
+        let loads = case.part.filter(|part| part.kind.has_mate()).map(|part| load::hot_dip(part.thread));
+        match loads {
+            Some(Ok(Loads::Reduced)) => case.process == Process::HotDip || is_cut_for_zinc(case),
+            Some(Ok(Loads::Full)) => case.process == Process::HotDip || case.part.is_some_and(is_undercut),
+            _ => false,
+        }
+    }),
+    test: Test::By(|case| case.part.is_some_and(|part| load::hot_dip(part.thread) == Ok(Loads::Reduced))),
+    says: |case| match case.process {
+        Process::HotDip => Says::condition(),
+        _ if case.part.is_some_and(is_undercut) => Says::condition(),
+        _ => Says::term(),
+    },
+    words: Phrase::By(|case, _, text| {
+        let thread = case.part.map_or_else(String::new, |part| part.thread.to_string());
+        text.push_str(&format!("have the design use the reduced loads of ISO 10684, Annex A, for {thread}"));
+        if let Some(Carried { pair, carries: Carries::Reduced(load) }) = case.pair {
+            let whose = if pair.is_undercut() { "the bolt" } else { "the nut" };
+            text.push_str(&format!(": a proof load of {} for {whose}", pair.shown(load.force)));
+        }
+    }),
+    met: "no reduced loads from M12 on",
+    brief: Phrase::Text("design with the reduced loads of ISO 10684"),
+    ..row(Key::ReducedLoads, document::ISO_10684.read("7 and Annex A"))
+};
+
+/// The load that ISO 10684 reduces the pair of the case to, if it does.
+fn reduced<'a>(case: &Case<'a>) -> Option<&'a Load> {
+    match &case.pair?.carries {
+        Carries::Reduced(load) => Some(load),
+        _ => None,
+    }
+}
+
+/// Whether the nut is tapped to 6AZ or 6AX, or the bolt cut under to 6az.
+fn is_cut_for_zinc(case: &Case<'_>) -> bool {
+    let tapped = match case.fit {
+        Some(Found::Takes(mated) | Found::Binds(mated)) => {
+            matches!(mated.pair.room, Room::Tapped(Allowance::Az | Allowance::Ax))
+        }
+        _ => false,
+    };
+    tapped || reduced(case).is_some() || case.part.is_some_and(is_undercut)
+}
+
+fn is_undercut(part: &Part) -> bool {
+    part.bolt_class.is_undercut()
+}
 
 fn says(of: &Carried) -> Says {
     match &of.carries {

@@ -3,11 +3,13 @@
 use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::part::Kind;
 use crate::process::Process;
+use crate::quantity::{Quantity, unit};
 use crate::source::document;
 use crate::steel::pairing::Nuts;
 use crate::steel::{Grade, structural};
 use crate::table::nut_style::Style;
 use crate::table::structural::{Allowed, Bolt, Coating, Requirement, Topic as About};
+use crate::table::{aisc_360, astm_f3125_assembly as assembly};
 use crate::working::Mark;
 
 const fn row(key: Key) -> Rule {
@@ -65,16 +67,19 @@ pub static COATING: Rule = Rule {
     ..row(Key::StructuralCoating)
 };
 
-/// Each topic of a coated structural assembly by itself, as its document asks for it.
+/// Each topic of a coated structural assembly by itself, as its document asks for it; of a nut that is
+/// ordered without its bolt it is good to know, but for the lubricant, which its own document asks for.
 macro_rules! asked {
-    ($($(#[$doc:meta])* $name:ident = $key:ident, $topic:ident, $says:expr, $brief:expr;)+) => {$(
+    ($($(#[$doc:meta])* $name:ident = $key:ident, $topic:ident, $says:expr, $why:expr, $brief:expr;)+) => {$(
         $(#[$doc])*
         pub static $name: Rule = Rule {
             when: When::If(|case| asked(case, About::$topic).is_some()),
             says: |case| {
-                let says: Says = $says;
+                let for_bolt = About::$topic == About::Lubricant || bolt(case).is_some();
+                let says: Says = if for_bolt { $says } else { Says::note() };
                 Says { source: asked(case, About::$topic).map(|row| row.source), ..says }
             },
+            why: $why,
             words: Phrase::By(|case, _, text| {
                 text.push_str(asked(case, About::$topic).map_or("", |row| row.text).trim_end_matches('.'));
             }),
@@ -86,22 +91,44 @@ macro_rules! asked {
 
 asked! {
     /// The lubricant on zinc-coated nuts.
-    LUBRICANT = StructuralLubricant, Lubricant, Says::term(), Phrase::By(|case, _, text| {
+    LUBRICANT = StructuralLubricant, Lubricant, Says::term(), Phrase::NONE, Phrase::By(|case, _, text| {
         text.push_str(if is_en(case) { "its maker's lubricant only" } else { "nuts lubricated" });
     });
     /// Bolt, nut and washer as one matched lot.
-    LOT = StructuralLot, MatchedLot, Says::term().asking(Instruction::OneLot), Phrase::NONE;
+    LOT = StructuralLot, MatchedLot, Says::term().asking(Instruction::OneLot), Phrase::NONE, Phrase::NONE;
     /// Bolt, nut and washer coated by one process.
-    ONE_PROCESS = StructuralOneProcess, OneProcess, Says::term().asking(Instruction::OneLot), Phrase::NONE;
+    ONE_PROCESS = StructuralOneProcess, OneProcess, Says::term().asking(Instruction::OneLot), Phrase::NONE, Phrase::NONE;
     /// When the nut is tapped: the order says it with the room for the coat.
-    TAPPING = StructuralTapping, Tapping, Says::note(), Phrase::NONE;
-    /// The rotational-capacity test.
-    ROTATIONAL_CAPACITY =
-        RotationalCapacity, RotationalCapacity, Says::term(), Phrase::Text("its rotational-capacity test");
+    TAPPING = StructuralTapping, Tapping, Says::note(), Phrase::NONE, Phrase::NONE;
+    /// The rotational-capacity test, with its turn where the length is known.
+    ROTATIONAL_CAPACITY = RotationalCapacity, RotationalCapacity, Says::term(),
+        Phrase::By(|case, _, text| text.push_str(&turn(case).unwrap_or_default())),
+        Phrase::Text("its rotational-capacity test");
     /// The washer, and where it goes.
-    WASHER = StructuralWasher, Washer, Says::term(), Phrase::NONE;
+    WASHER = StructuralWasher, Washer, Says::term(), Phrase::NONE, Phrase::NONE;
     /// No second use: nothing for the order, and good to know on the site.
-    REUSE = StructuralReuse, Reuse, Says::note(), Phrase::NONE;
+    REUSE = StructuralReuse, Reuse, Says::note(), Phrase::NONE, Phrase::NONE;
+}
+
+/// How far the nut is turned in the rotational-capacity test, and what the bolt then holds.
+fn turn(case: &Case<'_>) -> Option<String> {
+    let (part, bolt) = (case.part?, bolt(case)?);
+    let diameters = part.length? / part.thread.diameter();
+    let least =
+        aisc_360::pretension(bolt, part.thread.diameter()).map_or_else(String::new, |least| {
+            match part.thread.is_metric() {
+                true => format!(" of {}", least.value.show(&unit::KILONEWTON, 0)),
+                false => format!(" of {}", least.value.show(&unit::LBF, 0)),
+            }
+        });
+    Some(match assembly::turn_degrees(diameters) {
+        Some(degrees) => format!(
+            "from snug the nut is turned by {degrees}° at this length and does not strip; at the end the bolt holds {} \
+             times its least pretension{least} (both from memory)",
+            assembly::TENSION_AFTER_TURN.value
+        ),
+        None => "the turn is not set for bolts longer than 12 diameters: agree it".to_owned(),
+    })
 }
 
 /// The nut that goes on the bolt, by name.
@@ -192,6 +219,12 @@ fn bolt(case: &Case<'_>) -> Option<Bolt> {
     structural::bolt(grade).or_else(metric)
 }
 
+/// The structural bolt that a nut ordered alone is made for; beside its bolt the assembly speaks.
+fn bolt_of_nut(case: &Case<'_>) -> Option<Bolt> {
+    let part = case.part.filter(|part| part.kind.is_nut() && part.bolt.is_none())?;
+    structural::bolt_of_nut(case.grade()?, part.thread)
+}
+
 /// Whether the bolt is one of EN 14399, whose coats other than hot-dip are agreed.
 fn is_en(case: &Case<'_>) -> bool {
     matches!(bolt(case), Some(Bolt::Hr | Bolt::Hv))
@@ -210,9 +243,10 @@ fn is_class(case: &Case<'_>, row: &Coating) -> bool {
 
 /// What is asked of the assembly of the case about a topic, where its coat is listed.
 fn asked(case: &Case<'_>, about: About) -> Option<&'static Requirement> {
-    let bolt = bolt(case)?;
-    coating(case).filter(|row| row.allowed == Allowed::Yes)?;
-    structural::requirements(bolt, case.process).find(|row| row.topic == about)
+    let bolt = bolt(case).or_else(|| bolt_of_nut(case))?;
+    structural::coating(bolt, case.process).filter(|row| row.allowed == Allowed::Yes)?;
+    let of_bolt_alone = matches!(about, About::Washer | About::Reuse) && self::bolt(case).is_none();
+    structural::requirements(bolt, case.process).find(|row| row.topic == about && !of_bolt_alone)
 }
 
 /// The nut named beside the bolt of this case.

@@ -4,6 +4,7 @@ use super::Grade;
 use crate::process::Process;
 use crate::table::structural::{Bolt, Coating, Requirement};
 use crate::table::{astm_f3125_assembly, astm_f3125_coatings, en_14399, rcsc};
+use crate::thread::Thread;
 
 /// The structural bolt of this grade; `None` for a grade that is none.
 pub fn bolt(grade: Grade) -> Option<Bolt> {
@@ -16,6 +17,16 @@ pub fn bolt(grade: Grade) -> Option<Bolt> {
         Grade::F2280 => Some(Bolt::F2280),
         _ => None,
     }
+}
+
+/// The structural bolt that the nuts of this grade and thread are made for, and coated and lubricated like.
+pub fn bolt_of_nut(nut: Grade, thread: Thread) -> Option<Bolt> {
+    let grade = match nut {
+        Grade::A563Dh | Grade::A563Dh3 => Grade::A325,
+        Grade::A563mClass10S => Grade::A325M,
+        _ => return None,
+    };
+    (thread.has_coarse_loads() && grade.properties(thread.diameter()).is_ok()).then(|| bolt(grade)).flatten()
 }
 
 /// The metric structural bolt of EN 14399 of this class: 8.8 stands in its system HR alone, 10.9 in HR and

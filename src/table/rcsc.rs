@@ -4,7 +4,7 @@ use super::structural::Bolt::*;
 use super::structural::Requirement;
 use super::structural::Topic::Reuse;
 use crate::process::Process::{HotDip, Mechanical};
-use crate::source::{Source, Sourced, document};
+use crate::source::{Source, document};
 
 /// Where re-use is ruled.
 pub const REUSE: Source = document::RCSC.read("2.3.3");
@@ -22,20 +22,8 @@ pub static ROWS: &[Requirement] = &[
         topic: Reuse,
         bolts: &[A325, A325M, F1852],
         processes: &[HotDip, Mechanical],
-        text: "Do not use a galvanized bolt again once it was pretensioned.",
+        text: "Do not use a galvanized bolt again once it was pretensioned; touching up what its neighbours' tightening \
+               has loosened is no second use.",
         source: REUSE,
     },
 ];
-
-/// What is not re-use.
-pub const TOUCHING_UP: Sourced<&str> = Sourced {
-    value: "Touching up bolts that their neighbours' tightening has loosened is not re-use.",
-    source: REUSE,
-};
-
-/// Why the check by hand says nothing on a galvanized bolt.
-pub const HAND_CHECK: Sourced<&str> = Sourced {
-    value: "Running the nut up by hand proves nothing on a galvanized bolt: its nut is tapped over and runs up a \
-            stretched thread as well.",
-    source: document::BOLT_MAKERS_TEXT.read("re-use of structural bolts"),
-};

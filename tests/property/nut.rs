@@ -315,3 +315,72 @@ fn a_nut_that_is_made_high_only_is_ordered_high() {
         assert!(words.contains("style 2"), "{text}: {words}");
     }
 }
+
+/// ISO 10684, Annex A: a nut tapped to 6AZ carries the reduced load whatever coat the room was made for; the
+/// order and the calculator read one row, with the same load.
+#[test]
+fn reduced_loads_follow_the_thread_and_not_the_process() {
+    let text = "M10 x 40 hex bolt 8.8 with nut, C3, 15 years";
+    let said = said(text);
+    let report = evaluate("thread-strength", [("thread", "M10")]).unwrap();
+    let of = |process| said.of(process, Key::ReducedLoads).unwrap();
+    let (hot_dip, mechanical) = (of(Process::HotDip), of(Process::Mechanical));
+    assert_eq!((hot_dip.0, mechanical.0), (Mark::Condition, Mark::Term));
+    assert_eq!(hot_dip.1, mechanical.1);
+    assert!(hot_dip.1.contains("42.2\u{a0}kN for the nut"), "{}", hot_dip.1);
+    let finding = report.findings.iter().find(|found| found.mark == Mark::Condition).unwrap();
+    assert_eq!(finding.text.trim_end_matches('.').to_lowercase(), hot_dip.1.to_lowercase());
+    assert!(said.answer.contains("design with the reduced loads"), "{}", said.answer);
+    // From M12 up the full loads hold.
+    let full = self::said("M12 x 40 hex bolt 8.8 with nut, C3, 15 years");
+    assert_ne!(full.of(Process::Mechanical, Key::ReducedLoads).map(|(mark, _)| mark), Some(Mark::Term));
+}
+
+/// A nut of a structural bolt, ordered alone, is coated and lubricated like its assembly: ASTM A563 and F3125
+/// (memory). With the bolt the assembly says it, once.
+#[test]
+fn a_structural_nut_alone_is_coated_like_its_assembly() {
+    for text in ["3/4-10 heavy hex nut, A563 DH, 5000 pcs, C3", "M24 heavy hex nut, A563M 10S, 500 pcs, C3"] {
+        let said = said(text);
+        for process in [Process::HotDip, Process::Mechanical] {
+            let (mark, words) = said.of(process, Key::StructuralLubricant).unwrap();
+            assert_eq!(mark, Mark::Term, "{text}: {words}");
+            assert_eq!(said.of(process, Key::StructuralLot).unwrap().0, Mark::Note, "{text}");
+            assert_eq!(said.of(process, Key::StructuralReuse), None, "{text}");
+        }
+        let offer = said.judgement.processes[Process::Mechanical as usize].offer.unwrap();
+        assert_eq!(offer.class.name, "class 55", "{text}");
+        assert!(said.answer.contains("nuts lubricated"), "{}", said.answer);
+    }
+    let set = said("3/4-10 x 2-1/2 structural bolt, A325, with DH nut and F436 washer, C3");
+    let judged = &set.judgement.processes[Process::HotDip as usize];
+    let told = judged.rulings.iter().filter(|(_, ruling)| ruling.rule.key == Key::StructuralLubricant);
+    assert_eq!(told.count(), 1);
+    // Others are not touched by it.
+    let plain = said("3/4-10 heavy hex nut, A194 2H, 500 pcs, C3");
+    assert_eq!(plain.of(Process::HotDip, Key::StructuralLubricant), None);
+}
+
+/// F3125, Annex A2 (memory): 240° up to 4 diameters, 360° to 8, 420° to 12; AISC 360: 28 kip for 3/4 in.
+#[test]
+fn the_turn_of_the_test_follows_the_length() {
+    for (length, words) in
+        [("2-1/2", "240°"), ("5", "360°"), ("7", "420°"), ("10", "not set for bolts longer than 12")]
+    {
+        let said = said(&format!("3/4-10 x {length} structural bolt, A325, C3"));
+        let judged = &said.judgement.processes[Process::HotDip as usize];
+        let ruling = judged.ruling(Key::RotationalCapacity).unwrap();
+        let why = ruling.why(&said.judgement.case(judged, 0).unwrap());
+        assert!(why.contains(words), "{length}: {why}");
+    }
+}
+
+/// ISO 4042:1999, Table 2, read: beyond 15 diameters the thickness is agreed.
+#[test]
+fn a_plated_part_beyond_the_table_is_a_condition() {
+    let of = |text| said(text).of(Process::Electroplated, Key::BeyondTable2).map(|(mark, _)| mark);
+    assert_eq!(of("M12 x 200 hex bolt 8.8, ISO 4042 5 µm, C2"), Some(Mark::Condition));
+    assert_ne!(of("M12 x 180 hex bolt 8.8, ISO 4042 5 µm, C2"), Some(Mark::Condition));
+    assert!(said("M12 x 200 hex bolt 8.8, ISO 4042 5 µm, C2").answer.contains("agree the thickness"));
+    assert_eq!(of("1/2-13 x 10 hex bolt, grade 5, Fe/Zn 5, C2"), None);
+}

@@ -10,11 +10,7 @@ use crate::quantity::Shown;
 use crate::rule::bolt_and_nut::Carries;
 use crate::rule::{self, Case, Key, Part, strength};
 use crate::sentence::capital;
-use crate::source::document;
-use crate::table::iso_10684_annex_a;
-use crate::thread::load::Load;
 use crate::thread::strength::MODEL;
-use crate::thread::undersize;
 
 pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let mut findings = vec![carries(input, outcome)];
@@ -46,34 +42,19 @@ pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     Finding::worst_first(findings)
 }
 
-/// What the pair carries, by the rule that the order reads as well.
+/// What the pair carries, by the rules that the order reads as well.
 pub(super) fn carries(input: &Input, outcome: &Outcome) -> Finding {
-    if let Some(Carries::Reduced(load)) = &outcome.stated {
-        return reduced(input, load);
-    }
     let part = Part::of_pair(input.thread, input.bolt_class, input.allowance.class());
     let pair = input.carried();
     let case = Case { part: Some(&part), pair: Some(&pair), ..Case::of(Process::HotDip) };
-    let rule = rule::rule(Key::Carries);
+    let reduced = matches!(outcome.stated, Some(Carries::Reduced(_)));
+    let rule = rule::rule(if reduced { Key::ReducedLoads } else { Key::Carries });
     match rule.judge(&case) {
-        Some(ruling) => Finding::new(ruling.says.mark, format!("{}.", ruling.text(&case)), ruling.source()),
+        Some(ruling) => {
+            Finding::new(ruling.says.mark, format!("{}.", capital(&ruling.text(&case))), ruling.source())
+        }
         None => Finding::new(Mark::Note, "Nothing is known of this pair.", rule.source),
     }
-}
-
-/// The loads that ISO 10684 lowers for M8 and M10.
-fn reduced(input: &Input, load: &Load) -> Finding {
-    let load = input.shown(load.force);
-    if input.is_undercut() {
-        let text = format!(
-            "M8 and M10 cut under (mark {}) carry reduced loads: design with a proof load of {load}.",
-            undersize::MARK.value
-        );
-        let source = document::ISO_10684.computed("Annex A, strength × stress area of the undercut thread");
-        return Finding::new(Mark::Condition, text, source);
-    }
-    let text = format!("M8 and M10 with 6AZ or 6AX carry reduced loads: design with {load} for this nut.");
-    Finding::new(Mark::Condition, text, iso_10684_annex_a::SOURCE)
 }
 
 /// The nut that the standards put on a bolt of this grade.
