@@ -9,7 +9,7 @@ use std::fmt;
 use statrs::distribution::{ContinuousCDF, StudentsT};
 
 use super::Statistics;
-use crate::quantity::{Length, PlainNumber, Shown};
+use crate::quantity::{Length, PlainNumber, Quantity, Shown, unit};
 use crate::source::{Source, document};
 
 /// Where the bound is published.
@@ -41,8 +41,8 @@ pub enum NoBound {
     Alike,
     /// The confidence is no share from 50 % to less than 100 %.
     Confidence(PlainNumber),
-    /// Too few articles, too far apart: the bound falls below zero.
-    BelowZero,
+    /// Too few articles, too far apart: the bound comes out at this, below zero.
+    BelowZero(Length),
 }
 
 impl Evidence {
@@ -63,7 +63,7 @@ impl Evidence {
         let error = deviation.um() / f64::from(freedom + 1).sqrt();
         let lower_bound = Length::from_um(statistics.mean.um() - t * error);
         if lower_bound.um() <= 0.0 {
-            return Err(NoBound::BelowZero);
+            return Err(NoBound::BelowZero(lower_bound));
         }
         Ok(Self { confidence, freedom, t, lower_bound })
     }
@@ -86,8 +86,11 @@ impl fmt::Display for NoBound {
                 "{} is no confidence for a bound on the lot's mean; take 50 % to 99.9 %.",
                 Shown::percent(asked.one(), 1)
             ),
-            Self::BelowZero => f.write_str(
-                "So few articles, so far apart, say nothing of the lot's mean: measure more for a bound on it.",
+            Self::BelowZero(bound) => write!(
+                f,
+                "The bound on the lot's mean comes out at {}, and no coat is thinner than nothing: so few articles, so \
+                 far apart, say nothing of the lot's mean. Measure more for a bound on it.",
+                bound.show(&unit::UM, 1)
             ),
         }
     }

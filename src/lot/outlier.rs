@@ -1,7 +1,9 @@
-//! A single reading far off its article: a slip of the probe, or a bare place.
+//! Readings far off their article: slips of the probe, or bare places.
 //!
-//! Grubbs' test on the readings of one article at 5 %, both sides; what lies within what a gauge of
-//! the kind is trusted to is never called far off.
+//! The generalised test of extreme deviates on the readings of one article, both sides: the farthest is taken
+//! away, and the rest looked at again, so that two slips do not hide each other by the scatter that they make.
+//! The 5 % are shared among the steps. What lies within what a gauge of the kind is trusted to is never called
+//! far off.
 
 use super::{Readings, student_t};
 use crate::quantity::Length;
@@ -9,7 +11,12 @@ use crate::source::{Source, document};
 use crate::table::inspection::GAUGE_SPREAD;
 
 /// Where the test is published.
-pub const TEST: Source = document::ASTM_E178.memory("single outlier, 5 %");
+pub const TEST: Source = document::ASTM_E178.memory("outliers one after the other, 5 % in all");
+
+/// The chance that readings which belong together are called far off.
+const RISK: f64 = 0.05;
+/// At most so many of an article are looked at, and fewer than half of its readings.
+const MOST: usize = 10;
 
 /// A reading that does not belong to the others of its article.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -24,49 +31,87 @@ pub struct Outlier {
     pub others: Length,
 }
 
-/// The readings that are far off their articles, one at most for each; where no article has enough
-/// readings to tell, the article that is far off the others.
+/// The readings that are far off their articles; where no article has enough readings to tell, the articles
+/// that are far off the others.
 pub fn outliers(readings: &Readings) -> Vec<Outlier> {
-    let of_one = |(at, article): (usize, &[Length])| {
-        let (reading, value, others) = far_off(article)?;
-        Some(Outlier { article: at + 1, reading: Some(reading), value, others })
-    };
     if readings.articles().any(|article| article.len() > 2) {
-        return readings.articles().enumerate().filter_map(of_one).collect();
+        let of_one = |(at, article): (usize, &[Length])| {
+            let of = move |far: FarOff| Outlier {
+                article: at + 1,
+                reading: Some(far.place),
+                value: far.value,
+                others: far.others,
+            };
+            far_off(article).into_iter().map(of)
+        };
+        return readings.articles().enumerate().flat_map(of_one).collect();
     }
     let mean = |article: &[Length]| {
         Length::from_um(article.iter().map(|reading| reading.um()).sum::<f64>() / article.len() as f64)
     };
     let means: Vec<Length> = readings.articles().map(mean).collect();
-    let far = far_off(&means);
-    far.map(|(article, value, others)| Outlier { article, reading: None, value, others })
-        .into_iter()
-        .collect()
+    let of =
+        |far: FarOff| Outlier { article: far.place, reading: None, value: far.value, others: far.others };
+    far_off(&means).into_iter().map(of).collect()
 }
 
-/// The reading, from 1, that is far off the others, and the mean of the others.
-fn far_off(readings: &[Length]) -> Option<(usize, Length, Length)> {
-    let n = readings.len() as f64;
-    let critical = critical(u32::try_from(readings.len()).ok()?)?;
-    let um = || readings.iter().map(|reading| reading.um());
-    let sum: f64 = um().sum();
-    let mean = sum / n;
-    let deviation = (um().map(|um| (um - mean).powi(2)).sum::<f64>() / (n - 1.0)).sqrt();
-    let away = |um: f64| (um - mean).abs();
-    let (at, value) = um().enumerate().max_by(|(_, a), (_, b)| away(*a).total_cmp(&away(*b)))?;
-    let others = (sum - value) / (n - 1.0);
+/// A value that is far off the others.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct FarOff {
+    /// Its place, from 1.
+    place: usize,
+    value: Length,
+    /// The mean of all that are not far off.
+    others: Length,
+}
+
+/// The values that are far off the others, in their order.
+fn far_off(values: &[Length]) -> Vec<FarOff> {
+    let steps = (values.len().saturating_sub(1) / 2).min(MOST);
+    let mut rest: Vec<(usize, f64)> =
+        values.iter().enumerate().map(|(at, value)| (at + 1, value.um())).collect();
+    let mut taken = Vec::with_capacity(steps);
+    let mut far = 0;
+    for step in 1..=steps {
+        let Some(critical) = critical(rest.len(), RISK / steps as f64) else { break };
+        let mean = mean(&rest);
+        let squares: f64 = rest.iter().map(|(_, um)| (um - mean).powi(2)).sum();
+        let deviation = (squares / (rest.len() - 1) as f64).sqrt();
+        let away = |um: f64| (um - mean).abs();
+        let farthest =
+            rest.iter().enumerate().max_by(|(_, (_, a)), (_, (_, b))| away(*a).total_cmp(&away(*b)));
+        let Some((at, &(_, um))) = farthest else { break };
+        // The last step that finds one far off decides: what went before hid behind the scatter it made.
+        if away(um) > critical * deviation {
+            far = step;
+        }
+        taken.push(rest.remove(at));
+    }
+    rest.extend(taken.drain(far..));
+    let others = mean(&rest);
     let (share, least) = GAUGE_SPREAD;
     let trusted = (others * share).max(least.um());
-    let far = away(value) > critical * deviation && (value - others).abs() > trusted;
-    far.then(|| (at + 1, Length::from_um(value), Length::from_um(others)))
+    let mut found: Vec<FarOff> = taken
+        .into_iter()
+        .filter(|(_, um)| (um - others).abs() > trusted)
+        .map(|(place, um)| FarOff { place, value: Length::from_um(um), others: Length::from_um(others) })
+        .collect();
+    found.sort_by_key(|far| far.place);
+    found
 }
 
-/// The critical value of Grubbs' test for so many readings; none below three.
-fn critical(n: u32) -> Option<f64> {
-    let freedom = n.checked_sub(2).filter(|&freedom| freedom > 0)?;
-    let t = student_t(1.0 - 0.05 / (2.0 * f64::from(n)), freedom)?;
+fn mean(values: &[(usize, f64)]) -> f64 {
+    values.iter().map(|(_, um)| um).sum::<f64>() / values.len() as f64
+}
+
+/// How many standard deviations the farthest of so many values may lie off their mean, at a risk for both
+/// sides; none below three values.
+fn critical(count: usize, risk: f64) -> Option<f64> {
+    let freedom = u32::try_from(count).ok()?.checked_sub(2).filter(|&freedom| freedom > 0)?;
+    let n = f64::from(freedom + 2);
+    let t = student_t(1.0 - risk / (2.0 * n), freedom)?;
     let share = t * t / (f64::from(freedom) + t * t);
-    Some(f64::from(n - 1) / f64::from(n).sqrt() * share.sqrt())
+    Some((n - 1.0) / n.sqrt() * share.sqrt())
 }
 
 #[cfg(test)]
@@ -77,21 +122,38 @@ mod tests {
     #[test]
     fn the_critical_values_are_those_of_the_tables() {
         for (n, printed) in [(3, 1.155), (4, 1.481), (5, 1.715), (6, 1.887), (10, 2.290)] {
-            assert!((critical(n).unwrap() - printed).abs() < 1e-3, "{n}: {:?}", critical(n));
+            let found = critical(n, 0.05).unwrap();
+            assert!((found - printed).abs() < 1e-3, "{n}: {found}");
         }
-        assert_eq!(critical(2), None);
+        assert_eq!(critical(2, 0.05), None);
+    }
+
+    /// Places and the mean of the others.
+    fn of(um: &[f64]) -> (Vec<usize>, Option<f64>) {
+        let lengths: Vec<Length> = um.iter().copied().map(Length::from_um).collect();
+        let far = far_off(&lengths);
+        (far.iter().map(|far| far.place).collect(), far.first().map(|far| far.others.um()))
+    }
+
+    /// Two slips make a scatter behind which neither is far off by itself.
+    #[test]
+    fn slips_do_not_hide_each_other() {
+        assert_eq!(of(&[50.0, 52.0, 51.0, 12.0, 14.0]), (vec![4, 5], Some(51.0)));
+        let ten = of(&[50.0, 52.0, 51.0, 49.0, 12.0, 14.0, 51.0, 50.0, 52.0, 50.0]);
+        assert_eq!(ten, (vec![5, 6], Some(50.625)));
+        // One on either side, and three of ten.
+        assert_eq!(of(&[50.0, 52.0, 9.0, 51.0, 49.0, 110.0, 50.0, 51.0]).0, [3, 6]);
+        assert_eq!(of(&[50.0, 52.0, 9.0, 51.0, 10.0, 11.0, 50.0, 51.0, 49.0, 50.0]).0, [3, 5, 6]);
+        // Half of them is no slip: two coats, and nobody knows which is the odd one.
+        assert_eq!(of(&[50.0, 52.0, 12.0, 14.0]).0, [0_usize; 0]);
     }
 
     #[test]
     fn a_slip_is_pointed_out_and_ordinary_scatter_is_not() {
-        let of = |um: &[f64]| {
-            let lengths: Vec<Length> = um.iter().copied().map(Length::from_um).collect();
-            far_off(&lengths).map(|(reading, _, others)| (reading, others.um()))
-        };
-        assert_eq!(of(&[56.0, 58.0, 54.0, 62.0, 9.0]), Some((5, 57.5)));
-        assert_eq!(of(&[56.0, 58.0, 54.0, 61.0, 55.0]), None);
+        assert_eq!(of(&[56.0, 58.0, 54.0, 62.0, 9.0]), (vec![5], Some(57.5)));
+        assert_eq!(of(&[56.0, 58.0, 54.0, 61.0, 55.0]), (vec![], None));
         // Alone in the third digit, but no gauge is trusted that far.
-        assert_eq!(of(&[50.0, 50.0, 50.0, 50.0, 51.0]), None);
-        assert_eq!(of(&[50.0, 9.0]), None);
+        assert_eq!(of(&[50.0, 50.0, 50.0, 50.0, 51.0]), (vec![], None));
+        assert_eq!(of(&[50.0, 9.0]), (vec![], None));
     }
 }

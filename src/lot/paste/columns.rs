@@ -73,7 +73,10 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> (Vec<Column>, Opt
     }
     if how.columns.is_none() {
         let named = by_their_names(&articles, &mut columns, shared_unit.is_none());
-        open = open.or(named).or_else(|| ask(&articles, &mut columns));
+        open = open
+            .or(named)
+            .or_else(|| list_marks(&articles, &mut columns))
+            .or_else(|| ask(&articles, &mut columns));
         tell_articles_apart(&articles, &mut columns);
     }
     (columns, open)
@@ -172,6 +175,23 @@ fn of_column(
         None if times > 0 => ColumnUse::LeftOut(Why::Time),
         None => ColumnUse::LeftOut(Why::Empty),
     })
+}
+
+/// Asks where the first column is written as the numbers of a list are, `1. 52.3`: a reading has no point
+/// behind its last digit. One line is enough.
+fn list_marks(articles: &[&Row], columns: &mut [Column]) -> Option<PasteProblem> {
+    let mark = |row: &&Row| match row.texts.as_slice() {
+        [first, rest @ ..] if !rest.is_empty() && !rest.iter().any(|cell| cell.ends_with('.')) => {
+            first.strip_suffix('.').is_some_and(|number| number.parse::<u32>().is_ok())
+        }
+        _ => false,
+    };
+    let column = columns.first_mut().filter(|column| column.is_taken())?;
+    if !articles.iter().any(mark) {
+        return None;
+    }
+    column.usage = ColumnUse::Asked(Looks::ListMarks);
+    Some(PasteProblem::Asked { column: 1, first: column.first.clone(), looks: Looks::ListMarks })
 }
 
 /// Asks where a column without a telling heading could be something else than readings, and marks it.

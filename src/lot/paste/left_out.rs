@@ -32,6 +32,8 @@ pub enum Why {
 pub enum Looks {
     /// It counts up by one.
     Counts,
+    /// Its numbers are written with a point behind them, as a list is numbered.
+    ListMarks,
     /// Its numbers lie far from those of the other columns.
     FarOff,
     /// It is the mean of the other columns on every line.
@@ -63,6 +65,7 @@ impl fmt::Display for Looks {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::Counts => "counts up, as numbers of articles do",
+            Self::ListMarks => "is written as the numbers of a list are",
             Self::FarOff => "lies far from the numbers of the other columns",
             Self::Mean => "is the mean of the other columns on every line",
             Self::Mixed => "holds numbers and words",

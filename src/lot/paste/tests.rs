@@ -93,6 +93,22 @@ fn numbers_of_articles_are_no_readings() {
     assert!(beyond.contains("no column 4"), "{beyond}");
 }
 
+/// A point behind a number in front is a mark of a list: asked, on one line as on many.
+#[test]
+fn marks_of_a_list_are_asked() {
+    for text in ["1. 12", "1. 52.3 48\n2. 51 50", "1. 52; 2. 51", "1.\t52\n2.\t51", "7. 52\n9. 51"] {
+        let asked = articles(text).unwrap_err();
+        assert!(asked.contains("is written as the numbers of a list are"), "{text}: {asked}");
+        assert!(asked.contains("choose the columns with readings"), "{asked}");
+    }
+    let told = read_with("1. 52\n2. 51", Comma::Decide, Some(&[2])).unwrap();
+    assert_eq!(values(&told), [[52.0], [51.0]]);
+    // Named, or readings that all carry the point.
+    assert_eq!(articles("1) 52\n2) 51"), Ok(vec![vec![52.0], vec![51.0]]));
+    assert_eq!(articles("52. 48."), Ok(vec![vec![52.0, 48.0]]));
+    assert_eq!(articles("No;µm\n1.;52\n2.;51"), Ok(vec![vec![52.0], vec![51.0]]));
+}
+
 /// What a gauge writes out: particulars above, dates and times, a summary below.
 #[test]
 fn the_export_of_a_gauge_is_taken_apart() {
