@@ -107,7 +107,10 @@ impl Surroundings {
             Self::Water => "hardness, oxygen, temperature and flow decide, and hot water can turn zinc",
             Self::Concrete => "fresh concrete is strongly alkaline and attacks zinc until it has set",
             Self::OtherMetal => "zinc is used up for the other metal, by the ratio of their wet areas",
-            Self::AcidWood => "acids and copper preservatives of the wood attack zinc",
+            Self::AcidWood => {
+                "acids and copper preservatives of the wood attack zinc, and bolts there take at least hot-dip of ASTM A153 \
+                 class C, or ASTM B695 class 55, by the International Residential Code (from memory)"
+            }
         }
     }
 }

@@ -195,6 +195,7 @@ documents! {
         ENCYCLOPEDIA: "Encyclopedia article", "mechanical plating";
         TAP_MAKERS_TEXT: "Tap makers' published data", "limits of taps, drills before them";
         GAUGE_MAKERS_TEXT: "Gauge makers' published guidance", "how thread gauges are used";
+        IRC: "International Residential Code", "houses: fasteners in treated wood";
         GALVANIZING_TEXT: "Galvanizing trade association articles", "coat density, thickness and life";
         PLANT_TEXT: "Galvanizers and plant makers", "descriptions of their process";
         PLANT_GUIDANCE: "Public guidance for galvanizing plants", "process guidance and safety";

@@ -19,12 +19,16 @@ pub const USUAL_ADDITIONS: Sourced<f64> =
 /// Volume of beads to bulk volume of parts.
 pub const BEADS_TO_PARTS: Sourced<f64> =
     document::PROCESS_TEXT.read("equal volumes of beads and parts").gives(1.0);
-/// The ratio of a description that asks for more beads for thick coats.
+/// The ratio of a description that asks for more beads for thick coats; it does not say whether by volume or
+/// by weight, and volume is taken.
 pub const BEADS_TO_PARTS_THICK: Sourced<f64> =
     document::PROCESS_TEXT.read("2 to 1 for galvanizing").gives(2.0);
 /// Beads to parts by weight, as a handbook states it.
 pub const BEADS_TO_PARTS_WEIGHT: Sourced<f64> =
     document::CORROSION_HANDBOOK.read("about 1.5 to 1 by weight").gives(1.5);
+/// Beads in the guidebook's load of 2000 lb of parts: 2200 lb of them.
+pub const BEADS_IN_THE_LOAD: Sourced<f64> =
+    document::FINISHING_GUIDEBOOK.read("2200 lb of beads with 2000 lb of parts").gives(2200.0 / 2000.0);
 /// The mix of beads: share, least and greatest diameter in mm. The text prints the sizes as inches, which
 /// can only be millimetres.
 pub const BEAD_MIX: Sourced<[(f64, f64, f64); 3]> = document::PROCESS_TEXT

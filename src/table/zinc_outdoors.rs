@@ -1,7 +1,7 @@
 //! What zinc lost outdoors over many years, what other metals do to it, and how much heat it bears.
 
-use crate::quantity::{Rate, Temperature};
-use crate::source::{Source, document};
+use crate::quantity::{PlainNumber, Rate, Temperature};
+use crate::source::{Source, Sourced, document};
 
 /// A mean loss of zinc over many years.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -87,3 +87,12 @@ pub const HOT: Source = document::GALVANIZING_TEXT
 pub const WARM_CHROMATE: Temperature = Temperature::from_celsius(120.0);
 /// Where that is said.
 pub const WARM_CHROMATE_SOURCE: Source = document::ASTM_B695.read("X2.1, 2004 edition");
+
+/// The least coats of bolts in preservative-treated wood.
+pub const TREATED_WOOD: Sourced<&str> =
+    document::IRC.memory("R317.3").gives("hot-dip of ASTM A153 class C, or ASTM B695 class 55");
+/// What sheltered places near the coast count as.
+pub const SHELTERED: Source =
+    document::GALVANIZING_TEXT.read("sheltered places near the coast: one category harsher");
+/// A surface with salt on it corrodes from this humidity on, without any rain.
+pub const SALTED_FROM: PlainNumber = PlainNumber::from_percent(80.0);

@@ -116,6 +116,15 @@ fn the_handbooks_load_from_start_to_end() {
     assert!((shown(&report, "V_p").number - 20.0).abs() < 0.02, "{}", shown(&report, "V_p"));
     assert!((shown(&report, "V_b").number - 40.0).abs() < 0.04, "{}", shown(&report, "V_b"));
     assert_eq!(shown(&report, "N").number, 10.0);
+    // 40 ft³ of glass of 2.5 · 0.6 g/cm³ are 3746 lb, 1.87 to 1; the printed load has 2200 lb, 1.1 to 1 (read),
+    // a handbook says 1.5 to 1 (read): all three stand beside each other.
+    let ratio = report.figures.iter().find(|figure| figure.name.contains("by weight about")).unwrap();
+    assert_eq!(ratio.value.to_string(), "1.87");
+    for words in
+        ["By weight 1.1 to 1 in a load that is printed", "By weight: 1.5 to 1", "2 to 1 for a thick one"]
+    {
+        assert!(report.notes.iter().any(|note| note.text.contains(words)), "{words}");
+    }
     let loads = report.figures.iter().find(|figure| figure.name == "Barrel loads").unwrap();
     assert_eq!(loads.value.to_string(), "1");
     // The steps in the order of the trade, each addition with its time and its ounces or pounds.

@@ -105,3 +105,21 @@ fn losses_of_many_years_stand_beside() {
     assert_eq!(long.figures[0].value.to_string().replace('\u{a0}', " "), "7.3 years");
     assert_eq!(long.figures.last().unwrap().value.to_string(), "over 100 years");
 }
+
+/// A trade association, read: one category harsher under cover near the coast; a building code, memory: coats of
+/// bolts in treated wood, whose copper uses zinc up.
+#[test]
+fn cover_at_the_coast_and_treated_wood_are_told() {
+    let report = kettle_barrel::calculator::evaluate("life", [("category", "C4")]).unwrap();
+    let told = |words: &str| {
+        let note =
+            report.notes.iter().find(|note| note.text.contains(words)).unwrap_or_else(|| panic!("{words}"));
+        note.source.unwrap().basis
+    };
+    use kettle_barrel::source::Basis::{Memory, Read};
+    assert_eq!(told("no rain washes the salt off"), Read);
+    assert_eq!(told("ASTM A153 class C, or ASTM B695 class 55"), Memory);
+    let wood = kettle_barrel::calculator::evaluate("life", [("surroundings", "acid-wood")]);
+    let said = wood.unwrap_err().to_string();
+    assert!(said.contains("B695 class 55") && said.contains("EN 1995-1-1"), "{said}");
+}

@@ -134,7 +134,12 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
         let mut figure = Figure::one("V_b", "Glass beads, by volume", system.heap(beads));
         figure.source = outcome.bead_ratio.1;
         figures.push(figure);
-        figures.push(Figure::one("M_b", "Glass beads, about", system.weight(barrel::bead_mass(beads))));
+        let mass = barrel::bead_mass(beads);
+        figures.push(Figure::one("M_b", "Glass beads, about", system.weight(mass)));
+        if let Some(parts) = outcome.load.mass {
+            let ratio = Shown::plain(mass / parts, 2);
+            figures.push(Figure::one("", "Beads to parts, by weight about", ratio));
+        }
     }
     if let Some((fewest, most)) = outcome.loads {
         figures.push(loads_figure(fewest, most));
@@ -219,13 +224,26 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
     if outcome.bulk.is_some() {
         notes.push(Note::sourced(
             format!(
-                "Descriptions differ on beads: {} to 1 by volume, {} to 1 by volume for thick coats, {} to 1 by \
-                 weight.",
+                "Descriptions differ on beads: {} to 1 for a thin coat by volume, {} to 1 for a thick one without saying \
+                 of what, taken by volume here.",
                 practice::BEADS_TO_PARTS.value,
                 practice::BEADS_TO_PARTS_THICK.value,
+            ),
+            practice::BEADS_TO_PARTS_THICK.source,
+        ));
+        notes.push(Note::sourced(
+            format!(
+                "By weight: {} to 1, more for heavy parts and thick coats.",
                 practice::BEADS_TO_PARTS_WEIGHT.value
             ),
             practice::BEADS_TO_PARTS_WEIGHT.source,
+        ));
+        notes.push(Note::sourced(
+            format!(
+                "By weight {} to 1 in a load that is printed: 2200 lb of beads with 2000 lb of parts in 20 ft³.",
+                practice::BEADS_IN_THE_LOAD.value
+            ),
+            practice::BEADS_IN_THE_LOAD.source,
         ));
     } else {
         notes.push(Note::plain("Enter the weight of the load for its beads and barrel loads."));

@@ -94,13 +94,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             barrel::USUAL_SOLID_SHARE_SOURCE,
         ));
     working
-        .step(
-            "glass beads, in litres",
-            "V_b",
-            "b·V_p",
-            beads.show(&unit::LITRE, 2),
-            practice::BEADS_TO_PARTS.source,
-        )
+        .step("glass beads, in litres", "V_b", "b·V_p", beads.show(&unit::LITRE, 2), SUM)
         .known("b", Shown::plain(outcome.bead_ratio.0, 2), outcome.bead_ratio.1)
         .given("V_p", heap);
     working

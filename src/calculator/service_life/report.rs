@@ -314,6 +314,22 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
         ),
         Note::sourced(
             format!(
+                "The copper in preservative-treated wood uses zinc up: bolts there take at least {}. No years are given for \
+                 it.",
+                zinc_outdoors::TREATED_WOOD.value
+            ),
+            zinc_outdoors::TREATED_WOOD.source,
+        ),
+        Note::sourced(
+            format!(
+                "Under cover near the coast no rain washes the salt off, and it corrodes from {} of humidity on: take one \
+                 category harsher. ISO 9223 names sheltered places on the shore among those of C5.",
+                Shown::percent(zinc_outdoors::SALTED_FROM.one(), 0)
+            ),
+            zinc_outdoors::SHELTERED,
+        ),
+        Note::sourced(
+            format!(
                 "In hot service zinc is taken up to {}, at times up to {}; another association allows the first \
                  only at times.",
                 zinc_outdoors::HOT_FOR_GOOD.show(&unit::CELSIUS, 0),
