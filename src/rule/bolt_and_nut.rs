@@ -183,6 +183,11 @@ impl BoltAndNut {
         let goes = self.nuts()?.is_ok_and(|nuts| nuts.takes(grade, Some(style)) == Some(true));
         let is_iso = matches!(nut, NutGrade::Iso898_2(_));
         let tapping = self.tapping(nut);
+        // The document ends at class 10.9: of 12.9 in a nut tapped over nobody says a load.
+        let ends = matches!(self.bolt, BoltSteel::Grade(bolt) if bolt.in_iso_10684() == Some(false));
+        if is_iso && ends && self.is_for_zinc() {
+            return None;
+        }
         if is_iso && goes && (self.is_undercut() || matches!(tapping, Tapping::Az | Tapping::Ax)) {
             return Some(match load::hot_dip(self.thread).ok()? {
                 Loads::Full => Carries::FullLoads,

@@ -108,6 +108,14 @@ grades! {
     A563mClass8S: "a563m-8s", "ASTM A563M class 8S nut", Nut, ASTM_A563M, astm_a563m::CLASS_8S;
     A563mClass10S: "a563m-10s", "ASTM A563M class 10S nut", Nut, ASTM_A563M, astm_a563m::CLASS_10S;
     A194Grade2H: "a194-2h", "ASTM A194 grade 2H nut", Nut, ASTM_A194, astm_a194::GRADE_2H;
+    A194Grade1: "a194-1", "ASTM A194 grade 1 nut", Nut, ASTM_A194, astm_a194::GRADE_1;
+    A194Grade2: "a194-2", "ASTM A194 grade 2 nut", Nut, ASTM_A194, astm_a194::GRADE_2;
+    A194Grade2HM: "a194-2hm", "ASTM A194 grade 2HM nut", Nut, ASTM_A194, astm_a194::GRADE_2HM;
+    A194Grade4: "a194-4", "ASTM A194 grade 4 nut", Nut, ASTM_A194, astm_a194::GRADE_4;
+    A194Grade7: "a194-7", "ASTM A194 grade 7 nut", Nut, ASTM_A194, astm_a194::GRADE_7;
+    A194Grade7M: "a194-7m", "ASTM A194 grade 7M nut", Nut, ASTM_A194, astm_a194::GRADE_7M;
+    A194Grade8: "a194-8", "ASTM A194 grade 8 nut, stainless", Nut, ASTM_A194, astm_a194::STAINLESS;
+    A194Grade8M: "a194-8m", "ASTM A194 grade 8M nut, stainless", Nut, ASTM_A194, astm_a194::STAINLESS;
     NutHr8: "hr-8", "HR 8 nut", Nut, EN_14399_3, iso_898_2::STRUCTURAL_8;
     NutHr10: "hr-10", "HR 10 nut", Nut, EN_14399_3, iso_898_2::STRUCTURAL_10;
     NutHv10: "hv-10", "HV 10 nut", Nut, EN_14399_4, iso_898_2::STRUCTURAL_10;

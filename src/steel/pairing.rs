@@ -4,7 +4,7 @@
 
 use super::{Grade, load};
 use crate::quantity::Length;
-use crate::source::Source;
+use crate::source::{Source, document};
 use crate::table::en_14399_loads::{Class, System};
 use crate::table::iso_898_1_loads::PropertyClass;
 use crate::table::nut_grade::NutGrade;
@@ -63,6 +63,10 @@ pub fn nuts(of: BoltToPair) -> Result<Nuts, Refusal> {
             of.grade.document().memory("nuts"),
         )
     };
+    if of.is_zinc_coated && Grade::AS_A490.contains(&of.grade) {
+        let what = format!("zinc on a bolt of {}", of.grade.name());
+        return Err(Refusal::not_covered(&what, "zinc flake on it", F3125_COATS));
+    }
     let bolt = match (bolt(of.grade).ok_or_else(blank)?, of.system) {
         (Bolt::Iso898_1(PropertyClass::Class8_8), Some(System::Hr)) => Bolt::Hr8_8,
         (Bolt::Iso898_1(PropertyClass::Class10_9), Some(System::Hr)) => Bolt::Hr10_9,
@@ -91,6 +95,9 @@ pub fn nuts(of: BoltToPair) -> Result<Nuts, Refusal> {
         .map(from_row)
         .ok_or_else(blank)
 }
+
+/// Where ASTM F3125 lists what goes on A490.
+const F3125_COATS: Source = document::ASTM_F3125.read("coatings of grade A490, after a listing");
 
 /// What the bolts' own standards say comes before the chart of ASTM A563.
 static TABLES: [&[Pairing]; 6] = [

@@ -22,6 +22,37 @@ pub fn recommended(sixteenths: u16, per_two_inches: u16, is_class_3: bool) -> Op
     Some(document::TAP_MAKERS_TEXT.known("recommended H limits for 2B and 3B", row.4).gives(number))
 }
 
+/// The H number of a small thread, by its number and threads in two inches.
+pub fn recommended_small(number: u8, per_two_inches: u16, is_class_3: bool) -> Option<Sourced<u32>> {
+    let row = RECOMMENDED_SMALL.iter().find(|row| (row.0, row.1) == (number, per_two_inches))?;
+    let number = if is_class_3 { row.3 } else { row.2 };
+    Some(document::TAP_MAKERS_TEXT.read("recommended H limits for 2B and 3B").gives(number))
+}
+
+/// Number of the thread, threads in two inches; H number for 2B and for 3B.
+#[rustfmt::skip]
+static RECOMMENDED_SMALL: &[(u8, u16, u32, u32)] = &[
+    (0, 160, 2, 2),
+    (1, 128, 2, 2),
+    (1, 144, 2, 2),
+    (2, 112, 2, 2),
+    (2, 128, 2, 2),
+    (3, 96, 3, 2),
+    (3, 112, 2, 2),
+    (4, 80, 3, 2),
+    (4, 96, 3, 2),
+    (5, 80, 3, 2),
+    (5, 88, 3, 2),
+    (6, 64, 3, 2),
+    (6, 80, 3, 2),
+    (8, 64, 3, 3),
+    (8, 72, 3, 3),
+    (10, 48, 3, 3),
+    (10, 64, 3, 3),
+    (12, 48, 3, 3),
+    (12, 56, 3, 3),
+];
+
 /// Sixteenths of an inch, threads in two inches; H number for 2B and for 3B.
 #[rustfmt::skip]
 static RECOMMENDED: &[(u16, u16, u32, u32, Basis)] = &[

@@ -93,9 +93,14 @@ pub fn tap(thread: Thread, nut: &NutLimits, allowance: Length, making: Making) -
             (Name::Iso(class.number, allowance), pitch, iso_2857::SOURCE)
         }
         (Making::Cut, false) => {
+            let small = || {
+                let per_two_inches = (2.0 * thread.threads_per_inch()?).round() as u16;
+                asme_b94_9::recommended_small(thread.number()?, per_two_inches, false)
+            };
             let standard = thread
                 .inch_key()
                 .and_then(|(d, n)| asme_b94_9::recommended(d, n, false))
+                .or_else(small)
                 .unwrap_or_else(|| PLACE.source.gives(by_place(nut)));
             inch(thread, making, standard, allowance)
         }

@@ -384,3 +384,18 @@ fn a_plated_part_beyond_the_table_is_a_condition() {
     assert!(said("M12 x 200 hex bolt 8.8, ISO 4042 5 µm, C2").answer.contains("agree the thickness"));
     assert_eq!(of("1/2-13 x 10 hex bolt, grade 5, Fe/Zn 5, C2"), None);
 }
+
+/// ISO 10684 takes in bolts up to class 10.9: of 12.9 in a nut tapped over no document says a load. ASTM F3125
+/// lists no zinc for A490, and so no nut for it.
+#[test]
+fn what_lies_beyond_a_document_is_not_vouched_for() {
+    let pairs = [("thread", "M12"), ("bolt_grade", "12.9"), ("nut_grade", "nut-12")];
+    let (verdict, text) = strength(&pairs);
+    assert_eq!(verdict, Some(Verdict::OnConditions), "{text}");
+    assert!(!text.contains("full loads of ISO 898"), "{text}");
+    let (_, text) = strength(&[("thread", "M12"), ("bolt_grade", "10.9"), ("nut_grade", "nut-10")]);
+    assert!(text.contains("full loads of ISO 898"), "{text}");
+    let pairs = [("thread", "3/4-10 UNC"), ("bolt_grade", "a490"), ("nut_grade", "a563-dh")];
+    let (_, text) = strength(&pairs);
+    assert!(text.contains("does not cover zinc on a bolt of ASTM F3125 grade A490"), "{text}");
+}

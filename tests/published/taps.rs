@@ -47,6 +47,23 @@ fn h_numbers_of_oversize_nuts() {
     }
 }
 
+/// A tool maker's recommendations for 2B, read: small threads go by their number.
+#[test]
+fn h_numbers_of_small_threads() {
+    let mut seen = 0;
+    for small in Thread::all().filter(|small| small.number().is_some()) {
+        let size = small.to_string();
+        let Some(&(_, number)) = SMALL.iter().find(|(name, _)| size.starts_with(&format!("#{name} "))) else {
+            continue;
+        };
+        let found = of(small, Allowance::Standard);
+        assert_eq!(found.name, Name::Number(Making::Cut, number), "{size}");
+        assert_eq!(found.source.basis, kettle_barrel::source::Basis::Read, "{size}");
+        seen += 1;
+    }
+    assert!(seen > 8, "{seen}");
+}
+
 #[test]
 fn h_limits_are_the_published_ones() {
     for &(size, number, min, max) in H_LIMITS {
@@ -252,4 +269,28 @@ const FORMING_INCH: &[(&str, &str, &str)] = &[
     ("7/16-20 UNF", "G8", "10.57"),
     ("1/2-13 UNC", "G8", "11.84"),
     ("1/2-20 UNF", "G8", "12.15"),
+];
+
+/// Size and H number for 2B, read.
+#[rustfmt::skip]
+const SMALL: &[(&str, u32)] = &[
+    ("0-80", 2),
+    ("1-64", 2),
+    ("1-72", 2),
+    ("2-56", 2),
+    ("2-64", 2),
+    ("3-48", 3),
+    ("3-56", 2),
+    ("4-40", 3),
+    ("4-48", 3),
+    ("5-40", 3),
+    ("5-44", 3),
+    ("6-32", 3),
+    ("6-40", 3),
+    ("8-32", 3),
+    ("8-36", 3),
+    ("10-24", 3),
+    ("10-32", 3),
+    ("12-24", 3),
+    ("12-28", 3),
 ];

@@ -32,11 +32,11 @@ fn headline(input: &Input, outcome: &Outcome, barred: bool) -> String {
     let powder = outcome.powder / barrels;
     let into = if barrels > 1.0 { format!(" into each of {barrels:.0} barrels") } else { String::new() };
     let not = if barred { "Not into the barrel: see the rules below. " } else { "" };
-    let charge = format!(
-        "{not}Weigh in {} of zinc powder{into} in {number} equal additions of {}",
-        system.weight(powder),
-        system.portion(powder, number),
-    );
+    let parts = match number {
+        1 => "in one addition".to_owned(),
+        _ => format!("in {number} equal additions of {}", system.portion(powder, number)),
+    };
+    let charge = format!("{not}Weigh in {} of zinc powder{into} {parts}", system.weight(powder));
     let (mean, area) = (system.coat(outcome.mean), system.area(outcome.load.area * (1.0 / barrels)));
     match (outcome.least, input.pass) {
         (Some(_), Some(pass)) => format!(
