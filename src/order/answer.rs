@@ -265,12 +265,14 @@ fn recommend(
 fn specification(line: &OrderLine, judged: &Judged) -> String {
     let mut parts = Vec::new();
     parts.push(whole(judged));
-    // ISO 898-2 has one nut for a class of bolt; the others are ordered by name.
-    let by_name = |nut: &Nut| line.nut.is_some() || nut.grade.document() != &document::ISO_898_2;
+    // ISO 898-2 has one nut for a class of bolt; the others, and the high ones, are ordered by name.
+    let by_name =
+        |nut: &Nut| line.nut.is_some() || nut.is_high || nut.grade.document() != &document::ISO_898_2;
     let nut =
         super::set::nut(line, judged.is_nut_tapped_over()).filter(|nut| by_name(nut) && !line.part.is_nut());
-    let nut_grade = nut.map(|nut| short_grade(nut.grade));
-    let nuts = nut_grade.map_or_else(|| "nuts".to_owned(), |name| format!("{name} nuts"));
+    let named =
+        |nut: Nut| format!("{}{} nuts", short_grade(nut.grade), if nut.is_high { " style 2" } else { "" });
+    let nuts = nut.map_or_else(|| "nuts".to_owned(), named);
     let hot_dip = judged.process == Process::HotDip;
     let is_nut = line.part.is_nut();
     if let Some(Found::Takes(mated)) = &judged.fit {

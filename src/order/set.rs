@@ -22,6 +22,8 @@ pub struct Nut {
     pub grade: Grade,
     /// Whether it is a heavy hex.
     pub is_heavy: bool,
+    /// Whether its class is made in this size as a high nut only, style 2.
+    pub is_high: bool,
 }
 
 /// The nut of an order: as named, or the one that the standards ask for on the bolt; which one that is can
@@ -33,13 +35,15 @@ pub fn nut(line: &OrderLine, is_tapped_over: bool) -> Option<Nut> {
 /// The same, where what the standards put on the bolt is known.
 pub(super) fn nut_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<Nut> {
     if let Some(grade) = line.nut.and_then(|nut| nut.grade) {
-        let heavy = asked_for.is_some_and(|nuts| nuts.takes(grade, Some(Style::HeavyHex)) == Some(true));
+        let takes = |style| asked_for.is_some_and(|nuts| nuts.takes(grade, Some(style)) == Some(true));
+        let (is_heavy, is_high) = (takes(Style::HeavyHex), takes(Style::High) && !takes(Style::Regular));
         let grade = asked_for.map_or(grade, |nuts| nuts.named(grade));
-        return Some(Nut { grade, is_heavy: heavy });
+        return Some(Nut { grade, is_heavy, is_high });
     }
     let nuts = asked_for?;
     let grade = load::grade_of_nut(nuts.nut.grade)?;
-    Some(Nut { grade, is_heavy: nuts.nut.style == Style::HeavyHex })
+    let style = nuts.nut.style;
+    Some(Nut { grade, is_heavy: style == Style::HeavyHex, is_high: style == Style::High })
 }
 
 /// What the standards put on a bolt of this steel, its nut tapped over or not; `None` for what takes no nut.

@@ -53,7 +53,10 @@ pub static CARRIES: Rule = Rule {
         _ => {}
     }),
     brief: Phrase::By(|case, says, text| {
-        if let Some(of) = case.pair.filter(|_| says.mark >= Mark::Condition) {
+        // Where another nut than the one that is named is ordered, that is said already.
+        let other =
+            || case.nuts.zip(case.part?.nut).map(|(nuts, named)| nuts.takes(named, None) == Some(false));
+        if let Some(of) = case.pair.filter(|_| says.mark >= Mark::Condition && other() != Some(true)) {
             text.push_str(&brief(&of.pair));
         }
     }),

@@ -313,7 +313,19 @@ fn a_nut_that_is_made_high_only_is_ordered_high() {
     for text in ["M12 x 50 hex bolt, 9.8, C3", "M20x1.5 x 60 hex bolt, 10.9, C3"] {
         let (_, words) = said(text).of(Process::Mechanical, Key::NutByName).unwrap();
         assert!(words.contains("style 2"), "{text}: {words}");
+        // And is said aloud.
+        let answer = said(text).answer;
+        assert!(answer.contains("style 2 nuts"), "{answer}");
     }
+    assert!(!said("M16 x 60 hex bolt, 8.8, C3").answer.contains("style 2"));
+}
+
+/// A nut that is too weak is exchanged, and that is said once.
+#[test]
+fn another_nut_is_asked_for_once() {
+    let answer = said("M20 x 90 hex bolt, 10.9, class 8 nuts, C3, 10 years").answer;
+    assert!(!answer.contains("or prove the load of these"), "{answer}");
+    assert!(answer.contains("First order class 10 nuts. "), "{answer}");
 }
 
 /// ISO 10684, Annex A: a nut tapped to 6AZ carries the reduced load whatever coat the room was made for; the

@@ -190,8 +190,8 @@ fn list_marks(articles: &[&Row], columns: &mut [Column]) -> Option<PasteProblem>
     if !articles.iter().any(mark) {
         return None;
     }
-    column.usage = ColumnUse::Asked(Looks::ListMarks);
-    Some(PasteProblem::Asked { column: 1, first: column.first.clone(), looks: Looks::ListMarks })
+    column.usage = ColumnUse::Unclear(Looks::ListMarks);
+    Some(PasteProblem::Unclear { column: 1, first: column.first.clone(), looks: Looks::ListMarks })
 }
 
 /// Asks where a column without a telling heading could be something else than readings, and marks it.
