@@ -72,8 +72,10 @@ pub static HIGH_BATH: Rule = Rule {
 /// The bath's own range.
 pub static BATH: Rule = Rule {
     source: iso_10684::HIGH_BATH,
+    // A bath that no standard has is none for steels of unknown temper either.
+    when: When::If(|case| case.effect().is_some() || bath(case) != Bath::Normal),
     says: |case| {
-        let bath = case.effect().map_or(Bath::Normal, |effect| effect.bath);
+        let bath = bath(case);
         let mark = match bath {
             Bath::Normal => Mark::Met,
             Bath::Low | Bath::High => Mark::Note,
@@ -82,7 +84,7 @@ pub static BATH: Rule = Rule {
         Says::from(mark, bath.source())
     },
     words: Phrase::By(|case, _, text| {
-        text.push_str(case.effect().map_or("", |effect| match effect.bath {
+        text.push_str(match bath(case) {
             Bath::Low => "the bath is below the 455 °C of ISO 10684; baths from 445 °C are usual",
             Bath::Normal => "a normal bath by ISO 10684, 455 to 480 °C",
             Bath::Avoided => {
@@ -93,11 +95,16 @@ pub static BATH: Rule = Rule {
                 "a high-temperature bath, 530 to 560 °C, in a ceramic kettle: a thin, smooth, dull coat"
             }
             Bath::Beyond => "hotter than any bath of ISO 10684, which ends at 560 °C",
-        }));
+        });
     }),
     brief: Phrase::Text("no standard has a bath at this temperature"),
     ..row(Key::Bath)
 };
+
+fn bath(case: &Case<'_>) -> Bath {
+    let of_effect = case.effect().map(|effect| effect.bath);
+    of_effect.or_else(|| case.dip.map(|dip| Bath::of(dip.bath))).unwrap_or(Bath::Normal)
+}
 
 /// The heat of the dip against the temper.
 pub static TEMPER: Rule = Rule {

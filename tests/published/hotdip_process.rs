@@ -74,6 +74,16 @@ fn much_silicon_is_reactive_as_well() {
     assert!(wrong.to_string().contains("no more than silicon and phosphorus together"), "{wrong}");
 }
 
+/// Between 480 and 530 °C no standard has a bath (memory), whatever the steel.
+#[test]
+fn a_bath_that_no_standard_has_is_barred_without_a_steel() {
+    for bath in ["485 °C", "500 °C", "970 °F"] {
+        let found = says(&[("bath", bath)], Mark::Bar, "no standard has a bath");
+        assert!(found, "{bath}: {:?}", findings(&[("bath", bath)]));
+    }
+    assert!(!says(&[("bath", "460 °C")], Mark::Bar, ""));
+}
+
 /// Steels that a document bars from the kettle are barred here too, by the same rules.
 #[test]
 fn barred_steels_are_barred_from_the_run() {

@@ -33,7 +33,7 @@ pub(super) fn rules(outcome: &Outcome) -> Vec<Finding> {
     let steel = [Topic::Hydrogen, Topic::Heat]
         .into_iter()
         .flat_map(|topic| rule::judge_topic(&case, topic))
-        .filter(|_| case.steel.is_some());
+        .filter(|ruling| case.steel.is_some() || ruling.rule.key == Key::Bath);
     let load = rule::judge_topic(&case, Topic::Load);
     told(&case, steel.chain(size).chain(load).filter(|ruling| ruling.says.mark > Mark::Met))
 }
