@@ -1,5 +1,4 @@
-//! ASTM A194: heavy hex nuts for high pressure or temperature service. Of the stainless grades nothing is held:
-//! they are blanks.
+//! ASTM A194: heavy hex nuts for high pressure or temperature service. Of the stainless grades nothing is held.
 
 use super::steel_row::{Sizes, SteelRow, Treatment};
 use crate::source::Source;
@@ -39,6 +38,3 @@ pub static GRADE_2: [SteelRow; 1] = [SteelRow::new(Sizes::ALL_INCH, Treatment::N
 /// Grade 1.
 pub static GRADE_1: [SteelRow; 1] =
     [SteelRow::new(Sizes::ALL_INCH, Treatment::NotKnown, OTHERS).hrb_from(70.0, OTHERS)];
-/// Grades 8 and 8M, stainless.
-pub static STAINLESS: [SteelRow; 1] =
-    [SteelRow::new(Sizes::ALL_INCH, Treatment::NotKnown, ASTM_A194.memory("grades 8 and 8M"))];

@@ -94,5 +94,5 @@ pub const TREATED_WOOD: Sourced<&str> =
 /// What sheltered places near the coast count as.
 pub const SHELTERED: Source =
     document::GALVANIZING_TEXT.read("sheltered places near the coast: one category harsher");
-/// A surface with salt on it corrodes from this humidity on, without any rain.
+/// A surface with salt on it corrodes from this humidity on, without any rain: said where [`SHELTERED`] is.
 pub const SALTED_FROM: PlainNumber = PlainNumber::from_percent(80.0);

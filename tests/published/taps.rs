@@ -136,7 +136,8 @@ fn forming_taps_in_inches() {
         let nut = overtap::nut(thread, Allowance::Standard).unwrap();
         let found = tap(thread, &nut.limits, Length::ZERO, Making::Formed).unwrap();
         assert_eq!(found.name.words(|_| unreachable!()), number, "{designation}");
-        same_digits(hole(thread, Length::ZERO, Making::Formed).diameter.mm(), drill, designation);
+        let found_hole = hole(thread, Length::ZERO, Making::Formed).diameter;
+        same_digits(&document::TAP_MAKERS_TEXT, found_hole.mm(), drill, designation);
         let end = (found.pitch.max - thread.pitch_diameter()).um();
         let steps: f64 = number[1..].parse().unwrap();
         assert!((end - steps * 12.7).abs() < 1e-6, "{designation}: {end}");

@@ -194,6 +194,7 @@ pub(super) fn read(text: &str) -> Result<Grade, UnknownGrade> {
             "nut" | "nuts" => nut = true,
             "2" if iso && at > 0 && core.is_empty() => nut = true,
             // A lone 1 is noise behind another word, and grade 1 of SAE J429 otherwise.
+            "1" if core == "a194" => core.push('1'),
             "1" if (sae || grade) && core.is_empty() && !lower.contains("898") => core.push('1'),
             noise if NOISE.contains(&noise) => {}
             rest => core.push_str(rest),
