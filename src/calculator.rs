@@ -202,7 +202,9 @@ pub fn evaluate<'a>(
 pub fn run<C: Calculator>(draft: &Draft) -> Result<Report, Problems> {
     let input = parse::<C>(draft)?;
     let outcome = C::solve(&input).map_err(Problems::one)?;
-    Ok(C::explain(&input, &outcome))
+    let mut report = C::explain(&input, &outcome);
+    report.working.settle();
+    Ok(report)
 }
 
 /// Reads a draft into a calculator's typed input.

@@ -8,7 +8,7 @@
 //! file each, whose numbers are solved when they are shown.
 
 mod chain;
-mod draw;
+pub mod draw;
 pub mod exercise;
 mod fault;
 pub mod handed_in;

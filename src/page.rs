@@ -5,7 +5,6 @@
 //! rest; the components compile for wasm32 alone.
 
 pub mod chart;
-pub mod formula;
 pub mod state;
 
 #[cfg(target_arch = "wasm32")]

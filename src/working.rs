@@ -6,8 +6,11 @@
 //! that a test does again.
 
 mod mark;
+mod settle;
+mod tree;
 
 pub use mark::Mark;
+pub use tree::{Node, letter_and_index, tree};
 
 use std::borrow::Cow;
 use std::fmt;
@@ -24,6 +27,10 @@ pub struct Step {
     pub meaning: Cow<'static, str>,
     /// Its symbol in the formula of the trade: `t_max`.
     pub symbol: &'static str,
+    /// Which of several values of that symbol in the working it is, from 1; 0 where there is one.
+    pub index: u8,
+    /// What the step is a part of; empty in a short working.
+    pub topic: &'static str,
     /// The formula over the symbols of `terms`, or empty where the value is taken from a table.
     ///
     /// Grammar: numbers, symbols (letters, digits, `_`, Greek), `+ − · / ^ ( )`, and the functions
@@ -42,6 +49,8 @@ pub struct Step {
 pub struct Term {
     /// Its symbol in the formula.
     pub symbol: &'static str,
+    /// Which of several values of that symbol in the working it is, from 1; 0 where there is one.
+    pub index: u8,
     /// Its value.
     pub value: Shown,
     /// Where it is published; `None` for what the user typed or an earlier step gave.
@@ -51,7 +60,17 @@ pub struct Term {
 impl Term {
     /// A value that the user gave or an earlier step computed.
     pub fn given(symbol: &'static str, value: Shown) -> Self {
-        Self { symbol, value, source: None }
+        Self::known(symbol, value, None)
+    }
+
+    /// A value that is published somewhere, or is not.
+    pub fn known(symbol: &'static str, value: Shown, source: Option<Source>) -> Self {
+        Self { symbol, index: 0, value, source }
+    }
+
+    /// Its symbol as it is written in this working: `t`, or `t_2` where there are several.
+    pub fn name(&self) -> Cow<'static, str> {
+        named(self.symbol, self.index)
     }
 }
 
@@ -73,7 +92,13 @@ impl Term {
 /// assert_eq!(working.steps().len(), 1);
 /// ```
 #[derive(Debug, Clone, PartialEq, Default, Serialize)]
-pub struct Working(Vec<Step>);
+#[serde(transparent)]
+pub struct Working {
+    steps: Vec<Step>,
+    /// What the steps that follow are a part of.
+    #[serde(skip)]
+    topic: &'static str,
+}
 
 impl Working {
     /// Writes down a step, whose values are then put in.
@@ -85,8 +110,17 @@ impl Working {
         result: Shown,
         source: Source,
     ) -> &mut Step {
-        let meaning = Cow::Borrowed(meaning);
-        self.0.push_mut(Step { meaning, symbol, formula, terms: Vec::new(), result, source })
+        let (meaning, topic) = (Cow::Borrowed(meaning), self.topic);
+        self.steps.push_mut(Step {
+            meaning,
+            symbol,
+            index: 0,
+            topic,
+            formula,
+            terms: Vec::new(),
+            result,
+            source,
+        })
     }
 
     /// Writes down a value read from a table, with no formula.
@@ -100,9 +134,24 @@ impl Working {
         self.step(meaning, symbol, "", result, source)
     }
 
+    /// Says what the steps that follow are a part of: `the barrel`.
+    pub fn topic(&mut self, topic: &'static str) {
+        self.topic = topic;
+    }
+
     /// The steps.
     pub fn steps(&self) -> &[Step] {
-        &self.0
+        &self.steps
+    }
+
+    /// The steps by their topics, in the order they are done, each with its place.
+    pub fn by_topic(&self) -> impl Iterator<Item = (&'static str, usize, &[Step])> {
+        let mut place = 0;
+        self.steps.chunk_by(|one, next| one.topic == next.topic).map(move |steps| {
+            let from = place;
+            place += steps.len();
+            (steps.first().map_or("", |step| step.topic), from, steps)
+        })
     }
 }
 
@@ -125,7 +174,7 @@ impl Step {
 
     /// Puts in a value that is published somewhere, or is not.
     pub fn known(&mut self, symbol: &'static str, value: Shown, source: Option<Source>) -> &mut Self {
-        self.term(Term { symbol, value, source })
+        self.term(Term::known(symbol, value, source))
     }
 
     /// Puts in a value that stands in more than one formula.
@@ -138,8 +187,8 @@ impl Step {
 /// A piece of a formula, typed so that each reader sets it in its own way.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Segment<'a> {
-    /// A symbol: `d2`, `t_max`.
-    Symbol(&'a str),
+    /// A symbol: `d2`, `t_max`, and which of its values in the working, or 0.
+    Symbol(&'a str, u8),
     /// A function: `sqrt`.
     Function(&'a str),
     /// An operator, a bracket or a comma.
@@ -151,9 +200,22 @@ pub enum Segment<'a> {
 }
 
 impl Step {
+    /// Its symbol as it is written in this working: `t`, or `t_2` where there are several.
+    pub fn name(&self) -> Cow<'static, str> {
+        named(self.symbol, self.index)
+    }
+
     /// The pieces of the formula with its symbols.
     pub fn segments(&self) -> Vec<Segment<'_>> {
-        pieces(self.formula)
+        let mut pieces = pieces(self.formula);
+        for piece in &mut pieces {
+            if let Segment::Symbol(symbol, index) = piece
+                && let Some(term) = self.terms.iter().find(|term| term.symbol == *symbol)
+            {
+                *index = term.index;
+            }
+        }
+        pieces
     }
 
     /// The pieces of the formula with the numbers put in.
@@ -162,7 +224,7 @@ impl Step {
         let mut put_in = Vec::with_capacity(formula.len());
         for (at, piece) in formula.iter().enumerate() {
             let term = match piece {
-                Segment::Symbol(symbol) => self.terms.iter().find(|term| term.symbol == *symbol),
+                Segment::Symbol(symbol, _) => self.terms.iter().find(|term| term.symbol == *symbol),
                 _ => None,
             };
             // A value with its unit is raised to a power as a whole: (12 mm)^2.
@@ -184,9 +246,14 @@ impl Step {
 /// The symbols of a formula, in its order; one that stands twice comes twice.
 pub fn symbols(formula: &str) -> impl Iterator<Item = &str> {
     pieces(formula).into_iter().filter_map(|piece| match piece {
-        Segment::Symbol(symbol) => Some(symbol),
+        Segment::Symbol(symbol, _) => Some(symbol),
         _ => None,
     })
+}
+
+/// A symbol with its number, where there are several of it.
+pub fn named(symbol: &str, index: u8) -> Cow<'_, str> {
+    if index == 0 { Cow::Borrowed(symbol) } else { Cow::Owned(format!("{symbol}_{index}")) }
 }
 
 /// Cuts a formula into its pieces.
@@ -207,7 +274,7 @@ fn pieces(formula: &str) -> Vec<Segment<'_>> {
             "sqrt" | "exp" | "log10" | "min" | "max" => Segment::Function(piece),
             "π" => Segment::Number(piece),
             _ if first.is_ascii_digit() => Segment::Number(piece),
-            _ if in_word(first) => Segment::Symbol(piece),
+            _ if in_word(first) => Segment::Symbol(piece, 0),
             _ => Segment::Operator(piece),
         });
         rest = behind.trim_start();
@@ -220,7 +287,8 @@ pub fn plain(pieces: &[Segment<'_>]) -> String {
     let mut text = String::new();
     for piece in pieces {
         match piece {
-            Segment::Symbol(word) | Segment::Function(word) | Segment::Number(word) => text.push_str(word),
+            Segment::Symbol(symbol, index) => text.push_str(&named(symbol, *index)),
+            Segment::Function(word) | Segment::Number(word) => text.push_str(word),
             Segment::Operator(sign @ ("+" | "−" | "·" | "/" | "-")) => {
                 text.push(' ');
                 text.push_str(sign);
@@ -237,7 +305,7 @@ pub fn plain(pieces: &[Segment<'_>]) -> String {
 impl fmt::Display for Step {
     /// `t_max = (D2min − d2max) / 4 = (15.041 mm − 14.663 mm) / 4 = 0.0945 mm`
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} = ", self.symbol)?;
+        write!(f, "{} = ", self.name())?;
         if !self.formula.is_empty() {
             write!(f, "{} = {} = ", plain(&self.segments()), plain(&self.substituted()))?;
         }

@@ -44,9 +44,9 @@ pub fn put_in(steps: &[Step], at: usize, step: &Step) -> Vec<(String, String)> {
     let named = |term: &Term| {
         let earlier = steps.iter().take(at).rev().find(|earlier| gives(earlier, term.symbol, term.value));
         let what = match (earlier, term.source) {
-            (Some(earlier), _) => format!("{}, {}", term.symbol, earlier.meaning),
-            (None, Some(source)) => format!("{}, {}", term.symbol, source),
-            (None, None) => term.symbol.to_owned(),
+            (Some(earlier), _) => format!("{}, {}", term.name(), earlier.meaning),
+            (None, Some(source)) => format!("{}, {}", term.name(), source),
+            (None, None) => term.name().into_owned(),
         };
         (what, term.value.to_string())
     };

@@ -100,7 +100,7 @@ static ROWS: [Row; 28] = [
     Row("mil was read as µm", Of::Any, Change::Unit(&unit::MIL, &unit::UM)),
     Row("µm was read as mil", Of::Any, Change::Unit(&unit::UM, &unit::MIL)),
     Row("minutes were read as hours", Of::Any, Change::Unit(&unit::MINUTE, &unit::HOUR)),
-    Row("the difference was taken the other way round", Of::Formula("x − x_lim"), Change::Times(-1.0)),
+    Row("the difference was taken the other way round", Of::Formula("_least"), Change::Times(-1.0)),
 ];
 
 /// The scales beside which a hardness stands without its name.

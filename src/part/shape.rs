@@ -222,14 +222,11 @@ impl Shape {
 /// The steps to the surface, the volume and the mass of a shape.
 pub fn working(shape: &Shape) -> Working {
     let mut working = Working::default();
+    working.topic("One part");
     let sizes: Vec<Term> = shape
         .dimensions()
         .into_iter()
-        .map(|own| Term {
-            symbol: own.symbol,
-            value: own.size.length.show(&unit::MM, 3),
-            source: own.size.source,
-        })
+        .map(|own| Term::known(own.symbol, own.size.length.show(&unit::MM, 3), own.size.source))
         .collect();
     if let Some(body) = shape.solid.body() {
         solid::steps(&mut working, body, &sizes);

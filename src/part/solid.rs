@@ -204,7 +204,7 @@ pub(super) fn chamfer_volume() -> Term {
 }
 
 fn constant(symbol: &'static str, number: f64) -> Term {
-    Term { symbol, value: Shown::plain(number, 5), source: Some(hexagon::CHAMFER_SOURCE) }
+    Term::known(symbol, Shown::plain(number, 5), Some(hexagon::CHAMFER_SOURCE))
 }
 
 /// Area of a circle.

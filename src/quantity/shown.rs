@@ -48,6 +48,13 @@ impl Shown {
         self.number * (1.0 + 4.0 * f64::EPSILON)
     }
 
+    /// The number that is shown, as a reader would put it into a sum.
+    pub fn displayed(&self) -> f64 {
+        let digits = self.digits();
+        let number = digits.strip_prefix('−').unwrap_or(&digits).parse::<f64>().unwrap_or(self.number.abs());
+        if digits.starts_with('−') { -number } else { number }
+    }
+
     /// The number after rounding to the decimals shown, half to even as ASTM E29 rounds.
     pub fn rounded(&self) -> f64 {
         let scale = 10f64.powi(i32::from(self.decimals));

@@ -4,6 +4,8 @@ use super::sources::{source_block, without_sources};
 use super::{Block, Look, Row, Sheet};
 use crate::calculator::{Draft, Entry, Form, Problems};
 use crate::quantity::Units;
+use crate::sentence::capital;
+use crate::working::Step;
 
 /// The working of a calculator: what was put in, what came out, and each step.
 ///
@@ -11,12 +13,14 @@ use crate::quantity::Units;
 /// What is wrong with its fields.
 pub(super) fn of(entry: &Entry, draft: &Draft, units: Units) -> Result<Sheet, Problems> {
     let report = entry.evaluate(draft)?;
-    let steps: Vec<Row> = report
-        .working
-        .steps()
-        .iter()
-        .map(|step| Row::said(crate::sentence::capital(&step.meaning), step.to_string()))
-        .collect();
+    let mut steps: Vec<Row> = Vec::new();
+    for (topic, _, of_topic) in report.working.by_topic() {
+        if !topic.is_empty() {
+            steps.push(Row::said(topic, ""));
+        }
+        let row = |step: &Step| Row::said(capital(&step.meaning), step.to_string());
+        steps.extend(of_topic.iter().map(row));
+    }
     let sources = report.sources();
     let report = report.in_units(units);
     let form = Form::new(entry.about.fields, draft);

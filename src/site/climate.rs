@@ -137,6 +137,7 @@ impl FirstYear {
         let f = Shown::plain(self.f, 4);
         let cold = self.climate.temperature.celsius() <= ZINC.turn;
         let mut working = Working::default();
+        working.topic("The loss of zinc");
         working
             .step(
                 "term of the temperature",

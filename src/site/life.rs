@@ -21,6 +21,15 @@ pub enum Exponent {
     Mean,
 }
 
+/// An end of a range of losses.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum End {
+    /// The greatest loss: the shortest life.
+    Greatest,
+    /// The least.
+    Least,
+}
+
 /// Years from a range of losses.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Years {
@@ -125,6 +134,15 @@ impl Exponent {
         }
     }
 
+    /// The steps of a working that reckon with it.
+    pub fn topic(self) -> &'static str {
+        match self {
+            Self::Straight => "Every year like the first",
+            Self::Upper => "By the upper exponent of ISO 9224",
+            Self::Mean => "By the mean exponent of ISO 9224",
+        }
+    }
+
     /// Where it is published.
     pub fn source(self) -> Source {
         match self {
@@ -134,34 +152,48 @@ impl Exponent {
     }
 
     /// The sum of [`years`], shown.
-    pub fn years_step(self, working: &mut Working, meaning: &'static str, thickness: Length, rate: Rate) {
+    pub fn years_step(
+        self,
+        working: &mut Working,
+        meaning: &'static str,
+        thickness: Length,
+        end: End,
+        rate: Rate,
+    ) {
         let result = years(thickness, rate, self);
         let beyond = result.year() > iso_9224::STRAIGHT_BEYOND.year();
-        let (formula, source) = match self {
-            Self::Straight => ("D / r", self.source()),
-            _ if beyond => ("20 + (D / r − 20^b) / (b · 20^(b − 1))", iso_9224::STRAIGHT_LINE),
-            _ => ("(D / r)^(1 / b)", iso_9224::POWER_LAW),
+        let ([greatest, least], source) = match self {
+            Self::Straight => (["D / r_high", "D / r_low"], self.source()),
+            _ if beyond => (
+                ["20 + (D / r_high − 20^b) / (b · 20^(b − 1))", "20 + (D / r_low − 20^b) / (b · 20^(b − 1))"],
+                iso_9224::STRAIGHT_LINE,
+            ),
+            _ => (["(D / r_high)^(1 / b)", "(D / r_low)^(1 / b)"], iso_9224::POWER_LAW),
+        };
+        let (formula, symbol) = match end {
+            End::Greatest => (greatest, "r_high"),
+            End::Least => (least, "r_low"),
         };
         let step = working
             .step(meaning, "t", formula, shown_years(result), source)
             .given("D", thickness.show(&unit::UM, 1))
-            .given("r", rate.show(&unit::UM_YEAR, 2));
+            .given(symbol, rate.show(&unit::UM_YEAR, 2));
         self.put_in(step);
     }
 
-    /// The sum of [`attack`], shown.
+    /// The sum of [`attack`] at the greatest loss, shown.
     pub fn attack_step(self, working: &mut Working, meaning: &'static str, rate: Rate, time: Time) {
         let beyond = time.year() > iso_9224::STRAIGHT_BEYOND.year();
         let (formula, source) = match self {
-            Self::Straight => ("r · t", self.source()),
-            _ if beyond => ("r · (20^b + b · 20^(b − 1) · (t − 20))", iso_9224::STRAIGHT_LINE),
-            _ => ("r · t^b", iso_9224::POWER_LAW),
+            Self::Straight => ("r_high · t_w", self.source()),
+            _ if beyond => ("r_high · (20^b + b · 20^(b − 1) · (t_w − 20))", iso_9224::STRAIGHT_LINE),
+            _ => ("r_high · t_w^b", iso_9224::POWER_LAW),
         };
         let result = attack(rate, time, self).show(&unit::UM, 1);
         let step = working
-            .step(meaning, "D", formula, result, source)
-            .given("r", rate.show(&unit::UM_YEAR, 2))
-            .given("t", shown_years(time));
+            .step(meaning, "D_w", formula, result, source)
+            .given("r_high", rate.show(&unit::UM_YEAR, 2))
+            .given("t_w", shown_years(time));
         self.put_in(step);
     }
 

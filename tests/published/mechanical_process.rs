@@ -107,7 +107,7 @@ fn the_handbooks_load_from_start_to_end() {
     let report = evaluate("powder", example.pairs.iter().copied()).unwrap();
     assert!((shown(&report, "M").number - 2000.0).abs() < 1e-9, "{}", shown(&report, "M"));
     assert_eq!(shown(&report, "M").unit.symbol, "lb");
-    let mean = shown(&report, "t");
+    let mean = shown(&report, "t_Zn");
     assert!((mean.number * 25.4 - 71.02).abs() < 0.02, "{mean}");
     let area = shown(&report, "A").number * 0.092_903_04;
     let zinc = 5.712 * 71.02 * area / 453.592_37;
@@ -170,7 +170,7 @@ fn an_earlier_load_corrects_this_one() {
     let pairs =
         [("load", "area"), ("area", "60 m²"), ("class", "40"), ("earlier", "44 51 47 49 53 46 50 48")];
     let report = evaluate("powder", pairs).unwrap();
-    let scatter = shown(&report, "v");
+    let scatter = shown(&report, "c_v");
     assert!((scatter.number - 100.0 * (58.0f64 / 7.0).sqrt() / 48.5).abs() < 1e-9, "{scatter}");
     let corrected = evaluate("powder", pairs.into_iter().chain([("charged", "52 µm")])).unwrap();
     let ratio = shown(&corrected, "W_q").number / shown(&corrected, "W").number;
@@ -186,7 +186,7 @@ fn the_class_is_the_least_and_not_the_mean() {
     let chance =
         report.figures.iter().find(|figure| figure.name.starts_with("Chance to pass if the mean")).unwrap();
     assert_eq!(chance.value.to_string(), "0.39\u{a0}%");
-    assert!(shown(&report, "t").number > 53.0);
+    assert!(shown(&report, "t_Zn").number > 53.0);
     // The safe end of the density is the default.
     let light =
         evaluate("powder", [("load", "area"), ("area", "100 m²"), ("class", "55"), ("density", "light")])

@@ -35,7 +35,7 @@ fn thickness_for_the_years_wanted_and_the_verdict() {
     assert_eq!(verdict("62 µm"), Some(Verdict::OnConditions));
     assert_eq!(verdict("31 µm"), Some(Verdict::RuledOut));
     let report = life(&[("thickness", "31 µm"), ("years", "15")]);
-    let needed = report.figures.iter().find(|figure| figure.symbol == "D").unwrap();
+    let needed = report.figures.iter().find(|figure| figure.symbol == "D_w").unwrap();
     assert!(matches!(needed.value, Value::One(shown) if shown.digits() == "63.0"));
 }
 

@@ -14,10 +14,12 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
     let (nut, bolt) = (outcome.nut.limits, outcome.bolt);
     let sum = document::ARITHMETIC.computed("sums and differences of limits");
     let mut working = Working::default();
+    working.topic("The nut");
     working
         .step("GO plug for the nut", "D2min", "D2 + EI", ruler.size(nut.pitch.min), sum)
         .given("D2", ruler.size(input.thread.pitch_diameter()))
         .published("EI", ruler.exact(nut.deviation.value), nut.deviation.source);
+    working.topic("The bolt");
     working
         .step(
             "thickest coat that passes a GO ring of basic size",
@@ -33,12 +35,12 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
                 .step(
                     "greatest pitch diameter before the coat",
                     "d2before",
-                    "d2basic − 4 · t",
+                    "d2basic − 4 · t_max",
                     ruler.size(before.pitch.max),
                     gauge::BEFORE_COAT,
                 )
                 .given("d2basic", ruler.size(outcome.basic.pitch.max))
-                .given("t", ruler.fine(input.coat.max));
+                .given("t_max", ruler.fine(input.coat.max));
         } else {
             let meaning =
                 "greatest pitch diameter before the coat: that of the class, whose allowance takes the coat";
@@ -48,24 +50,25 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
             .step(
                 "least pitch diameter before the coat",
                 "d2least",
-                "d2min − 4 · t",
+                "d2min − 4 · t_min",
                 ruler.size(before.pitch.min),
                 gauge::BEFORE_COAT,
             )
             .given("d2min", ruler.size(bolt.pitch.min))
-            .given("t", ruler.fine(input.coat.min));
+            .given("t_min", ruler.fine(input.coat.min));
     }
+    working.topic("The tap");
     if outcome.nut_before.larger > Length::ZERO {
         working
             .step(
                 "least pitch diameter of the nut before its own coat",
                 "D2before",
-                "D2min + 4 · t",
+                "D2min + 4 · t_in",
                 ruler.size(outcome.nut_before.pitch.min),
                 gauge::BEFORE_COAT,
             )
             .given("D2min", ruler.size(nut.pitch.min))
-            .given("t", ruler.fine(input.inside * input.coat.max));
+            .given("t_in", ruler.fine(input.inside * input.coat.max));
     }
     tap(input, outcome, ruler, &mut working);
     if input.making == Making::Cut {
@@ -74,14 +77,14 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
             .step(
                 "hole before the tap",
                 "d_h",
-                if coated { "d_s + a + 2 · t" } else { "d_s + a" },
+                if coated { "d_s + z + 2 · t_in" } else { "d_s + z" },
                 ruler.size(outcome.hole.diameter),
                 sum,
             )
             .published("d_s", ruler.exact(outcome.hole.standard.value), outcome.hole.standard.source)
-            .published("a", ruler.exact(outcome.nut.allowance.value), outcome.nut.allowance.source);
+            .published("z", ruler.exact(outcome.nut.allowance.value), outcome.nut.allowance.source);
         if coated {
-            step.given("t", ruler.fine(input.inside * input.coat.max));
+            step.given("t_in", ruler.fine(input.inside * input.coat.max));
         }
     }
     working
@@ -99,12 +102,12 @@ fn tap(input: &Input, outcome: &Outcome, ruler: Ruler, working: &mut Working) {
                 .step(
                     "least pitch diameter of the tap",
                     "D2tap",
-                    "D2 + a + x · t",
+                    "D2 + z + x · t",
                     ruler.size(tap.pitch.min),
                     tap.source,
                 )
                 .given("D2", basic)
-                .given("a", ruler.exact(oversize))
+                .given("z", ruler.exact(oversize))
                 .published("x", Shown::plain(iso_2857::CLASS_2.from, 1), iso_2857::SOURCE)
                 .published("t", ruler.exact(t.value), t.source);
         }
@@ -118,14 +121,14 @@ fn tap(input: &Input, outcome: &Outcome, ruler: Ruler, working: &mut Working) {
                 .step(
                     "least pitch diameter of the tap",
                     "D2tap",
-                    "D2 + (n − 1) · w + a",
+                    "D2 + (n − 1) · w + z",
                     ruler.size(tap.pitch.min),
                     tap.source,
                 )
                 .given("D2", basic)
                 .given("n", Shown::plain(f64::from(number), 0))
                 .published("w", ruler.exact(asme_b94_9::STEP.value), step)
-                .given("a", ruler.exact(plus));
+                .given("z", ruler.exact(plus));
         }
     }
 }

@@ -24,13 +24,13 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             .step(
                 "zinc fed to the kettle: what dross and ash leave of it is on the parts",
                 "F",
-                "Z / (1 − (d + e) / 100)",
+                "Z / (1 − (x_d + x_a) / 100)",
                 zinc.fed.show(&unit::KG, 3),
                 SUM,
             )
             .given("Z", on_parts)
-            .given("d", percent(input.dross))
-            .given("e", percent(input.ash));
+            .given("x_d", percent(input.dross))
+            .given("x_a", percent(input.ash));
     }
     if let (Some(cost), Some(price)) = (outcome.cost, input.price) {
         working
@@ -38,6 +38,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             .given("c", Shown { number: price.quantity.one(), unit: &fields::PER_KG, decimals: 4 })
             .given("F", zinc.fed.show(&unit::KG, 3));
     }
+    working.topic("The bath");
     if let (Some(_), Some(mass), Some(basket)) = (outcome.baskets, outcome.load.mass, input.basket) {
         working
             .step("baskets, before rounding up", "B", "M / M_B", Shown::plain(mass / basket.quantity, 2), SUM)
@@ -54,12 +55,12 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             .step(
                 "longest dip whose heat is no stronger than the temper, in minutes",
                 "t_T",
-                "60·10^(P / T − 20)",
+                "60·10^(P_T / T − 20)",
                 longest.show(&unit::MINUTE, decimals),
                 tempering::PARAMETER_SOURCE,
             )
             .known(
-                "P",
+                "P_T",
                 Shown { number: against.parameter, unit: &unit::TEMPERING_PARAMETER, decimals: 1 },
                 against.temper.least_of,
             )

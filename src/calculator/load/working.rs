@@ -10,15 +10,16 @@ use crate::working::Working;
 impl Load {
     /// From the factor and the coat to the zinc on the load, which is shown in kilograms.
     pub fn zinc(&self, working: &mut Working, factor: Known<Density>, coat: Known<Length>, zinc: Shown) {
+        working.topic("The zinc");
         let areal = (factor.0 * coat.0).show(&unit::G_M2, 2);
         let source = document::ARITHMETIC.computed("mass = density × thickness");
         working
-            .step("mass of the coat on the area", "m", "k·t", areal, source)
-            .known("k", factor.0.show(&unit::G_M2_UM, 3), factor.1)
-            .known("t", coat.0.show(&unit::UM, 2), coat.1);
+            .step("mass of the coat on the area", "m_A", "k_Zn·t_Zn", areal, source)
+            .known("k_Zn", factor.0.show(&unit::G_M2_UM, 3), factor.1)
+            .known("t_Zn", coat.0.show(&unit::UM, 2), coat.1);
         working
-            .step("zinc on the parts", "Z", "m·A / 1000", zinc, SUM)
-            .given("m", areal)
+            .step("zinc on the parts", "Z", "m_A·A / 1000", zinc, SUM)
+            .given("m_A", areal)
             .given("A", self.area.show(&unit::M2, 2));
     }
 
@@ -36,6 +37,7 @@ impl Load {
         let Some(piece) = &self.piece else { return Working::default() };
         let mut working = part::working(&piece.shape);
         let pieces = Shown { decimals: 1, ..Shown::pieces(self.pieces.unwrap_or_default()) };
+        working.topic("The load");
         if let Stated::Weight(_, mass) = stated {
             working
                 .step("pieces in the load", "n", "1000·M / m_1", pieces, SUM)
@@ -95,12 +97,12 @@ impl Load {
             .step(
                 "area of the trial: its zinc over what a coat of that thickness weighs",
                 "A_t",
-                "Z_t / (k·t_t)",
+                "Z_t / (k_t·t_t)",
                 area,
                 SUM,
             )
             .given("Z_t", trial.zinc.quantity.show(&unit::G, 2))
-            .known("k", trial.deposit.0.show(&unit::G_M2_UM, 3), trial.deposit.1)
+            .known("k_t", trial.deposit.0.show(&unit::G_M2_UM, 3), trial.deposit.1)
             .given("t_t", trial.coat.quantity.show(&unit::UM, 2));
         working
             .step(

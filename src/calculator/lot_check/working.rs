@@ -13,6 +13,7 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Working {
     let mean = input.precise(statistics.mean, 2);
     let arithmetic = |place| document::ARITHMETIC.computed(place);
     let mut working = Working::default();
+    working.topic("Mean and spread");
     working
         .step(
             "lot mean: the sum of the article means over their number",
@@ -57,21 +58,26 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Working {
                 .term(n);
         }
     }
+    working.topic("Against the limits");
     for Named { what, symbol, at_least, comparison } in named(outcome) {
         let printed = comparison.printed;
         let same_unit = printed.unit == input.readings.measure.unit;
         let limit =
             if same_unit { printed } else { input.precise(input.readings.measure.thickness(printed), 3) };
-        let (meaning, formula) = match (what, at_least) {
-            ("Lot mean", true) => ("how far the lot mean is above its least", "x − x_lim"),
-            ("Lot mean", false) => ("how far the lot mean is below its greatest", "x_lim − x"),
-            ("Least article", _) => ("how far the least article is above its limit", "x − x_lim"),
-            _ => ("how far the least reading is above its limit", "x − x_lim"),
+        let (meaning, formula, value_of, limit_of) = match (what, at_least) {
+            ("Lot mean", true) => ("how far the lot mean is above its least", "m − m_least", "m", "m_least"),
+            ("Lot mean", false) => {
+                ("how far the lot mean is below its greatest", "m_most − m", "m", "m_most")
+            }
+            ("Least article", _) => {
+                ("how far the least article is above its limit", "a − a_least", "a", "a_least")
+            }
+            _ => ("how far the least reading is above its limit", "r − r_least", "r", "r_least"),
         };
         working
             .step(meaning, symbol, formula, input.precise(comparison.margin, 1), arithmetic("difference"))
-            .given("x", input.precise(comparison.value, 2))
-            .published("x_lim", limit, input.source_of(comparison));
+            .given(value_of, input.precise(comparison.value, 2))
+            .published(limit_of, limit, input.source_of(comparison));
     }
     working
 }

@@ -17,6 +17,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
     let growth = fit::GROWTH;
     let widest = input.coat.max * (1.0 + input.coat.unevenness);
     let mut working = Working::default();
+    working.topic("Limits before the coat");
     working
         .step(
             "greatest pitch diameter of the bolt before the coat",
@@ -41,6 +42,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
         )
         .given("D2min", ruler.size(nut.pitch.min))
         .published("TD2", ruler.exact(nut.pitch_tolerance.value), nut.pitch_tolerance.source);
+    working.topic("With the coat");
     working
         .step("greatest coat on the flanks", "t_flank", "t · (1 + u)", ruler.fine(widest), ADDITION)
         .given("t", ruler.fine(input.coat.max))
@@ -75,6 +77,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
         )
         .given("D2min", ruler.size(nut.pitch.min))
         .given("d2c", ruler.size(fit.coated.pitch.max));
+    working.topic("The coat that still fits");
     thickest(&mut working, outcome, ruler);
     if input.way == Way::Under {
         undercut_area(&mut working, input, outcome, ruler);

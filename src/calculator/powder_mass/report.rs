@@ -77,7 +77,8 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
         let mut figure = Figure::words("Every place reaches", input.wanted_words());
         figure.source = published;
         figures.push(figure);
-        let mut figure = Figure::one("v", "Scatter of single readings", Shown::percent(outcome.scatter.0, 1));
+        let mut figure =
+            Figure::one("c_v", "Scatter of single readings", Shown::percent(outcome.scatter.0, 1));
         figure.source = outcome.scatter.1;
         figures.push(figure);
         if let Some(chance) = outcome.chance_at_least {
@@ -88,7 +89,11 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
             );
         }
         if let Some(pass) = input.pass {
-            figures.push(Figure::one("p", "Chance to pass as charged", pass.chance.show(&unit::PERCENT, 1)));
+            figures.push(Figure::one(
+                "p_lot",
+                "Chance to pass as charged",
+                pass.chance.show(&unit::PERCENT, 1),
+            ));
         }
     }
     if let Some(earlier) = outcome.earlier {
@@ -101,7 +106,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let portion = system.portion(outcome.powder, number);
     let (light, heavy) = outcome.powder_range;
     figures.extend([
-        Figure::one("t", "Mean coat charged for", system.coat(outcome.mean)),
+        Figure::one("t_Zn", "Mean coat charged for", system.coat(outcome.mean)),
         Figure::one("Z", "Zinc on the parts", system.weight(charge.deposit)),
         Figure::one("W", "Zinc powder for that coat", system.weight(charge.powder)),
     ]);

@@ -47,21 +47,18 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             .given("q", factor)
             .given("W", powder);
     }
-    let number = Term {
-        symbol: "N",
-        value: Shown::plain(f64::from(outcome.additions.0), 0),
-        source: outcome.additions.1,
-    };
+    let number = Term::known("N", Shown::plain(f64::from(outcome.additions.0), 0), outcome.additions.1);
     working
         .step(
             "zinc powder in each addition",
             "w",
-            "W / N",
+            if outcome.correction.is_some() { "W_q / N" } else { "W / N" },
             (outcome.powder / f64::from(outcome.additions.0)).show(&unit::KG, 3),
             outcome.additions.1.unwrap_or(SUM),
         )
-        .given("W", corrected)
+        .given(if outcome.correction.is_some() { "W_q" } else { "W" }, corrected)
         .term(number);
+    working.topic("The copper");
     working
         .step("copper of the flash, in grams", "C", "ρ_Cu·t_Cu·A", copper, practice::COPPER_SOURCE)
         .published("ρ_Cu", barrel::COPPER.value.show(&unit::G_CM3, 2), barrel::COPPER.source)
@@ -82,6 +79,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
         .published("r", Shown::plain(barrel::SULFATE_TO_COPPER.value, 3), barrel::SULFATE_TO_COPPER.source)
         .given("C", copper);
     let (Some((parts, beads)), Some(mass)) = (outcome.bulk, outcome.load.mass) else { return working };
+    working.topic("The barrel");
     let heap = parts.show(&unit::LITRE, 2);
     working
         .step("heap of parts, in litres", "V_p", "100·M / (ρ·φ)", heap, practice::PARTS_PER_VOLUME.source)
@@ -94,14 +92,14 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             barrel::USUAL_SOLID_SHARE_SOURCE,
         ));
     working
-        .step("glass beads, in litres", "V_b", "b·V_p", beads.show(&unit::LITRE, 2), SUM)
-        .known("b", Shown::plain(outcome.bead_ratio.0, 2), outcome.bead_ratio.1)
+        .step("glass beads, in litres", "V_b", "β·V_p", beads.show(&unit::LITRE, 2), SUM)
+        .known("β", Shown::plain(outcome.bead_ratio.0, 2), outcome.bead_ratio.1)
         .given("V_p", heap);
     working
         .step(
             "glass beads, in kilograms",
             "M_b",
-            "ρ_g·p·V_b",
+            "ρ_g·φ_g·V_b",
             barrel::bead_mass(beads).show(&unit::KG, 1),
             barrel::BEAD_PACKING.source,
         )
@@ -110,13 +108,13 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             Shown { number: practice::GLASS.value, unit: &unit::G_CM3, decimals: 1 },
             practice::GLASS.source,
         )
-        .published("p", Shown::plain(barrel::BEAD_PACKING.value, 1), barrel::BEAD_PACKING.source)
+        .published("φ_g", Shown::plain(barrel::BEAD_PACKING.value, 1), barrel::BEAD_PACKING.source)
         .given("V_b", beads.show(&unit::LITRE, 2));
     if let Some((min, _)) = outcome.working_volume {
         working
             .step(
                 "barrel loads, before rounding up; at the least working volume",
-                "L",
+                "B",
                 "V_p / V_w",
                 Shown::plain(parts.litre() / min.litre(), 2),
                 practice::PARTS_PER_VOLUME.source,
@@ -129,11 +127,15 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             .step(
                 "fastest turns a minute",
                 "n_max",
-                "v / (π·D)",
+                "v_max / (π·D)",
                 Shown { number: fast, unit: &unit::TURNS_MINUTE, decimals: 1 },
                 practice::SURFACE_SPEED.source,
             )
-            .published("v", Shown::plain(practice::SURFACE_SPEED.value.1, 0), practice::SURFACE_SPEED.source)
+            .published(
+                "v_max",
+                Shown::plain(practice::SURFACE_SPEED.value.1, 0),
+                practice::SURFACE_SPEED.source,
+            )
             .given("D", diameter.quantity.show(&unit::M, 3));
     }
     working
@@ -145,21 +147,22 @@ fn target(input: &Input, outcome: &Outcome, working: &mut Working) {
     else {
         return;
     };
+    working.topic("The mean to charge for");
     let one = target.one.show(&unit::PERCENT, 3);
     working
         .step(
             "chance that a single reading reaches the least, so that all of them do",
             "p_1",
-            "100·(p / 100)^(1 / n)",
+            "100·(p_lot / 100)^(1 / n_r)",
             one,
             target::SUM,
         )
         .known(
-            "p",
+            "p_lot",
             pass.chance.show(&unit::PERCENT, 1),
             (pass.chance.one() == target::USUAL_CHANCE.value).then_some(target::USUAL_CHANCE.source),
         )
-        .given("n", Shown::plain(f64::from(pass.readings), 0));
+        .given("n_r", Shown::plain(f64::from(pass.readings), 0));
     let deviations = Shown::plain(target.deviations, 4);
     let meaning =
         format!("standard deviations below the mean that a reading stays above with a chance of {one}");
@@ -167,18 +170,18 @@ fn target(input: &Input, outcome: &Outcome, working: &mut Working) {
     working
         .step(
             "mean coat of the load, so that the least is so many deviations below it",
-            "t",
-            "100·L / (100 − z·v)",
+            "t_Zn",
+            "100·L / (100 − z·c_v)",
             outcome.mean.show(&unit::UM, 2),
             target::SUM,
         )
         .known("L", least.show(&unit::UM, 2), published)
         .given("z", deviations)
-        .known("v", Shown::percent(outcome.scatter.0, 2), outcome.scatter.1);
+        .known("c_v", Shown::percent(outcome.scatter.0, 2), outcome.scatter.1);
 }
 
 /// A value that is published as long as the user has left it as it is.
 fn default(symbol: &'static str, value: Shown, published: f64, source: Source) -> Term {
     let own = (value.number * value.unit.factor - published).abs() > 5e-4;
-    Term { symbol, value, source: (!own).then_some(source) }
+    Term::known(symbol, value, (!own).then_some(source))
 }

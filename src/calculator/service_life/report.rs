@@ -123,7 +123,7 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     if let (Some(needed), Some(wanted)) = (outcome.needed, input.wanted) {
         let [straight, ..] = needed;
         let name = format!("Thickness sure to last {}", rule::years(wanted));
-        figures.push(Figure::one("D", name, input.shown(straight)).source(Exponent::Straight.source()));
+        figures.push(Figure::one("D_w", name, input.shown(straight)).source(Exponent::Straight.source()));
     }
     figures
 }
@@ -158,7 +158,7 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
             let needed = outcome.needed.and_then(|needed| needed.get(way).copied());
             if let (Some(needed), Some(wanted)) = (needed, input.wanted) {
                 let name = format!("Thickness for {} at the greatest loss", rule::years(wanted));
-                figures.push(Figure::one("D", name, input.shown(needed)).source(exponent.source()));
+                figures.push(Figure::one("D_w", name, input.shown(needed)).source(exponent.source()));
             }
             Section { title: exponent.name().into(), figures }
         })

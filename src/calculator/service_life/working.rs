@@ -4,7 +4,7 @@ use super::{Input, Outcome};
 use crate::coat::factor::{A653, DEPOSIT};
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::site::Rates;
-use crate::site::life::Exponent;
+use crate::site::life::{End, Exponent};
 use crate::source::document;
 use crate::working::Working;
 
@@ -14,6 +14,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     let Rates { lower, upper, .. } = outcome.rates;
     let lower = lower.filter(|&lower| lower != upper);
     for exponent in Exponent::ALL {
+        working.topic(exponent.topic());
         for (at, _, thickness) in input.named() {
             let (at_most, at_least) = match at {
                 0 => (
@@ -29,9 +30,9 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
                     "years of the greatest thickness at the least loss",
                 ),
             };
-            exponent.years_step(&mut working, at_most, thickness, upper);
+            exponent.years_step(&mut working, at_most, thickness, End::Greatest, upper);
             if let Some(lower) = lower {
-                exponent.years_step(&mut working, at_least, thickness, lower);
+                exponent.years_step(&mut working, at_least, thickness, End::Least, lower);
             }
         }
         if let Some(wanted) = input.wanted {
@@ -39,6 +40,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
             exponent.attack_step(&mut working, meaning, upper, wanted);
         }
     }
+    working.topic("Mechanical zinc as solid zinc");
     let [min, _, max] = input.thicknesses();
     let [light, heavy] = solid(min, max);
     for (meaning, symbol, thickness, density, source, result) in [

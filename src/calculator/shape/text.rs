@@ -22,11 +22,16 @@ impl fmt::Display for Report {
             writeln!(f, "\nPicture\n  {}", picture.text())?;
         }
         heading(f, "Working", self.working.steps().len())?;
+        let mut topic = "";
         for step in self.working.steps() {
+            if step.topic != topic {
+                topic = step.topic;
+                writeln!(f, "  {topic}")?;
+            }
             writeln!(f, "  {}: {step}\n      {}", step.meaning, step.source)?;
             for term in &step.terms {
                 if let Some(source) = term.source {
-                    writeln!(f, "      {} = {}: {source}", term.symbol, term.value)?;
+                    writeln!(f, "      {} = {}: {source}", term.name(), term.value)?;
                 }
             }
         }

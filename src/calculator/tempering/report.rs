@@ -93,7 +93,7 @@ fn figures(input: &Input, heat: &tempering::Effect) -> Vec<Figure> {
             Some(_) => "Temper, the least of the standard (assumed)",
             None => "Temper, as given",
         };
-        let temper = Figure::one("T", name, against.temper.temperature.show(&unit::CELSIUS, 0));
+        let temper = Figure::one("T_temper", name, against.temper.temperature.show(&unit::CELSIUS, 0));
         figures.push(match against.temper.least_of {
             Some(source) => temper.source(source),
             None => temper,

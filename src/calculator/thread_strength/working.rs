@@ -13,6 +13,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     let (pair, plain) = (&model.pair, &model.plain);
     let (joint, sizes, min) = (&pair.joint, pair.sizes, &pair.min);
     let mut working = Working::default();
+    working.topic("Nut and threads");
     if let Some(converted) = model.converted {
         working
             .table("", "Rmn", model.nut_tensile.show(&unit::MPA, 0), converted.source)
@@ -85,6 +86,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     let (rm, rm_source) = (joint.bolt_tensile.show(&unit::MPA, 1), model.bolt_tensile.1);
     let rmn = Term::given("Rmn", model.nut_tensile.show(&unit::MPA, 1));
     let (asb, asn) = (Term::given("ASb", mm2(min.bolt_area)), Term::given("ASn", mm2(min.nut_area)));
+    working.topic("How nut and threads give way");
     working
         .step("strength ratio", "Rs", "Rmn · ASn / (Rm · ASb)", Shown::plain(min.ratio, 4), MODEL)
         .term(rmn)
@@ -94,6 +96,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome) -> Working {
     factors(&mut working, model);
     let share = Shown::plain(SHEAR_SHARE, 1);
     let c1 = Term::given("C1", Shown::plain(min.c1, 4));
+    working.topic("What breaks or strips first");
     working
         .step("the bolt breaks", "FBb", "Rm · As", newton(min.bolt_breaks), MODEL)
         .known("Rm", rm, rm_source)

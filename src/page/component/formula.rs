@@ -2,9 +2,8 @@
 
 use yew::prelude::*;
 
-use crate::page::formula::{Node, letter_and_index, tree};
 use crate::quantity::Shown;
-use crate::working::{Segment, plain};
+use crate::working::{Node, Segment, letter_and_index, named, plain, tree};
 
 /// Pieces of a formula, which live as long as the step that they are cut from.
 pub fn formula(before: &str, pieces: &[Segment<'_>]) -> Html {
@@ -42,7 +41,7 @@ fn relation(before: &str) -> Vec<Html> {
 fn mathematics(node: &Node<'_>) -> Html {
     match node {
         Node::Number(digits) => html! { <mn>{ (*digits).to_owned() }</mn> },
-        Node::Symbol(symbol) => indexed(symbol),
+        Node::Symbol(symbol, index) => indexed(&named(symbol, *index)),
         Node::Value(shown) => value(*shown),
         Node::Row(parts) => {
             let part = |(sign, part): &(&str, Node<'_>)| {

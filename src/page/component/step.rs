@@ -11,7 +11,14 @@ use crate::working::{Segment, Step, Term, Working};
 pub fn working(working: &Working, answer: usize) -> Html {
     let steps = working.steps();
     let Some(first) = steps.get(answer) else { return Html::default() };
-    let others = steps.iter().enumerate().filter(|(at, _)| *at != answer);
+    let others = |topic: &'static str, from: usize, steps: &[Step]| {
+        let others = steps.iter().enumerate().filter(|(at, _)| from + at != answer);
+        let folded: Vec<Html> = others.map(|(_, step)| fold(step)).collect();
+        if folded.is_empty() {
+            return Html::default();
+        }
+        html! { <>if !topic.is_empty() { <h3>{ topic }</h3> }<ol>{ for folded }</ol></> }
+    };
     html! {
         <section class="block working">
             <h2>{ "How it came about" }</h2>
@@ -19,7 +26,7 @@ pub fn working(working: &Working, answer: usize) -> Html {
             if steps.len() > 1 {
                 <details class="others">
                     <summary>{ format!("The other steps, {}, in the order they are done", steps.len() - 1) }</summary>
-                    <ol>{ for others.map(|(_, step)| fold(step)) }</ol>
+                    { for working.by_topic().map(|(topic, from, steps)| others(topic, from, steps)) }
                 </details>
             }
         </section>
@@ -28,7 +35,7 @@ pub fn working(working: &Working, answer: usize) -> Html {
 
 /// The sum of a step, as one would write it on paper.
 pub fn sum(step: &Step) -> Html {
-    let before = format!("{} =", step.symbol);
+    let before = format!("{} =", step.name());
     let result = [Segment::Value(step.result)];
     html! {
         <div class="sum">
@@ -50,7 +57,7 @@ pub fn fold(step: &Step) -> Html {
         let source = term.source?;
         Some(html! {
             <details class="constant">
-                <summary><span>{ symbol(term.symbol) }{ format!(" = {}", term.value) }</span></summary>
+                <summary><span>{ symbol(&term.name()) }{ format!(" = {}", term.value) }</span></summary>
                 { source_line(source) }
             </details>
         })
@@ -60,7 +67,7 @@ pub fn fold(step: &Step) -> Html {
             <details>
                 <summary>
                     <span class="name">{ step.meaning.to_string() }</span>
-                    <span class="value">{ symbol(step.symbol) }{ format!(" = {}", step.result) }</span>
+                    <span class="value">{ symbol(&step.name()) }{ format!(" = {}", step.result) }</span>
                 </summary>
                 { sum(step) }
                 { for step.terms.iter().filter_map(term) }

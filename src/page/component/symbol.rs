@@ -2,7 +2,7 @@
 
 use yew::prelude::*;
 
-use crate::page::formula::letter_and_index;
+use crate::working::letter_and_index;
 
 /// A symbol as the core writes it, `d2min` or `t_max`: the letter with its index set low.
 pub fn symbol(symbol: &str) -> Html {

@@ -241,8 +241,7 @@ impl Body for Nut {
             chamfer_area(),
             chamfer_volume(),
         ];
-        let assumed =
-            |symbol, number| Term { symbol, value: Shown::plain(number, 2), source: Some(COLLAR_SOURCE) };
+        let assumed = |symbol, number| Term::known(symbol, Shown::plain(number, 2), Some(COLLAR_SOURCE));
         match self.body {
             NutBody::Flange { flange, .. } => {
                 values.push(given("h_f", flange_cone(flange.mm(), self.flats.mm())));

@@ -1,18 +1,18 @@
-//! A formula as a tree, from which it is set as mathematics.
+//! A formula as a tree, from which it is set as mathematics and done again.
 //!
-//! [`Step`](crate::working::Step) writes a formula in a line of text; set on the screen, a quotient
-//! is a fraction, a power is raised with all that belongs to it, and a root stands over its number.
+//! [`Step`](super::Step) writes a formula in a line of text; set on the screen, a quotient is a
+//! fraction, a power is raised with all that belongs to it, and a root stands over its number.
 
+use super::Segment;
 use crate::quantity::Shown;
-use crate::working::Segment;
 
 /// A part of a formula.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Node<'a> {
     /// A number written in the formula.
     Number(&'a str),
-    /// A symbol.
-    Symbol(&'a str),
+    /// A symbol, and which of its values in the working, or 0.
+    Symbol(&'a str, u8),
     /// A value put in, with its unit.
     Value(Shown),
     /// Parts joined by signs; the first sign stands before the first part and may be empty.
@@ -47,6 +47,43 @@ pub fn letter_and_index(symbol: &str) -> (&str, String) {
 }
 
 impl Node<'_> {
+    /// What it comes to where each symbol stands for a number; nothing where one is not known.
+    pub fn value(&self, of: &dyn Fn(&str) -> Option<f64>) -> Option<f64> {
+        let sum = |parts: &[(&str, Node<'_>)]| {
+            parts.iter().try_fold(0.0, |sum, (sign, part)| {
+                let value = part.value(of)?;
+                Some(if matches!(*sign, "−" | "-") { sum - value } else { sum + value })
+            })
+        };
+        Some(match self {
+            Self::Number("π") => std::f64::consts::PI,
+            Self::Number(digits) => digits.parse().ok()?,
+            Self::Symbol(symbol, _) => of(symbol)?,
+            Self::Value(shown) => shown.number,
+            Self::Row(parts) if parts.iter().any(|(sign, _)| *sign == "·") => {
+                parts.iter().try_fold(1.0, |product, (_, part)| Some(product * part.value(of)?))?
+            }
+            Self::Row(parts) => sum(parts)?,
+            Self::Fraction(over, under) => over.value(of)? / under.value(of)?,
+            Self::Power(base, exponent) => base.value(of)?.powf(exponent.value(of)?),
+            Self::Root(inside) => inside.value(of)?.sqrt(),
+            Self::Bracket(inside) => inside.value(of)?,
+            Self::Call(name, parts) => {
+                let mut values = Vec::with_capacity(parts.len());
+                for part in parts {
+                    values.push(part.value(of)?);
+                }
+                match (*name, values.as_slice()) {
+                    ("exp", [value]) => value.exp(),
+                    ("log10", [value]) => value.log10(),
+                    ("min", [first, rest @ ..]) => rest.iter().fold(*first, |least, value| least.min(*value)),
+                    ("max", [first, rest @ ..]) => rest.iter().fold(*first, |most, value| most.max(*value)),
+                    _ => return None,
+                }
+            }
+        })
+    }
+
     /// Without the brackets around it, where something else holds it together.
     pub fn bare(&self) -> &Self {
         match self {
@@ -114,7 +151,7 @@ impl<'a> Parser<'_, 'a> {
         self.at += 1;
         match piece {
             Segment::Number(digits) => Some(Node::Number(digits)),
-            Segment::Symbol(symbol) => Some(Node::Symbol(symbol)),
+            Segment::Symbol(symbol, index) => Some(Node::Symbol(symbol, index)),
             Segment::Value(value) => Some(Node::Value(value)),
             Segment::Operator("(") => {
                 let inside = self.sum()?;
@@ -155,7 +192,7 @@ mod tests {
     /// The tree in signs: fractions in `{ }`, raised parts in `[ ]`.
     fn written(node: &Node<'_>) -> String {
         match node {
-            Node::Number(text) | Node::Symbol(text) => (*text).to_owned(),
+            Node::Number(text) | Node::Symbol(text, _) => (*text).to_owned(),
             Node::Value(shown) => shown.to_string(),
             Node::Row(parts) => parts.iter().map(|(sign, part)| format!("{sign}{}", written(part))).collect(),
             Node::Fraction(over, under) => format!("{{{}/{}}}", written(over.bare()), written(under.bare())),
