@@ -12,6 +12,7 @@ pub mod draw;
 pub mod exercise;
 mod fault;
 pub mod handed_in;
+mod job_sheet;
 pub mod lesson;
 pub mod mark;
 mod random;
@@ -22,6 +23,7 @@ pub mod slip;
 mod text;
 pub mod tolerance;
 mod walk;
+mod written;
 
 pub use exercise::{Exercise, Question, Sought};
 pub use handed_in::{HandedIn, State};

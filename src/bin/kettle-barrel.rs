@@ -12,6 +12,7 @@ mod terminal {
     pub mod answer;
     pub mod command;
     pub mod course;
+    pub mod coursework;
     pub mod input;
     pub mod list;
     pub mod output;

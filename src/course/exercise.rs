@@ -1,5 +1,7 @@
 //! An exercise: a scene, what is given, and what is asked.
 
+use std::borrow::Cow;
+
 use crate::calculator::Link;
 use crate::quantity::Shown;
 use crate::working::{Segment, Step};
@@ -18,6 +20,8 @@ pub struct Exercise {
     pub givens: Vec<(String, String)>,
     /// Steps that are shown with the task: a working in which to find the fault.
     pub shown: Vec<Step>,
+    /// Lines of a sheet of paper that are shown with the task, each with its name: one holds the fault.
+    pub paper: Vec<(String, String)>,
     /// What is asked; one figure, or each decision on the way to a finish.
     pub questions: Vec<Question>,
     /// The calculator with the same numbers, for afterwards.
@@ -61,8 +65,8 @@ impl Question {
     }
 
     /// The hint as it is set: a formula where it is one.
-    pub fn hint_segments(&self) -> Option<(&'static str, Vec<Segment<'_>>)> {
+    pub fn hint_segments(&self) -> Option<(Cow<'static, str>, Vec<Segment<'_>>)> {
         let step = self.working.last().filter(|step| !step.formula.is_empty())?;
-        matches!(self.sought, Sought::Figure(..)).then(|| (step.symbol, step.segments()))
+        matches!(self.sought, Sought::Figure(..)).then(|| (step.name(), step.segments()))
     }
 }

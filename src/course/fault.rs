@@ -33,7 +33,7 @@ pub fn find_the_error(case: &Case, random: &mut Random) -> Option<Exercise> {
     let at = random.below(faults.len());
     let fault = faults.into_iter().nth(at)?;
     let number = fault.place + 1;
-    let options = fault.steps.iter().map(|step| format!("{}: {}", step.symbol, capital(&step.meaning)));
+    let options = fault.steps.iter().map(|step| format!("{}: {}", step.name(), capital(&step.meaning)));
     let question = Question {
         text: "One step of this working is wrong. Which?".to_owned(),
         sought: Sought::OneOf(options.collect(), number),
@@ -41,7 +41,9 @@ pub fn find_the_error(case: &Case, random: &mut Random) -> Option<Exercise> {
             .to_owned(),
         because: format!(
             "Step {number}: {}. Rightly {} = {}.",
-            fault.name, fault.right.symbol, fault.right.result
+            fault.name,
+            fault.right.name(),
+            fault.right.result
         ),
         working: vec![fault.right],
     };
@@ -50,6 +52,7 @@ pub fn find_the_error(case: &Case, random: &mut Random) -> Option<Exercise> {
         scene: "A colleague hands over this working to be checked before it goes out.".to_owned(),
         givens: case.givens(),
         shown: fault.steps,
+        paper: Vec::new(),
         questions: vec![question],
         opens: case.entry.link(&case.draft).ok(),
     })

@@ -9,14 +9,16 @@ use super::draw::{self, Case};
 use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
 use super::setup::{Level, Topic};
-use super::{fault, scene, slip, walk};
+use super::{fault, job_sheet, scene, slip, walk};
 
 /// Draws again where a case has nothing to ask.
 const TRIES: usize = 30;
 
 /// Sets an exercise.
 pub fn set(topic: &Topic, level: Level, random: &mut Random) -> Option<Exercise> {
-    let Topic::Calculator(entry) = topic else { return walk::walk(random) };
+    let Topic::Calculator(entry) = topic else {
+        return if level == Level::Error { job_sheet::find_the_error(random) } else { walk::walk(random) };
+    };
     for _ in 0..TRIES {
         let case = draw::case(entry, random)?;
         let made = match level {
@@ -56,13 +58,14 @@ fn figure(case: &Case, level: Level, random: &mut Random) -> Option<Exercise> {
         sought: Sought::Figure(step.result, slip::slips(case, &slip::slipped(case), at)),
         hint: hint(step),
         working,
-        because: format!("{} = {}. {}.", step.symbol, step.result, step.source),
+        because: format!("{} = {}. {}.", step.name(), step.result, step.source),
     };
     Some(Exercise {
         topic: Topic::Calculator(case.entry),
         scene: scene::scene(case.entry.about.id, random).to_owned(),
         givens,
         shown: Vec::new(),
+        paper: Vec::new(),
         questions: vec![question],
         opens: case.entry.link(&case.draft).ok(),
     })
@@ -88,7 +91,7 @@ fn can_be_asked(steps: &[Step], at: usize, givens: &[(String, String)]) -> bool 
 fn question(step: &Step) -> String {
     let meaning = capital(&step.meaning);
     let source = if step.formula.is_empty() { format!(" ({})", step.source) } else { String::new() };
-    format!("{meaning}{source}: what is {}? {}", step.symbol, precision(step.result))
+    format!("{meaning}{source}: what is {}? {}", step.name(), precision(step.result))
 }
 
 /// `Give it in mm, to 0.01 mm.`
@@ -107,6 +110,6 @@ fn hint(step: &Step) -> String {
     if step.formula.is_empty() {
         format!("It stands in a table: {}.", step.source)
     } else {
-        format!("{} = {}", step.symbol, plain(&step.segments()))
+        format!("{} = {}", step.name(), plain(&step.segments()))
     }
 }

@@ -53,7 +53,7 @@ const COUNT: Field<u32> = Field::count("count", "Exercises", 1, 40, "6");
 const LEVEL: Field<Level> =
     Field::choice("level", "Each exercise asks for", Level::CHOICES, Level::OneStep.key());
 const FROM: Field<RawText> = Field::text("from", "Drawn from", "all")
-    .hint("“all”, or names of calculators between spaces; “order” is the order line, for whole tasks.");
+    .hint("“all”, or names of calculators between spaces; “order” is the order line, for whole tasks and job sheets with a fault.");
 
 const ROOM: Field<Room> = Field::choice("room", "Open", Room::CHOICES, Room::Lessons.key());
 const LESSON: Field<RawText> = Field::text("lesson", "Lesson", "").optional();
@@ -143,8 +143,8 @@ impl Setup {
     /// The topics that exercises of this level are drawn from.
     pub(super) fn drawn_topics(&self) -> Vec<Topic> {
         let all = if self.topics.is_empty() { Topic::all().collect() } else { self.topics.clone() };
-        // An order line is a whole task or none.
-        let drawn = |topic: &Topic| (*topic == Topic::Order) <= (self.level == Level::Whole);
+        // An order line is a whole task, or a sheet with a fault.
+        let drawn = |topic: &Topic| (*topic == Topic::Order) <= (self.level != Level::OneStep);
         let fit: Vec<_> = all.iter().copied().filter(drawn).collect();
         if fit.is_empty() { all } else { fit }
     }

@@ -70,6 +70,9 @@ fn write_task(f: &mut fmt::Formatter<'_>, exercise: &Exercise) -> fmt::Result {
     for (name, value) in &exercise.givens {
         writeln!(f, "  {name}: {}", value.replace('\n', "; "))?;
     }
+    for (place, (name, text)) in exercise.paper.iter().enumerate() {
+        writeln!(f, "  Line {}, {name}: {text}", place + 1)?;
+    }
     for (place, step) in exercise.shown.iter().enumerate() {
         writeln!(f, "  Step {}, {}: {step}", place + 1, step.meaning)?;
     }

@@ -9,34 +9,15 @@ use crate::rule::Ruling;
 use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
 use super::setup::Topic;
+use super::written::Written;
 
-/// Parts as they are written, each with grades it is made in.
-const PARTS: [(&[&str], &str, &[&str]); 6] = [
-    (
-        &["M8 x 30", "M10 x 40", "M12 x 50", "M16 x 60", "M20 x 80", "M24 x 100"],
-        "hex bolt",
-        &["4.6", "5.8", "8.8", "10.9"],
-    ),
-    (&["M6 x 20", "M8 x 25", "M10 x 40", "M12 x 60"], "socket head cap screw", &["8.8", "12.9"]),
-    (
-        &["3/8-16 x 1 1/2", "1/2-13 x 2", "5/8-11 x 2 1/2", "3/4-10 x 3"],
-        "hex bolt",
-        &["A307", "SAE J429 grade 5"],
-    ),
-    (&["5/8-11 x 2 1/2", "3/4-10 x 2 1/2", "7/8-9 x 3", "1-8 x 4"], "structural bolt", &["A325", "A490"]),
-    (&["M12", "M16", "M20", "M24"], "hex nut", &["8", "10"]),
-    (&["M10", "M12", "M16", "M20"], "flat washer", &["200 HV", "300 HV"]),
-];
-const PIECES: [&str; 5] = ["250 pcs", "400 pcs", "1200 pcs", "5000 pcs", "20000 pcs"];
-const PLACES: [&str; 5] = ["C1", "C2", "C3", "C4", "C5"];
-const YEARS: [&str; 5] = ["5 years", "10 years", "12 years", "15 years", "25 years"];
 /// Draws before the exercise is given up: a line that is not understood whole is drawn again.
 const TRIES: usize = 40;
 
 /// An order line, and the decisions that lead to its finish.
 pub fn walk(random: &mut Random) -> Option<Exercise> {
     (0..TRIES).find_map(|_| {
-        let line = line(random)?;
+        let line = Written::draw(random)?.text();
         let reading = reading::read(&line);
         if !reading.is_understood() {
             return None;
@@ -53,17 +34,11 @@ pub fn walk(random: &mut Random) -> Option<Exercise> {
             scene: "An order line comes in by mail. Decide, step by step, how it is finished.".to_owned(),
             givens: vec![("The line".to_owned(), line)],
             shown: Vec::new(),
+            paper: Vec::new(),
             questions,
             opens: None,
         })
     })
-}
-
-fn line(random: &mut Random) -> Option<String> {
-    let (sizes, part, grades) = random.pick(&PARTS)?;
-    let (size, grade) = (random.pick(sizes)?, random.pick(grades)?);
-    let (pieces, place, years) = (random.pick(&PIECES)?, random.pick(&PLACES)?, random.pick(&YEARS)?);
-    Some(format!("{size} {part}, {grade}, {pieces}, {place}, {years}"))
 }
 
 /// What a process is to the order.

@@ -132,6 +132,34 @@ fn an_order_line_is_decided_step_by_step() {
     }
 }
 
+/// One line of the sheet is not that of the order, and it is the one that is named.
+#[test]
+fn a_job_sheet_has_one_fault() {
+    let mut planted = std::collections::BTreeSet::new();
+    for number in 0..60 {
+        let exercise = set(&Topic::Order, Level::Error, &mut Random::new(number)).unwrap();
+        let question = &exercise.questions[0];
+        a_question_is_sound("job sheet", question);
+        let line = &exercise.givens[0].1;
+        let reading = kettle_barrel::order::reading::read(line);
+        let assessed = kettle_barrel::order::assessed(&reading.draft).unwrap();
+        let sheet = kettle_barrel::sheet::order_sheet(&assessed, "job", &Default::default()).unwrap();
+        let rows: Vec<_> = sheet.blocks.iter().flat_map(|block| &block.rows).collect();
+        let Sought::OneOf(options, right) = &question.sought else { panic!("{line}: {}", question.text) };
+        assert_eq!(options.len(), exercise.paper.len());
+        for (place, (name, text)) in exercise.paper.iter().enumerate() {
+            let is_of_the_order = rows
+                .iter()
+                .any(|row| row.text == *text && (row.name.is_empty() || name.ends_with(&*row.name)));
+            assert_eq!(is_of_the_order, place + 1 != *right, "{line}: {name}: {text}");
+        }
+        assert!(question.because.contains("rightly ") && question.because.contains("Rule "), "{line}");
+        planted.insert(exercise.paper[right - 1].0.split(':').next().unwrap().to_owned());
+    }
+    // Not always the same line: the coat, its class, the life, the zinc, the gauges.
+    assert!(planted.len() >= 6, "{planted:?}");
+}
+
 #[test]
 fn a_line_that_was_changed_is_found() {
     let sheet = Sheet::of(&setup(5, Level::OneStep, "coat life tempering", 4));

@@ -30,6 +30,14 @@ fn every_answer_keeps_the_schema() {
     keeps(&answer(&["sheet", ORDER], 0));
     keeps(&answer(&["reply", ORDER], 0));
     keeps(&answer(&["coat", "coat=five"], 1));
+    for level in ["one-step", "whole-task", "find-the-error"] {
+        let fields = ["course", "number=3", "count=14", &format!("level={level}")];
+        keeps(&answer(&fields, 0));
+        keeps(&answer(&[&fields[..], &["--answers"]].concat(), 0));
+    }
+    keeps(&answer(&["course", "from=rust"], 1));
+    keeps(&answer(&["course", "--lesson"], 0));
+    keeps(&answer(&["course", "--lesson", "four-times"], 0));
     for entry in REGISTER {
         for example in entry.about.examples {
             let pairs = example.pairs.iter().map(|(name, text)| format!("{name}={text}"));
@@ -60,6 +68,27 @@ fn a_program_finds_what_the_text_says() {
         };
         assert!(text.contains(&format!("\n{name}: {words}\n")), "{name}: {words}\n{text}");
     }
+}
+
+#[test]
+fn a_sheet_of_exercises_is_data_and_keeps_its_answers_back() {
+    let fields = ["course", "number=42", "from=coat life", "count=4"];
+    let sheet = &answer(&fields, 0)["course"]["sheet"];
+    let exercises = sheet["exercises"].as_array().unwrap();
+    assert_eq!(exercises.len(), 4);
+    assert!(exercises.iter().all(|exercise| exercise["questions"][0]["answer"].is_null()), "{sheet:#}");
+    let text = ends(&[&fields[..], &["--answers"]].concat(), 0).0;
+    let answers = answer(&[&fields[..], &["--answers"]].concat(), 0);
+    for exercise in answers["course"]["sheet"]["exercises"].as_array().unwrap() {
+        let question = &exercise["questions"][0];
+        let line =
+            format!("  Answer {}: {}\n", question["number"], question["answer"]["right"].as_str().unwrap());
+        assert!(text.contains(&line), "{line}{text}");
+    }
+    let marked =
+        super::program(&["--json", "course", "--mark", "-"]).write_stdin("KB1 | no line").assert().code(1);
+    let marks: Value = serde_json::from_slice(&marked.get_output().stdout).unwrap();
+    assert_eq!(marks["course"]["marks"][0]["line"], "unread");
 }
 
 #[test]

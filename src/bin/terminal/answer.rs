@@ -6,6 +6,7 @@ use kettle_barrel::quantity::Units;
 use kettle_barrel::sheet::Sheet;
 use serde::Serialize;
 
+use super::coursework::Coursework;
 use super::output::{Code, Output};
 
 /// The JSON schema of an answer.
@@ -42,6 +43,8 @@ pub struct Answer {
     pub sheet: Option<Sheet>,
     /// The reply to the customer.
     pub reply: Option<String>,
+    /// Coursework.
+    pub course: Option<Coursework>,
 }
 
 /// What was asked.
@@ -57,6 +60,11 @@ pub enum Request {
     Calculator {
         /// Its id.
         id: &'static str,
+    },
+    /// Coursework: a sheet by its fields, a lesson, or the lines of a class.
+    Course {
+        /// The lesson, where one was asked.
+        lesson: Option<String>,
     },
 }
 
@@ -84,6 +92,7 @@ impl Answer {
             report: None,
             sheet: None,
             reply: None,
+            course: None,
         }
     }
 

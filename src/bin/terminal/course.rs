@@ -6,6 +6,8 @@ use kettle_barrel::course::handed_in::{self, State};
 use kettle_barrel::course::lesson::{LESSONS, lesson_of};
 use kettle_barrel::course::{ABOUT, SHEET_FIELDS, Setup, Sheet};
 
+use super::answer::{Answer, Request};
+use super::coursework::Coursework;
 use super::input::{help, standard_input};
 use super::output::{Code, Output};
 
@@ -52,23 +54,34 @@ pub fn command() -> Command {
 ///
 /// # Errors
 /// What was wrong with the call.
-pub fn run(asked: &ArgMatches) -> Result<Output, String> {
+pub fn run(asked: &ArgMatches, json: bool) -> Result<Output, String> {
     if let Some(file) = asked.get_one::<String>("mark") {
         let text = if file == "-" {
             standard_input()?
         } else {
             std::fs::read_to_string(file).map_err(|problem| format!("“{file}” cannot be read: {problem}."))?
         };
-        return Ok(marks(&text));
+        return Ok(marks(&text, json));
     }
     if let Some(name) = asked.get_one::<String>("lesson") {
         let names = || LESSONS.iter().map(|lesson| format!("  {}: {}\n", lesson.key, lesson.title()));
+        let as_json = |course| {
+            let lesson = Some(name.clone()).filter(|name| !name.is_empty());
+            let asked = Request::Course { lesson };
+            Answer { course: Some(course), ..Answer::to(asked, Draft::default()) }.output(true)
+        };
+        if name.is_empty() && json {
+            return Ok(as_json(Coursework::lessons()));
+        }
         if name.is_empty() {
             return Ok(Output::answer(names().collect()));
         }
         let lesson = lesson_of(name).ok_or_else(|| {
             format!("There is no lesson “{name}”. The lessons:\n{}", names().collect::<String>())
         })?;
+        if json {
+            return Ok(as_json(Coursework::lesson(lesson)));
+        }
         return Ok(Output::answer(lesson.page().to_string()));
     }
     let mut draft = Draft::default();
@@ -83,7 +96,15 @@ pub fn run(asked: &ArgMatches) -> Result<Output, String> {
         };
         draft.set(name, text);
     }
-    match Setup::read(&draft) {
+    let setup = Setup::read(&draft);
+    if json {
+        let answers = asked.get_flag("answers");
+        let course = setup.as_ref().ok().map(|setup| Coursework::sheet(&Sheet::of(setup), answers));
+        let fields = setup.as_ref().map_or(draft, Setup::write);
+        let answer = Answer::to(Request::Course { lesson: None }, fields);
+        return Ok(Answer { course, problems: setup.err(), ..answer }.output(true));
+    }
+    match setup {
         Ok(setup) => {
             let sheet = Sheet::of(&setup);
             let text = if asked.get_flag("answers") { sheet.answers() } else { sheet.to_string() };
@@ -96,7 +117,7 @@ pub fn run(asked: &ArgMatches) -> Result<Output, String> {
 }
 
 /// One line a student; a line that was changed, or is none, sets the code.
-fn marks(text: &str) -> Output {
+fn marks(text: &str, json: bool) -> Output {
     let lines = handed_in::read(text);
     let row = |line: &handed_in::HandedIn| {
         let marked = line.score.map_or_else(|| "-".to_owned(), |(right, of)| format!("{right}/{of}"));
@@ -104,9 +125,12 @@ fn marks(text: &str) -> Output {
     };
     let table = lines.iter().map(row).collect::<String>();
     let whole = lines.iter().all(|line| line.state == State::Intact);
-    Output {
-        text: format!("name\tsheet\tstated\tmarked anew\tline\n{table}"),
-        problems: String::new(),
-        code: if whole { Code::Answered } else { Code::NotUnderstood },
+    let code = if whole { Code::Answered } else { Code::NotUnderstood };
+    if json {
+        let answer = Answer::to(Request::Course { lesson: None }, Draft::default());
+        let output = Answer { course: Some(Coursework::marks(&lines)), ..answer }.output(true);
+        return Output { code, ..output };
     }
+    let text = format!("name\tsheet\tstated\tmarked anew\tline\n{table}");
+    Output { text, problems: String::new(), code }
 }

@@ -84,10 +84,13 @@ pub fn task(exercise: &Exercise) -> Html {
     };
     let shown =
         exercise.shown.iter().map(|step| html! { <li>{ step.meaning.to_string() }{ sum(step) }</li> });
+    let line =
+        |(name, text): &(String, String)| html! { <li><b>{ name.clone() }</b>{ ": " }{ text.clone() }</li> };
     html! {
         <>
             <p>{ exercise.scene.clone() }</p>
             <ul class="figures small">{ for exercise.givens.iter().map(given) }</ul>
+            if !exercise.paper.is_empty() { <ol class="paper">{ for exercise.paper.iter().map(line) }</ol> }
             if !exercise.shown.is_empty() {
                 <div class="scroll" tabindex="0" role="group" aria-label="Its steps">
                     <ol class="shown">{ for shown }</ol>
