@@ -1,6 +1,6 @@
 //! What a part looks like from its side, for a picture with its dimensions.
 
-use super::{Bolt, Head, Nut, NutBody, Shape, Size, Solid};
+use super::{Bolt, Head, Nut, NutBody, Shape, Size, Solid, TappingHead, TappingScrew};
 use crate::quantity::Length;
 
 /// A part from its side: bodies turned about one axis, and the sizes that are written at it.
@@ -12,9 +12,11 @@ pub struct Outline {
     pub sizes: Vec<Drawn>,
 }
 
-/// A body turned about the axis, in millimetres.
+/// A body turned about the axis or one beside it, in millimetres.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Turned {
+    /// How far its own axis lies beside that of the part.
+    pub off: f64,
     /// Where it begins and ends along the axis.
     pub along: (f64, f64),
     /// Its diameters there.
@@ -34,6 +36,10 @@ pub enum Surface {
     Thread,
     /// A hole, seen through the steel.
     Hole,
+    /// An eye, seen from its face: the diameters are those outside and of its hole.
+    Eye,
+    /// Half of one, that the legs of a bow run out of.
+    Bow,
 }
 
 /// A size and where it is drawn.
@@ -59,12 +65,11 @@ pub enum Place {
 }
 
 impl Shape {
-    /// What it looks like from its side; `None` for what is no body about one axis: bows, eyes, rings,
-    /// cotter pins, and parts of which only area and mass are known.
+    /// What it looks like from its side; `None` for parts of which only area and mass are known.
     pub fn outline(&self) -> Option<Outline> {
         let mut outline = Outline { bodies: Vec::new(), sizes: Vec::new() };
         match &self.solid {
-            Solid::Bolt(bolt) => outline.bolt(bolt)?,
+            Solid::Bolt(bolt) => outline.bolt(bolt),
             Solid::Nut(nut) => outline.nut(nut),
             Solid::SetScrew(screw) => {
                 let (d, l) = (screw.profile.diameter, screw.length);
@@ -92,7 +97,32 @@ impl Shape {
                 outline.size("l", pin.length, Place::Along(0.0, l));
                 outline.size("d", pin.diameter, Place::Back);
             }
-            Solid::Tapping(_) | Solid::Ring(_) | Solid::CotterPin(_) | Solid::Measured(..) => return None,
+            Solid::Tapping(screw) => outline.tapping(screw),
+            Solid::Ring(ring) => {
+                let (free, both) = (ring.free.mm(), 2.0 * ring.width.mm());
+                let (outside, inside) = if ring.internal { (free, free - both) } else { (free + both, free) };
+                let along = (0.0, ring.thickness.mm());
+                outline.body(Surface::Plain, along, (outside, outside));
+                outline.hole(along, inside);
+                outline.size("s", ring.thickness, Place::Along(along.0, along.1));
+                outline.size("d3", ring.free, if ring.internal { Place::Front } else { Place::Back });
+            }
+            Solid::CotterPin(pin) => {
+                let (d, l, eye) = (pin.diameter.mm(), pin.length.mm(), pin.eye_length.mm());
+                let width = pin.eye_width.mm();
+                outline.body(Surface::Eye, (-eye, 0.0), (width, (width - d).max(0.0)));
+                // Two half-round legs, one longer than the other.
+                for (off, end) in [(-d / 4.0, l), (d / 4.0, l + pin.long_end.mm())] {
+                    let across = (d / 2.0, d / 2.0);
+                    outline.bodies.push(Turned { off, along: (0.0, end), across, surface: Surface::Plain });
+                }
+                outline.size("b", pin.eye_length, Place::Along(-eye, 0.0));
+                outline.size("l", pin.length, Place::Along(0.0, l));
+                outline.size("a", pin.long_end, Place::Along(l, l + pin.long_end.mm()));
+                outline.size("c", pin.eye_width, Place::Front);
+                outline.size("d", pin.diameter, Place::Back);
+            }
+            Solid::Measured(..) => return None,
         }
         Some(outline)
     }
@@ -100,7 +130,7 @@ impl Shape {
 
 impl Outline {
     fn body(&mut self, surface: Surface, along: (f64, f64), across: (f64, f64)) {
-        self.bodies.push(Turned { along, across, surface });
+        self.bodies.push(Turned { off: 0.0, along, across, surface });
     }
 
     fn hole(&mut self, along: (f64, f64), across: f64) {
@@ -122,12 +152,21 @@ impl Outline {
         self.size("h", thickness, Place::Along(along.0, along.1));
     }
 
-    fn bolt(&mut self, bolt: &Bolt) -> Option<()> {
+    fn bolt(&mut self, bolt: &Bolt) {
         let (d, l) = (bolt.profile.diameter.mm(), bolt.length.mm());
         // Where the plain shank begins.
         let mut start = 0.0;
         match bolt.head {
-            Head::Bow { .. } | Head::Eye { .. } => return None,
+            Head::Bow { width } => {
+                self.bow(bolt, width);
+                return;
+            }
+            Head::Eye { diameter, hole, .. } => {
+                // The length is measured from the middle of the eye.
+                start = diameter.mm() / 2.0;
+                self.body(Surface::Eye, (-start, start), (diameter.mm(), hole.mm()));
+                self.size("d_e", diameter, Place::Front);
+            }
             Head::None | Head::Plain => {}
             Head::Hexagon { flats, height } => self.head(Surface::Plain, flats, height, "s"),
             Head::Flange { flats, height, flange, rim } => {
@@ -169,7 +208,42 @@ impl Outline {
         }
         self.size("l", bolt.length, Place::Along(0.0, l));
         self.width("d", bolt.profile.diameter, Place::Back);
-        Some(())
+    }
+
+    /// A bar bent to a half circle: its legs begin where the bend ends.
+    fn bow(&mut self, bolt: &Bolt, width: Size) {
+        let (d, l, w) = (bolt.profile.diameter.mm(), bolt.length.mm(), width.mm());
+        let (outside, bend, thread) = (w + 2.0 * d, w / 2.0 + d, l - bolt.thread_length.mm());
+        self.body(Surface::Bow, (0.0, bend), (outside, w));
+        for off in [-(w + d) / 2.0, (w + d) / 2.0] {
+            for (surface, along) in [(Surface::Plain, (bend, thread)), (Surface::Thread, (thread, l))] {
+                if along.1 > along.0 {
+                    self.bodies.push(Turned { off, along, across: (d, d), surface });
+                }
+            }
+        }
+        self.size("b", bolt.thread_length, Place::Along(thread, l));
+        self.size("l", bolt.length, Place::Along(0.0, l));
+        self.width("w + 2 d", Length::from_mm(outside), Place::Front);
+        self.size("w", width, Place::Back);
+    }
+
+    fn tapping(&mut self, screw: &TappingScrew) {
+        let (d1, d2, l, y) = (screw.major.mm(), screw.core.mm(), screw.length.mm(), screw.point.mm());
+        let mut start = 0.0;
+        match screw.head {
+            TappingHead::Pan { diameter, height } => self.head(Surface::Cap, diameter, height, "dk"),
+            TappingHead::Bugle { diameter } => {
+                start = (diameter.mm() - d2) / 2.0;
+                self.body(Surface::Plain, (0.0, start), (diameter.mm(), d2));
+                self.size("dk", diameter, Place::Front);
+            }
+        }
+        self.body(Surface::Thread, (start, l - y), (d1, d1));
+        self.body(Surface::Plain, (l - y, l), (d2, 0.0));
+        self.size("y", screw.point, Place::Along(l - y, l));
+        self.size("l", screw.length, Place::Along(0.0, l));
+        self.size("d1", screw.major, Place::Back);
     }
 
     fn head(&mut self, surface: Surface, width: Size, height: Size, symbol: &'static str) {

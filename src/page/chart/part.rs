@@ -21,7 +21,8 @@ pub fn part(outline: &Outline, unit: &'static Unit, width: f64) -> Drawing {
     let (start, end) = bodies
         .iter()
         .fold((0.0_f64, 0.0_f64), |(start, end), body| (start.min(body.along.0), end.max(body.along.1)));
-    let widest = bodies.iter().map(|body| body.across.0.max(body.across.1)).fold(0.0, f64::max);
+    let reach = |body: &Turned| body.across.0.max(body.across.1) + 2.0 * body.off.abs();
+    let widest = bodies.iter().map(reach).fold(0.0, f64::max);
     let room = width - 2.0 * SIDE;
     let scale = (room / (end - start).max(0.1)).min(HIGHEST / widest.max(0.1));
     // In the middle of the picture, below a line for the sizes across.
@@ -33,7 +34,7 @@ pub fn part(outline: &Outline, unit: &'static Unit, width: f64) -> Drawing {
     let bottom = axis + widest * scale / 2.0;
     let mut shapes = Vec::new();
     for body in bodies {
-        draw(body, (x(body.along.0), x(body.along.1)), axis, scale, &mut shapes);
+        draw(body, (x(body.along.0), x(body.along.1)), axis + body.off * scale, scale, &mut shapes);
     }
     shapes.push(Shape::Line { class: "centre", from: (x(start) - 10.0, axis), to: (x(end) + 10.0, axis) });
     let mut texts = Vec::new();
@@ -97,6 +98,34 @@ fn draw(body: &Turned, (from, to): (f64, f64), axis: f64, scale: f64, shapes: &m
                 axis + ends
             ),
         }),
+        Surface::Eye => {
+            // The rod of an eye is as thick all around.
+            let (across, rod) = ((to - from) / 2.0, begins - ends);
+            let middle = f64::midpoint(from, to);
+            let oval = |along: f64, across: f64| {
+                let (left, right) = (middle - along, middle + along);
+                format!(
+                    "M{left:.1} {axis:.1}A{along:.1} {across:.1} 0 0 1 {right:.1} {axis:.1}A{along:.1} {across:.1} 0 0 1 {left:.1} {axis:.1}z"
+                )
+            };
+            shapes.push(Shape::Path { class: "body", outline: oval(across, begins) });
+            shapes.push(Shape::Path { class: "air", outline: oval((across - rod).max(0.0), ends) });
+        }
+        Surface::Bow => {
+            let rod = begins - ends;
+            shapes.push(Shape::Path {
+                class: "body",
+                outline: format!(
+                    "M{to:.1} {:.1}A{:.1} {begins:.1} 0 0 0 {to:.1} {:.1}V{:.1}A{:.1} {ends:.1} 0 0 1 {to:.1} {:.1}z",
+                    axis - begins,
+                    to - from,
+                    axis + begins,
+                    axis + ends,
+                    to - from - rod,
+                    axis - ends
+                ),
+            });
+        }
         Surface::Plain | Surface::Thread => {
             shapes.push(Shape::Path {
                 class: "body",

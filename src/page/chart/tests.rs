@@ -1,9 +1,13 @@
 //! Every picture of every worked example, measured.
 
+use std::collections::BTreeSet;
+
 use super::*;
 use crate::calculator::REGISTER;
 use crate::order;
 use crate::page::state::EXAMPLES;
+use crate::part::{Kind, Profile, standard};
+use crate::quantity::{Length, unit};
 
 fn pictures() -> Vec<(String, Picture)> {
     let mut pictures = Vec::new();
@@ -28,18 +32,20 @@ fn no_name_leaves_its_picture_or_covers_another() {
     assert!(pictures.len() > 60, "{}", pictures.len());
     for (what, picture) in pictures {
         for width in [NARROWEST, 320.0, 420.0, 480.0, 560.0, WIDEST] {
-            let drawing = lay_out(&picture, width);
-            let boxes: Vec<_> =
-                drawing.shapes.iter().filter_map(|shape| Some((shape, shape.text_box()?))).collect();
-            for (at, (shape, (left, top, right, bottom))) in boxes.iter().enumerate() {
-                let inside =
-                    *left >= -0.5 && *right <= width + 0.5 && *top >= 0.0 && *bottom <= drawing.height;
-                assert!(inside, "{what}, {width} px: {shape:?} leaves the picture");
-                for (other, (l, t, r, b)) in &boxes[at + 1..] {
-                    let apart = right <= l || r <= left || bottom <= t || b <= top;
-                    assert!(apart, "{what}, {width} px: {shape:?} covers {other:?}");
-                }
-            }
+            names_are_apart(&what, &picture, width);
+        }
+    }
+}
+
+fn names_are_apart(what: &str, picture: &Picture, width: f64) {
+    let drawing = lay_out(picture, width);
+    let boxes: Vec<_> = drawing.shapes.iter().filter_map(|shape| Some((shape, shape.text_box()?))).collect();
+    for (at, (shape, (left, top, right, bottom))) in boxes.iter().enumerate() {
+        let inside = *left >= -0.5 && *right <= width + 0.5 && *top >= 0.0 && *bottom <= drawing.height;
+        assert!(inside, "{what}, {width} px: {shape:?} leaves the picture");
+        for (other, (l, t, r, b)) in &boxes[at + 1..] {
+            let apart = right <= l || r <= left || bottom <= t || b <= top;
+            assert!(apart, "{what}, {width} px: {shape:?} covers {other:?}");
         }
     }
 }
@@ -53,6 +59,41 @@ fn every_calculator_and_every_example_line_has_a_picture() {
     }
     for line in EXAMPLES {
         assert!(has(line), "{line}");
+    }
+}
+
+/// Every kind of part whose sizes are known is drawn, and its sizes stand beside each other.
+#[test]
+fn every_kind_of_part_is_drawn_with_its_sizes() {
+    let mm = Length::from_mm;
+    let threads = [(10.0, 1.5), (12.0, 1.75), (20.0, 2.5), (3.5, 1.3), (4.8, 1.6), (25.0, 5.0), (32.0, 5.0)];
+    let mut drawn = BTreeSet::new();
+    for kind in Kind::ALL {
+        for (d, pitch) in threads {
+            for length in [25.0, 50.0, 70.0, 109.0] {
+                let profile = Profile::metric(mm(d), mm(pitch));
+                let Ok(shape) = standard(kind, profile, Some(mm(length))) else { continue };
+                if shape.check().is_err() {
+                    continue;
+                }
+                let outline = shape.outline().unwrap_or_else(|| panic!("{kind} of {d} mm is not drawn"));
+                let picture = Picture::Part { title: "A part.".into(), outline, unit: &unit::MM };
+                for width in [NARROWEST, 420.0, WIDEST] {
+                    names_are_apart(&format!("{kind} of {d} mm, {length} mm"), &picture, width);
+                }
+                drawn.insert(kind.key());
+            }
+        }
+    }
+    for kind in [
+        Kind::EyeBolt,
+        Kind::UBolt,
+        Kind::TappingScrew,
+        Kind::DrywallScrew,
+        Kind::CotterPin,
+        Kind::RetainingRing,
+    ] {
+        assert!(drawn.contains(kind.key()), "{kind}: {drawn:?}");
     }
 }
 
