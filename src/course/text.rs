@@ -9,8 +9,9 @@ impl Sheet {
     /// What the sheet is.
     pub fn title(&self) -> String {
         let setup = &self.setup;
+        let exercises = if setup.count == 1 { "exercise" } else { "exercises" };
         format!(
-            "Sheet {}: {} exercises, {}, from {}",
+            "Sheet {}: {} {exercises}, {}, from {}",
             setup.number,
             setup.count,
             setup.level.label().to_ascii_lowercase(),

@@ -96,11 +96,12 @@ pub fn is_framed() -> bool {
     window().top().ok().flatten().is_none_or(|top| top != window())
 }
 
-/// Opens every fold before printing, and closes those again that were closed.
+/// Opens the workings of exercises before printing, and closes those again that were closed: on paper
+/// nobody can. Every other fold is printed as the reader left it.
 pub fn unfold_for_print() {
     // They last as long as the page.
     EventListener::new(&window(), "beforeprint", |_| {
-        each("details:not([open])", |fold| {
+        each(".exercises .working details:not([open])", |fold| {
             let _ = fold.set_attribute("data-unfolded", "");
             let _ = fold.set_attribute("open", "");
         });

@@ -99,11 +99,15 @@ fn classes(input: &Input) -> Vec<Section> {
     let mut sections: Vec<Section> = Vec::new();
     for class in class::all() {
         let title = format!("{}, {}", class.document.name, class.process);
-        let words = format!(
-            "as a single value {}; as an average {}",
-            judged(class.single.as_ref(), input, class, None),
-            judged(class.average.as_ref(), input, class, class.average_max.as_ref()),
-        );
+        let limits = [("single value", &class.single, None), ("average", &class.average, class.average_max)];
+        let words = limits.map(|(name, limit, max)| match limit {
+            Some(limit) if name == "average" => {
+                format!("as an average {}", judged(limit, input, class, max.as_ref()))
+            }
+            Some(limit) => format!("as a single value {}", judged(limit, input, class, None)),
+            None => format!("no {name} is asked"),
+        });
+        let words = words.join("; ");
         let limit = class.single.or(class.average);
         let mut figure = Figure::words(format!("{}: {}", class.name, class.applies), words);
         figure.source = limit.map(|limit| class.source(&limit));
@@ -117,13 +121,7 @@ fn classes(input: &Input) -> Vec<Section> {
 
 /// What the coat is to one limit, in words: in the column printed for its unit, and a mass without
 /// such a column by the factor of the class's own standard.
-fn judged(
-    limit: Option<&ThicknessLimit>,
-    input: &Input,
-    class: &CoatClass,
-    max: Option<&ThicknessLimit>,
-) -> String {
-    let Some(limit) = limit else { return "is not asked".to_owned() };
+fn judged(limit: &ThicknessLimit, input: &Input, class: &CoatClass, max: Option<&ThicknessLimit>) -> String {
     let compare = |limit| compared(limit, input, class);
     let (worst, _, min) = compare(limit);
     let met = class::reaches(worst, min);

@@ -151,6 +151,10 @@ fn question(
         }
     };
     let marked = mark(question, answer);
+    let options: &[String] = match &question.asked {
+        Asked::Figure(..) => &[],
+        Asked::OneOf(options, _) => options,
+    };
     let hint = question.hint_segments();
     html! {
         <div class="question">
@@ -158,6 +162,8 @@ fn question(
                 <label for={id}>{ question.text.clone() }</label>
                 <div class="control">{ control }</div>
             </div>
+            // On paper nobody can open the list.
+            <ol class="print-only">{ for options.iter().map(|option| html! { <li>{ option.clone() }</li> }) }</ol>
             <p role="status" class={classes!("mark", (marked == Marked::Right).then_some("right"))}>
                 if marked != Marked::Open { { format!("{}{marked}", sign(&marked)) } }
             </p>
