@@ -127,6 +127,14 @@ pub fn slips(case: &Case, slipped: &[Slipped], at: usize) -> Vec<Slip> {
             found.push(Slip { name, value });
         }
     };
+    // What was done with a field says more than that it is another end of the same range.
+    for (Row(name, of, _), report) in slipped {
+        let other = same_step(steps, at, report).filter(|_| of.holds(step));
+        let number = other.and_then(|other| other.result.unit.convert(other.result.number, right.unit));
+        if let Some(number) = number {
+            add(name, number, right.unit);
+        }
+    }
     for Row(name, of, change) in &ROWS {
         if !of.holds(step) {
             continue;
@@ -147,13 +155,6 @@ pub fn slips(case: &Case, slipped: &[Slipped], at: usize) -> Vec<Slip> {
                 }
             }
             _ => {}
-        }
-    }
-    for (Row(name, of, _), report) in slipped {
-        let other = same_step(steps, at, report).filter(|_| of.holds(step));
-        let number = other.and_then(|other| other.result.unit.convert(other.result.number, right.unit));
-        if let Some(number) = number {
-            add(name, number, right.unit);
         }
     }
     if right.unit.dimension == Dimension::Hardness {

@@ -101,7 +101,7 @@ pub fn is_framed() -> bool {
 pub fn unfold_for_print() {
     // They last as long as the page.
     EventListener::new(&window(), "beforeprint", |_| {
-        each(".exercises .working details:not([open])", |fold| {
+        each(".question>.working details:not([open])", |fold| {
             let _ = fold.set_attribute("data-unfolded", "");
             let _ = fold.set_attribute("open", "");
         });
