@@ -76,7 +76,7 @@ fn every_exercise_has_one_answer_and_slips_that_are_told_from_it() {
     let mut met = std::collections::BTreeSet::new();
     each_exercise(70, |id, question| {
         a_question_is_sound(id, question);
-        if let Asked::Figure(_, slips) = &question.asked {
+        if let Sought::Figure(_, slips) = &question.sought {
             met.extend(slips.iter().map(|slip| slip.name));
         }
     });
