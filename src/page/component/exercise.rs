@@ -151,9 +151,9 @@ fn question(
         }
     };
     let marked = mark(question, answer);
-    let options: &[String] = match &question.asked {
-        Asked::Figure(..) => &[],
-        Asked::OneOf(options, _) => options,
+    let options: &[String] = match &question.sought {
+        Sought::Figure(..) => &[],
+        Sought::OneOf(options, _) => options,
     };
     let hint = question.hint_segments();
     html! {
