@@ -76,6 +76,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &size::BELOW_THREE_EIGHTHS,
     &strength::REDUCED_LOADS,
     &size::BEYOND_TABLE_2,
+    &size::SIZE_NOT_SAID,
     &fit::ASSEMBLES,
     &fit::NOT_PUBLISHED,
     &fit::UNKNOWN,

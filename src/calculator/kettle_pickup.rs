@@ -201,7 +201,7 @@ impl Outcome {
             steel: self.steel.as_ref(),
             heat: effect.as_ref(),
             dip: Some(dip),
-            diameter: self.part.map(|part| part.thread.diameter()),
+            diameter: self.part.and_then(|part| part.thread).map(|thread| thread.diameter()),
             part: self.part.as_ref(),
             ..Case::of(crate::coat::Process::HotDip)
         }

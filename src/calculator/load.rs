@@ -151,8 +151,8 @@ impl Load {
     pub fn part(&self) -> Option<Part> {
         self.piece.as_ref().map(|piece| Part {
             kind: piece.kind,
-            thread: piece.designation.thread,
-            bolt_class: usual_class(piece.designation.thread),
+            thread: Some(piece.designation.thread),
+            bolt_class: Some(usual_class(piece.designation.thread)),
             nut_class: None,
             quantity: None,
             length: piece.shape.overall_length(),

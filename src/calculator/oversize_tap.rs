@@ -100,10 +100,11 @@ impl Calculator for OversizeTap {
 
     fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
         let (part, offer) = (case.part?, case.offer?);
+        let thread = part.thread?;
         let (room, bolt_class) = match case.fit? {
             Found::Takes(mated) | Found::Binds(mated) => (mated.pair.room, mated.pair.class),
-            Found::NotPublished(needed, _) => (Room::Tapped(Allowance::Own(*needed)), part.bolt_class),
-            Found::Unknown(_) => (Room::Ordered, part.bolt_class),
+            Found::NotPublished(needed, _) => (Room::Tapped(Allowance::Own(*needed)), part.bolt_class?),
+            Found::Unknown(_) => (Room::Ordered, part.bolt_class?),
         };
         let allowance = match room {
             Room::Ordered | Room::Bolt(_) => Allowance::Standard,
@@ -114,14 +115,14 @@ impl Calculator for OversizeTap {
         };
         fields::write(
             &Input {
-                thread: part.thread,
+                thread,
                 way: Way::Over,
                 bolt_class,
                 allowance,
                 // What the two halves carry together is what shares the room.
                 coat: pair::coat(
                     case.process,
-                    (part.thread, part.length),
+                    (thread, part.length),
                     (offer.min, offer.max),
                     pair::INSIDE_SHARE.value,
                 ),

@@ -357,7 +357,7 @@ impl Outcome {
     pub(super) fn case(&self) -> Case<'_> {
         Case {
             steel: self.steel.as_ref(),
-            diameter: self.part.map(|part| part.thread.diameter()),
+            diameter: self.part.and_then(|part| part.thread).map(|thread| thread.diameter()),
             part: self.part.as_ref(),
             ..Case::of(Process::Mechanical)
         }

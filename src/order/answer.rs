@@ -4,11 +4,12 @@
 use serde::Serialize;
 
 use super::OrderLine;
+use super::asked::Asked;
 use super::judge::{Judged, Judgement};
-use super::recommend::{conditions, is_hard, recommended};
+use super::recommend::{conditions, is_hard, is_wanted, recommended};
 use super::remedy::remedy;
 use super::set::Nut;
-use super::threads::bolt_class;
+use super::threads::{bolt_class, is_metric};
 use crate::calculator::Verdict;
 use crate::coat::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
@@ -56,18 +57,28 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
     let out: Vec<(&Judged, String)> = judgement
         .processes
         .iter()
-        .filter(|judged| judged.verdict() == Verdict::RuledOut)
+        .filter(|judged| judged.verdict() == Verdict::RuledOut && is_wanted(line, judged))
         .map(|judged| (judged, why_not(judgement, judged)))
         .collect();
-    let missing = missing(judgement);
+    let missing = missing(line, judgement);
+    if let Some(Asked::Other(coat)) = line.asked {
+        talk.must(format!("{coat} is not judged here."));
+    }
     if !missing.is_empty() && take.is_some() {
         talk.must(format!("First {}.", missing.join("; ")));
     }
     match take {
         Some(judged) => recommend(line, judgement, judged, (&order, &missing), &mut talk),
+        None if left_out(line, judgement).next().is_some() => {
+            if refused.is_none() {
+                talk.must("None of those that the order leaves.".to_owned());
+            }
+            let names: Vec<&str> = left_out(line, judgement).map(|judged| named(judged.process)).collect();
+            talk.extra(format!("{}, which the order leaves out, would do.", capital(&names.join(" or "))));
+        }
         None => match out.split_first() {
             Some(((_, why), rest)) if rest.iter().all(|(_, other)| other == why) => {
-                talk = Talk::default();
+                talk.sentences.truncate(usize::from(matches!(line.asked, Some(Asked::Other(_)))));
                 talk.must(format!("None of the three: {why}."));
                 if let Some(change) = out.iter().find_map(|(judged, _)| remedy(line, judgement, judged)) {
                     talk.extra(capital(&format!("{change}.")));
@@ -77,19 +88,26 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
             _ => talk.must("None of the three.".to_owned()),
         },
     }
-    others(judgement, take, &mut talk);
+    others(line, judgement, take, &mut talk);
     not(line, judgement, &out, refused, &mut talk);
-    may_suit(judgement, take, &missing, &mut talk);
-    for judged in open(judgement, take, Verdict::OnConditions) {
+    may_suit(line, judgement, take, &missing, &mut talk);
+    for judged in open(line, judgement, take, Verdict::OnConditions) {
         with_conditions(judgement, judged, &missing, &mut talk);
     }
     Answer { text: talk.text(), recommended: take.map(|judged| judged.process), order }
 }
 
+/// What the order leaves out, and would do all the same.
+fn left_out<'j>(line: &'j OrderLine, judgement: &'j Judgement) -> impl Iterator<Item = &'j Judged> {
+    let processes = judgement.processes.iter();
+    processes.filter(|judged| judged.verdict() != Verdict::RuledOut && !is_wanted(line, judged))
+}
+
 /// What nobody said and more than one process asks for: it is said once, before everything else.
-fn missing(judgement: &Judgement) -> Vec<String> {
+fn missing(line: &OrderLine, judgement: &Judgement) -> Vec<String> {
     let (mut once, mut more): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
-    for judged in judgement.processes.iter().filter(|judged| judged.verdict() != Verdict::RuledOut) {
+    let counts = |judged: &&Judged| judged.verdict() != Verdict::RuledOut && is_wanted(line, judged);
+    for judged in judgement.processes.iter().filter(counts) {
         let briefs: Vec<String> = judged
             .demands()
             .iter()
@@ -118,8 +136,14 @@ fn asked_of(judgement: &Judgement, judged: &Judged, missing: &[String]) -> Vec<S
 }
 
 /// What hangs on nothing but what is missing.
-fn may_suit(judgement: &Judgement, take: Option<&Judged>, missing: &[String], talk: &mut Talk) {
-    let names: Vec<String> = open(judgement, take, Verdict::OnConditions)
+fn may_suit(
+    line: &OrderLine,
+    judgement: &Judgement,
+    take: Option<&Judged>,
+    missing: &[String],
+    talk: &mut Talk,
+) {
+    let names: Vec<String> = open(line, judgement, take, Verdict::OnConditions)
         .filter(|judged| !missing.is_empty() && asked_of(judgement, judged, missing).is_empty())
         .map(whole)
         .collect();
@@ -129,8 +153,9 @@ fn may_suit(judgement: &Judgement, take: Option<&Judged>, missing: &[String], ta
     }
 }
 
-/// The processes of a verdict beside the one to take.
+/// The processes of a verdict beside the one to take, of those that the order does not leave out.
 fn open<'j>(
+    line: &'j OrderLine,
     judgement: &'j Judgement,
     take: Option<&'j Judged>,
     verdict: Verdict,
@@ -140,16 +165,17 @@ fn open<'j>(
         .processes
         .iter()
         .filter(move |judged| Some(judged.process) != taken && judged.verdict() == verdict)
+        .filter(|judged| is_wanted(line, judged))
 }
 
 /// What would do as well: `Hot-dip to F2329 and mechanical, B695 class 8, also suit.`
-fn others(judgement: &Judgement, take: Option<&Judged>, talk: &mut Talk) {
-    let names: Vec<String> = open(judgement, take, Verdict::Suits).map(whole).collect();
+fn others(line: &OrderLine, judgement: &Judgement, take: Option<&Judged>, talk: &mut Talk) {
+    let names: Vec<String> = open(line, judgement, take, Verdict::Suits).map(whole).collect();
     let Some(last) = names.last() else { return };
     let verb = if names.len() > 1 { "also suit" } else { "also suits" };
     let comma = if last.contains(',') { "," } else { "" };
     let sticks = |judged: &Judged| judged.ruling(Key::WashersStick).is_some();
-    let stick = open(judgement, take, Verdict::Suits).any(sticks);
+    let stick = open(line, judgement, take, Verdict::Suits).any(sticks);
     let more = stick.then(|| "say how many may stick together".to_owned());
     talk.may_with(format!("{}{comma} {verb}", capital(&names.join(" and "))), more.into_iter().collect());
 }
@@ -220,10 +246,12 @@ fn recommend(
     (order, missing): (&str, &[String]),
     talk: &mut Talk,
 ) {
-    talk.must(format!("Take {order}."));
+    let of_zinc = matches!(line.asked, Some(Asked::Other(_)));
+    talk.must(format!("{} {order}.", if of_zinc { "Of zinc, take" } else { "Take" }));
     let first = asked_of(judgement, judged, missing);
     if !first.is_empty() {
-        talk.must(format!("First {}.", first.join("; ")));
+        let then = if missing.is_empty() { "First" } else { "Then" };
+        talk.must(format!("{then} {}.", first.join("; ")));
     } else if missing.is_empty() {
         talk.must("Nothing to prove.".to_owned());
     }
@@ -239,6 +267,11 @@ fn recommend(
         } else {
             format!("{sure}, {} at best.", at_most(most))
         });
+    }
+    if let Some(ruling) = judged.ruling(Key::HotService)
+        && let Some(case) = judgement.case(judged, 0)
+    {
+        talk.may(ruling.brief(&case));
     }
     let terms: Vec<String> = judged
         .demands()
@@ -278,8 +311,10 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
     if let Some(Found::Takes(mated)) = &judged.fit {
         parts.extend(match mated.pair.room {
             Room::Ordered if hot_dip && is_undersize(line) => {
-                let nut = line.nut.and_then(|nut| nut.class).unwrap_or(standard_class(line.thread));
-                Some(format!("bolts 6az marked U, nuts {nut} tapped after dipping"))
+                let of_line = line.nut.and_then(|nut| nut.class);
+                let nut = of_line.or(line.thread.map(standard_class));
+                let nut = nut.map_or_else(String::new, |nut| format!(" {nut}"));
+                Some(format!("bolts 6az marked U, nuts{nut} tapped after dipping"))
             }
             Room::Ordered if line.nut.is_some() => Some(nuts.clone()),
             Room::Ordered => None,
@@ -320,7 +355,7 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
 
 /// A small length in the unit of the thread, as an allowance is printed.
 fn size(line: &OrderLine, length: Length) -> Shown {
-    if line.thread.is_metric() {
+    if is_metric(line) {
         return length.show(&unit::MM, 2);
     }
     let thousandths = length.inch() * 1000.0;
@@ -329,7 +364,7 @@ fn size(line: &OrderLine, length: Length) -> Shown {
 }
 
 fn is_undersize(line: &OrderLine) -> bool {
-    matches!(bolt_class(line), ToleranceClass::Bolt(class) if class.position == BoltPosition::Az)
+    matches!(bolt_class(line), Some(ToleranceClass::Bolt(class)) if class.position == BoltPosition::Az)
 }
 
 /// `DH`, `2H`, `class 8`, `grade 8`: the grade without its document.

@@ -6,7 +6,7 @@ use super::answer::answer;
 use super::demand::Demand;
 use super::judge::{Item, Judged, Judgement};
 use super::remedy::remedy;
-use super::threads::bolt_class;
+use super::threads::{bolt_class, is_metric};
 use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
 use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
@@ -53,19 +53,17 @@ fn headline(processes: &[ProcessAssessment; 3]) -> String {
 
 /// The order line as it was understood.
 fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
-    let thread = if line.part.is_washer() {
-        format!("for {}", line.thread)
-    } else if line.part.is_nut() || !line.part.has_mate() {
-        line.thread.to_string()
-    } else {
-        format!("{} {}", line.thread, bolt_class(line))
-    };
-    let mut figures = vec![
-        Figure::words("Part", capital(line.part.name())),
-        Figure::words("Thread", thread).source(line.thread.source()),
-    ];
+    let mut figures = vec![Figure::words("Part", capital(line.part.name()))];
+    if let Some(thread) = line.thread {
+        let words = match bolt_class(line) {
+            _ if line.part.is_washer() => format!("for {thread}"),
+            Some(class) if line.part.has_mate() && !line.part.is_nut() => format!("{thread} {class}"),
+            _ => thread.to_string(),
+        };
+        figures.push(Figure::words("Thread", words).source(thread.source()));
+    }
     if let Some(length) = line.length {
-        let inch = !line.thread.is_metric();
+        let inch = !is_metric(line);
         let shown = if inch { length.show(&unit::INCH, 3) } else { length.show(&unit::MM, 1) };
         figures.push(Figure::one("l", "Length", shown));
     }
@@ -268,7 +266,7 @@ pub(super) fn zinc_masses(line: &OrderLine, judgement: &Judgement, offer: &Offer
 /// quantity is not said. None where a shape is not known.
 pub(super) fn area(line: &OrderLine, judgement: &Judgement, of: impl Fn(&Shape) -> Area) -> Option<Area> {
     let of_set = judgement.items.iter().try_fold(Area::from_mm2(0.0), |area, item| {
-        Some(area + of(item.shape.as_ref().ok()?) * f64::from(item.per_set))
+        Some(area + of(item.shape.as_ref()?.as_ref().ok()?) * f64::from(item.per_set))
     })?;
     Some(of_set * f64::from(line.quantity.unwrap_or(1)))
 }
@@ -289,8 +287,14 @@ fn cautions(processes: &[ProcessAssessment; 3]) -> Vec<Caution> {
 
 fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
     let mut notes = Vec::new();
-    if let Some(Err(refusal)) = judgement.main().map(|main| &main.shape) {
-        notes.push(Note::plain(format!("The mass of the part is not given: {refusal}.")));
+    match judgement.main().map(|main| &main.shape) {
+        Some(Some(Err(refusal))) => {
+            notes.push(Note::plain(format!("The mass of the part is not given: {refusal}.")));
+        }
+        Some(None) => {
+            notes.push(Note::plain("Say the size for the mass of the part and of its zinc.".to_owned()));
+        }
+        _ => {}
     }
     let place = line.place.map_or_else(|| "any place".to_owned(), |place| place.to_string());
     notes.push(Note::sourced(

@@ -1,6 +1,7 @@
 //! What an order asks for: advice, a process, a document, or a class of a document.
 
 use crate::calculator::Choice;
+use crate::coat::Process::{Electroplated, HotDip, Mechanical};
 use crate::coat::{CoatClass, Process, class};
 use crate::source::Document;
 use crate::source::document;
@@ -12,6 +13,12 @@ pub enum Asked {
     Process(Process),
     /// Any process but this.
     Not(Process),
+    /// This process, and none of the others.
+    Only(Process),
+    /// The first process, and not the second.
+    But(Process, Process),
+    /// A coat that is not judged here, by its name.
+    Other(&'static str),
     /// A document, which has a class for the size or for the years.
     Document(&'static Document),
     /// One class.
@@ -19,14 +26,23 @@ pub enum Asked {
 }
 
 impl Asked {
-    /// The process that gives it; `None` for a document that no class is known of, and where only a process
-    /// is named that is not wanted.
+    /// The process that gives it; `None` for a document that no class is known of, for a coat that is not
+    /// judged here, and where only a process is named that is not wanted.
     pub fn process(&self) -> Option<Process> {
         match self {
-            Self::Process(process) => Some(*process),
-            Self::Not(_) => None,
+            Self::Process(process) | Self::Only(process) | Self::But(process, _) => Some(*process),
+            Self::Not(_) | Self::Other(_) => None,
             Self::Document(document) => class::of(document).first().map(|class| class.process),
             Self::Class(keyed) => keyed.class().map(|class| class.process),
+        }
+    }
+
+    /// Whether it leaves a process in.
+    pub fn allows(&self, process: Process) -> bool {
+        match self {
+            Self::Not(other) | Self::But(_, other) => *other != process,
+            Self::Only(only) => *only == process,
+            _ => true,
         }
     }
 
@@ -62,13 +78,22 @@ impl Keyed {
 pub const ADVISE: &str = "advise";
 
 /// What is asked for by a process or a document alone.
-static WHOLE: [(Choice, Asked); 12] = [
-    (Choice::new("kettle", "Hot-dip, of whatever class"), Asked::Process(Process::HotDip)),
-    (Choice::new("barrel", "Mechanical, of whatever class"), Asked::Process(Process::Mechanical)),
-    (Choice::new("cell", "Electroplated, of whatever class"), Asked::Process(Process::Electroplated)),
-    (Choice::new("no-kettle", "Any but hot-dip"), Asked::Not(Process::HotDip)),
-    (Choice::new("no-barrel", "Any but mechanical"), Asked::Not(Process::Mechanical)),
-    (Choice::new("no-cell", "Any but electroplated"), Asked::Not(Process::Electroplated)),
+static WHOLE: [(Choice, Asked); 31] = [
+    (Choice::new("kettle", "Hot-dip, of whatever class"), Asked::Process(HotDip)),
+    (Choice::new("barrel", "Mechanical, of whatever class"), Asked::Process(Mechanical)),
+    (Choice::new("cell", "Electroplated, of whatever class"), Asked::Process(Electroplated)),
+    (Choice::new("no-kettle", "Any but hot-dip"), Asked::Not(HotDip)),
+    (Choice::new("no-barrel", "Any but mechanical"), Asked::Not(Mechanical)),
+    (Choice::new("no-cell", "Any but electroplated"), Asked::Not(Electroplated)),
+    (Choice::new("kettle-no-barrel", "Hot-dip, not mechanical"), Asked::But(HotDip, Mechanical)),
+    (Choice::new("kettle-no-cell", "Hot-dip, not electroplated"), Asked::But(HotDip, Electroplated)),
+    (Choice::new("barrel-no-kettle", "Mechanical, not hot-dip"), Asked::But(Mechanical, HotDip)),
+    (Choice::new("barrel-no-cell", "Mechanical, not electroplated"), Asked::But(Mechanical, Electroplated)),
+    (Choice::new("cell-no-kettle", "Electroplated, not hot-dip"), Asked::But(Electroplated, HotDip)),
+    (Choice::new("cell-no-barrel", "Electroplated, not mechanical"), Asked::But(Electroplated, Mechanical)),
+    (Choice::new("only-kettle", "Hot-dip and nothing else"), Asked::Only(HotDip)),
+    (Choice::new("only-barrel", "Mechanical and nothing else"), Asked::Only(Mechanical)),
+    (Choice::new("only-cell", "Electroplated and nothing else"), Asked::Only(Electroplated)),
     (Choice::new("a153", "ASTM A153, hot-dip, class by size"), Asked::Document(&document::ASTM_A153)),
     (Choice::new("by-f2329", "ASTM F2329, hot-dip, class by size"), Asked::Document(&document::ASTM_F2329)),
     (Choice::new("b695", "ASTM B695, mechanical, of whatever class"), Asked::Document(&document::ASTM_B695)),
@@ -84,7 +109,21 @@ static WHOLE: [(Choice, Asked); 12] = [
         Choice::new("iso4042", "ISO 4042, electroplated, of whatever class"),
         Asked::Document(&document::ISO_4042_1999),
     ),
+    other("bare", "No zinc, not judged here", "A part without zinc"),
+    other("zinc-flake", "Zinc flake, not judged here", "Zinc flake"),
+    other("zinc-alloy", "Plated zinc alloy, not judged here", "A plated zinc alloy"),
+    other("sherardized", "Sherardized, not judged here", "Sherardizing"),
+    other("zinc-spray", "Sprayed zinc, not judged here", "Sprayed zinc"),
+    other("zinc-paint", "Zinc-rich paint, not judged here", "Zinc-rich paint"),
+    other("cadmium", "Cadmium, not judged here", "Cadmium"),
+    other("other-metal", "Nickel, chrome, tin, copper …, not judged here", "A coat of another metal"),
+    other("phosphate", "Phosphate or black oxide, not judged here", "Phosphate or black oxide"),
+    other("organic", "Paint, powder, PTFE …, not judged here", "An organic coat"),
 ];
+
+const fn other(key: &'static str, label: &'static str, name: &'static str) -> (Choice, Asked) {
+    (Choice::new(key, label), Asked::Other(name))
+}
 
 macro_rules! asked {
     ($($key:literal, $label:literal, $document:ident, $class:literal;)+) => {

@@ -8,7 +8,7 @@ use std::cell::OnceCell;
 
 use super::demand::{self, Demand};
 use super::offer::offer;
-use super::threads::{bolt_class, nut_class, ordered, ways};
+use super::threads::{bolt_class, is_metric, nut_class, ordered, ways};
 use super::{Mate, OrderLine, set};
 use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
@@ -24,8 +24,8 @@ use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{self, Dip, Effect, Temper};
 use crate::steel::{Grade, State, Steel};
 use crate::table::Refusal;
-use crate::thread::coat_room;
 use crate::thread::pair::{Found, Room, Search};
+use crate::thread::{Thread, coat_room};
 
 /// The judgement on an order line.
 #[derive(Debug, Clone)]
@@ -54,8 +54,8 @@ pub struct Item {
     nuts: Option<Nuts>,
     /// The same, not tapped over.
     plain_nuts: OnceCell<Option<Nuts>>,
-    /// Its shape, if its standard has this size.
-    pub shape: Result<Shape, Refusal>,
+    /// Its shape, if its standard has this size; `None` where no size is said.
+    pub shape: Option<Result<Shape, Refusal>>,
     /// Its steel, as the rules judge it.
     pub steel: Option<SteelFacts>,
     /// The dip that is reckoned with.
@@ -118,7 +118,7 @@ fn site(line: &OrderLine) -> Site {
 
 /// The search for the threads of the order, for what has a mate.
 fn search(line: &OrderLine) -> Option<Search> {
-    line.part.has_mate().then(|| Search::new(ordered(line)))
+    line.part.has_mate().then(|| ordered(line).map(Search::new))?
 }
 
 impl Facts<'_> {
@@ -269,7 +269,7 @@ fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -
         steel: item.steel.as_ref(),
         heat: item.heat.as_ref(),
         dip: Some(&item.dip),
-        diameter: Some(item.part.thread.diameter()),
+        diameter: item.part.thread.map(Thread::diameter),
         part: Some(&item.part),
         has_patch: item.has_patch,
         nuts: item.nuts(judged.is_nut_tapped_over()),
@@ -293,7 +293,7 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<(usize, Item)>) {
     let mut items = Vec::with_capacity(3);
     items.push(ordered);
     let steel = |grade: Option<Grade>| {
-        let steel = Steel::grade(grade?, line.thread.diameter()).ok()?;
+        let steel = Steel::of(grade?, line.thread.map(Thread::diameter)).ok()?;
         Some(State { steel, case_hardened: false, cold_worked: false })
     };
     let nut_item = |nut: Mate, named: Option<set::Nut>| {
@@ -320,7 +320,7 @@ fn item(
     state: Option<State>,
     per_set: u32,
 ) -> Item {
-    let shape = part::standard(kind, line.thread, length);
+    let shape = line.thread.map(|thread| part::standard(kind, thread, length));
     let dip = dip(line, state);
     let grade =
         |state: Option<State>| state.and_then(|state| state.grade()).map(|properties| properties.grade);
@@ -332,7 +332,7 @@ fn item(
             nut_class: nut_class(line),
             quantity: line.quantity.and_then(|sets| sets.checked_mul(per_set)),
             length,
-            mass: shape.as_ref().ok().map(Shape::mass),
+            mass: shape.as_ref().and_then(|shape| shape.as_ref().ok()).map(Shape::mass),
             bolt: grade(line.steel).filter(|grade| !grade.is_nut() && !grade.is_washer()),
             nut: line.nut.and_then(|nut| nut.grade),
         },
@@ -367,7 +367,7 @@ fn in_force(line: &OrderLine, process: Process, offer: Option<&Offer>) -> InForc
     let none = InForce::NONE;
     match process {
         Process::HotDip if by(&document::ISO_10684) => none.and(Under::Iso10684),
-        Process::HotDip if by(&document::ISO_1461) && line.thread.is_metric() => none.and(Under::Iso10684),
+        Process::HotDip if by(&document::ISO_1461) && is_metric(line) => none.and(Under::Iso10684),
         Process::HotDip => none.and(Under::F2329),
         Process::Mechanical => none.and(Under::B695),
         Process::Electroplated if by(&document::ASTM_B633) => none.and(Under::B633),
@@ -382,7 +382,8 @@ fn by_table_2(line: &OrderLine, search: &Search, offer: &Offer) -> Option<Found>
     if offer.class.document != &document::ISO_4042_1999 || offer.choice != Choice::Asked {
         return None;
     }
-    let length = line.length.unwrap_or(line.thread.diameter());
-    let takes = coat_room::iso_4042_thickest(line.thread, bolt_class(line), length).ok()??;
+    let thread = line.thread?;
+    let length = line.length.unwrap_or(thread.diameter());
+    let takes = coat_room::iso_4042_thickest(thread, bolt_class(line)?, length).ok()??;
     (offer.min <= takes.value).then(|| search.takes_as_ordered(offer.min, offer.max)).flatten()
 }

@@ -23,8 +23,8 @@ pub use fields::{ABOUT, FIELDS};
 pub struct OrderLine {
     /// What kind of part.
     pub part: part::Kind,
-    /// Its thread; for a washer, the thread it goes on.
-    pub thread: Thread,
+    /// Its thread, or for a washer the thread it goes on, if it was written.
+    pub thread: Option<Thread>,
     /// The class of the thread, if it was written.
     pub class: Option<ToleranceClass>,
     /// Length, for what has one.

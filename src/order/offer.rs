@@ -1,6 +1,6 @@
 //! The coat a process would give an order line, and by which standard.
 
-use super::threads::{is_astm, is_spun, ways};
+use super::threads::{is_astm, is_metric, is_spun, ways};
 use super::{Asked, OrderLine};
 use crate::coat::{CoatClass, Process, class};
 use crate::part;
@@ -11,6 +11,7 @@ use crate::site::{Categories, Category};
 use crate::source::{Source, document};
 use crate::steel::{Grade, structural};
 use crate::table::{astm_b695, astm_f1941, astm_f2329, hotdip_process, iso_1461, iso_4042, iso_10684};
+use crate::thread::Thread;
 use crate::thread::pair::{Search, Ways};
 
 /// Where a document gives only a minimum thickness, the maximum is taken half as thick again.
@@ -20,6 +21,13 @@ const HALF_AGAIN_SOURCE: Source =
 
 /// Up to this diameter ASTM F2329 has the thinner class.
 const SMALL: Length = Length::from_inch(0.375);
+
+/// What is hot-dipped is mostly larger than the limits of its classes: so it is taken where nobody says the
+/// size, which is then asked for.
+const USUAL_SIZE: Length = Length::from_mm(12.0);
+
+/// The thickest plate for which a machine thread as ordered may still have room, where its size is not said.
+const THICKEST_PLATE: Length = Length::from_um(12.0);
 
 /// Washers thinner than this have the thinner class.
 const THIN_WASHER: Length = Length::from_inch(0.1875);
@@ -37,7 +45,8 @@ pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Opt
                 _ => graded(line, search, process, classes),
             };
         }
-        Some(Asked::Process(_) | Asked::Not(_)) | None => {}
+        Some(Asked::Process(_) | Asked::Only(_) | Asked::But(..) | Asked::Not(_) | Asked::Other(_))
+        | None => {}
     }
     match process {
         Process::HotDip => Some(wiped(line, of_class(hot_dip_class(line)?, Choice::OfStandard)?)),
@@ -45,7 +54,7 @@ pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Opt
             of_class(class_named(astm_b695::CLASSES, STRUCTURAL_CLASS)?, Choice::OfStandard)
         }
         Process::Mechanical => graded(line, search, process, astm_b695::CLASSES),
-        Process::Electroplated if line.thread.is_metric() => graded(line, search, process, iso_4042::CLASSES),
+        Process::Electroplated if is_metric(line) => graded(line, search, process, iso_4042::CLASSES),
         Process::Electroplated => graded(line, search, process, astm_f1941::CLASSES),
     }
 }
@@ -57,7 +66,8 @@ fn is_structural(line: &OrderLine) -> bool {
     let grade = line.steel.and_then(|steel| steel.grade()).map(|properties| properties.grade);
     grade.is_some_and(|grade| {
         Grade::AS_A325.contains(&grade)
-            || (line.part.is_nut() && structural::bolt_of_nut(grade, line.thread).is_some())
+            || (line.part.is_nut()
+                && line.thread.and_then(|thread| structural::bolt_of_nut(grade, thread)).is_some())
     })
 }
 
@@ -88,10 +98,10 @@ fn wiped(line: &OrderLine, offer: Offer) -> Offer {
 /// Hot-dip has one class for a size: metric parts stand under ISO 10684, inch parts and ASTM or SAE
 /// grades under ASTM F2329.
 fn hot_dip_class(line: &OrderLine) -> Option<&'static CoatClass> {
-    let diameter = line.thread.diameter();
-    if !line.thread.is_metric() || is_astm(line) {
+    if !is_metric(line) || is_astm(line) {
         return hot_dip_class_of(line, astm_f2329::CLASSES);
     }
+    let diameter = line.thread.map_or(USUAL_SIZE, Thread::diameter);
     let (classes, name) = if diameter >= Length::from_mm(8.0) {
         (iso_10684::CLASSES, "M8 to M64")
     } else if diameter > Length::from_mm(6.0) {
@@ -107,12 +117,12 @@ fn hot_dip_class_of(line: &OrderLine, classes: &'static [CoatClass]) -> Option<&
     // A thousandth of a millimetre covers the rounding of inches.
     let rounding = Length::from_mm(0.001);
     let thickness = |line: &OrderLine| {
-        part::standard(line.part, line.thread, None).ok().and_then(|shape| shape.overall_length())
+        part::standard(line.part, line.thread?, None).ok().and_then(|shape| shape.overall_length())
     };
     // Washers go by their own thickness, everything else by the size of the thread.
     let small = match line.part.is_washer().then(|| thickness(line)).flatten() {
         Some(thickness) => thickness < THIN_WASHER - rounding,
-        None => line.thread.diameter() <= SMALL + rounding,
+        None => line.thread.map_or(USUAL_SIZE, Thread::diameter) <= SMALL + rounding,
     };
     let names: [&str; 5] = if small {
         ["3/8 in and under", "class D", "M8 to M64", "threads over 6 mm", "threads of 6 mm and under"]
@@ -146,7 +156,11 @@ fn graded(
     };
     let fits = |offer: &Offer| {
         let takes = |search: &Search| search.takes(process, (offer.min, offer.max), ways(offer), usual);
-        search.is_none_or(|search| takes(search) != Some(false))
+        match search {
+            Some(search) => takes(search) != Some(false),
+            // Where nobody says the thread, plate is no thicker than most of them take.
+            None => process != Process::Electroplated || !line.part.has_mate() || offer.min <= THICKEST_PLATE,
+        }
     };
     let is_enough = |offer: &Offer| offer.min.um() >= needed.um() - 1e-9;
     let mut offers = thin_to_thick(classes).filter_map(|class| of_class(class, chosen));

@@ -19,17 +19,15 @@ pub fn of(line: &OrderLine, judgement: &Judgement, take: Option<Process>) -> Vec
 
 fn thread(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<Picture> {
     let (Some(Found::Takes(mated)), Some(offer)) = (&judged.fit, &judged.offer) else { return None };
-    let coat =
-        pair::coat(judged.process, (line.thread, line.length), (offer.min, offer.max), INSIDE_SHARE.value);
+    let (thread, class) = (line.thread?, bolt_class(line)?);
+    let coat = pair::coat(judged.process, (thread, line.length), (offer.min, offer.max), INSIDE_SHARE.value);
     let [worst, nominal, _] = corners(mated.pair.bolt, coat, mated.pair.nut);
     let room = crate::rule::fit::room_in_words(&judgement.case(judged, 0)?, mated.pair.room);
     let title = format!(
-        "The thread of {} {} under its coat, {}: {room}.",
-        line.thread,
-        bolt_class(line),
+        "The thread of {thread} {class} under its coat, {}: {room}.",
         judged.process.name().to_lowercase()
     );
-    Some(Picture::thread_fit(title, line.thread.pitch(), &[worst, nominal]))
+    Some(Picture::thread_fit(title, thread.pitch(), &[worst, nominal]))
 }
 
 fn life(line: &OrderLine, judged: &Judged) -> Option<Picture> {

@@ -7,7 +7,6 @@
 use std::cmp::Reverse;
 
 use super::OrderLine;
-use super::asked::Asked;
 use super::demand::Demand;
 use super::judge::{Judged, Judgement};
 use crate::calculator::Verdict;
@@ -37,13 +36,17 @@ pub fn recommended(line: &OrderLine, judgement: &Judgement) -> Option<usize> {
             preference(judgement, judged.process),
         )
     };
-    let is_wanted = |judged: &Judged| line.asked != Some(Asked::Not(judged.process));
     let open = judgement
         .processes
         .iter()
         .enumerate()
-        .filter(|(_, judged)| judged.verdict() != Verdict::RuledOut && is_wanted(judged));
+        .filter(|(_, judged)| judged.verdict() != Verdict::RuledOut && is_wanted(line, judged));
     open.min_by_key(|(_, judged)| rank(judged)).map(|(place, _)| place)
+}
+
+/// Whether the order does not leave the process out.
+pub fn is_wanted(line: &OrderLine, judged: &Judged) -> bool {
+    line.asked.is_none_or(|asked| asked.allows(judged.process))
 }
 
 /// What has to be proved, agreed or said before the process can be taken.
@@ -67,7 +70,7 @@ fn preference(judgement: &Judgement, process: Process) -> u8 {
     let dry = place.is_some_and(|place| place.harshest <= Category::C2);
     let hard = is_hard(judgement);
     let barrel = hard || main.part.kind.is_flat() || !main.part.kind.has_mate();
-    let small = main.part.thread.diameter() < LARGE;
+    let small = main.part.thread.is_some_and(|thread| thread.diameter() < LARGE);
     let order = match () {
         () if barrel => [Process::Mechanical, Process::HotDip, Process::Electroplated],
         () if dry => [Process::Electroplated, Process::Mechanical, Process::HotDip],

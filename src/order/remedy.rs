@@ -5,10 +5,11 @@ use super::judge::{Judged, Judgement, verdict};
 use super::{Mate, OrderLine};
 use crate::calculator::Verdict;
 use crate::coat::{CoatClass, Process};
-use crate::quantity::Time;
-use crate::rule::{Key, Topic};
+use crate::quantity::{Length, Time};
+use crate::rule::{Key, Ruling, Topic};
 use crate::site::Category;
 use crate::steel::{Grade, State, Steel};
+use crate::thread::Thread;
 use crate::working::Mark;
 
 /// The change, as a clause: `it would do for 8 years`; `None` where none of those tried helps. Looked for
@@ -23,7 +24,7 @@ fn find(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<Stri
         return lower_grade(line, process);
     }
     usual_nut(line, process)
-        .or_else(|| thicker_class(line, judgement, process))
+        .or_else(|| other_class(line, judgement, judged))
         .or_else(|| fewer_years(line, judgement, judged))
         .or_else(|| coarse_thread(line, process))
         .or_else(|| milder_place(line, judgement, process))
@@ -32,37 +33,46 @@ fn find(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<Stri
 
 /// Whether the steel itself is ruled out: then no other nut, coat, thread or place helps, and none is tried.
 fn is_barred_by_steel(judged: &Judged) -> bool {
-    judged.rulings.iter().any(|(_, ruling)| {
-        ruling.says.mark == Mark::Bar && matches!(ruling.rule.topic, Topic::Hydrogen | Topic::Heat)
-    })
+    is_barred_by(judged, &[Topic::Hydrogen, Topic::Heat])
+}
+
+fn is_barred_by(judged: &Judged, topics: &[Topic]) -> bool {
+    let bars = |ruling: &Ruling| ruling.says.mark == Mark::Bar && topics.contains(&ruling.rule.topic);
+    judged.rulings.iter().any(|(_, ruling)| bars(ruling))
 }
 
 /// The nut that the standards give, where another is written.
 fn usual_nut(line: &OrderLine, process: Process) -> Option<String> {
     let nut = line.nut?;
     nut.class.filter(|class| class.is_over_size())?;
-    let standard = crate::thread::overtap::standard_class(line.thread);
+    let standard = crate::thread::overtap::standard_class(line.thread?);
     let verdict =
         verdict_of(&OrderLine { nut: Some(Mate { class: Some(standard), ..nut }), ..*line }, process)?;
     Some(format!("with {standard} nuts it {}", would(verdict)))
 }
 
-/// The next thicker class of the document, where a class is asked for.
-fn thicker_class(line: &OrderLine, judgement: &Judgement, process: Process) -> Option<String> {
+/// The nearest class of the document that would do, where one is asked for: a thicker one where the coat does
+/// not last, else a thinner one.
+fn other_class(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<String> {
+    let process = judged.process;
     let Some(Asked::Class(asked)) = line.asked.filter(|asked| asked.process() == Some(process)) else {
         return None;
     };
     let min = |class: &CoatClass| class.single.map(|limit| limit.thickness);
     let asked = asked.class()?;
-    let mut thicker: Vec<(&CoatClass, &'static asked::Keyed)> = asked::ALL
+    let (from, thinner) = (min(asked)?, !is_barred_by(judged, &[Topic::Life]));
+    let mut classes: Vec<(Length, &CoatClass, &'static asked::Keyed)> = asked::ALL
         .iter()
-        .filter_map(|keyed| Some((keyed.class()?, keyed)))
-        .filter(|(class, _)| class.document == asked.document && min(class) > min(asked))
+        .filter_map(|keyed| Some((min(keyed.class()?)?, keyed.class()?, keyed)))
+        .filter(|(min, class, _)| {
+            class.document == asked.document && (*min < from) == thinner && *min != from
+        })
         .collect();
-    thicker.sort_by(|(one, _), (other, _)| {
-        min(one).partial_cmp(&min(other)).unwrap_or(std::cmp::Ordering::Equal)
+    classes.sort_by(|(one, ..), (other, ..)| {
+        let apart = |length: &Length| (length.um() - from.um()).abs();
+        apart(one).total_cmp(&apart(other))
     });
-    thicker.into_iter().find_map(|(class, keyed)| {
+    classes.into_iter().find_map(|(_, class, keyed)| {
         let asked = Some(Asked::Class(keyed));
         let verdict = open(judgement.verdict_with(&OrderLine { asked, ..*line }, process))?;
         Some(format!("{} {}", class.name, would(verdict)))
@@ -71,11 +81,8 @@ fn thicker_class(line: &OrderLine, judgement: &Judgement, process: Process) -> O
 
 /// The coarse thread of the same diameter.
 fn coarse_thread(line: &OrderLine, process: Process) -> Option<String> {
-    if line.thread.is_coarse() {
-        return None;
-    }
-    let coarse = line.thread.coarse()?;
-    let verdict = verdict_of(&OrderLine { thread: coarse, ..*line }, process)?;
+    let coarse = line.thread.filter(|thread| !thread.is_coarse())?.coarse()?;
+    let verdict = verdict_of(&OrderLine { thread: Some(coarse), ..*line }, process)?;
     Some(format!("{coarse} {}, if the design allows", would(verdict)))
 }
 
@@ -137,7 +144,7 @@ fn lower_grade(line: &OrderLine, process: Process) -> Option<String> {
         _ => &[],
     };
     lower.iter().find_map(|grade| {
-        let steel = Steel::grade(*grade, line.thread.diameter()).ok()?;
+        let steel = Steel::of(*grade, line.thread.map(Thread::diameter)).ok()?;
         let steel = Some(State { steel, case_hardened: false, cold_worked: false });
         let verdict = verdict_of(&OrderLine { steel, ..*line }, process)?;
         let name = grade.name();

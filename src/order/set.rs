@@ -1,6 +1,7 @@
 //! The nut and the washer that the standards put with a bolt.
 
 use super::OrderLine;
+use super::threads::is_metric;
 use crate::part::Kind;
 use crate::quantity::Hardness;
 use crate::rule::Part;
@@ -47,7 +48,13 @@ pub(super) fn nut_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<Nut> 
 }
 
 /// What the standards put on a bolt of this steel, its nut tapped over or not; `None` for what takes no nut.
-pub fn nuts_for(kind: Kind, thread: Thread, steel: Option<State>, is_tapped_over: bool) -> Option<Nuts> {
+pub fn nuts_for(
+    kind: Kind,
+    thread: Option<Thread>,
+    steel: Option<State>,
+    is_tapped_over: bool,
+) -> Option<Nuts> {
+    let thread = thread?;
     if !kind.has_mate() || kind.is_nut() || kind.goes_into_a_tapped_hole() {
         return None;
     }
@@ -92,8 +99,9 @@ pub(super) fn pair(
         None => Some(nuts.nut),
     };
     let named = bolt.nut.map(|named| nuts.named(named));
+    let thread = bolt.thread?;
     let pair = BoltAndNut {
-        thread: bolt.thread,
+        thread,
         bolt_class,
         allowance,
         bolt: BoltSteel::Grade(grade),
@@ -101,7 +109,7 @@ pub(super) fn pair(
         body: NutBody::Style(nut_height::Style::Iso4032),
         countersunk_ends: 2,
     };
-    let style = nut.and_then(|nut| nut_height::Style::of(nut.style, bolt.thread));
+    let style = nut.and_then(|nut| nut_height::Style::of(nut.style, thread));
     Some(BoltAndNut { body: NutBody::Style(style.unwrap_or_else(|| pair.usual_style())), ..pair })
 }
 
@@ -113,14 +121,14 @@ pub fn washer(line: &OrderLine) -> Option<Steel> {
 
 /// The same, where what the standards put on the bolt is known.
 pub(super) fn washer_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<Steel> {
-    let diameter = line.thread.diameter();
+    let diameter = line.thread.map(Thread::diameter);
     if let Some(grade) = line.washer.and_then(|washer| washer.grade) {
-        return Steel::grade(grade, diameter).ok();
+        return Steel::of(grade, diameter).ok();
     }
     let bolt = line.steel.and_then(|steel| steel.grade())?.grade;
     let named = asked_for.and_then(|nuts| nuts.washer) == Some(Washer::F436);
-    if named || !line.thread.is_metric() {
-        return Steel::grade(Grade::F436, diameter).ok();
+    if named || !is_metric(line) {
+        return Steel::of(Grade::F436, diameter).ok();
     }
     let hard = matches!(bolt, Grade::Class10_9 | Grade::Class12_9 | Grade::Class12_9Underlined);
     Some(Steel::Hardness(Hardness::hv(if hard { 300.0 } else { 200.0 })))

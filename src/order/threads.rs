@@ -34,9 +34,10 @@ const THIN: Length = Length::from_um(8.0);
 /// Whether the bolt is of a class without allowance, 3A or 6h: its maker leaves the room of a thin
 /// coat when he is told of it.
 fn has_no_room(line: &OrderLine) -> bool {
-    let class = bolt_class(line);
-    class == ToleranceClass::UnifiedBolt(3)
-        || matches!(class, ToleranceClass::Bolt(bolt) if bolt.position == BoltPosition::H)
+    match bolt_class(line) {
+        Some(ToleranceClass::Bolt(bolt)) => bolt.position == BoltPosition::H,
+        class => class == Some(ToleranceClass::UnifiedBolt(3)),
+    }
 }
 
 /// The class of the nut, if it was written.
@@ -45,20 +46,20 @@ pub(super) fn nut_class(line: &OrderLine) -> Option<ToleranceClass> {
     line.nut.and_then(|nut| nut.class).or(of_line)
 }
 
-/// What an order says of its threads.
-pub(super) fn ordered(line: &OrderLine) -> Ordered {
-    let nut = nut_class(line);
+/// What an order says of its threads, where it says the thread.
+pub(super) fn ordered(line: &OrderLine) -> Option<Ordered> {
+    let (thread, nut) = (line.thread?, nut_class(line));
     // The standard nut leaves the search free to widen it.
-    let standard = overtap::standard_class(line.thread);
-    Ordered {
-        thread: line.thread,
-        bolt: bolt_class(line),
+    let standard = overtap::standard_class(thread);
+    Some(Ordered {
+        thread,
+        bolt: bolt_class(line)?,
         nut: nut.filter(|class| *class != standard),
         own: line.own_allowance,
         length: line.length.filter(|_| !line.part.is_nut()),
         is_spun: is_spun(line),
         is_astm: is_astm(line),
-    }
+    })
 }
 
 /// Whether a part goes into the basket of a centrifuge; what is longer is wiped by an air ring.
@@ -73,11 +74,16 @@ pub(super) fn is_astm(line: &OrderLine) -> bool {
     grade.is_some_and(|properties| properties.grade.document().family == Family::Astm)
 }
 
-/// The class of the bolt: as written, or as its product standard has it.
-pub fn bolt_class(line: &OrderLine) -> ToleranceClass {
-    line.class
-        .filter(|class| class.is_bolt())
-        .unwrap_or_else(|| usual_bolt_class(line.part, line.thread, line.steel))
+/// Whether the order is metric: its thread, or where that is not said the documents of its steel.
+pub(super) fn is_metric(line: &OrderLine) -> bool {
+    line.thread.map_or_else(|| !is_astm(line), |thread| thread.is_metric())
+}
+
+/// The class of the bolt: as written, or as its product standard has it; `None` where no thread is said.
+pub fn bolt_class(line: &OrderLine) -> Option<ToleranceClass> {
+    let thread = line.thread?;
+    let written = line.class.filter(|class| class.is_bolt());
+    Some(written.unwrap_or_else(|| usual_bolt_class(line.part, thread, line.steel)))
 }
 
 /// 6g and 2A; 5g6g on ISO 4762 of class 12.9, and 3A on ASME B18.3 up to 1 in.

@@ -54,10 +54,10 @@ pub struct Case<'a> {
 pub struct Part {
     /// What kind of part.
     pub kind: part::Kind,
-    /// Its thread, or the thread it goes on.
-    pub thread: Thread,
-    /// The class of the bolt of its pair.
-    pub bolt_class: ToleranceClass,
+    /// Its thread, or the thread it goes on, if anybody said.
+    pub thread: Option<Thread>,
+    /// The class of the bolt of its pair, where the thread is known.
+    pub bolt_class: Option<ToleranceClass>,
     /// The class of the nut of its pair, if it was written.
     pub nut_class: Option<ToleranceClass>,
     /// Number of pieces, if anybody said.
@@ -81,8 +81,8 @@ impl Part {
     ) -> Self {
         Self {
             kind: part::Kind::HexBolt,
-            thread,
-            bolt_class,
+            thread: Some(thread),
+            bolt_class: Some(bolt_class),
             nut_class,
             quantity: None,
             length: None,
@@ -211,9 +211,14 @@ impl<'a> Case<'a> {
         self.heat.and_then(|heat| heat.as_ref().ok())
     }
 
+    /// The thread of the part, or the thread that it goes on, where both are known.
+    pub fn thread(&self) -> Option<Thread> {
+        self.part?.thread
+    }
+
     /// A length on a diameter in the unit of the thread: metric with these decimals, or inches with four.
     pub fn size(&self, length: Length, decimals: u8) -> Shown {
-        let metric = self.part.is_none_or(|part| part.thread.is_metric());
+        let metric = self.thread().is_none_or(|thread| thread.is_metric());
         if metric { length.show(&unit::MM, decimals) } else { length.show(&unit::INCH, 4) }
     }
 

@@ -68,7 +68,7 @@ pub static ASSEMBLES: Rule = Rule {
         Some(Found::Takes(mated)) => {
             text.push_str(&room_in_words(case, mated.pair.room));
             if is_deep(mated) {
-                text.push_str("; agree it, or prove the pair by a proof load test");
+                text.push_str(", or prove the pair by a proof load test");
             }
         }
         Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => text.push_str(&format!(
@@ -86,7 +86,7 @@ pub static ASSEMBLES: Rule = Rule {
         _ if says.mark == Mark::Bar => text.push_str("no nut takes the coat"),
         Some(Found::Takes(mated)) if says.mark == Mark::Condition => {
             text.push_str(&format!(
-                "agree the nut: {} of the thread is left",
+                "agree the nut with its maker, {} of the thread left",
                 Shown::percent(mated.overlap, 0)
             ));
         }
@@ -172,7 +172,9 @@ pub static OVERLAP: Rule = Rule {
 pub static MATING: Rule = Rule {
     source: document::ISO_965_5.read("clause 1"),
     when: When::If(|case| {
-        case.part.is_some_and(|part| part.bolt_class.is_undercut() && part.nut_class.is_some())
+        case.part.is_some_and(|part| {
+            part.bolt_class.is_some_and(ToleranceClass::is_undercut) && part.nut_class.is_some()
+        })
     }),
     test: Test::By(|case| {
         case.part.and_then(|part| part.nut_class).is_some_and(ToleranceClass::is_over_size)
@@ -186,7 +188,8 @@ pub static MATING: Rule = Rule {
 /// The room that takes the coat in a nut, and the standard class that was written instead.
 fn instead(case: &Case<'_>) -> Option<(Room, ToleranceClass)> {
     let part = case.part?;
-    let written = part.nut_class.filter(|class| *class == standard_class(part.thread))?;
+    let thread = part.thread?;
+    let written = part.nut_class.filter(|class| *class == standard_class(thread))?;
     let room = case.mated()?.pair.room;
     matches!(room, Room::NutG | Room::Tapped(_)).then_some((room, written))
 }
@@ -264,6 +267,19 @@ pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
         }
         Room::Tapped(allowance) => {
             let how = over_in_words(case, allowance);
+            // What no table prints is agreed with whoever makes it; what one prints is ordered.
+            if let Allowance::Own(_) = allowance {
+                let when = match (is_nut || !is_screw, hot_dip) {
+                    (true, true) => ", tapped after dipping",
+                    (true, false) => ", before they are coated",
+                    (false, _) => "",
+                };
+                let (what, whom) = match (is_screw, is_nut) {
+                    (true, _) => ("the hole", "whoever makes it"),
+                    (false, _) => ("nuts", "their maker"),
+                };
+                return format!("agree with {whom} {what} tapped {how}{when}");
+            }
             match (is_nut, is_screw, hot_dip) {
                 (true, _, true) => format!("dip the nut as a blank, then tap it {how}"),
                 (true, _, false) => format!("order the nut tapped {how} before it is coated"),

@@ -67,6 +67,7 @@ pub static NYLON_PATCH: Rule = Rule {
 /// Heavier than about a pound.
 pub static HEAVY: Rule = Rule {
     source: mechanical_process::HEAVIEST_PIECE.source,
+    when: When::If(|case| case.part.is_some_and(|part| part.thread.is_some() || part.kind == Kind::Other)),
     test: Test::By(|case| mass(case).is_none_or(|mass| mass > mechanical_process::HEAVIEST_PIECE.value)),
     says: |_| Says::condition().asking(Instruction::AskThePlant),
     words: Phrase::By(|case, _, text| {
@@ -155,7 +156,7 @@ fn longer(case: &Case<'_>, limit: Length) -> bool {
 fn mass(case: &Case<'_>) -> Option<Mass> {
     let part = case.part?;
     part.mass.or_else(|| {
-        let diameter = part.thread.diameter();
+        let diameter = part.thread?.diameter();
         let length = part.length.unwrap_or(diameter + diameter);
         let bar = match part.kind.form() {
             // A cylinder head of 1.5 d, or a hexagon of 1.6 d, on the shank.

@@ -105,6 +105,8 @@ keys! {
     ReducedLoads: "reduced-loads",
     /// ISO 4042 agrees the thickness of parts longer than 15 diameters.
     BeyondTable2: "beyond-table-2",
+    /// The order does not say the size.
+    SizeNotSaid: "size-not-said",
     /// The coated thread goes together.
     Assembles: "assembles",
     /// No tapped nut is published for the thread.

@@ -30,8 +30,8 @@ pub enum Instruction {
     Bake(HeatTreatment),
     /// Get the actual temper, or hardness and proof load after dipping.
     ProveTemper,
-    /// Have the maker or the purchaser agree in writing.
-    Agree,
+    /// Have the maker of the part agree in writing.
+    MakerAgrees,
     /// Agree a test for hydrogen embrittlement on the coated lot.
     TestForEmbrittlement,
     /// Ask the plater or the galvanizer whether the piece goes in.
@@ -130,12 +130,12 @@ impl Instruction {
             Self::ProveTemper => {
                 "get the maker's tempering temperature, or hardness and proof load after dipping".to_owned()
             }
-            Self::Agree => "have it agreed in writing".to_owned(),
-            Self::TestForEmbrittlement => "agree a test for embrittlement".to_owned(),
+            Self::MakerAgrees => "have the maker agree in writing".to_owned(),
+            Self::TestForEmbrittlement => format!("agree a test for embrittlement with the {plant}"),
             Self::AskThePlant => format!("ask the {plant} whether it goes in"),
-            Self::AgreeAllowance(None) => "agree nut and gauges".to_owned(),
+            Self::AgreeAllowance(None) => format!("agree nut and gauges with the {plant}"),
             Self::AgreeAllowance(Some(needed)) => {
-                format!("agree nuts tapped over by {} or more", case.size(*needed, 2))
+                format!("agree nuts tapped over by {} or more with the {plant}", case.size(*needed, 2))
             }
             Self::OneLot => "one matched lot".to_owned(),
         }
@@ -159,9 +159,9 @@ impl Instruction {
                 "Get the actual tempering temperature from the maker, or verify hardness and proof load after dipping."
                     .to_owned()
             }
-            Self::Agree => "Have the maker or the purchaser agree in writing.".to_owned(),
+            Self::MakerAgrees => "Have the maker of the part agree in writing.".to_owned(),
             Self::TestForEmbrittlement => {
-                "Agree a test for hydrogen embrittlement on the coated lot.".to_owned()
+                format!("Agree a test for hydrogen embrittlement on the coated lot with the {plant}.")
             }
             Self::AskThePlant => format!("Ask the {plant} whether the piece goes in."),
             Self::AgreeAllowance(None) => {

@@ -1,12 +1,13 @@
 //! The size of a thread against its zinc.
 
-use super::{Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process::{Electroplated, HotDip};
 use crate::quantity::Length;
 use crate::source::document;
 use crate::table::hotdip_process::LEAST_THREAD;
 use crate::table::iso_4042_threads::TABLE_2_SOURCE;
-use crate::table::practice::{SMALL_INCH, WIPED_ROD_FROM};
+use crate::table::practice::{self, SMALL_INCH, WIPED_ROD_FROM};
+use crate::thread::Thread;
 use crate::thread::coat_room::iso_4042_column;
 use crate::working::Mark;
 
@@ -17,7 +18,7 @@ const fn row(key: Key) -> Rule {
         process: Some(HotDip),
         under: Under::Any,
         source: LEAST_THREAD.source,
-        when: When::If(|case| case.part.is_some_and(|part| part.kind.has_mate())),
+        when: When::If(|case| threaded(case).is_some()),
         test: Test::Always,
         says: |_| Says::bar(),
         words: Phrase::NONE,
@@ -31,17 +32,14 @@ const fn row(key: Key) -> Rule {
 /// published. A threaded rod that an air ring wipes is done from about M6.
 pub static BELOW_M8: Rule = Rule {
     test: Test::By(|case| {
-        case.part.is_some_and(|part| {
+        threaded(case).is_some_and(|thread| {
             let (diameter, pitch) = LEAST_THREAD.value;
-            let small = part.thread.is_metric() && part.thread.diameter() < diameter;
-            small || part.thread.pitch() < pitch
+            (thread.is_metric() && thread.diameter() < diameter) || thread.pitch() < pitch
         })
     }),
     says: |case| {
-        let wiped = case
-            .part
-            .is_some_and(|part| part.kind.is_rod() && part.thread.diameter() >= WIPED_ROD_FROM.value);
-        if wiped {
+        let rod = case.part.is_some_and(|part| part.kind.is_rod());
+        if rod && threaded(case).is_some_and(|thread| thread.diameter() >= WIPED_ROD_FROM.value) {
             Says::from(Mark::Condition, WIPED_ROD_FROM.source).asking(Instruction::AskThePlant)
         } else {
             Says::bar()
@@ -54,7 +52,7 @@ pub static BELOW_M8: Rule = Rule {
         });
     }),
     why: Phrase::By(|case, _, text| {
-        let thread = case.part.map_or_else(String::new, |part| part.thread.to_string());
+        let thread = threaded(case).map_or_else(String::new, |thread| thread.to_string());
         text.push_str(&thread);
         text.push_str(" is below M8 or a pitch of 1.25 mm");
     }),
@@ -70,17 +68,8 @@ pub static BELOW_M8: Rule = Rule {
 /// ISO 10684 covers coarse threads.
 pub static FINE_PITCH: Rule = Rule {
     source: document::ISO_10684.read("scope"),
-    when: When::If(|case| {
-        case.part.is_some_and(|part| {
-            let (diameter, pitch) = LEAST_THREAD.value;
-            let thread = part.thread;
-            part.kind.has_mate()
-                && thread.is_metric()
-                && thread.diameter() >= diameter
-                && thread.pitch() >= pitch
-        })
-    }),
-    test: Test::By(|case| case.part.is_some_and(|part| !part.thread.is_coarse())),
+    when: When::If(|case| threaded(case).is_some_and(is_dipped_metric)),
+    test: Test::By(|case| threaded(case).is_some_and(|thread| !thread.is_coarse())),
     says: |_| Says::condition().asking(Instruction::AgreeAllowance(None)),
     why: Phrase::Text("ISO 10684 covers coarse threads only"),
     words: Phrase::Text("agree thread, nut and gauges with the galvanizer"),
@@ -91,14 +80,15 @@ pub static FINE_PITCH: Rule = Rule {
 /// Coarse inch threads below 3/8 in take the coat less well.
 pub static BELOW_THREE_EIGHTHS: Rule = Rule {
     source: SMALL_INCH.source,
-    when: When::If(|case| case.part.is_some_and(|part| part.kind.has_mate() && !part.thread.is_metric())),
+    when: When::If(|case| threaded(case).is_some_and(|thread| !thread.is_metric())),
     test: Test::By(|case| {
         // A thousandth of a millimetre covers the rounding of inches.
-        case.part.is_some_and(|part| part.thread.diameter() < SMALL_INCH.value - Length::from_mm(0.001))
+        threaded(case).is_some_and(|thread| thread.diameter() < SMALL_INCH.value - Length::from_mm(0.001))
     }),
     says: |_| Says::condition().asking(Instruction::AskThePlant),
     why: Phrase::Text("below 3/8 in a thread takes hot-dip zinc less well"),
     words: Phrase::Text("have a sample dipped and gauged first"),
+    brief: Phrase::Text("have a sample dipped and gauged"),
     met: "large enough to take the coat well",
     ..row(Key::BelowThreeEighths)
 };
@@ -109,11 +99,10 @@ pub static BEYOND_TABLE_2: Rule = Rule {
     under: Under::Iso4042,
     source: TABLE_2_SOURCE,
     when: When::If(|case| {
-        case.part.is_some_and(|part| {
-            part.kind.has_mate()
-                && part.thread.is_metric()
-                && part.length.is_some_and(|length| iso_4042_column(part.thread, length).is_err())
-        })
+        let length = case.part.and_then(|part| part.length);
+        threaded(case)
+            .zip(length)
+            .is_some_and(|(thread, length)| thread.is_metric() && iso_4042_column(thread, length).is_err())
     }),
     says: |_| Says::condition(),
     why: Phrase::Text("longer than 15 diameters, where ISO 4042's thicknesses for threads end"),
@@ -121,3 +110,36 @@ pub static BEYOND_TABLE_2: Rule = Rule {
     brief: Phrase::Text("agree the thickness on so long a part"),
     ..row(Key::BeyondTable2)
 };
+
+/// Nobody said the size: the room for the coat, and what the kettle does to a small thread, hang on it. What
+/// has no thread is judged without it but for the kettle, whose coats go by size.
+pub static SIZE_NOT_SAID: Rule = Rule {
+    source: practice::SIZE_FIRST,
+    process: None,
+    when: When::If(|case| case.part.is_some_and(|part| part.thread.is_none())),
+    test: Test::By(|case| case.process == HotDip || case.part.is_some_and(|part| part.kind.has_mate())),
+    says: |_| Says::only(Mark::NotJudged),
+    words: Phrase::By(|case, _, text| {
+        text.push_str(match case.part.is_some_and(|part| part.kind.has_mate()) {
+            true => "say the thread: the room for the coat, and the nut that takes it, follow from it",
+            false => "say the size: hot-dip has its coats by size",
+        });
+    }),
+    met: "no thread has to take the coat",
+    brief: Phrase::By(|case, _, text| {
+        let has_mate = case.part.is_some_and(|part| part.kind.has_mate());
+        text.push_str(if has_mate { "say the thread" } else { "say the size" });
+    }),
+    ..row(Key::SizeNotSaid)
+};
+
+/// The machine thread of the part, where it has one and it is known.
+fn threaded(case: &Case<'_>) -> Option<Thread> {
+    case.part.filter(|part| part.kind.has_mate())?.thread
+}
+
+/// Whether a thread is one of the metric ones that ISO 10684 has hot-dipped.
+fn is_dipped_metric(thread: Thread) -> bool {
+    let (diameter, pitch) = LEAST_THREAD.value;
+    thread.is_metric() && thread.diameter() >= diameter && thread.pitch() >= pitch
+}

@@ -7,6 +7,7 @@ use crate::quantity::Shown;
 use crate::source::{Source, document};
 use crate::table::nut_style::Style;
 use crate::table::pairing::Nut;
+use crate::thread::ToleranceClass;
 use crate::thread::load::{self, Load, Loads};
 use crate::thread::overtap::Allowance;
 use crate::thread::pair::{Found, Room};
@@ -67,21 +68,22 @@ pub static CARRIES: Rule = Rule {
 /// document the design has to agree; a barrel's order tells it.
 pub static REDUCED_LOADS: Rule = Rule {
     when: When::If(|case| {
-        let loads = case.part.filter(|part| part.kind.has_mate()).map(|part| load::hot_dip(part.thread));
+        let loads =
+            case.part.filter(|part| part.kind.has_mate()).and_then(|part| part.thread).map(load::hot_dip);
         match loads {
             Some(Ok(Loads::Reduced)) => case.process == Process::HotDip || is_cut_for_zinc(case),
             Some(Ok(Loads::Full)) => case.process == Process::HotDip || case.part.is_some_and(is_undercut),
             _ => false,
         }
     }),
-    test: Test::By(|case| case.part.is_some_and(|part| load::hot_dip(part.thread) == Ok(Loads::Reduced))),
+    test: Test::By(|case| case.thread().is_some_and(|thread| load::hot_dip(thread) == Ok(Loads::Reduced))),
     says: |case| match case.process {
         Process::HotDip => Says::condition(),
         _ if case.part.is_some_and(is_undercut) => Says::condition(),
         _ => Says::term(),
     },
     words: Phrase::By(|case, _, text| {
-        let thread = case.part.map_or_else(String::new, |part| part.thread.to_string());
+        let thread = case.thread().map_or_else(String::new, |thread| thread.to_string());
         text.push_str(&format!("have the design use the reduced loads of ISO 10684, Annex A, for {thread}"));
         if let Some(Carried { pair, carries: Carries::Reduced(load) }) = case.pair {
             let whose = if pair.is_undercut() { "the bolt" } else { "the nut" };
@@ -113,7 +115,7 @@ fn is_cut_for_zinc(case: &Case<'_>) -> bool {
 }
 
 fn is_undercut(part: &Part) -> bool {
-    part.bolt_class.is_undercut()
+    part.bolt_class.is_some_and(ToleranceClass::is_undercut)
 }
 
 fn says(of: &Carried) -> Says {
@@ -207,7 +209,7 @@ fn remedy(pair: &BoltAndNut, model: Option<&Model>) -> String {
 fn brief(pair: &BoltAndNut) -> String {
     match pair.better() {
         Some(nut) => format!("order {} nuts, or prove the load of these", named(nut)),
-        None => "prove the pair by a proof load test".to_owned(),
+        None => "prove the pair by proof load".to_owned(),
     }
 }
 

@@ -61,7 +61,7 @@ pub static COATING: Rule = Rule {
         let document = document.strip_prefix("ASTM ").unwrap_or(document);
         match says.mark {
             Mark::Bar => text.push_str(&format!("{document} does not list it")),
-            _ => text.push_str("agree the class, for another is listed"),
+            _ => text.push_str("agree the class with the purchaser, for another is listed"),
         }
     }),
     ..row(Key::StructuralCoating)
@@ -113,14 +113,14 @@ asked! {
 /// How far the nut is turned in the rotational-capacity test, and what the bolt then holds.
 fn turn(case: &Case<'_>) -> Option<String> {
     let (part, bolt) = (case.part?, bolt(case)?);
-    let diameters = part.length? / part.thread.diameter();
-    let least =
-        aisc_360::pretension(bolt, part.thread.diameter()).map_or_else(String::new, |least| {
-            match part.thread.is_metric() {
-                true => format!(" of {}", least.value.show(&unit::KILONEWTON, 0)),
-                false => format!(" of {}", least.value.show(&unit::LBF, 0)),
-            }
-        });
+    let thread = part.thread?;
+    let diameters = part.length? / thread.diameter();
+    let least = aisc_360::pretension(bolt, thread.diameter()).map_or_else(String::new, |least| match thread
+        .is_metric()
+    {
+        true => format!(" of {}", least.value.show(&unit::KILONEWTON, 0)),
+        false => format!(" of {}", least.value.show(&unit::LBF, 0)),
+    });
     Some(match assembly::turn_degrees(diameters) {
         Some(degrees) => format!(
             "from snug the nut is turned by {degrees}° at this length and does not strip; at the end the bolt holds {} \
@@ -156,9 +156,10 @@ pub static NUT_BY_NAME: Rule = Rule {
 /// Zinc on steels for hot service.
 pub static HOT_SERVICE: Rule = Rule {
     source: document::GALVANIZING_TEXT.memory("zinc is for service up to 200 °C"),
-    when: When::Grades(&[Grade::A193B7]),
+    when: When::Grades(&[Grade::A193B7, Grade::A193B7M, Grade::A194Grade2H]),
     says: |_| Says::note(),
     words: Phrase::Text("the steel is made for heat, and zinc is not for service above 200 °C"),
+    brief: Phrase::Text("Zinc is not for service above 200 °C."),
     ..row(Key::HotService)
 };
 
@@ -213,7 +214,10 @@ pub static NUT: Rule = Rule {
 fn bolt(case: &Case<'_>) -> Option<Bolt> {
     let grade = case.grade()?;
     let metric = || {
-        case.part.filter(|part| part.kind == Kind::StructuralBolt && part.thread.is_metric())?;
+        case.part
+            .filter(|part| part.kind == Kind::StructuralBolt)?
+            .thread
+            .filter(|thread| thread.is_metric())?;
         structural::metric(grade)
     };
     structural::bolt(grade).or_else(metric)
@@ -222,7 +226,7 @@ fn bolt(case: &Case<'_>) -> Option<Bolt> {
 /// The structural bolt that a nut ordered alone is made for; beside its bolt the assembly speaks.
 fn bolt_of_nut(case: &Case<'_>) -> Option<Bolt> {
     let part = case.part.filter(|part| part.kind.is_nut() && part.bolt.is_none())?;
-    structural::bolt_of_nut(case.grade()?, part.thread)
+    structural::bolt_of_nut(case.grade()?, part.thread?)
 }
 
 /// Whether the bolt is one of EN 14399, whose coats other than hot-dip are agreed.

@@ -52,7 +52,7 @@ pub(super) fn block(assessed: &Assessed, judged: &Judged, sources: &mut Vec<Sour
 
 /// What the calculator of gauges says of the pair that was found, at its own limits.
 fn report(assessed: &Assessed, judged: &Judged, mated: &Mated) -> Option<Report> {
-    let line = &assessed.line;
+    let thread = assessed.line.thread?;
     let offer = judged.offer.as_ref()?;
     let nut = mated.pair.nut;
     let allowance = match mated.pair.room {
@@ -61,16 +61,16 @@ fn report(assessed: &Assessed, judged: &Judged, mated: &Mated) -> Option<Report>
         _ => Allowance::Standard,
     };
     let input = gauges::Input {
-        thread: line.thread,
+        thread,
         bolt_class: mated.pair.class,
         allowance,
         coat: Coat::even(offer.min, offer.max),
-        coat_unit: if line.thread.is_metric() { &unit::UM } else { &unit::MIL },
+        coat_unit: if thread.is_metric() { &unit::UM } else { &unit::MIL },
         // The nut is gauged as it is tapped: after the bath, or before the barrel.
         inside: 0.0,
         making: Making::Cut,
     };
-    let standard = limits::nut(line.thread, standard_class(line.thread)).ok()?;
+    let standard = limits::nut(thread, standard_class(thread)).ok()?;
     let nut = Nut { limits: nut, standard, allowance: nut.deviation };
     let outcome = gauges::of_pair(&input, mated.pair.bolt, nut).ok()?;
     Some(Gauges::explain(&input, &outcome))

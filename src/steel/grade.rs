@@ -172,6 +172,11 @@ impl Grade {
         }
     }
 
+    /// What the grade asks of each of its ranges of size.
+    pub fn sizes(self) -> impl Iterator<Item = Properties> {
+        self.rows().iter().map(move |row| Properties { grade: self, row })
+    }
+
     /// The grade with this key.
     pub fn of_key(key: &str) -> Option<Self> {
         Self::ALL.iter().copied().find(|grade| grade.key() == key)

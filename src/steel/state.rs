@@ -247,6 +247,23 @@ impl Steel {
     pub fn grade(grade: super::Grade, diameter: Length) -> Result<Self, Refusal> {
         grade.properties(diameter).map(Self::Grade)
     }
+
+    /// The same; where the diameter is not known, of the size in which the grade is hardest.
+    ///
+    /// # Errors
+    /// A [`Refusal`] where the standard does not cover the size.
+    pub fn of(grade: super::Grade, diameter: Option<Length>) -> Result<Self, Refusal> {
+        let Some(diameter) = diameter else {
+            let hardness = |steel: &Self| {
+                let hardest = State::of(*steel).hardest(Measure::Scale(Scale::Hv));
+                hardest.map_or(0.0, |hardest| hardest.as_compared().number())
+            };
+            let hardest =
+                grade.sizes().map(Self::Grade).max_by(|one, other| hardness(one).total_cmp(&hardness(other)));
+            return hardest.map_or_else(|| Self::grade(grade, Length::ZERO), Ok);
+        };
+        Self::grade(grade, diameter)
+    }
 }
 
 impl Measure {

@@ -36,5 +36,7 @@ pub const FLAT_PARTS_NEST: Source = common_practice("flat parts nest");
 /// A nylon patch over mechanical zinc.
 pub const NYLON_PATCH: Source =
     common_practice("a sprayed nylon patch over mechanical zinc wants a trivalent chromate first");
+/// Room, nut and the class of a hot-dip coat follow from the size.
+pub const SIZE_FIRST: Source = common_practice("the room for a coat goes by the size");
 /// A bolt ordered for years goes into a place somebody has named.
 pub const NAME_THE_PLACE: Source = common_practice("years need a place");

@@ -150,28 +150,28 @@ fn ten_orders_as_they_are_answered_on_a_call() {
             &["class 25", "room in the tapped hole", "takes the temper"],
         ),
         (
-            "3/4-10 x 2-1/2 structural bolt, A325, C3, 15 years",
+            "3/4-10 x 2-1/2 structural bolt, A325, with DH nut and F436 washer, C3, 15 years",
             Some(HotDip),
-            &["F2329", "lubricated", "rotational-capacity", "does not list it"],
+            &["F2329", "DH nuts", "lubricated", "rotational-capacity", "does not list it"],
         ),
-        (
-            "M12 washers, 4.6, 20000 pcs, C3, 15 years",
-            Some(Mechanical),
-            &["class 40", "Hot-dip", "also suit"],
-        ),
+        ("M12 washers, 4.6, 20,000, C3, 15 years", Some(Mechanical), &["class 40", "Hot-dip", "also suit"]),
         ("M6 x 20 hex screw, 8.8, C1", Some(Electroplated), &["ISO 4042", "5 µm", "Mechanical", "below M8"]),
-        ("3/4-10 x 2-1/2 structural bolt, A490", None, &["None of the three", "zinc flake", "A325"]),
+        ("3/4-10 structural bolt, A490", None, &["None of the three", "zinc flake", "A325"]),
         (
-            "5/8-11 x 4 rod, B7, C3, 15 years",
+            "5/8-11 x 4 stud, B7, two 2H nuts, C3, 15 years",
             Some(HotDip),
-            &["0.020", "after dipping", "Nothing to prove", "also suits"],
+            &["2H nuts", "0.020", "after dipping", "Nothing to prove", "also suits", "above 200 °C"],
         ),
         (
-            "M20 retaining ring, 50 HRC, C2",
+            "Retaining rings, 50 HRC, C2",
             Some(Mechanical),
-            &["test for embrittlement", "Not hot-dip", "45 HRC"],
+            &["test for embrittlement with the plater", "Not hot-dip", "45 HRC"],
         ),
-        ("M5 drywall screw, 500 HV, C2", Some(Mechanical), &["class 12", "Not hot-dip", "case-hardened"]),
+        (
+            "Drywall screws, case-hardened, C2",
+            Some(Mechanical),
+            &["class 12", "Electroplated", "Not hot-dip", "case-hardened"],
+        ),
     ];
     for (text, process, said) in ten {
         let draft = order::reading::read(text).draft;
@@ -181,5 +181,35 @@ fn ten_orders_as_they_are_answered_on_a_call() {
         for words in said {
             assert!(answer.contains(words), "“{words}” is not in: {answer}");
         }
+    }
+}
+
+/// Of each order what must be said, and what must not.
+#[test]
+fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
+    let lines: [(&str, &[&str], &[&str]); 12] = [
+        ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
+        ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
+        ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
+        // A coat that is not judged is told so before zinc is advised.
+        ("M16 x 60 hex bolt, 8.8, C3, cadmium plated", &["Cadmium is not judged here. Of zinc, take"], &[]),
+        ("M16 x 60 hex bolt, 8.8, C3, zinc flake", &["Zinc flake is not judged here. Of zinc, take"], &[]),
+        ("M16 x 60 hex bolt, 8.8, C3, plain", &["A part without zinc is not judged here."], &[]),
+        ("M16 x 60 hex bolt, 8.8, C3, zinc flake or HDG", &["Take hot-dip"], &["not judged here"]),
+        // A class that does not last or does not fit names the nearest of its document.
+        ("M16 x 60 hex bolt, 8.8, B695 class 8, C4, 15 years", &["as asked", "class 25 would do"], &[]),
+        ("M8 x 30 hex bolt, 8.8, B695 class 80, C3", &["as asked", "class 50 would do"], &[]),
+        // Whoever has to agree is named.
+        ("3/8-16 x 2 hex bolt, grade 8, HDG, C3", &["have the maker agree in writing"], &[]),
+        // What needs no size is said without it.
+        ("hex bolt, 8.8, C3, 15 years", &["First say the thread. Take hot-dip"], &["Nothing to prove"]),
+        ("cotter pins, C2", &["First say the steel. Take mechanical", "say the size"], &["say the thread"]),
+    ];
+    for (line, said, unsaid) in lines {
+        let answer = order::assess(&order::reading::read(line).draft).unwrap().answer.text;
+        let answer = answer.replace('\u{a0}', " ");
+        assert!(said.iter().all(|words| answer.contains(words)), "{line}: {answer}");
+        assert!(!unsaid.iter().any(|words| answer.contains(words)), "{line}: {answer}");
+        assert!(answer.matches("First ").count() <= 1, "{line}: {answer}");
     }
 }

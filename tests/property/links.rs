@@ -77,8 +77,8 @@ fn compare(calculator: &str, draft: &Draft, case: &Case<'_>, text: &str) -> Opti
             let input = parse::<OversizeTap>(draft).unwrap();
             let (part, offer) = (case.part.unwrap(), case.offer.unwrap());
             let limits = (offer.min, offer.max);
-            let size = (part.thread, part.length);
-            assert_eq!(input.thread, part.thread, "{text}");
+            let size = (input.thread, part.length);
+            assert_eq!(Some(input.thread), part.thread, "{text}");
             assert_eq!(
                 input.coat,
                 pair::coat(case.process, size, limits, pair::INSIDE_SHARE.value),
@@ -134,7 +134,7 @@ fn compare(calculator: &str, draft: &Draft, case: &Case<'_>, text: &str) -> Opti
 fn compare_load(stated: &Load, case: &Case<'_>, text: &str) {
     let Load::Count(piece, pieces) = stated else { panic!("{text}: {stated:?}") };
     let part = case.part.unwrap();
-    assert_eq!((piece.kind, piece.designation.thread), (part.kind, part.thread), "{text}");
+    assert_eq!((piece.kind, Some(piece.designation.thread)), (part.kind, part.thread), "{text}");
     let length = part.length.filter(|_| part.kind.has_length());
     assert_eq!(piece.length.map(|length| length.quantity), length, "{text}");
     assert!(part.quantity.is_none_or(|quantity| quantity == *pieces), "{text}");

@@ -124,7 +124,17 @@ fn a_washer_has_no_thread_to_fit() {
 fn what_a_line_does_not_say_is_asked_and_never_assumed() {
     let problems = order::assess(&order::reading::read("8.8, 100 pcs, C3").draft).unwrap_err();
     let missing: Vec<&str> = problems.iter().filter(|p| p.fault == Fault::Missing).map(|p| p.field).collect();
-    assert_eq!(missing, ["part", "thread"]);
+    assert_eq!(missing, ["part"]);
+    // What needs no size is answered without it, and the size is asked for where something hangs on it.
+    let asks = |line: &str| {
+        let line = order::read(&order::reading::read(line).draft).unwrap();
+        judge(&line).processes.map(|judged| {
+            judged.ruling(Key::SizeNotSaid).is_some_and(|ruling| ruling.says.mark == Mark::NotJudged)
+        })
+    };
+    assert_eq!(asks("hex bolt 8.8, C3"), [true; 3]);
+    assert_eq!(asks("retaining rings, 50 HRC, C2"), [true, false, false]);
+    assert_eq!(asks("M12 hex bolt 8.8, C3"), [false; 3]);
     // What needs no steel, place or quantity is answered without them.
     let line = order::read(&order::reading::read("M16 x 60 hex bolt, 15 years").draft).unwrap();
     assert_eq!((line.quantity, line.steel, line.place), (None, None, None));
@@ -171,7 +181,8 @@ fn what_is_asked_for_is_answered_first() {
 fn an_empty_draft_is_filled_from_no_example() {
     let problems = order::read(&Draft::default()).unwrap_err();
     let missing: Vec<&str> = problems.iter().map(|problem| problem.field).collect();
-    assert_eq!(missing, ["part", "thread"]);
+    // Without the thread there is still something to say: it is asked for in the answer.
+    assert_eq!(missing, ["part"]);
 }
 
 #[test]

@@ -307,14 +307,15 @@ pub fn write(stated: &Stated, writer: &mut Writer) {
 /// Fills the fields from the part of a case: so many pieces, where anybody said how many.
 pub fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
     let part = case.part?;
+    let thread = part.thread?;
     writer.put(&LOAD, StatedBy::Count);
     writer.put(&PART, part.kind);
-    writer.put(&THREAD, Designation { thread: part.thread, class: None });
+    writer.put(&THREAD, Designation { thread, class: None });
     if let Some(pieces) = part.quantity {
         writer.put(&PIECES, pieces);
     }
     if let Some(length) = part.length.filter(|_| part.kind.has_length()) {
-        let unit = if part.thread.is_metric() { &unit::MM } else { &unit::INCH };
+        let unit = if thread.is_metric() { &unit::MM } else { &unit::INCH };
         writer.put(&LENGTH, Written { quantity: length, unit });
     }
     Some(())

@@ -51,8 +51,9 @@ pub static FIELDS: [FieldAbout; 20] = [
 
 pub(super) const PART: Field<part::Kind> = Field::choice("part", "Part", &PARTS, "");
 
-pub(super) const THREAD: Field<Designation> =
-    Field::text("thread", "Thread", "").hint("As written on the order: M20, M16x1.5-6g, 5/8-11 UNC-2A.");
+pub(super) const THREAD: Field<Designation> = Field::text("thread", "Thread", "")
+    .hint("As written on the order: M20, M16x1.5-6g, 5/8-11 UNC-2A.")
+    .optional();
 
 pub(super) const LENGTH: Field<Length> = Field::quantity(
     "length",

@@ -14,7 +14,7 @@ use crate::thread::{Designation, Thread, ToleranceClass};
 pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let part = reader.get(&fields::PART);
     let designation = designation(reader, part);
-    let thread = designation.map(|designation| designation.thread);
+    let thread = designation.map(|designation| designation.map(|designation| designation.thread));
     let (length, quantity) = (reader.if_asked(&fields::LENGTH), reader.optional(&fields::QUANTITY));
     let steel = steel(reader, part, thread);
     let has_patch = reader.get(&fields::PATCH);
@@ -28,8 +28,8 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let (designation, nut_class) = (designation?, nut_class?);
     Ok(OrderLine {
         part: part?,
-        thread: designation.thread,
-        class: designation.class,
+        thread: designation.map(|designation| designation.thread),
+        class: designation.and_then(|designation| designation.class),
         length: length?,
         quantity: quantity?,
         steel: steel?,
@@ -45,10 +45,13 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     })
 }
 
-/// The thread; its class is that of the part.
-fn designation(reader: &mut Reader<'_>, part: Result<part::Kind, Missed>) -> Result<Designation, Missed> {
-    let designation = reader.get(&fields::THREAD)?;
-    match (designation.class, part) {
+/// The thread, if it was written; its class is that of the part.
+fn designation(
+    reader: &mut Reader<'_>,
+    part: Result<part::Kind, Missed>,
+) -> Result<Option<Designation>, Missed> {
+    let designation = reader.optional(&fields::THREAD)?;
+    match (designation.and_then(|designation| designation.class), part) {
         (Some(class), Ok(part)) if class.is_bolt() == part.is_nut() => {
             Err(reader.wrong(&fields::THREAD, Fault::Conflict(OTHER_HALF.to_owned())))
         }
@@ -64,7 +67,7 @@ const OTHER_HALF: &str =
 fn steel(
     reader: &mut Reader<'_>,
     part: Result<part::Kind, Missed>,
-    thread: Result<Thread, Missed>,
+    thread: Result<Option<Thread>, Missed>,
 ) -> Result<Option<State>, Missed> {
     let known = reader.optional(&fields::STEEL);
     let hardness = reader.if_asked(&fields::HARDNESS);
@@ -74,7 +77,7 @@ fn steel(
         // Screws that form their thread are hard on the surface, whatever else is known of their steel.
         let hard_skin = part.is_ok_and(|part| part.usual_steel() == part::UsualSteel::CaseHardened);
         if hard_skin && case != CaseHardened::No {
-            let steel = Steel::grade(Grade::Iso2702, thread?.diameter()).ok();
+            let steel = Steel::of(Grade::Iso2702, thread?.map(Thread::diameter)).ok();
             return Ok(steel.map(|steel| State { steel, case_hardened: true, cold_worked }));
         }
         // How it was treated is judged only on a steel that is known.
@@ -106,24 +109,25 @@ fn steel(
 
 const OTHER: &str = "nothing is judged of it: the finishes here are zinc on carbon and alloy steel";
 
-fn of_size(reader: &mut Reader<'_>, grade: Grade, thread: Thread) -> Result<Steel, Missed> {
+fn of_size(reader: &mut Reader<'_>, grade: Grade, thread: Option<Thread>) -> Result<Steel, Missed> {
     // Metric structural bolts of ASTM are ordered without their M as often as with it.
+    let is_metric = thread.is_some_and(|thread| thread.is_metric());
     let grade = match grade {
-        Grade::A325 if thread.is_metric() => Grade::A325M,
-        Grade::A490 if thread.is_metric() => Grade::A490M,
+        Grade::A325 if is_metric => Grade::A325M,
+        Grade::A490 if is_metric => Grade::A490M,
         grade => grade,
     };
-    Steel::grade(grade, thread.diameter())
+    Steel::of(grade, thread.map(Thread::diameter))
         .map_err(|refusal| reader.wrong(&fields::STEEL, Fault::Refused(refusal)))
 }
 
 /// The class of the nut, where one comes with the bolt.
 fn nut_class(
     reader: &mut Reader<'_>,
-    thread: Result<Thread, Missed>,
+    thread: Result<Option<Thread>, Missed>,
 ) -> Result<Option<ToleranceClass>, Missed> {
     let class = reader.if_asked(&fields::NUT_CLASS)?;
-    let (Some(class), Ok(thread)) = (class, thread) else { return Ok(class) };
+    let (Some(class), Ok(Some(thread))) = (class, thread) else { return Ok(class) };
     if class.is_bolt() || class.is_metric() != thread.is_metric() {
         let nuts = if thread.is_metric() { "6H, 6AZ or 6AX" } else { "2B" };
         let why = format!("{class} is no class of a nut for {thread}; write {nuts}");

@@ -10,7 +10,8 @@ use crate::thread::Designation;
 /// Writes what [`read`](super::read::read) reads; what is not asked of such a part is not written.
 pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
     writer.put(&fields::PART, line.part);
-    writer.put(&fields::THREAD, Designation { thread: line.thread, class: line.class });
+    let designation = line.thread.map(|thread| Designation { thread, class: line.class });
+    writer.put_optional(&fields::THREAD, designation);
     writer.put_optional(&fields::QUANTITY, line.quantity);
     match line.steel {
         Some(state) => steel(state, writer),

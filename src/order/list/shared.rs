@@ -41,7 +41,8 @@ impl Shared {
         let class = offer.class;
         Some(match judged.process {
             Process::HotDip => {
-                let length = judgement.main().and_then(|main| main.shape.as_ref().ok()?.overall_length());
+                let length =
+                    judgement.main().and_then(|main| main.shape.as_ref()?.as_ref().ok()?.overall_length());
                 let wiping = kettle::wiping(length.unwrap_or(Length::from_mm(0.0)), None);
                 // Nuts go in as blanks, as in the calculator of the kettle.
                 let area = arrange::area(line, judgement, |shape| shape.blank().surface());

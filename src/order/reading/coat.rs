@@ -5,6 +5,7 @@ use crate::quantity::letters::lower;
 use std::cmp::Reverse;
 
 use super::items::Line;
+use super::lexicon;
 use super::what::{Family, What};
 use crate::order::asked::{self, Asked};
 use crate::process::Process;
@@ -54,13 +55,49 @@ pub(super) fn settle(line: &mut Line) {
     if let Some(chosen) = chosen {
         let key = chosen.key.clone();
         line.draft.set("asked", key);
-    } else {
-        not_wanted(line);
     }
+    not_wanted(line);
+    not_judged(line);
     thicknesses(line);
 }
 
-/// Where nothing is asked for but a process is left out (`no HDG`): any but that one, and of two the third.
+/// A coat that is not judged here is asked for all the same, and named; where zinc is asked for as well, that
+/// is judged.
+fn not_judged(line: &mut Line) {
+    let is_plain = |item: &super::items::Item| {
+        let left = match &item.became {
+            None => true,
+            Some(Became::NotUsed(why)) => why.is_empty() || why == lexicon::BARE,
+            Some(_) => false,
+        };
+        left && item.what == What::Part("plain")
+    };
+    let mut named: Vec<(usize, &'static str)> = line
+        .items
+        .iter()
+        .enumerate()
+        .filter_map(|(at, item)| match item.what {
+            What::Other(key) if item.is_free() => Some((at, key)),
+            _ => is_plain(item).then_some((at, "bare")),
+        })
+        .collect();
+    // `black phos` is a coat, and its colour.
+    named.sort_by_key(|(_, key)| *key == "bare");
+    for (at, key) in named {
+        let why = if key == "bare" { lexicon::BARE } else { lexicon::OTHER_COAT };
+        if line.draft.get("asked").is_none_or(|asked| asked == key) {
+            line.draft.set("asked", key);
+            if let Some(item) = line.item(at) {
+                item.became = Some(Became::Used(vec!["asked"], Some(why)));
+            }
+        } else {
+            line.not(at, why);
+        }
+    }
+}
+
+/// What is left out (`no HDG`): where nothing is asked for, any process but that one, and of two the third;
+/// beside a process (`HDG, no mech galv`) that process without it.
 fn not_wanted(line: &mut Line) {
     let left_out: Vec<(usize, Process)> = line
         .items
@@ -77,9 +114,18 @@ fn not_wanted(line: &mut Line) {
         .collect();
     let open: Vec<Process> =
         Process::ALL.into_iter().filter(|process| left_out.iter().all(|(_, of)| of != process)).collect();
+    let asked = line.draft.get("asked").map(asked::from_key);
     let key = match (open.as_slice(), left_out.first()) {
         (_, None) | ([], _) => return,
-        ([only], _) => only.key().to_owned(),
+        _ if asked.is_some() => match asked.flatten() {
+            Some(Asked::Process(process)) if open == [process] => format!("only-{}", process.key()),
+            Some(Asked::Process(process)) if open.contains(&process) => {
+                let left = left_out.first().map_or("", |(_, left)| left.key());
+                format!("{}-no-{left}", process.key())
+            }
+            _ => return,
+        },
+        ([only], _) => format!("only-{}", only.key()),
         (_, Some((_, process))) => format!("no-{}", process.key()),
     };
     line.draft.set("asked", key);

@@ -1,6 +1,6 @@
 //! The documents of coats and of parts.
 
-use super::lexicon::{self, COAT_DOCUMENTS, OTHER_DOCUMENTS, PART_STANDARDS, Word};
+use super::lexicon::{self, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS, PART_STANDARDS, Word};
 use super::standard::{number_of, publishers};
 use super::token::Chain;
 use super::what::{Family, Found, SteelWord, What, one};
@@ -36,6 +36,10 @@ pub fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
     });
     if let Some(kind) = kind {
         return one(end, What::PartStandard(kind));
+    }
+    let other = |id: &str| OTHER_COATS.iter().find(|(_, known)| known.contains(&id)).map(|(key, _)| *key);
+    if let Some(key) = ids.iter().find_map(|id| other(id)) {
+        return one(end, What::Other(key));
     }
     let why = |id: &str| OTHER_DOCUMENTS.iter().find(|(_, known)| known.contains(&id)).map(|(why, _)| *why);
     let why = ids.iter().find_map(|id| why(id)).unwrap_or("not among the documents known here");

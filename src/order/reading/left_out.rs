@@ -29,6 +29,7 @@ fn can_be_left_out(what: &What) -> bool {
             | What::Hardness(..)
             | What::Process(..)
             | What::Coat(_)
+            | What::Other(_)
             | What::Class(_)
             | What::Zinc(..)
             | What::Category(_)

@@ -20,6 +20,8 @@ pub enum Word {
     Process(Process),
     /// A finish by its process, with words that the order line does not judge.
     Tinted(Process),
+    /// A finish that is not judged here: its key among what an order can ask for.
+    Other(&'static str),
     /// Understood, and not used: why.
     Not(&'static str),
     /// A category of corrosivity.
@@ -125,7 +127,8 @@ pub enum Word {
 use Word::{Part, Place, Process as By};
 
 const COLOUR: &str = "the colour of the chromate is not judged";
-const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplated zinc are judged";
+/// Why a coat that is not judged here is not used.
+pub const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplated zinc are judged";
 const EXTRA: &str = "not judged";
 const TOP: &str = "a top coat is not judged";
 /// Why a temperature in service is not used.
@@ -167,19 +170,23 @@ static WORDS: &[(Word, &[&str])] = &[
         "dichromate", "passivate", "passivated", "passivation", "cr3", "cr6", "cr 3", "cr 6", "cr+3", "cr+6", "cr +3", "cr +6", "criii", "crvi", "cr iii", "cr vi", "trivalent", "hexavalent", "iridescent", "gelb", "blau", "chromatiert", "passiviert",
         "dickschichtpassiviert", "gelbchromatiert", "hex free", "cr6 free", "cr free", "chrome free",
     ]),
-    (Word::Not(OTHER_COAT), &[
+    (Word::Other("zinc-flake"), &[
         "zinc flake", "zn flake", "zincflake", "zinc flake coated", "flzn", "fl zn", "flznnc", "zinc lamella", "zinklamelle", "zinklamellen", "zinklamellenbeschichtet", "lamellenverzinkt",
-        "zinc nickel", "zn ni", "znni", "zinknickel", "zink nickel", "zinc nickel plated", "zn ni plated", "zinc iron", "zn fe", "znfe", "zinc cobalt", "zinc aluminium", "zinc aluminum", "zn al", "znal",
-        "cadmium", "cad", "cad plated", "cadmium plated", "cad plate", "nickel", "nickel plated", "chrome", "chrome plated", "tin", "tin plated", "copper plated", "silver plated",
-        "sherardized", "sherardised", "sherardizing", "sherardising", "sherard", "sheradized", "thermal diffusion", "thermal spray", "thermal sprayed", "metallized", "metallised", "zinc sprayed",
-        "zinc rich", "zinc rich paint", "zinc rich primer", "zinc paint", "zinc primer", "cold galv", "cold galvanized", "cold galvanised", "cold galvanizing", "kaltverzinkt", "zinc phosphate", "zinc phosphated", "phosphate", "phosphated", "phos", "phos oil", "phosphate oil",
-        "phos and oil", "phosphatiert", "black oxide", "blk oxide", "blackodize", "brüniert", "ptfe", "ptfe coated", "fluoropolymer", "fluorocarbon", "xylan", "painted", "paint", "primed", "primer", "powder coated", "powder coat",
-        "epoxy", "epoxy coated", "anodized", "anodised", "vernickelt", "verchromt", "lackiert", "aluminized", "aluminised", "hot dip aluminized", "hot dip aluminised",
     ]),
-    (Word::Not(BARE), &[
-        "plain finish", "self colour", "self color", "selfcolour", "self finish", "uncoated", "no finish", "no coating", "unplated", "blank", "black", "blk", "black finish", "plain steel", "schwarz", "unbeschichtet",
-        "oiled", "light oil", "bare",
+    (Word::Other("zinc-alloy"), &["zinc nickel", "zn ni", "znni", "zinknickel", "zink nickel", "zinc nickel plated", "zn ni plated", "zinc iron", "zn fe", "znfe", "zinc cobalt", "zinc aluminium", "zinc aluminum", "zn al", "znal"]),
+    (Word::Other("sherardized"), &["sherardized", "sherardised", "sherardizing", "sherardising", "sherard", "sheradized", "thermal diffusion"]),
+    (Word::Other("zinc-spray"), &["thermal spray", "thermal sprayed", "metallized", "metallised", "zinc sprayed"]),
+    (Word::Other("zinc-paint"), &["zinc rich", "zinc rich paint", "zinc rich primer", "zinc paint", "zinc primer", "cold galv", "cold galvanized", "cold galvanised", "cold galvanizing", "kaltverzinkt"]),
+    (Word::Other("cadmium"), &["cadmium", "cad", "cad plated", "cadmium plated", "cad plate"]),
+    (Word::Other("other-metal"), &["nickel", "nickel plated", "chrome", "chrome plated", "tin", "tin plated", "copper plated", "silver plated", "vernickelt", "verchromt", "aluminized", "aluminised", "hot dip aluminized", "hot dip aluminised"]),
+    (Word::Other("phosphate"), &["zinc phosphate", "zinc phosphated", "phosphate", "phosphated", "phos", "phos oil", "phosphate oil", "phos and oil", "phosphatiert", "black oxide", "blk oxide", "blackodize", "brüniert"]),
+    (Word::Other("organic"), &[
+        "ptfe", "ptfe coated", "fluoropolymer", "fluorocarbon", "xylan", "painted", "paint", "primed", "primer", "powder coated", "powder coat", "epoxy", "epoxy coated", "anodized", "anodised", "lackiert",
     ]),
+    (Word::Other("bare"), &[
+        "plain finish", "self colour", "self color", "selfcolour", "self finish", "uncoated", "no finish", "no coating", "unplated", "blank", "black", "blk", "black finish", "plain steel", "schwarz", "unbeschichtet", "bare",
+    ]),
+    (Word::Not(BARE), &["oiled", "light oil"]),
     (Word::FeZn, &["fe zn", "fezn"]),
     (Word::ServiceCondition, &["sc", "service condition"]),
     // What goes on top, and what is asked for besides.
@@ -310,7 +317,7 @@ static WORDS: &[(Word, &[&str])] = &[
     (Word::Without, &["without", "w o", "wo", "ohne", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "keinen", "nicht", "nie", "never", "neither", "avoid", "don t", "dont", "do not", "do not use", "don t use", "doesn t", "does not", "must not", "must not be", "mustn t", "may not", "may not be", "shall not", "shall not be", "should not", "should not be", "shouldn t", "can not", "can not be", "cannot", "cannot be", "can t", "won t", "will not", "not to be", "other than", "anything but", "instead of", "rather than", "in place of", "anstatt", "statt", "keinesfalls"]),
     (Word::Excluded, &["not allowed", "not permitted", "not acceptable", "not accepted", "not wanted", "not required", "not needed", "not included", "not used", "not possible", "prohibited", "forbidden", "excluded", "unacceptable", "verboten", "ausgeschlossen", "unzulässig", "nicht erlaubt", "nicht zulässig", "nicht gewünscht", "none", "keine davon"]),
     (Word::Or, &["or", "nor", "oder", "noch"]),
-    (Word::Polite, &["please", "pls", "plz", "thanks", "thank you", "thx", "bitte", "danke", "quote", "quotation", "asap", "urgent", "urgently", "only", "want", "wants", "like", "send", "supply", "offer", "require", "requires", "request", "requesting", "ordering", "buy", "looking", "cheers", "regards", "hello", "hi", "dear", "nur", "brauchen", "benötigen", "anfrage", "angebot", "bestellen", "dringend"]),
+    (Word::Polite, &["please", "pls", "plz", "thanks", "thank you", "thx", "bitte", "danke", "quote", "quotation", "asap", "urgent", "urgently", "want", "wants", "like", "send", "supply", "offer", "require", "requires", "request", "requesting", "ordering", "buy", "looking", "cheers", "regards", "hello", "hi", "dear", "brauchen", "benötigen", "anfrage", "angebot", "bestellen", "dringend"]),
     (Word::And, &["and", "plus", "und", "u", "n"]),
     (Word::Label("it marks the order"), &["po", "p o", "order", "order no", "po no", "item", "itm", "pos", "position", "line", "dwg", "drawing", "drg", "zeichnung", "part no", "part number", "pn", "p n", "ref", "reference", "nr", "lot", "lot no", "heat", "job", "rev", "art", "artikel", "artikel nr", "art nr", "best nr", "bestellung", "bestell nr", "auftrag", "project", "projekt", "quote no", "sku", "tel", "phone", "fax"]),
     (Word::Label("the colour of paint is not judged"), &["ral", "ncs"]),
@@ -322,7 +329,7 @@ static WORDS: &[(Word, &[&str])] = &[
         "of", "to", "bis", "between", "zwischen", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",
         "alloy steel", "hardness", "härte", "haerte", "long", "lg", "lang", "length", "len", "länge", "laenge", "l", "dia", "diameter", "durchmesser", "size", "thread", "threads", "gewinde", "approx", "about", "ca", "circa", "max", "maximum", "exactly", "life", "service life", "design life", "lifetime", "service", "lasting", "last",
         "lebensdauer", "schutzdauer", "durability", "cat", "category", "corrosivity", "corrosivity category", "corrosion", "korrosivität", "korrosivitätskategorie", "environment", "atmosphere", "area", "use", "location", "place", "site", "exposure", "from", "from a", "nach", "gem", "gemäß", "gemaess", "für", "fuer", "im", "aus", "der", "die", "das", "den", "the same", "all", "both", "parts", "part", "fasteners", "fastener", "pitch", "steigung",
-        "t1", "installed", "used", "tpi", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
+        "t1", "installed", "used", "tpi", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "only", "nur", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
     ]),
     // Parts: adjectives and nouns; KINDS says which make a part.
     (Part("hex"), &["hex", "hexagon", "hexagonal", "hx", "hxgn", "sechskant", "6kt", "6 kt", "skt"]),
@@ -553,10 +560,18 @@ pub static COAT_DOCUMENTS: &[(&str, &[&str])] = &[
     ("cell", &["iso2081", "iso19598"]),
 ];
 
+/// The documents of coats that are not judged here, by number, with the key of each.
+pub static OTHER_COATS: &[(&str, &[&str])] = &[
+    ("zinc-flake", &["iso10683", "f1136", "f2833", "f3019", "f3393"]),
+    ("zinc-alloy", &["b841", "b842"]),
+    ("cadmium", &["b766", "b696"]),
+    ("organic", &["f1137"]),
+];
+
 /// Documents that are recognised and not used, and why.
 #[rustfmt::skip]
 pub static OTHER_DOCUMENTS: &[(&str, &[&str])] = &[
-    (OTHER_COAT, &["iso10683", "f1136", "f2833", "f3019", "f3393", "b841", "b842", "b766", "iso14713", "b696", "a1059", "f1137", "f2674"]),
+    (OTHER_COAT, &["iso14713", "a1059", "f2674"]),
     ("a document of structures and sheet, not of fasteners", &["a123", "a653", "a767"]),
     ("it comes with the document of the coat", &["a143", "a385", "b849", "b850", "f606", "f1940", "e376", "b499", "f1470", "b117", "iso9227", "iso9223", "iso12944", "iso9224", "iso898", "iso16047", "iso3269", "iso16426", "iso15330", "a780", "d6386"]),
 ];

@@ -116,6 +116,7 @@ fn alone(word: Word) -> Option<What> {
         Word::Part(words) => What::Part(words),
         Word::Process(process) => What::Process(process, false),
         Word::Tinted(process) => What::Process(process, true),
+        Word::Other(key) => What::Other(key),
         Word::Not(why) => What::Not(why.into()),
         Word::OtherMetal => What::Steel(SteelWord::OtherMetal),
         Word::Category(category) => What::Category(category),

@@ -50,6 +50,8 @@ pub enum What {
     Process(Process, bool),
     /// A finish by the key of its document or class.
     Coat(&'static str),
+    /// A finish that is not judged here, by its key.
+    Other(&'static str),
     /// A class of ASTM B695, or of a nut.
     Class(u32),
     /// A thickness of plated zinc in µm, by `Fe/Zn`, by `Zn`, by service condition or by a code; and

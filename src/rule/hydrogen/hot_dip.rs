@@ -252,7 +252,7 @@ pub static MAKERS_ADVICE: Rule = Rule {
     source: practice::MAKERS_ADVICE,
     when: When::Grades(&[Grade::A354Bd, Grade::J429Grade8]),
     test: Test::Always,
-    says: |_| Says::condition().asking(Instruction::Agree),
+    says: |_| Says::condition().asking(Instruction::MakerAgrees),
     words: Phrase::Text("have its maker agree in writing"),
     why: Phrase::Text("bolt makers advise against galvanizing this grade"),
     met: "",
