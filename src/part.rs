@@ -14,7 +14,7 @@ mod shape;
 mod solid;
 mod standard;
 
-pub use kind::{Form, Kind, Threaded, Unknown, UsualSteel};
+pub use kind::{Form, Kind, Threaded, UsualSteel};
 pub use outline::{Drawn, Outline, Place, Surface, Turned};
 pub use own::{OwnSizeError, ShapeError, shape};
 pub use profile::Profile;

@@ -87,6 +87,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &handling::BEADS_PART,
     &handling::WASHERS_NEST,
     &handling::NYLON_PATCH,
+    &handling::NYLON_INSERT,
     &handling::HEAVY,
     &handling::LONG_FOR_BARREL,
     &handling::LONG_FOR_KETTLE,

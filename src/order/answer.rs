@@ -49,10 +49,12 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         .find(|judged| Some(judged.process) == asked && judged.verdict() == Verdict::RuledOut);
     if let Some(judged) = refused {
         let change = remedy(line, judgement, judged);
-        talk.must_with(
-            format!("Not {}, as asked: {}", named(judged.process), why_not(judgement, judged)),
-            change.into_iter().map(str::to_owned).collect(),
-        );
+        let change = change.map_or_else(String::new, |change| format!("; {change}"));
+        talk.must(format!(
+            "Not {}, as asked: {}{change}.",
+            named(judged.process),
+            why_not(judgement, judged)
+        ));
     }
     let out: Vec<(&Judged, String)> = judgement
         .processes
@@ -373,8 +375,8 @@ fn short_grade(grade: Grade) -> &'static str {
     let name = name.strip_suffix(" nut").unwrap_or(name);
     let name = name.strip_prefix("nut ").or(name.strip_prefix("ASTM ")).unwrap_or(name);
     match name.rsplit_once("grade ") {
-        // A number alone would be read as how many.
-        Some((_, grade)) if !grade.bytes().all(|byte| byte.is_ascii_digit()) => grade,
+        // A number alone would be read as how many, a letter as an article.
+        Some((_, grade)) if grade.len() > 1 && !grade.bytes().all(|byte| byte.is_ascii_digit()) => grade,
         Some((document, _)) => name.get(document.len()..).unwrap_or(name),
         None => name,
     }
@@ -426,7 +428,11 @@ fn why_not(judgement: &Judgement, judged: &Judged) -> String {
     let mut briefs: Vec<String> = Vec::new();
     for demand in judged.demands().iter().filter(|demand| demand.mark == Mark::Bar) {
         let topic = demand.rulings.first().map(|(_, ruling)| ruling.rule.topic);
-        let brief = demand.brief(judgement, judged);
+        let mut brief = demand.brief(judgement, judged);
+        let place = demand.rulings.first().map_or(0, |(place, _)| *place);
+        if let Some(item) = judgement.items.get(place).filter(|_| place > 0 && !brief.is_empty()) {
+            brief = format!("{}, {brief}", item.part.kind);
+        }
         // One reason of a kind is enough to be said.
         if !brief.is_empty() && !topics.contains(&topic) {
             topics.push(topic);
@@ -464,11 +470,6 @@ impl Talk {
     }
 
     /// A sentence without its full stop, and what may follow it.
-    fn must_with(&mut self, text: String, more: Vec<String>) {
-        self.sentences.push(Sentence { level: 0, text, more });
-    }
-
-    /// The same.
     fn may_with(&mut self, text: String, more: Vec<String>) {
         self.sentences.push(Sentence { level: 1, text, more });
     }

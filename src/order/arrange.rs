@@ -11,7 +11,7 @@ use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
 use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
-use crate::part::Shape;
+use crate::part::{self, Shape};
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, unit};
 use crate::rule::{Case, Offer, Ruling, Topic};
 use crate::sentence::{capital, capitalized};
@@ -106,6 +106,10 @@ fn weight(kg: f64) -> Shown {
 fn mate(mate: Mate, what: &str, proposed: Option<&str>) -> String {
     let name = match (mate.grade, proposed) {
         (Some(grade), _) => grade.name().to_owned(),
+        _ if mate.hardness.is_some() => {
+            format!("{what} of {}", mate.hardness.map_or_else(String::new, |it| it.show(1).to_string()))
+        }
+        _ if mate.kind.is_some() => mate.kind.map_or("", part::Kind::name).to_owned(),
         (None, Some(proposed)) => format!("{proposed} (proposed: the order names no grade of the {what})"),
         (None, None) => format!("the {what} that the standards ask for"),
     };

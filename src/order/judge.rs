@@ -13,7 +13,7 @@ use super::{Mate, OrderLine, set};
 use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
 use crate::part::{self, Shape};
-use crate::quantity::{Length, Mass, Time};
+use crate::quantity::{Hardness, Length, Mass, Time};
 use crate::rule::bolt_and_nut::{BoltAndNut, Carried};
 use crate::rule::case::USUAL_DIP;
 use crate::rule::{
@@ -299,7 +299,8 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<(usize, Item)>) {
     let nut_item = |nut: Mate, named: Option<set::Nut>| {
         let heavy = line.part == part::Kind::StructuralBolt || named.is_some_and(|nut| nut.is_heavy);
         let kind = if heavy { part::Kind::HeavyHexNut } else { part::Kind::HexNut };
-        item(line, kind, None, steel(named.map(|nut| nut.grade)), nut.per_set)
+        let steel = nut.hardness.map(of_hardness).or_else(|| steel(named.map(|nut| nut.grade)));
+        item(line, kind, None, steel, nut.per_set)
     };
     let mut plain_nut = None;
     if let Some((nut, named)) = nut_of_set {
@@ -308,9 +309,14 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<(usize, Item)>) {
     }
     if let Some((washer, steel)) = washer_of_set {
         let state = steel.map(|steel| State { steel, case_hardened: false, cold_worked: false });
-        items.push(item(line, part::Kind::Washer, None, state, washer.per_set));
+        items.push(item(line, set::kind_of_washer(washer), None, state, washer.per_set));
     }
     (items, plain_nut)
+}
+
+/// A steel known by its hardness.
+fn of_hardness(hardness: Hardness) -> State {
+    State { steel: Steel::Hardness(hardness), case_hardened: false, cold_worked: false }
 }
 
 fn item(

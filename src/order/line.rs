@@ -3,7 +3,7 @@
 use super::asked::Asked;
 use crate::calculator::{Draft, Problems, Reader, Writer};
 use crate::part;
-use crate::quantity::{Length, Temperature, Time};
+use crate::quantity::{Hardness, Length, Temperature, Time};
 use crate::site::Categories;
 use crate::steel::{Grade, State};
 use crate::thread::{Thread, ToleranceClass};
@@ -15,7 +15,7 @@ mod misfit;
 mod read;
 mod write;
 
-pub(super) use choices::{OTHER_METAL, PLACES};
+pub(super) use choices::{BY_HARDNESS, BY_TENSILE, OTHER_METAL, PLACES};
 pub use fields::{ABOUT, FIELDS};
 
 /// An order line, typed. What it does not say is `None`, and never taken from anywhere else.
@@ -56,8 +56,12 @@ pub struct OrderLine {
 /// A nut or washer that comes with a bolt.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Mate {
-    /// Its grade; `None` is the one that the standards ask for.
+    /// Its grade; where neither this nor its hardness is said, it is the one that the standards ask for.
     pub grade: Option<Grade>,
+    /// Its hardness, if it is known by that.
+    pub hardness: Option<Hardness>,
+    /// What kind of washer, where it is not the usual one.
+    pub kind: Option<part::Kind>,
     /// The class of its thread, if it was written.
     pub class: Option<ToleranceClass>,
     /// How many go with one bolt; one or more.

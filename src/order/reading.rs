@@ -6,12 +6,15 @@
 //! that is. The order of the pieces does not matter.
 
 mod coat;
+mod count;
 mod document;
 mod items;
 mod left_out;
+mod length;
 pub mod lexicon;
 mod lone;
 mod measure;
+mod money;
 mod number;
 mod part;
 mod place;

@@ -1,7 +1,7 @@
 //! The nut and the washer that the standards put with a bolt.
 
-use super::OrderLine;
 use super::threads::is_metric;
+use super::{Mate, OrderLine};
 use crate::part::Kind;
 use crate::quantity::Hardness;
 use crate::rule::Part;
@@ -40,6 +40,10 @@ pub(super) fn nut_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<Nut> 
         let (is_heavy, is_high) = (takes(Style::HeavyHex), takes(Style::High) && !takes(Style::Regular));
         let grade = asked_for.map_or(grade, |nuts| nuts.named(grade));
         return Some(Nut { grade, is_heavy, is_high });
+    }
+    // What is known by its hardness alone is no grade.
+    if line.nut.is_some_and(|nut| nut.hardness.is_some()) {
+        return None;
     }
     let nuts = asked_for?;
     let grade = load::grade_of_nut(nuts.nut.grade)?;
@@ -113,6 +117,15 @@ pub(super) fn pair(
     Some(BoltAndNut { body: NutBody::Style(style.unwrap_or_else(|| pair.usual_style())), ..pair })
 }
 
+/// The kind of a washer that comes with a bolt: a spring steel is that of one kind.
+pub(super) fn kind_of_washer(washer: Mate) -> Kind {
+    match washer.grade {
+        Some(Grade::Din127 | Grade::B18_21_1) => Kind::SpringWasher,
+        Some(Grade::Din6796) => Kind::ConicalWasher,
+        _ => washer.kind.unwrap_or(Kind::Washer),
+    }
+}
+
 /// The steel of the washer: as named; F436 where the document of the bolt names it and beside hard inch
 /// bolts, 200 HV or 300 HV beside metric ones.
 pub fn washer(line: &OrderLine) -> Option<Steel> {
@@ -124,6 +137,13 @@ pub(super) fn washer_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<St
     let diameter = line.thread.map(Thread::diameter);
     if let Some(grade) = line.washer.and_then(|washer| washer.grade) {
         return Steel::of(grade, diameter).ok();
+    }
+    if let Some(hardness) = line.washer.and_then(|washer| washer.hardness) {
+        return Some(Steel::Hardness(hardness));
+    }
+    // Wide and narrow washers are of unhardened steel, unless somebody says so.
+    if line.washer.is_some_and(|washer| washer.kind.is_some()) && !is_metric(line) {
+        return Steel::of(Grade::F844, diameter).ok();
     }
     let bolt = line.steel.and_then(|steel| steel.grade())?.grade;
     let named = asked_for.and_then(|nuts| nuts.washer) == Some(Washer::F436);

@@ -4,8 +4,6 @@ use std::fmt;
 
 use crate::source::{Document, document};
 
-mod read;
-
 /// What a kind of part is, whatever its size: one row a kind.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 struct Row {
@@ -61,13 +59,6 @@ pub enum UsualSteel {
     CaseHardened,
     /// Spring steel, hardened through.
     Spring,
-}
-
-/// A text that names no kind of part.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Unknown {
-    /// As it was written.
-    pub text: String,
 }
 
 macro_rules! kinds {
@@ -282,15 +273,5 @@ impl Kind {
 impl fmt::Display for Kind {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(self.name())
-    }
-}
-
-impl fmt::Display for Unknown {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "“{}” names no part known here; write one of: ", self.text)?;
-        for (at, kind) in Kind::ALL.into_iter().enumerate() {
-            write!(f, "{}{}", if at > 0 { "; " } else { "" }, kind.name())?;
-        }
-        Ok(())
     }
 }

@@ -64,6 +64,22 @@ pub static NYLON_PATCH: Rule = Rule {
     ..row(Key::NylonPatch, Mechanical)
 };
 
+/// A prevailing torque nut is dipped before it gets what locks it: nylon melts in the zinc, and the tap that
+/// follows the bath takes the torque of a nut of metal alone.
+pub static NYLON_INSERT: Rule = Rule {
+    source: practice::NYLON_INSERT,
+    when: When::If(|case| case.part.is_some_and(|part| part.kind == Kind::LockNut)),
+    says: |_| Says::condition(),
+    why: Phrase::Text(
+        "nylon melts in the zinc, and the tap behind the bath takes the torque of an all-metal nut",
+    ),
+    words: Phrase::Text(
+        "agree with the maker of the nuts that they are galvanized before their insert goes in",
+    ),
+    brief: Phrase::Text("agree with the maker that the insert goes in after the bath"),
+    ..row(Key::NylonInsert, HotDip)
+};
+
 /// Heavier than about a pound.
 pub static HEAVY: Rule = Rule {
     source: mechanical_process::HEAVIEST_PIECE.source,
@@ -162,6 +178,8 @@ fn mass(case: &Case<'_>) -> Option<Mass> {
             // A cylinder head of 1.5 d, or a hexagon of 1.6 d, on the shank.
             Form::Bolt if part.kind.goes_into_a_tapped_hole() => length + 2.3 * diameter,
             Form::Bolt if part.kind != Kind::EyeBolt => length + 1.9 * diameter,
+            // A disc three diameters wide and a fifth of one thick.
+            Form::Washer | Form::Ring => 1.8 * diameter,
             _ => 3.0 * length,
         };
         let section = std::f64::consts::FRAC_PI_4 * diameter.mm() * diameter.mm();

@@ -127,6 +127,8 @@ keys! {
     WashersNest: "washers-nest",
     /// A nylon patch over mechanical zinc.
     NylonPatch: "nylon-patch",
+    /// Nylon melts in the zinc of the kettle.
+    NylonInsert: "nylon-insert",
     /// Heavier than about a pound.
     Heavy: "heavy",
     /// Longer than a barrel takes.

@@ -49,7 +49,7 @@ pub static LASTS: Rule = Rule {
             Mark::Bar => text.push_str(&format!("{best} at most")),
             Mark::Condition => match place(case) {
                 Some(place) if place.mildest != place.harshest => {
-                    text.push_str(&format!("find out whether the place is {place}"));
+                    text.push_str(&format!("find out whether {place}"));
                 }
                 _ => text.push_str("find out how harsh the place is"),
             },

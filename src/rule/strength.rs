@@ -209,7 +209,7 @@ fn remedy(pair: &BoltAndNut, model: Option<&Model>) -> String {
 fn brief(pair: &BoltAndNut) -> String {
     match pair.better() {
         Some(nut) => format!("order {} nuts, or prove the load of these", named(nut)),
-        None => "prove the pair by proof load".to_owned(),
+        None => "proof-load the pair".to_owned(),
     }
 }
 

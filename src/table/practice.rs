@@ -38,5 +38,7 @@ pub const NYLON_PATCH: Source =
     common_practice("a sprayed nylon patch over mechanical zinc wants a trivalent chromate first");
 /// Room, nut and the class of a hot-dip coat follow from the size.
 pub const SIZE_FIRST: Source = common_practice("the room for a coat goes by the size");
+/// Nylon melts at about 220 to 260 °C, zinc at 420 °C.
+pub const NYLON_INSERT: Source = common_practice("lock nuts are galvanized before their nylon goes in");
 /// A bolt ordered for years goes into a place somebody has named.
 pub const NAME_THE_PLACE: Source = common_practice("years need a place");

@@ -187,7 +187,7 @@ fn ten_orders_as_they_are_answered_on_a_call() {
 /// Of each order what must be said, and what must not.
 #[test]
 fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
-    let lines: [(&str, &[&str], &[&str]); 12] = [
+    let lines: [(&str, &[&str], &[&str]); 15] = [
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
         ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
@@ -201,6 +201,10 @@ fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
         ("M8 x 30 hex bolt, 8.8, B695 class 80, C3", &["as asked", "class 50 would do"], &[]),
         // Whoever has to agree is named.
         ("3/8-16 x 2 hex bolt, grade 8, HDG, C3", &["have the maker agree in writing"], &[]),
+        // The part of a set that a process is not for is named.
+        ("M16 x 60 bolt, 8.8, HDG, C3, with spring washer", &["as asked: spring lock washer, harder"], &[]),
+        ("M16 x 60 bolt, 8.8, C3, with washer 46 HRC", &["Not hot-dip: plain washer, harder"], &[]),
+        ("1/2-13 lock nut, grade B, HDG", &["the insert goes in after the bath"], &["Nothing to prove"]),
         // What needs no size is said without it.
         ("hex bolt, 8.8, C3, 15 years", &["First say the thread. Take hot-dip"], &["Nothing to prove"]),
         ("cotter pins, C2", &["First say the steel. Take mechanical", "say the size"], &["say the thread"]),

@@ -294,7 +294,7 @@ fn a_place_in_words_is_judged_for_all_that_it_can_mean() {
     assert_eq!(verdict("M16 x 60 hex bolt, 8.8, HDG, coast, 60 years", Process::HotDip), Verdict::RuledOut);
     // What differs is asked.
     let town = assessed("M16 x 60 hex bolt, 8.8, town, 30 years").answer.text;
-    assert!(town.contains("find out whether the place is C3 or C4"), "{town}");
+    assert!(town.contains("find out whether C3 or C4"), "{town}");
 }
 
 #[test]

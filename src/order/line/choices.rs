@@ -11,6 +11,8 @@ use crate::steel::Grade;
 pub(super) enum KnownSteel {
     /// By its hardness, which another field asks for.
     Hardness,
+    /// By its tensile strength, which another field asks for.
+    Tensile,
     /// By its grade.
     Grade(Grade),
     /// It is none: stainless, or another metal.
@@ -35,12 +37,17 @@ pub(super) enum Named {
     Standard,
     /// One of a grade.
     Grade(Grade),
+    /// One known by its hardness, which another field asks for.
+    Hardness,
+    /// A washer of another width than the usual one.
+    Kind(part::Kind),
 }
 
 impl FieldValue for KnownSteel {
     fn read(text: &str, about: &FieldAbout) -> Result<Self, Fault> {
         about.chosen(text, |key| match key {
             BY_HARDNESS => Some(Self::Hardness),
+            BY_TENSILE => Some(Self::Tensile),
             OTHER_METAL => Some(Self::OtherMetal),
             key => Grade::of_key(key).map(Self::Grade),
         })
@@ -49,6 +56,7 @@ impl FieldValue for KnownSteel {
     fn write(&self, _: &FieldAbout) -> String {
         match self {
             Self::Hardness => BY_HARDNESS,
+            Self::Tensile => BY_TENSILE,
             Self::OtherMetal => OTHER_METAL,
             Self::Grade(grade) => grade.key(),
         }
@@ -71,7 +79,10 @@ impl FieldValue for Named {
         about.chosen(text, |key| match key {
             WITHOUT => Some(Self::Without),
             STANDARD => Some(Self::Standard),
-            _ => Grade::of_key(key).map(Self::Grade),
+            BY_HARDNESS => Some(Self::Hardness),
+            _ => Grade::of_key(key)
+                .map(Self::Grade)
+                .or_else(|| part::Kind::from_key(key).filter(|kind| WIDTHS.contains(kind)).map(Self::Kind)),
         })
     }
 
@@ -79,6 +90,8 @@ impl FieldValue for Named {
         match self {
             Self::Without => WITHOUT,
             Self::Standard => STANDARD,
+            Self::Hardness => BY_HARDNESS,
+            Self::Kind(kind) => kind.key(),
             Self::Grade(grade) => grade.key(),
         }
         .to_owned()
@@ -100,7 +113,10 @@ impl FieldValue for Option<Asked> {
 }
 
 /// The key of a steel that is known by its hardness, and of the field that asks for it.
-pub(super) const BY_HARDNESS: &str = "hardness";
+pub(in crate::order) const BY_HARDNESS: &str = "hardness";
+
+/// The key of a steel that is known by its tensile strength, and of the field that asks for it.
+pub(in crate::order) const BY_TENSILE: &str = "tensile";
 
 /// The key of what is no carbon or alloy steel: said, and not judged.
 pub(in crate::order) const OTHER_METAL: &str = "other-metal";
@@ -109,14 +125,15 @@ pub(in crate::order) const OTHER_METAL: &str = "other-metal";
     clippy::indexing_slicing,
     reason = "evaluated when it is compiled: a place beyond the end is no build"
 )]
-pub(super) static GRADES: [Choice; Grade::ALL.len() + 2] = {
-    let mut choices = [Choice::new(BY_HARDNESS, "By its hardness"); Grade::ALL.len() + 2];
+pub(super) static GRADES: [Choice; Grade::ALL.len() + 3] = {
+    let mut choices = [Choice::new(BY_HARDNESS, "By its hardness"); Grade::ALL.len() + 3];
     let mut at = 0;
     while at < Grade::ALL.len() {
         choices[at] = Choice::new(Grade::ALL[at].key(), Grade::ALL[at].name());
         at += 1;
     }
-    choices[at] = Choice::new(OTHER_METAL, "Stainless steel, or another metal");
+    choices[at] = Choice::new(BY_TENSILE, "By its tensile strength");
+    choices[at + 1] = Choice::new(OTHER_METAL, "Stainless steel, or another metal");
     choices
 };
 
@@ -160,22 +177,31 @@ const fn mates<const N: usize>(nuts: bool, none: &'static str, standard: &'stati
         }
         at += 1;
     }
+    choices[place] = Choice::new(BY_HARDNESS, "By its hardness");
+    let mut width = 0;
+    while !nuts && width < WIDTHS.len() {
+        choices[place + 1 + width] = Choice::new(WIDTHS[width].key(), WIDTHS[width].name());
+        width += 1;
+    }
     choices
 }
+
+/// Washers of another width than the usual one.
+const WIDTHS: [part::Kind; 2] = [part::Kind::WideWasher, part::Kind::NarrowWasher];
 
 /// The key of no nut, or no washer.
 pub(super) const WITHOUT: &str = "none";
 /// The key of the nut or washer that the standards ask for.
 const STANDARD: &str = "standard";
 
-pub(super) static NUTS: [Choice; count(true) + 2] =
+pub(super) static NUTS: [Choice; count(true) + 3] =
     mates(true, "Without a nut", "The nut that the standards ask for");
-pub(super) static WASHERS: [Choice; count(false) + 2] =
+pub(super) static WASHERS: [Choice; count(false) + 3 + WIDTHS.len()] =
     mates(false, "Without a washer", "The washer that the standards ask for");
 /// Keys of [`NUTS`] with a nut.
-pub(super) static WITH_NUT: [&str; count(true) + 1] = keys(&NUTS);
+pub(super) static WITH_NUT: [&str; count(true) + 2] = keys(&NUTS);
 /// Keys of [`WASHERS`] with a washer.
-pub(super) static WITH_WASHER: [&str; count(false) + 1] = keys(&WASHERS);
+pub(super) static WITH_WASHER: [&str; count(false) + 2 + WIDTHS.len()] = keys(&WASHERS);
 
 #[allow(clippy::indexing_slicing, reason = "evaluated when it is compiled")]
 const fn keys<const N: usize>(choices: &[Choice]) -> [&'static str; N] {

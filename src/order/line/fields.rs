@@ -4,14 +4,14 @@
 //! method sets (the bath, a case as is usual for the part, not formed cold, nothing asked for) has a default.
 
 use super::choices::{
-    BY_HARDNESS, CaseHardened, GRADES, KnownSteel, NUTS, Named, PARTS, PLACES, WASHERS, WITH_NUT,
+    BY_HARDNESS, BY_TENSILE, CaseHardened, GRADES, KnownSteel, NUTS, Named, PARTS, PLACES, WASHERS, WITH_NUT,
     WITH_WASHER, WITHOUT,
 };
 use super::examples::EXAMPLES;
 use crate::calculator::{About, Bound, Field, FieldAbout, HARDNESS as TABULATED};
 use crate::order::asked::{self, Asked};
 use crate::part;
-use crate::quantity::{Hardness, Length, Shown, Temperature, Time, Unit, unit};
+use crate::quantity::{Hardness, Length, Shown, Stress, Temperature, Time, Unit, unit};
 use crate::site::Categories;
 use crate::source::common_practice;
 use crate::thread::{Designation, ToleranceClass};
@@ -26,21 +26,24 @@ pub static ABOUT: About = About {
 };
 
 /// What an order line asks.
-pub static FIELDS: [FieldAbout; 20] = [
+pub static FIELDS: [FieldAbout; 23] = [
     PART.about,
     THREAD.about,
     LENGTH.about,
     QUANTITY.about,
     STEEL.about,
     HARDNESS.about,
+    TENSILE.about,
     CASE.about,
     COLD.about,
     PATCH.about,
     TEMPER.about,
     NUT.about,
+    NUT_HARDNESS.about,
     NUT_CLASS.about,
     NUTS_TO_A_BOLT.about,
     WASHER.about,
+    WASHER_HARDNESS.about,
     WASHERS_TO_A_BOLT.about,
     OWN_ALLOWANCE.about,
     PLACE.about,
@@ -75,6 +78,20 @@ pub(super) const HARDNESS: Field<Hardness> = Field::quantity(BY_HARDNESS, "Hardn
     .when(&STEEL, &[BY_HARDNESS])
     .hint("The hardest of the part, or the greatest that is allowed.");
 
+pub(super) const TENSILE: Field<Stress> = Field::quantity(
+    BY_TENSILE,
+    "Tensile strength",
+    &STRESSES,
+    Bound::Between(
+        Shown { number: 255.0, unit: &unit::MPA, decimals: 0 },
+        Shown { number: 2180.0, unit: &unit::MPA, decimals: 0 },
+        "the range of the conversion table of ISO 18265",
+    ),
+    "",
+)
+.when(&STEEL, &[BY_TENSILE])
+.hint("The greatest of the part, or that is allowed.");
+
 pub(super) const CASE: Field<CaseHardened> =
     Field::choice("case", "Case-hardened", CaseHardened::CHOICES, CaseHardened::Usual.key())
         .hint("A hard skin over a softer core: tapping and drywall screws usually are.");
@@ -98,6 +115,11 @@ pub(super) const TEMPER: Field<Temperature> = Field::quantity(
 pub(super) const NUT: Field<Named> =
     Field::choice("nut", "Nut", &NUTS, WITHOUT).when(&PART, part::Kind::KEYS_WITH_LENGTH);
 
+pub(super) const NUT_HARDNESS: Field<Hardness> =
+    Field::quantity("nut_hardness", "Hardness of the nut", &SCALES, TABULATED, "")
+        .when(&NUT, &[BY_HARDNESS])
+        .hint("The hardest, or the greatest that is allowed.");
+
 pub(super) const NUT_CLASS: Field<ToleranceClass> = Field::text("nut_class", "Thread of the nut", "")
     .when(&NUT, &WITH_NUT)
     .hint("As written on the order: 6H, 6AZ, 2B.")
@@ -108,6 +130,11 @@ pub(super) const NUTS_TO_A_BOLT: Field<u32> =
 
 pub(super) const WASHER: Field<Named> =
     Field::choice("washer", "Washer", &WASHERS, WITHOUT).when(&PART, part::Kind::KEYS_WITH_LENGTH);
+
+pub(super) const WASHER_HARDNESS: Field<Hardness> =
+    Field::quantity("washer_hardness", "Hardness of the washer", &SCALES, TABULATED, "")
+        .when(&WASHER, &[BY_HARDNESS])
+        .hint("The hardest, or the greatest that is allowed.");
 
 pub(super) const WASHERS_TO_A_BOLT: Field<u32> =
     Field::count("washers", "Washers to a bolt", 1, 8, "1").when(&WASHER, &WITH_WASHER);
@@ -154,6 +181,7 @@ pub(super) const BATH: Field<Temperature> = Field::quantity(
 static LENGTHS: [&Unit; 4] = [&unit::MM, &unit::INCH, &unit::M, &unit::FOOT];
 static ALLOWANCES: [&Unit; 4] = [&unit::UM, &unit::MM, &unit::INCH, &unit::MIL];
 static SCALES: [&Unit; 4] = [&unit::HRC, &unit::HV, &unit::HB, &unit::HRB];
+static STRESSES: [&Unit; 2] = [&unit::MPA, &unit::KSI];
 static TEMPERATURES: [&Unit; 2] = [&unit::CELSIUS, &unit::FAHRENHEIT];
 static YEAR: [&Unit; 1] = [&unit::YEAR];
 

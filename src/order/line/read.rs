@@ -7,6 +7,7 @@ use super::misfit::misfit;
 use super::{Mate, OrderLine, fields};
 use crate::calculator::{Fault, Field, Missed, Reader};
 use crate::part;
+use crate::quantity::Hardness;
 use crate::steel::{Grade, State, Steel};
 use crate::thread::{Designation, Thread, ToleranceClass};
 
@@ -20,8 +21,8 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let has_patch = reader.get(&fields::PATCH);
     let temper = reader.optional(&fields::TEMPER);
     let nut_class = nut_class(reader, thread);
-    let nut = mate(reader, &fields::NUT, &fields::NUTS_TO_A_BOLT);
-    let washer = mate(reader, &fields::WASHER, &fields::WASHERS_TO_A_BOLT);
+    let nut = mate(reader, &fields::NUT, &fields::NUT_HARDNESS, &fields::NUTS_TO_A_BOLT);
+    let washer = mate(reader, &fields::WASHER, &fields::WASHER_HARDNESS, &fields::WASHERS_TO_A_BOLT);
     let own_allowance = reader.optional(&fields::OWN_ALLOWANCE);
     let (place, years) = (reader.optional(&fields::PLACE), reader.optional(&fields::YEARS));
     let (asked, bath) = (reader.get(&fields::ASKED), reader.get(&fields::BATH));
@@ -70,9 +71,10 @@ fn steel(
     thread: Result<Option<Thread>, Missed>,
 ) -> Result<Option<State>, Missed> {
     let known = reader.optional(&fields::STEEL);
-    let hardness = reader.if_asked(&fields::HARDNESS);
+    let (hardness, tensile) = (reader.if_asked(&fields::HARDNESS), reader.if_asked(&fields::TENSILE));
     let (case, cold_worked) = (reader.get(&fields::CASE), reader.get(&fields::COLD));
-    let (known, hardness, case, cold_worked) = (known?, hardness?, case?, cold_worked?);
+    let (known, hardness, tensile) = (known?, hardness?, tensile?);
+    let (case, cold_worked) = (case?, cold_worked?);
     let Some(known) = known else {
         // Screws that form their thread are hard on the surface, whatever else is known of their steel.
         let hard_skin = part.is_ok_and(|part| part.usual_steel() == part::UsualSteel::CaseHardened);
@@ -98,6 +100,9 @@ fn steel(
         }
         (KnownSteel::Hardness, Some(hardness)) => Steel::Hardness(hardness),
         (KnownSteel::Hardness, None) => return Err(reader.wrong(&fields::HARDNESS, Fault::Missing)),
+        (KnownSteel::Tensile, _) => {
+            Steel::Tensile(tensile.ok_or_else(|| reader.wrong(&fields::TENSILE, Fault::Missing))?)
+        }
     };
     let case_hardened = match case {
         CaseHardened::Usual => part?.usual_steel() == part::UsualSteel::CaseHardened,
@@ -140,14 +145,16 @@ fn nut_class(
 fn mate(
     reader: &mut Reader<'_>,
     named: &Field<Named>,
+    hardness: &Field<Hardness>,
     to_a_bolt: &Field<u32>,
 ) -> Result<Option<Mate>, Missed> {
     let (named, per_set) = (reader.if_asked(named), reader.if_asked(to_a_bolt));
-    let (named, per_set) = (named?, per_set?);
-    let of = |grade| per_set.map(|per_set| Mate { grade, class: None, per_set });
+    let (named, hardness, per_set) = (named?, reader.if_asked(hardness)?, per_set?);
+    let of = |grade, kind| per_set.map(|per_set| Mate { grade, hardness, kind, class: None, per_set });
     Ok(match named {
         None | Some(Named::Without) => None,
-        Some(Named::Standard) => of(None),
-        Some(Named::Grade(grade)) => of(Some(grade)),
+        Some(Named::Standard | Named::Hardness) => of(None, None),
+        Some(Named::Kind(kind)) => of(None, Some(kind)),
+        Some(Named::Grade(grade)) => of(Some(grade), None),
     })
 }

@@ -4,6 +4,7 @@ use super::choices::{CaseHardened, KnownSteel, Named};
 use super::{Mate, OrderLine, fields};
 use crate::calculator::{Field, Writer};
 use crate::part::UsualSteel;
+use crate::quantity::Hardness;
 use crate::steel::{State, Steel};
 use crate::thread::Designation;
 
@@ -25,8 +26,8 @@ pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
     writer.put_optional(&fields::TEMPER, line.temper);
     if line.part.has_length() {
         writer.put_optional(&fields::LENGTH, line.length);
-        mate(line.nut, &fields::NUT, &fields::NUTS_TO_A_BOLT, writer);
-        mate(line.washer, &fields::WASHER, &fields::WASHERS_TO_A_BOLT, writer);
+        mate(line.nut, &fields::NUT, (&fields::NUT_HARDNESS, &fields::NUTS_TO_A_BOLT), writer);
+        mate(line.washer, &fields::WASHER, (&fields::WASHER_HARDNESS, &fields::WASHERS_TO_A_BOLT), writer);
     }
     if let Some(nut) = line.nut {
         writer.put_optional(&fields::NUT_CLASS, nut.class);
@@ -45,18 +46,31 @@ fn steel(state: State, writer: &mut Writer) {
             writer.put(&fields::STEEL, KnownSteel::Hardness);
             writer.put(&fields::HARDNESS, hardness);
         }
-        // An order states no tensile strength: no line that was read has one.
-        Steel::Tensile(_) => {}
+        Steel::Tensile(tensile) => {
+            writer.put(&fields::STEEL, KnownSteel::Tensile);
+            writer.put(&fields::TENSILE, tensile);
+        }
     }
     let case = if state.case_hardened { CaseHardened::Yes } else { CaseHardened::No };
     writer.put(&fields::CASE, case);
     writer.put(&fields::COLD, state.cold_worked);
 }
 
-fn mate(mate: Option<Mate>, named: &Field<Named>, to_a_bolt: &Field<u32>, writer: &mut Writer) {
-    let grade = |mate: Mate| mate.grade.map_or(Named::Standard, Named::Grade);
-    writer.put(named, mate.map_or(Named::Without, grade));
+fn mate(
+    mate: Option<Mate>,
+    named: &Field<Named>,
+    (hardness, to_a_bolt): (&Field<Hardness>, &Field<u32>),
+    writer: &mut Writer,
+) {
+    let name = |mate: Mate| match (mate.grade, mate.kind, mate.hardness) {
+        (Some(grade), ..) => Named::Grade(grade),
+        (None, Some(kind), _) => Named::Kind(kind),
+        (None, None, Some(_)) => Named::Hardness,
+        (None, None, None) => Named::Standard,
+    };
+    writer.put(named, mate.map_or(Named::Without, name));
     if let Some(mate) = mate {
+        writer.put_optional(hardness, mate.hardness);
         writer.put(to_a_bolt, mate.per_set);
     }
 }

@@ -168,3 +168,9 @@ fn one_sign(text: &str) -> Option<(u8, u8)> {
         _ => return None,
     })
 }
+
+/// Whether a sign is a minus. A dash behind a letter or a figure, or with a space behind it, joins two
+/// pieces.
+pub fn is_minus(chain: &Chain<'_>, at: usize) -> bool {
+    chain.sign(at, &["-", "−"]) && !chain.glued(at) && chain.glued(chain.after(at))
+}

@@ -3,7 +3,7 @@
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
-use super::{document, measure, size, steel, steels};
+use super::{count, document, length, measure, money, size, steel, steels};
 use crate::site::Category;
 
 /// A rule: its name, what it can begin with, and its pattern.
@@ -33,17 +33,17 @@ const fn rule(name: &'static str, begins: Begins, at: fn(&Chain<'_>, usize) -> O
 /// Every rule; of two that match as far, the first counts.
 static RULES: &[Rule] = &[
     rule("label", Letters, measure::label),
-    rule("price", Letters, measure::price),
-    rule("money", Either, measure::money),
+    rule("price", Letters, money::price),
+    rule("money", Either, money::money),
     rule("metric thread", Letters, size::metric),
     rule("inch thread", Figures, size::unified),
     rule("numbered size", Letters, size::numbered_in_words),
     rule("foreign thread", Figures, size::foreign),
     rule("size in inches", Figures, size::inches),
-    rule("length", Figures, size::length),
-    rule("two measures", Figures, size::pair),
-    rule("size of a tapping screw", Letters, size::tapping),
-    rule("length behind a cross", Either, size::across),
+    rule("length", Figures, length::length),
+    rule("two measures", Figures, length::pair),
+    rule("size of a tapping screw", Letters, length::tapping),
+    rule("length behind a cross", Either, length::across),
     rule("class of a thread", Figures, size::thread_class),
     rule("mark of a preloaded assembly", Letters, steel::mark),
     rule("steel", Either, steel::steel),
@@ -51,7 +51,7 @@ static RULES: &[Rule] = &[
     rule("thickness of plated zinc", Letters, document::zinc),
     rule("code of a plated coat", Letters, document::code),
     rule("places", Letters, places),
-    rule("quantity", Either, measure::count),
+    rule("quantity", Either, count::count),
     rule("years", Either, measure::years),
     rule("hardness", Either, measure::hardness),
     rule("temperature", Figures, measure::temperature),

@@ -6,6 +6,7 @@ use std::fmt;
 use super::{Became, Reading};
 use crate::calculator::{Draft, FieldAbout, Kind};
 use crate::order::FIELDS;
+use crate::order::line::{BY_HARDNESS, BY_TENSILE};
 use crate::part;
 use crate::site::{Categories, Category};
 
@@ -54,14 +55,17 @@ const ORDER: &[&str] = &[
     "length",
     "steel",
     "hardness",
+    "tensile",
     "case",
     "cold",
     "temper",
     "nut",
     "nuts",
     "nut_class",
+    "nut_hardness",
     "washer",
     "washers",
+    "washer_hardness",
     "own_allowance",
     "asked",
     "place",
@@ -113,7 +117,8 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
     Some(match field.key {
         "part" => part::Kind::from_key(text).map_or_else(|| text.to_owned(), |kind| kind.name().to_owned()),
         "quantity" => format!("{text} pcs"),
-        "steel" if text == "hardness" => return None,
+        "steel" if matches!(text, BY_HARDNESS | BY_TENSILE) => return None,
+        "tensile" => format!("{text} of tensile strength"),
         "case" | "cold" if text != "yes" => return None,
         "case" => "case-hardened".to_owned(),
         "cold" => "formed cold after heat treatment".to_owned(),
@@ -124,11 +129,13 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
                 draft.get(if field.key == "nut" { "nuts" } else { "washers" }).filter(|count| *count != "1");
             let name = match text {
                 "standard" => format!("the {} that the standards ask for", field.key),
+                BY_HARDNESS => format!("a {} known by its hardness", field.key),
                 _ => choice(field, text).to_owned(),
             };
             count.map_or_else(|| format!("with {name}"), |count| format!("with {count} × {name}"))
         }
         "nuts" | "washers" => return None,
+        "nut_hardness" | "washer_hardness" => format!("its hardness {text}"),
         "nut_class" => format!("nut thread {text}"),
         "own_allowance" => format!("nut tapped over by {text}"),
         "asked" if text == crate::order::asked::ADVISE => return None,

@@ -21,6 +21,7 @@ pub(super) fn settle(text: &str) -> Reading {
     steels::settle(&mut line, &scopes);
     part::by_steel(&mut line, &scopes);
     threads::settle(&mut line, &scopes);
+    steels::washers(&mut line, &scopes);
     part::by_default(&mut line, &scopes);
     part::case_hardened(&mut line);
     steels::out_of_size(&mut line);
@@ -54,7 +55,7 @@ fn the_rest(line: &mut Line) {
             What::Not(why) => item.not(why),
             // `12 L anchor`: a letter that measures nothing is no filler.
             What::Filler if item.text.eq_ignore_ascii_case("l") => item.not(""),
-            What::Filler | What::With(_) => item.became = Some(Became::Binds),
+            What::Filler | What::With(_) | What::Or => item.became = Some(Became::Binds),
             What::Bare(Some(number)) if number > 0 => {
                 item.not(format!("a number by itself: write {number} pcs if it counts them"))
             }

@@ -4,6 +4,7 @@ use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::what::{SteelWord, What};
 use crate::order::line::OTHER_METAL;
+use crate::order::line::{BY_HARDNESS, BY_TENSILE};
 use crate::part::Kind;
 use crate::quantity::letters::upper;
 use crate::quantity::{Hardness, Scale};
@@ -280,22 +281,63 @@ fn hardness(line: &mut Line, scopes: &Scopes) {
         What::Hardness(text, range) => Some((text.clone(), range.clone())),
         _ => None,
     });
-    for (at, (text, range)) in found {
+    for (at, (text, note)) in found {
         let beside = scopes.of.get(at).copied().unwrap_or_default();
-        let grade = line.draft.get("steel").filter(|steel| *steel != "hardness").map(str::to_owned);
+        let grade = line.draft.get("steel").and_then(Grade::of_key).map(|grade| grade.key().to_owned());
+        let field = if text.ends_with("MPa") || text.ends_with("ksi") { BY_TENSILE } else { BY_HARDNESS };
         if beside != Scope::Part {
-            line.not(at, "the hardness of what comes with the bolt is not asked");
+            of_mate(line, at, beside, &text, note.filter(|_| field == BY_HARDNESS));
         } else if let Some(key) = grade {
             beside_a_grade(line, at, &key, &text);
         } else {
-            if let Some(range) = range {
-                line.note("hardness", format!("the harder end of {range}: the softer end is not judged"));
+            if let Some(note) = note {
+                line.note(field, note);
             }
-            line.fill(at, "hardness", &text, "the hardness");
-            if line.draft.get("hardness") == Some(text.as_str()) {
-                line.draft.set("steel", "hardness");
+            line.fill(at, field, &text, "the hardness");
+            if line.draft.get(field) == Some(text.as_str()) {
+                line.draft.set("steel", field);
             }
         }
+    }
+}
+
+/// The hardness of the nut or the washer that comes with a bolt, where no grade says it.
+fn of_mate(line: &mut Line, at: usize, beside: Scope, text: &str, note: Option<String>) {
+    let (field, hardness) = match beside {
+        Scope::Nut => ("nut", "nut_hardness"),
+        _ => ("washer", "washer_hardness"),
+    };
+    if text.ends_with("MPa") || text.ends_with("ksi") {
+        line.not(at, "the strength of what comes with the bolt is not asked: write its hardness");
+    } else if line.draft.get(field).is_some_and(|named| named != BY_HARDNESS) {
+        line.not(at, "the steel is said by its grade");
+    } else {
+        line.fill(at, hardness, text, "the hardness");
+        if line.draft.get(hardness) == Some(text) {
+            line.draft.set(field, BY_HARDNESS);
+        }
+        if let Some(note) = note {
+            line.note(hardness, note);
+        }
+    }
+}
+
+/// A spring, conical, wide or narrow washer that comes with a bolt: a spring has the steel of its document.
+pub(super) fn washers(line: &mut Line, scopes: &Scopes) {
+    let Some(kind) = scopes.washer_kind.filter(|_| line.draft.get("washer") == Some("standard")) else {
+        return;
+    };
+    let thread = line.draft.get("thread").and_then(|text| Designation::read(text).ok());
+    let is_metric = thread.is_none_or(|written| written.thread.is_metric());
+    let key = match kind {
+        Kind::SpringWasher if is_metric => Grade::Din127.key(),
+        Kind::SpringWasher => Grade::B18_21_1.key(),
+        Kind::ConicalWasher => Grade::Din6796.key(),
+        kind => kind.key(),
+    };
+    line.draft.set("washer", key);
+    if Grade::of_key(key).is_some() {
+        line.note("washer", "the steel of its document: the line says no other");
     }
 }
 

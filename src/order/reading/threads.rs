@@ -3,8 +3,8 @@
 use super::Became;
 use super::items::Line;
 use super::part::{Family, Scope, Scopes};
-use super::size;
 use super::what::{What, Written};
+use super::{length, size};
 use crate::part::{Form, Kind, Threaded};
 use crate::table::asme_b1_1::Series;
 use crate::table::iso_1478;
@@ -45,8 +45,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         // A pin or a ring has a diameter: where no thread stands for it, the field has no size for it.
         if has_none && written.weak {
             // `4 x 40`: so long a pin is written in millimetres.
-            let is_long =
-                matches!(line.what(at + 1), Some(What::Length(text)) if text.ends_with(size::UNIT_OF_THREAD));
+            let is_long = matches!(line.what(at + 1), Some(What::Length(text)) if text.ends_with(length::UNIT_OF_THREAD));
             let diameter = line.items.get(at).map_or(String::new(), |item| item.text.clone());
             match of_diameter(&diameter).filter(|_| is_long) {
                 Some(thread) => {
@@ -109,10 +108,11 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     lengths.extend(pairs);
     lengths.sort_by_key(|(at, _)| *at);
     let is_rod = scopes.kind.is_some_and(crate::part::Kind::is_rod);
-    let is_long = |number: &str| number.trim().parse::<f64>().is_ok_and(|inches| inches > size::MOST_INCHES);
+    let is_long =
+        |number: &str| number.trim().parse::<f64>().is_ok_and(|inches| inches > length::MOST_INCHES);
     let is_metric = chosen.as_ref().is_some_and(|chosen| chosen.text.starts_with('M'));
     for (at, text) in lengths {
-        let text = match text.strip_suffix(size::UNIT_OF_THREAD) {
+        let text = match text.strip_suffix(length::UNIT_OF_THREAD) {
             Some(_) if chosen.is_none() => {
                 line.not(at, "a length of millimetres or of inches?");
                 continue;

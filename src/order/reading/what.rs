@@ -44,7 +44,7 @@ pub enum What {
     PartDocument(&'static Document),
     /// A steel.
     Steel(SteelWord),
-    /// A hardness, as a field takes it; of a range the hardest end, with the range as written.
+    /// A hardness or a tensile strength, as a field takes it; of a range the hardest end, and what is not said.
     Hardness(String, Option<String>),
     /// A finish by its process; whether its word also names a colour.
     Process(Process, bool),

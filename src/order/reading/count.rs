@@ -1,0 +1,312 @@
+//! Numbers of pieces: by their unit, by the dozen, in boxes.
+
+use super::lexicon::{self, Word};
+use super::number::{self, Number};
+use super::size;
+use super::token::{Chain, Sort};
+use super::what::{Counted, Found, What, one};
+
+/// `1200 pcs`, `qty: 500`, `12 dozen`, `2.5K`, `500 sets`, `5 boxes of 100`.
+pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let named = lexicon::over(chain, at, Word::Quantity);
+    let is_named = named != at;
+    let mut from = named;
+    if is_named {
+        from = lexicon::over(chain, chain.over(from, &[":", "=", ".", "#"]), Word::Filler);
+        from = chain.over(from, &[":", "="]);
+    }
+    // `qty: -500`.
+    if is_named && number::is_minus(chain, from) {
+        let (end, text) = (chain.after(chain.after(from)), chain.digits(chain.after(from)));
+        let pieces = text.and_then(|text| text.parse().ok()).filter(|_| !chain.inside_a_run(end))?;
+        let end = unit(chain, end).map_or(end, |(end, ..)| end);
+        return one(end, What::Count(Counted { pieces, sets: false, spaced: None, negative: true }));
+    }
+    if let Some(found) = unit_first(chain, at) {
+        return Some(found);
+    }
+    if is_money(chain, from) {
+        return None;
+    }
+    let spaced = number::spaced(chain, from).filter(|it| is_named || unit(chain, it.end).is_some());
+    let number = spaced
+        .clone()
+        .or_else(|| number::decimal(chain, from))
+        .or_else(|| small(chain, from))
+        .or_else(|| half(chain, from))
+        .or_else(|| one_hundred(chain, from))?;
+    if let Some(found) = count_or_not(chain, &number) {
+        return found;
+    }
+    if let Some(found) = times_thread(chain, from, &number).or_else(|| by_m(chain, &number)) {
+        return Some(found);
+    }
+    if let Some(found) = boxes(chain, &number) {
+        return Some(found);
+    }
+    if let Some(found) = packed(chain, &number, number.end) {
+        return Some(found);
+    }
+    let thousand = lexicon::over(chain, number.end, Word::Thousand);
+    let is_thousand = thousand != number.end && chain.glued(number.end) && !chain.inside_a_run(thousand);
+    let end = if is_thousand { thousand } else { number.end };
+    let unit = unit(chain, chain.over(end, &[")", "-"]));
+    if !is_named && !is_thousand && unit.is_none() {
+        return None;
+    }
+    let (end, times, sets) = unit.unwrap_or((end, 1, false));
+    if chain.inside_a_run(end) {
+        return None;
+    }
+    if let Some(found) = packed(chain, &number, end) {
+        return Some(found);
+    }
+    let times = f64::from(times) * if is_thousand { 1000.0 } else { 1.0 };
+    one(end, pieces(&number, times, sets, spaced.as_ref().map(|_| from).and_then(|from| chain.digits(from))))
+}
+
+/// `100 pcs/box` is how they are packed; `100 pc box x 20` are 2000.
+fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
+    let per = lexicon::over(chain, chain.over(end, &["/"]), Word::Filler);
+    let end = lexicon::over(chain, per, Word::Box);
+    if end == per {
+        return None;
+    }
+    let cross = lexicon::over(chain, chain.over(end, &["×", "*"]), Word::Times);
+    let boxes = number::decimal(chain, cross).filter(|_| cross != end);
+    match (contents.whole(), boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?)))) {
+        (Some(each), Some((end, boxes))) => one(end, in_boxes(boxes, each)),
+        _ => one(end, What::Not("how they are packed is not judged: write the pieces in all".into())),
+    }
+}
+
+/// `half dozen`, `1/2 gross`.
+fn half(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    let end = match chain.word(at) {
+        Some("half") => chain.after(at),
+        _ => number::fraction(chain, at).filter(|number| number.text == "1/2")?.end,
+    };
+    let end = if chain.word(end) == Some("a") { chain.after(end) } else { end };
+    let counted = lexicon::find(chain, end, |word| match word {
+        Word::Count(12 | 144, _) => Some(()),
+        _ => None,
+    });
+    let text = "0.5".to_owned();
+    counted.map(|_| Number { value: 0.5, text, grouped: None, is_fraction: false, end })
+}
+
+/// `500x M12x40`, `500 x 1/2-13 x 2`: pieces of what has a thread of its own behind the cross.
+fn times_thread(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
+    let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
+    if cross == number.end || number.whole().is_none() || chain.inside_a_run(at) {
+        return None;
+    }
+    let has_length = |found: &Found| matches!(found.as_slice(), [(_, What::Thread(_)), _, ..]);
+    let is_thread = size::metric(chain, cross).is_some()
+        || size::unified(chain, cross).is_some_and(|found| has_length(&found) && number.value > 4.0);
+    is_thread.then(|| vec![(cross, pieces(number, 1.0, false, None))])
+}
+
+/// `25M`, `5M pcs`: thousands to some, millions to others.
+fn by_m(chain: &Chain<'_>, number: &Number) -> Option<Found> {
+    chain.get(number.end).filter(|token| token.text == "M" && chain.glued(number.end))?;
+    let end = chain.after(number.end);
+    let alone = !chain.inside_a_run(end) && number.grouped.is_none();
+    let (thousands, millions) = (number.value * 1e3, number.value * 1e6);
+    let why = format!("it could be {thousands} or {millions} pieces: write the number in full");
+    alone.then(|| vec![(unit(chain, end).map_or(end, |(end, ..)| end), What::Not(why.into()))])
+}
+
+/// The number of pieces; what is no whole number of them, or could be two, is not used.
+fn pieces(number: &Number, times: f64, sets: bool, first: Option<&str>) -> What {
+    let whole = |value: f64| (value.fract() == 0.0 && (0.0..1e12).contains(&value)).then_some(value as u64);
+    let readings = match number.grouped {
+        // Nobody writes so many noughts behind a point to count pieces.
+        Some(grouped) if times == 1.0 => [whole(grouped), None],
+        Some(grouped) => [whole(number.value * times), whole(grouped * times)],
+        None => [whole(number.value * times), None],
+    };
+    match readings {
+        [Some(one), Some(other)] if one != other => {
+            What::Not(format!("it could be {one} or {other} pieces: write it without the mark").into())
+        }
+        [Some(pieces), _] | [None, Some(pieces)] => {
+            let first: Option<u32> = first.and_then(|first| first.parse().ok());
+            let rest = |first: u32| pieces % 10_u64.pow(first_group_shift(pieces, first));
+            What::Count(Counted {
+                pieces,
+                sets,
+                spaced: first.map(|first| (first, rest(first))),
+                negative: false,
+            })
+        }
+        [None, None] => What::Not("pieces are counted in whole numbers".into()),
+    }
+}
+
+/// How many figures stand behind the first group.
+fn first_group_shift(pieces: u64, first: u32) -> u32 {
+    let digits = |number: u64| number.checked_ilog10().unwrap_or(0) + 1;
+    digits(pieces).saturating_sub(digits(u64::from(first)))
+}
+
+/// The unit of a count: the place behind it, how many pieces, and whether they are sets.
+pub(super) fn unit(chain: &Chain<'_>, at: usize) -> Option<(usize, u32, bool)> {
+    let found = lexicon::find(chain, at, |word| match word {
+        Word::Count(times, sets) => Some((times, sets)),
+        Word::Each => Some((1, false)),
+        Word::Set => Some((1, true)),
+        _ => None,
+    });
+    let end = chain.after(at);
+    let is_no = matches!(chain.word(at), Some("no" | "nr")) && !is_negation(chain, at);
+    let (mut end, (mut times, mut sets)) = found.or(is_no.then_some((end, (1, false))))?;
+    // `10 hundred pcs`, `5 dozen sets`.
+    if times > 1
+        && let Some((behind, (1, is_sets))) = lexicon::find(chain, end, |word| match word {
+            Word::Count(times, sets) => Some((times, sets)),
+            _ => None,
+        })
+    {
+        (end, sets) = (behind, is_sets);
+    }
+    times = times.max(1);
+    Some((end, times, sets))
+}
+
+/// Whether the word `no` behind a number says that what follows is not wanted: `500 no nuts` are bolts
+/// without; `40 no`, `1,000 nr.`, `500 no. hex bolts` and, at the head of a line, `40 no hex bolts` count.
+fn is_negation(chain: &Chain<'_>, at: usize) -> bool {
+    let end = chain.after(at);
+    if chain.sign(end, &["."]) && chain.glued(end) {
+        return false;
+    }
+    let is_wanted = |word| match word {
+        Word::Part(_) => Some(true),
+        Word::Process(_) | Word::Tinted(_) | Word::Not(_) | Word::Steel(_) => Some(false),
+        _ => None,
+    };
+    match lexicon::find(chain, end, is_wanted) {
+        Some((_, true)) => !is_first_number(chain, at),
+        Some((_, false)) => true,
+        None => false,
+    }
+}
+
+/// Whether nothing but a number stands in front of a place.
+fn is_first_number(chain: &Chain<'_>, at: usize) -> bool {
+    let mut place = chain.before(at);
+    while let Some(before) = place {
+        let token = chain.get(before);
+        if !token.is_some_and(|token| token.sort == Sort::Digits || matches!(token.text, "," | "." | "'")) {
+            return false;
+        }
+        place = chain.before(before);
+    }
+    true
+}
+
+/// `500 no HDG`: pieces of what is hot-dipped, or pieces of what is not; a class is never a count.
+fn count_or_not(chain: &Chain<'_>, number: &Number) -> Option<Option<Found>> {
+    chain.word(number.end).filter(|word| *word == "no")?;
+    // `8.8 no. 4`, `8.8 no HDG`.
+    if number.whole().is_none() && number.grouped.is_none() {
+        return Some(None);
+    }
+    if !is_negation(chain, number.end) {
+        return None;
+    }
+    let behind = chain.after(number.end);
+    let coat = lexicon::find(chain, behind, |word| matches!(word, Word::Process(_)).then_some(()));
+    let (Some(pieces), Some((end, ()))) = (number.whole().filter(|pieces| *pieces > 12), coat) else {
+        return Some(None);
+    };
+    let why = format!("{pieces} pieces of this coat, or pieces without it: write {pieces} pcs, or “not”");
+    Some(one(end, What::Not(why.into())))
+}
+
+/// `hundred pcs`, `a dozen` without its article.
+fn one_hundred(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    lexicon::find(chain, at, |word| matches!(word, Word::Count(12 | 100 | 1000, false)).then_some(()))?;
+    let per = chain.before(at).is_some_and(|before| {
+        chain.digits(before).is_some() || matches!(chain.word(before), Some("per" | "pro" | "je"))
+    });
+    let counted = lexicon::find(chain, chain.after(at), |word| {
+        matches!(word, Word::Count(1, _) | Word::Part(_)).then_some(())
+    });
+    (!per && counted.is_some()).then(|| Number {
+        value: 1.0,
+        text: "1".to_owned(),
+        grouped: None,
+        is_fraction: false,
+        end: at,
+    })
+}
+
+/// `pcs: 500`, `Stk. 500`.
+fn unit_first(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (end, sets) = lexicon::find(chain, at, |word| match word {
+        Word::Count(1, sets) => Some(sets),
+        _ => None,
+    })?;
+    let marked = chain.over(end, &[":", "="]);
+    let number = number::spaced(chain, marked).or_else(|| number::decimal(chain, marked))?;
+    let is_alone = !chain.inside_a_run(number.end)
+        && !chain.sign(number.end, &["/", "-", "\"", "×", "°", "%"])
+        && chain.get(number.end).is_none_or(|next| next.sort != Sort::Word);
+    (marked != end && is_alone).then(|| vec![(number.end, pieces(&number, 1.0, sets, None))])
+}
+
+fn small(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    let (end, number) = lexicon::find(chain, at, |word| match word {
+        Word::Small(number) => Some(number),
+        _ => None,
+    })?;
+    // `a` stands in front of a dozen, and never of a piece.
+    let is_article = chain.word(at) == Some("a");
+    let counted = lexicon::find(chain, end, |word| match word {
+        Word::Count(times, _) => Some(times > 1 || !is_article),
+        Word::Box => Some(!is_article),
+        _ => None,
+    });
+    counted.filter(|(_, counts)| *counts).map(|_| Number {
+        value: f64::from(number),
+        text: number.to_string(),
+        grouped: None,
+        is_fraction: false,
+        end,
+    })
+}
+
+/// `5 boxes of 100 pcs` are 500; boxes of nobody knows how many are not counted.
+fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
+    let end = lexicon::over(chain, boxes.end, Word::Box);
+    if end == boxes.end {
+        return None;
+    }
+    let each = lexicon::over(chain, chain.over(end, &["@", "à", "x", "(", "/", "-"]), Word::Filler);
+    let contents = number::decimal(chain, lexicon::over(chain, each, Word::Times)).filter(|_| each != end);
+    match (boxes.whole(), contents.as_ref().and_then(|each| Some((each.end, each.whole()?)))) {
+        (Some(boxes), Some((behind, each))) => {
+            let end = unit(chain, behind).map_or(behind, |(end, ..)| end);
+            one(end, in_boxes(boxes, each))
+        }
+        _ => one(end, What::Not("how many pieces go into one is not said".into())),
+    }
+}
+
+/// So many boxes of so many pieces.
+fn in_boxes(boxes: u64, each: u64) -> What {
+    What::Count(Counted { pieces: boxes.saturating_mul(each), sets: false, spaced: None, negative: false })
+}
+
+/// The signs of money.
+pub(super) const MONEY: &[&str] = &["$", "€", "£", "¥"];
+
+/// Whether the number at a place is a price.
+pub(super) fn is_money(chain: &Chain<'_>, at: usize) -> bool {
+    chain.before(at).is_some_and(|before| {
+        chain.sign(before, MONEY)
+            || lexicon::find(chain, before, |word| (word == Word::Money).then_some(())).is_some()
+    })
+}

@@ -1,0 +1,223 @@
+//! Lengths, and two measures with a cross between them.
+
+use super::lexicon::{self, Word};
+use super::number::{self, Number};
+use super::steel;
+use super::token::{Chain, Sort};
+use super::what::{Found, What, one};
+
+/// Stands for the unit that the thread is written in.
+pub const UNIT_OF_THREAD: &str = "?";
+/// Longer bolts than this are written with their unit.
+pub const MOST_INCHES: f64 = 24.0;
+/// Dashes, as they are typed.
+pub(super) const DASHES: &[&str] = &["-", "–", "‑", "—"];
+
+/// `20mm x 100mm`, `6x30`, `25x1,2`: two measures without an M; the part says what they are.
+pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let plain = |at: usize| number::decimal(chain, at).filter(|number| number.grouped.is_none());
+    let is_st = chain.before(at).is_some_and(|before| chain.word(before) == Some("st"));
+    let first = plain(at).filter(|_| is_st || !chain.inside_a_run(at))?;
+    let first_mm = lexicon::over(chain, first.end, Word::Length("mm"));
+    let second = plain(cross(chain, first_mm)?)?;
+    let end = lexicon::over(chain, second.end, Word::Length("mm"));
+    let is_more = cross(chain, end).is_some_and(|behind| chain.digits(behind).is_some());
+    let other_unit =
+        end == second.end && (is_measured(chain, end) || unit_of_length(chain, &second).is_some());
+    if is_more || other_unit || chain.inside_a_run(end) || chain.sign(end, &["/"]) {
+        return None;
+    }
+    // `HV 10.9 x 100`: a class, and the length behind the cross.
+    if first_mm == first.end && first.value > 8.0 && steel::DOTTED.contains(&first.text.as_str()) {
+        return None;
+    }
+    let is_mm = first_mm != first.end || end != second.end;
+    one(end, What::Pair { first: first.text, second: second.text, is_mm })
+}
+
+/// `ST4.2 x 16`: the size of a tapping screw by ISO 1478, in millimetres.
+pub fn tapping(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let first = chain.word(at).filter(|word| *word == "st").map(|_| chain.after(at))?;
+    let found = pair(chain, first).filter(|_| chain.glued(first))?;
+    let what = match found.into_iter().next()? {
+        (end, What::Pair { first, second, .. }) => (end, What::Pair { first, second, is_mm: true }),
+        _ => return None,
+    };
+    Some(vec![what])
+}
+
+/// The place behind a cross: `x`, `×`, `*`, `by`.
+pub(super) fn cross(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    if chain.sign(at, &["×", "✕", "*"]) {
+        return Some(chain.after(at));
+    }
+    lexicon::find(chain, at, |word| (word == Word::Times).then_some(())).map(|(end, ())| end)
+}
+
+/// A measure of something else: `for 4" pipe`, `2-3/8" id`.
+pub(super) fn across_something(chain: &Chain<'_>, end: usize) -> Option<Found> {
+    let behind = lexicon::over(chain, end, Word::Across);
+    (behind != end).then(|| vec![(behind, What::Not("a width or a bore, and no length".into()))])
+}
+
+/// The length behind a cross; without a unit it is in the unit of the thread.
+pub(super) fn length_behind_cross(chain: &Chain<'_>, at: usize, unit: &'static str) -> Option<(usize, What)> {
+    let mut behind = cross(chain, at)?;
+    // `x L50`, `x L = 50`.
+    if chain.word(behind) == Some("l") {
+        behind = chain.over(chain.after(behind), &["=", ":"]);
+    }
+    measure(chain, behind, Some(unit))
+}
+
+/// A length behind a cross whose thread stands elsewhere: `x 1000`; without a unit it takes the thread's.
+pub fn across(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (end, length) =
+        length_behind_cross(chain, at, UNIT_OF_THREAD).filter(|_| chain.word(at) != Some("by"))?;
+    (!is_measured(chain, end)).then(|| vec![(end, length)])
+}
+
+/// A length with its unit: `90 mm`, `36 in`, `3 m`, `L = 50 mm`.
+pub fn length(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (end, length) = measure(chain, at, None)?;
+    one(end, length)
+}
+
+pub(super) fn measure(chain: &Chain<'_>, at: usize, default: Option<&'static str>) -> Option<(usize, What)> {
+    let feet = feet_and_inches(chain, at);
+    if feet.is_some() {
+        return feet;
+    }
+    let spaced = number::spaced(chain, at).filter(|number| unit_of_length(chain, number).is_some());
+    let mut number = spaced.map_or_else(|| number::number(chain, at), Some)?;
+    let mut unit = unit_of_length(chain, &number);
+    if unit.is_none() {
+        number = before_comma(chain, at, number);
+        unit = unit_of_length(chain, &number);
+    }
+    let (end, name) = match unit {
+        Some(unit) => unit,
+        None if number.is_fraction => (number.end, default.map(|_| "in")?),
+        // So many inches are rare on a bolt: its unit is asked for where the part is known.
+        None if default == Some("in") && number.value > MOST_INCHES => (number.end, UNIT_OF_THREAD),
+        None => (number.end, default?),
+    };
+    // Letters that no rule knows make another thing of it.
+    if unit.is_none()
+        && chain.inside_a_run(end)
+        && chain.get(end).is_some_and(|next| next.sort == Sort::Digits)
+    {
+        return None;
+    }
+    if let Some((decimal, grouped)) =
+        number.two_meanings().filter(|_| name != "in" || number.text.contains(','))
+    {
+        let why = format!("it could be {decimal} or {grouped} {name}: write it without the mark");
+        return Some((end, What::Not(why.into())));
+    }
+    if let Some(found) = across_something(chain, end) {
+        return found.into_iter().next();
+    }
+    let text = match name {
+        "cm" => format!("{} mm", number.value * 10.0),
+        _ => format!("{} {name}", number.text),
+    };
+    Some((end, What::Length(text)))
+}
+
+/// `6'`, `6'-4"`, `6 ft 4 in`.
+pub(super) fn feet_and_inches(chain: &Chain<'_>, at: usize) -> Option<(usize, What)> {
+    let feet = number::decimal(chain, at).filter(|feet| feet.value <= 40.0)?;
+    if !chain.sign(feet.end, &["'", "′", "’"]) || !chain.glued(feet.end) {
+        return None;
+    }
+    let end = chain.after(feet.end);
+    // Two strokes are an inch.
+    if chain.sign(end, &["'", "′", "’"]) && chain.glued(end) {
+        return None;
+    }
+    let inches = number::number(chain, chain.over(end, DASHES));
+    let inches = inches.filter(|inches| over_inch(chain, inches.end) != inches.end);
+    Some(match inches {
+        Some(inches) => {
+            let text = format!("{} in", feet.value * 12.0 + inches.value);
+            (over_inch(chain, inches.end), What::Length(text))
+        }
+        None => (end, What::Length(format!("{} ft", feet.text))),
+    })
+}
+
+/// The place behind the mark of an inch.
+pub(super) fn over_inch(chain: &Chain<'_>, at: usize) -> usize {
+    if chain.sign(at, &["\"", "″", "”", "“"]) {
+        return chain.after(at);
+    }
+    let other = chain.after(at);
+    if chain.sign(at, &["'", "′", "’"]) && chain.sign(other, &["'", "′", "’"]) && chain.glued(other) {
+        return chain.after(other);
+    }
+    let end = lexicon::over(chain, at, Word::Length("in"));
+    // `in` in front of a place is no inch.
+    let is_place = |at| {
+        lexicon::find(chain, at, |word| matches!(word, Word::Category(_) | Word::Place(_)).then_some(()))
+            .is_some()
+    };
+    if chain.word(at) == Some("in") && is_place(end) { at } else { end }
+}
+
+/// The unit of length behind a number, if one stands there that fits it.
+pub(super) fn unit_of_length(chain: &Chain<'_>, number: &Number) -> Option<(usize, &'static str)> {
+    let inch = over_inch(chain, number.end);
+    if inch != number.end {
+        return (!chain.inside_a_run(inch)).then_some((inch, "in"));
+    }
+    if let Some(token) = chain.get(number.end).filter(|token| token.text == "m") {
+        let end = chain.after(number.end);
+        let is_thread = chain.digits(end).is_some() && (chain.glued(end) || number.value > 12.0);
+        return (token.sort == Sort::Word && !is_thread && number.value <= 20.0).then_some((end, "m"));
+    }
+    let unit = lexicon::find(chain, number.end, |word| match word {
+        Word::Length(unit) => Some(unit),
+        _ => None,
+    });
+    // So many feet are no length: FT is a full thread.
+    unit.filter(|(end, unit)| !chain.inside_a_run(*end) && (*unit != "ft" || number.value <= 12.0))
+}
+
+/// Whether a unit of something else stands here: pieces, weeks, a hardness.
+pub(super) fn is_measured(chain: &Chain<'_>, at: usize) -> bool {
+    let unit = |word| {
+        matches!(
+            word,
+            Word::Count(..)
+                | Word::Each
+                | Word::Micrometre
+                | Word::Mil
+                | Word::Measure(_)
+                | Word::Mass(_)
+                | Word::Scale(_)
+                | Word::Years
+                | Word::Box
+                | Word::Set
+                | Word::Thousand
+                | Word::Degrees(_)
+        )
+        .then_some(())
+    };
+    lexicon::find(chain, at, unit).is_some_and(|(end, ())| !chain.inside_a_run(end))
+        || chain.sign(at, &["°", "%"])
+}
+
+/// Figures that a comma groups by three are taken up to the comma: what follows it is another piece.
+pub(super) fn before_comma(chain: &Chain<'_>, at: usize, number: Number) -> Number {
+    match chain.digits(at) {
+        Some(first) if number.grouped.is_some() && number.text.contains(',') => Number {
+            value: first.parse().unwrap_or(number.value),
+            text: first.to_owned(),
+            grouped: None,
+            is_fraction: false,
+            end: chain.after(at),
+        },
+        _ => number,
+    }
+}

@@ -1,0 +1,160 @@
+//! What a line does not name and its other pieces say: the part by its steel, the steel by the part.
+
+use super::{BySteel, Scopes, is_heavy};
+use crate::order::reading::items::Line;
+use crate::order::reading::what::{SteelWord, What};
+use crate::part::{Kind, UsualSteel};
+use crate::quantity::letters::lower;
+use crate::steel::Grade;
+
+/// Steels whose document is that of one kind of part.
+const OF_ONE_KIND: &[(&str, &str)] = &[
+    ("f1554", "anchor-rod"),
+    ("a325", "structural-bolt"),
+    ("a490", "structural-bolt"),
+    ("a574", "socket-screw"),
+    ("45h", "set-screw"),
+    ("a193-b7", "stud"),
+    ("f1852", "other"),
+    ("f2280", "other"),
+    ("iso-2702", "tapping-screw"),
+];
+
+const TWIST_OFF: &str =
+    "a twist-off bolt, taken as another part: its head and spline are not known here, nor is its fit judged";
+/// A twist-off bolt has the grade of its own that is of the strength of A325 or A490.
+fn twist_off(line: &mut Line, steel: &str) {
+    line.note("part", TWIST_OFF);
+    let own = match steel {
+        "a325" | "a325m" => Grade::F1852,
+        "a490" | "a490m" => Grade::F2280,
+        _ => return,
+    };
+    line.draft.set("steel", own.key());
+    line.note("steel", "the twist-off bolt of that strength");
+    for item in &mut line.items {
+        if item.what == What::Steel(SteelWord::Grade(own)) {
+            item.became = None;
+            item.used("steel");
+        }
+    }
+}
+
+/// A set screw of a bolt's class: the hexagon screw that is threaded to the head, or a headless one, whose
+/// classes are others (ISO 898-5).
+fn set_screw_of_a_bolt(line: &mut Line, scopes: &Scopes, steel: &str) -> bool {
+    let is_class =
+        steel.contains('.') && steel.trim_end_matches('u').bytes().all(|c| c.is_ascii_digit() || c == b'.');
+    let is_headless =
+        scopes.names.iter().any(|at| {
+            line.items.get(*at).is_some_and(|item| {
+                let text = lower(&item.text);
+                ["socket", "sss", "grub", "stift", "maden", "headless", "iso 40", "din 91"]
+                    .iter()
+                    .any(|word| text.contains(word))
+            })
+        }) || line.items.iter().any(|item| matches!(item.what, What::PartStandard("set-screw")));
+    if !is_class {
+        return false;
+    }
+    if !is_headless {
+        let why = format!(
+            "a set screw of class {steel}: the hexagon one (ISO 4017, threaded to the head), or a headless one of 14H to 45H?"
+        );
+        scopes.names.iter().for_each(|at| line.not(*at, why.clone()));
+        line.draft = line.draft.pairs().filter(|(name, _)| *name != "part").collect();
+    }
+    true
+}
+
+/// What a size with its length and a bolt's grade most often is, where the line names no part; said in sight.
+pub(in crate::order::reading) fn by_default(line: &mut Line, scopes: &Scopes) {
+    let says = |name: &str| line.draft.get(name).is_some_and(|text| !text.is_empty());
+    let of_bolt = line
+        .draft
+        .get("steel")
+        .and_then(Grade::of_key)
+        .is_some_and(|grade| !grade.is_nut() && !grade.is_washer() && !grade.is_spring())
+        || says("tensile");
+    if scopes.by_steel != Some(BySteel::Nothing)
+        || says("part")
+        || !(says("thread") && says("length") && of_bolt)
+    {
+        return;
+    }
+    line.draft.set("part", Kind::HexBolt.key());
+    line.note("part", "taken as a hex bolt: the line names no part");
+    for at in 0..line.items.len() {
+        if let Some(item) =
+            line.item(at).filter(|item| matches!(item.what, What::Part("hex" | "head" | "hex head")))
+        {
+            item.became = None;
+            item.used("part");
+        }
+    }
+}
+
+/// The steel of a screw that is hardened on its surface, where the line says no other.
+pub(in crate::order::reading) fn case_hardened(line: &mut Line) {
+    let kind = line.draft.get("part").and_then(Kind::from_key);
+    let is_usual = kind.is_some_and(|kind| kind.usual_steel() == UsualSteel::CaseHardened);
+    if is_usual
+        && line.draft.get("steel").is_none()
+        && line.items.iter().all(|item| !matches!(item.what, What::Steel(_)))
+    {
+        line.draft.set("steel", Grade::Iso2702.key());
+        line.note("steel", "case-hardened, as such screws usually are: the line says no steel");
+    }
+}
+
+/// What only the steel says of the part.
+pub(in crate::order::reading) fn by_steel(line: &mut Line, scopes: &Scopes) {
+    let steel = line.draft.get("steel").unwrap_or_default().to_owned();
+    let is_structural = ["a325", "a490"].iter().any(|grade| steel.starts_with(grade));
+    if scopes.kind == Some(Kind::Other) {
+        twist_off(line, &steel);
+        return;
+    }
+    if scopes.kind == Some(Kind::SetScrew) && set_screw_of_a_bolt(line, scopes, &steel) {
+        return;
+    }
+    let of_one_kind = || {
+        let row = OF_ONE_KIND.iter().find(|(grade, _)| steel.starts_with(grade));
+        row.map(|(grade, key)| {
+            let note = if *grade == "a193-b7" {
+                "taken as a stud: the line names no part, and this steel is that of studs"
+            } else {
+                "this steel is made for no other part"
+            };
+            (*key, note)
+        })
+    };
+    let (key, note) = match scopes.by_steel {
+        Some(BySteel::Bolt | BySteel::HeavyHex | BySteel::Nothing)
+            if matches!(steel.as_str(), "f1852" | "f2280") =>
+        {
+            ("other", TWIST_OFF)
+        }
+        Some(BySteel::Bolt) if is_structural => {
+            ("structural-bolt", "bolts of this steel are heavy hex structural bolts")
+        }
+        Some(BySteel::Bolt) => ("hex-bolt", "a bolt without more is taken for a hex bolt"),
+        Some(BySteel::HeavyHex) if is_structural => {
+            ("structural-bolt", "heavy hex bolts of this steel are structural bolts")
+        }
+        Some(BySteel::Nut) if is_heavy(&steel) => ("heavy-hex-nut", "nuts of this steel are heavy hex nuts"),
+        Some(BySteel::Nothing) => match of_one_kind() {
+            Some(found) => found,
+            None => return,
+        },
+        _ => return,
+    };
+    line.draft.set("part", key);
+    line.note("part", note);
+    for at in &scopes.names {
+        if let Some(item) = line.item(*at) {
+            item.became = None;
+            item.used("part");
+        }
+    }
+}

@@ -1,0 +1,72 @@
+//! What each piece of a line stands next to: the part, its nut, its washer.
+
+use super::name::Name;
+use super::{Family, Scope, Scopes};
+use crate::order::reading::items::Line;
+use crate::order::reading::what::{SteelWord, What};
+
+/// What each item stands next to.
+pub(super) fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], main: Option<usize>) {
+    if scopes.family != Family::Bolt {
+        return;
+    }
+    let mut name_of = vec![None; line.items.len()];
+    for (place, name) in names.iter().enumerate() {
+        for at in &name.items {
+            if let Some(of) = name_of.get_mut(*at) {
+                *of = Some(place);
+            }
+        }
+    }
+    let of_item = |at: usize| name_of.get(at).copied().flatten();
+    let main_stretches: Vec<usize> =
+        main.and_then(|main| names.get(main)).into_iter().map(|name| name.stretch).collect();
+    let mut start = 0;
+    while start < line.items.len() {
+        // From one `with` or comma to the next.
+        let stretch = line.items.get(start).map_or(0, |item| item.stretch);
+        let is_end = |at: usize| {
+            line.items
+                .get(at)
+                .is_none_or(|item| item.stretch != stretch || matches!(item.what, What::With(_)))
+        };
+        let mut end = start + 1;
+        while !is_end(end) {
+            end += 1;
+        }
+        let marked = matches!(line.what(start), Some(What::With(_)));
+        let family = (start..end).find_map(|at| match line.what(at)? {
+            What::Part(_) => {
+                of_item(at).filter(|name| Some(*name) != main).and_then(|name| names.get(name)?.noun)
+            }
+            What::Steel(SteelWord::Grade(grade)) if marked && grade.is_nut() => Some(Family::Nut),
+            What::Steel(SteelWord::Grade(grade)) if marked && grade.is_washer() => Some(Family::Washer),
+            What::PartStandard(key) if marked && *key == "hex-nut" => Some(Family::Nut),
+            What::PartStandard(key) if marked && *key == "washer" => Some(Family::Washer),
+            _ => None,
+        });
+        let holds_main = (start..end).any(|at| scopes.names.contains(&at));
+        let alone = !main_stretches.contains(&stretch) && main.is_some();
+        let scope = match family {
+            Some(Family::Nut) if (marked || alone) && !holds_main => Scope::Nut,
+            Some(Family::Washer) if (marked || alone) && !holds_main => Scope::Washer,
+            _ => Scope::Part,
+        };
+        scopes.of.iter_mut().take(end).skip(start).for_each(|of| *of = scope);
+        start = end;
+    }
+    // A class or a number next to the nut's name is the nut's.
+    for (items, scope) in [(&scopes.nut, Scope::Nut), (&scopes.washer, Scope::Washer)] {
+        for at in items {
+            for beside in [line.before(*at), line.behind(*at)].into_iter().flatten() {
+                let takes = matches!(
+                    line.what(beside),
+                    Some(What::Class(_) | What::Bare(_) | What::Small(_) | What::Hardness(..))
+                );
+                if let Some(of) = scopes.of.get_mut(beside).filter(|_| takes) {
+                    *of = scope;
+                }
+            }
+        }
+    }
+}

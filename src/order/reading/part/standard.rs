@@ -1,0 +1,148 @@
+//! The standards of parts that a line names.
+
+use super::name::{BARE, Name};
+use super::{Family, Scopes, UNKNOWN, WASHERS_OF_A_SET};
+use crate::order::reading::items::Line;
+use crate::order::reading::what::What;
+use crate::part::{Form, Kind};
+
+/// The standards of parts.
+pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&Name>) {
+    let standards = line.free(|what| match what {
+        What::PartStandard(key) => Some(*key),
+        _ => None,
+    });
+    let mut by: Option<(Kind, String)> = None;
+    for (at, key) in standards {
+        let kind = Kind::from_key(key);
+        let text = line.items.get(at).map_or(String::new(), |item| item.text.clone());
+        // What comes with a structural bolt by its own standard.
+        if let Some(mate) = key.strip_prefix('?') {
+            if scopes.kind == Some(Kind::StructuralBolt) {
+                let with = if mate == "nut" { &mut scopes.with.0 } else { &mut scopes.with.1 };
+                *with = true;
+                line.used(at, if mate == "nut" { "nut" } else { "washer" });
+            } else {
+                line.not(at, UNKNOWN);
+            }
+            continue;
+        }
+        let family = match kind {
+            Some(kind) if kind.is_nut() => Family::Nut,
+            Some(_) if key.ends_with("washer") => Family::Washer,
+            _ => Family::Bolt,
+        };
+        let is_first = about.is_none() && scopes.kind.is_none();
+        let bolt_is_named = !is_first && scopes.family == Family::Bolt;
+        match kind {
+            None if line
+                .before(at)
+                .is_some_and(|before| scopes.nut.contains(&before) || scopes.washer.contains(&before)) =>
+            {
+                line.not(at, "the standard of what comes with the bolt is not asked");
+            }
+            None => {
+                // The shape is another one, whatever the words say.
+                line.items
+                    .iter_mut()
+                    .enumerate()
+                    .filter(|(place, _)| scopes.names.contains(place))
+                    .for_each(|(_, item)| item.not(UNKNOWN));
+                scopes.kind = None;
+                line.draft = line.draft.pairs().filter(|(name, _)| *name != "part").collect();
+                if let Some(item) = line.item(at) {
+                    item.not(UNKNOWN);
+                }
+            }
+            Some(kind) if family != Family::Bolt && bolt_is_named => {
+                let field = if family == Family::Nut { "nut" } else { "washer" };
+                match (family, key) {
+                    (Family::Nut, "hex-nut") => scopes.with.0 = true,
+                    (Family::Washer, key) if WASHERS_OF_A_SET.contains(&key) => {
+                        scopes.with.1 = true;
+                        scopes.washer_kind =
+                            scopes.washer_kind.or(Some(kind)).filter(|kind| *kind != Kind::Washer);
+                    }
+                    _ => {
+                        if let Some(item) = line.item(at) {
+                            item.not("it is judged as a line of its own, not as what comes with a bolt");
+                        }
+                        continue;
+                    }
+                }
+                if let Some(item) = line.item(at) {
+                    item.used(field);
+                }
+            }
+            Some(kind) if by.as_ref().is_some_and(|(other, _)| *other != kind) => {
+                let (other, text) = by.as_ref().map_or((kind, ""), |(other, text)| (*other, text.as_str()));
+                line.not(
+                    at,
+                    format!("contradicts {text}, which stands before it: that is a {}", other.name()),
+                );
+            }
+            Some(kind) if is_first || agrees(scopes, about, kind) => {
+                by = Some((kind, text));
+                if is_first {
+                    scopes.family = family;
+                }
+                scopes.kind = Some(kind);
+                scopes.by_steel = None;
+                line.draft.set("part", kind.key());
+                for at in scopes.names.iter().copied().chain([at]) {
+                    if let Some(item) = line.item(at) {
+                        item.became = None;
+                        item.used("part");
+                    }
+                }
+            }
+            Some(kind) => {
+                if let Some(item) = line.item(at) {
+                    item.not(format!("it is the standard of another part: {}", kind.name()));
+                }
+            }
+        }
+    }
+}
+
+/// The standards of several parts.
+pub(super) fn by_document(line: &mut Line, scopes: &Scopes) {
+    let documents = line.free(|what| match what {
+        What::PartDocument(document) => Some(*document),
+        _ => None,
+    });
+    for (at, document) in documents {
+        let is_of = |kind: &Kind| [true, false].iter().any(|metric| kind.document(*metric) == document);
+        let kinds: Vec<Kind> = Kind::ALL.into_iter().filter(is_of).collect();
+        match scopes.kind {
+            Some(kind) if kinds.contains(&kind) => line.used(at, "part"),
+            _ if kinds.iter().any(|kind| kind.is_nut()) && scopes.with.0 => line.used(at, "nut"),
+            _ if kinds.iter().any(|kind| kind.is_washer()) && scopes.with.1 => line.used(at, "washer"),
+            Some(kind) => line.not(at, format!("no {kind} is taken from it here")),
+            None if kinds.is_empty() => line.not(at, "no part known here is taken from it"),
+            None => {
+                let names: Vec<&str> = kinds.iter().map(|kind| kind.name()).collect();
+                line.not(at, format!("it has more than one part: {}?", names.join(", ")));
+            }
+        }
+    }
+}
+
+/// Whether a standard can be that of the part named: people call a hex screw a hex bolt.
+fn agrees(scopes: &Scopes, about: Option<&Name>, kind: Kind) -> bool {
+    let hex = ["hex-bolt", "hex-screw"];
+    let named = scopes.kind.map(Kind::key);
+    let is_all = |noun: &str| about.is_some_and(|about| about.words == [noun]);
+    if is_all("ring") || is_all("pin") {
+        return kind.form() == if is_all("ring") { Form::Ring } else { Form::Pin };
+    }
+    let bare = about.is_some_and(|about| about.words.iter().all(|word| BARE.contains(word)))
+        && !matches!(kind.form(), Form::Ring | Form::Pin);
+    // A retaining ring without more may be for a shaft or a bore.
+    let is_open = about.is_some_and(|about| about.words == ["retaining", "ring"] && !scopes.is_external);
+    named == Some(kind.key())
+        || is_open && kind.is_ring()
+        || named.is_some_and(|named| hex.contains(&named)) && hex.contains(&kind.key())
+        || named == Some("hex-bolt") && kind == Kind::StructuralBolt
+        || bare && (kind.is_nut() == (scopes.family == Family::Nut))
+}
