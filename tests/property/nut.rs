@@ -76,7 +76,7 @@ fn a_deep_allowance_says_what_it_leaves() {
     assert_eq!(mark, Mark::Condition);
     assert!(words.contains("overlap by") && words.contains("40\u{a0}%"), "{words}");
     assert!(!said.answer.contains("or more"), "{}", said.answer);
-    assert!(said.answer.contains("of the thread is left"), "{}", said.answer);
+    assert!(said.answer.contains("of the thread left"), "{}", said.answer);
     let pairs = [
         ("thread", "1-1/8-12"),
         ("allowance", "own"),
