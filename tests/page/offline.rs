@@ -6,7 +6,9 @@ use crate::harness::{Done, in_chromium, in_engines_with_service_workers};
 fn it_works_without_its_server_after_one_visit() -> Done {
     in_engines_with_service_workers(|page| {
         page.open("")?;
-        page.until("navigator.serviceWorker.getRegistration().then(found => found?.active?.state === 'activated')")?;
+        page.until(
+            "navigator.serviceWorker.getRegistration().then(found => found?.active?.state === 'activated')",
+        )?;
         page.cut_off();
         page.open("#1/coat?coat=1+mil&factor=a123")?;
         page.fill("#field-coat", "50 µm")?;
