@@ -37,13 +37,6 @@ pub fn in_every_engine(test: impl Fn(&mut Page) -> Done) -> Done {
     BROWSERS.iter().try_for_each(|browser| in_browser(browser, &dist, &test))
 }
 
-/// The same in those engines whose driver lets a service worker live: WebKit's has none.
-pub fn in_engines_with_service_workers(test: impl Fn(&mut Page) -> Done) -> Done {
-    let dist = dist()?;
-    let mut browsers = BROWSERS.iter().filter(|browser| browser.name != "WebKit");
-    browsers.try_for_each(|browser| in_browser(browser, &dist, &test))
-}
-
 fn in_browser(browser: &'static Browser, folder: &Path, test: &impl Fn(&mut Page) -> Done) -> Done {
     let mut page = Page::start(browser, folder)?;
     test(&mut page).map_err(|problem| format!("{}: {problem}{}", browser.name, page.evidence()).into())

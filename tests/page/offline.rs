@@ -1,14 +1,12 @@
 //! After one visit the page needs no network.
 
-use crate::harness::{Done, in_chromium, in_engines_with_service_workers};
+use crate::harness::{Done, in_chromium};
 
 #[test]
 fn it_works_without_its_server_after_one_visit() -> Done {
-    in_engines_with_service_workers(|page| {
+    in_chromium(|page| {
         page.open("")?;
-        page.until(
-            "navigator.serviceWorker.getRegistration().then(found => found?.active?.state === 'activated')",
-        )?;
+        page.until("navigator.serviceWorker.ready.then(() => true)")?;
         page.cut_off();
         page.open("#1/coat?coat=1+mil&factor=a123")?;
         page.fill("#field-coat", "50 µm")?;
