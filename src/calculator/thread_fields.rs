@@ -9,9 +9,10 @@ use crate::quantity::{Length, PlainNumber, Shown, Unit, unit};
 use crate::rule::{self, Case, Key, Part};
 use crate::source::{assumed, document};
 use crate::table::asme_b1_1::Series;
-use crate::thread::fit::{Coat, DEFAULT_UNEVENNESS};
-use crate::thread::overtap::{Allowance, usual_bolt_class};
-use crate::thread::{Designation, Thread, ToleranceClass, undersize};
+use crate::thread::fit::{self, Coat, DEFAULT_UNEVENNESS};
+use crate::thread::overtap::{self, Allowance, usual_bolt_class};
+use crate::thread::pair::{self, Found, Mated, Room};
+use crate::thread::{Designation, Thread, ToleranceClass, limits, undersize};
 
 mod ruler;
 
@@ -243,6 +244,31 @@ pub(super) fn mating(thread: Thread, bolt_class: ToleranceClass, allowance: Allo
     let ruling = rule::rule(Key::Mating).judge(&case)?;
     (ruling.says.mark == Mark::Bar)
         .then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
+}
+
+/// That too little thread is left, by the rule of the fit; nothing where enough is, or where the limits are
+/// not known.
+pub(super) fn overlap(thread: Thread, bolt_class: ToleranceClass, allowance: Allowance) -> Option<Finding> {
+    let bare = limits::bolt(thread, bolt_class).ok()?;
+    let nut = overtap::nut(thread, allowance).ok()?.limits;
+    // How much thread is left does not hang on a coat.
+    let mated = Mated {
+        pair: pair::Pair { room: Room::Tapped(allowance), class: bolt_class, bolt: bare, nut },
+        fit: fit::fit(bare, Coat::even(Length::ZERO, Length::ZERO), nut),
+        overlap: fit::overlap(&bare, &nut, thread.pitch()),
+    };
+    let found = Found::Takes(Box::new(mated));
+    let part = Part::of_pair(thread, bolt_class, allowance.class());
+    let case = Case { part: Some(&part), fit: Some(&found), ..Case::of(Process::HotDip) };
+    let ruling = rule::rule(Key::Overlap).judge(&case)?;
+    (ruling.says.mark == Mark::Bar)
+        .then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
+}
+
+/// The headline of a pair that is ruled out: why it is, and no advice; nothing where no finding bars it.
+pub(super) fn not_like_this(findings: &[Finding]) -> Option<String> {
+    let bar = findings.iter().find(|finding| finding.mark == Mark::Bar)?;
+    Some(format!("Not like this: {}.", bar.text.trim_end_matches('.')))
 }
 
 /// Up to which length of engagement the limits of a thread hold.

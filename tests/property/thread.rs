@@ -478,3 +478,15 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn a_pair_without_enough_thread_is_ruled_out_by_every_calculator_that_knows_it() {
+    for (thread, allowance) in [("M5", "2 mm"), ("M8", "2 mm"), ("M12", "2 mm")] {
+        for id in ["oversize-tap", "gauges", "thread-strength"] {
+            let pairs = [("thread", thread), ("allowance", "own"), ("own_allowance", allowance)];
+            let report = kettle_barrel::calculator::evaluate(id, pairs).unwrap();
+            assert_eq!(report.verdict, Some(kettle_barrel::calculator::Verdict::RuledOut), "{id} {thread}");
+            assert!(report.headline.starts_with("Not like this: "), "{id} {thread}: {}", report.headline);
+        }
+    }
+}

@@ -1,5 +1,5 @@
 //! ISO 9224:2012: loss after years. The exponents and the multipliers are read (Table 3, public
-//! transcription of the German edition), the formulas are from memory; the other check values are computed
+//! copy of the German edition), the formulas are from memory; the other check values are computed
 //! by the formulas of the standard.
 
 use crate::seen::{near, seen};

@@ -21,6 +21,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     findings.extend(hole(input, outcome, ruler));
     findings.extend(nut_coat(input, outcome));
     findings.extend(thread_fields::mating(input.thread, input.bolt_class, input.allowance));
+    findings.extend(thread_fields::overlap(input.thread, input.bolt_class, input.allowance));
     let pitch = outcome.nut.limits.pitch;
     let mut headline = format!(
         "GO plug for the nut {}, NOT-GO {}, on the pitch diameter",
@@ -33,7 +34,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     headline.push('.');
     Report {
         verdict: Some(Verdict::of(&findings)),
-        headline,
+        headline: thread_fields::not_like_this(&findings).unwrap_or(headline),
         figures: figures(input, outcome, ruler),
         sections: sections(input, outcome, ruler),
         findings: Finding::worst_first(findings),

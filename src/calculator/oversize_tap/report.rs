@@ -2,7 +2,7 @@
 
 use super::{Input, Outcome, Sizes, Way, working};
 use crate::calculator::thread_fields::{self, Ruler, thickness};
-use crate::calculator::{Caution, Figure, Finding, Mark, Note, Picture, Report, Section, Verdict};
+use crate::calculator::{Caution, Figure, Finding, Note, Picture, Report, Section, Verdict};
 use crate::quantity::{Quantity, Shown, unit};
 use crate::source::document;
 use crate::table::iso_10684_annex_a;
@@ -33,8 +33,8 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
 
 /// What to tap or cut to; of a pair that is ruled out, why it is, and no advice.
 fn headline(input: &Input, outcome: &Outcome, findings: &[Finding], ruler: Ruler) -> String {
-    if let Some(bar) = findings.iter().find(|finding| finding.mark == Mark::Bar) {
-        return format!("Not like this: {}", bar.text.trim_end_matches('.')) + ".";
+    if let Some(told) = thread_fields::not_like_this(findings) {
+        return told;
     }
     let thickest = thickness(outcome.fit.thickest_even, input.coat_unit);
     let pitch = outcome.nut.limits.pitch;

@@ -1,7 +1,7 @@
 //! Arranges the answer: headline, figures, notes and the picture.
 
 use super::{Input, NutBody, Outcome, working};
-use crate::calculator::thread_fields::Ruler;
+use crate::calculator::thread_fields::{self, Ruler};
 use crate::calculator::{Bar, Caution, Figure, Note, Picture, Report, ScaleMark, Section, Verdict};
 use crate::quantity::{Area, Force, Length, Quantity, Shown, unit};
 use crate::rule::bolt_and_nut::{Model, Pair};
@@ -17,7 +17,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     let findings = finding::all(input, outcome);
     Report {
         verdict: Some(Verdict::of(&findings)),
-        headline: headline(input, outcome),
+        headline: thread_fields::not_like_this(&findings).unwrap_or_else(|| headline(input, outcome)),
         figures: figures(input, outcome),
         sections: sections(input, outcome, Ruler::of(input.thread)),
         findings,

@@ -38,6 +38,7 @@ pub(super) fn all(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         )),
     }
     findings.extend(thread_fields::mating(input.thread, input.bolt_class, input.allowance));
+    findings.extend(thread_fields::overlap(input.thread, input.bolt_class, input.allowance));
     findings.extend(pairing(input, outcome));
     Finding::worst_first(findings)
 }
