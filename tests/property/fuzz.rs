@@ -267,7 +267,8 @@ proptest! {
         if let Ok(read) = number::read(&text, &[&unit::UM, &unit::MIL, &unit::G_M2]) {
             prop_assert!(read.number.is_finite(), "{text:?}");
         }
-        prop_assert!(number::plain_number(&text).is_none_or(f64::is_finite), "{text:?}");
+        // Too large a number is infinite there by its own words; `read` refuses it.
+        prop_assert!(number::plain_number(&text).is_none_or(|number| !number.is_nan()), "{text:?}");
         let (before, after) = number::split_unit(&text);
         prop_assert!(text.contains(before) && text.contains(after), "{text:?}");
     }
