@@ -1,6 +1,6 @@
 //! A new version waits until the person at the page asks for it.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use crate::harness::Done;
 use crate::xtask::browser::CHROMIUM;
@@ -8,16 +8,18 @@ use crate::xtask::run::{read_text, top, write};
 use crate::xtask::server::Server;
 use crate::xtask::webdriver::Session;
 
+/// True once the page is kept on the device and comes from there.
+const KEPT: &str = "navigator.serviceWorker.controller !== null";
+
 /// In Chromium alone: the driver of Firefox does not always see a service worker come to be ready.
 #[test]
 fn a_new_version_is_told_of_and_comes_when_it_is_asked_for() -> Done {
     let browser = &CHROMIUM;
-    let folder = top().join("target/page/update").join(browser.name);
-    copy(&top().join("dist"), &folder)?;
+    let folder = copy_of_dist("update")?;
     let server = Server::start(&folder, 0)?;
     let session = Session::open(browser)?;
     session.go(&server.address())?;
-    session.until("navigator.serviceWorker.ready.then(() => navigator.serviceWorker.controller !== null)")?;
+    session.until(KEPT)?;
 
     change(&folder.join("index.html"), "<html ", "<html data-new ")?;
     change(&folder.join("service-worker.js"), "\"version\":\"", "\"version\":\"new-")?;
@@ -39,6 +41,22 @@ fn a_new_version_is_told_of_and_comes_when_it_is_asked_for() -> Done {
     if caches == 1 { Ok(()) } else { Err(format!("{caches} caches are left, the old one with them").into()) }
 }
 
+/// One file is missing at the first visit, as on a poor network: nothing is kept then, and as soon as
+/// the file comes the page is kept without being loaded again.
+#[test]
+fn a_first_keeping_that_broke_off_is_tried_again() -> Done {
+    let folder = copy_of_dist("first-keeping")?;
+    let (icon, aside) = (folder.join("icon-512.png"), folder.join("aside"));
+    std::fs::rename(&icon, &aside)?;
+    let server = Server::start(&folder, 0)?;
+    let session = Session::open(&CHROMIUM)?;
+    session.go(&server.address())?;
+    session.until("navigator.serviceWorker.getRegistration().then(it => it?.installing === null)")?;
+    assert_eq!(session.value(KEPT)?, false);
+    std::fs::rename(&aside, &icon)?;
+    session.until(KEPT)
+}
+
 fn change(file: &Path, old: &str, new: &str) -> Done {
     let text = read_text(file)?;
     if !text.contains(old) {
@@ -47,12 +65,16 @@ fn change(file: &Path, old: &str, new: &str) -> Done {
     write(file, text.replacen(old, new, 1))
 }
 
-/// Copies a folder of plain files.
-fn copy(from: &Path, to: &Path) -> Done {
-    std::fs::create_dir_all(to)?;
-    for entry in std::fs::read_dir(from)? {
-        let entry = entry?;
-        std::fs::copy(entry.path(), to.join(entry.file_name()))?;
+/// The built page in a folder of its own, which a test may change.
+fn copy_of_dist(name: &str) -> Done<PathBuf> {
+    let folder = top().join("target/page").join(name);
+    if folder.exists() {
+        std::fs::remove_dir_all(&folder)?;
     }
-    Ok(())
+    std::fs::create_dir_all(&folder)?;
+    for entry in std::fs::read_dir(top().join("dist"))? {
+        let entry = entry?;
+        std::fs::copy(entry.path(), folder.join(entry.file_name()))?;
+    }
+    Ok(folder)
 }

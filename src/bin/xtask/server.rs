@@ -1,54 +1,60 @@
 //! A server for the files of one folder, on this machine only.
 
+use std::convert::Infallible;
 use std::net::{Ipv4Addr, SocketAddr};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::thread::JoinHandle;
 
-use tiny_http::{Header, Method, Request, Response};
+use http::{HeaderName, HeaderValue, Method, Request, Response, StatusCode, header};
+use http_body_util::Full;
+use hyper::body::{Bytes, Incoming};
+use hyper::server::conn::http1;
+use hyper::service::service_fn;
+use hyper_util::rt::TokioIo;
+use tokio::net::TcpListener;
+use tokio::sync::oneshot;
 
 use super::run::Done;
 
 /// Where the page is served unless another port is asked for.
 pub const PORT: u16 = 8642;
 
-/// Threads that answer: a browser that asks for one file may wait with reading another.
-const THREADS: usize = 8;
-
 /// What every answer carries: no guessing of types, no frame of somebody else around the page, and a
 /// question to the server before a copy is used.
-const HEADERS: [(&str, &str); 3] = [
-    ("Cache-Control", "no-cache"),
-    ("Content-Security-Policy", "frame-ancestors 'none'"),
-    ("X-Content-Type-Options", "nosniff"),
+const HEADERS: [(HeaderName, &str); 3] = [
+    (header::CACHE_CONTROL, "no-cache"),
+    (header::CONTENT_SECURITY_POLICY, "frame-ancestors 'none'"),
+    (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
 ];
 
 /// Serves a folder until it is dropped.
 pub struct Server {
     address: SocketAddr,
-    listening: Arc<tiny_http::Server>,
-    threads: Vec<JoinHandle<()>>,
+    /// Dropped before the thread is waited for: that ends it.
+    running: Option<oneshot::Sender<Infallible>>,
+    thread: Option<JoinHandle<()>>,
 }
 
 impl Server {
     /// Serves `folder` on 127.0.0.1; port 0 takes any free one.
     pub fn start(folder: &Path, port: u16) -> Done<Self> {
-        let listening =
-            Arc::new(tiny_http::Server::http((Ipv4Addr::LOCALHOST, port)).map_err(|it| it.to_string())?);
-        let address = listening.server_addr().to_ip().ok_or("the server has no address")?;
         // Where links lead is decided once: nothing outside is served, however it is asked for.
         let folder = folder.canonicalize().map_err(|problem| format!("{}: {problem}", folder.display()))?;
-        let mut server = Self { address, listening, threads: Vec::new() };
-        for _ in 0..THREADS {
-            let (listening, folder) = (Arc::clone(&server.listening), folder.clone());
-            server.threads.push(std::thread::Builder::new().spawn(move || {
-                for request in listening.incoming_requests() {
-                    // One that is closed half-way is the browser's business, not a problem of ours.
-                    drop(answer(request, &folder));
+        // All connections are tasks of one thread, so none waits until another is closed.
+        let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build()?;
+        let listening = runtime.block_on(TcpListener::bind((Ipv4Addr::LOCALHOST, port)))?;
+        let address = listening.local_addr()?;
+        let (running, ended) = oneshot::channel();
+        let thread = std::thread::Builder::new().spawn(move || {
+            runtime.block_on(async {
+                tokio::select! {
+                    () = accept(&listening, folder.into()) => {}
+                    _ = ended => {}
                 }
-            })?);
-        }
-        Ok(server)
+            });
+        })?;
+        Ok(Self { address, running: Some(running), thread: Some(thread) })
     }
 
     /// The address to open: `http://127.0.0.1:8642/`.
@@ -58,40 +64,56 @@ impl Server {
 
     /// Serves until the process is ended.
     pub fn wait(mut self) {
-        self.threads.drain(..).for_each(|thread| drop(thread.join()));
+        self.thread.take().map(JoinHandle::join);
     }
 }
 
 impl Drop for Server {
     fn drop(&mut self) {
-        // Each wakes one of them.
-        self.threads.iter().for_each(|_| self.listening.unblock());
-        self.threads.drain(..).for_each(|thread| drop(thread.join()));
+        self.running = None;
+        self.thread.take().map(JoinHandle::join);
     }
 }
 
-fn answer(request: Request, folder: &Path) -> std::io::Result<()> {
+async fn accept(listening: &TcpListener, folder: Arc<Path>) {
+    loop {
+        let Ok((stream, _)) = listening.accept().await else {
+            // Too many are open: those that close make room.
+            tokio::time::sleep(std::time::Duration::from_millis(20)).await;
+            continue;
+        };
+        let folder = Arc::clone(&folder);
+        let answering = service_fn(move |request| {
+            let answer = answer(&request, &folder);
+            async { Ok::<_, Infallible>(answer) }
+        });
+        // One that is closed half-way is the browser's business, not a problem of ours.
+        tokio::spawn(async {
+            drop(http1::Builder::new().serve_connection(TokioIo::new(stream), answering).await)
+        });
+    }
+}
+
+fn answer(request: &Request<Incoming>, folder: &Path) -> Response<Full<Bytes>> {
     const TEXT: &str = "text/plain; charset=utf-8";
-    if !matches!(request.method(), Method::Get | Method::Head) {
-        return request.respond(response(b"Only GET and HEAD.\n".to_vec(), TEXT, 405));
+    if !matches!(*request.method(), Method::GET | Method::HEAD) {
+        return response("Only GET and HEAD.\n".into(), TEXT, StatusCode::METHOD_NOT_ALLOWED);
     }
-    let found =
-        file_of(request.url(), folder).and_then(|path| Some((std::fs::read(&path).ok()?, media_type(&path))));
-    let response = match found {
-        Some((body, media)) => response(body, media, 200),
-        None => response(b"Not here.\n".to_vec(), TEXT, 404),
-    };
-    request.respond(response)
+    let found = file_of(request.uri().path(), folder)
+        .and_then(|path| Some((std::fs::read(&path).ok()?, media_type(&path))));
+    match found {
+        Some((body, media)) => response(body.into(), media, StatusCode::OK),
+        None => response("Not here.\n".into(), TEXT, StatusCode::NOT_FOUND),
+    }
 }
 
-fn response(body: Vec<u8>, media: &str, status: u16) -> Response<std::io::Cursor<Vec<u8>>> {
-    let response = Response::from_data(body).with_status_code(status).with_chunked_threshold(usize::MAX);
-    HEADERS.iter().copied().chain([("Content-Type", media)]).fold(response, |response, (name, value)| {
-        match Header::from_bytes(name, value) {
-            Ok(header) => response.with_header(header),
-            Err(()) => response,
-        }
-    })
+fn response(body: Bytes, media: &'static str, status: StatusCode) -> Response<Full<Bytes>> {
+    let mut response = Response::new(Full::new(body));
+    *response.status_mut() = status;
+    for (name, value) in HEADERS.into_iter().chain([(header::CONTENT_TYPE, media)]) {
+        response.headers_mut().insert(name, HeaderValue::from_static(value));
+    }
+    response
 }
 
 /// The file a request asks for; none outside the folder, also not by a link in it.

@@ -20,7 +20,7 @@ use super::driver::{Driver, free_profile};
 use super::run::Done;
 
 /// How long a page may take to become what is waited for.
-const PATIENCE: Duration = Duration::from_secs(10);
+const PATIENCE: Duration = Duration::from_secs(30);
 
 /// How long a driver may take for one command; starting a browser on a busy machine is the longest.
 const COMMAND: Duration = Duration::from_secs(60);
