@@ -12,6 +12,9 @@ pub use crate::xtask::run::Done;
 #[allow(unused_imports, reason = "for the tests to come")]
 pub use crate::xtask::webdriver::key;
 
+/// True once the page is kept on the device and comes from there.
+pub const KEPT: &str = "navigator.serviceWorker.controller !== null";
+
 /// The page in one browser, served by a server of its own. Everything that a [`Session`] does can be
 /// asked of it.
 pub struct Page {

@@ -1,12 +1,12 @@
 //! After one visit the page needs no network.
 
-use crate::harness::{Done, in_chromium};
+use crate::harness::{Done, KEPT, in_chromium, in_every_engine};
 
 #[test]
 fn it_works_without_its_server_after_one_visit() -> Done {
-    in_chromium(|page| {
+    in_every_engine(|page| {
         page.open("")?;
-        page.until("navigator.serviceWorker.ready.then(() => true)")?;
+        page.until(KEPT)?;
         page.cut_off();
         page.open("#1/coat?coat=1+mil&factor=a123")?;
         page.fill("#field-coat", "50 µm")?;

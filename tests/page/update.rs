@@ -2,20 +2,19 @@
 
 use std::path::{Path, PathBuf};
 
-use crate::harness::Done;
-use crate::xtask::browser::CHROMIUM;
+use crate::harness::{Done, KEPT};
+use crate::xtask::browser::{BROWSERS, Browser};
 use crate::xtask::run::{read_text, top, write};
 use crate::xtask::server::Server;
 use crate::xtask::webdriver::Session;
 
-/// True once the page is kept on the device and comes from there.
-const KEPT: &str = "navigator.serviceWorker.controller !== null";
-
-/// In Chromium alone: the driver of Firefox does not always see a service worker come to be ready.
 #[test]
 fn a_new_version_is_told_of_and_comes_when_it_is_asked_for() -> Done {
-    let browser = &CHROMIUM;
-    let folder = copy_of_dist("update")?;
+    BROWSERS.iter().try_for_each(new_version)
+}
+
+fn new_version(browser: &'static Browser) -> Done {
+    let folder = copy_of_dist(&format!("update/{}", browser.name))?;
     let server = Server::start(&folder, 0)?;
     let session = Session::open(browser)?;
     session.go(&server.address())?;
@@ -45,11 +44,15 @@ fn a_new_version_is_told_of_and_comes_when_it_is_asked_for() -> Done {
 /// the file comes the page is kept without being loaded again.
 #[test]
 fn a_first_keeping_that_broke_off_is_tried_again() -> Done {
-    let folder = copy_of_dist("first-keeping")?;
+    BROWSERS.iter().try_for_each(first_keeping)
+}
+
+fn first_keeping(browser: &'static Browser) -> Done {
+    let folder = copy_of_dist(&format!("first-keeping/{}", browser.name))?;
     let (icon, aside) = (folder.join("icon-512.png"), folder.join("aside"));
     std::fs::rename(&icon, &aside)?;
     let server = Server::start(&folder, 0)?;
-    let session = Session::open(&CHROMIUM)?;
+    let session = Session::open(browser)?;
     session.go(&server.address())?;
     session.until("navigator.serviceWorker.getRegistration().then(it => it?.installing === null)")?;
     assert_eq!(session.value(KEPT)?, false);
