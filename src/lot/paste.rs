@@ -13,8 +13,11 @@ mod moment;
 mod names;
 mod problem;
 mod read_as;
+mod summary;
+mod taken;
 #[cfg(test)]
 mod tests;
+mod unread;
 mod words;
 
 use crate::quantity::Unit;
@@ -87,7 +90,7 @@ impl Sorted {
         let grid = Grid::read(text, how.units, how.comma)?;
         let lines = lines::sort(&grid);
         let (columns, open) = columns::sort(&grid, &lines, how);
-        let open = lines::odd(&grid, &lines).or(open);
+        let open = unread::find(&grid, &lines).or_else(|| lines::odd(&grid, &lines)).or(open);
         Ok(Self { grid, lines, columns, open })
     }
 
@@ -142,6 +145,9 @@ pub(super) fn read(text: &str, how: &Reading<'_>) -> Result<Pasted, PasteProblem
         return Err(sorted.nothing());
     }
     note_unit(&mut pasted.unit, sorted.grid.unit)?;
+    if let Some(problem) = summary::contradicted(&sorted.grid, &sorted.lines, &sorted.columns, &pasted) {
+        return Err(problem);
+    }
     lines::mark_repeats(&sorted.grid, &sorted.columns, &mut sorted.lines);
     pasted.read_as = sorted.read_as();
     Ok(pasted)

@@ -5,14 +5,9 @@ use super::left_out::{Looks, Why};
 use super::names::Says;
 use super::problem::PasteProblem;
 use super::read_as::{Column, ColumnUse, Line, LineUse};
+use super::taken::{FAR, Taken, numbers_off, steps_by_one};
 use super::{Reading, lines, names};
 
-/// Columns farther apart than this are not readings of one coat.
-const FAR: f64 = 3.0;
-/// Columns that count are asked about from here on, even beside others that do.
-const APART: f64 = 1.5;
-/// On so many lines a column is not the mean of the others by chance.
-const MANY: usize = 6;
 /// Cells shown of a column.
 const FIRST: usize = 3;
 
@@ -51,6 +46,12 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> (Vec<Column>, Opt
     let shared_unit = shared.and_then(|row| names::unit_in(&row.text, how.units));
     let mut columns = Vec::with_capacity(width);
     let mut open = None;
+    let all: Vec<&str> = heading
+        .filter(|_| shared.is_none())
+        .into_iter()
+        .flat_map(|row| &row.texts)
+        .map(String::as_str)
+        .collect();
     for at in 0..width {
         let name = heading.filter(|_| shared.is_none()).and_then(|row| row.texts.get(at));
         let name = name.filter(|name| !name.is_empty()).cloned();
@@ -61,10 +62,12 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> (Vec<Column>, Opt
         let usage = match how.columns {
             Some(chosen) if chosen.contains(&(at + 1)) => ColumnUse::Readings,
             Some(_) => ColumnUse::LeftOut(Why::NotChosen),
-            None => of_column(name.as_deref(), at, grid.separator, &mut cells()).unwrap_or_else(|mixed| {
-                open.get_or_insert(mixed);
-                ColumnUse::Unclear(Looks::Mixed)
-            }),
+            None => {
+                of_column(name.as_deref(), &all, at, grid.separator, &mut cells()).unwrap_or_else(|mixed| {
+                    open.get_or_insert(mixed);
+                    ColumnUse::Unclear(Looks::Mixed)
+                })
+            }
         };
         columns.push(Column { heading: name, usage, unit, first: first.join(", ") });
     }
@@ -89,6 +92,12 @@ fn by_their_names(articles: &[&Row], columns: &mut [Column], own_units: bool) ->
     let best = said.iter().flatten().max().copied();
     let leave_out = |column: &mut Column, why| column.usage = ColumnUse::LeftOut(why);
     let first = said.iter().position(Option::is_some);
+    let known: Vec<f64> = (0..columns.len())
+        .filter(|&at| said.get(at).copied().flatten() == best)
+        .flat_map(|at| Taken::of(at, articles).numbers())
+        .collect();
+    let thickest = known.into_iter().fold(0.0, f64::max);
+    let mut open = None;
     for (at, (column, said)) in columns.iter_mut().zip(&said).enumerate().filter(|(_, (it, _))| it.is_taken())
     {
         let unnamed = match &column.heading {
@@ -97,9 +106,24 @@ fn by_their_names(articles: &[&Row], columns: &mut [Column], own_units: bool) ->
             None => first.is_some_and(|first| at < first),
         };
         let generic = *said == Some(Says::Reading) && best > Some(Says::Reading);
-        if best.is_some() && (unnamed || generic) {
-            leave_out(column, Why::OtherNamed);
+        if best.is_none() || !(unnamed || generic) {
+            continue;
         }
+        let numbers = Taken::of(at, articles).numbers();
+        // Left out, a thin reading accepts the lot: only what cannot be one goes without being asked.
+        let no_reading = numbers_off(&numbers)
+            || (generic || column.heading.is_none()) && steps_by_one(&numbers)
+            || numbers.iter().all(|&number| number > FAR * thickest);
+        if no_reading {
+            leave_out(column, Why::OtherNamed);
+        } else {
+            column.usage = ColumnUse::Unclear(Looks::Unnamed);
+            let first = column.first.clone();
+            open.get_or_insert(PasteProblem::Unclear { column: at + 1, first, looks: Looks::Unnamed });
+        }
+    }
+    if open.is_some() {
+        return open;
     }
     // Of two that are called differently, the one that counts up numbers the other.
     let taken = || (0..columns.len()).filter(|&at| columns.get(at).is_some_and(Column::is_taken));
@@ -110,7 +134,9 @@ fn by_their_names(articles: &[&Row], columns: &mut [Column], own_units: bool) ->
             |other: usize| other != at && name(other).zip(name(at)).is_some_and(|(a, b)| names::differ(a, b));
         !sure(at) && name(at).is_some() && taken().any(differs)
     })?;
-    let counting = taken().find(|&at| !sure(at) && steps_by_one(&Taken::of(at, articles).numbers()));
+    // What is called a coat is none of them, whatever stands in it.
+    let coat = |at: usize| said.get(at).copied().flatten() >= Some(Says::Thickness);
+    let counting = taken().find(|&at| !coat(at) && steps_by_one(&Taken::of(at, articles).numbers()));
     let others = |at: usize| taken().filter(move |&other| other != at).count() > 0;
     if let Some(at) = counting.filter(|&at| others(at) && best.is_some()) {
         columns.get_mut(at).into_iter().for_each(|column| leave_out(column, Why::Counts));
@@ -135,15 +161,22 @@ fn said(columns: &[Column], own_units: bool) -> Vec<Option<Says>> {
 /// One column, by its heading and by what stands in it.
 fn of_column(
     name: Option<&str>,
+    all: &[&str],
     at: usize,
     separator: Separator,
     cells: &mut dyn Iterator<Item = (usize, &Cell)>,
 ) -> Result<ColumnUse, PasteProblem> {
     let (mut numbers, mut dates, mut times, mut units) = (0, 0, 0, 0);
     let mut words: Option<(usize, &str)> = None;
+    // Numbers of articles are whole, and rise.
+    let (mut last, mut rises) = (f64::NEG_INFINITY, true);
     for (line, cell) in cells {
         match cell {
-            Cell::Number { .. } => numbers += 1,
+            Cell::Number { number, .. } => {
+                numbers += 1;
+                rises &= number.fract() == 0.0 && *number >= last;
+                last = *number;
+            }
             Cell::Date => dates += 1,
             Cell::Time => times += 1,
             Cell::Unit(_) => units += 1,
@@ -158,7 +191,9 @@ fn of_column(
         if numbers > 0 && names::measures_something_else(name) {
             return Ok(ColumnUse::LeftOut(Why::SomethingElse));
         }
-        if names::is_identity(name) {
+        // Numbered places, and articles that something was measured on, are called as identities are.
+        let measured = names::says(name, all) == Some(Says::Series) || names::is_article(name) && !rises;
+        if names::is_identity(name) && !measured {
             return Ok(ColumnUse::LeftOut(Why::Identity));
         }
     }
@@ -221,115 +256,6 @@ fn ask(articles: &[&Row], columns: &mut [Column]) -> Option<PasteProblem> {
     let column = columns.get_mut(at)?;
     column.usage = ColumnUse::Unclear(looks);
     Some(PasteProblem::Unclear { column: at + 1, first: column.first.clone(), looks })
-}
-
-/// The numbers of a column that would be taken.
-struct Taken {
-    /// Its place, from 0.
-    at: usize,
-    /// By row; none where no number stands.
-    rows: Vec<Option<f64>>,
-    /// The most digits behind the decimal mark.
-    decimals: usize,
-}
-
-impl Taken {
-    fn of(at: usize, articles: &[&Row]) -> Self {
-        let number = |row: &&Row| match row.cells.get(at) {
-            Some(Cell::Number { number, .. }) => Some(*number),
-            _ => None,
-        };
-        let decimals = |row: &&Row| {
-            let (_, behind) = row.texts.get(at)?.split_once(['.', ','])?;
-            Some(behind.chars().take_while(char::is_ascii_digit).count())
-        };
-        Self {
-            at,
-            rows: articles.iter().map(number).collect(),
-            decimals: articles.iter().filter_map(decimals).max().unwrap_or(0),
-        }
-    }
-
-    fn numbers(&self) -> Vec<f64> {
-        self.rows.iter().flatten().copied().collect()
-    }
-
-    /// What it looks like beside the others, if it looks like no readings.
-    fn looks(&self, all: &[Self]) -> Option<Looks> {
-        let others = || all.iter().filter(|other| other.at != self.at);
-        let (numbers, rest) = (self.numbers(), others().flat_map(Self::numbers).collect::<Vec<_>>());
-        if numbers.is_empty() || rest.is_empty() {
-            return None;
-        }
-        let (own, rest) = (median(&numbers), median(&rest));
-        let far = own > FAR * rest || rest > FAR * own;
-        // Readings of one coat may count up by chance; numbers of articles stand in front of them.
-        let in_front = all.first().is_some_and(|first| first.at == self.at);
-        let alone = || !others().any(|other| counts(&other.numbers()));
-        let apart = own > APART * rest || rest > APART * own;
-        if counts(&numbers) && (apart || in_front && alone()) {
-            Some(Looks::Counts)
-        } else if numbers.len() > 1 && (far || self.lies_apart(all)) {
-            Some(Looks::FarOff)
-        } else {
-            self.is_mean(&others().collect::<Vec<_>>()).then_some(Looks::Mean)
-        }
-    }
-
-    /// Whether its numbers share no range with those of most others, and are far larger or smaller.
-    fn lies_apart(&self, all: &[Self]) -> bool {
-        let own = self.numbers();
-        let range = |numbers: &[f64]| {
-            numbers.iter().fold((f64::INFINITY, 0.0), |(min, max), &it| (it.min(min), it.max(max)))
-        };
-        let (min, max) = range(&own);
-        let others: Vec<Vec<f64>> =
-            all.iter().filter(|it| it.at != self.at).map(Self::numbers).filter(|it| !it.is_empty()).collect();
-        let apart = others.iter().filter(|other| {
-            let (other_min, other_max) = range(other);
-            min > APART * other_max || other_min > APART * max
-        });
-        2 * apart.count() > others.len()
-    }
-
-    /// Whether it is the mean of the others on every line, to its last digit.
-    ///
-    /// Readings come near their mean by chance: it counts where the digits are finer than those of
-    /// the readings, or on many lines, and never where the readings of a line are all the same.
-    fn is_mean(&self, others: &[&Self]) -> bool {
-        let last_digit = 10_f64.powi(-(self.decimals.min(9) as i32));
-        let finer = others.iter().all(|other| other.decimals < self.decimals);
-        let mut lines = 0;
-        for (row, mean) in self.rows.iter().enumerate() {
-            let readings: Vec<f64> =
-                others.iter().filter_map(|other| other.rows.get(row).copied().flatten()).collect();
-            let Some(mean) = mean else { continue };
-            let sum: f64 = readings.iter().sum();
-            if (sum / readings.len() as f64 - mean).abs() > 0.5001 * last_digit {
-                return false;
-            }
-            let differ = readings.iter().zip(readings.iter().skip(1)).any(|(one, next)| one != next);
-            lines += usize::from(readings.len() > 1 && differ);
-        }
-        lines >= if finer { 2 } else { MANY }
-    }
-}
-
-/// Whole numbers, each one more than the one before, three at least.
-fn counts(numbers: &[f64]) -> bool {
-    numbers.len() > 2 && steps_by_one(numbers)
-}
-
-/// The same where there are but two.
-fn steps_by_one(numbers: &[f64]) -> bool {
-    let step = |(one, next): (&f64, &f64)| one.fract() == 0.0 && *next == one + 1.0;
-    numbers.len() > 1 && numbers.iter().zip(numbers.iter().skip(1)).all(step)
-}
-
-fn median(numbers: &[f64]) -> f64 {
-    let mut sorted = numbers.to_vec();
-    sorted.sort_by(f64::total_cmp);
-    sorted.get(sorted.len() / 2).copied().unwrap_or(0.0)
 }
 
 /// A list with one reading a row, whose rows say to which article they belong.

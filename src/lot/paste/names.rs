@@ -53,6 +53,28 @@ pub fn is_particular(name: &str) -> bool {
     is_in(words::PARTICULARS, &plain(name))
 }
 
+/// Whether a line of that name gives the mean of readings.
+pub fn is_mean(name: &str) -> bool {
+    is_in(words::MEANS, &plain(name))
+}
+
+/// Whether a line of that name gives their number.
+pub fn is_count(name: &str) -> bool {
+    is_in(words::COUNTS, &plain(name))
+}
+
+/// Whether a column of that heading names articles that may have been measured as well.
+pub fn is_article(heading: &str) -> bool {
+    is_in(words::ARTICLES, &plain(heading))
+}
+
+/// Whether a line of that name says what the readings below it are of.
+pub fn is_known(name: &str) -> bool {
+    let stem = stem(name);
+    let heads = !stem.contains(' ') && is_readings(name);
+    is_particular(name) || is_identity(name) || heads || is_in(words::PLACES, &stem)
+}
+
 /// Whether a line of that name says the unit.
 pub fn is_unit_line(name: &str) -> bool {
     matches!(plain(name).as_str(), "unit" | "units" | "einheit" | "unité" | "unidad")

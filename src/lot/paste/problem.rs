@@ -20,6 +20,24 @@ pub enum PasteProblem {
         /// The units that would be understood.
         units: Vec<&'static str>,
     },
+    /// A line among the readings that holds none, and may be a damaged one.
+    Unread {
+        /// Which line.
+        line: usize,
+        /// What stands there.
+        text: String,
+    },
+    /// A summary that the readings do not bear out.
+    Contradicted {
+        /// On which line.
+        line: usize,
+        /// What it is called.
+        name: String,
+        /// What it says.
+        says: f64,
+        /// What the readings give.
+        read: f64,
+    },
     /// A comma that could be a decimal mark or stand between readings.
     Ambiguous {
         /// As written.
@@ -111,6 +129,16 @@ impl fmt::Display for PasteProblem {
                 "“{text}” on line {line} is not a reading; write numbers such as 52.3, in {}, with spaces between \
                  them, and a colon behind a label",
                 units.join(", ")
+            ),
+            Self::Unread { line, text } => write!(
+                f,
+                "“{text}” on line {line} stands where a reading may stand, and is none; write the reading as a plain \
+                 number such as 52.3, or take the line out"
+            ),
+            Self::Contradicted { line, name, says, read } => write!(
+                f,
+                "line {line}, “{name}”, says {says}, and the readings that were read give {read:.2}: one of them may be \
+                 lost or changed; correct the readings, or take the line out"
             ),
             Self::Ambiguous { text } => write!(
                 f,

@@ -61,9 +61,29 @@ pub const READINGS: &str = "reading|readings|value|values|measurement|measuremen
     lettura|valore|leitura|meting|waarde|mätning|värde|måling|pomiar|wynik";
 
 /// Names of columns that hold readings side by side, once they are numbered: `R1`, `Spot 2`.
-pub const NUMBERED: &str =
-    "r|m|x|d|p|pt|spot|point|face|flat|side|end|mp|messpunkt|punkt|seite|fläche|punto|";
+pub const NUMBERED: &str = "r|m|x|d|p|pt|spot|point|face|flat|side|end|location|loc|place|position|pos|test|\
+    mp|messpunkt|punkt|seite|fläche|stelle|messstelle|punto|";
 
 /// Names of columns that hold readings side by side: places on an article, or their order.
 pub const PLACES: &str = "first|second|third|fourth|fifth|head|shank|thread|top|bottom|left|right|middle|centre|center|\
-    kopf|schaft|gewinde|oben|unten|links|rechts|mitte";
+    end|ends|bolt end|end of bolt|end of the bolt|end face|flat|flats|head flat|head flats|nut flat|nut flats|\
+    top of head|face|faces|head face|bearing face|washer face|edge|rim|\
+    kopf|schaft|gewinde|oben|unten|links|rechts|mitte|ende|stirn|stirnfläche|flanke|flanken|schlüsselfläche|\
+    schlüsselflächen|auflagefläche|kopffläche|scheibenfläche|rand|kante";
+
+/// Words that a gauge or a person writes in the place of a reading.
+pub const NO_READING: &str = "bare|ol|o l|over|overload|overrange|low|under|underrange|inf|infinity|err|error|fail|failed|\
+    missing|lost|none|nil|void|nan|invalid|blank|rust|rusty|uncoated|unreadable|\
+    fehler|überlauf|blank|kein zink|keine|rost|fehlt|nu|manque|erreur|desnudo|falta";
+
+/// Lines that give the mean of readings, and no limit.
+pub const MEANS: &str =
+    "mean|average|avg|ave|x̄|x̅|ø|mittel|mittelwert|durchschnitt|moyenne|media|promedio|gemiddelde|medelvärde";
+
+/// Lines that give how many readings there are.
+pub const COUNTS: &str =
+    "n|count|no of readings|number of readings|readings taken|anzahl|anzahl messwerte|messwerte gesamt";
+
+/// Columns that name articles, and on which articles may have been measured.
+pub const ARTICLES: &str = "bolt|nut|washer|screw|stud|rod|schraube|mutter|scheibe|vis|écrou|rondelle|tornillo|tuerca|\
+    arandela|vite|dado|rondella|bout|moer|ring|skruv";

@@ -1,0 +1,70 @@
+//! Lines that stand among readings and hold none: a damaged reading, or a place that gave none, is asked
+//! about and never left out.
+
+use super::grid::{Cell, Grid, Row, Separator};
+use super::problem::PasteProblem;
+use super::read_as::{Line, LineUse};
+use super::{names, words};
+use crate::quantity::letters::lower;
+
+/// The first such line, as the problem that it is.
+pub fn find(grid: &Grid, lines: &[Line]) -> Option<PasteProblem> {
+    let is_article = |line: &Line| matches!(line.usage, LineUse::Article { .. });
+    let first = lines.iter().position(is_article)?;
+    let last = lines.iter().rposition(is_article)?;
+    let found = grid.rows.iter().zip(lines).enumerate().find_map(|(at, (row, line))| {
+        let text = match line.usage {
+            LineUse::NoReading if at > first => behind(grid, row, at < last),
+            // Above the readings a line may say anything but a reading.
+            LineUse::NoReading | LineUse::Heading | LineUse::Particular if at < first => {
+                let alone = row.texts.len() == 1;
+                let suspect = |text: &&String| is_marked_number(text) || alone && stands_for_one(text);
+                row.texts.iter().find(suspect).cloned()
+            }
+            _ => None,
+        }?;
+        Some((row.line, text))
+    });
+    found.map(|(line, text)| PasteProblem::Unread { line, text })
+}
+
+/// What stands on a line without a number behind the first readings, where it may be a reading; between
+/// readings every word may.
+fn behind(grid: &Grid, row: &Row, between: bool) -> Option<String> {
+    let named = row.label.is_some() || grid.separator != Separator::Space && row.texts.len() > 1;
+    let cells = row.cells.iter().zip(&row.texts).skip(usize::from(named && row.label.is_none()));
+    let words: Vec<&String> =
+        cells.filter(|(cell, _)| matches!(cell, Cell::Words(_))).map(|(_, text)| text).collect();
+    let reading = words.iter().find(|word| may_be_reading(word));
+    if let Some(&word) = reading {
+        return Some(word.clone());
+    }
+    // A row that is named as an article is, or stands between them, and holds something else.
+    let first = row.texts.first().filter(|_| named).map_or("", String::as_str);
+    let unknown = !names::is_known(&row.front()) && !names::is_no_article(first) && (between || named);
+    (unknown && !words.is_empty()).then(|| words.into_iter().cloned().collect::<Vec<_>>().join(" "))
+}
+
+/// Whether a word is made of digits and marks only, and is no number: `<30`, `25*`, `25-30`, `57/30/58`.
+fn is_marked_number(word: &str) -> bool {
+    let mark = |c: char| "<>≤≥~≈±*?!+-–=.,/ ".contains(c);
+    let digit = |c: char| c.is_ascii_digit();
+    word.contains(digit)
+        && word.contains(mark)
+        && word.chars().all(|c| digit(c) || mark(c) || "eExX".contains(c))
+}
+
+/// Whether a word may be a reading that was written down damaged, or the lack of one: `x25`, `(25)`, `bare`.
+fn may_be_reading(word: &str) -> bool {
+    let letters = word.chars().filter(|c| c.is_alphabetic()).count();
+    let digits = word.contains(|c: char| c.is_ascii_digit());
+    let starts_with_letter = word.starts_with(char::is_alphabetic);
+    stands_for_one(word) || letters == 0 || digits && (letters < 2 || !starts_with_letter)
+}
+
+/// Whether a word is written in the place of a reading: `bare`, `OL`, or a number that is crossed out, `x25`.
+fn stands_for_one(word: &str) -> bool {
+    let crossed = word.strip_prefix(['x', 'X']);
+    let number = |rest: &str| rest.len() > 1 && rest.bytes().all(|b| b.is_ascii_digit());
+    words::NO_READING.split('|').any(|listed| listed == lower(word)) || crossed.is_some_and(number)
+}
