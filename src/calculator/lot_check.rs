@@ -170,6 +170,11 @@ impl Input {
         }
     }
 
+    /// Whether this is a retest under a document whose rule for one is not known here.
+    fn retest_unknown(&self) -> bool {
+        self.stage.is_unknown(self.rule.retest)
+    }
+
     /// How many readings make an article; a mass is that of the whole article.
     fn readings_rule(&self) -> Option<ReadingsRule> {
         let by_gauge = !self.readings.measure.is_mass() && self.record.method == Method::Magnetic;

@@ -27,6 +27,13 @@ pub enum Stage {
     Retest,
 }
 
+impl Stage {
+    /// Whether it is a second go that nobody here knows the document's rule for.
+    pub fn is_unknown(self, retest: Retest) -> bool {
+        self == Self::Retest && retest == Retest::NoneKnown
+    }
+}
+
 /// How a lot is judged.
 #[derive(Debug, Clone, Copy)]
 pub struct Terms<'a> {
@@ -131,7 +138,7 @@ pub fn judge<'a>(
         } else {
             Decision::Reject
         }
-    } else if complete && !missed && sure {
+    } else if complete && !missed && sure && !terms.stage.is_unknown(terms.rule.retest) {
         Decision::Accept
     } else {
         Decision::NotDecided

@@ -34,6 +34,7 @@ pub struct Outlier {
 /// The readings that are far off their articles; where no article has enough readings to tell, the articles
 /// that are far off the others.
 pub fn outliers(readings: &Readings) -> Vec<Outlier> {
+    let last_digit = readings.last_digit();
     if readings.articles().any(|article| article.len() > 2) {
         let of_one = |(at, article): (usize, &[Length])| {
             let of = move |far: FarOff| Outlier {
@@ -42,7 +43,7 @@ pub fn outliers(readings: &Readings) -> Vec<Outlier> {
                 value: far.value,
                 others: far.others,
             };
-            far_off(article).into_iter().map(of)
+            far_off(article, last_digit).into_iter().map(of)
         };
         return readings.articles().enumerate().flat_map(of_one).collect();
     }
@@ -52,7 +53,7 @@ pub fn outliers(readings: &Readings) -> Vec<Outlier> {
     let means: Vec<Length> = readings.articles().map(mean).collect();
     let of =
         |far: FarOff| Outlier { article: far.place, reading: None, value: far.value, others: far.others };
-    far_off(&means).into_iter().map(of).collect()
+    far_off(&means, last_digit).into_iter().map(of).collect()
 }
 
 /// A value that is far off the others.
@@ -65,8 +66,12 @@ struct FarOff {
     others: Length,
 }
 
-/// The values that are far off the others, in their order.
-fn far_off(values: &[Length]) -> Vec<FarOff> {
+/// The values that are far off the others, in their order; they were read to the last digit given.
+///
+/// Readings that are the same to their last digit scatter within it: without that, three of them make
+/// any fourth as far off as it can be.
+fn far_off(values: &[Length], last_digit: Length) -> Vec<FarOff> {
+    let rounding = last_digit.um().powi(2) / 12.0;
     let steps = (values.len().saturating_sub(1) / 2).min(MOST);
     let mut rest: Vec<(usize, f64)> =
         values.iter().enumerate().map(|(at, value)| (at + 1, value.um())).collect();
@@ -76,7 +81,7 @@ fn far_off(values: &[Length]) -> Vec<FarOff> {
         let Some(critical) = critical(rest.len(), RISK / steps as f64) else { break };
         let mean = mean(&rest);
         let squares: f64 = rest.iter().map(|(_, um)| (um - mean).powi(2)).sum();
-        let deviation = (squares / (rest.len() - 1) as f64).sqrt();
+        let deviation = (squares / (rest.len() - 1) as f64 + rounding).sqrt();
         let away = |um: f64| (um - mean).abs();
         let farthest =
             rest.iter().enumerate().max_by(|(_, (_, a)), (_, (_, b))| away(*a).total_cmp(&away(*b)));
@@ -131,7 +136,7 @@ mod tests {
     /// Places and the mean of the others.
     fn of(um: &[f64]) -> (Vec<usize>, Option<f64>) {
         let lengths: Vec<Length> = um.iter().copied().map(Length::from_um).collect();
-        let far = far_off(&lengths);
+        let far = far_off(&lengths, Length::from_um(1.0));
         (far.iter().map(|far| far.place).collect(), far.first().map(|far| far.others.um()))
     }
 
@@ -146,6 +151,18 @@ mod tests {
         assert_eq!(of(&[50.0, 52.0, 9.0, 51.0, 10.0, 11.0, 50.0, 51.0, 49.0, 50.0]).0, [3, 5, 6]);
         // Half of them is no slip: two coats, and nobody knows which is the odd one.
         assert_eq!(of(&[50.0, 52.0, 12.0, 14.0]).0, [0_usize; 0]);
+    }
+
+    /// A gauge that shows tenths of a mil: three readings are the same, and the others differ by a step or two.
+    #[test]
+    fn the_last_digit_of_a_coarse_gauge_is_no_slip() {
+        for mils in [[1.6, 1.6, 1.6, 1.8, 2.0], [1.9, 1.9, 1.9, 2.0, 2.1], [1.6, 1.6, 1.6, 1.6, 1.9]] {
+            let lengths: Vec<Length> = mils.map(|mil| Length::from_um(25.4 * mil)).to_vec();
+            let far: Vec<usize> =
+                far_off(&lengths, Length::from_um(2.54)).iter().map(|far| far.place).collect();
+            // The fifth is alone only where all the others are the same.
+            assert_eq!(far, if mils[3] == 1.6 { vec![5] } else { vec![] }, "{mils:?}");
+        }
     }
 
     #[test]

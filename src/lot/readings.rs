@@ -95,6 +95,23 @@ impl Readings {
         &self.values
     }
 
+    /// The step of the last digit that was written of any of them.
+    pub fn last_digit(&self) -> Length {
+        let whole = |value: &Length, scale: f64| {
+            let number = self.measure.show(*value, 0).number * scale;
+            (number - number.round()).abs() < 1e-6
+        };
+        let decimals = (0..6).find(|&decimals| {
+            let scale = 10_f64.powi(decimals);
+            self.values.iter().all(|value| whole(value, scale))
+        });
+        self.measure.thickness(Shown {
+            number: 10_f64.powi(-decimals.unwrap_or(6)),
+            unit: self.measure.unit,
+            decimals: 0,
+        })
+    }
+
     /// How many articles were measured.
     pub fn article_count(&self) -> usize {
         self.ends.len()

@@ -2,7 +2,9 @@
 
 use crate::coat::{CoatClass, ThicknessLimit};
 use crate::source::{Basis, Document, Source, document};
-use crate::table::{astm_a153_sampling, astm_f2329_sampling, inspection, iso_1461_sampling};
+use crate::table::{
+    astm_a153_sampling, astm_f1470_sampling, astm_f2329_sampling, inspection, iso_1461_sampling,
+};
 
 /// The standard a lot is checked by.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -115,6 +117,18 @@ impl Standard {
             Self::B695 => Some(&document::ASTM_B695),
             Self::Iso4042 => Some(&document::ISO_4042_1999),
             Self::Own => None,
+        }
+    }
+
+    /// Where it is stated that every article measured keeps its limits; none where a plan with an
+    /// acceptance number may be agreed.
+    pub fn every_article(self) -> Option<Source> {
+        match self {
+            Self::A153 => Some(document::ASTM_A153.read("6.2")),
+            Self::Iso1461 => Some(iso_1461_sampling::TABLE),
+            Self::F2329Batch => Some(astm_f2329_sampling::TABLE),
+            Self::F2329Lot => Some(astm_f1470_sampling::ZERO_DEFECTS),
+            Self::Iso10684 | Self::Iso4042 | Self::B695 | Self::Own => None,
         }
     }
 

@@ -47,9 +47,20 @@ pub fn size(standard: Standard, lot: u32, stage: Stage) -> Result<Sample, Refusa
     Ok(staged(standard, first, lot, stage, source))
 }
 
-/// The sample where its size was agreed with the purchaser, or is a plan's, instead.
+/// The sample where its size was agreed with the purchaser, or is a plan's, instead: never fewer than a
+/// document asks for that leaves no room to agree fewer.
 pub fn agreed(standard: Standard, first: u32, lot: u32, stage: Stage) -> Sample {
-    staged(standard, first.min(lot), lot, stage, common_practice("sample as agreed with the purchaser"))
+    match size(standard, lot, stage) {
+        // ASTM A153 gives its numbers where nothing else is agreed.
+        Ok(own) if standard != Standard::A153 && first < own.set => own,
+        _ => staged(
+            standard,
+            first.min(lot),
+            lot,
+            stage,
+            common_practice("sample as agreed with the purchaser"),
+        ),
+    }
 }
 
 /// The first sample, or what the standard asks for after it failed.

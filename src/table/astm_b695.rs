@@ -135,6 +135,13 @@ pub static CLASSES: &[CoatClass] = &[
     },
 ];
 
+/// Where listings of the classes differ, and the class that they differ in.
+pub const DISAGREEMENT: Sourced<&str> = document::ASTM_B695
+    .read("Table 1")
+    .gives("Class 80 of ASTM B695 is 80 µm in one listing and 81 µm in another.");
+/// The class of [`DISAGREEMENT`].
+pub const DISPUTED: &str = "class 80";
+
 /// Above this strength machined, ground and cold-formed parts are relieved of stress.
 pub const RELIEF_ABOVE: Sourced<Stress> = document::ASTM_B695.memory("6.2.1").gives(Stress::from_mpa(1000.0));
 /// Which cleaners keep hydrogen out.

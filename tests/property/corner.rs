@@ -216,6 +216,8 @@ fn lots(draws: usize) {
             let text = lines.collect::<Vec<_>>().join("\n");
             let pairs = [
                 ("standard", standard),
+                ("own_mean", "50 µm"),
+                ("own_article", "40 µm"),
                 ("lot", "600"),
                 ("agreed", "5"),
                 ("method", "section"),

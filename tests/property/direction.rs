@@ -63,8 +63,11 @@ use Raised::{Number, Texts};
 
 const OWN: &[(&str, &str)] = &[("allowance", "own")];
 const LEAST: &[(&str, &str)] = &[("asked", "least")];
-const READINGS: &[(&str, &str)] =
-    &[("standard", "own"), ("readings", "52 57 59 55 60\n63 58 54 56 57\n61 60 58 57 62")];
+const READINGS: &[(&str, &str)] = &[
+    ("standard", "own"),
+    ("own_mean", "50 µm"),
+    ("readings", "52 57 59 55 60\n63 58 54 56 57\n61 60 58 57 62"),
+];
 
 #[rustfmt::skip]
 static ROWS: &[Row] = &[

@@ -2,7 +2,7 @@
 //! and every specimen), F2329 (production and batch), ISO 10684 and AS/NZS 1214 (local 40, batch 50 µm),
 //! ISO 1461, B695 (no average allowed), ISO 4042 (batch average between two limits).
 
-use kettle_barrel::calculator::{Report, evaluate};
+use kettle_barrel::calculator::{Picture, Report, evaluate};
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
@@ -13,6 +13,11 @@ fn check(pairs: &[(&str, &str)]) -> Report {
 fn decision(pairs: &[(&str, &str)]) -> String {
     let headline = check(pairs).headline;
     headline.split(':').next().unwrap().to_owned()
+}
+
+/// Whether a finding says so.
+fn told(report: &Report, text: &str) -> bool {
+    report.findings.iter().any(|finding| finding.text.replace('\u{a0}', " ").contains(text))
 }
 
 /// Five equal readings on each article, which is what ASTM A153 and F2329 want of a magnetic gauge.
@@ -219,7 +224,8 @@ fn the_bound_on_the_mean_by_hand() {
 #[test]
 fn a_bound_is_given_only_where_it_says_something() {
     let bound = |lot, readings| {
-        let report = check(&[("standard", "own"), ("lot", lot), ("readings", readings)]);
+        let report =
+            check(&[("standard", "own"), ("own_mean", "50 µm"), ("lot", lot), ("readings", readings)]);
         let figure = report.figures.iter().any(|figure| figure.symbol == "L");
         let note = report.notes.iter().map(|note| note.text.to_string()).collect::<Vec<_>>().join(" ");
         (figure, note)
@@ -461,4 +467,141 @@ fn a_lot_from_start_to_end() {
         "{columns:?}"
     );
     assert!(columns[2..].iter().all(|column| column.starts_with("readings in µm")), "{columns:?}");
+}
+
+/// Stripping and weighing gives a mass: bare numbers once were micrometres, and 205 g/m², 28 µm, was accepted.
+#[test]
+fn a_stripped_coat_without_a_unit_is_asked() {
+    let of = |readings| {
+        let pairs = [("standard", "iso10684"), ("lot", "100"), ("agreed", "3"), ("method", "strip")];
+        evaluate("lot", pairs.into_iter().chain([("readings", readings)]))
+    };
+    let asked = of("200\n205\n210").unwrap_err().to_string();
+    assert!(asked.contains("g/m² or oz/ft²"), "{asked}");
+    assert!(of("200 g/m²\n205\n210").unwrap().headline.starts_with("Reject"));
+    assert!(of("52 µm\n53\n54").unwrap().headline.starts_with("Accept"));
+}
+
+/// Where the document's rule for a second go is not known here, it accepts nothing.
+#[test]
+fn a_retest_without_a_known_rule_accepts_nothing() {
+    for (standard, readings) in [
+        ("b695", "54\n55\n56"),
+        ("iso10684", "54 54 54 54 54\n55 55 55 55 55\n56 56 56 56 56"),
+        ("iso4042", "8.2\n9\n9"),
+        ("f2329-lot", "54 54 54 54 54\n55 55 55 55 55\n56 56 56 56 56"),
+    ] {
+        let of = |stage| {
+            check(&[
+                ("standard", standard),
+                ("lot", "100"),
+                ("agreed", "3"),
+                ("stage", stage),
+                ("readings", readings),
+            ])
+        };
+        assert!(of("first").headline.starts_with("Accept"), "{standard}");
+        let second = of("retest");
+        let says = "Not decided: the retest rule of the document is not known here";
+        assert!(second.headline.starts_with(says), "{standard}: {}", second.headline);
+    }
+    let thin = check(&[("standard", "b695"), ("agreed", "1"), ("stage", "retest"), ("readings", "40")]);
+    assert!(thin.headline.starts_with("Reject"), "{}", thin.headline);
+}
+
+/// ASTM A153 6.2, ISO 1461 Table 1, ASTM F2329 Table 1 and ASTM F1470: every article measured conforms.
+#[test]
+fn no_acceptance_number_where_the_document_has_none() {
+    let with = |standard, allowed| {
+        let readings = "60 60 60 60 60\n60 60 60 60 60\n60 60 60 60 60";
+        evaluate(
+            "lot",
+            [
+                ("standard", standard),
+                ("lot", "100"),
+                ("agreed", "3"),
+                ("allowed", allowed),
+                ("readings", readings),
+            ],
+        )
+    };
+    for standard in ["a153", "iso1461", "f2329-batch", "f2329-lot"] {
+        let refused = with(standard, "1").unwrap_err().to_string();
+        assert!(refused.contains("every article has to keep its limits"), "{standard}: {refused}");
+        assert!(with(standard, "0").is_ok() && with(standard, "").is_ok());
+    }
+    for standard in ["b695", "iso10684", "iso4042"] {
+        assert!(with(standard, "1").is_ok(), "{standard}");
+    }
+}
+
+/// Fewer articles than the document's table wants are agreed only where it gives way to an agreement.
+#[test]
+fn the_documents_own_number_stands_or_is_told() {
+    let of = |standard, lot, readings: &str| {
+        check(&[("standard", standard), ("lot", lot), ("agreed", "1"), ("readings", readings)])
+    };
+    let report = of("iso1461", "5000", "60");
+    assert!(report.headline.starts_with("Not decided: 12 articles still to measure"), "{}", report.headline);
+    let report = of("f2329-batch", "500", "60 60 60 60 60");
+    assert!(report.headline.starts_with("Not decided: 1 article still to measure"), "{}", report.headline);
+    assert!(told(&report, "The document wants 2 pcs of this lot"), "{:?}", report.findings);
+    let report = of("a153", "5000", "60 60 60 60 60");
+    assert!(report.headline.starts_with("Accept"), "{}", report.headline);
+    assert!(told(&report, "Where nothing else is agreed the sample of this lot is 13 pcs."));
+}
+
+/// Limit, percent and picture stand in the column that decides: B695 class 70 is 69 µm and 0.0027 in, A153
+/// class C 1.25 oz/ft² as printed.
+#[test]
+fn the_picture_and_the_percent_are_of_the_column_that_decides() {
+    let limit = |pairs: &[(&str, &str)]| match check(pairs).picture {
+        Some(Picture::Dots { limits, .. }) => limits.iter().map(|mark| mark.at.number).next_back().unwrap(),
+        other => panic!("{other:?}"),
+    };
+    let mils = [("standard", "b695"), ("b695", "class-70"), ("agreed", "1"), ("readings", "2.70 mil")];
+    assert!((limit(&mils) - 2.7).abs() < 1e-9);
+    let readings = "1.200 oz/ft² 1.2 1.2 1.2 1.2\n1.2 1.2 1.2 1.2 1.2\n1.2 1.2 1.2 1.2 1.2";
+    let ounces = [("lot", "100"), ("readings", readings)];
+    assert!((limit(&ounces) - 1.25).abs() < 1e-9);
+    assert!(told(&check(&ounces), "1.00 oz/ft² by 0.200 oz/ft² (20.0 %)"));
+}
+
+/// What cannot be kept together is no pair of limits, and an example's limit is none of the order's.
+#[test]
+fn limits_of_the_order_that_contradict_each_other_are_refused() {
+    let of = |pairs: &[(&'static str, &'static str)]| {
+        let own = [("standard", "own"), ("agreed", "3"), ("readings", "41\n52\n53")];
+        evaluate("lot", own.into_iter().chain(pairs.iter().copied()))
+    };
+    for pairs in [
+        [("own_mean", "50"), ("own_greatest", "45")],
+        [("own_article", "55"), ("own_mean", "50")],
+        [("own_reading", "45"), ("own_article", "40")],
+        [("own_reading", "45"), ("own_greatest", "40")],
+    ] {
+        let refused = of(&pairs).unwrap_err().to_string();
+        assert!(refused.contains("correct one of the two"), "{refused}");
+    }
+    assert!(of(&[]).unwrap_err().to_string().contains("give at least one limit"));
+    let alone = of(&[("own_article", "40")]).unwrap().headline;
+    assert!(alone.starts_with("Accept: least article 41.0"), "{alone}");
+}
+
+/// A value that rounds to its limit is told with as many digits as show by how much it misses: 0.0017 in is
+/// 43.18 µm.
+#[test]
+fn rounding_shows_by_how_much() {
+    let readings = "43.17 43.17 43.17 43.17 43.17\n43.17 43.17 43.17 43.17 43.17";
+    let report =
+        check(&[("standard", "f2329-batch"), ("lot", "100"), ("rounding", "limit"), ("readings", readings)]);
+    assert!(told(&report, "it is 0.01 µm short"), "{:?}", report.findings);
+}
+
+/// Listings of ASTM B695 differ in class 80.
+#[test]
+fn class_80_says_that_its_listings_differ() {
+    let of = |class| check(&[("standard", "b695"), ("b695", class), ("agreed", "1"), ("readings", "90.2")]);
+    let told = |report: Report| report.notes.iter().any(|note| note.text.contains("81 µm in another"));
+    assert!(told(of("class-80")) && !told(of("class-55")));
 }

@@ -6,6 +6,7 @@ use crate::calculator::{Figure, MarkRow, Note, Picture, Report, ScaleMark, Secti
 use crate::coat::{CoatClass, ThicknessLimit, class, factor};
 use crate::quantity::{Density, Dimension, Length, Quantity, Shown, Unit, unit};
 use crate::source::document;
+use crate::table::astm_b695;
 
 /// The report.
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
@@ -31,10 +32,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
                  standard for them.",
                 document::ISO_12683.read("class table not seen"),
             ),
-            Note::sourced(
-                "Class 80 of ASTM B695 is 80 µm in one listing and 81 µm in another.",
-                document::ASTM_B695.read("Table 1"),
-            ),
+            Note::sourced(astm_b695::DISAGREEMENT.value, astm_b695::DISAGREEMENT.source),
         ],
         picture: Some(picture(input, outcome)),
         ..Report::default()

@@ -109,8 +109,8 @@ const ISO_4042_NOMINAL: Field<Iso4042> =
     Field::choice("iso4042", "Nominal thickness", &classes::OF_ISO_4042, "nominal-8")
         .when(&STANDARD, &["iso4042"]);
 
-const OWN_MEAN: Field<OwnLimit> = own("own_mean", "Least lot mean", "50 µm");
-const OWN_ARTICLE: Field<OwnLimit> = own("own_article", "Least article mean", "40 µm");
+const OWN_MEAN: Field<OwnLimit> = own("own_mean", "Least lot mean", "");
+const OWN_ARTICLE: Field<OwnLimit> = own("own_article", "Least article mean", "");
 const OWN_READING: Field<OwnLimit> = own("own_reading", "Least single reading", "");
 const OWN_GREATEST: Field<OwnLimit> = own("own_greatest", "Greatest lot mean", "");
 
@@ -223,12 +223,26 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
     });
     // Nothing is said of readings whose way of being read is itself in doubt.
     let (rule, class) = rule?;
+    let allowed = allowed.and_then(|allowed| match (allowed, rule.standard.every_article()) {
+        (Some(1..), Some(source)) => {
+            let text = format!("every article has to keep its limits by {source}; leave this empty");
+            Err(reader.wrong(&ALLOWED, Fault::Conflict(text)))
+        }
+        _ => Ok(allowed),
+    });
     let told = told?;
     let how = Reading { units: &UNITS, comma: told.comma, columns: told.columns.as_deref() };
     // A mass becomes a thickness by the factor of the class; by the heaviest where it is a range.
     let factor = class.map_or(&factor::ISO_1461, factor::of_class).max;
     let readings = Readings::read(&text?.0, &how, factor, told.per_article)
         .map_err(|problem| reader.wrong(&READINGS, Fault::NotUnderstood(problem.to_string())))?;
+    // Another field says that the assumed unit cannot be meant.
+    if !readings.unit_written && matches!(&record, Ok(record) if record.method == Method::StripAndWeigh) {
+        let text = "no unit is written, and stripping and weighing gives a mass on an area; write g/m² or oz/ft² behind \
+                    the readings, or µm if they were worked out"
+            .to_owned();
+        return Err(reader.wrong(&READINGS, Fault::NotUnderstood(text)));
+    }
     if no_such_coat(&readings, &rule.limits) {
         let text = format!(
             "no unit is written, and in {} every reading would be less than a fifth of what the class asks; write the \
@@ -302,10 +316,31 @@ fn read_rule(standard: Standard, reader: &mut Reader<'_>) -> Result<Rule, Missed
                 let text = "give at least one limit to check against".to_owned();
                 return Err(reader.wrong(&OWN_MEAN, Fault::Conflict(text)));
             }
+            impossible(&limits, reader)?;
             return Ok((AcceptanceRule::own(limits), None));
         }
     };
     Ok((AcceptanceRule::of(standard, class), Some(class)))
+}
+
+/// Refuses limits that contradict each other: a mean of what all reaches a limit reaches it as well.
+fn impossible(limits: &AcceptanceLimits, reader: &mut Reader<'_>) -> Result<(), Missed> {
+    let [mean, article, reading] = [limits.lot_mean, limits.article, limits.reading];
+    let pairs = [
+        (&OWN_GREATEST, limits.lot_mean_max, [mean, article, reading], "below a least of"),
+        (&OWN_MEAN, mean, [article, reading, None], "below the"),
+        (&OWN_ARTICLE, article, [reading, None, None], "below the"),
+    ];
+    for (field, limit, others, below) in pairs {
+        let Some(limit) = limit else { continue };
+        let beyond = |other: &ThicknessLimit| other.thickness > limit.thickness;
+        if let Some(other) = others.into_iter().flatten().find(beyond) {
+            let end = if below == "below the" { " that every part of it has to reach" } else { "" };
+            let text = format!("{} is {below} {}{end}; correct one of the two", limit.printed, other.printed);
+            return Err(reader.wrong(field, Fault::Conflict(text)));
+        }
+    }
+    Ok(())
 }
 
 fn read_told(reader: &mut Reader<'_>) -> Result<Told, Missed> {

@@ -29,7 +29,8 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     {
         findings.push(Finding::new(Mark::Condition, sentence(input.rule.retest.instruction()), source));
     }
-    if judgement.decision == Lot::Reject && input.rule.retest == Retest::NoneKnown {
+    if judgement.decision == Lot::Reject && input.rule.retest == Retest::NoneKnown && !input.retest_unknown()
+    {
         findings.push(Finding::new(Mark::Note, sentence(input.rule.retest.instruction()), input.rule.source));
     }
     if judgement.decision == Lot::Reject
@@ -38,7 +39,12 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     {
         findings.push(Finding::new(Mark::Bar, "The retest failed: the lot is rejected.", source));
     }
+    if input.retest_unknown() {
+        let text = sentence(input.rule.retest.instruction());
+        findings.push(Finding::new(Mark::NotJudged, text, input.rule.source));
+    }
     findings.push(sample(outcome));
+    findings.extend(fewer(input));
     findings.extend(half_measured(input, outcome));
     findings.extend(marked(input, outcome));
     findings.extend(besides(input));
@@ -76,6 +82,25 @@ fn sample(outcome: &Outcome) -> Finding {
             Finding::new(Mark::NotJudged, text, refusal.source())
         }
     }
+}
+
+/// The number of the document, where fewer were agreed.
+fn fewer(input: &Input) -> Option<Finding> {
+    let standard = input.rule.standard;
+    let own = lot::sample::size(standard, input.lot, input.stage).ok()?;
+    let agreed = lot::sample::agreed(standard, input.agreed?, input.lot, input.stage);
+    let wanted = Shown::pieces(f64::from(own.set));
+    let (mark, text) = if agreed.set < own.set {
+        (Mark::Note, format!("Where nothing else is agreed the sample of this lot is {wanted}."))
+    } else if input.agreed? < own.set && input.stage == Stage::First {
+        (
+            Mark::Condition,
+            format!("The document wants {wanted} of this lot, and leaves no room to agree fewer."),
+        )
+    } else {
+        return None;
+    };
+    Some(Finding::new(mark, text, own.source))
 }
 
 /// Articles whose thickness is not made up yet.
@@ -175,7 +200,9 @@ fn compared(input: &Input, outcome: &Outcome, named: &Named<'_>) -> Finding {
     let relation = if *at_least { "least" } else { "greatest" };
     let limit = comparison.printed;
     let margin = input.precise(comparison.margin.abs(), more);
-    let share = Shown::percent((comparison.margin / comparison.limit.thickness).abs(), 1);
+    // Of the column that the margin is measured from.
+    let share = (comparison.margin / input.readings.measure.thickness(limit)).abs();
+    let share = Shown::percent(share, 1);
     let beyond = if *at_least { "short" } else { "too much" };
     let rounded = comparison.compared;
     let (mark, text) = match (comparison.kept, comparison.kept_surely) {

@@ -14,7 +14,11 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Picture {
         ("Minimum of the lot mean", limits.lot_mean),
         ("Maximum of the lot mean", limits.lot_mean_max),
     ];
-    let limits = limits.into_iter().filter_map(|(label, limit)| Some(mark(label, limit?.thickness)));
+    // In the column that decides: the others are rounded, and would draw a coat on the wrong side.
+    let measure = input.readings.measure;
+    let limits = limits
+        .into_iter()
+        .filter_map(|(label, limit)| Some(mark(label, measure.thickness(measure.column(&limit?)))));
     let mut marks = vec![mark("Lot mean", outcome.statistics.mean)];
     marks.extend(
         outcome.evidence.as_ref().ok().map(|evidence| mark("Bound on the lot mean", evidence.lower_bound)),

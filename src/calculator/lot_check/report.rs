@@ -7,7 +7,7 @@ use crate::lot::inspection::Result as Found;
 use crate::lot::{self, Comma, Comparison, Decision as Lot, Standard, plan};
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::Source;
-use crate::table::{astm_f1470_sampling, inspection};
+use crate::table::{astm_b695, astm_f1470_sampling, inspection};
 
 pub(super) fn of(input: &Input, outcome: &Outcome) -> Report {
     Report {
@@ -37,7 +37,7 @@ impl Input {
     /// How many decimals more show that a value misses its limit.
     pub(super) fn digits_to_tell(&self, comparison: &Comparison) -> u8 {
         let equal = |more: &u8| self.precise(comparison.margin.abs(), *more).rounded() == 0.0;
-        if comparison.kept { 0 } else { (0..4).find(|more| !equal(more)).unwrap_or(4) }
+        if comparison.kept_unrounded { 0 } else { (0..4).find(|more| !equal(more)).unwrap_or(4) }
     }
 
     /// Where a limit is printed; the order's own limits have only the order.
@@ -52,7 +52,7 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
     let reason = if !rejected.is_empty() {
         format!("{} rejected; ", rejected.join(" and "))
     } else if overall == Lot::NotDecided {
-        undecided(outcome).map(|reason| format!("{reason}; ")).unwrap_or_default()
+        undecided(input, outcome).map(|reason| format!("{reason}; ")).unwrap_or_default()
     } else {
         String::new()
     };
@@ -66,8 +66,11 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
 }
 
 /// What is missing before the lot can be accepted.
-fn undecided(outcome: &Outcome) -> Option<String> {
+fn undecided(input: &Input, outcome: &Outcome) -> Option<String> {
     let judgement = &outcome.judgement;
+    if input.retest_unknown() {
+        return Some(input.rule.retest.instruction().to_owned());
+    }
     if let Some(hangs) = outcome.hangs {
         return Some(format!("it hangs on {}, see there first", finding::in_doubt(hangs.on)));
     }
@@ -166,13 +169,16 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
         Standard::B695 => "No average is allowed: every reading on a significant surface has to reach the class.",
         _ => "The thickness of an article is the mean of its readings; the lot mean is the mean of the articles.",
     }));
-    if matches!(input.rule.standard, Standard::F2329Batch | Standard::F2329Lot)
-        && input.allowed.unwrap_or(0) == 0
-    {
+    if matches!(input.rule.standard, Standard::F2329Batch | Standard::F2329Lot) {
         notes.push(Note::sourced(
             "No article may miss: ASTM F1470 accepts on zero defects.",
             astm_f1470_sampling::ZERO_DEFECTS,
         ));
+    }
+    if input.rule.standard == Standard::B695
+        && input.class.is_some_and(|class| class.name == astm_b695::DISPUTED)
+    {
+        notes.push(Note::sourced(astm_b695::DISAGREEMENT.value, astm_b695::DISAGREEMENT.source));
     }
     if let Ok(sample) = &outcome.sample
         && sample.sets > 1
