@@ -270,10 +270,12 @@ fn recommend(
             format!("{sure}, {} at best.", at_most(most))
         });
     }
-    if let Some(ruling) = judged.ruling(Key::HotService)
-        && let Some(case) = judgement.case(judged, 0)
-    {
-        talk.may(ruling.brief(&case));
+    for key in [Key::HotService, Key::OwnThread] {
+        if let Some(ruling) = judged.ruling(key)
+            && let Some(case) = judgement.case(judged, 0)
+        {
+            talk.may(ruling.brief(&case));
+        }
     }
     let terms: Vec<String> = judged
         .demands()

@@ -297,7 +297,7 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<(usize, Item)>) {
         Some(State { steel, case_hardened: false, cold_worked: false })
     };
     let nut_item = |nut: Mate, named: Option<set::Nut>| {
-        let heavy = line.part == part::Kind::StructuralBolt || named.is_some_and(|nut| nut.is_heavy);
+        let heavy = line.part.is_structural() || named.is_some_and(|nut| nut.is_heavy);
         let kind = if heavy { part::Kind::HeavyHexNut } else { part::Kind::HexNut };
         let steel = nut.hardness.map(of_hardness).or_else(|| steel(named.map(|nut| nut.grade)));
         item(line, kind, None, steel, nut.per_set)

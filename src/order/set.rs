@@ -76,8 +76,8 @@ pub fn nuts_for(
 /// The system of a metric structural bolt: its sizes are those of EN 14399-4, HV, which has class 10.9
 /// alone; 8.8 is HR.
 fn system(kind: Kind, thread: Thread, grade: Grade) -> Option<System> {
-    let metric = kind == Kind::StructuralBolt && thread.is_metric();
-    metric.then_some(if grade == Grade::Class8_8 { System::Hr } else { System::Hv })
+    let hr = kind == Kind::HrBolt || grade == Grade::Class8_8;
+    (kind.is_structural() && thread.is_metric()).then_some(if hr { System::Hr } else { System::Hv })
 }
 
 /// A bolt in its nut, where both are known and room for the coat is made in one of them.

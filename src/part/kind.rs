@@ -98,6 +98,8 @@ macro_rules! kinds {
 kinds! {
     /// Hexagon head bolt, threaded over a part of its length.
     HexBolt: "hex-bolt", "hex bolt", Bolt, Outside, true, ByGrade, ISO_4014, ASME_B18_2_1;
+    /// Hexagon structural bolt for preloading, of the system HR.
+    HrBolt: "hr-bolt", "hexagon structural bolt, system HR", Bolt, Outside, true, ByGrade, EN_14399_3, EN_14399_3;
     /// Heavy hex structural bolt.
     StructuralBolt: "structural-bolt", "heavy hex structural bolt", Bolt, Outside, true, ByGrade, EN_14399_4, ASME_B18_2_6;
     /// Hexagon head with a flange below it.
@@ -124,6 +126,18 @@ kinds! {
     TappingScrew: "tapping-screw", "tapping screw", Bolt, Forming, true, CaseHardened, ISO_7049, ASME_B18_6_4;
     /// Drywall screw with a bugle head.
     DrywallScrew: "drywall-screw", "drywall screw", Bolt, Forming, true, CaseHardened, EN_14566, ASTM_C1002;
+    /// Thread-forming screw: it rolls a machine thread into a plain hole.
+    FormingScrew: "forming-screw", "thread-forming screw", Bolt, Forming, true, CaseHardened, DIN_7500, DIN_7500;
+    /// Lag screw, coach screw: a hexagon head on a wood thread.
+    LagScrew: "lag-screw", "lag screw", Bolt, Forming, true, ByGrade, DIN_571, ASME_B18_2_1;
+    /// Wood screw with a slotted or recessed head, not hardened.
+    WoodScrew: "wood-screw", "wood screw", Bolt, Forming, true, ByGrade, DIN_97, ASME_B18_6_1;
+    /// Chipboard or deck screw: hardened, for wood without a hole before it.
+    ChipboardScrew: "chipboard-screw", "chipboard or deck screw", Bolt, Forming, true, CaseHardened, EN_14592, EN_14592;
+    /// Screw that cuts its thread into concrete.
+    ConcreteScrew: "concrete-screw", "concrete screw", Bolt, Forming, true, CaseHardened, OWN, OWN;
+    /// Hanger bolt: a wood thread at one end, a machine thread for a nut at the other.
+    HangerBolt: "hanger-bolt", "hanger bolt", Bar, Outside, true, ByGrade, OWN, OWN;
     /// Stud, threaded over its whole length.
     Stud: "stud", "stud", Bar, Outside, true, ByGrade, DIN_976, ASME_B18_31_2;
     /// Threaded rod.
@@ -162,6 +176,10 @@ kinds! {
     CotterPin: "cotter-pin", "cotter pin", Pin, Not, true, ByGrade, ISO_1234, ASME_B18_8_1;
     /// Slotted spring pin.
     SpringPin: "spring-pin", "spring pin", Pin, Not, true, Spring, ISO_8752, ASME_B18_8_2;
+    /// Clevis pin.
+    ClevisPin: "clevis-pin", "clevis pin", Pin, Not, true, ByGrade, ISO_2341, ASME_B18_8_1;
+    /// Parallel pin, dowel pin.
+    ParallelPin: "parallel-pin", "parallel pin", Pin, Not, true, ByGrade, ISO_2338, ASME_B18_8_2;
     /// Any other part, by its own name: its area and mass are the user's.
     Other: "other", "other part", Other, Not, false, ByGrade, OWN, OWN;
 }
@@ -262,6 +280,16 @@ impl Kind {
                 | Self::SetScrew
                 | Self::MachineScrew
         )
+    }
+
+    /// Whether it is a structural bolt, which goes with heavy nuts.
+    pub const fn is_structural(self) -> bool {
+        matches!(self, Self::StructuralBolt | Self::HrBolt)
+    }
+
+    /// Whether a thread of it goes into wood.
+    pub const fn goes_into_wood(self) -> bool {
+        matches!(self, Self::LagScrew | Self::WoodScrew | Self::ChipboardScrew | Self::HangerBolt)
     }
 
     /// Whether it is a straight bar that may be metres long: a rod, a stud, an anchor rod.

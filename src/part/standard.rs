@@ -2,7 +2,7 @@
 
 use super::{Bolt, Form, Head, Kind, Profile, Shape, Size, Solid};
 use crate::quantity::{Length, Quantity, unit};
-use crate::source::Source;
+use crate::source::{Source, document};
 use crate::table::{Refusal, asme_b18_2_1, iso_4014};
 
 mod bars;
@@ -88,6 +88,9 @@ fn found(kind: Kind, metric: bool) -> Option<Found> {
 fn blank(kind: Kind, metric: bool) -> Refusal {
     let what = match kind {
         Kind::Other => "the shape of a part by its own name".to_owned(),
+        _ if kind.document(metric) == &document::OWN => {
+            format!("the shape of a {kind}, of which no standard is known here,")
+        }
         _ => format!("the shape of a {kind}"),
     };
     Refusal::blank(&what, kind.document(metric).memory("sizes"))

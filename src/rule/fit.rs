@@ -1,10 +1,12 @@
 //! Whether the coated thread goes together, and what of the thread is left.
 
 use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::part::Kind;
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::{Sourced, common_practice, document};
-use crate::table::iso_4042_threads;
+use crate::steel::Grade;
+use crate::table::{iso_4042_threads, practice};
 use crate::thread::ToleranceClass;
 use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
 use crate::thread::overtap::{Allowance, standard_class};
@@ -132,6 +134,23 @@ pub static UNKNOWN: Rule = Rule {
     }),
     brief: Phrase::Text("have the fit gauged"),
     ..row(Key::FitUnknown)
+};
+
+/// A part by its own name that has a thread: what that thread takes is not known. The twist-off bolts of F3125
+/// have the nuts of their document.
+pub static OTHER_PART: Rule = Rule {
+    source: practice::OTHER_FIT,
+    when: When::If(|case| {
+        let is_twist_off = case
+            .grade()
+            .is_some_and(|grade| Grade::AS_A325.contains(&grade) || Grade::AS_A490.contains(&grade));
+        case.part.is_some_and(|part| part.kind == Kind::Other && part.thread.is_some()) && !is_twist_off
+    }),
+    says: |_| Says::from(Mark::NotJudged, practice::OTHER_FIT),
+    why: Phrase::Text("how such a part goes together is not known here"),
+    words: Phrase::Text("agree the room for the coat in its thread, and have the fit gauged"),
+    brief: Phrase::Text("agree the room for the coat in its thread"),
+    ..row(Key::OtherFit)
 };
 
 /// A nut of a class that was written, 6H or 2B, and that does not take the coat.

@@ -1,7 +1,7 @@
 //! Shape, weight and length of the pieces against the kettle and the barrel.
 
 use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
-use crate::part::{Form, Kind};
+use crate::part::{Form, Kind, Threaded};
 use crate::process::Process::{Electroplated, HotDip, Mechanical};
 use crate::quantity::{Length, Mass, Quantity, unit};
 use crate::table::{hotdip_process, mechanical_process, practice};
@@ -78,6 +78,35 @@ pub static NYLON_INSERT: Rule = Rule {
     ),
     brief: Phrase::Text("agree with the maker that the insert goes in after the bath"),
     ..row(Key::NylonInsert, HotDip)
+};
+
+/// What forms its own thread in wood, sheet or concrete: no nut belongs to it, and no fit is judged.
+pub static OWN_THREAD: Rule = Rule {
+    process: None,
+    source: practice::OWN_THREAD,
+    when: When::If(|case| {
+        case.part.is_some_and(|part| part.kind.goes_into_wood() || part.kind.threaded() == Threaded::Forming)
+    }),
+    says: |_| Says::note(),
+    words: Phrase::By(|case, _, text| {
+        let Some(kind) = case.part.map(|part| part.kind) else { return };
+        text.push_str(match (kind.goes_into_wood(), kind.has_mate()) {
+            (_, true) => "one end goes into wood: what the coat takes of that thread is in no table here",
+            (true, _) => {
+                "its thread goes into wood: no nut belongs to it, and what the coat takes of it is in no table here"
+            }
+            _ => "it forms its own thread: no nut belongs to it, and what the coat takes of it is in no table here",
+        });
+    }),
+    brief: Phrase::By(|case, _, text| {
+        let Some(kind) = case.part.map(|part| part.kind) else { return };
+        text.push_str(match (kind.goes_into_wood(), kind.has_mate()) {
+            (_, true) => "Its other end goes into wood.",
+            (true, _) => "It goes into wood: no nut.",
+            _ => "It forms its own thread: no nut.",
+        });
+    }),
+    ..row(Key::OwnThread, HotDip)
 };
 
 /// Heavier than about a pound.

@@ -113,6 +113,8 @@ keys! {
     NotPublished: "not-published",
     /// The limits of the thread are not known.
     FitUnknown: "fit-unknown",
+    /// How another part goes together is not known.
+    OtherFit: "other-fit",
     /// The class of the nut that was written does not take the coat.
     WrittenNut: "written-nut",
     /// Enough of the thread is left.
@@ -129,6 +131,8 @@ keys! {
     NylonPatch: "nylon-patch",
     /// Nylon melts in the zinc of the kettle.
     NylonInsert: "nylon-insert",
+    /// It forms its own thread: no nut belongs to it.
+    OwnThread: "own-thread",
     /// Heavier than about a pound.
     Heavy: "heavy",
     /// Longer than a barrel takes.

@@ -214,11 +214,10 @@ pub static NUT: Rule = Rule {
 fn bolt(case: &Case<'_>) -> Option<Bolt> {
     let grade = case.grade()?;
     let metric = || {
-        case.part
-            .filter(|part| part.kind == Kind::StructuralBolt)?
-            .thread
-            .filter(|thread| thread.is_metric())?;
-        structural::metric(grade)
+        let part = case.part.filter(|part| part.kind.is_structural())?;
+        part.thread.filter(|thread| thread.is_metric())?;
+        let bolt = structural::metric(grade)?;
+        Some(if part.kind == Kind::HrBolt { Bolt::Hr } else { bolt })
     };
     structural::bolt(grade).or_else(metric)
 }

@@ -33,6 +33,10 @@ pub const THIN_OUTDOORS: Source = common_practice("thin coats outdoors");
 pub const BEADS_PART: Source = common_practice("beads between flat parts");
 /// Flat parts in a plating barrel.
 pub const FLAT_PARTS_NEST: Source = common_practice("flat parts nest");
+/// The thread of a part that is known by its own name.
+pub const OTHER_FIT: Source = common_practice("a thread of unknown limits is gauged with its coat");
+/// Screws for wood, sheet and concrete.
+pub const OWN_THREAD: Source = common_practice("a screw that forms its own thread takes no nut");
 /// A nylon patch over mechanical zinc.
 pub const NYLON_PATCH: Source =
     common_practice("a sprayed nylon patch over mechanical zinc wants a trivalent chromate first");

@@ -16,7 +16,9 @@ pub(in crate::part) fn template(kind: Kind, profile: Profile, length: Option<Len
     let ring = |internal| Solid::Ring(Ring { internal, free: X, thickness: X, width: X });
     let angle = if profile.is_metric { Angle::Ninety } else { Angle::EightyTwo };
     let solid = match kind {
-        Kind::HexBolt | Kind::HexScrew | Kind::StructuralBolt => bolt(Head::Hexagon { flats: X, height: X }),
+        Kind::HexBolt | Kind::HexScrew | Kind::StructuralBolt | Kind::HrBolt => {
+            bolt(Head::Hexagon { flats: X, height: X })
+        }
         Kind::FlangeBolt => bolt(Head::Flange { flats: X, height: X, flange: X, rim: X }),
         Kind::CarriageBolt => bolt(Head::Round { diameter: X, height: X, square: X, depth: X }),
         Kind::EyeBolt => bolt(Head::Eye { diameter: X, hole: X, thickness: X }),
@@ -48,7 +50,16 @@ pub(in crate::part) fn template(kind: Kind, profile: Profile, length: Option<Len
             Solid::CotterPin(CotterPin { diameter: X, length, long_end: X, eye_length: X, eye_width: X })
         }
         Kind::SpringPin => Solid::SpringPin(SpringPin { diameter: X, wall: X, length }),
-        Kind::Other => return None,
+        // Their sizes are not asked one by one: by its area and its mass such a part is judged.
+        Kind::FormingScrew
+        | Kind::LagScrew
+        | Kind::WoodScrew
+        | Kind::ChipboardScrew
+        | Kind::ConcreteScrew
+        | Kind::HangerBolt
+        | Kind::ClevisPin
+        | Kind::ParallelPin
+        | Kind::Other => return None,
     };
     Some(solid.into())
 }
