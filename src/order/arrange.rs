@@ -6,7 +6,7 @@ use super::answer::answer;
 use super::demand::Demand;
 use super::judge::{Item, Judged, Judgement};
 use super::remedy::remedy;
-use super::threads::{bolt_class, is_metric};
+use super::threads::{bolt_class, forming_size, is_metric};
 use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
 use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
@@ -26,7 +26,7 @@ pub fn arrange(line: &OrderLine, judgement: &Judgement) -> Assessment {
     let processes = judgement.processes.each_ref().map(|judged| process(line, judgement, judged));
     let answer = answer(line, judgement);
     Assessment {
-        headline: headline(&processes),
+        headline: headline(line, &processes),
         figures: figures(line, judgement),
         cautions: cautions(&processes),
         notes: notes(line, judgement),
@@ -36,17 +36,20 @@ pub fn arrange(line: &OrderLine, judgement: &Judgement) -> Assessment {
     }
 }
 
-fn headline(processes: &[ProcessAssessment; 3]) -> String {
-    let of = |verdict: Verdict| {
+fn headline(line: &OrderLine, processes: &[ProcessAssessment; 3]) -> String {
+    let of = |verdict: Option<Verdict>| {
+        let said = |p: &&ProcessAssessment| Some(p.verdict).filter(|_| !line.left_out.holds(p.process));
         let names: Vec<&str> =
-            processes.iter().filter(|p| p.verdict == verdict).map(|p| p.process.name()).collect();
+            processes.iter().filter(|p| said(p) == verdict).map(|p| p.process.name()).collect();
         names.join(" and ")
     };
-    let parts: Vec<String> = [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut]
+    let verdicts =
+        [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut].map(|it| (it.words(), of(Some(it))));
+    let parts: Vec<String> = verdicts
         .into_iter()
-        .map(|verdict| (verdict, of(verdict)))
+        .chain([("Left out by the order", of(None))])
         .filter(|(_, names)| !names.is_empty())
-        .map(|(verdict, names)| format!("{}: {names}", verdict.words()))
+        .map(|(words, names)| format!("{words}: {names}"))
         .collect();
     format!("{}.", parts.join(". "))
 }
@@ -54,7 +57,11 @@ fn headline(processes: &[ProcessAssessment; 3]) -> String {
 /// The order line as it was understood.
 fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
     let mut figures = vec![Figure::words("Part", capital(line.part.name()))];
-    if let Some(thread) = line.thread {
+    if let Some(thread) = line.thread
+        && let Some(size) = forming_size(line.part, thread)
+    {
+        figures.push(Figure::words("Size", size));
+    } else if let Some(thread) = line.thread {
         let words = match bolt_class(line) {
             _ if line.part.is_washer() => format!("for {thread}"),
             Some(class) if line.part.has_mate() && !line.part.is_nut() => format!("{thread} {class}"),

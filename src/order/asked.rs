@@ -1,6 +1,6 @@
 //! What an order asks for: advice, a process, a document, or a class of a document.
 
-use crate::calculator::Choice;
+use crate::calculator::{Choice, choices};
 use crate::coat::Process::{Electroplated, HotDip, Mechanical};
 use crate::coat::{CoatClass, Process, class};
 use crate::source::Document;
@@ -11,12 +11,6 @@ use crate::source::document;
 pub enum Asked {
     /// A process, of whatever class.
     Process(Process),
-    /// Any process but this.
-    Not(Process),
-    /// This process, and none of the others.
-    Only(Process),
-    /// The first process, and not the second.
-    But(Process, Process),
     /// A coat that is not judged here, by its name.
     Other(&'static str),
     /// A document, which has a class for the size or for the years.
@@ -26,23 +20,14 @@ pub enum Asked {
 }
 
 impl Asked {
-    /// The process that gives it; `None` for a document that no class is known of, for a coat that is not
-    /// judged here, and where only a process is named that is not wanted.
+    /// The process that gives it; `None` for a document that no class is known of, and for a coat that is
+    /// not judged here.
     pub fn process(&self) -> Option<Process> {
         match self {
-            Self::Process(process) | Self::Only(process) | Self::But(process, _) => Some(*process),
-            Self::Not(_) | Self::Other(_) => None,
+            Self::Process(process) => Some(*process),
+            Self::Other(_) => None,
             Self::Document(document) => class::of(document).first().map(|class| class.process),
             Self::Class(keyed) => keyed.class().map(|class| class.process),
-        }
-    }
-
-    /// Whether it leaves a process in.
-    pub fn allows(&self, process: Process) -> bool {
-        match self {
-            Self::Not(other) | Self::But(_, other) => *other != process,
-            Self::Only(only) => *only == process,
-            _ => true,
         }
     }
 
@@ -53,6 +38,32 @@ impl Asked {
             // Whatever is asked for came from a key.
             whole => WHOLE.iter().find(|(_, asked)| asked == whole).map_or(ADVISE, |(choice, _)| choice.key),
         }
+    }
+}
+
+choices! {
+    /// The processes that an order leaves out.
+    pub enum LeftOut {
+        Nothing: "none", "Nothing";
+        HotDip: "kettle", "Hot-dip";
+        Mechanical: "barrel", "Mechanical";
+        Electroplated: "cell", "Electroplated";
+        HotDipAndMechanical: "kettle-barrel", "Hot-dip and mechanical";
+        HotDipAndElectroplated: "kettle-cell", "Hot-dip and electroplated";
+        MechanicalAndElectroplated: "barrel-cell", "Mechanical and electroplated";
+    }
+}
+
+impl LeftOut {
+    /// Whether the process is one of them.
+    pub fn holds(self, process: Process) -> bool {
+        self.key().split('-').any(|key| key == process.key())
+    }
+
+    /// The one that holds these and no others; `None` where none would be left.
+    pub fn of(processes: &[Process]) -> Option<Self> {
+        let same = |left: &Self| Process::ALL.iter().all(|one| left.holds(*one) == processes.contains(one));
+        Self::ALL.iter().copied().find(same)
     }
 }
 
@@ -78,22 +89,10 @@ impl Keyed {
 pub const ADVISE: &str = "advise";
 
 /// What is asked for by a process or a document alone.
-static WHOLE: [(Choice, Asked); 31] = [
+static WHOLE: [(Choice, Asked); 19] = [
     (Choice::new("kettle", "Hot-dip, of whatever class"), Asked::Process(HotDip)),
     (Choice::new("barrel", "Mechanical, of whatever class"), Asked::Process(Mechanical)),
     (Choice::new("cell", "Electroplated, of whatever class"), Asked::Process(Electroplated)),
-    (Choice::new("no-kettle", "Any but hot-dip"), Asked::Not(HotDip)),
-    (Choice::new("no-barrel", "Any but mechanical"), Asked::Not(Mechanical)),
-    (Choice::new("no-cell", "Any but electroplated"), Asked::Not(Electroplated)),
-    (Choice::new("kettle-no-barrel", "Hot-dip, not mechanical"), Asked::But(HotDip, Mechanical)),
-    (Choice::new("kettle-no-cell", "Hot-dip, not electroplated"), Asked::But(HotDip, Electroplated)),
-    (Choice::new("barrel-no-kettle", "Mechanical, not hot-dip"), Asked::But(Mechanical, HotDip)),
-    (Choice::new("barrel-no-cell", "Mechanical, not electroplated"), Asked::But(Mechanical, Electroplated)),
-    (Choice::new("cell-no-kettle", "Electroplated, not hot-dip"), Asked::But(Electroplated, HotDip)),
-    (Choice::new("cell-no-barrel", "Electroplated, not mechanical"), Asked::But(Electroplated, Mechanical)),
-    (Choice::new("only-kettle", "Hot-dip and nothing else"), Asked::Only(HotDip)),
-    (Choice::new("only-barrel", "Mechanical and nothing else"), Asked::Only(Mechanical)),
-    (Choice::new("only-cell", "Electroplated and nothing else"), Asked::Only(Electroplated)),
     (Choice::new("a153", "ASTM A153, hot-dip, class by size"), Asked::Document(&document::ASTM_A153)),
     (Choice::new("by-f2329", "ASTM F2329, hot-dip, class by size"), Asked::Document(&document::ASTM_F2329)),
     (Choice::new("b695", "ASTM B695, mechanical, of whatever class"), Asked::Document(&document::ASTM_B695)),

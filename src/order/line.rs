@@ -1,6 +1,6 @@
 //! The order line: what its fields say together.
 
-use super::asked::Asked;
+use super::asked::{Asked, LeftOut};
 use crate::calculator::{Draft, Problems, Reader, Writer};
 use crate::part;
 use crate::quantity::{Hardness, Length, Temperature, Time};
@@ -43,6 +43,8 @@ pub struct OrderLine {
     pub years: Option<Time>,
     /// The coat asked for; `None` asks for advice.
     pub asked: Option<Asked>,
+    /// What it leaves out, which is never taken.
+    pub left_out: LeftOut,
     /// Temperature of the zinc in the kettle.
     pub bath: Temperature,
     /// The nuts that come with it.

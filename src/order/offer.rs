@@ -45,8 +45,7 @@ pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Opt
                 _ => graded(line, search, process, classes),
             };
         }
-        Some(Asked::Process(_) | Asked::Only(_) | Asked::But(..) | Asked::Not(_) | Asked::Other(_))
-        | None => {}
+        Some(Asked::Process(_) | Asked::Other(_)) | None => {}
     }
     match process {
         Process::HotDip => Some(wiped(line, of_class(hot_dip_class(line)?, Choice::OfStandard)?)),

@@ -46,7 +46,7 @@ pub fn recommended(line: &OrderLine, judgement: &Judgement) -> Option<usize> {
 
 /// Whether the order does not leave the process out.
 pub fn is_wanted(line: &OrderLine, judged: &Judged) -> bool {
-    line.asked.is_none_or(|asked| asked.allows(judged.process))
+    !line.left_out.holds(judged.process)
 }
 
 /// What has to be proved, agreed or said before the process can be taken.

@@ -3,11 +3,11 @@
 use super::OrderLine;
 use crate::part;
 use crate::process::Process;
-use crate::quantity::Length;
+use crate::quantity::{Length, Quantity, unit};
 use crate::rule::Choice;
 use crate::source::Family;
 use crate::steel::{Grade, State};
-use crate::table::{astm_b695, hotdip_process};
+use crate::table::{astm_b695, hotdip_process, iso_1478};
 use crate::thread::class::BoltPosition;
 use crate::thread::pair::{Ordered, Ways};
 use crate::thread::{Thread, ToleranceClass, overtap};
@@ -43,7 +43,12 @@ fn has_no_room(line: &OrderLine) -> bool {
 /// The class of the nut, if it was written.
 pub(super) fn nut_class(line: &OrderLine) -> Option<ToleranceClass> {
     let of_line = line.class.filter(|class| !class.is_bolt());
-    line.nut.and_then(|nut| nut.class).or(of_line)
+    let written = line.nut.and_then(|nut| nut.class).or(of_line);
+    // An allowance of the order's own stands over the standard class.
+    let is_over = |class: &ToleranceClass| {
+        line.own_allowance.is_some() && line.thread.map(overtap::standard_class) == Some(*class)
+    };
+    written.filter(|class| !is_over(class))
 }
 
 /// What an order says of its threads, where it says the thread.
@@ -77,6 +82,24 @@ pub(super) fn is_astm(line: &OrderLine) -> bool {
 /// Whether the order is metric: its thread, or where that is not said the documents of its steel.
 pub(super) fn is_metric(line: &OrderLine) -> bool {
     line.thread.map_or_else(|| !is_astm(line), |thread| thread.is_metric())
+}
+
+/// The size of a screw that forms its own thread, which is no machine thread's: `#8, ST4.2 of ISO 1478`,
+/// `3/8 in`, `10 mm`; `None` for every other part.
+pub(super) fn forming_size(part: part::Kind, thread: Thread) -> Option<String> {
+    if part.threaded() != part::Threaded::Forming {
+        return None;
+    }
+    let name = thread.to_string();
+    let size = name.rsplit_once('-').map_or(name.as_str(), |(size, _)| size);
+    let in_sheet = matches!(part, part::Kind::TappingScrew | part::Kind::DrywallScrew);
+    let row = thread.number().and_then(|number| iso_1478::ROWS.iter().find(|row| row.number == number));
+    Some(match (row.filter(|_| in_sheet), thread.number()) {
+        (Some(row), _) => format!("{size}, ST{} of ISO 1478", row.st),
+        (None, Some(_)) => size.to_owned(),
+        (None, None) if thread.is_metric() => thread.diameter().show(&unit::MM, 0).to_string(),
+        (None, None) => format!("{size} in"),
+    })
 }
 
 /// The class of the bolt: as written, or as its product standard has it; `None` where no thread is said.

@@ -57,8 +57,21 @@ fn the_lines_that_came_in_are_read_and_not_a_word_is_lost() {
     assert_eq!(all, 44);
 }
 
+/// With `KETTLE_BARREL_RENEW=reading` the tables are written anew: read their difference.
 #[test]
 fn lines_as_the_trade_writes_them() {
+    if std::env::var("KETTLE_BARREL_RENEW").as_deref() == Ok("reading") {
+        for (name, table) in [("understood", UNDERSTOOD), ("not_understood", NOT_UNDERSTOOD)] {
+            let head = table.lines().next().unwrap();
+            let rows = lines(table).map(|line| {
+                let [fields, not_used, asked] = written(&reading::read(line.text));
+                format!("{}\t{fields}\t{not_used}\t{asked}\n", line.text)
+            });
+            let path = format!("{}/tests/property/reading/{name}.tsv", env!("CARGO_MANIFEST_DIR"));
+            std::fs::write(path, format!("{head}\n{}", rows.collect::<String>())).unwrap();
+        }
+        return;
+    }
     for line in lines(UNDERSTOOD).chain(lines(NOT_UNDERSTOOD)) {
         let reading = reading::read(line.text);
         assert_eq!(written(&reading), line.expected, "{}\n{reading}", line.text);
@@ -185,12 +198,18 @@ proptest! {
     fn a_word_without_meaning_changes_nothing(line in some_line(), word in "[bcdfghjkq]{5,9}", place in any::<prop::sample::Index>()) {
         let is_digit = |c: Option<char>| c.is_some_and(|c| c.is_ascii_digit());
         // Between two figures it would part a number; and beside a number by itself nobody can tell it from
-        // a product with its number, or from a unit, so the number goes with it.
+        // a product with its number, or from a unit, so the number goes with it; so it is in front of figures
+        // that a space groups.
         let plain = reading::read(&line);
         let owns = |at: usize| plain.pieces.iter().any(|piece| {
             let before = line[..piece.span.start].trim_end().len()..=piece.span.start;
             let behind = piece.span.end..=line.len() - line[piece.span.end..].trim_start().len();
-            piece.rule == "number" && (before.contains(&at) || behind.contains(&at))
+            let is_grouped = piece.rule == "quantity" && {
+                let mut words = piece.text.split(' ');
+                let figures = |word: Option<&str>| word.is_some_and(|word| word.bytes().all(|c| c.is_ascii_digit()));
+                figures(words.next()) && figures(words.next())
+            };
+            (piece.rule == "number" || is_grouped) && (before.contains(&at) || behind.contains(&at))
         });
         let places: Vec<usize> = line
             .char_indices()
@@ -207,20 +226,12 @@ proptest! {
         prop_assert!(more.not_used().any(|(text, _)| text == word), "{}", with);
     }
 
-    /// The order of the pieces between commas changes nothing.
+    /// The order of the pieces between commas changes nothing, whatever kind of part the order is for.
     #[test]
-    fn the_order_of_the_pieces_does_not_matter(
-        pieces in prop::collection::vec(any::<prop::sample::Index>(), PIECES.len()),
-        order in Just((0..PIECES.len()).collect::<Vec<_>>()).prop_shuffle(),
-        left_out in prop::collection::vec(prop::bool::weighted(0.2), PIECES.len()),
-    ) {
-        let chosen: Vec<&str> = PIECES.iter().zip(&pieces).map(|(of, at)| of[at.index(of.len())]).collect();
-        let line = |order: &[usize]| {
-            let kept = order.iter().filter(|at| !left_out[**at]).map(|at| chosen[*at]);
-            kept.collect::<Vec<_>>().join(", ")
-        };
-        let plain: Vec<usize> = (0..PIECES.len()).collect();
-        let (one, other) = (line(&plain), line(&order));
+    fn the_order_of_the_pieces_does_not_matter(line in pieces(), order in any::<u64>()) {
+        let mut other = line.clone();
+        shuffle(&mut other, order);
+        let (one, other) = (line.join(", "), other.join(", "));
         let (first, second) = (reading::read(&one), reading::read(&other));
         prop_assert_eq!(fields(&first.draft), fields(&second.draft), "{} / {}", one, other);
         let names = |reading: &Reading| {
@@ -229,31 +240,187 @@ proptest! {
             names
         };
         prop_assert_eq!(names(&first), names(&second), "{} / {}", one, other);
+        assert_covers(&one, &first);
+    }
+
+    /// A word that means nothing changes no field of a drawn line either, nor loses another word.
+    #[test]
+    fn a_word_without_meaning_between_the_pieces_changes_nothing(line in pieces(), word in "[bcdfghjkq]{5,9}", place in any::<prop::sample::Index>()) {
+        let mut with = line.clone();
+        with.insert(place.index(line.len() + 1), word.clone());
+        let (plain, more) = (reading::read(&line.join(", ")), reading::read(&with.join(", ")));
+        prop_assert_eq!(fields(&plain.draft), fields(&more.draft), "{}", with.join(", "));
+        let names = |reading: &Reading| -> Vec<String> { reading.not_used().map(|(text, _)| text.to_owned()).collect() };
+        let mut named = names(&more);
+        named.retain(|text| *text != word);
+        prop_assert_eq!(named, names(&plain), "{}", with.join(", "));
     }
 }
 
-/// What an order says, piece by piece.
-const PIECES: &[&[&str]] = &[
-    &["M20 x 90", "3/4-10 x 4", "7/8 x 3-1/2", "M16x1.5-6g x 60", "M12x50", "1-1/8-7 x 5"],
+/// Puts the pieces in another order, drawn from a number.
+fn shuffle(pieces: &mut [String], mut seed: u64) {
+    for at in (1..pieces.len()).rev() {
+        seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        pieces.swap(at, (seed >> 33) as usize % (at + 1));
+    }
+}
+
+/// The pieces of a line for one of many kinds of parts, some of them left out.
+fn pieces() -> impl Strategy<Value = Vec<String>> {
+    let kind = (0..KINDS.len() + 3).prop_map(|at| at.saturating_sub(3));
+    let drawn = (
+        kind,
+        prop::collection::vec(any::<prop::sample::Index>(), 12),
+        prop::collection::vec(prop::bool::weighted(0.2), 12),
+    );
+    drawn.prop_map(|(kind, choices, left_out)| {
+        let rows = KINDS[kind].iter().chain(COMMON);
+        let chosen = rows.zip(choices).zip(left_out).filter(|(_, left_out)| !left_out);
+        chosen.map(|((row, at), _)| row[at.index(row.len())].to_owned()).collect()
+    })
+}
+
+/// What an order says of its part, piece by piece, for bolts, nuts, washers and so on.
+const KINDS: &[&[&[&str]]] = &[
+    // Bolts, with what comes with them.
     &[
-        "hex bolt",
-        "HHCS",
-        "SHCS",
-        "bolts",
-        "Sechskantschraube",
-        "carriage bolts",
-        "lag screws",
-        "DIN 933",
-        "studs",
+        &[
+            "M20 x 90",
+            "3/4-10 x 4",
+            "7/8 x 3-1/2",
+            "M16x1.5-6g x 60",
+            "M12x50",
+            "1-1/8-7 x 5",
+            "M16, length 60 mm",
+        ],
+        &[
+            "hex bolt",
+            "HHCS",
+            "SHCS",
+            "bolts",
+            "Sechskantschraube",
+            "carriage bolts",
+            "lag screws",
+            "DIN 933",
+            "studs",
+            "HR bolts",
+            "penta head bolts",
+            "hanger bolts",
+        ],
+        &[
+            "10.9",
+            "gr 5",
+            "A325 type 1",
+            "A193 B7",
+            "class 8.8",
+            "36 HRC",
+            "35 ± 3 HRC",
+            "stainless",
+            "B16",
+            "1040 MPa",
+        ],
+        &[
+            "with class 10 nut",
+            "w/ 2 DH nuts each",
+            "heavy hex nuts A194 2H",
+            "without nuts",
+            "with nylock nuts",
+        ],
+        &["& F436 washers", "flat washers", "with 2 washers", "with spring washers"],
     ],
-    &["10.9", "gr 5", "A325 type 1", "A193 B7", "class 8.8", "36 HRC", "stainless", "B16"],
-    &["1200 pcs", "5,000 ea", "qty 40", "12 dozen", "500 sets", "2.5K"],
-    &["C4", "coastal", "indoors"],
+    // Nuts.
+    &[
+        &["M20", "3/4-10", "7/8-9 UNC", "M24x2", "1-1/8-7"],
+        &[
+            "heavy hex nuts",
+            "hex nuts",
+            "nuts",
+            "flange nuts",
+            "lock nuts",
+            "DIN 934",
+            "wing nuts",
+            "square nuts",
+        ],
+        &["A563 DH", "A194 2H", "2H", "A194-7", "10S", "grade C", "250 HV", "A194 8M"],
+        &["6AZ", "2B", "tapped over by .020 in"],
+    ],
+    // Washers.
+    &[
+        &["M16", "3/4", "1/2", "M10"],
+        &[
+            "flat washers",
+            "F436 washers",
+            "ISO 7089",
+            "spring washers",
+            "DIN 127 B",
+            "fender washers",
+            "beveled washers",
+        ],
+        &["300 HV", "hardened", "38-45 HRC", "OD 30 mm"],
+    ],
+    // Rings and pins.
+    &[
+        &[
+            "DIN 471 - 20",
+            "ISO 8752 6x30",
+            "cotter pins 4x40",
+            "circlips for shafts, M25",
+            "clevis pins M12 x 40",
+        ],
+        &["50 HRC", "spring steel", "480 HV"],
+    ],
+    // Screws that form their own thread.
+    &[
+        &[
+            "ST4.2 x 16 tapping screws",
+            "#8 x 1 wood screws",
+            "lag screws 1/2 x 4",
+            "deck screws 5x80",
+            "drywall screws 3.5 x 35 mm",
+            "M5 x 12 thread-forming screws",
+        ],
+        &["case hardened", "A307", "4.6", "450 HV"],
+    ],
+    // Rods.
+    &[
+        &["M16 x 1000", "3/4-10 x 36", "M20 x 2.5 m", "1/2 x 12 ft"],
+        &["threaded rod", "ATR", "Gewindestange", "anchor bolts", "DIN 976"],
+        &["4.6", "F1554 gr 55", "B7", "8.8"],
+    ],
+];
+
+/// What any order says besides.
+const COMMON: &[&[&str]] = &[
+    &["1200 pcs", "5,000 ea", "qty 40", "12 dozen", "500 Stk", "2.5K"],
+    &["C4", "coastal", "indoors", "C3-C4"],
     &["25 years", "12,5 years", "15a"],
-    &["HDG", "mech galv", "B695 class 55", "class 55", "zinc yellow", "zinc flake", "ISO 10684", "A153"],
-    &["with class 10 nut", "w/ 2 DH nuts each", "heavy hex nuts A194 2H", "without nuts", "with nylock nuts"],
-    &["& F436 washers", "flat washers", "with 2 washers"],
-    &["RoHS", "waxed", "PO 4711", "frobnicated"],
+    &[
+        "HDG",
+        "mech galv",
+        "B695 class 55",
+        "class 55",
+        "zinc yellow",
+        "zinc flake",
+        "ISO 10684",
+        "A153",
+        "zinc .0003 thick",
+        "mech zinc 40 µm",
+        "no HDG",
+        "HDG, no mech galv",
+        "HDG or mech galv",
+        "B695 - 55",
+    ],
+    &[
+        "RoHS",
+        "waxed",
+        "PO 4711",
+        "frobnicated",
+        "max 12 µm",
+        "thread length 38 mm",
+        "drawing C4-102",
+        "AISI 4140",
+        "wk 32",
+    ],
 ];
 
 fn some_line() -> impl Strategy<Value = String> {

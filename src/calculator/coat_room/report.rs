@@ -126,6 +126,11 @@ fn notes(input: &Input) -> Vec<Note> {
         "A coat within a quarter of the bolt's allowance still passes a GO gauge of basic size (6h, 3A).",
         coat_room::quarter_source(input.thread),
     )];
+    notes.push(Note::plain(
+        "How high the nut is, or how deep the bolt engages, changes nothing of which coat fits. What the thread that is \
+         left then carries is another question: “thread-strength” answers it, for a nut of your own height or an \
+         engagement as well.",
+    ));
     match input.rule {
         Method::Iso4042(_) => notes.push(Note::sourced(
             "Read for pitches up to 1.75 mm; beyond, the rule of the table is applied. Longer than 15 diameters \

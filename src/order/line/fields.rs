@@ -9,7 +9,7 @@ use super::choices::{
 };
 use super::examples::EXAMPLES;
 use crate::calculator::{About, Bound, Field, FieldAbout, HARDNESS as TABULATED};
-use crate::order::asked::{self, Asked};
+use crate::order::asked::{self, Asked, LeftOut};
 use crate::part;
 use crate::quantity::{Hardness, Length, Shown, Stress, Temperature, Time, Unit, unit};
 use crate::site::Categories;
@@ -26,7 +26,7 @@ pub static ABOUT: About = About {
 };
 
 /// What an order line asks.
-pub static FIELDS: [FieldAbout; 23] = [
+pub static FIELDS: [FieldAbout; 24] = [
     PART.about,
     THREAD.about,
     LENGTH.about,
@@ -49,6 +49,7 @@ pub static FIELDS: [FieldAbout; 23] = [
     PLACE.about,
     YEARS.about,
     ASKED.about,
+    LEFT_OUT.about,
     BATH.about,
 ];
 
@@ -168,6 +169,9 @@ pub(super) const YEARS: Field<Time> = Field::quantity(
 
 pub(super) const ASKED: Field<Option<Asked>> =
     Field::choice("asked", "Asked for", &asked::CHOICES, asked::ADVISE);
+
+pub(super) const LEFT_OUT: Field<LeftOut> =
+    Field::choice("left_out", "Left out", LeftOut::CHOICES, LeftOut::Nothing.key());
 
 pub(super) const BATH: Field<Temperature> = Field::quantity(
     "bath",

@@ -25,7 +25,8 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let washer = mate(reader, &fields::WASHER, &fields::WASHER_HARDNESS, &fields::WASHERS_TO_A_BOLT);
     let own_allowance = reader.optional(&fields::OWN_ALLOWANCE);
     let (place, years) = (reader.optional(&fields::PLACE), reader.optional(&fields::YEARS));
-    let (asked, bath) = (reader.get(&fields::ASKED), reader.get(&fields::BATH));
+    let (asked, left_out) = (reader.get(&fields::ASKED), reader.get(&fields::LEFT_OUT));
+    let bath = reader.get(&fields::BATH);
     let (designation, nut_class) = (designation?, nut_class?);
     Ok(OrderLine {
         part: part?,
@@ -39,6 +40,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
         place: place?,
         years: years?,
         asked: asked?,
+        left_out: left_out?,
         bath: bath?,
         nut: nut?.map(|nut| Mate { class: nut_class, ..nut }),
         washer: washer?,

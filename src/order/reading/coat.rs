@@ -7,11 +7,14 @@ use std::cmp::Reverse;
 use super::items::Line;
 use super::lexicon;
 use super::what::{Family, What};
-use crate::order::asked::{self, Asked};
+use crate::order;
+use crate::order::asked::{self, Asked, LeftOut};
+use crate::order::offer::offer;
 use crate::process::Process;
-use crate::quantity::{Quantity, unit};
+use crate::quantity::{Length, Quantity, unit};
 use crate::source::{self, document};
 use crate::steel::Grade;
+use crate::table::coat_class::CoatClass;
 use crate::thread::Designation;
 
 /// What a piece says of the coat.
@@ -58,7 +61,10 @@ pub(super) fn settle(line: &mut Line) {
     }
     not_wanted(line);
     not_judged(line);
-    thicknesses(line);
+    let is_any_zinc = chosen
+        .and_then(|chosen| line.items.get(chosen.at))
+        .is_some_and(|item| matches!(lower(&item.text).as_str(), "zinc" | "zn" | "verzinkt" | "vz" | "verz"));
+    thicknesses(line, is_any_zinc);
 }
 
 /// A coat that is not judged here is asked for all the same, and named; where zinc is asked for as well, that
@@ -96,8 +102,8 @@ fn not_judged(line: &mut Line) {
     }
 }
 
-/// What is left out (`no HDG`): where nothing is asked for, any process but that one, and of two the third;
-/// beside a process (`HDG, no mech galv`) that process without it.
+/// What is left out (`no HDG`), beside what is asked for; where the same is asked for, or nothing would be
+/// left, it stays named.
 fn not_wanted(line: &mut Line) {
     let left_out: Vec<(usize, Process)> = line
         .items
@@ -112,52 +118,68 @@ fn not_wanted(line: &mut Line) {
             _ => None,
         })
         .collect();
-    let open: Vec<Process> =
-        Process::ALL.into_iter().filter(|process| left_out.iter().all(|(_, of)| of != process)).collect();
-    let asked = line.draft.get("asked").map(asked::from_key);
-    let key = match (open.as_slice(), left_out.first()) {
-        (_, None) | ([], _) => return,
-        _ if asked.is_some() => match asked.flatten() {
-            Some(Asked::Process(process)) if open == [process] => format!("only-{}", process.key()),
-            Some(Asked::Process(process)) if open.contains(&process) => {
-                let left = left_out.first().map_or("", |(_, left)| left.key());
-                format!("{}-no-{left}", process.key())
-            }
-            _ => return,
-        },
-        ([only], _) => format!("only-{}", only.key()),
-        (_, Some((_, process))) => format!("no-{}", process.key()),
+    let processes: Vec<Process> = left_out.iter().map(|(_, process)| *process).collect();
+    let asked = line.draft.get("asked").and_then(asked::from_key).and_then(|asked| asked.process());
+    let Some(all) = LeftOut::of(&processes).filter(|all| asked.is_none_or(|asked| !all.holds(asked))) else {
+        return;
     };
-    line.draft.set("asked", key);
+    if all != LeftOut::Nothing {
+        line.draft.set("left_out", all.key());
+    }
+    // What is left where all others are left out is asked for.
+    let open: Vec<Process> = Process::ALL.into_iter().filter(|process| !all.holds(*process)).collect();
+    if let ([only], None) = (open.as_slice(), line.draft.get("asked")) {
+        line.draft.set("asked", only.key());
+    }
     for (at, _) in left_out {
         if let Some(item) = line.item(at) {
             item.became = None;
-            item.used("asked");
+            item.used("left_out");
         }
     }
 }
 
-/// A thickness asks for the thinnest class of its document that has about that much everywhere.
-fn thicknesses(line: &mut Line) {
+/// A thickness asks for the thinnest class of its document that has about that much everywhere; hot-dip has one
+/// class for a size.
+fn thicknesses(line: &mut Line, is_any_zinc: bool) {
     let found = line.free(|what| match what {
-        What::Thickness(thickness) => Some(*thickness),
+        What::Thickness(thickness, in_inches) => Some((*thickness, *in_inches)),
         _ => None,
     });
-    for (at, wanted) in found {
+    for (at, (wanted, in_inches)) in found {
+        let shown = match in_inches {
+            true => wanted.show(&unit::INCH, 4),
+            false => wanted.show(&unit::UM, 0),
+        };
         let key = line.draft.get("asked").unwrap_or_default().to_owned();
-        let (document, of_class) = match asked::from_key(&key) {
-            Some(Asked::Class(keyed)) => (None, Some(keyed)),
-            Some(Asked::Process(Process::Mechanical)) => (Some("b695-"), None),
-            Some(Asked::Process(Process::Electroplated)) if is_iso(line) => (Some("iso4042-"), None),
-            Some(Asked::Process(Process::Electroplated)) => (Some("f1941-"), None),
-            Some(Asked::Document(document)) if document == &document::ASTM_B695 => (Some("b695-"), None),
-            Some(Asked::Document(document)) if document == &document::ASTM_B633 => (Some("b633-"), None),
-            Some(Asked::Document(document)) if document == &document::ASTM_F1941 => (Some("f1941-"), None),
-            Some(Asked::Document(document)) if document == &document::ISO_4042_1999 => {
-                (Some("iso4042-"), None)
+        let document = match asked::from_key(&key) {
+            // The word for zinc is that of plate, and so thick no plate is made.
+            Some(_) if is_any_zinc && wanted > THICKEST_PLATE => {
+                too_thick_for_plate(line);
+                line.not(at, format!("zinc of {shown} is hot-dip or mechanical: write which"));
+                continue;
+            }
+            Some(Asked::Class(keyed)) => {
+                if keyed.class().is_some_and(|class| is_enough(class, wanted, in_inches)) {
+                    line.used(at, "asked");
+                } else {
+                    line.not(at, format!("the class asked for has less than {shown}: which of the two?"));
+                }
+                continue;
+            }
+            Some(Asked::Process(Process::Mechanical)) => "b695-",
+            Some(Asked::Process(Process::Electroplated)) if is_iso(line) => "iso4042-",
+            Some(Asked::Process(Process::Electroplated)) => "f1941-",
+            Some(Asked::Document(document)) if document == &document::ASTM_B695 => "b695-",
+            Some(Asked::Document(document)) if document == &document::ASTM_B633 => "b633-",
+            Some(Asked::Document(document)) if document == &document::ASTM_F1941 => "f1941-",
+            Some(Asked::Document(document)) if document == &document::ISO_4042_1999 => "iso4042-",
+            Some(asked) if asked.process() == Some(Process::HotDip) => {
+                of_hot_dip(line, at, wanted, in_inches);
+                continue;
             }
             Some(_) => {
-                line.not(at, "hot-dip has one class for a size; agree another thickness with the galvanizer");
+                line.not(at, "agree the thickness with whoever applies that coat");
                 continue;
             }
             None => {
@@ -165,28 +187,67 @@ fn thicknesses(line: &mut Line) {
                 continue;
             }
         };
-        let has = |keyed: &asked::Keyed| {
-            let min = keyed.class()?.single?.thickness;
-            // Classes are named in round numbers of either unit: 50 µm stand for 2 mil.
-            (min.um() >= 0.98 * wanted.um()).then_some(min)
+        let has = |keyed: &&asked::Keyed| {
+            keyed.key.starts_with(document)
+                && keyed.class().is_some_and(|class| is_enough(class, wanted, in_inches))
         };
-        let of_document = |document: &str| {
-            let classes = asked::ALL.iter().filter(|keyed| keyed.key.starts_with(document));
-            classes
-                .filter_map(|keyed| Some((keyed, has(keyed)?)))
-                .min_by(|(_, one), (_, other)| one.um().total_cmp(&other.um()))
+        let min = |keyed: &asked::Keyed| {
+            keyed.class().and_then(|class| class.single).map_or(f64::INFINITY, |limit| limit.thickness.um())
         };
-        let shown = wanted.show(&unit::UM, 0);
-        match (document.and_then(of_document), of_class.and_then(has)) {
-            (Some((keyed, _)), _) => {
+        match asked::ALL.iter().filter(has).min_by(|one, other| min(one).total_cmp(&min(other))) {
+            Some(keyed) => {
                 line.draft.set("asked", keyed.key);
                 line.note("asked", format!("the thinnest class of about {shown} or more"));
                 line.used(at, "asked");
             }
-            (None, Some(_)) => line.used(at, "asked"),
-            (None, None) => {
-                line.not(at, format!("no class asks for {shown} there: agree it with the plater"))
-            }
+            None => line.not(at, format!("no class asks for {shown} there: agree it with the plater")),
+        }
+    }
+}
+
+/// The thickest class that any document of plate here has.
+const THICKEST_PLATE: Length = Length::from_um(30.0);
+
+/// Whether a class has this much at every place, by the column of its document in that unit; classes are named
+/// in round numbers of either.
+fn is_enough(class: &CoatClass, wanted: Length, in_inches: bool) -> bool {
+    let Some(single) = class.single else { return false };
+    match single.printed_inch.filter(|printed| in_inches && printed.unit == &unit::INCH) {
+        Some(printed) => printed.number >= wanted.inch() - 1e-9,
+        None => single.thickness.um() >= wanted.um() * if in_inches { 0.94 } else { 0.98 },
+    }
+}
+
+/// A thickness beside hot-dip: that of the class for the size, at one place or on average, or a question.
+fn of_hot_dip(line: &mut Line, at: usize, wanted: Length, in_inches: bool) {
+    let class = order::read(&line.draft)
+        .ok()
+        .and_then(|read| offer(&read, None, Process::HotDip))
+        .map(|offer| offer.class)
+        .filter(|_| line.draft.get("thread").is_some());
+    let average = class.and_then(|class| class.average).map(|limit| limit.thickness);
+    let is_average = average.is_some_and(|average| average.um() >= 0.98 * wanted.um());
+    match class {
+        Some(class) if is_average || is_enough(class, wanted, in_inches) => {
+            line.used(at, "asked");
+            let single = class.single.map_or_else(String::new, |limit| limit.printed.to_string());
+            let average =
+                average.map_or_else(String::new, |it| format!(", {} on average", it.show(&unit::UM, 0)));
+            line.note("asked", format!("{}: {single} at one place{average}", class.document.name));
+        }
+        _ => line.not(at, "hot-dip has one class for a size; agree another thickness with the galvanizer"),
+    }
+}
+
+/// The word for zinc asks for no plate, then, and leaves plate out.
+fn too_thick_for_plate(line: &mut Line) {
+    line.draft = line.draft.pairs().filter(|(name, _)| *name != "asked").collect();
+    line.draft.set("left_out", LeftOut::Electroplated.key());
+    line.note("left_out", "plate is not made so thick");
+    for item in &mut line.items {
+        if matches!(&item.became, Some(Became::Used(fields, _)) if fields.contains(&"asked")) {
+            item.became = None;
+            item.used("left_out");
         }
     }
 }
@@ -213,6 +274,11 @@ fn said(line: &mut Line) -> Vec<Said> {
         })
     };
     let plated = document(line, &["b633", "f1941", "iso4042"]);
+    let is_mechanical = plated.is_none()
+        && line.items.iter().any(|item| {
+            item.is_free()
+                && matches!(item.what, What::Process(Process::Mechanical, _) | What::Coat("barrel"))
+        });
     let exists = |key: &str| asked::ALL.iter().any(|asked| asked.key == key);
     let mut said = Vec::new();
     let found = line.free(|what| Some(what.clone()));
@@ -223,9 +289,13 @@ fn said(line: &mut Line) -> Vec<Said> {
                 let text = line.items.get(at).map_or("", |item| &item.text);
                 (process.key().to_owned(), may_be(text), colour(tinted))
             }
-            What::Coat(key) => (key.to_owned(), &[], None),
+            What::Coat(key) => (key.to_owned(), &[], judged_by(key)),
             What::Class(number) if exists(&format!("b695-{number}")) => (format!("b695-{number}"), &[], None),
             What::HighBath if is_hot_dip(line, at) => (Process::HotDip.key().to_owned(), &[], None),
+            What::Zinc(um, family, tinted) if is_mechanical && exists(&format!("b695-{um}")) => {
+                let left = colour(tinted).or(judged_by("barrel").filter(|_| family == Family::FeZn));
+                (format!("b695-{um}"), &[], left)
+            }
             What::Zinc(um, family, tinted) => {
                 let usual = match family {
                     Family::Iso4042 => "iso4042",
@@ -252,6 +322,16 @@ fn said(line: &mut Line) -> Vec<Said> {
         said.push(Said { at, key, left, may_be });
     }
     said
+}
+
+/// By which documents a coat is judged that is asked for by another.
+fn judged_by(key: &str) -> Option<&'static str> {
+    match key {
+        "kettle" => Some("judged by ISO 10684 or ASTM F2329"),
+        "barrel" => Some("judged by the classes of ASTM B695"),
+        "cell" => Some("judged by ISO 4042 or ASTM F1941"),
+        _ => None,
+    }
 }
 
 /// Whether words for zinc at a high temperature are of hot-dip: beside its name, or by their own.

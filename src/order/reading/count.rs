@@ -2,9 +2,9 @@
 
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
-use super::size;
 use super::token::{Chain, Sort};
-use super::what::{Counted, Found, What, one};
+use super::what::{Counted, Found, SteelWord, What, one};
+use super::{document, size, steel};
 
 /// `1200 pcs`, `qty: 500`, `12 dozen`, `2.5K`, `500 sets`, `5 boxes of 100`.
 pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -28,7 +28,11 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if is_money(chain, from) {
         return None;
     }
-    let spaced = number::spaced(chain, from).filter(|it| is_named || unit(chain, it.end).is_some());
+    let spaced = number::spaced(chain, from)
+        .filter(|it| is_named || unit(chain, it.end).is_some() && !is_joined(chain, from));
+    if let Some(found) = spaced.as_ref().filter(|_| !is_named).and_then(|it| beside_a_word(chain, from, it)) {
+        return Some(found);
+    }
     let number = spaced
         .clone()
         .or_else(|| number::decimal(chain, from))
@@ -38,7 +42,11 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = count_or_not(chain, &number) {
         return found;
     }
-    if let Some(found) = times_thread(chain, from, &number).or_else(|| by_m(chain, &number)) {
+    if let Some(found) = times_thread(chain, from, &number)
+        .or_else(|| times_mate(chain, &number))
+        .or_else(|| two_counts(chain, from, &number))
+        .or_else(|| by_m(chain, &number))
+    {
         return Some(found);
     }
     if let Some(found) = boxes(chain, &number) {
@@ -48,7 +56,8 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return Some(found);
     }
     let thousand = lexicon::over(chain, number.end, Word::Thousand);
-    let is_thousand = thousand != number.end && chain.glued(number.end) && !chain.inside_a_run(thousand);
+    let touches = chain.glued(number.end) || unit(chain, thousand).is_some();
+    let is_thousand = thousand != number.end && touches && !chain.inside_a_run(thousand);
     let end = if is_thousand { thousand } else { number.end };
     let unit = unit(chain, chain.over(end, &[")", "-"]));
     if !is_named && !is_thousand && unit.is_none() {
@@ -105,6 +114,56 @@ fn times_thread(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> 
     let is_thread = size::metric(chain, cross).is_some()
         || size::unified(chain, cross).is_some_and(|found| has_length(&found) && number.value > 4.0);
     is_thread.then(|| vec![(cross, pieces(number, 1.0, false, None))])
+}
+
+/// Whether a mark joins the figures to what stands before them: `B695-55 500 pcs`, `DIN 267-10 500 pcs`.
+fn is_joined(chain: &Chain<'_>, at: usize) -> bool {
+    let before = at.checked_sub(1).and_then(|before| chain.tokens().get(before));
+    before.zip(chain.tokens().get(at)).is_some_and(|(before, own)| {
+        before.end() == own.start && matches!(before.text, "-" | "." | "/" | "#")
+    })
+}
+
+/// `RFQ 12 500 pcs`, of a word that nobody knows: its number, or figures grouped by a space.
+fn beside_a_word(chain: &Chain<'_>, at: usize, grouped: &Number) -> Option<Found> {
+    let before = at.checked_sub(1).and_then(|before| chain.tokens().get(before))?;
+    let is_unknown = before.sort == Sort::Word && !lexicon::knows(&before.lower);
+    let (first, pieces) = (chain.digits(at)?, &grouped.text);
+    let rest = pieces.strip_prefix(first)?;
+    let (end, ..) = unit(chain, grouped.end)?;
+    let why = format!(
+        "it could be {pieces} pieces, or “{} {first}” and {rest} pieces: write {pieces} pcs or put a comma between",
+        before.text
+    );
+    is_unknown.then(|| vec![(end, What::Not(why.into()))])
+}
+
+/// `2 x 2H`, `2x ISO 7089`: so many of what comes with the part.
+fn times_mate(chain: &Chain<'_>, number: &Number) -> Option<Found> {
+    let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
+    let pieces = number.whole().filter(|pieces| *pieces <= 8 && cross != number.end)?;
+    let found = steel::steel(chain, cross).or_else(|| document::document(chain, cross))?;
+    let is_mate = match &found.first()?.1 {
+        What::Steel(SteelWord::Grade(grade)) => grade.is_nut() || grade.is_washer(),
+        What::PartStandard(key) => key.ends_with("nut") || key.ends_with("washer"),
+        _ => false,
+    };
+    is_mate.then(|| vec![(cross, What::Bare(Some(pieces)))])
+}
+
+/// `500-600 pcs`, `500 + 300 pcs`: which of them, or their sum.
+fn two_counts(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
+    let is_sum = chain.sign(number.end, &["+"]);
+    let joint = chain.over(number.end, &["-", "–", "+"]);
+    let other = number::decimal(chain, joint).filter(|_| joint != number.end && !chain.inside_a_run(at))?;
+    let (end, ..) = unit(chain, other.end)?;
+    let (one, two) = (number.whole()?, other.whole()?);
+    let why = match is_sum {
+        true => format!("two numbers of pieces: write {} pcs if it is their sum", one.saturating_add(two)),
+        false if two > one => format!("{one} or {two} pieces? Write the one"),
+        false => return None,
+    };
+    (!is_joined(chain, at) && !chain.inside_a_run(end)).then(|| vec![(end, What::Not(why.into()))])
 }
 
 /// `25M`, `5M pcs`: thousands to some, millions to others.

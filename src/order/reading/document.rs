@@ -1,10 +1,14 @@
 //! The documents of coats and of parts.
 
+use super::length::is_measured;
 use super::lexicon::{self, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS, PART_STANDARDS, Word};
 use super::standard::{number_of, publishers};
+use super::threads::of_diameter;
 use super::token::Chain;
-use super::what::{Family, Found, SteelWord, What, one};
+use super::what::{Family, Found, SteelWord, What, Written, one};
+use super::{number, steel};
 use crate::order::asked;
+use crate::part;
 use crate::source::document as source_document;
 use crate::table::iso_4042;
 
@@ -25,17 +29,17 @@ pub fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(key) = ids.iter().find_map(|id| key(id)) {
         return with_class(chain, end, key);
     }
-    let part = |publisher: &str, number: &str| {
+    let of_part = |publisher: &str, number: &str| {
         let row =
             PART_STANDARDS.iter().find(|(_, of, numbers)| *of == publisher && numbers.contains(&number));
         row.map(|(key, ..)| *key)
     };
     let kind = ids.iter().find_map(|id| {
         let number = id.trim_start_matches(|c: char| c.is_ascii_alphabetic());
-        part(id.strip_suffix(number)?, number)
+        of_part(id.strip_suffix(number)?, number)
     });
     if let Some(kind) = kind {
-        return one(end, What::PartStandard(kind));
+        return Some(with_size(chain, end, kind));
     }
     let other = |id: &str| OTHER_COATS.iter().find(|(_, known)| known.contains(&id)).map(|(key, _)| *key);
     if let Some(key) = ids.iter().find_map(|id| other(id)) {
@@ -45,6 +49,42 @@ pub fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let why = ids.iter().find_map(|id| why(id)).unwrap_or("not among the documents known here");
     one(end, What::Not(why.into()))
 }
+
+/// The size in the designation of a washer, the class in that of a nut: `ISO 7089-16`, `ISO 7091 - 12 - 100 HV`,
+/// `DIN 127 B10`, `ISO 4032-8`.
+fn with_size(chain: &Chain<'_>, end: usize, key: &'static str) -> Found {
+    let mut found = vec![(end, What::PartStandard(key))];
+    let kind = part::Kind::from_key(key);
+    let is_flat = kind.is_some_and(part::Kind::is_washer);
+    let dash = chain.over(end, &["-", "–"]);
+    // `B10`: the form and the size.
+    let form = chain.word(dash).is_some_and(|word| matches!(word, "a" | "b"));
+    let form = form && chain.glued(chain.after(dash));
+    let from = if form { chain.after(dash) } else { dash };
+    let past = chain.after(from);
+    let size = chain.digits(from).filter(|size| size.len() <= 2 && is_flat && (form || dash != end));
+    let goes_on = chain.inside_a_run(past)
+        || chain.sign(past, &[".", ",", "/"])
+            && chain.glued(past)
+            && chain.digits(chain.after(past)).is_some();
+    let class =
+        chain.digits(from).filter(|_| kind.is_some_and(part::Kind::is_nut) && dash != end && !goes_on);
+    if let Some(class) =
+        class.and_then(|class| class.parse().ok()).filter(|class| NUT_CLASSES.contains(class))
+    {
+        found.push((past, What::Class(class)));
+        return found;
+    }
+    if let Some(thread) = size.and_then(of_diameter).filter(|_| !goes_on && !is_measured(chain, past)) {
+        let text = thread.to_string();
+        let written = Written { text, thread: Some(thread), of_size: true, pitched: false, weak: false };
+        found.push((past, What::Thread(written)));
+    }
+    found
+}
+
+/// The classes of nuts (ISO 898-2).
+const NUT_CLASSES: [u32; 6] = [5, 6, 8, 9, 10, 12];
 
 /// A document of ASME whose number has parts: `ASME B18.2.1-2012`, `B18.3`.
 fn parted(chain: &Chain<'_>, at: usize) -> Option<(usize, String)> {
@@ -81,6 +121,10 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
     }
     let from = publishers(chain, at);
     let number = chain.digits(from).filter(|_| from != at)?;
+    // `ISO 8.8`: a class.
+    if number::decimal(chain, from).is_some_and(|number| steel::DOTTED.contains(&number.text.as_str())) {
+        return None;
+    }
     let mut names: Vec<String> = Vec::new();
     let mut place = at;
     while place < from {
@@ -90,6 +134,7 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
     let mut end = chain.after(from);
     // The part of a standard, and the year of its edition: `EN 14399-4`, `ISO 898-1:2013`.
     let is_iso = names.iter().any(|name| !name.starts_with("din"));
+    let has_no_parts = names.iter().any(|name| is_of_nuts_or_washers(name));
     for (sign, longest) in [("-", 2), (":", 4), ("-", 4)] {
         let behind = chain.after(end);
         let digits = chain
@@ -97,10 +142,15 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
             .filter(|digits| digits.len() <= longest && (longest == 2 || digits.len() == 4));
         let joined = chain.sign(end, &[sign]) && chain.glued(end) && chain.glued(behind);
         let last = chain.after(behind);
-        let goes_on =
-            chain.sign(last, &[".", ",", "/"]) && chain.glued(last) && chain.glued(chain.after(last));
+        let goes_on = chain.sign(last, &[".", ",", "/"])
+            && chain.glued(last)
+            && chain.glued(chain.after(last))
+            && chain.digits(chain.after(last)).is_some();
         let whole = !goes_on && !chain.inside_a_run(last);
-        if is_iso && joined && whole && digits.is_some() {
+        // `ISO 7089-16` is a size: that standard has no parts.
+        let is_size =
+            has_no_parts && longest == 2 && digits.is_some_and(|digits| digits != "1" && digits != "2");
+        if is_iso && joined && whole && digits.is_some() && !is_size {
             if longest == 2 && sign == "-" {
                 names = part_names(names, chain.digits(behind).unwrap_or_default());
             }
@@ -129,6 +179,14 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
     (!chain.inside_a_run(end)).then_some((end, names))
 }
 
+/// Whether a number is that of a standard of nuts or washers.
+fn is_of_nuts_or_washers(name: &str) -> bool {
+    PART_STANDARDS.iter().any(|(key, publisher, numbers)| {
+        (key.ends_with("washer") || key.ends_with("nut"))
+            && name.strip_prefix(publisher).is_some_and(|number| numbers.contains(&number))
+    })
+}
+
 /// The part of a standard first, then the standard.
 fn part_names(names: Vec<String>, part: &str) -> Vec<String> {
     names.iter().map(|name| format!("{name}-{part}")).chain(names.iter().cloned()).collect()
@@ -139,7 +197,9 @@ fn with_class(chain: &Chain<'_>, end: usize, key: &'static str) -> Option<Found>
     let dash = chain.over(end, &["-", "/"]);
     let behind = lexicon::over(chain, dash, Word::Class);
     let from = chain.over(behind, &[".", ":", "-", "="]);
-    let named = behind != dash;
+    // `B695 - 55`: with a space on both sides of the dash, where no count follows the figures.
+    let apart = dash != end && key == "b695" && !chain.glued(dash);
+    let named = behind != dash || apart;
     let code =
         chain.get(from).filter(|token| named || token.is_alphanumeric() && chain.glued(from) && dash != end);
     let classed = code.and_then(|code| {

@@ -4,7 +4,10 @@ use super::lexicon::{self, Word};
 use super::number::{self, Number};
 use super::steel;
 use super::token::{Chain, Sort};
-use super::what::{Found, What, one};
+use super::what::{Found, What, Written, one};
+use crate::table::asme_b1_1::Series;
+use crate::table::iso_1478;
+use crate::thread::Thread;
 
 /// Stands for the unit that the thread is written in.
 pub const UNIT_OF_THREAD: &str = "?";
@@ -35,15 +38,26 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, What::Pair { first: first.text, second: second.text, is_mm })
 }
 
-/// `ST4.2 x 16`: the size of a tapping screw by ISO 1478, in millimetres.
+/// `ST4.2 x 16`, `ST 4.2`: the size of a tapping screw by ISO 1478, in millimetres.
 pub fn tapping(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let first = chain.word(at).filter(|word| *word == "st").map(|_| chain.after(at))?;
-    let found = pair(chain, first).filter(|_| chain.glued(first))?;
-    let what = match found.into_iter().next()? {
-        (end, What::Pair { first, second, .. }) => (end, What::Pair { first, second, is_mm: true }),
-        _ => return None,
-    };
-    Some(vec![what])
+    let first = chain.get(at).filter(|token| token.lower == "st").map(|_| chain.after(at))?;
+    let size = number::decimal(chain, first)?;
+    let row = iso_1478::ROWS.iter().find(|row| row.st == size.value);
+    // `500 St 4.2 mm`: pieces, and a measure.
+    let is_counted = chain.before(at).is_some_and(|before| chain.digits(before).is_some());
+    let is_apart = !chain.glued(first);
+    if is_apart && (is_counted || row.is_none() || chain.get(at)?.text != "ST") {
+        return None;
+    }
+    if let Some((end, What::Pair { first, second, .. })) =
+        pair(chain, first).and_then(|it| it.into_iter().next())
+    {
+        return one(end, What::Pair { first, second, is_mm: true });
+    }
+    let thread = row.and_then(|row| Thread::numbered(Series::Unc, row.number))?;
+    let text = thread.to_string();
+    let written = Written { text, thread: Some(thread), of_size: false, pitched: false, weak: false };
+    (!chain.inside_a_run(size.end)).then(|| vec![(size.end, What::Thread(written))])
 }
 
 /// The place behind a cross: `x`, `×`, `*`, `by`.
@@ -54,10 +68,13 @@ pub(super) fn cross(chain: &Chain<'_>, at: usize) -> Option<usize> {
     lexicon::find(chain, at, |word| (word == Word::Times).then_some(())).map(|(end, ())| end)
 }
 
+/// Why a measure of something else is not used.
+pub(super) const ACROSS: &str = "a width or a bore, and no length";
+
 /// A measure of something else: `for 4" pipe`, `2-3/8" id`.
 pub(super) fn across_something(chain: &Chain<'_>, end: usize) -> Option<Found> {
     let behind = lexicon::over(chain, end, Word::Across);
-    (behind != end).then(|| vec![(behind, What::Not("a width or a bore, and no length".into()))])
+    (behind != end).then(|| vec![(behind, What::Not(ACROSS.into()))])
 }
 
 /// The length behind a cross; without a unit it is in the unit of the thread.
@@ -91,6 +108,11 @@ pub(super) fn measure(chain: &Chain<'_>, at: usize, default: Option<&'static str
     let spaced = number::spaced(chain, at).filter(|number| unit_of_length(chain, number).is_some());
     let mut number = spaced.map_or_else(|| number::number(chain, at), Some)?;
     let mut unit = unit_of_length(chain, &number);
+    // `2 x 2H`: a grade.
+    let code = lexicon::find(chain, at, |word| matches!(word, Word::Steel(_)).then_some(()));
+    if unit.is_none() && code.is_some_and(|(end, ())| end > number.end) {
+        return None;
+    }
     if unit.is_none() {
         number = before_comma(chain, at, number);
         unit = unit_of_length(chain, &number);
@@ -196,7 +218,6 @@ pub(super) fn is_measured(chain: &Chain<'_>, at: usize) -> bool {
                 | Word::Measure(_)
                 | Word::Mass(_)
                 | Word::Scale(_)
-                | Word::Years
                 | Word::Box
                 | Word::Set
                 | Word::Thousand
@@ -204,8 +225,9 @@ pub(super) fn is_measured(chain: &Chain<'_>, at: usize) -> bool {
         )
         .then_some(())
     };
-    lexicon::find(chain, at, unit).is_some_and(|(end, ())| !chain.inside_a_run(end))
-        || chain.sign(at, &["°", "%"])
+    let found =
+        lexicon::find(chain, at, unit).map(|(end, ())| end).or_else(|| lexicon::over_years(chain, at));
+    found.is_some_and(|end| !chain.inside_a_run(end)) || chain.sign(at, &["°", "%"])
 }
 
 /// Figures that a comma groups by three are taken up to the comma: what follows it is another piece.

@@ -73,8 +73,18 @@ pub enum Word {
     Measure(&'static str),
     /// A scale of hardness.
     Scale(&'static str),
-    /// Behind a measure: it is that of something else.
+    /// Beside a measure: it is that of something else.
     Across,
+    /// Beside a measure of what no field takes, and why.
+    Of(&'static str),
+    /// Beside the diameter of a thread.
+    Diameter,
+    /// Beside a length.
+    Long,
+    /// Beside the pitch of a thread.
+    Pitch,
+    /// Behind threads per inch.
+    PerInch,
     /// A unit of temperature.
     Degrees(&'static str),
     /// Years.
@@ -129,6 +139,8 @@ pub enum Word {
     Mass(&'static str),
     /// The least of something.
     Least,
+    /// The most of something.
+    Most,
     /// Says nothing by itself.
     Filler,
 }
@@ -164,8 +176,44 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
     let of_phrases =
         PHRASES.values().flatten().flat_map(|phrase| phrase.words.iter().map(|(word, _)| word.clone()));
     let letters = [
-        "half", "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv", "v", "vi",
-        "i", "s", "z",
+        "half",
+        "aisi",
+        "due",
+        "delivery",
+        "liefertermin",
+        "lieferung",
+        "lieferdatum",
+        "termin",
+        "datum",
+        "date",
+        "deadline",
+        "am",
+        "until",
+        "till",
+        "vom",
+        "zum",
+        "ab",
+        "spätestens",
+        "a",
+        "b",
+        "c",
+        "d",
+        "e",
+        "f",
+        "h",
+        "m",
+        "sa",
+        "az",
+        "ax",
+        "g",
+        "ii",
+        "iii",
+        "iv",
+        "v",
+        "vi",
+        "i",
+        "s",
+        "z",
     ];
     of_phrases.chain(letters.map(str::to_owned)).collect()
 });
@@ -205,6 +253,13 @@ fn longest<T>(
 /// The place behind a phrase that means exactly this, or the place itself.
 pub fn over(chain: &Chain<'_>, at: usize, word: Word) -> usize {
     find(chain, at, |means| (means == word).then_some(())).map_or(at, |(end, ())| end)
+}
+
+/// The place behind the word for years, if it stands here; a capital A is a grade.
+pub fn over_years(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let is_grade = chain.get(at).is_some_and(|token| token.text == "A");
+    let found = find(chain, at, |word| (word == Word::Years).then_some(()));
+    found.map(|(end, ())| end).filter(|_| !is_grade)
 }
 
 /// The place behind a phrase, if it stands here.

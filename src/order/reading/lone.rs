@@ -2,8 +2,9 @@
 
 use std::ops::Range;
 
-use super::items::Line;
+use super::items::{Item, Line};
 use super::part::{Family, Scope, Scopes};
+use super::steel::ANALYSES;
 use super::steels::B695;
 use super::what::What;
 use crate::part::Kind;
@@ -14,7 +15,10 @@ use crate::process::Process;
 pub(super) fn owned(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
     let numbers = line.free(|what| matches!(what, What::Bare(_)).then_some(()));
     for (at, ()) in numbers {
-        let Some(span) = line.items.get(at).and_then(|item| item.spans.first()).cloned() else { continue };
+        // `2 x` counts what stands behind it.
+        let is_plain = |item: &&Item| item.text.bytes().all(|byte| byte.is_ascii_digit() || byte == b'.');
+        let Some(item) = line.items.get(at).filter(is_plain) else { continue };
+        let Some(span) = item.spans.first().cloned() else { continue };
         // A word with a figure in it has its number.
         let may_own = |word: &Range<usize>| {
             text.get(word.clone()).is_some_and(|word| {
@@ -43,7 +47,9 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         _ => None,
     });
     let has_length = scopes.kind.is_none_or(Kind::has_length);
-    let sized = line.draft.get("thread").is_some() && (line.draft.get("length").is_some() || !has_length);
+    // The size of another part is not asked.
+    let sized = scopes.kind == Some(Kind::Other)
+        || line.draft.get("thread").is_some() && (line.draft.get("length").is_some() || !has_length);
     let beside_the_part: Vec<_> =
         numbers.iter().filter(|(at, _)| scopes.beside(*at) == Scope::Part).copied().collect();
     let numbers = if beside_the_part.len() == 1 { beside_the_part } else { numbers };
@@ -51,12 +57,25 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         && sized
         && line.draft.get("quantity").is_none()
         && *number > 0
+        && !is_analysis(line, *at, *number)
         && !is_class_of_b695(line, *at, *number)
         && !may_be_something_else(line, scopes, *at, *number)
     {
         line.fill(*at, "quantity", &number.to_string(), "the quantity");
         line.note("quantity", "the one number left, taken for the pieces");
     }
+}
+
+/// `hex bolt 4140 10.9`: pieces, or a steel by its analysis; the line is asked which.
+pub(super) fn is_analysis(line: &mut Line, at: usize, number: u64) -> bool {
+    let is_one = ANALYSES.contains(&number);
+    if is_one {
+        line.not(
+            at,
+            format!("{number} pieces, or a steel by its analysis? Write {number} pcs if it counts them"),
+        );
+    }
+    is_one
 }
 
 /// `mech galv 50`: pieces, or a class of ASTM B695; the line is asked which.

@@ -3,10 +3,10 @@
 use super::count::count;
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
-use super::steel;
 use super::token::Chain;
 use super::what::{Found, What, one};
-use crate::quantity::{Length, Mass};
+use super::{size, steel};
+use crate::quantity::Mass;
 
 /// `25 years`, `12,5 Jahre`, `10-year`.
 pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -14,9 +14,7 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::decimal(chain, from).or_else(|| in_words(chain, from))?;
     let unit = |end: usize| {
         let end = chain.over(end, &["-", "+"]);
-        lexicon::find(chain, end, |word| (word == Word::Years).then_some(()))
-            .map(|(end, ())| end)
-            .filter(|end| !chain.inside_a_run(*end))
+        lexicon::over_years(chain, end).filter(|end| !chain.inside_a_run(*end))
     };
     if let Some(end) = unit(number.end) {
         return match number.two_meanings() {
@@ -112,12 +110,29 @@ pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
 /// A number, or the lesser and the greater of two.
 fn range(chain: &Chain<'_>, at: usize) -> Option<(usize, (Option<f64>, f64))> {
     let number = number::decimal(chain, at).filter(|number| number.grouped.is_none())?;
+    if let Some((end, by)) = plus_minus(chain, number.end) {
+        return Some((end, (Some(number.value - by), number.value + by)));
+    }
     let to = chain.over(number.end, &["-", "–", "~", "/", "…"]);
     let to = if to == number.end { lexicon::over(chain, to, Word::Filler) } else { to };
     match number::decimal(chain, to).filter(|_| to != number.end) {
         Some(other) if other.value > number.value => Some((other.end, (Some(number.value), other.value))),
         _ => Some((number.end, (None, number.value))),
     }
+}
+
+/// `± 3`, `+/-2`, `+-2`: the place behind it, and by how much.
+pub(super) fn plus_minus(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
+    let from = match chain.sign(at, &["±"]) {
+        true => chain.after(at),
+        false if chain.sign(at, &["+"]) => {
+            let stroke = chain.over(chain.after(at), &["/"]);
+            chain.sign(stroke, &["-", "−", "–"]).then(|| chain.after(stroke))?
+        }
+        false => return None,
+    };
+    let by = number::decimal(chain, from).filter(|number| number.grouped.is_none())?;
+    Some((by.end, by.value))
 }
 
 /// `500 °C`, `860F`.
@@ -178,18 +193,6 @@ fn room(chain: &Chain<'_>, from: usize) -> Option<(usize, String)> {
     Some((end, format!("{} {unit}", number.text)))
 }
 
-/// A coat by its thickness: `12 µm`, `0.3 mil`.
-pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let number = number::decimal(chain, at).filter(|number| number.grouped.is_none())?;
-    let unit = lexicon::find(chain, number.end, |word| match word {
-        Word::Micrometre => Some(Length::from_um(1.0)),
-        Word::Mil => Some(Length::from_inch(0.001)),
-        _ => None,
-    });
-    let (end, unit) = unit.filter(|(end, _)| !chain.inside_a_run(*end))?;
-    one(end, What::Thickness(number.value * unit))
-}
-
 /// A number with a unit that no field takes: `120 lb`.
 pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::spaced(chain, at).filter(|number| measured(chain, number.end).is_some());
@@ -220,46 +223,6 @@ fn measured(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
         Word::Measure(why) => Some(why),
         _ => None,
     })
-}
-
-/// `PO 4711`, `item 10`: a number that marks the order.
-pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let label = |at: usize| {
-        lexicon::find(chain, at, |word| match word {
-            Word::Label(why) => Some(why),
-            _ => None,
-        })
-    };
-    let marks: &[&str] = &["#", ":", ".", "-"];
-    let (named, why) = label(at)?;
-    let named = chain.over(named, marks);
-    let named = label(named).map_or(named, |(end, _)| end);
-    // `item no. 4`: the number of the item.
-    let named = match chain.word(named) {
-        Some("no" | "number" | "nummer") => chain.after(named),
-        _ => named,
-    };
-    let id = chain.over(named, marks);
-    chain.digits(id)?;
-    // `order 500 pcs` has no number of its own.
-    let counted = count(chain, id);
-    let is_count =
-        matches!(counted.as_deref(), Some([(_, What::Count(counted))]) if counted.spaced.is_none());
-    if is_count || number::number(chain, id).is_some_and(|number| number.is_fraction) {
-        return None;
-    }
-    let mut end = chain.after(id);
-    for _ in 0..12 {
-        let joined = chain.glued(end)
-            && chain
-                .get(end)
-                .is_some_and(|token| token.is_alphanumeric() || matches!(token.text, "-" | "/" | "." | "_"));
-        if !joined {
-            break;
-        }
-        end = chain.after(end);
-    }
-    one(end, What::Not(why.into()))
 }
 
 /// `250 kg`, `500 lbs`: the lot, weighed.
@@ -313,6 +276,8 @@ fn grouped(number: &Number) -> Option<u64> {
 /// A number by itself.
 pub fn bare(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::number(chain, at)?;
+    // `2 1/2-13`: two of a thread of 1/2 in.
+    let number = if size::parts_into_two(chain, at, &number) { number::decimal(chain, at)? } else { number };
     (!chain.inside_a_run(number.end) && !chain.inside_a_run(at))
         .then(|| vec![(number.end, What::Bare(number.whole().or(grouped(&number))))])
 }

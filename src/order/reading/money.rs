@@ -25,6 +25,12 @@ pub fn money(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some((behind, ..)) = unit(chain, stroke).filter(|_| is_money && stroke != end) {
         end = behind;
     }
+    // `$1200/M`: for a thousand.
+    let each = chain.after(stroke);
+    let by_letter = is_money && stroke != end && chain.glued(stroke) && !chain.inside_a_run(each);
+    if chain.get(stroke).is_some_and(|token| by_letter && matches!(token.text, "M" | "C")) {
+        end = each;
+    }
     let price = is_money.then_some(end).or_else(|| {
         // `5.00/ea`.
         let number = number::decimal(chain, at)?;

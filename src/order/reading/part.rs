@@ -13,11 +13,12 @@ use super::lexicon;
 use super::what::{SteelWord, What};
 use crate::part::Kind;
 use crate::quantity::letters::lower;
+use crate::steel::Grade;
 use name::{BARE, Name, SOFT, join_loose, kind_of, main_of, names};
 use scope::scope_items;
 use standard::{by_document, by_standard};
 
-pub(super) use concluded::{by_default, by_steel, case_hardened};
+pub(super) use concluded::{by_default, by_steel, usual_steel};
 
 /// What belongs to what in a line.
 #[derive(Debug, Default)]
@@ -84,13 +85,16 @@ pub(super) enum BySteel {
     Bolt,
     /// A heavy hex bolt: known only as the structural one.
     HeavyHex,
+    /// A cap screw without more: of an SAE grade the hexagon one, of A574 the socket one.
+    CapScrew,
     /// A nut without more: of A194 and A563 DH it is a heavy hex nut.
     Nut,
     /// No name: some steels are those of one kind of part.
     Nothing,
 }
 
-const UNKNOWN: &str = "no part known here has this name: as “other part” its steel and its coat are judged";
+const UNKNOWN: &str =
+    "no part known here has this name: as another part its steel and its coat are judged, its fit is not";
 
 /// The part and what comes with it.
 pub(super) fn settle(line: &mut Line) -> Scopes {
@@ -109,6 +113,10 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     if let Some(main) = main {
         join_loose(line, &mut names, main);
     }
+    let (main, meant_for) = match meant_for(line, &names).filter(|_| !is_implied) {
+        Some((about, meant_for)) => (Some(about), meant_for),
+        None => (main, usize::MAX),
+    };
     let about = main.and_then(|main| names.get(main)).cloned();
     if !is_implied {
         scopes.family = about.as_ref().and_then(|name| name.noun).unwrap_or_default();
@@ -117,11 +125,21 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         if Some(at) == main || name.items.is_empty() || is_implied {
             continue;
         }
+        if name.items.iter().all(|at| *at > meant_for) {
+            name.items.iter().for_each(|at| line.not(*at, MEANT_FOR));
+            continue;
+        }
         match name.noun {
             Some(family @ (Family::Nut | Family::Washer)) if scopes.family == Family::Bolt => {
                 mate(line, &mut scopes, name, family);
             }
             _ => other(line, name, about.as_ref()),
+        }
+    }
+    for at in meant_for.min(line.items.len())..line.items.len() {
+        let is_of_bolt = |grade: &Grade| !grade.is_nut() && !grade.is_washer();
+        if matches!(line.what(at), Some(What::Steel(SteelWord::Grade(grade))) if is_of_bolt(grade)) {
+            line.not(at, MEANT_FOR);
         }
     }
     if let Some(about) = &about {
@@ -139,6 +157,27 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     }
     scope_items(line, &mut scopes, &names, main);
     scopes
+}
+
+/// Why the bolt that a nut or a washer is for is not used.
+const MEANT_FOR: &str =
+    "of the bolt that it is for, which is not ordered here: write the grade of the part itself";
+
+/// `washers for M16 bolts 8.8`: the name of what is ordered, and where the word stands that says for what.
+fn meant_for(line: &Line, names: &[Name]) -> Option<(usize, usize)> {
+    const FOR: &[&str] = &["for", "to suit", "suit", "to fit", "für", "fuer", "passend zu"];
+    let place = line
+        .items
+        .iter()
+        .position(|item| item.what == What::Filler && FOR.contains(&lower(&item.text).as_str()))?;
+    let stands = |name: &Name, before: bool| name.items.iter().all(|at| (*at < place) == before);
+    let is_bolt = |name: &&Name| name.noun == Some(Family::Bolt) || name.noun.is_none();
+    let about = names
+        .iter()
+        .position(|name| matches!(name.noun, Some(Family::Nut | Family::Washer)) && stands(name, true))?;
+    let bolt_before = names.iter().filter(is_bolt).any(|name| stands(name, true));
+    let bolt_behind = names.iter().any(|name| name.noun == Some(Family::Bolt) && stands(name, false));
+    (!bolt_before && bolt_behind).then_some((about, place))
 }
 
 /// Whether the words of parts in the line say no more than that a head is a hexagon.
@@ -290,6 +329,7 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     scopes.by_steel = match about.words.as_slice() {
         ["bolt"] | ["schraube"] => Some(BySteel::Bolt),
         ["nut"] => Some(BySteel::Nut),
+        ["cap", "screw"] => Some(BySteel::CapScrew),
         _ if key == Some("heavy-hex-bolt") => Some(BySteel::HeavyHex),
         _ => None,
     };
@@ -303,6 +343,14 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     });
     let kind = key.and_then(Kind::from_key);
     scopes.kind = kind;
+    let why = which(&about.words);
+    let is_thing = about.noun.is_some()
+        || about.items.iter().any(|at| line.items.get(*at).is_some_and(|item| is_thing(&item.text)));
+    let is_other = kind.is_none() && why == UNKNOWN && scopes.by_steel.is_none() && is_thing;
+    if is_other {
+        another(line, scopes, about);
+        return;
+    }
     for at in &about.items {
         let Some(item) = line.item(*at) else { continue };
         if left.contains(at) {
@@ -310,7 +358,7 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
         } else if kind.is_some() {
             item.used("part");
         } else {
-            item.not(which(&about.words));
+            item.not(why);
         }
     }
     if let Some(kind) = kind {
@@ -318,11 +366,56 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     }
 }
 
+/// Whether a word names a thing, and not what it is like or goes with.
+fn is_thing(text: &str) -> bool {
+    const THINGS: &[&str] = &[
+        "bolt",
+        "nut",
+        "screw",
+        "washer",
+        "anchor",
+        "clip",
+        "ring",
+        "schraube",
+        "mutter",
+        "niet",
+        "rivet",
+        "nail",
+        "nägel",
+        "dowel",
+        "insert",
+        "turnbuckle",
+        "shackle",
+        "eye",
+        "pin",
+        "stein",
+    ];
+    let text = lower(text);
+    let singular = text.trim_end_matches(['s', 'n']);
+    THINGS.iter().any(|thing| text.ends_with(thing) || singular.ends_with(thing))
+}
+
+/// A part that no kind here is: judged as another part by its steel and its coat, its name in sight.
+fn another(line: &mut Line, scopes: &mut Scopes, about: &Name) {
+    scopes.kind = Some(Kind::Other);
+    line.draft.set("part", Kind::Other.key());
+    for at in &about.items {
+        if let Some(item) = line.item(*at) {
+            // What has no thread is not asked for its size.
+            let text = lower(&item.text);
+            scopes.is_smooth |= ["washer", "ring", "clip", "pin", "rivet", "nail", "niet"]
+                .iter()
+                .any(|smooth| text.trim_end_matches(['s', 'n']).ends_with(smooth));
+            item.became = Some(Became::Used(vec!["part"], Some(UNKNOWN)));
+        }
+    }
+}
+
 /// Why a name is no part known here.
 fn which(words: &[&str]) -> &'static str {
     match words {
         ["ring"] => "which ring: a retaining ring for a shaft or a bore, or a snap ring?",
-        ["pin"] => "which pin: cotter or spring pin?",
+        ["pin"] => "which pin: clevis, cotter, parallel or spring pin?",
         ["screw"] => "which screw: hex, socket head, machine, tapping …?",
         ["heavy", "hex", ..] => "a heavy hex bolt is known here only as the structural bolt of A325 or A490",
         ["cap", "screw"] => "which cap screw: hex or socket head?",

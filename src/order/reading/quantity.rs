@@ -207,6 +207,9 @@ fn leading_number(line: &mut Line, scopes: &Scopes) {
         if !(first && counts && number > 0) || scopes.beside(at) != Scope::Part {
             continue;
         }
+        if lone::is_analysis(line, at, number) {
+            continue;
+        }
         let class = Grade::read(&format!("nut class {number}")).is_ok();
         if class && scopes.family == Family::Nut && line.draft.get("steel").is_none() {
             line.not(

@@ -3,7 +3,7 @@
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
-use super::{count, document, length, measure, money, size, steel, steels};
+use super::{count, document, label, length, measure, money, named, size, steel, steels, thickness};
 use crate::site::Category;
 
 /// A rule: its name, what it can begin with, and its pattern.
@@ -32,10 +32,16 @@ const fn rule(name: &'static str, begins: Begins, at: fn(&Chain<'_>, usize) -> O
 
 /// Every rule; of two that match as far, the first counts.
 static RULES: &[Rule] = &[
-    rule("label", Letters, measure::label),
+    rule("label", Letters, label::label),
     rule("price", Letters, money::price),
     rule("money", Either, money::money),
+    rule("date", Letters, named::date),
+    rule("measure of something else", Either, named::of),
+    rule("diameter", Either, named::diameter),
+    rule("length by its name", Either, named::long),
+    rule("pitch", Either, named::pitch),
     rule("metric thread", Letters, size::metric),
+    rule("thickness", Figures, thickness::thickness),
     rule("inch thread", Figures, size::unified),
     rule("numbered size", Letters, size::numbered_in_words),
     rule("foreign thread", Figures, size::foreign),
@@ -45,19 +51,22 @@ static RULES: &[Rule] = &[
     rule("size of a tapping screw", Letters, length::tapping),
     rule("length behind a cross", Either, length::across),
     rule("class of a thread", Figures, size::thread_class),
+    rule("mark of a bolt cut under", Letters, size::undercut),
+    rule("bolt, nut, washer", Letters, set),
     rule("mark of a preloaded assembly", Letters, steel::mark),
     rule("steel", Either, steel::steel),
+    rule("analysis of a steel", Either, steel::analysis),
     rule("document", Letters, document::document),
     rule("thickness of plated zinc", Letters, document::zinc),
     rule("code of a plated coat", Letters, document::code),
     rule("places", Letters, places),
     rule("quantity", Either, count::count),
     rule("years", Either, measure::years),
+    rule("hardness of the case", Letters, named::case),
     rule("hardness", Either, measure::hardness),
     rule("temperature", Figures, measure::temperature),
     rule("measure below nothing", Figures, measure::negative),
     rule("allowance", Either, measure::allowance),
-    rule("thickness", Figures, measure::thickness),
     rule("weight", Figures, measure::weight),
     rule("other measure", Figures, measure::other),
     rule("type", Letters, measure::type_of),
@@ -86,6 +95,26 @@ fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let (end, what) = lexicon::whole(chain, at, alone)?;
     one(end, what)
+}
+
+/// `B/N/W`: a bolt with its nut and its washer.
+fn set(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let mut found = Found::new();
+    let mut end = at;
+    for (letter, part) in [("b", "bolt"), ("n", "nut"), ("w", "washer")] {
+        if end != at {
+            let stroke = end;
+            end = chain.over(end, &["/", "+", "&"]);
+            if end == stroke {
+                break;
+            }
+            found.push((end, What::With(true)));
+        }
+        chain.word(end).filter(|word| *word == letter)?;
+        end = chain.after(end);
+        found.push((end, What::Part(part)));
+    }
+    (found.len() >= 3 && !chain.inside_a_run(end)).then_some(found)
 }
 
 /// `C3-4`, `C3/4`, `C3-C4`: two categories in one word.
@@ -139,7 +168,16 @@ fn alone(word: Word) -> Option<What> {
         Word::Tempered => What::Tempered,
         Word::Bath => What::Bath,
         Word::Overtapped => What::Not(steels::TAPPED.into()),
-        Word::Each | Word::Filler => What::Filler,
+        Word::Each
+        | Word::Least
+        | Word::Most
+        | Word::Diameter
+        | Word::Long
+        | Word::Pitch
+        | Word::PerInch
+        | Word::Quantity
+        | Word::Filler => What::Filler,
+        Word::Of(why) => What::Not(why.into()),
         _ => return None,
     })
 }

@@ -6,9 +6,12 @@ use std::fmt;
 use super::{Became, Reading};
 use crate::calculator::{Draft, FieldAbout, Kind};
 use crate::order::FIELDS;
+use crate::order::asked::LeftOut;
 use crate::order::line::{BY_HARDNESS, BY_TENSILE};
+use crate::order::threads::forming_size;
 use crate::part;
 use crate::site::{Categories, Category};
+use crate::thread::Designation;
 
 /// A stretch of the sentence.
 #[derive(Debug, Clone, PartialEq)]
@@ -68,6 +71,7 @@ const ORDER: &[&str] = &[
     "washer_hardness",
     "own_allowance",
     "asked",
+    "left_out",
     "place",
     "years",
     "bath",
@@ -116,6 +120,13 @@ pub fn said(draft: &Draft) -> Vec<Segment> {
 fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
     Some(match field.key {
         "part" => part::Kind::from_key(text).map_or_else(|| text.to_owned(), |kind| kind.name().to_owned()),
+        "thread" => {
+            let part = draft.get("part").and_then(part::Kind::from_key);
+            let thread = Designation::read(text).ok().map(|written| written.thread);
+            part.zip(thread)
+                .and_then(|(part, thread)| forming_size(part, thread))
+                .unwrap_or_else(|| text.to_owned())
+        }
         "quantity" => format!("{text} pcs"),
         "steel" if matches!(text, BY_HARDNESS | BY_TENSILE) => return None,
         "tensile" => format!("{text} of tensile strength"),
@@ -139,6 +150,8 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
         "nut_class" => format!("nut thread {text}"),
         "own_allowance" => format!("nut tapped over by {text}"),
         "asked" if text == crate::order::asked::ADVISE => return None,
+        "left_out" if text == LeftOut::Nothing.key() => return None,
+        "left_out" => format!("not {}", lower(choice(field, text)).replace(" and ", ", not ")),
         "bath" => format!("zinc bath {text}"),
         "place" => Categories::read(text).map_or_else(|| text.to_owned(), |place| place.to_string()),
         _ => choice(field, text).to_owned(),

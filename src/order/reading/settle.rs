@@ -7,7 +7,7 @@ use super::rule;
 use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
-    Became, Piece, Reading, coat, left_out, lexicon, part, place, quantity, second, steels, threads,
+    Became, Piece, Reading, coat, either, left_out, lexicon, part, place, quantity, second, steels, threads,
 };
 use crate::calculator::Draft;
 
@@ -16,6 +16,7 @@ pub(super) fn settle(text: &str) -> Reading {
     let scanned = scan(text);
     let mut line = Line { items: scanned.items, draft: Draft::default(), notes: Vec::new() };
     left_out::settle(&mut line);
+    either::settle(&mut line);
     second::settle(&mut line);
     let scopes = part::settle(&mut line);
     steels::settle(&mut line, &scopes);
@@ -23,7 +24,7 @@ pub(super) fn settle(text: &str) -> Reading {
     threads::settle(&mut line, &scopes);
     steels::washers(&mut line, &scopes);
     part::by_default(&mut line, &scopes);
-    part::case_hardened(&mut line);
+    part::usual_steel(&mut line);
     steels::out_of_size(&mut line);
     let unknown: Vec<Range<usize>> = scanned.unknown.iter().map(|piece| piece.span.clone()).collect();
     quantity::settle(&mut line, &scopes, text, &unknown);

@@ -30,7 +30,12 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
             continue;
         };
         let with_pitch = format!("{text}x{}", number.text);
-        let more = is_cross && behind(chain, number.end, true).is_some();
+        let past = lexicon::over(chain, number.end, Word::Length("mm"));
+        let more = is_cross && behind(chain, past, true).is_some();
+        // `M20 x 2.5 m`: a length.
+        if unit_of_length(chain, &number).is_some_and(|(_, unit)| unit != "mm") {
+            break;
+        }
         let is_pitch = exists(&with_pitch) && unit_of_length(chain, &number).is_none()
             || is_cross && number.value < 7.0 && (number.value.fract() != 0.0 || more);
         if is_pitch && (is_cross || exists(&with_pitch)) {
@@ -186,7 +191,9 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
     let read = Designation::read(&text);
     // Figures that are no fraction, and a whole number that may be a count, make a thread only if there is
     // such a one; so does a dash with a unit behind it.
-    let is_sure = size.is_fraction && text_is_one(chain, at, size) && !is_measured(chain, end);
+    // `5-4UN` is a thread, if none that is known here.
+    let is_named = has_pitch && series.is_some() && size.value <= 12.0;
+    let is_sure = (size.is_fraction && text_is_one(chain, at, size) || is_named) && !is_measured(chain, end);
     let text = match &read {
         Ok(designation) if is_sure || !is_measured(chain, end) => designation.to_string(),
         Err(_) if is_sure => text,
@@ -302,6 +309,9 @@ pub fn of_size(inches: f64, text: &str, series: Series, weak: bool) -> Written {
 /// A size or a length in inches: `3/4`, `1 1/4"`, `4"`.
 pub fn inches(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::number(chain, at).filter(|number| number.grouped.is_none())?;
+    if parts_into_two(chain, at, &number) {
+        return None;
+    }
     let end = over_inch(chain, number.end);
     let marked = end != number.end && !chain.inside_a_run(end);
     if !(marked || number.is_fraction) || chain.inside_a_run(end) {
@@ -311,4 +321,32 @@ pub fn inches(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return Some(found);
     }
     one(end, What::Inches { value: number.value, text: format!("{} in", number.text) })
+}
+
+/// Whether a whole number in front of a fraction is a number of its own, because only the fraction is the size of
+/// the thread behind it: `2 1/2-13`.
+pub(super) fn parts_into_two(chain: &Chain<'_>, at: usize, number: &Number) -> bool {
+    if !number.text.contains(' ') || text_is_one(chain, at, number) {
+        return false;
+    }
+    let fraction = number::fraction(chain, chain.after(at));
+    let per_inch = chain.over(number.end, DASHES);
+    let per_inch = number::decimal(chain, per_inch).filter(|_| per_inch != number.end);
+    fraction.zip(per_inch).is_some_and(|(fraction, per_inch)| {
+        Designation::read(&format!("{}-{}", fraction.text, per_inch.text)).is_ok()
+    })
+}
+
+/// `8.8 - U`, `8.8 U`: the mark of bolts that are cut under, 6az (ISO 10684).
+pub fn undercut(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.get(at).filter(|token| token.text == "U" && !chain.inside_a_run(at))?;
+    let end = chain.after(at);
+    let is_end = |at: usize| {
+        chain.get(at).is_none_or(|token| token.sort == Sort::Break || matches!(token.text, "-" | ")" | "."))
+    };
+    let before = chain.before(at).and_then(|before| chain.get(before));
+    let is_behind =
+        before.is_some_and(|token| token.sort == Sort::Digits || matches!(token.text, "-" | "," | "("));
+    let class = ToleranceClass::read("6az")?;
+    (is_end(end) && is_behind && !chain.inside_a_run(end)).then(|| vec![(end, What::ThreadClass(class))])
 }

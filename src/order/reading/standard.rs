@@ -74,7 +74,9 @@ pub fn publishers(chain: &Chain<'_>, at: usize) -> usize {
     let mut end = at;
     for _ in 0..3 {
         let behind = lexicon::over(chain, end, Word::Publisher);
-        if behind == end {
+        // `as` in small letters is a word.
+        let is_word = chain.get(end).is_some_and(|token| token.text == "as");
+        if behind == end || is_word {
             break;
         }
         end = chain.over(behind, &["-", "/", "."]);

@@ -12,6 +12,33 @@ use crate::steel::Grade;
 pub const DOTTED: &[&str] =
     &["3.6", "4.6", "4.8", "5.6", "5.8", "6.6", "6.8", "6.9", "8.8", "9.8", "10.9", "12.9", "14.9"];
 
+/// Steels by the number of their analysis (AISI, SAE), which says no strength; four figures like any others.
+pub(super) const ANALYSES: &[u64] = &[
+    1008, 1010, 1018, 1022, 1035, 1038, 1040, 1045, 1541, 4037, 4130, 4135, 4137, 4140, 4142, 4145, 4150,
+    4340, 5140, 8630, 8637, 8640, 8740,
+];
+
+/// Why such a steel is not used.
+pub(super) const ANALYSIS: &str = "an analysis says no strength: write the grade, the class or the hardness";
+
+/// `AISI 4140`, `SAE 1045`, `4140 steel`.
+pub fn analysis(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let named = chain.word(at).filter(|word| matches!(*word, "aisi" | "sae")).map(|_| chain.after(at));
+    let from = named.unwrap_or(at);
+    let digits = chain.digits(from).filter(|digits| digits.len() == 4)?;
+    let end = chain.after(from);
+    let known = digits.parse().is_ok_and(|number| ANALYSES.contains(&number));
+    let behind = chain.word(end) == Some("steel")
+        || chain.word(end) == Some("alloy") && chain.word(chain.after(end)) == Some("steel");
+    let end = match chain.word(end) {
+        Some("steel") => chain.after(end),
+        Some("alloy") if behind => chain.after(chain.after(end)),
+        _ => end,
+    };
+    ((named.is_some() || known && behind) && !chain.inside_a_run(end))
+        .then(|| vec![(end, What::Not(ANALYSIS.into()))])
+}
+
 /// Why another type of a steel or a coat is not used.
 pub const OTHER_TYPE: &str = "only type 1 is judged: other steels and chromates are not";
 
@@ -27,7 +54,7 @@ pub fn steel(chain: &Chain<'_>, at: usize) -> Option<Found> {
 }
 
 /// `HV 10.9`, `HV 10`, `10.9 HV`: the mark of the preloaded assemblies of EN 14399-4, and no hardness; `HR 10.9`
-/// is that of EN 14399-3, whose bolts are not known here.
+/// is that of EN 14399-3.
 pub fn mark(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let name = chain.word(at).filter(|word| matches!(*word, "hv" | "hr"))?;
     let behind = chain.after(at);
@@ -37,7 +64,7 @@ pub fn mark(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let before = chain.before(at).filter(|figure| matches!(chain.digits(*figure), Some("8" | "9")));
         let has_class = number.is_some_and(|number| is_class(&number.text))
             || before.and_then(|figure| chain.before(figure)).is_some_and(|mark| chain.sign(mark, &["."]));
-        return (has_class && !chain.inside_a_run(behind)).then(|| vec![(behind, What::Part("?"))]);
+        return (has_class && !chain.inside_a_run(behind)).then(|| vec![(behind, What::Part("HR"))]);
     }
     let mut found = vec![(behind, What::Part("HV"))];
     match number.as_ref().map(|number| (number.text.as_str(), number.end)) {
@@ -85,6 +112,11 @@ fn seven_m(chain: &Chain<'_>, at: usize) -> Option<Found> {
 fn dotted(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::decimal(chain, at)?;
     let text = number.text.replace(',', ".");
+    // `08.8` is of a bolt that carries less than its class.
+    if text.strip_prefix('0').is_some_and(|class| DOTTED.contains(&class)) && !chain.inside_a_run(number.end)
+    {
+        return one(number.end, What::Steel(SteelWord::Unknown(text)));
+    }
     let text = DOTTED.iter().find(|class| **class == text)?;
     let underlined = lexicon::find(chain, at, |word| matches!(word, Word::Steel(_)).then_some(()));
     let (end, written) = match underlined {
@@ -134,6 +166,14 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
         // `grade 5.2` and `8.2` of SAE.
         if !is_class && matches!(number.text.as_str(), "5.2" | "8.2") {
             return one(number.end, What::Steel(SteelWord::Number(number.text)));
+        }
+        // `grade 8.1`: another grade than 8.
+        if number.whole().is_none() && number.grouped.is_none() && !chain.inside_a_run(number.end) {
+            return one(number.end, What::Steel(SteelWord::Unknown(number.text)));
+        }
+        // `class 05`: of thin nuts.
+        if is_class && digits.len() == 2 && digits.starts_with('0') && !chain.inside_a_run(end) {
+            return one(end, What::Steel(read(&format!("nut class {digits}"))));
         }
         // `grade 2H`, `grade B7`.
         if let Some((end, code)) = coded(chain, from) {
@@ -205,13 +245,30 @@ fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
         end = behind;
         text = format!("{text} {code}");
     }
+    // `A325T`: threaded to the head; `A325TC`: twist-off.
+    let mark = chain.word(end).filter(|word| matches!(*word, "t" | "tc") && chain.glued(end));
+    let grade = text.strip_prefix("f3125 ").unwrap_or(&text);
+    if let (Some(mark), "a325" | "a490") = (mark, grade) {
+        let behind = chain.after(end);
+        return (!chain.inside_a_run(behind)).then(|| match (mark, grade) {
+            ("t", _) => vec![
+                (end, What::Steel(read(&text))),
+                (
+                    behind,
+                    What::Not("threaded to the head: the usual length of thread is reckoned with".into()),
+                ),
+            ],
+            (_, "a325") => vec![(behind, What::Steel(read("f1852")))],
+            _ => vec![(behind, What::Steel(read("f2280")))],
+        });
+    }
     if chain.inside_a_run(end) {
         return None;
     }
     let mut found = vec![(end, What::Steel(read(&text)))];
     // `A325-1`: of type 1.
     let kind = chain.after(end);
-    if matches!(text.as_str(), "a325" | "a325m" | "a490" | "a490m" | "a449")
+    if matches!(grade, "a325" | "a325m" | "a490" | "a490m" | "a449")
         && chain.sign(end, &["-"])
         && chain.glued(kind)
     {
@@ -255,7 +312,7 @@ fn grade_code(chain: &Chain<'_>, at: usize, named: bool, document: &str) -> Opti
         "a563m" => matches!(text.as_str(), "8s" | "10s"),
         "a194" => {
             matches!(text.as_str(), "1" | "2" | "3" | "4" | "6" | "7" | "7m" | "8" | "8m" | "16")
-                && (named || touches || text.len() > 1)
+                && (named || touches || text.len() > 1 || is_of_nut(chain, last))
         }
         "a193" | "a320" => text.len() >= 2 && text.starts_with(['b', 'l']),
         "j995" => matches!(text.as_str(), "2" | "5" | "8"),
@@ -266,6 +323,29 @@ fn grade_code(chain: &Chain<'_>, at: usize, named: bool, document: &str) -> Opti
         .then_some((last, text))
 }
 
+/// Whether the name of a nut follows, and the number before it is no count: `A194 7 nuts`, of a document that
+/// says nothing without its grade.
+fn is_of_nut(chain: &Chain<'_>, at: usize) -> bool {
+    lexicon::find(chain, at, |word| match word {
+        Word::Part(words) => {
+            words.split(' ').all(|word| matches!(word, "nut" | "hex" | "heavy")).then_some(())
+        }
+        _ => None,
+    })
+    .is_some()
+}
+
+/// The stainless grades of the documents of ASTM: the zinc of this trade goes on none of them.
+fn is_stainless(text: &str) -> bool {
+    const DOCUMENTS: &[&str] = &["f593", "f594", "f837", "f879", "f880"];
+    match text.split_once(' ') {
+        Some(("a194", grade)) => grade.starts_with('8') || matches!(grade, "6" | "9"),
+        Some(("a193" | "a320", grade)) => grade.starts_with("b8") || grade == "b6",
+        Some((document, _)) => DOCUMENTS.contains(&document),
+        None => DOCUMENTS.contains(&text),
+    }
+}
+
 /// The steel of a text, by the one reader of grades.
 pub fn read(text: &str) -> SteelWord {
     match Grade::read(text) {
@@ -273,6 +353,7 @@ pub fn read(text: &str) -> SteelWord {
         Err(_) if matches!(text, "f3125" | "a563" | "a354" | "a193" | "a194" | "a320" | "f1554" | "j995") => {
             SteelWord::Half(text.to_owned())
         }
+        Err(_) if is_stainless(text) => SteelWord::OtherMetal,
         Err(_) => SteelWord::Unknown(upper(text)),
     }
 }

@@ -163,6 +163,12 @@ fn numbers(line: &mut Line, scopes: &Scopes) {
         let of_bolt = Grade::read(&format!("grade {number}")).ok().filter(|grade| !grade.is_nut());
         let of_nut = Grade::of_key(&format!("j995-{number}"))
             .or_else(|| Grade::read(&format!("j995 grade {number}")).ok().filter(|grade| grade.is_nut()));
+        if is_metric(line) {
+            let why =
+                format!("grade {number} of SAE is for inch threads: write 8.8 or 10.9, or nut class 8 or 10");
+            line.not(at, why);
+            continue;
+        }
         let bolt_has_one = line.draft.get("steel").is_some();
         let is_nut = scopes.family == Family::Nut || beside(at) == Scope::Nut && bolt_has_one;
         match (is_nut, of_bolt, of_nut) {
@@ -182,6 +188,15 @@ fn numbers(line: &mut Line, scopes: &Scopes) {
             }
         }
     }
+}
+
+/// Whether the threads of the line are metric.
+fn is_metric(line: &Line) -> bool {
+    let mut threads = line.items.iter().filter_map(|item| match &item.what {
+        What::Thread(written) if !written.weak => Some(written.text.starts_with('M')),
+        _ => None,
+    });
+    threads.next() == Some(true) && threads.all(|metric| metric)
 }
 
 /// A document whose grade stands elsewhere is used with it.
@@ -213,6 +228,11 @@ fn classes(line: &mut Line, scopes: &Scopes) {
         let may_be_coat = BOTH.contains(&number) && mechanical;
         let next_to_nut =
             beside == Scope::Nut || scopes.family == Family::Nut && touches_name(line, scopes, at);
+        // `with lock nut class 8`: of a nut that is not judged here.
+        if beside == Scope::Nut && !scopes.with.0 && scopes.family == Family::Bolt {
+            line.not(at, "it is that of the nut, which is not judged here");
+            continue;
+        }
         match nut {
             _ if B695.contains(&number) => {}
             Some(grade) if !may_be_coat || next_to_nut => give(line, scopes, at, grade),

@@ -1,13 +1,15 @@
 //! The thread, its class, and the length.
 
+mod forming;
+mod pitch;
+
 use super::Became;
 use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::what::{What, Written};
 use super::{length, size};
-use crate::part::{Form, Kind, Threaded};
+use crate::part::{Form, Kind};
 use crate::table::asme_b1_1::Series;
-use crate::table::iso_1478;
 use crate::thread::{Designation, Thread, ToleranceClass};
 
 /// Thread, class and length.
@@ -37,13 +39,20 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         }
     }
     let pairs = pairs(line, scopes, &mut strong);
-    let series = series(line, &strong);
+    let series = pitch::series(line, &strong);
     let mut chosen: Option<Written> = None;
     let forms = scopes.kind.map(crate::part::Kind::form);
     let has_none = scopes.is_smooth || matches!(forms, Some(Form::Pin | Form::Ring));
+    let is_forming = forming::is_one(scopes);
+    let no_size = scopes.kind == Some(Kind::Other) && (scopes.is_smooth || scopes.family == Family::Washer);
     for (at, mut written) in strong {
+        // Of another part only the thread counts.
+        if no_size {
+            line.not(at, "the size of another part is not asked: its area and mass are");
+            continue;
+        }
         // A pin or a ring has a diameter: where no thread stands for it, the field has no size for it.
-        if has_none && written.weak {
+        if (has_none || is_forming) && written.weak {
             // `4 x 40`: so long a pin is written in millimetres.
             let is_long = matches!(line.what(at + 1), Some(What::Length(text)) if text.ends_with(length::UNIT_OF_THREAD));
             let diameter = line.items.get(at).map_or(String::new(), |item| item.text.clone());
@@ -62,10 +71,10 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             continue;
         }
         if let Some(series) = series.filter(|_| written.of_size) {
-            written = in_series(&written, series);
+            written = pitch::in_series(&written, series);
         }
         let plain = without_class(line, scopes, at, &written);
-        let plain = numbered(line, scopes, plain);
+        let plain = forming::numbered(scopes, plain);
         let already = line.draft.get("thread").map(str::to_owned);
         match already {
             None => {
@@ -84,11 +93,16 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     let is_pin = scopes.kind.is_some_and(|kind| kind.form() == Form::Pin);
     if is_pin && chosen.is_some() {
         line.note("thread", "the diameter of the pin: it has no thread");
+    } else if is_forming && chosen.as_ref().is_some_and(|chosen| chosen.thread.is_some()) {
+        if line.notes.iter().all(|(field, _)| *field != "thread") {
+            line.note("thread", forming::OWN_THREAD);
+        }
     } else if chosen.as_ref().is_some_and(|chosen| chosen.of_size && chosen.thread.is_some()) {
         line.note("thread", "pitch taken from the size");
     }
     bare_size(line, scopes);
-    use_series(line, chosen.as_ref());
+    pitch::apart(line, &mut chosen);
+    pitch::use_series(line, chosen.as_ref());
     classes(line, scopes, chosen.as_ref());
     for (at, (value, text)) in inches {
         let same_size = chosen
@@ -106,8 +120,9 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         _ => None,
     }));
     lengths.extend(pairs);
-    lengths.sort_by_key(|(at, _)| *at);
-    let is_rod = scopes.kind.is_some_and(crate::part::Kind::is_rod);
+    // Behind the cross of the thread, then by its name, then any other measure.
+    lengths.sort_by_key(|(at, _)| (of_length(line, *at), *at));
+    let is_rod = scopes.kind.is_some_and(|kind| kind.is_rod() && kind != Kind::Stud);
     let is_long =
         |number: &str| number.trim().parse::<f64>().is_ok_and(|inches| inches > length::MOST_INCHES);
     let is_metric = chosen.as_ref().is_some_and(|chosen| chosen.text.starts_with('M'));
@@ -149,6 +164,21 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     }
 }
 
+/// How surely a piece is the length: 0 behind the cross of a thread, 1 by its name.
+fn of_length(line: &Line, at: usize) -> u8 {
+    let before = at.checked_sub(1).and_then(|before| line.items.get(before));
+    match line.items.get(at) {
+        Some(item) if before.is_some_and(|it| it.matched == item.matched) || item.rule == ACROSS => 0,
+        Some(item) if item.rule == NAMED => 1,
+        _ => 2,
+    }
+}
+
+/// The rule of a length behind a cross whose thread stands elsewhere.
+const ACROSS: &str = "length behind a cross";
+/// The rule of a length by its name.
+const NAMED: &str = "length by its name";
+
 /// Two measures with a cross between: size and length of a pin; thread and length of a metric bolt, where a
 /// unit or the class says that they are millimetres. Lengths that are left are handed back.
 fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -> Vec<(usize, String)> {
@@ -170,21 +200,8 @@ fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -
         let size = of_diameter(first.trim()).filter(|thread| {
             form != Some(Form::Bolt) && form != Some(Form::Bar) && kind.is_some() || thread.is_coarse()
         });
-        // A screw that forms its own thread has a size of ISO 1478, which is that of a number.
-        if kind.is_some_and(|kind| kind.threaded() == Threaded::Forming) && strong.is_empty() {
-            let row = first.parse::<f64>().ok().and_then(|st| iso_1478::ROWS.iter().find(|row| row.st == st));
-            match row.and_then(|row| Some((row, Thread::numbered(Series::Unc, row.number)?))) {
-                Some((row, thread)) => {
-                    let text = thread.to_string();
-                    line.note("thread", format!("ST{} of ISO 1478 is the size #{}", row.st, row.number));
-                    let thread = Some(thread);
-                    strong.push((at, Written { text, thread, of_size: false, pitched: false, weak: false }));
-                    lengths.push((at, format!("{second} mm")));
-                }
-                None => {
-                    line.not(at, "no size of a tapping screw is known here for it: #4 to #12, ST2.9 to ST5.5")
-                }
-            }
+        if forming::is_one(scopes) && strong.is_empty() {
+            forming::settle(line, kind, at, (&first, &second, is_mm), strong, &mut lengths);
             continue;
         }
         match size
@@ -213,24 +230,13 @@ fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -
     lengths
 }
 
-/// The number of a screw that forms its own thread is its size; the thread of that number stands for it.
-fn numbered(line: &mut Line, scopes: &Scopes, written: Written) -> Written {
-    let forms = scopes.kind.is_some_and(|kind| kind.threaded() == Threaded::Forming);
-    let number = written.text.strip_prefix('#').filter(|_| forms && written.thread.is_none());
-    let Some(thread) = number.and_then(|number| Thread::numbered(Series::Unc, number.parse().ok()?)) else {
-        return written;
-    };
-    line.note("thread", "the size of the screw, which forms its own thread");
-    Written { text: thread.to_string(), thread: Some(thread), ..written }
-}
-
 /// The thread that stands for a size of what has none: `M20` for a ring of 20 mm.
 fn ring_size(text: &str) -> Option<String> {
     of_diameter(text.strip_suffix(" mm")?).map(|thread| thread.to_string())
 }
 
 /// The first thread of a diameter in millimetres: the coarse one, where it is in the coarse series.
-fn of_diameter(number: &str) -> Option<Thread> {
+pub(super) fn of_diameter(number: &str) -> Option<Thread> {
     let mm: f64 = number.parse().ok()?;
     Thread::all().find(|thread| thread.is_metric() && (thread.diameter().mm() - mm).abs() < 1e-9)
 }
@@ -259,81 +265,6 @@ fn bare_size(line: &mut Line, scopes: &Scopes) {
 }
 
 const BORE: &str = "the size of the shaft or bore: it has no thread";
-
-/// The series that the line names: of two, the first.
-fn series(line: &Line, strong: &[(usize, Written)]) -> Option<Series> {
-    let is_inch = strong.iter().any(|(_, written)| {
-        written.thread.is_some_and(|thread| !thread.is_metric()) || !written.text.starts_with('M')
-    });
-    let named = line.free(|what| match what {
-        What::Series(name) => named(name),
-        _ => None,
-    });
-    named.first().map(|(_, series)| *series).filter(|_| is_inch)
-}
-
-fn named(name: &str) -> Option<Series> {
-    Series::ALL.into_iter().find(|series| series.name() == name)
-}
-
-/// A size read in a series.
-fn in_series(written: &Written, series: Series) -> Written {
-    let Some(thread) = written.thread else { return written.clone() };
-    let other = thread.of_same_diameter().find(|other| other.series() == Some(series));
-    let size = thread.to_string();
-    let size = size.rsplit_once('-').map_or(size.as_str(), |(size, _)| size);
-    Written {
-        text: other.map_or_else(|| format!("{size} {}", series.name()), |thread| thread.to_string()),
-        thread: other,
-        ..written.clone()
-    }
-}
-
-/// What the words coarse and fine, UNC and UNF say of the thread that was chosen.
-fn use_series(line: &mut Line, chosen: Option<&Written>) {
-    let found = line.free(|what| match what {
-        What::Series(name) => Some(*name),
-        _ => None,
-    });
-    for (at, name) in found {
-        let Some(Written { thread: Some(thread), text, pitched, .. }) = chosen else {
-            if chosen.is_some() {
-                line.used(at, "thread");
-            } else {
-                line.not(at, "of which thread?");
-            }
-            continue;
-        };
-        let agrees = match thread.series() {
-            Some(series) => Some(series) == named(name) || (name == "UN" && thread.is_coarse()),
-            None => name == "UNC" && thread.is_coarse() || name != "UNC" && !thread.is_coarse(),
-        };
-        if agrees {
-            line.used(at, "thread");
-        } else if thread.is_metric() && !pitched && name == "UNF" {
-            fine(line, at, *thread);
-        } else {
-            line.not(at, format!("contradicts the thread {text}"));
-        }
-    }
-}
-
-/// A fine metric thread whose pitch is not said.
-fn fine(line: &mut Line, at: usize, coarse: Thread) {
-    let fine: Vec<Thread> = coarse.of_same_diameter().filter(|thread| !thread.is_coarse()).collect();
-    if let [only] = fine.as_slice() {
-        let class = line
-            .draft
-            .get("thread")
-            .and_then(|text| text.split_once('-').map(|(_, class)| format!("-{class}")));
-        line.draft.set("thread", format!("{only}{}", class.unwrap_or_default()));
-        line.note("thread", "the one fine pitch of this size");
-        line.used(at, "thread");
-    } else {
-        let names: Vec<String> = fine.iter().map(ToString::to_string).collect();
-        line.not(at, format!("which pitch: {}?", names.join(", ")));
-    }
-}
 
 /// The class of a nut behind the thread of a bolt is the nut's, not the bolt's.
 fn without_class(line: &mut Line, scopes: &Scopes, at: usize, written: &Written) -> Written {

@@ -32,6 +32,8 @@ pub enum What {
     },
     /// A length, as a field takes it.
     Length(String),
+    /// The pitch of a thread, or its threads per inch, without its size.
+    Pitch(String),
     /// A number of pieces.
     Count(Counted),
     /// A number by itself.
@@ -57,8 +59,8 @@ pub enum What {
     /// A thickness of plated zinc in µm, by `Fe/Zn`, by `Zn`, by service condition or by a code; and
     /// whether letters for a chromate stand behind it.
     Zinc(u32, Family, bool),
-    /// The thickness of a coat.
-    Thickness(Length),
+    /// The thickness of a coat, and whether it was written in inches.
+    Thickness(Length, bool),
     /// The mass of the lot, as it was written.
     Weight(String, Mass),
     /// A category of corrosivity.

@@ -136,6 +136,7 @@ const WRITTEN: &[(&str, Grade)] = &[
     ("a563c3", Grade::A563C3),
     ("a563m8s", Grade::A563mClass8S),
     ("a563m10s", Grade::A563mClass10S),
+    ("8s", Grade::A563mClass8S),
     ("10s", Grade::A563mClass10S),
     ("a563d", Grade::A563D),
     ("a563dh3", Grade::A563Dh3),

@@ -103,6 +103,19 @@ const PLAIN: &[(&str, &str)] = &[
     ("years", "12 years"),
 ];
 
+/// Kinds that are known by their name and of which no size is published here: each stands among the corners.
+const BY_NAME: &[part::Kind] = &[
+    part::Kind::HrBolt,
+    part::Kind::FormingScrew,
+    part::Kind::LagScrew,
+    part::Kind::WoodScrew,
+    part::Kind::ChipboardScrew,
+    part::Kind::ConcreteScrew,
+    part::Kind::HangerBolt,
+    part::Kind::ClevisPin,
+    part::Kind::ParallelPin,
+];
+
 /// What a draw hardly ever meets.
 const CORNERS: &[&[(&str, &str)]] = &[
     // Small screws, metric and by their number.
@@ -123,6 +136,42 @@ const CORNERS: &[&[(&str, &str)]] = &[
     // A class that the tables of its standard do not have.
     &[("thread", "M20-9g"), ("steel", "8.8")],
     &[("part", "hex-nut"), ("thread", "M16-6AZ"), ("length", ""), ("steel", "nut-8")],
+    // Known by name alone.
+    &[("part", "hr-bolt"), ("thread", "M20"), ("steel", "10.9")],
+    &[
+        ("part", "forming-screw"),
+        ("thread", "M6"),
+        ("length", "20 mm"),
+        ("steel", "iso-2702"),
+        ("place", "C1"),
+    ],
+    &[
+        ("part", "lag-screw"),
+        ("thread", "1/2-13 UNC"),
+        ("length", "4 in"),
+        ("steel", "a307"),
+        ("place", "C3"),
+    ],
+    &[
+        ("part", "wood-screw"),
+        ("thread", "1/4-20 UNC"),
+        ("length", "2 in"),
+        ("steel", "a307"),
+        ("place", "C2"),
+    ],
+    &[("part", "chipboard-screw"), ("thread", "M5"), ("steel", "iso-2702"), ("place", "C3")],
+    &[("part", "concrete-screw"), ("thread", "M8"), ("steel", "iso-2702"), ("place", "C2")],
+    &[("part", "hanger-bolt"), ("thread", "M10"), ("steel", "4.6"), ("place", "C3")],
+    &[
+        ("part", "clevis-pin"),
+        ("thread", "1/2-13 UNC"),
+        ("length", "2 in"),
+        ("steel", "a307"),
+        ("place", "C3"),
+    ],
+    &[("part", "parallel-pin"), ("thread", "M10"), ("steel", "hardness"), ("hardness", "200 HV")],
+    // A class and what is left out beside it.
+    &[("thread", "M16"), ("steel", "8.8"), ("asked", "b695-55"), ("left_out", "kettle")],
 ];
 
 /// What comes in every day: trade sizes, coarse threads, the common grades.
@@ -177,7 +226,8 @@ fn any(at: usize, draw: &mut Draw) -> Draft {
     // Small threads stand among the corners.
     let threads: Vec<Thread> = Thread::all().filter(|thread| thread.diameter().mm() >= 5.0).collect();
     let mut order = Draft::default();
-    let part = draw.one(&part::Kind::ALL);
+    let drawn: Vec<part::Kind> = part::Kind::ALL.into_iter().filter(|kind| !BY_NAME.contains(kind)).collect();
+    let part = draw.one(&drawn);
     order.set("part", part.key());
     order.set("thread", draw.one(&threads).to_string());
     if part.has_length() {

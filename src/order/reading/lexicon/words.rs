@@ -9,6 +9,10 @@ const COLOUR: &str = "the colour of the chromate is not judged";
 /// Why a coat that is not judged here is not used.
 pub const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplated zinc are judged";
 const EXTRA: &str = "not judged";
+const THREAD_LENGTH: &str = "the length of the thread is not asked: it is that of the standard";
+const WIDTH: &str = "a width, a height or a bore is not asked";
+const ALLOY: &str = "which alloy steel? Write its grade or its class";
+const NO_PLACE: &str = "no place where the part stands";
 const TOP: &str = "a top coat is not judged";
 /// Why a temperature in service is not used.
 pub const IN_SERVICE: &str = "the heat of the place is not judged here; zinc is commonly held to 200 °C";
@@ -27,7 +31,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "feuerverzinkung", "tauchverzinkt", "kettle",
     ]),
     (By(Process::Mechanical), &[
-        "mg", "mech galvd", "mechanical galvanize", "mech galv", "mech galvanized", "mech galvanised", "mech galvanizing", "mech galvanising", "mech gal", "mech zinc", "mech zn",
+        "mg", "mech galvd", "mechanical galvanize", "mech galvanize", "mech galvanise", "mechanically galvanize", "mechanically galvanise", "galvanize mechanically", "galvanise mechanically", "galvanized mechanically", "galvanised mechanically", "galvanizing mechanically", "mech vz", "mech galv", "mech galvanized", "mech galvanised", "mech galvanizing", "mech galvanising", "mech gal", "mech zinc", "mech zn",
         "mech zinc plated", "mech plated", "mech plating", "mech plate", "mechanical", "mechanical galv", "mechanical galvanized",
         "mechanical galvanised", "mechanical galvanizing", "mechanical galvanising", "mechanical zinc", "mechanical zinc plated",
         "mechanical zinc plating", "mechanical plated", "mechanical plating", "mechanically galvanized", "mechanically galvanised",
@@ -63,7 +67,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "ptfe", "ptfe coated", "fluoropolymer", "fluorocarbon", "xylan", "painted", "paint", "primed", "primer", "powder coated", "powder coat", "epoxy", "epoxy coated", "anodized", "anodised", "lackiert",
     ]),
     (Word::Other("bare"), &[
-        "plain finish", "self colour", "self color", "selfcolour", "self finish", "uncoated", "no finish", "no coating", "unplated", "blank", "black", "blk", "black finish", "plain steel", "schwarz", "unbeschichtet", "bare",
+        "plain finish", "self colour", "self color", "selfcolour", "self finish", "uncoated", "un galvanized", "un galvanised", "ungalvanized", "ungalvanised", "un plated", "un coated", "no finish", "no coating", "unplated", "blank", "black", "blk", "black finish", "plain steel", "schwarz", "unbeschichtet", "bare",
     ]),
     (Word::Not(BARE), &["oiled", "light oil"]),
     (Word::FeZn, &["fe zn", "fezn"]),
@@ -77,6 +81,10 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "stainless", "stainless steel", "ss", "sst", "s s", "inox", "edelstahl", "rostfrei", "a2", "a4", "a1", "a2 50", "a2 70", "a2 80", "a4 50", "a4 70", "a4 80", "v2a", "v4a", "18 8", "18 8 stainless", "18 8 ss", "304 ss", "316 ss",
         "304 stainless", "316 stainless", "304ss", "316ss", "ss304", "ss316", "304l", "316l", "304 stainless steel", "316 stainless steel", "ss 304", "ss 316", "410 ss", "17 4 ph", "brass", "messing", "bronze", "silicon bronze", "aluminium",
         "aluminum", "alu", "titanium", "titan", "nylon", "plastic", "copper", "monel", "inconel", "hastelloy", "a286", "b8", "b8m", "8m", "kunststoff", "polyamid", "pa66",
+    ]),
+    (Word::Not(ALLOY), &["alloy steel", "alloy steels", "legierter stahl"]),
+    (Word::Not(NO_PLACE), &[
+        "by sea", "sea freight", "ship by sea", "shipped by sea", "keep dry", "dry film", "dry film lube", "dry film lubricant", "dry bags", "inside sales", "outside sales", "industry standard", "industrial standard", "indoor sales", "land transport", "by land", "sea container", "inside hex", "inside drive",
     ]),
     (Word::Not(EXTRA), &[
         "rohs", "reach", "mtr", "mtrs", "mill cert", "mill certs", "mill certificate", "cert", "certs", "certificate", "coc", "certified", "dfars", "domestic", "import", "imported", "made in usa", "us made", "usa", "ce", "ce marked", "taiwan", "china",
@@ -113,6 +121,10 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Steel("2hm"), &["2hm"]),
     (Word::Steel("dh"), &["dh"]),
     (Word::Steel("dh3"), &["dh3"]),
+    (Word::Steel("8s"), &["8s"]),
+    (Word::Steel("10s"), &["10s"]),
+    (Word::Steel("8s3"), &["8s3"]),
+    (Word::Steel("10s3"), &["10s3"]),
     (Word::Steel("45h"), &["45h"]),
     (Word::Steel("33h"), &["33h"]),
     (Word::Steel("22h"), &["22h"]),
@@ -123,7 +135,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::ColdFormed, &["cold bent", "bent cold", "rolled after heat treatment", "threads rolled after heat treatment", "thread rolled after heat treatment", "rolled after ht", "rolled after hardening", "formed after heat treatment", "cold formed after heat treatment", "cold formed after hardening", "kalt gebogen", "kaltgebogen", "schlussgerollt", "schlußgerollt", "schlussvergütet gerollt"]),
     (Word::Tempered, &["tempered", "tempered at", "temper", "tempering", "tempering temperature", "temper temperature", "tempering temp", "temper temp", "angelassen", "angelassen bei", "anlasstemperatur", "anlassen"]),
     (Word::HighBath, &["high temp", "high temperature", "hi temp", "high temp bath", "high temperature bath", "high temp zinc", "hochtemperatur", "hochtemperaturverzinkt", "hochtemperaturverzinkung", "ht verzinkt"]),
-    (Word::Not(IN_SERVICE), &["service temperature", "service temp", "operating temperature", "operating temp", "working temperature", "temperature in service", "used at", "in service at", "in use at", "betriebstemperatur", "einsatztemperatur", "high temperature service", "high temp service", "high temperature application", "high temp application", "high temperature use"]),
+    (Word::Not(IN_SERVICE), &["service temperature", "service temp", "operating temperature", "operating temp", "service", "in service", "service at", "working temperature", "temperature in service", "used at", "in service at", "in use at", "betriebstemperatur", "einsatztemperatur", "high temperature service", "high temp service", "high temperature application", "high temp application", "high temperature use"]),
     (Word::Bath, &["bath", "zinc bath", "zinc at", "bath temperature", "bath temp", "zinc temperature", "kettle at", "kettle temperature", "zinkbad", "badtemperatur"]),
     (Word::Overtapped, &["tapped over", "tapped over by", "tap over", "overtapped", "over tapped", "overtap", "tapped oversize", "ot", "o t", "oversize tapped", "oversized tapped", "tapped oversized", "oversize", "oversized", "tap oversize", "o s", "os", "nuts tapped oversize", "übermaß", "übermass", "allowance", "diametral allowance"]),
     // Counts.
@@ -169,12 +181,23 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Series("UN"), &["un", "8un", "8 un", "unr", "8n"]),
     (Word::Foreign, &["bsw", "bsf", "bspp", "bspt", "bsp", "npt", "nptf", "ba", "whitworth", "acme", "trapezoidal", "trapez", "pg", "rohrgewinde", "pipe thread", "metric fine pipe"]),
     (Word::Across, &["pipe", "id", "i d", "od", "o d", "nb", "tube", "rohr", "across flats", "a f", "af"]),
+    (Word::Of(THREAD_LENGTH), &["thread length", "thread len", "thd length", "length of thread", "threaded length", "thread lg", "gewindelänge", "gewindelaenge"]),
+    (Word::Of("the grip is not asked"), &["grip", "grip length", "klemmlänge", "klemmlaenge"]),
+    (Word::Of(WIDTH), &[
+        "sw", "schlüsselweite", "inside", "outside", "inside diameter", "inside dia", "inside width", "outside diameter", "outside dia", "inner diameter", "inner dia", "outer diameter", "outer dia", "inside hex",
+        "eye inside dia", "eye dia", "eye diameter", "head height", "head diameter", "head dia", "kopfhöhe", "kopfhoehe", "leg", "legs", "leg length", "wide", "breit", "wall",
+    ]),
+    (Word::Of("the yield strength is not asked: write the tensile strength or the grade"), &["yield", "yield strength", "yield point", "streckgrenze", "proof strength"]),
+    (Word::Diameter, &["dia", "diameter", "durchmesser", "ø", "diam"]),
+    (Word::Long, &["length", "long", "lg", "l", "len", "lang", "länge", "laenge", "lengte"]),
+    (Word::Pitch, &["pitch", "steigung"]),
+    (Word::PerInch, &["tpi", "t p i", "threads per inch", "thds per inch"]),
     (Word::Length("mm"), &["mm", "millimetre", "millimetres", "millimeter", "millimeters"]),
     (Word::Length("in"), &["in", "inch", "inches", "ins", "zoll"]),
     (Word::Length("ft"), &["ft", "feet", "foot"]),
     (Word::Length("cm"), &["cm"]),
     (Word::Length("m"), &["metre", "metres", "meter", "meters", "mtr"]),
-    (Word::Micrometre, &["µm", "μm", "um", "micron", "microns", "mikron", "my"]),
+    (Word::Micrometre, &["µm", "μm", "um", "micron", "microns", "mikron", "my", "µ", "μ"]),
     (Word::Mil, &["mil", "mils"]),
     (Word::Measure("a coat is asked for by a class, a document or its thickness, not by its mass"), &["g m", "oz ft"]),
     (Word::Mass("lb"), &["lb", "lbs", "pound", "pounds"]),
@@ -185,7 +208,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Scale("MPa"), &["mpa", "n mm", "n mm2", "n mm²", "nmm", "nmm2"]),
     (Word::Scale("ksi"), &["ksi"]),
     (Word::Measure("hours of salt spray are not judged: a place and years are"), &["h", "hr", "hrs", "hours", "hour", "std", "stunden", "hours salt spray", "h salt spray", "hrs salt spray", "hour salt spray", "h nss", "h sst", "hours nss", "h salzsprühtest", "h salzsprühnebeltest"]),
-    (Word::Not("hours of salt spray are not judged: a place and years are"), &["salt spray", "nss", "salt spray test", "salzsprühtest", "salzsprühnebel", "astm b117"]),
+    (Word::Not("hours of salt spray are not judged: a place and years are"), &["no red rust", "no white rust", "red rust", "white rust", "to red rust", "to white rust", "rotrost", "weißrost", "salt spray", "nss", "salt spray test", "salzsprühtest", "salzsprühnebel", "astm b117"]),
     (Word::Measure(EXTRA), &["%", "percent", "days", "day", "weeks", "week", "wks", "wk", "months", "month", "tage", "wochen", "woche", "monate", "nm", "ftlb", "ft lb"]),
     (Word::Scale("HRC"), &["hrc", "rc"]),
     (Word::Scale("HV"), &["hv", "hv10", "hv30", "vickers", "dph", "vhn"]),
@@ -195,22 +218,23 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Degrees("°F"), &["f", "degf", "deg f", "degrees f", "fahrenheit", "degrees fahrenheit"]),
     // What binds.
     (Word::With, &["with", "w", "c w", "cw", "incl", "including", "include", "includes", "complete with", "supplied with", "fitted with", "mit", "inkl", "inklusive", "samt"]),
-    (Word::Without, &["without", "w o", "wo", "ohne", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "keinen", "nicht", "nie", "never", "neither", "avoid", "don t", "dont", "do not", "do not use", "don t use", "doesn t", "does not", "must not", "must not be", "mustn t", "may not", "may not be", "shall not", "shall not be", "should not", "should not be", "shouldn t", "can not", "can not be", "cannot", "cannot be", "can t", "won t", "will not", "not to be", "other than", "anything but", "instead of", "rather than", "in place of", "anstatt", "statt", "keinesfalls"]),
-    (Word::Excluded, &["not allowed", "not permitted", "not acceptable", "not accepted", "not wanted", "not required", "not needed", "not included", "not used", "not possible", "prohibited", "forbidden", "excluded", "unacceptable", "verboten", "ausgeschlossen", "unzulässig", "nicht erlaubt", "nicht zulässig", "nicht gewünscht", "none", "keine davon"]),
-    (Word::Or, &["or", "nor", "oder", "noch"]),
-    (Word::Polite, &["please", "pls", "plz", "thanks", "thank you", "thx", "bitte", "danke", "quote", "quotation", "asap", "urgent", "urgently", "want", "wants", "like", "send", "supply", "offer", "require", "requires", "request", "requesting", "ordering", "buy", "looking", "cheers", "regards", "hello", "hi", "dear", "brauchen", "benötigen", "anfrage", "angebot", "bestellen", "dringend"]),
+    (Word::Without, &["without", "w o", "wo", "ohne", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "keinen", "nicht", "nie", "never", "neither", "avoid", "don t", "dont", "do not", "do not use", "don t use", "doesn t", "does not", "must not", "must not be", "mustn t", "may not", "may not be", "shall not", "shall not be", "should not", "should not be", "shouldn t", "can not", "can not be", "cannot", "cannot be", "can t", "won t", "will not", "not to be", "other than", "anything but", "instead of", "rather than", "in place of", "anstatt", "statt", "anstelle von", "keinesfalls", "replace", "replaces", "replacing", "was", "previously", "formerly", "früher", "ersetzt"]),
+    (Word::Excluded, &["not allowed", "not permitted", "not acceptable", "not accepted", "not wanted", "not required", "not needed", "not included", "not used", "not possible", "prohibited", "forbidden", "excluded", "unacceptable", "verboten", "ausgeschlossen", "unzulässig", "nicht erlaubt", "nicht zulässig", "nicht gewünscht", "none", "keine davon", "by others", "bauseits", "by customer", "supplied by others", "free issue"]),
+    (Word::Or, &["or", "nor", "oder", "noch", "or else", "if not possible", "or if not possible", "alternatively", "alternativ", "bzw", "beziehungsweise", "either or"]),
+    (Word::Polite, &["please", "pls", "plz", "thanks", "thank you", "thx", "bitte", "danke", "quote", "quotation", "asap", "urgent", "urgently", "want", "wants", "like", "send", "supply", "offer", "require", "requires", "request", "requesting", "ordering", "buy", "looking", "cheers", "regards", "hello", "hi", "dear", "brauchen", "benötigen", "anfrage", "angebot", "bestellen", "dringend", "change", "change to", "changed to", "now", "switch to", "either", "entweder", "jetzt"]),
     (Word::And, &["and", "plus", "und", "u", "n"]),
-    (Word::Label("it marks the order"), &["po", "p o", "order", "order no", "po no", "item", "itm", "pos", "position", "line", "dwg", "drawing", "drg", "zeichnung", "part no", "part number", "pn", "p n", "ref", "reference", "nr", "lot", "lot no", "heat", "job", "rev", "art", "artikel", "artikel nr", "art nr", "best nr", "bestellung", "bestell nr", "auftrag", "project", "projekt", "quote no", "sku", "tel", "phone", "fax"]),
+    (Word::Label("it marks the order"), &["rfq", "enquiry", "inquiry", "tool", "net", "wk", "week", "kw", "due", "calendar week", "section", "detail", "grid", "grid line", "page", "po", "p o", "order", "order no", "po no", "item", "itm", "pos", "position", "line", "dwg", "drawing", "drg", "zeichnung", "part no", "part number", "pn", "p n", "ref", "reference", "nr", "lot", "lot no", "heat", "job", "rev", "art", "artikel", "artikel nr", "art nr", "best nr", "bestellung", "bestell nr", "auftrag", "project", "projekt", "quote no", "sku", "tel", "phone", "fax"]),
     (Word::Label("the colour of paint is not judged"), &["ral", "ncs"]),
-    (Word::Price, &["per", "pro"]),
-    (Word::Money, &["usd", "eur", "gbp", "chf", "dollar", "dollars", "euro"]),
+    (Word::Price, &["per", "pro", "price", "preis", "kg price", "price of", "price per", "preis pro", "preis je"]),
+    (Word::Money, &["cents", "cent", "usd", "eur", "gbp", "chf", "dollar", "dollars", "euro"]),
     (Word::Least, &["min", "minimum", "at least", "mind", "mindestens"]),
+    (Word::Most, &["max", "maximum", "at most", "up to", "höchstens", "bis zu", "no more than", "not more than", "less than", "not over"]),
     (Word::Publisher, &["astm", "asme", "ansi", "iso", "din", "en", "bs", "nf", "uni", "jis", "gb", "as", "aashto", "csa", "ifi", "nas", "nzs", "mil", "vdi", "sn", "dast"]),
     (Word::Filler, &[
-        "of", "to", "bis", "between", "zwischen", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",
-        "alloy steel", "hardness", "härte", "haerte", "long", "lg", "lang", "length", "len", "länge", "laenge", "l", "dia", "diameter", "durchmesser", "size", "thread", "threads", "gewinde", "approx", "about", "ca", "circa", "max", "maximum", "exactly", "life", "service life", "design life", "lifetime", "service", "lasting", "last",
-        "lebensdauer", "schutzdauer", "durability", "cat", "category", "corrosivity", "corrosivity category", "corrosion", "korrosivität", "korrosivitätskategorie", "environment", "atmosphere", "area", "use", "location", "place", "site", "exposure", "from", "from a", "nach", "gem", "gemäß", "gemaess", "für", "fuer", "im", "aus", "der", "die", "das", "den", "the same", "all", "both", "parts", "part", "fasteners", "fastener", "pitch", "steigung",
-        "t1", "installed", "used", "tpi", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "only", "nur", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
+        "of", "to", "bis", "between", "zwischen", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "thick", "thickness", "dick", "dicke", "schichtdicke", "schicht", "dft", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",
+        "hardness", "core", "core hardness", "kern", "kernhärte", "härte", "haerte", "size", "thread", "threads", "gewinde", "approx", "about", "ca", "circa", "exactly", "life", "service life", "design life", "lifetime", "lasting", "last",
+        "lebensdauer", "schutzdauer", "durability", "cat", "category", "corrosivity", "corrosivity category", "corrosion", "korrosivität", "korrosivitätskategorie", "environment", "atmosphere", "area", "use", "location", "place", "site", "exposure", "from", "from a", "nach", "gem", "gemäß", "gemaess", "für", "fuer", "im", "aus", "der", "die", "das", "den", "the same", "all", "both", "parts", "part", "fasteners", "fastener",
+        "t1", "installed", "used", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "only", "nur", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
     ]),
     // Parts: adjectives and nouns; KINDS says which make a part.
     (Part("hex"), &["hex", "hexagon", "hexagonal", "hx", "hxgn", "sechskant", "6kt", "6 kt", "skt"]),
@@ -285,12 +309,30 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Part("uss"), &["uss"]),
     // The high-strength structural bolt with a large head (EN 14399-4), in German trade.
     (Part("HV"), &["hv schraube", "hv schrauben", "hv bolt", "hv bolts"]),
+    (Part("HR bolt"), &["hr bolt", "hr bolts", "hr schraube", "hr schrauben", "hr assembly", "hr assemblies"]),
+    (Part("HR nut"), &["hr nut", "hr nuts"]),
+    (Part("HR washer"), &["hr washer", "hr washers"]),
+    // Screws that form their own thread, in wood, metal or concrete.
+    (Part("lag"), &["lag"]),
+    (Part("lag screw"), &["lags", "coach screw", "coach screws", "schlüsselschraube", "schlüsselschrauben", "schluesselschraube", "schluesselschrauben", "sechskantholzschraube", "sechskantholzschrauben", "6kt holzschraube", "6kt holzschrauben", "hex lag", "hex lags"]),
+    (Part("wood"), &["wood"]),
+    (Part("wood screw"), &["woodscrew", "woodscrews", "holzschraube", "holzschrauben"]),
+    (Part("chipboard"), &["chipboard", "particle board", "particleboard", "deck", "decking"]),
+    (Part("chipboard screw"), &["spanplattenschraube", "spanplattenschrauben", "spanplattenschr", "terrassenschraube", "terrassenschrauben"]),
+    (Part("concrete"), &["concrete", "masonry"]),
+    (Part("concrete screw"), &["betonschraube", "betonschrauben"]),
+    (Part("thread-forming"), &["thread forming", "thread rolling", "gewindefurchend", "gewindefurchende", "gewindefurchender"]),
+    (Part("thread-forming screw"), &["gewindefurchschraube", "gewindefurchschrauben"]),
+    (Part("hanger"), &["hanger"]),
+    (Part("hanger bolt"), &["stockschraube", "stockschrauben"]),
+    (Part("clevis"), &["clevis"]),
+    (Part("parallel pin"), &["parallel pin", "parallel pins", "dowel pin", "dowel pins", "zylinderstift", "zylinderstifte"]),
     // Parts that are not known here: named, and never read as another.
-    (Part("?"), &["coach screw", "coach screws", "hsfg", "square head", "k nut", "k nuts", "t nut", "t nuts", "j nut", "j nuts", "u nut", "u nuts", "clips", "e clip", "e clips", "e ring", "e rings", "lifting eye", "ringschraube", "ringschrauben", "hr bolt", "hr bolts", "hr schraube", "hr schrauben", "hr assembly", "hr assemblies", "hr nut", "hr nuts", "hr washer", "hr washers", "l anchor", "l anchors", "l anchor bolt", "l anchor bolts", "j anchor", "j anchor bolt", "j anchor bolts", "l type", "j type", "l shaped", "j shaped", "bent anchor bolt", "bent anchor bolts", "hrc bolt", "hrc bolts", "dti", "dtis", "direct tension indicator", "direct tension indicators", "load indicating", "load indicator", "wedge lock", "wedge locking", "rubber", "neoprene", "epdm", "fit", "fitted", "spline", "splined"]),
+    (Part("?"), &["hsfg", "square head", "k nut", "k nuts", "t nut", "t nuts", "j nut", "j nuts", "u nut", "u nuts", "clips", "e clip", "e clips", "e ring", "e rings", "lifting eye", "ringschraube", "ringschrauben", "l anchor", "l anchors", "l anchor bolt", "l anchor bolts", "j anchor", "j anchor bolt", "j anchor bolts", "l type", "j type", "l shaped", "j shaped", "bent anchor bolt", "bent anchor bolts", "hrc bolt", "hrc bolts", "dti", "dtis", "direct tension indicator", "direct tension indicators", "load indicating", "load indicator", "wedge lock", "wedge locking", "rubber", "neoprene", "epdm", "fit", "fitted", "spline", "splined"]),
     (Part("?"), &[
-        "lag", "lags", "wing", "acorn", "dome", "domed", "jam", "thin", "coupling", "castle", "castellated", "slotted nut", "cage", "weld", "t bolt", "t bolts", "tee bolt", "tee bolts", "hook", "j bolt", "j bolts", "l bolt", "l bolts", "hanger", "shoulder", "elevator", "plow", "plough", "step", "toggle", "wheel", "track", "fish", "hub",
-        "wood", "timber", "deck", "chipboard", "concrete", "masonry", "security", "thumb", "knurled", "captive panel", "sex", "barrel nut", "speed", "push", "clip", "k lock", "keps", "kep", "12 point", "twelve point", "bi hex", "lifting", "expansion", "wedge", "sleeve", "drop in", "blind", "rivet", "rivets", "niet", "nieten", "nail", "nails", "nägel", "dowel", "dowels",
-        "clevis", "turnbuckle", "turnbuckles", "shackle", "shackles", "chain", "eye nut", "eye nuts", "ringmutter", "ringmuttern", "flügelmutter", "flügelmuttern", "hutmutter", "hutmuttern", "kronenmutter", "kronenmuttern", "nutenstein", "beveled", "bevelled", "bevel", "plate washer", "plate washers", "square washer", "square washers", "tab", "sealing", "bonded", "finishing", "cup", "ogee", "malleable", "shim", "thrust",
-        "double end", "double ended", "tap end", "reduced shank", "weld stud", "shear", "bent", "hinge", "insert", "inserts", "bushing", "key", "keys", "clamp", "clamps", "bracket", "brackets", "plates", "angle", "spacer", "spacers", "spring", "springs", "hose", "holzschraube", "holzschrauben", "schlüsselschraube", "schlüsselschrauben", "hammerkopf", "hammerkopfschraube", "passschraube", "passschrauben", "dehnschraube", "dehnschrauben", "bundmutter",
+        "penta", "t head", "hammer head", "cylinder head", "cyl head", "fin neck", "ribbed neck", "ribbed", "swing", "banjo", "stove", "spherical", "wave", "dished", "slotted washer", "slotted washers", "slot washer", "slot washers", "clipped", "c washer", "c washers", "panel", "conical nut", "conical nuts", "coupler", "half nut", "half nuts", "long nut", "long nuts", "wing", "acorn", "dome", "domed", "jam", "thin", "coupling", "castle", "castellated", "slotted nut", "cage", "weld", "t bolt", "t bolts", "tee bolt", "tee bolts", "hook", "j bolt", "j bolts", "l bolt", "l bolts", "shoulder", "elevator", "plow", "plough", "step", "toggle", "wheel", "track", "fish", "hub",
+        "timber", "security", "thumb", "knurled", "captive panel", "sex", "barrel nut", "speed", "push", "clip", "k lock", "keps", "kep", "12 point", "twelve point", "bi hex", "lifting", "expansion", "wedge", "sleeve", "drop in", "blind", "rivet", "rivets", "niet", "nieten", "nail", "nails", "nägel", "dowel", "dowels",
+        "turnbuckle", "turnbuckles", "shackle", "shackles", "chain", "eye nut", "eye nuts", "ringmutter", "ringmuttern", "flügelmutter", "flügelmuttern", "hutmutter", "hutmuttern", "kronenmutter", "kronenmuttern", "nutenstein", "beveled", "bevelled", "bevel", "plate washer", "plate washers", "square washer", "square washers", "tab", "sealing", "bonded", "finishing", "cup", "ogee", "malleable", "shim", "thrust",
+        "double end", "double ended", "tap end", "reduced shank", "weld stud", "shear", "bent", "hinge", "insert", "inserts", "bushing", "key", "keys", "clamp", "clamps", "bracket", "brackets", "plates", "angle", "spacer", "spacers", "spring", "springs", "hose", "hammerkopf", "hammerkopfschraube", "passschraube", "passschrauben", "dehnschraube", "dehnschrauben", "bundmutter",
     ]),
 ];

@@ -1,11 +1,12 @@
 //! What a line does not name and its other pieces say: the part by its steel, the steel by the part.
 
 use super::{BySteel, Scopes, is_heavy};
-use crate::order::reading::items::Line;
+use crate::order::reading::items::{Item, Line};
 use crate::order::reading::what::{SteelWord, What};
 use crate::part::{Kind, UsualSteel};
 use crate::quantity::letters::lower;
 use crate::steel::Grade;
+use crate::thread::Designation;
 
 /// Steels whose document is that of one kind of part.
 const OF_ONE_KIND: &[(&str, &str)] = &[
@@ -94,16 +95,47 @@ pub(in crate::order::reading) fn by_default(line: &mut Line, scopes: &Scopes) {
     }
 }
 
-/// The steel of a screw that is hardened on its surface, where the line says no other.
-pub(in crate::order::reading) fn case_hardened(line: &mut Line) {
-    let kind = line.draft.get("part").and_then(Kind::from_key);
-    let is_usual = kind.is_some_and(|kind| kind.usual_steel() == UsualSteel::CaseHardened);
-    if is_usual
-        && line.draft.get("steel").is_none()
-        && line.items.iter().all(|item| !matches!(item.what, What::Steel(_)))
-    {
-        line.draft.set("steel", Grade::Iso2702.key());
-        line.note("steel", "case-hardened, as such screws usually are: the line says no steel");
+/// The steel that such a part usually has, where the line says no other: a skin that is hardened, or the
+/// spring steel of its standard.
+pub(in crate::order::reading) fn usual_steel(line: &mut Line) {
+    let Some(kind) = line.draft.get("part").and_then(Kind::from_key) else { return };
+    let says_one = |item: &Item| matches!(item.what, What::Steel(_) | What::Hardness(..));
+    if line.draft.get("steel").is_some() || line.items.iter().any(says_one) {
+        return;
+    }
+    let found = match kind.usual_steel() {
+        UsualSteel::ByGrade => None,
+        UsualSteel::CaseHardened => {
+            Some((Grade::Iso2702, "case-hardened, as such screws usually are: the line says no steel"))
+        }
+        UsualSteel::Spring => {
+            of_standard(line, kind).map(|grade| (grade, "the steel of its standard: the line says no other"))
+        }
+    };
+    if let Some((grade, note)) = found {
+        line.draft.set("steel", grade.key());
+        line.note("steel", note);
+    }
+}
+
+/// Standards of the same kind of part whose steel is another, or is not known here.
+const OF_OTHER_STEEL: &[&str] = &["2093", "13337", "7346"];
+
+/// The spring steel of the standard of a part; `None` where no hardness of it is known here.
+fn of_standard(line: &Line, kind: Kind) -> Option<Grade> {
+    let written = line.draft.get("thread").and_then(|text| Designation::read(text).ok());
+    let standards = || line.items.iter().filter(|item| matches!(item.what, What::PartStandard(_)));
+    let is_metric = written.map_or_else(|| standards().next().is_some(), |it| it.thread.is_metric());
+    let is_other = standards().any(|item| OF_OTHER_STEEL.iter().any(|other| item.text.contains(other)));
+    match kind {
+        _ if is_other => None,
+        Kind::SpringWasher if is_metric => Some(Grade::Din127),
+        // Without a size nobody knows whether it is metric.
+        Kind::SpringWasher => written.map(|_| Grade::B18_21_1),
+        Kind::ConicalWasher => is_metric.then_some(Grade::Din6796),
+        Kind::RetainingRing => is_metric.then_some(Grade::Din471),
+        Kind::SpringPin => is_metric.then_some(Grade::Iso8752),
+        _ => None,
     }
 }
 
@@ -112,7 +144,10 @@ pub(in crate::order::reading) fn by_steel(line: &mut Line, scopes: &Scopes) {
     let steel = line.draft.get("steel").unwrap_or_default().to_owned();
     let is_structural = ["a325", "a490"].iter().any(|grade| steel.starts_with(grade));
     if scopes.kind == Some(Kind::Other) {
-        twist_off(line, &steel);
+        if line.items.iter().any(|item| matches!(item.what, What::Part(words) if words.contains("twist-off")))
+        {
+            twist_off(line, &steel);
+        }
         return;
     }
     if scopes.kind == Some(Kind::SetScrew) && set_screw_of_a_bolt(line, scopes, &steel) {
@@ -141,6 +176,12 @@ pub(in crate::order::reading) fn by_steel(line: &mut Line, scopes: &Scopes) {
         Some(BySteel::Bolt) => ("hex-bolt", "a bolt without more is taken for a hex bolt"),
         Some(BySteel::HeavyHex) if is_structural => {
             ("structural-bolt", "heavy hex bolts of this steel are structural bolts")
+        }
+        Some(BySteel::CapScrew) if ["j429", "a449", "a354"].iter().any(|grade| steel.starts_with(grade)) => {
+            ("hex-bolt", "a cap screw of this steel is the hexagon one")
+        }
+        Some(BySteel::CapScrew) if steel == "a574" => {
+            ("socket-screw", "a cap screw of this steel is the socket head one")
         }
         Some(BySteel::Nut) if is_heavy(&steel) => ("heavy-hex-nut", "nuts of this steel are heavy hex nuts"),
         Some(BySteel::Nothing) => match of_one_kind() {

@@ -108,8 +108,8 @@ pub(super) fn main_of(names: &[Name]) -> Option<usize> {
             add(&mut words, loose.words.iter().copied());
             matches!(name.noun, Some(Family::Nut | Family::Washer))
                 && name.with != Some(true)
-                // The mark HV is that of a bolt by itself.
-                && !loose.words.contains(&"HV")
+                // The marks HV and HR are those of a bolt by itself.
+                && !loose.words.iter().any(|word| matches!(*word, "HV" | "HR"))
                 && kind_of(&words).is_some()
         })
     };
@@ -133,8 +133,11 @@ pub(super) fn join_loose(line: &mut Line, names: &mut [Name], main: usize) {
         let Some(about) = names.get_mut(main) else { return };
         let mut words = about.words.clone();
         add(&mut words, loose.words.iter().copied());
-        let is_soft = loose.words.iter().all(|word| SOFT.contains(word) || *word == "?" || *word == "head");
-        let joins = kind_of(&words).is_some();
+        // What a part goes into is not what it is.
+        let is_into = loose.words.iter().all(|word| matches!(*word, "wood" | "chipboard" | "concrete"));
+        let is_soft =
+            is_into || loose.words.iter().all(|word| SOFT.contains(word) || matches!(*word, "?" | "head"));
+        let joins = !is_into && kind_of(&words).is_some();
         if joins || !is_soft {
             about.words = words;
             about.items.extend(&loose.items);

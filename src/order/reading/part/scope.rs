@@ -35,24 +35,38 @@ pub(super) fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], 
             end += 1;
         }
         let marked = matches!(line.what(start), Some(What::With(_)));
+        let holds_main = (start..end).any(|at| scopes.names.contains(&at));
+        let alone = !main_stretches.contains(&stretch) && main.is_some();
+        // `…, 2 F436, 1 DH each`: a stretch that says no more than so many of such a grade.
+        let bare = marked
+            || alone
+                && (start..end).all(|at| {
+                    matches!(
+                        line.what(at),
+                        Some(What::Steel(_) | What::Bare(_) | What::Small(_) | What::Count(_) | What::Filler)
+                    )
+                });
         let family = (start..end).find_map(|at| match line.what(at)? {
             What::Part(_) => {
                 of_item(at).filter(|name| Some(*name) != main).and_then(|name| names.get(name)?.noun)
             }
-            What::Steel(SteelWord::Grade(grade)) if marked && grade.is_nut() => Some(Family::Nut),
-            What::Steel(SteelWord::Grade(grade)) if marked && grade.is_washer() => Some(Family::Washer),
+            What::Steel(SteelWord::Grade(grade)) if bare && grade.is_nut() => Some(Family::Nut),
+            What::Steel(SteelWord::Grade(grade)) if bare && grade.is_washer() => Some(Family::Washer),
             What::PartStandard(key) if marked && *key == "hex-nut" => Some(Family::Nut),
             What::PartStandard(key) if marked && *key == "washer" => Some(Family::Washer),
             _ => None,
         });
-        let holds_main = (start..end).any(|at| scopes.names.contains(&at));
-        let alone = !main_stretches.contains(&stretch) && main.is_some();
+        // `with 2 2H nuts stud`: up to its own name it is what comes with the part.
+        let own = (start..end)
+            .rfind(|at| of_item(*at).is_some_and(|name| Some(name) != main))
+            .filter(|last| marked && holds_main && (start..=*last).all(|at| !scopes.names.contains(&at)));
+        let (holds_main, last) = (holds_main && own.is_none(), own.map_or(end, |last| last + 1));
         let scope = match family {
             Some(Family::Nut) if (marked || alone) && !holds_main => Scope::Nut,
             Some(Family::Washer) if (marked || alone) && !holds_main => Scope::Washer,
             _ => Scope::Part,
         };
-        scopes.of.iter_mut().take(end).skip(start).for_each(|of| *of = scope);
+        scopes.of.iter_mut().take(last).skip(start).for_each(|of| *of = scope);
         start = end;
     }
     // A class or a number next to the nut's name is the nut's.

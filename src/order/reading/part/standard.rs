@@ -2,6 +2,7 @@
 
 use super::name::{BARE, Name};
 use super::{Family, Scopes, UNKNOWN, WASHERS_OF_A_SET};
+use crate::order::reading::Became;
 use crate::order::reading::items::Line;
 use crate::order::reading::what::What;
 use crate::part::{Form, Kind};
@@ -18,7 +19,7 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
         let text = line.items.get(at).map_or(String::new(), |item| item.text.clone());
         // What comes with a structural bolt by its own standard.
         if let Some(mate) = key.strip_prefix('?') {
-            if scopes.kind == Some(Kind::StructuralBolt) {
+            if scopes.kind.is_some_and(Kind::is_structural) {
                 let with = if mate == "nut" { &mut scopes.with.0 } else { &mut scopes.with.1 };
                 *with = true;
                 line.used(at, if mate == "nut" { "nut" } else { "washer" });
@@ -42,17 +43,16 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
                 line.not(at, "the standard of what comes with the bolt is not asked");
             }
             None => {
-                // The shape is another one, whatever the words say.
-                line.items
-                    .iter_mut()
-                    .enumerate()
-                    .filter(|(place, _)| scopes.names.contains(place))
-                    .for_each(|(_, item)| item.not(UNKNOWN));
-                scopes.kind = None;
-                line.draft = line.draft.pairs().filter(|(name, _)| *name != "part").collect();
-                if let Some(item) = line.item(at) {
-                    item.not(UNKNOWN);
+                // The shape is another one, whatever the words say: judged by its steel and its coat alone.
+                let places: Vec<usize> = scopes.names.iter().copied().chain([at]).collect();
+                for place in places {
+                    if let Some(item) = line.item(place) {
+                        item.became = Some(Became::Used(vec!["part"], Some(UNKNOWN)));
+                    }
                 }
+                scopes.kind = Some(Kind::Other);
+                scopes.by_steel = None;
+                line.draft.set("part", Kind::Other.key());
             }
             Some(kind) if family != Family::Bolt && bolt_is_named => {
                 let field = if family == Family::Nut { "nut" } else { "washer" };
@@ -143,6 +143,6 @@ fn agrees(scopes: &Scopes, about: Option<&Name>, kind: Kind) -> bool {
     named == Some(kind.key())
         || is_open && kind.is_ring()
         || named.is_some_and(|named| hex.contains(&named)) && hex.contains(&kind.key())
-        || named == Some("hex-bolt") && kind == Kind::StructuralBolt
+        || named == Some("hex-bolt") && kind.is_structural()
         || bare && (kind.is_nut() == (scopes.family == Family::Nut))
 }

@@ -1,0 +1,87 @@
+//! One of two: `8.8 or 10.9` asks which; `HDG or mech galv` leaves the third out.
+
+use super::Became;
+use super::items::Line;
+use super::what::{SteelWord, What};
+use crate::order::asked::{self, LeftOut};
+use crate::process::Process;
+
+/// Steels, threads and finishes of which one will do.
+pub(super) fn settle(line: &mut Line) {
+    let mut at = 0;
+    while at < line.items.len() {
+        if line.what(at) == Some(&What::Or) && line.items.get(at).is_some_and(super::items::Item::is_free) {
+            let beside = (at.checked_sub(1), at + 1);
+            if let (Some(one), other) = beside {
+                pair(line, (one, at, other));
+            }
+        }
+        at += 1;
+    }
+}
+
+fn pair(line: &mut Line, (one, or, other): (usize, usize, usize)) {
+    let free = |at: usize| line.items.get(at).filter(|item| item.is_free());
+    let (Some(first), Some(second)) = (free(one), free(other)) else { return };
+    match (process(&first.what), process(&second.what)) {
+        (Some(_), Some(_)) => return finishes(line, one),
+        (None, None) => {}
+        _ => return,
+    }
+    let same = match (&first.what, &second.what) {
+        (What::Steel(SteelWord::Grade(one)), What::Steel(SteelWord::Grade(other))) => one != other,
+        (What::Thread(one), What::Thread(other)) => one.thread != other.thread,
+        (What::Length(one), What::Length(other)) => one != other,
+        _ => false,
+    };
+    if !same {
+        return;
+    }
+    let why = format!("one of two: {} or {}? Write the one", first.text, second.text);
+    line.not(one, why.clone());
+    line.not(other, why);
+    binds(line, or);
+}
+
+/// The finish that a piece asks for.
+fn process(what: &What) -> Option<Process> {
+    match what {
+        What::Process(process, _) => Some(*process),
+        What::Coat(key) => asked::from_key(key)?.process(),
+        _ => None,
+    }
+}
+
+/// Finishes of which any will do: what is not among them is left out.
+fn finishes(line: &mut Line, first: usize) {
+    let mut places = vec![first];
+    let mut at = first;
+    while line.what(at + 1) == Some(&What::Or) && line.what(at + 2).and_then(process).is_some() {
+        at += 2;
+        places.push(at);
+    }
+    let named: Vec<Process> = places.iter().filter_map(|at| process(line.what(*at)?)).collect();
+    let others: Vec<Process> = Process::ALL.into_iter().filter(|process| !named.contains(process)).collect();
+    let (Some(left), true) = (LeftOut::of(&others), named.windows(2).any(|pair| pair.first() != pair.last()))
+    else {
+        return;
+    };
+    if left != LeftOut::Nothing {
+        line.draft.set("left_out", left.key());
+        line.note("left_out", "one of those named");
+    }
+    for pair in places.windows(2) {
+        if let [from, _] = pair {
+            binds(line, from + 1);
+        }
+    }
+    for at in places {
+        line.used(at, "left_out");
+    }
+}
+
+fn binds(line: &mut Line, at: usize) {
+    if let Some(item) = line.item(at) {
+        item.became = Some(Became::Binds);
+    }
+}

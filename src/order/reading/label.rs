@@ -1,0 +1,74 @@
+//! Numbers that mark the order, a drawing, a page: they are none of the order's own.
+
+use super::count::count;
+use super::length::is_measured;
+use super::lexicon::{self, Word};
+use super::token::Chain;
+use super::what::{Found, What, one};
+use super::{number, size, steel};
+
+/// `PO 4711`, `item 10`: a number that marks the order.
+pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let label = |at: usize| {
+        lexicon::find(chain, at, |word| match word {
+            Word::Label(why) => Some(why),
+            _ => None,
+        })
+    };
+    let marks: &[&str] = &["#", ":", ".", "-"];
+    let (named, why) = label(at)?;
+    let named = chain.over(named, marks);
+    let named = label(named).map_or(named, |(end, _)| end);
+    // `item no. 4`: the number of the item.
+    let named = match chain.word(named) {
+        Some("no" | "number" | "nummer") => chain.after(named),
+        _ => named,
+    };
+    let id = chain.over(named, marks);
+    // `drawing C4-102`, `rev C5`, `part no. C4`: letters in front of the figures.
+    let is_lettered = chain.word(id).is_some()
+        && chain.glued(chain.after(id))
+        && chain.digits(chain.after(id)).is_some()
+        && is_mark(chain, at, named);
+    if !is_lettered {
+        chain.digits(id)?;
+    }
+    // `item 10.9`: a class.
+    if number::decimal(chain, id).is_some_and(|number| steel::DOTTED.contains(&number.text.as_str())) {
+        return None;
+    }
+    // `order 500 pcs` has no number of its own.
+    let counted = count(chain, id);
+    let is_count =
+        matches!(counted.as_deref(), Some([(_, What::Count(counted))]) if counted.spaced.is_none());
+    // `order 1 1/4-7 x 5` is a size; in `item 2 3/4-10 x 4` the 2 is that of the item.
+    let is_size = number::fraction(chain, id).is_some()
+        || number::mixed(chain, id).is_some()
+            && chain.word(at) == Some("order")
+            && size::unified(chain, id).is_some();
+    // `net 250 kg`.
+    let is_weight = is_measured(chain, chain.after(id)) && counted.is_none();
+    if is_count || is_size || is_weight {
+        return None;
+    }
+    let mut end = chain.after(id);
+    for _ in 0..12 {
+        let joined = chain.glued(end)
+            && chain
+                .get(end)
+                .is_some_and(|token| token.is_alphanumeric() || matches!(token.text, "-" | "/" | "." | "_"));
+        if !joined {
+            break;
+        }
+        end = chain.after(end);
+    }
+    one(end, What::Not(why.into()))
+}
+
+/// Whether a word marks a drawing or a part, whose names begin with letters.
+fn is_mark(chain: &Chain<'_>, at: usize, named: usize) -> bool {
+    const MARKS: &[&str] =
+        &["dwg", "drawing", "drg", "zeichnung", "rev", "section", "detail", "grid", "part", "pn", "tag"];
+    let before = chain.before(named).and_then(|before| chain.word(before));
+    chain.word(at).is_some_and(|word| MARKS.contains(&word)) || matches!(before, Some("no" | "nr"))
+}

@@ -1,0 +1,142 @@
+//! Measures whose word says what they are: a diameter, a length, a pitch, a width that no field takes.
+
+use super::length::{self, UNIT_OF_THREAD, is_measured, measure};
+use super::lexicon::{self, Word};
+use super::measure::hardness;
+use super::number::{self, Number};
+use super::threads::of_diameter;
+use super::token::Chain;
+use super::what::{Found, What, Written, one};
+
+/// What may stand between a word and its number.
+const MARKS: &[&str] = &[".", ":", "="];
+
+/// The place behind a word of this meaning and the marks behind it.
+fn behind<T>(chain: &Chain<'_>, at: usize, means: impl Fn(Word) -> Option<T>) -> Option<(usize, T)> {
+    let (end, found) = lexicon::find(chain, at, means)?;
+    let end = chain.over(chain.over(end, MARKS), MARKS);
+    Some((lexicon::over(chain, end, Word::Filler), found))
+}
+
+fn is(word: Word) -> impl Fn(Word) -> Option<()> {
+    move |other| (other == word).then_some(())
+}
+
+/// `dia. 20 mm`, `Ø20 mm`, `30 mm diameter`: the size of a metric thread.
+pub fn diameter(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let from = behind(chain, at, is(Word::Diameter)).map(|(end, ())| end);
+    let number = number::decimal(chain, from.unwrap_or(at)).filter(|number| number.grouped.is_none())?;
+    let mm = lexicon::over(chain, number.end, Word::Length("mm"));
+    let end = match from {
+        Some(_) => mm,
+        None => lexicon::find(chain, mm, is(Word::Diameter))?.0,
+    };
+    // `Ø 114 mm inside`, `inside dia 17`: another diameter.
+    let is_other = of(chain, at).is_some_and(|found| found.last().is_some_and(|(last, _)| *last > end));
+    if mm == number.end || chain.inside_a_run(end) || is_other {
+        return None;
+    }
+    let Some(thread) = of_diameter(&number.text) else {
+        return one(end, What::Not("no metric thread has this diameter".into()));
+    };
+    let text = thread.to_string();
+    one(end, What::Thread(Written { text, thread: Some(thread), of_size: true, pitched: false, weak: false }))
+}
+
+/// `length 100`, `L = 50 mm`, `900 mm long`: without a unit in that of the thread.
+pub fn long(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    if let Some((from, ())) = behind(chain, at, is(Word::Long)) {
+        let (end, length) = measure(chain, from, Some(UNIT_OF_THREAD))?;
+        return (!is_measured(chain, end)).then(|| vec![(lexicon::over(chain, end, Word::Long), length)]);
+    }
+    let (end, length) = measure(chain, at, None)?;
+    let long = lexicon::over(chain, chain.over(end, &["-"]), Word::Long);
+    (long != end && !chain.inside_a_run(long)).then(|| vec![(long, length)])
+}
+
+/// `thread length 38 mm`, `AF 24`, `114 mm inside`, `yield 640 MPa`: of something that no field takes.
+pub fn of(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let other = |word| match word {
+        Word::Of(why) => Some(why),
+        Word::Across => Some(length::ACROSS),
+        _ => None,
+    };
+    if let Some((from, why)) = behind(chain, at, other) {
+        let measured = measure(chain, from, None).map(|(end, _)| end);
+        let strength = || hardness(chain, from)?.last().map(|(end, _)| *end);
+        // Without a unit only a number that nothing else follows.
+        let alone = || {
+            let number = number::decimal(chain, from).filter(|number| number.grouped.is_none())?;
+            let is_alone = !chain.inside_a_run(number.end)
+                && !chain.sign(number.end, &["-", "/"])
+                && !is_measured(chain, number.end)
+                && length::cross(chain, number.end).is_none();
+            is_alone.then_some(number.end)
+        };
+        let end = measured.or_else(strength).or_else(alone)?;
+        return one(end, What::Not(why.into()));
+    }
+    let (end, _) = measure(chain, at, None)?;
+    let (last, why) = lexicon::find(chain, end, other)?;
+    (!chain.inside_a_run(last)).then(|| vec![(last, What::Not(why.into()))])
+}
+
+/// `16 tpi`, `pitch 1.5`, `1.5 mm pitch`: the pitch of a thread whose size stands elsewhere.
+pub fn pitch(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let plain = |at: usize| number::decimal(chain, at).filter(|number| number.grouped.is_none());
+    let over_mm = |number: &Number| lexicon::over(chain, number.end, Word::Length("mm"));
+    if let Some((from, ())) = behind(chain, at, is(Word::Pitch)) {
+        let number = plain(from)?;
+        let end = over_mm(&number);
+        return (!chain.inside_a_run(end)).then(|| vec![(end, What::Pitch(number.text))]);
+    }
+    let number = plain(at)?;
+    let joint = chain.over(number.end, &["-"]);
+    let end = lexicon::find(chain, joint, is(Word::PerInch))
+        .or_else(|| lexicon::find(chain, over_mm(&number), is(Word::Pitch)))
+        .map(|(end, ())| end)?;
+    (!chain.inside_a_run(end)).then(|| vec![(end, What::Pitch(number.text))])
+}
+
+/// `bis 10.9.`, `due 12.9`: a day and a month, and no class of a bolt.
+pub fn date(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    const DUE: &[&str] = &[
+        "due",
+        "delivery",
+        "liefertermin",
+        "lieferung",
+        "lieferdatum",
+        "termin",
+        "datum",
+        "date",
+        "deadline",
+    ];
+    const ON: &[&str] = &["bis", "am", "by", "until", "till", "to", "from", "vom", "zum", "ab", "spätestens"];
+    let word = chain.word(at)?;
+    let (is_due, is_on) = (DUE.contains(&word), ON.contains(&word));
+    let mut from = chain.over(chain.after(at), MARKS);
+    for _ in 0..2 {
+        if chain.word(from).is_some_and(|word| DUE.contains(&word) || ON.contains(&word)) {
+            from = chain.over(chain.after(from), MARKS);
+        }
+    }
+    let day = number::decimal(chain, from).filter(|_| is_due || is_on)?;
+    let (d, m) = day.text.split_once('.')?;
+    let within = |text: &str, most: u8| text.parse::<u8>().is_ok_and(|number| (1..=most).contains(&number));
+    let closed = chain.sign(day.end, &["."]) && chain.glued(day.end);
+    let end = if closed { chain.after(day.end) } else { day.end };
+    (within(d, 31) && within(m, 12) && (is_due || closed) && !chain.inside_a_run(end))
+        .then(|| vec![(end, What::Not("a date is not judged".into()))])
+}
+
+/// `case 50 HRC`: a hard skin; the hardness of the core is what is judged.
+pub fn case(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at).filter(|word| matches!(*word, "case" | "surface" | "skin" | "rand" | "randschicht"))?;
+    let behind = chain.after(at);
+    let from = lexicon::over(chain, chain.over(behind, MARKS), Word::Filler);
+    let (end, _) = hardness(chain, from)?.into_iter().next()?;
+    Some(vec![
+        (behind, What::Yes("case")),
+        (end, What::Not("the hardness of the case is not judged: that of the core is".into())),
+    ])
+}

@@ -1,0 +1,61 @@
+//! The thickness of a coat.
+
+use super::length::over_inch;
+use super::lexicon::{self, Word};
+use super::measure::plus_minus;
+use super::number;
+use super::token::Chain;
+use super::what::{Found, What, one};
+use crate::quantity::Length;
+
+/// A coat by its thickness: `12 µm`, `0.3 mil`, `.0005 in min`, `0.05 mm`, `.0002-.0004 thick`. No size and no
+/// length of a fastener is so small as a coat: a hundredth of an inch without a unit is in inches.
+pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let first =
+        number::decimal(chain, at).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0))?;
+    if chain.inside_a_run(at) || chain.sign(first.end, &["/"]) && first.value >= THICKEST_INCH {
+        return None;
+    }
+    // Of a range the least is asked for.
+    let spread = plus_minus(chain, first.end);
+    let joint = chain.over(first.end, &["-", "–", "~", "/", "…"]);
+    let joint = if joint == first.end { over_to(chain, joint) } else { joint };
+    let joint = if joint == first.end { lexicon::over(chain, joint, Word::Most) } else { joint };
+    let second = number::decimal(chain, joint).filter(|second| {
+        joint != first.end && second.value > first.value && second.grouped.is_none_or(|_| second.value < 1.0)
+    });
+    let last = second.as_ref().unwrap_or(&first);
+    let past = spread.map_or(last.end, |(end, _)| end);
+    let unit = lexicon::find(chain, past, |word| match word {
+        Word::Micrometre => Some((Length::from_um(1.0), false, f64::INFINITY)),
+        Word::Mil => Some((Length::from_inch(0.001), true, f64::INFINITY)),
+        Word::Length("mm") => Some((Length::from_mm(1.0), false, THICKEST_MM)),
+        _ => None,
+    })
+    .filter(|(end, _)| !chain.inside_a_run(*end));
+    let (end, (unit, in_inches, most)) = unit.unwrap_or_else(|| {
+        let end = over_inch(chain, past);
+        (if chain.inside_a_run(end) { past } else { end }, (Length::from_inch(1.0), true, THICKEST_INCH))
+    });
+    if last.value > most || first.value <= 0.0 || chain.inside_a_run(end) {
+        return None;
+    }
+    let least = first.value - spread.map_or(0.0, |(_, by)| by);
+    let thickness = What::Thickness(least.max(0.0) * unit, in_inches);
+    let most = lexicon::over(chain, end, Word::Most);
+    let is_most = |before| lexicon::find(chain, before, |word| (word == Word::Most).then_some(())).is_some();
+    let below = |before| is_most(before) || chain.sign(before, &["<", "≤"]);
+    if second.is_none() && (most != end || chain.before(at).is_some_and(below)) {
+        return one(most, What::Not("the least of a coat is asked for, not the most: write that".into()));
+    }
+    one(lexicon::over(chain, end, Word::Least), thickness)
+}
+
+/// `from .0002 to .0004`.
+fn over_to(chain: &Chain<'_>, at: usize) -> usize {
+    if matches!(chain.word(at), Some("to" | "bis")) { chain.after(at) } else { at }
+}
+
+/// The thickest coat that is written in inches or in millimetres.
+const THICKEST_INCH: f64 = 0.01;
+const THICKEST_MM: f64 = 0.25;
