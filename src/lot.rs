@@ -19,6 +19,7 @@ pub mod plan;
 mod readings;
 mod rule;
 pub mod sample;
+mod scale;
 mod statistics;
 
 pub use compare::{Comparison, Rounding};
@@ -32,4 +33,5 @@ pub use paste::{
 };
 pub use readings::Readings;
 pub use rule::{AcceptanceLimits, AcceptanceRule, ReadingsRule, Retest, Standard};
+pub use scale::{OffScale, SCALE, off_scale};
 pub use statistics::{Statistics, femtometres};

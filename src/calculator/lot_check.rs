@@ -16,8 +16,9 @@ use crate::lot::inspection::{Method, Record};
 use crate::lot::plan::{Risk, risk};
 use crate::lot::sample::{self, Sample};
 use crate::lot::{
-    AcceptanceRule, Comma, Decision, Evidence, Hangs, Judgement, NoBound, Outlier, Readings, ReadingsRule,
-    Rounding, Sizes, Stage, Statistics, Terms, confidence_of, hangs, judge_sets, outliers,
+    AcceptanceRule, Comma, Decision, Evidence, Hangs, HangsOn, Judgement, NoBound, OffScale, Outlier,
+    Readings, ReadingsRule, Rounding, Sizes, Stage, Statistics, Terms, confidence_of, hangs, judge_sets,
+    off_scale, outliers,
 };
 use crate::quantity::{Length, PlainNumber};
 use crate::table::Refusal;
@@ -83,6 +84,8 @@ pub struct Outcome {
     pub reached: Option<PlainNumber>,
     /// Readings far off their articles.
     pub outliers: Vec<Outlier>,
+    /// Readings out of all proportion to their limit.
+    pub off_scale: Option<OffScale>,
     /// What the outcome hangs on, if readings that are in doubt decide it.
     pub hangs: Option<Hangs>,
     /// What a plan that was entered lets through.
@@ -130,16 +133,23 @@ impl Calculator for LotCheck {
         };
         let mut judgement = judge_sets(&input.readings, &terms).ok_or_else(|| {
             problem(Fault::Conflict(format!(
-                "the retest measures {} sets of the same size, one after the other, and {measured} articles cannot \
-                 be cut into them; add what is missing",
-                sizes.sets
+                "the retest measures {} sets of the same size, one after the other, and {} cannot be cut into them; \
+                 add what is missing",
+                sizes.sets,
+                named::articles(u32::try_from(measured).unwrap_or(u32::MAX))
             )))
         })?;
         // In the column that the lot mean is compared in.
         let measure = input.readings.measure;
         let least = input.rule.limits.lot_mean.map(|limit| measure.thickness(measure.column(&limit)));
         let outliers = outliers(&input.readings);
-        let hangs = hangs(&input.readings, &outliers, judgement.decision, &terms);
+        let off_scale = off_scale(&statistics, &input.rule.limits);
+        let with = judgement.decision;
+        // A coat that no process gives is accepted by nobody before it was looked at twice.
+        let in_doubt = with == Decision::Accept && off_scale.is_some_and(|off| off.above);
+        let hangs = hangs(&input.readings, &outliers, with, &terms).or_else(|| {
+            in_doubt.then_some(Hangs { on: HangsOn::Scale, with, without: Decision::NotDecided })
+        });
         if hangs.is_some() {
             judgement.decision = Decision::NotDecided;
         }
@@ -151,6 +161,7 @@ impl Calculator for LotCheck {
             evidence: Evidence::of(&statistics, input.lot, input.confidence),
             reached: least.and_then(|least| confidence_of(&statistics, input.lot, least)),
             outliers,
+            off_scale,
             hangs,
             risk: input.agreed.and_then(|articles| risk(articles, input.allowed.unwrap_or(0))),
         })

@@ -164,6 +164,8 @@ pub enum HangsOn {
     Outliers,
     /// Lines that repeat others.
     Repeats,
+    /// Readings out of all proportion to their limit.
+    Scale,
 }
 
 /// An outcome that hangs on readings that are in doubt.

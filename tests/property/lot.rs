@@ -182,3 +182,50 @@ fn readings_far_below_every_coat_are_asked_for_their_unit() {
     assert!(check("a153", thin).unwrap().starts_with("Measure again"));
     assert!(check("iso4042", "7.9\n8.2\n8.1").is_ok());
 }
+
+/// A slipped decimal point, or mils taken for micrometres, once were accepted without a word.
+#[test]
+fn readings_many_times_their_limit_are_looked_at_before_they_count() {
+    let check = |standard: &str, readings: &str| {
+        let pairs = [("standard", standard), ("lot", "3"), ("method", "section"), ("readings", readings)];
+        evaluate("lot", pairs).unwrap_or_else(|problems| panic!("{problems}"))
+    };
+    let look = |readings: &str, standard: &str| {
+        let report = check(standard, readings);
+        let said = report.findings.iter().find(|finding| finding.text.starts_with("Look at the readings"));
+        (report.headline, said.map(|finding| finding.text.replace('\u{a0}', " ")))
+    };
+    for (standard, readings, times) in [
+        ("a153", "560\n570\n580", "times"),
+        ("a153", "12.0 mil\n11.8\n11.9", "times"),
+        ("b695", "400\n410\n405", "times"),
+        ("iso1461", "530 µm\n70 µm\n72 µm", "times"),
+        ("a153", "400 g/m²\n3500\n410", "times"),
+    ] {
+        let (headline, said) = look(readings, standard);
+        assert!(
+            headline.starts_with("Not decided: it hangs on readings out of all proportion"),
+            "{headline}"
+        );
+        assert!(said.is_some_and(|said| said.contains(times)), "{readings}");
+    }
+    // Far below, the standard rejects it as it stands; that the unit may be another one is said all the same.
+    let (headline, said) = look("5.5 µm\n5.6\n5.4", "a153");
+    assert!(headline.starts_with("Measure again"), "{headline}");
+    assert!(said.is_some_and(|said| said.contains("one part in")));
+    // Thick, and as coats are; and one bare place.
+    assert_eq!(look("160\n150\n155", "a153").1, None);
+    assert!(check("a153", "160\n150\n155").headline.starts_with("Accept"));
+    assert_eq!(look("4\n55\n54", "a153").1, None);
+}
+
+#[test]
+fn one_article_is_said_in_the_singular() {
+    let problems = evaluate(
+        "lot",
+        [("standard", "a153"), ("lot", "600"), ("stage", "retest"), ("readings", "52 54 50 53 51")],
+    )
+    .unwrap_err()
+    .to_string();
+    assert!(problems.contains("and 1 article cannot be cut into them"), "{problems}");
+}

@@ -1,6 +1,7 @@
 //! What the lot check asks, and how it is read and written.
 
 use super::classes::{self, A153, B695, F2329, Iso1461, Iso4042};
+use super::named::articles;
 use super::{Input, Told};
 use crate::calculator::{
     Bound, Fault, Field, FieldAbout, FieldValue, Missed, RawText, Reader, Writer, choices,
@@ -212,7 +213,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
                 }
                 Some(agreed) if allowed >= agreed => {
                     let text =
-                        format!("of {agreed} articles fewer than {agreed} can be let miss, not {allowed}");
+                        format!("of {} fewer than {agreed} can be let miss, not {allowed}", articles(agreed));
                     return Err(reader.wrong(&ALLOWED, Fault::Conflict(text)));
                 }
                 Some(_) => {}
@@ -253,10 +254,10 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
         return Err(reader.wrong(&READINGS, Fault::NotUnderstood(text)));
     }
     let lot = lot?;
-    let articles = readings.article_count();
-    if usize::try_from(lot).is_ok_and(|lot| articles > lot) {
+    let measured = readings.article_count();
+    if usize::try_from(lot).is_ok_and(|lot| measured > lot) {
         let text = format!(
-            "{articles} articles were measured from a lot of {lot}; correct the lot, or write the readings of one \
+            "{measured} articles were measured from a lot of {lot}; correct the lot, or write the readings of one \
              article on one line"
         );
         return Err(reader.wrong(&LOT, Fault::Conflict(text)));

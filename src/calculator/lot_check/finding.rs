@@ -159,7 +159,27 @@ fn marked(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         let source = document::ARITHMETIC.computed("judged with and without what is in doubt");
         Finding::new(Mark::NotJudged, text, source)
     });
-    hangs.into_iter().chain(far_off).chain(repeats).collect()
+    hangs.into_iter().chain(off_scale(input, outcome)).chain(far_off).chain(repeats).collect()
+}
+
+/// Readings out of all proportion to their limit.
+fn off_scale(input: &Input, outcome: &Outcome) -> Option<Finding> {
+    let off = outcome.off_scale?;
+    let value = input.show(off.value);
+    let limit = input.readings.measure.column(&off.limit);
+    let times = Shown::plain(off.times(), 0);
+    let text = if off.above {
+        format!(
+            "Look at the readings: the greatest, {value}, is {times} times the least of {limit}. See that no decimal \
+             point has slipped, that the unit is the gauge's, and that the class is the one ordered."
+        )
+    } else {
+        format!(
+            "Look at the readings: their mean of {value} is one part in {times} of the least of {limit}. See that no \
+             decimal point has slipped and that the unit is the gauge's."
+        )
+    };
+    Some(Finding::new(Mark::Condition, text, lot::SCALE))
 }
 
 /// What an outcome hangs on, by name.
@@ -167,6 +187,7 @@ pub(super) fn in_doubt(on: HangsOn) -> &'static str {
     match on {
         HangsOn::Outliers => "what lies far off the other readings",
         HangsOn::Repeats => "lines that repeat others",
+        HangsOn::Scale => "readings out of all proportion to their limit",
     }
 }
 

@@ -1,6 +1,6 @@
 //! What stands beside the answer: the text as it was read, the articles, places, methods and plans.
 
-use super::Input;
+use super::{Input, named};
 use crate::calculator::{Figure, Section};
 use crate::lot::inspection::places;
 use crate::lot::{self, Line, LineUse, Standard, femtometres};
@@ -89,7 +89,10 @@ fn lines(input: &Input) -> Section {
         figures.push(Figure::words(format!("Line {}: {text}{cut}", line.number), line.usage.to_string()));
     }
     if more > 0 {
-        figures.push(Figure::words("Further lines", format!("{more} more articles, read in the same way")));
+        figures.push(Figure::words(
+            "Further lines",
+            format!("{} more, read in the same way", named::articles(more)),
+        ));
     }
     Section { title: "Pasted as read: the lines".into(), figures }
 }
