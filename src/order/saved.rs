@@ -70,7 +70,7 @@ impl Shelf {
         self.0.is_empty()
     }
 
-    /// The entries in whose name, line, fields or date all of these words stand, the newest first; each with
+    /// The entries in whose name, line, fields or date (as the device shows it) all of these words stand, the newest first; each with
     /// its name in the store.
     pub fn found(&self, words: &str) -> Vec<(&str, &Entry)> {
         let words = lower(words);
@@ -119,7 +119,7 @@ impl Shelf {
             return Ok(());
         }
         save(store, &renamed)?;
-        self.0.insert(new_place, Item::of(renamed));
+        self.0.insert(new_place, Item::of(renamed, store));
         self.remove(store, place).map(drop)
     }
 
@@ -148,21 +148,21 @@ impl Shelf {
 
     /// Takes in what another window has put under a name, or that it has removed it; whether that
     /// changed anything.
-    pub fn heard(&mut self, name: &str, text: Option<&str>) -> bool {
+    pub fn heard(&mut self, store: &impl Store, name: &str, text: Option<&str>) -> bool {
         if !is_ours(name) {
             return false;
         }
         let known = self.0.remove(name).is_some();
         if let Some(text) = text {
-            self.take(name.to_owned(), text.to_owned());
+            self.take(store, name.to_owned(), text.to_owned());
         }
         known || text.is_some()
     }
 
     /// Takes in what stands in the store under a name of ours.
-    fn take(&mut self, name: String, text: String) {
+    fn take(&mut self, store: &impl Store, name: String, text: String) {
         let entry = if name.starts_with(PREFIX) { Entry::read(&text) } else { None };
-        self.0.insert(name, entry.map_or(Item::Other(text), Item::of));
+        self.0.insert(name, entry.map_or(Item::Other(text), |entry| Item::of(entry, store)));
     }
 
     fn entries(&self) -> impl Iterator<Item = (&str, &Entry)> {
@@ -185,13 +185,13 @@ impl Shelf {
             return Ok(false);
         }
         save(store, &entry)?;
-        Ok(self.0.insert(place, Item::of(entry)).is_none())
+        Ok(self.0.insert(place, Item::of(entry, store)).is_none())
     }
 }
 
 impl Item {
-    fn of(entry: Entry) -> Self {
-        let text = entry.searched();
+    fn of(entry: Entry, store: &impl Store) -> Self {
+        let text = entry.searched(store);
         Self::Entry(entry, text)
     }
 

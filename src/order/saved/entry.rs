@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
-use super::PREFIX;
+use super::{PREFIX, Store};
 use crate::calculator::{About, Address, Damage, Form, Verdict, find};
 use crate::order::{self, Answer};
 use crate::quantity::letters::lower;
@@ -109,9 +109,11 @@ impl Entry {
         format!("1/sheet?{of}{fields}")
     }
 
-    /// All that is searched, in small letters: name, date, address, and what its fields say.
-    pub(super) fn searched(&self) -> String {
-        let mut text = format!("{} {} {}", self.name, self.saved, self.address);
+    /// All that is searched, in small letters: name, date as the device shows it, address, and what its fields
+    /// say.
+    pub(super) fn searched(&self, store: &impl Store) -> String {
+        let local = store.local_time(&self.saved);
+        let mut text = format!("{} {} {}", self.name, local.as_deref().unwrap_or(&self.saved), self.address);
         for (_, said) in Address::read(&self.address).0.draft.pairs() {
             text.push(' ');
             text.push_str(said);

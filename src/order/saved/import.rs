@@ -56,7 +56,7 @@ impl Import {
     fn take_others(&mut self, store: &impl Store, shelf: &mut Shelf) {
         for (name, text) in std::mem::take(&mut self.others) {
             if is_ours(&name) && store.text(&name) == Ok(None) && store::keep(store, &name, &text).is_ok() {
-                shelf.take(name, text);
+                shelf.take(store, name, text);
             }
         }
     }

@@ -44,7 +44,7 @@ impl Opening {
             let Some(name) = self.names.next() else { return self.move_old(store, count) };
             self.done += 1;
             match store.text(&name) {
-                Ok(Some(text)) => self.shelf.take(name, text),
+                Ok(Some(text)) => self.shelf.take(store, name, text),
                 // Another window has removed it meanwhile.
                 Ok(None) => {}
                 Err(fault) => self.fault = Some(fault),
@@ -85,7 +85,7 @@ impl Opening {
         }
         if ended {
             if let Some(old) = self.old.take().filter(|old| !old.left.is_empty()) {
-                self.shelf.take(version_one::NAME.to_owned(), old.left.join("\n"));
+                self.shelf.take(store, version_one::NAME.to_owned(), old.left.join("\n"));
             }
             return false;
         }

@@ -27,6 +27,12 @@ pub trait Store {
     /// # Errors
     /// Where the store may not be written.
     fn remove(&self, name: &str) -> Result<(), Fault>;
+
+    /// A time in UTC, as ISO 8601 writes it, by the clock on the wall; none where the device knows of none, or
+    /// it is no time.
+    fn local_time(&self, _time: &str) -> Option<String> {
+        None
+    }
 }
 
 /// Why something was not kept.

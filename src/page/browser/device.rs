@@ -88,6 +88,10 @@ impl Store for Device {
     fn remove(&self, name: &str) -> Result<(), Fault> {
         storage()?.remove_item(name).map_err(fault)
     }
+
+    fn local_time(&self, time: &str) -> Option<String> {
+        super::local_time(time)
+    }
 }
 
 fn storage() -> Result<Storage, Fault> {

@@ -119,7 +119,7 @@ pub fn SavedView() -> Html {
                 let Some(event) = event.dyn_ref::<StorageEvent>() else { return };
                 match event.key() {
                     Some(name) => {
-                        if kept.shelf.borrow_mut().heard(&name, event.new_value().as_deref()) {
+                        if kept.shelf.borrow_mut().heard(&Device, &name, event.new_value().as_deref()) {
                             kept.show(count + 1);
                         }
                     }

@@ -17,6 +17,8 @@ pub struct Device {
     pub deaf: Cell<bool>,
     /// It throws at this call, and afterwards if it does so for good.
     fails: Cell<Option<(usize, bool)>>,
+    /// What the clock on the wall shows.
+    pub clock: Cell<Option<fn(&str) -> String>>,
     pub calls: Cell<usize>,
     pub letters: Cell<usize>,
 }
@@ -107,5 +109,9 @@ impl Store for Device {
             self.texts.borrow_mut().remove(name);
         }
         Ok(())
+    }
+
+    fn local_time(&self, time: &str) -> Option<String> {
+        self.clock.get().map(|clock| clock(time))
     }
 }
