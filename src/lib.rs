@@ -21,6 +21,7 @@
 //! - [`sheet`]: the job sheet, the run sheets and the record of an inspection, as data.
 //! - [`course`]: lessons, and exercises that the calculators set and mark.
 //! - [`page`]: the browser; its components compile for wasm32 only, and no other room knows of it.
+#![forbid(unsafe_code)]
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod calculator;

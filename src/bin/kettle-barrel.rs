@@ -17,6 +17,7 @@ mod terminal {
     pub mod list;
     pub mod output;
     pub mod sources;
+    pub mod standard_output;
 }
 
 #[cfg(not(target_arch = "wasm32"))]

@@ -14,8 +14,8 @@ mod summary;
 mod table;
 
 pub use columns::{Layout, TEMPLATE};
-pub use reader::{Decode, List, Reads, Record, Unread};
-pub use result::{HEADING, Row, row, written, written_heading};
+pub use reader::{Decode, List, MARK, Reads, Record, Unread};
+pub use result::{HEADING, Row, heading, row, written, written_heading};
 pub use summary::Summary;
 pub use table::Table;
 

@@ -16,7 +16,7 @@ use kettle_barrel::lot::{Comma, Reading, as_read};
 use kettle_barrel::order::list::{Layout, row, safe};
 use kettle_barrel::order::saved::{File, Import};
 use kettle_barrel::order::{self, reading};
-use kettle_barrel::quantity::{Shown, number, unit};
+use kettle_barrel::quantity::{Shown, Units, number, unit};
 use kettle_barrel::thread::Designation;
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
@@ -300,7 +300,7 @@ proptest! {
         let layout = Layout::of(&heading, None);
         for line in &lines {
             let cells: Vec<&str> = line.split(char::from(layout.separator())).collect();
-            for cell in row(&layout.line(&cells)).record() {
+            for cell in row(&layout.line(&cells)).record(Units::default()) {
                 prop_assert!(!safe(&cell).starts_with(['=', '+', '-', '@']), "{line:?}: {cell:?}");
             }
         }

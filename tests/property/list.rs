@@ -9,6 +9,7 @@ use kettle_barrel::coat::Process;
 use kettle_barrel::order::list::{HEADING, List, Row, Unread, row};
 use kettle_barrel::order::{self, reading};
 use kettle_barrel::page::state::EXAMPLES;
+use kettle_barrel::quantity::Units;
 use kettle_barrel::rule::Topic;
 
 fn text(bytes: &[u8]) -> String {
@@ -29,7 +30,8 @@ fn rows(list: impl Into<Vec<u8>>) -> Result<Vec<Row>, Unread> {
 }
 
 fn cell(row: &Row, name: &str) -> String {
-    HEADING.into_iter().zip(row.record()).find(|(heading, _)| *heading == name).map(|(_, cell)| cell).unwrap()
+    let cells = HEADING.into_iter().zip(row.record(Units::default()));
+    cells.into_iter().find(|(heading, _)| *heading == name).map(|(_, cell)| cell).unwrap()
 }
 
 /// The zinc out of the kettle and the powder into the barrel, as the run sheets of the same order have them.
@@ -101,7 +103,7 @@ fn nothing_of_a_list_is_lost() {
     // As a spreadsheet counts them: the heading is the first, and an empty one says nothing.
     assert_eq!(records.iter().map(|record| record.row).collect::<Vec<_>>(), [2, 4]);
     let row = read.reads().row(&records[0]);
-    assert_eq!(row.line, "hex bolt, M16, length 60 mm, grade 8.8");
+    assert_eq!(row.line, "hex bolt, M16, length 60 mm, class 8.8");
     assert_eq!(row.not_used, "and more (no heading stands above it)");
     let long = "x".repeat(1 << 20);
     let rows = rows(format!("part,thread\nhex bolt,M16\n{long},M16\nhex bolt,M20\n")).unwrap();

@@ -41,6 +41,30 @@ mod unix {
         assert_eq!(status.code(), Some(3));
     }
 
+    /// With nowhere to write to, an answer once counted as written.
+    #[test]
+    #[cfg(target_os = "linux")]
+    fn a_closed_standard_output_is_an_error() {
+        let closed = |arguments: &[&str]| {
+            let output = Command::new("sh")
+                .args(["-c", "exec \"$0\" \"$@\" >&-", env!("CARGO_BIN_EXE_kettle-barrel")])
+                .args(arguments)
+                .output()
+                .unwrap();
+            (output.status.code(), String::from_utf8(output.stderr).unwrap())
+        };
+        let list = ["list", "tests/terminal/written.rs"];
+        for arguments in
+            [&["order", ORDER][..], &["--json", "coat"], &["--help"], &list, &["list", "--heading"]]
+        {
+            let (code, problem) = closed(arguments);
+            assert_eq!(code, Some(3), "{arguments:?}");
+            assert!(problem.contains("could not be written: standard output is closed"), "{problem}");
+        }
+        // Where there is nothing to write nothing was lost: the call was wrong, and that is told.
+        assert_eq!(closed(&["roast"]).0, Some(2));
+    }
+
     #[test]
     fn a_reader_that_has_seen_enough_is_no_fault() {
         let mut child =

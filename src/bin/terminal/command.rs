@@ -24,7 +24,7 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> ExitCode {
     match command.try_get_matches_from_mut(arguments) {
         Ok(matches) => match matches.subcommand() {
             // A list is written as it is read; every other answer is whole before it is written.
-            Some(("list", asked)) => list::run(asked, matches.get_flag("json")),
+            Some(("list", asked)) => list::run(asked, matches.get_flag("json"), units(&matches)),
             _ => output::write(answer(&mut command, &matches)),
         },
         Err(error) => {
@@ -41,17 +41,22 @@ fn answer(command: &mut Command, matches: &ArgMatches) -> Output {
     }
 }
 
+fn units(matches: &ArgMatches) -> Units {
+    Units::of_key(matches.get_one::<String>("units").map_or("", String::as_str))
+}
+
 fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, String> {
     let Some((name, asked)) = matches.subcommand() else {
         return Ok(Output::answer(command.render_help().ansi().to_string()));
     };
     let json = matches.get_flag("json");
-    let units = Units::of_key(matches.get_one::<String>("units").map_or("", String::as_str));
+    let units = units(matches);
     let words = || asked.get_many::<String>("words").unwrap_or_default().map(String::as_str);
     match name {
         "order" => Ok(order_line(words().collect::<Vec<_>>())?.in_units(units).output(json)),
         "sheet" | "reply" => Ok(paper(name, asked, words().collect(), units)?.output(json)),
         "course" => course::run(asked, json),
+        "sources" if json => Err(output::no_json("sources")),
         "sources" => sources::run(words()),
         "schema" => Ok(Output::answer(answer::SCHEMA.to_owned())),
         "completions" => {
@@ -78,6 +83,14 @@ fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, Strin
 
 /// Assesses one written order line; `-` reads it from standard input.
 fn order_line(words: Vec<&str>) -> Result<Answer, String> {
+    let is_option = |word: &&&str| {
+        word.strip_prefix("--").is_some_and(|name| name.starts_with(|c: char| c.is_ascii_alphabetic()))
+    };
+    if let Some(option) = words.iter().find(is_option) {
+        return Err(format!(
+            "“{option}” stands behind the line, whose words are the order; write it before the line."
+        ));
+    }
     let line = if words == ["-"] { standard_input()? } else { words.join(" ") };
     let reading = order::reading::read(&line);
     let (order, problems) = match order::assess(&reading.draft) {

@@ -22,7 +22,7 @@ pub fn standard_input() -> Result<String, String> {
         return Err(format!("Standard input is longer than {LONGEST_INPUT} bytes; give less."));
     }
     let text = String::from_utf8(bytes).map_err(|_| "Standard input is not UTF-8; convert it first.")?;
-    Ok(text.trim().to_owned())
+    Ok(text.trim_start_matches('\u{feff}').trim().to_owned())
 }
 
 /// The fields of a calculator, one a line.

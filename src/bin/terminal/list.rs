@@ -7,11 +7,15 @@ use std::process::ExitCode;
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use encoding_rs::WINDOWS_1252;
 use encoding_rs_io::DecodeReaderBytes;
-use kettle_barrel::order::list::{HEADING, List, Row, Summary, TEMPLATE, Unread, written, written_heading};
+use kettle_barrel::order::list::{
+    List, MARK, Row, Summary, TEMPLATE, Unread, heading, written, written_heading,
+};
+use kettle_barrel::quantity::Units;
 use rayon::prelude::*;
 use serde_json::{Map, Value};
 
-use super::output::{Code, Output, write};
+use super::output::{Code, Output, no_json, write};
+use super::standard_output::is_there;
 
 /// Lines that are held at a time.
 const HELD: usize = 4096;
@@ -31,6 +35,7 @@ pub fn command() -> Command {
         )
         .arg(flag("no-heading", "Leaves the heading of the results out, to put parts together"))
         .arg(flag("heading", "Prints the heading of the results alone"))
+        .arg(flag("mark", "Begins the results with the mark by which a spreadsheet knows UTF-8"))
         .arg(flag("summary", "Prints what the list comes to instead of its results"))
         .arg(flag("template", "Prints a list that shows how"))
         .after_help(
@@ -40,7 +45,11 @@ pub fn command() -> Command {
 }
 
 /// Answers the command.
-pub fn run(asked: &ArgMatches, json: bool) -> ExitCode {
+pub fn run(asked: &ArgMatches, json: bool, units: Units) -> ExitCode {
+    let alone = ["template", "heading", "summary"].into_iter().find(|name| asked.get_flag(name));
+    if let Some(name) = alone.filter(|_| json) {
+        return write(Output::misused(format!("{}\n", no_json(&format!("list --{name}")))));
+    }
     if asked.get_flag("template") {
         return write(Output::answer(TEMPLATE.to_owned()));
     }
@@ -51,10 +60,16 @@ pub fn run(asked: &ArgMatches, json: bool) -> ExitCode {
     } else {
         Shape::Csv { heading: !asked.get_flag("no-heading") }
     };
-    let output = BufWriter::new(io::stdout().lock());
+    let mut output = BufWriter::new(io::stdout().lock());
+    let begun = is_there().and_then(|()| {
+        let mark = asked.get_flag("mark") && !matches!(shape, Shape::Json);
+        if mark { output.write_all(MARK) } else { Ok(()) }
+    });
+    if let Err(problem) = begun {
+        return ended(Err(problem.into()));
+    }
     if asked.get_flag("heading") {
-        let mut output = output;
-        let written = output.write_all(&written_heading()).and_then(|()| output.flush());
+        let written = output.write_all(&written_heading(units)).and_then(|()| output.flush());
         return ended(written.map_err(Ended::from).map(|()| Code::Answered));
     }
     let name = asked.get_one::<String>("file").map_or("-", String::as_str);
@@ -64,7 +79,7 @@ pub fn run(asked: &ArgMatches, json: bool) -> ExitCode {
         File::open(name).map(|it| Box::new(it) as _)
     };
     match input {
-        Ok(input) => ended(list(input, shape, output)),
+        Ok(input) => ended(list(input, shape, units, output)),
         Err(problem) => write(Output::misused(format!("{name}: {problem}.\n"))),
     }
 }
@@ -108,15 +123,20 @@ fn ended(outcome: Result<Code, Ended>) -> ExitCode {
     write(Output { text: String::new(), problems: problem, code })
 }
 
-fn list(input: impl Read + 'static, shape: Shape, mut output: impl Write) -> Result<Code, Ended> {
+fn list(
+    input: impl Read + 'static,
+    shape: Shape,
+    units: Units,
+    mut output: impl Write,
+) -> Result<Code, Ended> {
     let unreadable = |problem: Unread| Ended::Unreadable(problem.to_string());
     // What begins with the mark of UTF-16 becomes UTF-8; anything else passes as it is.
     let input = BufReader::new(DecodeReaderBytes::new(input));
     let mut list = List::open(Box::new(input), text).map_err(unreadable)?;
     let reads = list.reads().clone();
-    let mut summary = Summary::default();
+    let mut summary = Summary::in_units(units);
     if shape == (Shape::Csv { heading: true }) {
-        output.write_all(&written_heading())?;
+        output.write_all(&written_heading(units))?;
     }
     loop {
         let records = list.take(HELD).or_else(|problem| {
@@ -129,8 +149,8 @@ fn list(input: impl Read + 'static, shape: Shape, mut output: impl Write) -> Res
         let rows: Vec<Row> = records.par_iter().map(|record| reads.row(record)).collect();
         records.iter().zip(&rows).for_each(|(record, row)| summary.add(record.row, row));
         match shape {
-            Shape::Csv { .. } => output.write_all(&written(&rows))?,
-            Shape::Json => rows.iter().try_for_each(|row| writeln!(output, "{}", json(row)))?,
+            Shape::Csv { .. } => output.write_all(&written(&rows, units))?,
+            Shape::Json => rows.iter().try_for_each(|row| writeln!(output, "{}", json(row, units)))?,
             Shape::Summary => {}
         }
     }
@@ -159,8 +179,8 @@ fn text(bytes: &[u8]) -> String {
 }
 
 /// A row as one line of JSON, by the names of the columns.
-fn json(row: &Row) -> Value {
-    let cells =
-        HEADING.iter().zip(row.record()).map(|(name, cell)| ((*name).to_owned(), Value::String(cell)));
+fn json(row: &Row, units: Units) -> Value {
+    let cells = heading(units).into_iter().zip(row.record(units));
+    let cells = cells.map(|(name, cell)| (name.into_owned(), Value::String(cell)));
     Value::Object(cells.collect::<Map<_, _>>())
 }

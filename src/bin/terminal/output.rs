@@ -8,6 +8,8 @@ use anstyle::{AnsiColor, Style};
 use kettle_barrel::calculator::{Mark, Verdict};
 use kettle_barrel::quantity::letters::lower;
 
+use super::standard_output::is_there;
+
 /// What the program writes.
 #[derive(Debug)]
 pub struct Output {
@@ -44,11 +46,15 @@ impl Output {
     }
 }
 
+/// What is said where nothing but text is written.
+pub fn no_json(what: &str) -> String {
+    format!("There is no JSON of {what}; leave --json out.")
+}
+
 /// Writes an answer, coloured where a terminal shows it, and says how the program ends.
 pub fn write(output: Output) -> ExitCode {
     let mut code = output.code;
-    let mut stdout = AutoStream::auto(io::stdout().lock());
-    let written = stdout.write_all(coloured(&output.text).as_bytes()).and_then(|()| stdout.flush());
+    let written = if output.text.is_empty() { Ok(()) } else { written(&output.text) };
     let mut problems = output.problems;
     match written {
         Ok(()) => {}
@@ -62,6 +68,13 @@ pub fn write(output: Output) -> ExitCode {
     // Where there is nobody to be told, the code alone tells.
     drop(AutoStream::auto(io::stderr().lock()).write_all(problems.as_bytes()));
     ExitCode::from(code as u8)
+}
+
+fn written(text: &str) -> io::Result<()> {
+    is_there()?;
+    let mut stdout = AutoStream::auto(io::stdout().lock());
+    stdout.write_all(coloured(text).as_bytes())?;
+    stdout.flush()
 }
 
 /// The text with its verdicts and marks in colour; the words say the same without it.

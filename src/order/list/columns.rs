@@ -28,6 +28,8 @@ pub enum Layout {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Column {
     says: Says,
+    /// Whether its heading speaks of classes, as metric parts have them.
+    of_classes: bool,
     /// The unit of its bare numbers, as its heading names it.
     unit: Option<String>,
 }
@@ -66,6 +68,10 @@ const HEADINGS: [(Says, &[&str]); 12] = [
             "grade",
             "material",
             "property class",
+            "class",
+            "klasse",
+            "steel class",
+            "strength class",
             "strength",
             "festigkeitsklasse",
             "werkstoff",
@@ -76,8 +82,8 @@ const HEADINGS: [(Says, &[&str]); 12] = [
     (Says::Place, &["place", "environment", "category", "corrosivity", "site", "umgebung", "ort"]),
     (Says::Years, &["years", "life", "service life", "years wanted", "jahre", "lebensdauer"]),
     (Says::Coat, &["coat", "coating", "finish", "zinc", "beschichtung", "überzug", "oberfläche"]),
-    (Says::Nut, &["nut", "nuts", "nut grade", "mutter", "muttern"]),
-    (Says::Washer, &["washer", "washers", "washer grade", "scheibe", "scheiben"]),
+    (Says::Nut, &["nut", "nuts", "nut grade", "nut class", "mutter", "muttern"]),
+    (Says::Washer, &["washer", "washers", "washer grade", "washer class", "scheibe", "scheiben"]),
 ];
 
 impl Layout {
@@ -162,36 +168,73 @@ impl Layout {
     /// The order line that the cells of a row make together, as a person would write it.
     pub fn line(&self, record: &[&str]) -> String {
         let Self::Columns { columns, .. } = self else { return record.join(", ") };
-        let said = record.iter().zip(columns).filter_map(|(cell, column)| {
-            let (cell, column) = (cell.trim(), column.as_ref()?);
-            (!cell.is_empty()).then(|| column.written(cell))
-        });
-        said.collect::<Vec<_>>().join(", ")
+        let cells = || {
+            let filled = record.iter().zip(columns).map(|(cell, column)| (cell.trim(), column.as_ref()));
+            filled.filter_map(|(cell, column)| Some((cell, column?))).filter(|(cell, _)| !cell.is_empty())
+        };
+        let names_size = |column: &Column| matches!(column.says, Says::Thread | Says::Line | Says::Part);
+        let sizes = cells().filter(|(_, column)| names_size(column));
+        let in_inches = sizes.filter_map(|(cell, _)| is_inch(cell)).next();
+        let said = cells().map(|(cell, column)| column.written(cell, in_inches));
+        said.filter(|said| !said.is_empty()).collect::<Vec<_>>().join(", ")
     }
 }
 
 impl Column {
-    /// A cell in words that stand for themselves.
-    fn written(&self, cell: &str) -> String {
+    /// A cell in words that stand for themselves; a bare number is what it is beside such a thread.
+    fn written(&self, cell: &str, in_inches: Option<bool>) -> String {
         let is_number = cell.starts_with(|c: char| c.is_ascii_digit())
             && !cell.contains(|c: char| c.is_alphabetic() || matches!(c, '"' | '\'' | '°'));
         let unit = self.unit.as_deref();
+        // A fraction is never one of a millimetre.
+        let length_in = || if in_inches == Some(true) || cell.contains('/') { "in" } else { "mm" };
+        let class = if self.of_classes || in_inches == Some(false) { "class" } else { "grade" };
+        let with = |noun: &str| {
+            let small = lower(cell);
+            match small.as_str() {
+                small if NONE.contains(&small) => String::new(),
+                small if YES.contains(&small) => format!("with {noun}"),
+                small if small.contains(noun) => cell.to_owned(),
+                _ if is_number => format!("with {class} {cell} {noun}"),
+                _ => format!("with {cell} {noun}"),
+            }
+        };
         match self.says {
             Says::Quantity if is_number => format!("{cell} pcs"),
             Says::Years if is_number => format!("{cell} years"),
-            Says::Length if is_number => format!("length {cell} {}", unit.unwrap_or("mm")),
+            Says::Length if is_number => format!("length {cell} {}", unit.unwrap_or(length_in())),
             Says::Length => format!("length {cell}"),
             Says::Coat if is_number => match unit {
                 Some(unit) => format!("{cell} {unit}"),
                 None => format!("coat {cell}"),
             },
-            Says::Steel if is_number => format!("grade {cell}"),
-            Says::Nut if !lower(cell).contains("nut") => format!("with {cell} nut"),
-            Says::Washer if !lower(cell).contains("washer") => format!("with {cell} washer"),
-            Says::Class if is_number => cell.to_owned(),
+            Says::Steel if is_number => format!("{class} {cell}"),
+            Says::Nut => with("nut"),
+            Says::Washer => with("washer"),
             _ => cell.to_owned(),
         }
     }
+}
+
+/// What people write into a cell where there is none, and where there is one.
+const NONE: [&str; 13] =
+    ["-", "–", "—", "--", "0", "no", "none", "n/a", "na", "without", "nein", "keine", "ohne"];
+const YES: [&str; 6] = ["x", "yes", "y", "1", "ja", "with"];
+
+/// Whether a size that is written so is one of an inch thread, of a metric one, or none.
+fn is_inch(text: &str) -> Option<bool> {
+    let digit = |text: &str| text.starts_with(|c: char| c.is_ascii_digit());
+    text.split([' ', ',', ';']).find_map(|word| {
+        let small = lower(word);
+        if small.strip_prefix('m').is_some_and(digit) {
+            return Some(false);
+        }
+        let parts = || word.split(['/', '-']);
+        let fraction = digit(word) && parts().count() > 1 && parts().all(digit);
+        let numbered = word.strip_prefix('#').is_some_and(digit);
+        let named = ["unc", "unf", "un"].contains(&small.as_str()) || digit(word) && word.ends_with('"');
+        (fraction || numbered || named).then_some(true)
+    })
 }
 
 fn column(heading: &str) -> Option<Column> {
@@ -202,7 +245,8 @@ fn column(heading: &str) -> Option<Column> {
     };
     let name = name.trim().trim_end_matches([':', '.']).replace(['_', '-'], " ");
     let (says, _) = HEADINGS.iter().find(|(_, names)| names.contains(&name.as_str()))?;
-    Some(Column { says: *says, unit: unit.filter(|unit| !unit.is_empty()).map(str::to_owned) })
+    let of_classes = name.contains("class") || name.contains("klasse");
+    Some(Column { says: *says, of_classes, unit: unit.filter(|unit| !unit.is_empty()).map(str::to_owned) })
 }
 
 /// What stands between the cells, where a first line such as `sep=;` names it.
@@ -232,6 +276,28 @@ fn cells(line: &str, separator: u8) -> Vec<String> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// A bare number once was millimetres on an inch thread, and a cell that says “none” put a nut on the bolt.
+    #[test]
+    fn a_cell_says_what_it_says_beside_its_thread() {
+        let said = |heading: &str, cells: &str| {
+            let layout = Layout::of(heading, None);
+            layout.line(&cells.split(',').collect::<Vec<_>>())
+        };
+        let lengths = "part,thread,length";
+        assert_eq!(said(lengths, "hex bolt,3/4-10,3"), "hex bolt, 3/4-10, length 3 in");
+        assert_eq!(said(lengths, "hex bolt,M20,3-1/2"), "hex bolt, M20, length 3-1/2 in");
+        assert_eq!(said(lengths, "hex bolt,M20 x 1.5,60"), "hex bolt, M20 x 1.5, length 60 mm");
+        assert_eq!(said("part,thread,length (mm)", "hex bolt,3/4-10,76"), "hex bolt, 3/4-10, length 76 mm");
+        for none in NONE {
+            assert_eq!(said("thread,nut,washer", &format!("M16,{none},{none}")), "M16", "{none}");
+        }
+        assert_eq!(said("thread,nut,washer", "M16,8,x"), "M16, with class 8 nut, with washer");
+        assert_eq!(said("thread,nut", "3/4-10,2H"), "3/4-10, with 2H nut");
+        assert_eq!(said("thread,steel", "M16,8"), "M16, class 8");
+        assert_eq!(said("thread,property class", "M16,8.8"), "M16, class 8.8");
+        assert_eq!(said("thread,steel", "3/4-10,8"), "3/4-10, grade 8");
+    }
 
     #[test]
     fn a_heading_is_told_from_a_line() {

@@ -57,8 +57,8 @@ pub enum Unread {
     Device(io::Error),
 }
 
-/// What some write before UTF-8 to say that it is.
-const MARK: &[u8] = b"\xEF\xBB\xBF";
+/// What some write before UTF-8 to say that it is: a spreadsheet asks for it.
+pub const MARK: &[u8] = b"\xEF\xBB\xBF";
 
 /// The longest first line, in bytes: a longer one is no heading and no order line.
 const LONGEST_FIRST: u64 = 1 << 20;

@@ -1,19 +1,22 @@
 //! What becomes of one line of a list.
 
+use std::borrow::Cow;
+
 use super::shared::Shared;
+use super::table::{number, under};
 use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
 use crate::order::judge::{Judged, Judgement, judge};
 use crate::order::recommend::conditions;
 use crate::order::{Answer, OrderLine, answer, arrange, read, reading};
 use crate::part::Shape;
-use crate::quantity::{Area, Length, Mass, Time};
+use crate::quantity::{Area, Length, Mass, Quantity, Time, Units, unit};
 use crate::rule::life::TABLE_ENDS;
 use crate::rule::{Key, fit::room_in_words};
 use crate::sentence::capital;
 use crate::thread::pair::Found;
 
-/// The heading of the results. It is stable: further columns come at the end.
+/// The heading of the results, in metric units. It is stable: further columns come at the end.
 pub const HEADING: [&str; 21] = [
     "line",
     "not used",
@@ -64,7 +67,7 @@ pub struct Assessed {
     pub take: Option<Taken>,
     /// How many pieces or sets, where it is said.
     pub quantity: Option<u32>,
-    /// Of the lot without its zinc, where the shape is known; of one set where no quantity is said.
+    /// Of the lot without its zinc, where quantity and shape are known.
     pub weight: Option<Mass>,
     /// The surface of the lot, alike.
     pub area: Option<Area>,
@@ -105,9 +108,11 @@ fn assessed(line: &OrderLine) -> Assessed {
     let judgement = judge(line);
     let answer = answer::answer(line, &judgement);
     let taken = judgement.processes.iter().find(|judged| Some(judged.process) == answer.recommended);
-    let sets = f64::from(line.quantity.unwrap_or(1));
-    let weight = judgement.items.iter().try_fold(Mass::from_kg(0.0), |sum, item| {
-        Some(sum + item.mass()? * (f64::from(item.per_set) * sets))
+    // Nobody knows what a lot weighs of which nobody says how many.
+    let weight = line.quantity.and_then(|sets| {
+        judgement.items.iter().try_fold(Mass::from_kg(0.0), |sum, item| {
+            Some(sum + item.mass()? * (f64::from(item.per_set) * f64::from(sets)))
+        })
     });
     Assessed {
         verdicts: judgement.processes.each_ref().map(Judged::verdict),
@@ -119,7 +124,7 @@ fn assessed(line: &OrderLine) -> Assessed {
         answer,
         quantity: line.quantity,
         weight,
-        area: arrange::area(line, &judgement, Shape::surface),
+        area: line.quantity.and_then(|_| arrange::area(line, &judgement, Shape::surface)),
     }
 }
 
@@ -141,25 +146,34 @@ fn take(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Taken {
         threads,
         coat: judged.offer.as_ref().map_or((nothing, nothing), |offer| (offer.min, offer.max)),
         years: case.and_then(|case| case.years()).map(|(min, max)| (min.min, max.most)),
-        zinc: judged.offer.as_ref().and_then(|offer| arrange::zinc_masses(line, judgement, offer)),
+        zinc: judged
+            .offer
+            .as_ref()
+            .filter(|_| line.quantity.is_some())
+            .and_then(|offer| arrange::zinc_masses(line, judgement, offer)),
         shared: Shared::of(line, judgement, judged),
     }
 }
 
+/// [`HEADING`] in the reader's units.
+pub fn heading(units: Units) -> [Cow<'static, str>; HEADING.len()] {
+    HEADING.map(|name| under(units, name))
+}
+
 /// The heading of the results as it is written into a file of comma-separated values.
-pub fn written_heading() -> Vec<u8> {
-    in_csv(std::iter::once(HEADING))
+pub fn written_heading(units: Units) -> Vec<u8> {
+    in_csv(std::iter::once(heading(units)), |cell| cell.as_bytes())
 }
 
 /// Rows of results as they are written into such a file.
-pub fn written(rows: &[Row]) -> Vec<u8> {
-    in_csv(rows.iter().map(Row::record))
+pub fn written(rows: &[Row], units: Units) -> Vec<u8> {
+    in_csv(rows.iter().map(|row| row.record(units)), |cell| cell.as_bytes())
 }
 
-fn in_csv<T: AsRef<[u8]>>(rows: impl Iterator<Item = [T; HEADING.len()]>) -> Vec<u8> {
+fn in_csv<T>(rows: impl Iterator<Item = [T; HEADING.len()]>, bytes: fn(&T) -> &[u8]) -> Vec<u8> {
     let mut writer = csv::Writer::from_writer(Vec::new());
     // Writing into memory has no way to fail.
-    rows.for_each(|row| drop(writer.write_record(row)));
+    rows.for_each(|row| drop(writer.write_record(row.iter().map(bytes))));
     writer.into_inner().unwrap_or_default()
 }
 
@@ -191,17 +205,19 @@ impl Row {
     }
 
     /// Its verdicts, the recommended process, the line to put on the order and what comes first, in words.
-    pub fn told(&self) -> [String; 6] {
+    pub fn told(&self, units: Units) -> [String; 6] {
         let Ok(assessed) = &self.result else { return Default::default() };
         let [hot_dip, mechanical, electroplated] =
             assessed.verdicts.map(|verdict| verdict.words().to_owned());
         let Answer { recommended, order, .. } = &assessed.answer;
         let recommended = recommended.map_or_else(String::new, |process| process.name().to_owned());
-        [hot_dip, mechanical, electroplated, recommended, order.clone(), assessed.first.join("; ")]
+        let [order, first] =
+            [order, &assessed.first.join("; ")].map(|text| units.sentence(text).into_owned());
+        [hot_dip, mechanical, electroplated, recommended, order, first]
     }
 
-    /// The cells below [`HEADING`].
-    pub fn record(&self) -> [String; HEADING.len()] {
+    /// The cells below [`heading`].
+    pub fn record(&self, units: Units) -> [String; HEADING.len()] {
         let mut cells: [String; HEADING.len()] = Default::default();
         let mut put = cells.iter_mut();
         let mut next = |text: String| {
@@ -219,17 +235,19 @@ impl Row {
             }
         };
         next(String::new());
-        self.told().into_iter().for_each(&mut next);
+        self.told(units).into_iter().for_each(&mut next);
+        // To the gram.
+        let kg = |mass: Mass| number(units, mass.show(&unit::KG, 3));
         let weight = assessed.weight.map_or_else(String::new, kg);
-        let area = assessed.area.map_or_else(String::new, |area| format!("{:.3}", area.m2()));
+        let area = assessed.area.map_or_else(String::new, |area| number(units, area.show(&unit::M2, 3)));
         let Some(take) = &assessed.take else {
             (0..7).for_each(|_| next(String::new()));
             next(weight);
             next(area);
             return cells;
         };
-        next(take.threads.clone());
-        [take.coat.0, take.coat.1].iter().for_each(|coat| next(format!("{:.0}", coat.um())));
+        next(units.sentence(&take.threads).into_owned());
+        [take.coat.0, take.coat.1].iter().for_each(|coat| next(number(units, coat.show(&unit::UM, 0))));
         let (from, to) = take.years.map_or((None, None), |(from, to)| (Some(from), to));
         [from, to].iter().for_each(|years| next(years.map_or_else(String::new, in_years)));
         let (least, greatest) = take.zinc.unzip();
@@ -237,17 +255,12 @@ impl Row {
         next(weight);
         next(area);
         if let Some(shared) = &take.shared {
-            next(shared.through.to_string());
+            next(units.sentence(&shared.through.to_string()).into_owned());
             next(shared.pick_up.map_or_else(String::new, kg));
             next(shared.powder.map_or_else(String::new, kg));
         }
         cells
     }
-}
-
-/// To the gram.
-fn kg(mass: Mass) -> String {
-    format!("{:.3}", mass.kg())
 }
 
 fn in_years(time: Time) -> String {
@@ -259,7 +272,7 @@ mod tests {
     use super::*;
 
     fn cells(line: &str) -> Vec<(&'static str, String)> {
-        HEADING.into_iter().zip(row(line).record()).collect()
+        HEADING.into_iter().zip(row(line).record(Units::default())).collect()
     }
 
     fn cell(line: &str, name: &str) -> String {
@@ -277,6 +290,30 @@ mod tests {
         let min: f64 = cell(line, "zinc min (kg)").parse().unwrap();
         let max: f64 = cell(line, "zinc max (kg)").parse().unwrap();
         assert!(0.0 < min && min < max);
+    }
+
+    /// Under the heading's own unit each number is the same size, coat and surface as well as weight.
+    #[test]
+    fn a_row_is_in_the_readers_units() {
+        let row = row("M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs");
+        let (metric, inch) = (row.record(Units::Metric), row.record(Units::Inch));
+        let of = |cells: &[String], name: &str| {
+            let place = HEADING.iter().position(|heading| heading.starts_with(name)).unwrap();
+            cells[place].parse::<f64>().unwrap()
+        };
+        for (name, factor) in
+            [("coat min", 25.4), ("zinc max", 0.453_592), ("weight", 0.453_592), ("area", 0.092_903)]
+        {
+            let (metric, inch) = (of(&metric, name), of(&inch, name));
+            assert!((inch * factor / metric - 1.0).abs() < 0.02, "{name}: {metric} and {inch}");
+        }
+        let names = heading(Units::Inch);
+        assert!(
+            ["coat min (mil)", "weight (lb)", "area (ft²)"]
+                .iter()
+                .all(|name| names.contains(&Cow::Borrowed(name)))
+        );
+        assert_eq!(heading(Units::default()), HEADING.map(Cow::Borrowed));
     }
 
     #[test]

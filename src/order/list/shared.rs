@@ -39,6 +39,8 @@ impl Shared {
     pub(super) fn of(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<Self> {
         let offer = judged.offer.as_ref()?;
         let class = offer.class;
+        // Of a lot of which nobody says how many pieces there are, nothing is known.
+        let is_known = line.quantity.is_some();
         Some(match judged.process {
             Process::HotDip => {
                 let length =
@@ -48,13 +50,13 @@ impl Shared {
                 let area = arrange::area(line, judgement, |shape| shape.blank().surface());
                 Self {
                     through: Through { class, kettle: Some((Bath::of(line.bath), wiping)) },
-                    pick_up: area.map(|area| pick_up(offer, area)),
+                    pick_up: area.filter(|_| is_known).map(|area| pick_up(offer, area)),
                     powder: None,
                 }
             }
             Process::Mechanical => {
                 let area = arrange::area(line, judgement, Shape::surface);
-                let powder = area.and_then(|area| powder(offer, area));
+                let powder = area.filter(|_| is_known).and_then(|area| powder(offer, area));
                 Self { through: Through { class, kettle: None }, pick_up: None, powder }
             }
             Process::Electroplated => {

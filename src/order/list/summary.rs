@@ -4,16 +4,19 @@ use std::collections::BTreeMap;
 use std::fmt;
 
 use super::result::{Assessed, Taken};
+use super::table::number;
 use super::{Row, Table};
 use crate::calculator::Verdict;
 use crate::coat::Process;
-use crate::quantity::{Area, Mass};
+use crate::quantity::{Area, Mass, Quantity, Units, unit};
 use crate::rule::{self, Key};
 
 /// What a list comes to: how many suit by process, what stands in the way most often, zinc and weight in
 /// all, and which lines go through the same kettle or barrel.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Summary {
+    /// The units of its numbers.
+    pub units: Units,
     /// Lines that were assessed.
     pub assessed: u64,
     /// Lines that could not be.
@@ -28,6 +31,8 @@ pub struct Summary {
     pub none_suits: u64,
     /// Lines whose zinc is not known, because a shape is not.
     pub zinc_unknown: u64,
+    /// Lines that do not say how many pieces they are.
+    pub quantity_unknown: u64,
     /// Of all lines whose shape is known.
     weight: Mass,
     in_the_way: BTreeMap<(Process, Key), u64>,
@@ -66,6 +71,7 @@ const NOTHING: Mass = Mass::from_kg(0.0);
 impl Default for Summary {
     fn default() -> Self {
         Self {
+            units: Units::default(),
             assessed: 0,
             problems: 0,
             not_all_used: 0,
@@ -73,6 +79,7 @@ impl Default for Summary {
             taken: [(0, NOTHING, NOTHING); 3],
             none_suits: 0,
             zinc_unknown: 0,
+            quantity_unknown: 0,
             weight: NOTHING,
             in_the_way: BTreeMap::new(),
             groups: BTreeMap::new(),
@@ -81,6 +88,11 @@ impl Default for Summary {
 }
 
 impl Summary {
+    /// Of nothing yet, its numbers to be shown in these units.
+    pub fn in_units(units: Units) -> Self {
+        Self { units, ..Self::default() }
+    }
+
     /// With one more row, which is the one of that number.
     pub fn add(&mut self, place: u64, row: &Row) {
         self.not_all_used += u64::from(!row.not_used.is_empty());
@@ -89,6 +101,7 @@ impl Summary {
             return;
         };
         self.assessed += 1;
+        self.quantity_unknown += u64::from(assessed.quantity.is_none());
         self.weight = self.weight + assessed.weight.unwrap_or(NOTHING);
         let judged = Process::ALL.into_iter().zip(assessed.verdicts).zip(assessed.in_the_way);
         for (((process, verdict), rule), counts) in judged.zip(&mut self.verdicts) {
@@ -109,7 +122,7 @@ impl Summary {
                 let (least, greatest) = take.zinc.unwrap_or((NOTHING, NOTHING));
                 *min = *min + least;
                 *max = *max + greatest;
-                self.zinc_unknown += u64::from(take.zinc.is_none());
+                self.zinc_unknown += u64::from(take.zinc.is_none() && assessed.quantity.is_some());
             }
         }
         if let Some(shared) = &take.shared {
@@ -134,7 +147,14 @@ impl Summary {
         if self.none_suits > 0 {
             said.push(format!("Of {} all three are ruled out.", lines(self.none_suits)));
         }
-        said.push(format!("Weight where the shape is known: {} kg.", kg(self.weight)));
+        let weight = self.units.show(self.weight.show(&unit::KG, 1));
+        said.push(format!("Weight where the shape is known: {weight}."));
+        if self.quantity_unknown > 0 {
+            said.push(format!(
+                "The quantity of {} is not known; the sums are without them.",
+                lines(self.quantity_unknown)
+            ));
+        }
         if self.zinc_unknown > 0 {
             said.push(format!(
                 "The zinc of {} is not known, because a shape is not; the sums are without it.",
@@ -150,22 +170,36 @@ impl Summary {
         tables.into_iter().filter(|table| !table.rows.is_empty()).collect()
     }
 
+    fn kg(&self, mass: Mass) -> String {
+        number(self.units, mass.show(&unit::KG, 1))
+    }
+
     fn by_process(&self) -> Table {
         let mut table = Table::of(
             "Verdicts by process, with the zinc on the lines that are recommended it",
             &["", "suits", "on conditions", "ruled out", "recommended", "zinc min (kg)", "zinc max (kg)"],
+            self.units,
         );
         let rows = Process::ALL.into_iter().zip(self.taken).map(|(process, (count, min, max))| {
             let of = |verdict| self.count(process, verdict).to_string();
             let [suits, conditions, out] = [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut].map(of);
-            vec![process.name().to_owned(), suits, conditions, out, count.to_string(), kg(min), kg(max)]
+            vec![
+                process.name().to_owned(),
+                suits,
+                conditions,
+                out,
+                count.to_string(),
+                self.kg(min),
+                self.kg(max),
+            ]
         });
         table.rows = rows.collect();
         table
     }
 
     fn in_the_way(&self) -> Table {
-        let mut table = Table::of("Most often in the way", &["lines", "", "what asks or forbids it"]);
+        let mut table =
+            Table::of("Most often in the way", &["lines", "", "what asks or forbids it"], self.units);
         let mut often: Vec<_> = self.in_the_way.iter().collect();
         often.sort_by_key(|(_, count)| std::cmp::Reverse(**count));
         let row = |((process, key), count): (&(Process, Key), &u64)| {
@@ -190,10 +224,12 @@ impl Summary {
                 "powder (kg)",
                 "which rows",
             ],
+            self.units,
         );
+        let kg = |mass| self.kg(mass);
         let row = |(through, group): (&str, &Group)| {
             let unknown = if group.unknown > 0 {
-                format!(", {} without a shape", group.unknown)
+                format!(", {} without a shape or a quantity", group.unknown)
             } else {
                 String::new()
             };
@@ -202,7 +238,7 @@ impl Summary {
                 format!("{}{unknown}", group.lines.count),
                 group.pieces.to_string(),
                 kg(group.weight),
-                format!("{:.1}", group.area.m2()),
+                number(self.units, group.area.show(&unit::M2, 1)),
                 kg(group.zinc.0),
                 kg(group.zinc.1),
                 group.pick_up.map_or_else(String::new, kg),
@@ -238,7 +274,7 @@ impl Default for Group {
 impl Group {
     fn add(&mut self, place: u64, assessed: &Assessed, take: &Taken) {
         self.lines.add(place);
-        self.pieces += u64::from(assessed.quantity.unwrap_or(1));
+        self.pieces += u64::from(assessed.quantity.unwrap_or(0));
         let (zinc, shared) = (take.zinc.unwrap_or((NOTHING, NOTHING)), take.shared.as_ref());
         self.join(&Self {
             weight: assessed.weight.unwrap_or(NOTHING),
@@ -296,10 +332,6 @@ impl fmt::Display for Places {
 
 fn lines(count: u64) -> String {
     format!("{count} line{}", if count == 1 { "" } else { "s" })
-}
-
-fn kg(mass: Mass) -> String {
-    format!("{:.1}", mass.kg())
 }
 
 impl fmt::Display for Summary {

@@ -3,6 +3,8 @@
 use std::borrow::Cow;
 use std::fmt;
 
+use crate::quantity::{Shown, Unit, Units, unit};
+
 /// Rows under a heading.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Table {
@@ -15,11 +17,31 @@ pub struct Table {
 }
 
 impl Table {
-    /// A table without rows yet.
-    pub fn of(title: impl Into<String>, heading: &[&'static str]) -> Self {
-        let heading = heading.iter().map(|name| Cow::Borrowed(*name)).collect();
+    /// A table without rows yet, its heading in the reader's units.
+    pub fn of(title: impl Into<String>, heading: &[&'static str], units: Units) -> Self {
+        let heading = heading.iter().map(|name| under(units, name)).collect();
         Self { title: title.into(), heading, rows: Vec::new() }
     }
+}
+
+/// The units that stand in headings.
+const UNITS: [&Unit; 3] = [&unit::UM, &unit::KG, &unit::M2];
+
+/// What stands over a column, with the unit of its numbers in the reader's system.
+pub(super) fn under(units: Units, heading: &'static str) -> Cow<'static, str> {
+    let parts = heading.strip_suffix(')').and_then(|heading| heading.split_once(" ("));
+    let unit = parts.and_then(|(_, symbol)| UNITS.into_iter().find(|unit| unit.symbol == symbol));
+    match (parts, unit) {
+        (Some((name, symbol)), Some(unit)) if units.unit(unit).symbol != symbol => {
+            format!("{name} ({})", units.unit(unit).symbol).into()
+        }
+        _ => heading.into(),
+    }
+}
+
+/// A number below such a heading.
+pub(super) fn number(units: Units, shown: Shown) -> String {
+    units.show(shown).digits()
 }
 
 impl fmt::Display for Table {

@@ -95,7 +95,7 @@ pub fn App() -> Html {
                 <main id="main" tabindex="-1">
                     { notice_bar(&page.notice, &dispatch) }
                     { view }
-                    if list { <ListView key="list" shown={on_list} /> }
+                    if list { <ListView key="list" shown={on_list} units={page.settings.units} /> }
                 </main>
                 { footer() }
             </div>

@@ -2,21 +2,25 @@
 
 use std::rc::Rc;
 
+use js_sys::{Array, Uint8Array};
 use web_sys::{HtmlInputElement, HtmlTextAreaElement};
 use yew::prelude::*;
 
 use super::table::table;
 use super::title::title;
-use crate::order::list::TEMPLATE;
+use crate::order::list::{MARK, TEMPLATE};
 use crate::page::browser;
 use crate::page::state::View;
 use crate::page::worker::{Outcome, Told, Work};
+use crate::quantity::Units;
 
 /// What the list needs to know.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// Whether it is what is open. It goes on while something else is.
     pub shown: bool,
+    /// The units of its results, those of when it was started.
+    pub units: Units,
 }
 
 /// How far it is.
@@ -41,7 +45,7 @@ pub fn ListView(props: &Props) -> Html {
     let run = use_mut_ref(|| 0_u32);
     let pasted = use_node_ref();
     let start = {
-        let (stage, work, run) = (stage.clone(), Rc::clone(&work), Rc::clone(&run));
+        let (stage, work, run, units) = (stage.clone(), Rc::clone(&work), Rc::clone(&run), props.units);
         move |list: web_sys::Blob| {
             work.take();
             *run.borrow_mut() += 1;
@@ -68,7 +72,7 @@ pub fn ListView(props: &Props) -> Html {
                 }
             };
             let (stage, work) = (stage.clone(), Rc::clone(&work));
-            Work::start(list, hear, move |started| match started {
+            Work::start(list, units, hear, move |started| match started {
                 Some(started) if is_this() => drop(work.replace(Some(started))),
                 Some(_) => {}
                 None => stage.set(Stage::Stopped(NO_WORKER)),
@@ -178,10 +182,23 @@ fn progress(stage: &Stage, cancel: Callback<MouseEvent>) -> Html {
 fn outcome(stage: &Stage) -> Html {
     let Stage::Ended(outcome) = stage else { return Html::default() };
     let results = outcome.results.clone().map(|results| {
+        let marked = results.clone();
         let save = move |_: MouseEvent| {
             browser::download_blob("order-list-results.csv", results.clone().into());
         };
-        html! { <div class="tools"><button type="button" class="strong" onclick={save}>{ "Save the results" }</button></div> }
+        // Without the mark some spreadsheets take UTF-8 for something else, and programs are put off by it.
+        let save_marked = move |_: MouseEvent| {
+            let parts = Array::of2(&Uint8Array::from(MARK), &marked);
+            if let Ok(blob) = web_sys::Blob::new_with_blob_sequence(&parts) {
+                browser::download_blob("order-list-results.csv", blob.into());
+            }
+        };
+        html! {
+            <div class="tools">
+                <button type="button" class="strong" onclick={save}>{ "Save the results" }</button>
+                <button type="button" onclick={save_marked}>{ "Save for a spreadsheet" }</button>
+            </div>
+        }
     });
     html! {
         <div class="outcome">

@@ -10,6 +10,7 @@ use web_sys::{Blob, BlobPropertyBag, DedicatedWorkerGlobalScope, MessageEvent};
 use super::bytes::{Bytes, text};
 use super::told::{Outcome, Told};
 use crate::order::list::{List, Record, Row, Summary, Table, Unread, written, written_heading};
+use crate::quantity::Units;
 
 /// Lines that are assessed before the clock is looked at: a few milliseconds.
 const HELD: usize = 32;
@@ -28,8 +29,10 @@ pub fn serve(scope: DedicatedWorkerGlobalScope) {
         let _ = to_page.post_message(&told.to_message());
     };
     let work = Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
-        if let Ok(file) = event.data().dyn_into::<Blob>() {
-            told(&Told::Ended(assess(file, &told)));
+        let asked: Array = event.data().unchecked_into();
+        let units = Units::of_key(&asked.get(1).as_string().unwrap_or_default());
+        if let Ok(file) = asked.get(0).dyn_into::<Blob>() {
+            told(&Told::Ended(assess(file, units, &told)));
         }
     });
     scope.set_onmessage(Some(work.as_ref().unchecked_ref()));
@@ -47,7 +50,7 @@ struct Gathered {
     part: Vec<u8>,
 }
 
-fn assess(file: Blob, tell: &impl Fn(&Told)) -> Outcome {
+fn assess(file: Blob, units: Units, tell: &impl Fn(&Told)) -> Outcome {
     let size = file.size().max(1.0);
     let nothing =
         |why: String| Outcome { said: Vec::new(), unread: Some(why), tables: Vec::new(), results: None };
@@ -60,7 +63,8 @@ fn assess(file: Blob, tell: &impl Fn(&Told)) -> Outcome {
         Err(problem) => return nothing(problem.to_string()),
     };
     let reads = list.reads().clone();
-    let mut gathered = Gathered { part: written_heading(), ..Gathered::default() };
+    let summary = Summary::in_units(units);
+    let mut gathered = Gathered { summary, part: written_heading(units), ..Gathered::default() };
     let mut said_at = 0.0;
     let ended = loop {
         let records = match list.take(HELD) {
@@ -86,6 +90,7 @@ fn assess(file: Blob, tell: &impl Fn(&Told)) -> Outcome {
 
 impl Gathered {
     fn take(&mut self, records: &[Record], rows: &[Row]) {
+        let units = self.summary.units;
         for (record, row) in records.iter().zip(rows) {
             self.summary.add(record.row, row);
             let place = || record.row.to_string();
@@ -93,12 +98,12 @@ impl Gathered {
                 self.problems.push(vec![place(), row.line.clone(), wrong]);
             }
             if self.first.len() < SHOWN {
-                let [hot_dip, mechanical, electroplated, _, order, first] = row.told();
+                let [hot_dip, mechanical, electroplated, _, order, first] = row.told(units);
                 let cells = [place(), row.line.clone(), order, first, hot_dip, mechanical, electroplated];
                 self.first.push(cells.into());
             }
         }
-        self.part.append(&mut written(rows));
+        self.part.append(&mut written(rows, units));
         if self.part.len() >= PART {
             self.end_part();
         }
@@ -128,7 +133,7 @@ impl Gathered {
             let more =
                 if rows.len() == SHOWN { format!("{title}, the first {SHOWN}") } else { title.to_owned() };
             if !rows.is_empty() {
-                tables.push(Table { rows, ..Table::of(more, heading) });
+                tables.push(Table { rows, ..Table::of(more, heading, Units::default()) });
             }
         };
         show("Problems", &["row", Outcome::ORDER, "what is wrong or was not used"], self.problems);

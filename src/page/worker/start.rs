@@ -11,6 +11,7 @@ use web_sys::{
 };
 
 use super::told::Told;
+use crate::quantity::Units;
 
 /// A worker that assesses a list. It ends when this is dropped.
 pub struct Work {
@@ -24,17 +25,18 @@ pub struct Work {
 const STARTER: &str = "\nonmessage = ({ data }) => { onmessage = null; initSync({ module: data }); };\n";
 
 impl Work {
-    /// Starts a worker on a list, and gives it to `started`; `None` where the browser starts none. What it
+    /// Starts a worker on a list, its results in these units, and gives it to `started`; `None` where the browser starts none. What it
     /// tells goes to `told`; none where it stopped.
     pub fn start(
         list: Blob,
+        units: Units,
         told: impl Fn(Option<Told>) + Clone + 'static,
         started: impl FnOnce(Option<Self>) + 'static,
     ) {
         spawn_local(async move {
             let work = async {
                 let (script, kind) = script().await?;
-                Self::of(&script, kind, &list, told).ok()
+                Self::of(&script, kind, &Array::of2(&list, &units.key().into()), told).ok()
             };
             started(work.await);
         });
@@ -43,7 +45,7 @@ impl Work {
     fn of(
         script: &str,
         kind: WorkerType,
-        list: &Blob,
+        asked: &Array,
         told: impl Fn(Option<Told>) + Clone + 'static,
     ) -> Result<Self, JsValue> {
         let media = BlobPropertyBag::new();
@@ -64,7 +66,7 @@ impl Work {
         worker.set_onmessage(Some(told.as_ref().unchecked_ref()));
         worker.set_onerror(Some(failed.as_ref().unchecked_ref()));
         worker.post_message(&wasm_bindgen::module())?;
-        worker.post_message(list)?;
+        worker.post_message(asked)?;
         Ok(Self { worker, _script: script, _told: told, _failed: failed })
     }
 }
