@@ -229,7 +229,7 @@ pub fn calculator_sheet(
 fn made(entry: &Entry, draft: &Draft, key: &str, heading: &Heading) -> Result<Sheet, Problems> {
     let sheet = match key {
         WORKING => None,
-        _ => run::of(entry.about.id, draft)?.or(inspection::of(entry.about.id, draft)?),
+        _ => run::of(entry.about.id, draft, heading.units)?.or(inspection::of(entry.about.id, draft)?),
     };
     sheet.map_or_else(|| working::of(entry, draft, heading.units), Ok)
 }

@@ -13,7 +13,7 @@ use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, unit};
-use crate::rule::{Case, Offer, Ruling, Topic};
+use crate::rule::{Case, Key, Offer, Ruling, Topic};
 use crate::sentence::{capital, capitalized};
 use crate::site::Category;
 use crate::site::life::{self, Exponent, Years};
@@ -28,7 +28,7 @@ pub fn arrange(line: &OrderLine, judgement: &Judgement) -> Assessment {
     Assessment {
         headline: headline(line, &processes),
         figures: figures(line, judgement),
-        cautions: cautions(&processes),
+        cautions: cautions(&processes, judgement),
         notes: notes(line, judgement),
         pictures: picture::of(line, judgement, answer.recommended),
         answer,
@@ -282,7 +282,7 @@ pub(super) fn area(line: &OrderLine, judgement: &Judgement, of: impl Fn(&Shape) 
     Some(of_set * f64::from(line.quantity.unwrap_or(1)))
 }
 
-fn cautions(processes: &[ProcessAssessment; 3]) -> Vec<Caution> {
+fn cautions(processes: &[ProcessAssessment; 3], judgement: &Judgement) -> Vec<Caution> {
     let open =
         |process: Process| processes.iter().any(|p| p.process == process && p.verdict != Verdict::RuledOut);
     let mut cautions = Vec::new();
@@ -292,7 +292,11 @@ fn cautions(processes: &[ProcessAssessment; 3]) -> Vec<Caution> {
     if open(Process::Mechanical) {
         cautions.extend([Caution::HydrogenGas, Caution::ZincDust]);
     }
-    cautions.extend([Caution::DelayedFracture, Caution::NotReused, Caution::StandardFirst]);
+    cautions.push(Caution::DelayedFracture);
+    if judgement.processes.iter().any(|judged| judged.ruling(Key::StructuralReuse).is_some()) {
+        cautions.push(Caution::NotReused);
+    }
+    cautions.push(Caution::StandardFirst);
     cautions
 }
 

@@ -36,10 +36,11 @@ pub(super) fn sheet(assessed: &Assessed, heading: &Heading) -> Sheet {
     }
     middle.push(cautions(&assessment.cautions));
     sources.extend(assessment.sources());
-    middle.push(source_block(sources));
     for row in middle.iter_mut().flat_map(|block| &mut block.rows) {
         row.text = heading.units.sentence(&row.text).into_owned().into();
     }
+    // What a document calls its places stays as it is printed.
+    middle.push(source_block(sources));
     Sheet::of("Job sheet", middle)
 }
 
@@ -92,6 +93,7 @@ fn others(assessed: &Assessed, taken: Option<&Judged>, heading: &Heading) -> Blo
     let others = others.filter(|judged| taken.is_none_or(|taken| taken.process != judged.process));
     let row = |judged: &Judged| {
         let mut why = why(assessed, judged);
+        why.extend(change(assessed, judged));
         if !judged.is_ruled_out()
             && let Some(price) = price::row(assessed, judged.process, &heading.prices)
         {
@@ -123,6 +125,25 @@ pub(super) fn why(assessed: &Assessed, judged: &Judged) -> Vec<String> {
         why.extend(life.take(1).map(|figure| format!("{}: {}", figure.name, figure.value)));
     }
     why
+}
+
+/// Whether a process is the one that the order asks for.
+pub(super) fn is_asked(assessed: &Assessed, judged: &Judged) -> bool {
+    assessed.line.asked.and_then(|asked| asked.process()) == Some(judged.process)
+}
+
+/// The nearest change that would make a process suit that is ruled out, and whether it is the one asked for.
+pub(super) fn change(assessed: &Assessed, judged: &Judged) -> Vec<String> {
+    let asked = judged.is_ruled_out() && is_asked(assessed, judged);
+    let asked = asked.then(|| "it is what was asked for".to_owned());
+    let change = judged_figures(assessed, judged).and_then(|process| process.change.as_deref());
+    asked.into_iter().chain(change.map(clause)).collect()
+}
+
+/// A sentence as a part of another.
+fn clause(sentence: &str) -> String {
+    let sentence = sentence.trim_end_matches('.');
+    sentence.strip_prefix("It ").map_or_else(|| sentence.to_owned(), |rest| format!("it {rest}"))
 }
 
 fn judged_figures<'a>(assessed: &'a Assessed, judged: &Judged) -> Option<&'a ProcessAssessment> {
@@ -172,12 +193,19 @@ fn coat(assessed: &Assessed, taken: &ProcessAssessment, judged: &Judged, sources
     Block::new("Coat and inspection", Look::Half, rows)
 }
 
+/// How the parts are baked, or what is to be settled of it.
 fn bake(assessed: &Assessed, judged: &Judged) -> Row {
-    let baked =
-        judged.demands().iter().find(|demand| matches!(demand.instruction, Some(Instruction::Bake(_))));
-    let text = match baked {
-        Some(demand) => without_sources(&capital(&demand.text(&assessed.judgement, judged))),
-        None => "none is asked for".to_owned(),
+    let told = judged.demands().iter().map(|demand| {
+        let text = demand.text(&assessed.judgement, judged);
+        (matches!(demand.instruction, Some(Instruction::Bake(_))), text)
+    });
+    let (baked, other): (Vec<_>, Vec<_>) = told.partition(|(bakes, _)| *bakes);
+    let settled = baked.into_iter().chain(other.into_iter().filter(|(_, text)| lower(text).contains("bak")));
+    let texts: Vec<String> = settled.map(|(_, text)| without_sources(&capital(&text))).collect();
+    let text = match texts.as_slice() {
+        [] if assessed.line.steel.is_none() => "not known: the steel is not said".to_owned(),
+        [] => "none is asked for".to_owned(),
+        texts => texts.join("; "),
     };
     Row::said("Bake", text)
 }

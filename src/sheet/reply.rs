@@ -53,7 +53,11 @@ pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
     }
     text.push_str("\nThe other finishes:\n");
     let others = assessed.judgement.processes.iter();
-    for judged in others.filter(|judged| Some(judged.process) != assessment.answer.recommended) {
+    let mut others: Vec<&Judged> =
+        others.filter(|judged| Some(judged.process) != assessment.answer.recommended).collect();
+    // What was asked for is answered first.
+    others.sort_by_key(|judged| !job::is_asked(assessed, judged));
+    for judged in others {
         text.push_str(&format!("- {}\n", other(assessed, judged, heading)));
     }
     text.push_str(
@@ -70,7 +74,9 @@ pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
 
 /// What is not recommended, with why.
 fn other(assessed: &Assessed, judged: &Judged, heading: &Heading) -> String {
-    let why = job::why(assessed, judged).join("; ");
+    let mut why = job::why(assessed, judged);
+    why.extend(job::change(assessed, judged));
+    let why = why.join("; ");
     let why = heading.units.sentence(&why);
     match judged.verdict() {
         Verdict::Suits => format!("{} would suit as well: {why}.", judged.process.name()),

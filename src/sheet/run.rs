@@ -6,6 +6,7 @@ use crate::calculator::kettle_pickup::KettlePickup;
 use crate::calculator::powder_mass::PowderMass;
 use crate::calculator::run::{RunStep, when};
 use crate::calculator::{Calculator, Caution, Draft, Figure, Mark, Problems, Report, parse, run};
+use crate::quantity::Units;
 use crate::source::Source;
 
 /// The calculator of the barrel.
@@ -17,25 +18,31 @@ pub(super) const KETTLE: &str = KettlePickup::ABOUT.id;
 ///
 /// # Errors
 /// What is wrong with its fields.
-pub(super) fn of(id: &str, draft: &Draft) -> Result<Option<Sheet>, Problems> {
+pub(super) fn of(id: &str, draft: &Draft, units: Units) -> Result<Option<Sheet>, Problems> {
     match id {
         BARREL => {
             let input = parse::<PowderMass>(draft)?;
             let outcome = PowderMass::solve(&input).map_err(Problems::one)?;
             let report = PowderMass::explain(&input, &outcome);
-            Ok(Some(sheet("Run sheet of the barrel", &outcome.run, input.plan.start, report)))
+            Ok(Some(sheet("Run sheet of the barrel", &outcome.run, input.plan.start, report, units)))
         }
         KETTLE => {
             let input = parse::<KettlePickup>(draft)?;
             let outcome = KettlePickup::solve(&input).map_err(Problems::one)?;
             let report = KettlePickup::explain(&input, &outcome);
-            Ok(Some(sheet("Run sheet of the kettle", &outcome.run, None, report)))
+            Ok(Some(sheet("Run sheet of the kettle", &outcome.run, None, report, units)))
         }
         _ => Ok(None),
     }
 }
 
-fn sheet(title: &'static str, steps: &[RunStep], start: Option<run::Clock>, report: Report) -> Sheet {
+fn sheet(
+    title: &'static str,
+    steps: &[RunStep],
+    start: Option<run::Clock>,
+    report: Report,
+    units: Units,
+) -> Sheet {
     let mut sources: Vec<Source> = steps.iter().map(|step| step.source).collect();
     let rows = steps.iter().enumerate().map(|(at, step)| {
         let figures: Vec<String> = step.figures.iter().map(figure).collect();
@@ -67,9 +74,12 @@ fn sheet(title: &'static str, steps: &[RunStep], start: Option<run::Clock>, repo
                 ],
             ),
             Block::new("Cautions", Look::Small, cautions),
-            source_block(sources),
         ],
     );
+    for row in sheet.blocks.iter_mut().flat_map(|block| &mut block.rows) {
+        row.text = units.sentence(&row.text).into_owned().into();
+    }
+    sheet.blocks.push(source_block(sources));
     sheet.pages = 2;
     sheet
 }
