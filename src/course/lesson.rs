@@ -17,14 +17,15 @@
 //! the value put into the step `d_m`; `{a .headline}` is the answer in one sentence; `{rule f2329-ban}`
 //! is the limit of a rule.
 
-use crate::calculator::{Draft, Form, Link, Picture, Report, find};
+use crate::calculator::{Address, Draft, Form, Link, Picture, Report, find};
 use crate::rule::{self, Key};
 use crate::working::Step;
 
 use super::exercise::Exercise;
 use super::random::Random;
 use super::set::set;
-use super::setup::{Level, Topic};
+use super::setup::{ABOUT, Level, Room, Topic};
+use super::text::{write_question, write_task};
 
 /// A lesson as it is written.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -97,9 +98,20 @@ pub fn lesson_of(key: &str) -> Option<&'static Lesson> {
 }
 
 impl Lesson {
+    /// The way to it.
+    pub fn address(&self) -> Address {
+        let pairs = [("room", Room::Lessons.key()), ("lesson", self.key)];
+        Address::new(ABOUT.id, pairs.into_iter().collect())
+    }
+
     /// What it is about.
     pub fn title(&self) -> &'static str {
         self.head("title").next().unwrap_or(self.key)
+    }
+
+    /// Whether a calculator is opened in it.
+    pub fn opens(&self, calculator: &str) -> bool {
+        self.head("case ").any(|case| case.split([' ', ':']).any(|word| word == calculator))
     }
 
     /// The lesson with its numbers.
@@ -248,6 +260,13 @@ impl std::fmt::Display for Page {
                 Block::Step(step) => writeln!(f, "\n  {step}\n  {}", step.source)?,
             }
         }
-        Ok(())
+        let Some(exercise) = &self.exercise else { return Ok(()) };
+        writeln!(f, "\nTo end with")?;
+        write_task(f, exercise)?;
+        exercise
+            .questions
+            .iter()
+            .zip(1..)
+            .try_for_each(|(question, number)| write_question(f, number, question))
     }
 }

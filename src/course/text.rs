@@ -3,7 +3,7 @@
 use std::fmt::{self, Write};
 
 use super::Sheet;
-use super::exercise::{Exercise, Sought};
+use super::exercise::{Exercise, Question, Sought};
 
 impl Sheet {
     /// What the sheet is.
@@ -54,19 +54,20 @@ impl fmt::Display for Sheet {
             write_task(f, exercise)?;
             for question in &exercise.questions {
                 number += 1;
-                writeln!(f, "  Question {number}: {}", question.text)?;
-                if let Sought::OneOf(options, _) = &question.sought {
-                    for (place, option) in options.iter().enumerate() {
-                        writeln!(f, "    {}. {option}", place + 1)?;
-                    }
-                }
+                write_question(f, number, question)?;
             }
         }
         Ok(())
     }
 }
 
-fn write_task(f: &mut fmt::Formatter<'_>, exercise: &Exercise) -> fmt::Result {
+pub(super) fn write_question(f: &mut fmt::Formatter<'_>, number: usize, question: &Question) -> fmt::Result {
+    writeln!(f, "  Question {number}: {}", question.text)?;
+    let Sought::OneOf(options, _) = &question.sought else { return Ok(()) };
+    options.iter().enumerate().try_for_each(|(place, option)| writeln!(f, "    {}. {option}", place + 1))
+}
+
+pub(super) fn write_task(f: &mut fmt::Formatter<'_>, exercise: &Exercise) -> fmt::Result {
     writeln!(f, "  {}", exercise.scene)?;
     for (name, value) in &exercise.givens {
         writeln!(f, "  {name}: {}", value.replace('\n', "; "))?;

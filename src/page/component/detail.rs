@@ -7,19 +7,21 @@ use super::note::{cautions, notes};
 use super::part::{Part, Piece};
 use super::picture::PictureBlock;
 use crate::calculator::{Figure, Picture, Report};
+use crate::course::lesson::{LESSONS, Lesson};
 use crate::order::Assessment;
+use crate::page::state::View;
 
 /// Everything behind an answer.
-pub fn detail(found: &Found) -> Html {
+pub fn detail(found: &Found, view: View) -> Html {
     let inside = match found {
-        Found::Report(report) => of_report(report),
+        Found::Report(report) => of_report(report, view),
         Found::Assessment(assessment) => of_order(assessment),
         Found::Problems(_) | Found::Nothing => Html::default(),
     };
     html! { <div class="detail">{ inside }</div> }
 }
 
-fn of_report(report: &Report) -> Html {
+fn of_report(report: &Report, view: View) -> Html {
     html! {
         <>
             { part(Piece::Figures(report.figures.clone())) }
@@ -27,6 +29,7 @@ fn of_report(report: &Report) -> Html {
             { part(Piece::Rules(report.findings.clone())) }
             { part(Piece::Sections(report.sections.clone())) }
             { part(Piece::Working(report.working.clone(), answered(report))) }
+            { lessons(view) }
             { notes(&report.notes) }
             { cautions(&report.cautions) }
             { part(Piece::Sources(report.sources())) }
@@ -51,6 +54,20 @@ fn of_order(assessment: &Assessment) -> Html {
             { part(Piece::Sources(assessment.sources())) }
         </>
     }
+}
+
+/// The lessons that open this calculator.
+fn lessons(view: View) -> Html {
+    let id = view.calculator().map_or("", |entry| entry.about.id);
+    let lessons = LESSONS.iter().filter(|lesson| lesson.opens(id));
+    let link = |lesson: &Lesson| {
+        html! { <li><a href={format!("#{}", lesson.address())}>{ lesson.title() }</a></li> }
+    };
+    let links: Vec<Html> = lessons.map(link).collect();
+    if links.is_empty() {
+        return Html::default();
+    }
+    html! { <nav class="rooms block" aria-label="Lessons on this"><h2>{ "Lessons on this" }</h2><ul>{ for links }</ul></nav> }
 }
 
 fn part(piece: Piece) -> Html {

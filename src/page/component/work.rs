@@ -72,7 +72,7 @@ pub fn Work(props: &Props) -> Html {
                 } else {
                     { form }
                 }
-                { detail(&found) }
+                { detail(&found, *view) }
             </div>
         </>
     }
