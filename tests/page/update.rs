@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use crate::harness::{Done, KEPT};
-use crate::xtask::browser::{BROWSERS, Browser};
+use crate::xtask::browser::{BROWSERS, Browser, CHROMIUM};
 use crate::xtask::run::{read_text, top, write};
 use crate::xtask::server::Server;
 use crate::xtask::webdriver::Session;
@@ -38,6 +38,45 @@ fn new_version(browser: &'static Browser) -> Done {
     )?;
     let caches = session.value("caches.keys().then(names => names.length)")?;
     if caches == 1 { Ok(()) } else { Err(format!("{caches} caches are left, the old one with them").into()) }
+}
+
+/// Two tabs, of which one has a clock that stands in another century: both learn of the new version and go on
+/// with the old one until each is asked, and neither loads half of one and half of the other.
+#[test]
+fn two_tabs_take_a_new_version_each_when_it_is_asked_whatever_the_clock_shows() -> Done {
+    let folder = copy_of_dist("two-tabs")?;
+    let server = Server::start(&folder, 0)?;
+    let session = Session::open(&CHROMIUM)?;
+    let is_new = |session: &Session| session.value("document.documentElement.hasAttribute('data-new')");
+    session.go(&server.address())?;
+    session.until(KEPT)?;
+    session.another_tab()?;
+    session.go(&server.address())?;
+    session.until(KEPT)?;
+
+    change(&folder.join("index.html"), "<html ", "<html data-new ")?;
+    change(&folder.join("service-worker.js"), "\"version\":\"", "\"version\":\"new-")?;
+    // The page asks once an hour at most, by the device's clock: set to another time it asks at once.
+    for (tab, year) in [(1, 1970), (0, 2099)] {
+        session.tab(tab)?;
+        session.value(&format!(
+            "(Date.now = () => Date.UTC({year}, 0, 1), document.dispatchEvent(new Event('visibilitychange')), true)"
+        ))?;
+        session.until("!document.getElementById('new-version').hidden")?;
+        assert_eq!(is_new(&session)?, false);
+    }
+    session.click("#new-version button")?;
+    session.until("document.documentElement.hasAttribute('data-new')")?;
+    // The other one stays as it is, works on, and comes after when it is asked.
+    session.tab(1)?;
+    assert_eq!(is_new(&session)?, false);
+    session.value("(location.hash = '#coat', true)")?;
+    session.until("document.querySelector('h1')?.innerText === 'Coat thickness and mass'")?;
+    session.click("#new-version button")?;
+    session.until("document.documentElement.hasAttribute('data-new')")?;
+    session.until("document.querySelector('h1')?.innerText === 'Coat thickness and mass'")?;
+    let caches = session.value("caches.keys().then(names => names.length)")?;
+    if caches == 1 { Ok(()) } else { Err(format!("{caches} caches are left").into()) }
 }
 
 /// One file is missing at the first visit, as on a poor network: nothing is kept then, and as soon as

@@ -122,6 +122,18 @@ impl Session {
         self.wait(self.client.goto(address))
     }
 
+    /// Opens one more tab, which is then the one that is held.
+    pub fn another_tab(&self) -> Done {
+        let tab = self.wait(self.client.new_window(true))?;
+        self.wait(self.client.switch_to_window(tab.handle))
+    }
+
+    /// Holds the tab that was opened so manieth, from 0.
+    pub fn tab(&self, place: usize) -> Done {
+        let tab = self.wait(self.client.windows())?.into_iter().nth(place).ok_or("there is no such tab")?;
+        self.wait(self.client.switch_to_window(tab))
+    }
+
     /// Loads the address again.
     pub fn reload(&self) -> Done {
         self.wait(self.client.refresh())
