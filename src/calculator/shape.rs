@@ -26,7 +26,7 @@ pub use field::Field;
 pub use form::{Converted, Filled, Form};
 pub use picture::{Bar, MarkRow, Picture, ScaleBand, ScaleMark, ThreadCorner, coat_shown, size_shown};
 pub use problem::{Fault, Problem, Problems};
-pub use reader::{Missed, Reader};
+pub use reader::{IfAsked, Missed, Reader};
 pub use report::{Caution, Figure, Finding, Note, Report, Section, Value, Verdict};
 pub use value::{FieldValue, OrOwn, RawText, Written};
 pub use writer::Writer;

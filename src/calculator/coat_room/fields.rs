@@ -121,7 +121,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
         JudgedBy::Corner => {
             let (unevenness, coated) = (reader.get(&UNEVENNESS), reader.get(&COATED));
             let inside = reader.if_asked(&INSIDE);
-            let inside = inside?.map_or(INSIDE_SHARE.value, PlainNumber::one);
+            let inside = inside?.said().map_or(INSIDE_SHARE.value, PlainNumber::one);
             Method::Corner { unevenness: unevenness?.one(), coated: coated?, inside }
         }
         JudgedBy::Iso4042 => Method::Iso4042(reader.get(&MEASURED)?),

@@ -231,7 +231,7 @@ fn read_body(reader: &mut Reader<'_>) -> Result<Body, Missed> {
 fn read_piece(reader: &mut Reader<'_>) -> Result<Piece, Missed> {
     let (kind, designation) = (reader.get(&PART), reader.get(&THREAD));
     let (length, sizes) = (reader.if_asked(&LENGTH), reader.optional(&SIZES));
-    let (kind, designation, length) = (kind?, designation?, length?);
+    let (kind, designation, length) = (kind?, designation?, length?.said());
     let sizes = sizes?.map(|sizes| sizes.0).unwrap_or_default();
     let shape = part::shape(kind, designation.thread, length.map(|length| length.quantity), &sizes);
     let shape = shape.map_err(|why| match why {

@@ -1,8 +1,7 @@
 //! What is asked for a charge of the barrel, and how it is read and written.
 
-use super::{DensityOf, Input, Pass, Plan, WantedCoat};
+use super::{DensityOf, Input, Pass, WantedCoat};
 use crate::calculator::load::{Known, fields as load};
-use crate::calculator::run::Clock;
 use crate::calculator::steel_fields::{AsWritten, STEEL};
 use crate::calculator::{
     Bound, Choice, Fault, Field, FieldAbout, FieldValue, Missed, RawText, Reader, Writer, Written, choices,
@@ -11,10 +10,13 @@ use crate::coat::barrel::target::{USUAL_CHANCE, USUAL_SCATTER};
 use crate::coat::factor::DEPOSIT;
 use crate::coat::{CoatClass, Process, barrel, factor};
 use crate::lot::{Comma, Reading, Readings};
-use crate::quantity::{Area, Density, Length, PlainNumber, Shown, Time, Unit, Volume, unit};
+use crate::quantity::{Area, Density, Length, PlainNumber, Shown, Unit, Volume, unit};
 use crate::rule::Case;
-use crate::source::assumed;
 use crate::table::{astm_b602_sampling, astm_b695, mechanical_process as practice};
+
+mod plan;
+
+pub use plan::Finish;
 
 /// What is asked.
 pub(super) static FIELDS: [FieldAbout; 42] = [
@@ -54,12 +56,12 @@ pub(super) static FIELDS: [FieldAbout; 42] = [
     BARREL.about,
     BARREL_BY.about,
     BARREL_DIAMETER.about,
-    PROMOTER.about,
-    SPACING.about,
-    TUMBLE.about,
-    START.about,
-    FINISH.about,
-    PATCH.about,
+    plan::PROMOTER.about,
+    plan::SPACING.about,
+    plan::TUMBLE.about,
+    plan::START.about,
+    plan::FINISH.about,
+    plan::PATCH.about,
 ];
 
 choices! {
@@ -83,14 +85,6 @@ choices! {
     pub enum BarrelBy {
         Working: "working", "Working volume";
         Total: "total", "Total volume";
-    }
-}
-choices! {
-    /// What goes on the zinc.
-    pub enum Finish {
-        None: "none", "Nothing";
-        Trivalent: "trivalent", "Trivalent chromate";
-        Hexavalent: "hexavalent", "Coloured chromate (hexavalent)";
     }
 }
 pub(super) const GRADE: Field<AsWritten> =
@@ -230,19 +224,6 @@ const BARREL_DIAMETER: Field<Written<Length>> = Field::quantity(
 )
 .hint("For the turns a minute.")
 .optional();
-const PROMOTER: Field<Time> = minutes("promoter", "Promoter before the copper", 30.0, "3 min")
-    .hint("A few minutes, says the trade; three are an assumption.")
-    .source(assumed("3 min for “a few minutes” of promoter"));
-const SPACING: Field<Time> =
-    minutes("spacing", "Between two additions of zinc", 30.0, "4 min").source(practice::SPACING.source);
-const TUMBLE: Field<Time> = minutes("tumble", "Final tumble", 60.0, "5 min")
-    .hint("No time was found: an assumption.")
-    .source(assumed("5 min of final tumble; no document states one"));
-const START: Field<Clock> = Field::text("start", "The run begins at", "")
-    .hint("7:30; then every step has its time of day.")
-    .optional();
-const FINISH: Field<Finish> = Field::choice("finish", "On the zinc", Finish::CHOICES, Finish::None.key());
-const PATCH: Field<bool> = Field::yes_no("patch", "A nylon patch is sprayed on afterwards");
 
 const LEAST_KNOWN: &[&str] = &["class", "least"];
 
@@ -272,15 +253,9 @@ static PER_CENT: [&Unit; 1] = [&unit::PERCENT];
 static NUMBERS: [&Unit; 1] = [&unit::ONE];
 static VOLUMES: [&Unit; 3] = [&unit::LITRE, &unit::M3, &unit::FT3];
 static DIAMETERS: [&Unit; 4] = [&unit::M, &unit::MM, &unit::INCH, &unit::FOOT];
-static MINUTES: [&Unit; 2] = [&unit::MINUTE, &unit::SECOND];
 
 const fn percent(number: f64) -> Shown {
     Shown { number, unit: &unit::PERCENT, decimals: 0 }
-}
-
-const fn minutes(key: &'static str, label: &'static str, max: f64, default: &'static str) -> Field<Time> {
-    let max = Shown { number: max, unit: &unit::MINUTE, decimals: 0 };
-    Field::quantity(key, label, &MINUTES, Bound::ZeroTo(max, "a run takes an hour"), default)
 }
 
 /// A class of ASTM B695, by its number.
@@ -303,12 +278,12 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
     let (bead_ratio, additions) = (reader.optional(&BEADS), reader.optional(&ADDITIONS));
     let (barrel, barrel_by) = (reader.optional(&BARREL), reader.get(&BARREL_BY));
     let diameter = reader.optional(&BARREL_DIAMETER);
-    let plan = read_plan(reader);
+    let plan = plan::read(reader);
     Ok(Input {
         stated: stated?,
         grade: grade?.map(|grade| grade.0),
         wanted: wanted?,
-        pass: checks?.zip(chance?).map(|(readings, chance)| Pass { readings, chance }),
+        pass: checks?.said().zip(chance?.said()).map(|(readings, chance)| Pass { readings, chance }),
         scatter: scatter?,
         earlier: earlier?,
         charged: charged?,
@@ -358,19 +333,6 @@ fn read_earlier(text: Option<RawText>, reader: &mut Reader<'_>) -> Result<Option
         .map_err(|problem| reader.wrong(&EARLIER, Fault::NotUnderstood(problem.to_string())))
 }
 
-fn read_plan(reader: &mut Reader<'_>) -> Result<Plan, Missed> {
-    let (promoter, spacing, tumble) = (reader.get(&PROMOTER), reader.get(&SPACING), reader.get(&TUMBLE));
-    let (start, finish, patch) = (reader.optional(&START), reader.get(&FINISH), reader.get(&PATCH));
-    Ok(Plan {
-        promoter: promoter?,
-        spacing: spacing?,
-        tumble: tumble?,
-        start: start?,
-        finish: finish?,
-        patch: patch?,
-    })
-}
-
 /// Writes the fields.
 pub(super) fn write(input: &Input, writer: &mut Writer) {
     load::write(&input.stated, writer);
@@ -413,13 +375,7 @@ pub(super) fn write(input: &Input, writer: &mut Writer) {
     writer.put_optional(&BARREL, input.barrel);
     writer.put(&BARREL_BY, input.barrel_by);
     writer.put_optional(&BARREL_DIAMETER, input.diameter);
-    let plan = input.plan;
-    writer.put(&PROMOTER, plan.promoter);
-    writer.put(&SPACING, plan.spacing);
-    writer.put(&TUMBLE, plan.tumble);
-    writer.put_optional(&START, plan.start);
-    writer.put(&FINISH, plan.finish);
-    writer.put(&PATCH, plan.patch);
+    plan::write(&input.plan, writer);
 }
 
 /// Fills the fields from a case that goes into the barrel: its coat is the least of every place.
@@ -455,16 +411,6 @@ impl FieldValue for Class {
 
     fn write(&self, _: &FieldAbout) -> String {
         self.0.name.trim_start_matches("class ").to_owned()
-    }
-}
-
-impl FieldValue for Clock {
-    fn read(text: &str, _: &FieldAbout) -> Result<Self, Fault> {
-        Self::read(text).map_err(Fault::NotUnderstood)
-    }
-
-    fn write(&self, _: &FieldAbout) -> String {
-        self.to_string()
     }
 }
 

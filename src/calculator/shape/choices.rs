@@ -127,6 +127,7 @@ pub(crate) use {choices, chosen_by_key};
 
 #[cfg(test)]
 mod tests {
+    use super::super::reader::IfAsked;
     use super::super::{Draft, Field, FieldAbout, Reader, When};
 
     choices! {
@@ -151,10 +152,10 @@ mod tests {
             let read = (reader.get(&KNOWN), reader.if_asked(&CASE));
             reader.end(Ok(())).map(|()| read)
         };
-        assert_eq!(read(&[]), Ok((Ok(Known::Grade), Ok(None))));
+        assert_eq!(read(&[]), Ok((Ok(Known::Grade), Ok(IfAsked::Not))));
         assert_eq!(
             read(&[("known", "hardness"), ("case", "yes")]),
-            Ok((Ok(Known::Hardness), Ok(Some(true))))
+            Ok((Ok(Known::Hardness), Ok(IfAsked::Says(true))))
         );
         let problems = read(&[("known", "hard"), ("case", "maybe")]).unwrap_err();
         assert_eq!(

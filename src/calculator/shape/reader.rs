@@ -27,6 +27,27 @@ pub struct Missed {
     label: &'static str,
 }
 
+/// What a field says that is asked only on a condition.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum IfAsked<T> {
+    /// The condition does not hold: whatever stands there is not meant.
+    Not,
+    /// It is asked, may be empty, and is.
+    LeftEmpty,
+    /// It is asked, and says this.
+    Says(T),
+}
+
+impl<T> IfAsked<T> {
+    /// What it says, for whom it is the same that it is not asked and that it was left empty.
+    pub fn said(self) -> Option<T> {
+        match self {
+            Self::Says(value) => Some(value),
+            Self::Not | Self::LeftEmpty => None,
+        }
+    }
+}
+
 impl<'a> Reader<'a> {
     /// A reader of these fields.
     pub fn new(fields: &'static [FieldAbout], draft: &'a Draft) -> Self {
@@ -62,17 +83,18 @@ impl<'a> Reader<'a> {
         T::read(text, &field.about).map(Some).map_err(|fault| self.wrong(field, fault))
     }
 
-    /// What a field says that is asked only on a condition; `None` if the condition does not hold, or
-    /// if it may be empty and is.
+    /// What a field says that is asked only on a condition.
     ///
     /// # Errors
     /// [`Missed`] where it is empty and must not be, or its text is no answer; the problem is kept.
-    pub fn if_asked<T: FieldValue>(&mut self, field: &Field<T>) -> Result<Option<T>, Missed> {
+    pub fn if_asked<T: FieldValue>(&mut self, field: &Field<T>) -> Result<IfAsked<T>, Missed> {
         let listed = self.fields.iter().find(|listed| listed.key == field.key());
         match listed.unwrap_or(&field.about) {
-            about if !self.asked(about) => Ok(None),
-            about if about.optional => self.optional(field),
-            _ => self.get(field).map(Some),
+            about if !self.asked(about) => Ok(IfAsked::Not),
+            about if about.optional => {
+                self.optional(field).map(|said| said.map_or(IfAsked::LeftEmpty, IfAsked::Says))
+            }
+            _ => self.get(field).map(IfAsked::Says),
         }
     }
 

@@ -32,7 +32,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
         part: part?,
         thread: designation.map(|designation| designation.thread),
         class: designation.and_then(|designation| designation.class),
-        length: length?,
+        length: length?.said(),
         quantity: quantity?,
         steel: steel?,
         has_patch: has_patch?,
@@ -75,7 +75,7 @@ fn steel(
     let known = reader.optional(&fields::STEEL);
     let (hardness, tensile) = (reader.if_asked(&fields::HARDNESS), reader.if_asked(&fields::TENSILE));
     let (case, cold_worked) = (reader.get(&fields::CASE), reader.get(&fields::COLD));
-    let (known, hardness, tensile) = (known?, hardness?, tensile?);
+    let (known, hardness, tensile) = (known?, hardness?.said(), tensile?.said());
     let (case, cold_worked) = (case?, cold_worked?);
     let Some(known) = known else {
         // Screws that form their thread are hard on the surface, whatever else is known of their steel.
@@ -133,7 +133,7 @@ fn nut_class(
     reader: &mut Reader<'_>,
     thread: Result<Option<Thread>, Missed>,
 ) -> Result<Option<ToleranceClass>, Missed> {
-    let class = reader.if_asked(&fields::NUT_CLASS)?;
+    let class = reader.if_asked(&fields::NUT_CLASS)?.said();
     let (Some(class), Ok(Some(thread))) = (class, thread) else { return Ok(class) };
     if class.is_bolt() || class.is_metric() != thread.is_metric() {
         let nuts = if thread.is_metric() { "6H, 6AZ or 6AX" } else { "2B" };
@@ -151,7 +151,7 @@ fn mate(
     to_a_bolt: &Field<u32>,
 ) -> Result<Option<Mate>, Missed> {
     let (named, per_set) = (reader.if_asked(named), reader.if_asked(to_a_bolt));
-    let (named, hardness, per_set) = (named?, reader.if_asked(hardness)?, per_set?);
+    let (named, hardness, per_set) = (named?.said(), reader.if_asked(hardness)?.said(), per_set?.said());
     let of = |grade, kind| per_set.map(|per_set| Mate { grade, hardness, kind, class: None, per_set });
     Ok(match named {
         None | Some(Named::Without) => None,
