@@ -23,6 +23,10 @@ use crate::thread::overtap::{Allowance, standard_class};
 use crate::thread::pair::{Found, Room};
 use crate::working::Mark;
 
+mod talk;
+
+use talk::Talk;
+
 /// The most words an answer has.
 pub const WORDS: usize = 60;
 
@@ -80,7 +84,7 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         }
         None => match out.split_first() {
             Some(((_, why), rest)) if rest.iter().all(|(_, other)| other == why) => {
-                talk.sentences.truncate(usize::from(matches!(line.asked, Some(Asked::Other(_)))));
+                talk.truncate(usize::from(matches!(line.asked, Some(Asked::Other(_)))));
                 talk.must(format!("None of the three: {why}."));
                 if let Some(change) = out.iter().find_map(|(judged, _)| remedy(line, judgement, judged)) {
                     talk.extra(capital(&format!("{change}.")));
@@ -447,64 +451,4 @@ fn why_not(judgement: &Judgement, judged: &Judged) -> String {
 
 fn capital(text: &str) -> String {
     crate::sentence::capital(text)
-}
-
-/// Sentences until the words are used up: those that must be said first, then those that may, then
-/// what is left room for. A sentence may have more behind it, which is said where there is room.
-#[derive(Default)]
-struct Talk {
-    sentences: Vec<Sentence>,
-}
-
-struct Sentence {
-    level: u8,
-    text: String,
-    more: Vec<String>,
-}
-
-impl Talk {
-    fn must(&mut self, text: String) {
-        self.sentences.push(Sentence { level: 0, text, more: Vec::new() });
-    }
-
-    fn may(&mut self, text: String) {
-        self.sentences.push(Sentence { level: 1, text, more: Vec::new() });
-    }
-
-    /// A sentence without its full stop, and what may follow it.
-    fn may_with(&mut self, text: String, more: Vec<String>) {
-        self.sentences.push(Sentence { level: 1, text, more });
-    }
-
-    fn extra(&mut self, text: String) {
-        self.sentences.push(Sentence { level: 2, text, more: Vec::new() });
-    }
-
-    fn text(self) -> String {
-        let words = |text: &str| text.split_whitespace().count();
-        let mut said: Vec<Option<String>> = vec![None; self.sentences.len()];
-        let mut room = WORDS;
-        for level in 0..=2 {
-            for (said, sentence) in said.iter_mut().zip(&self.sentences) {
-                if sentence.level == level && words(&sentence.text) <= room {
-                    room -= words(&sentence.text);
-                    *said = Some(sentence.text.clone());
-                }
-            }
-        }
-        for (said, sentence) in said.iter_mut().zip(&self.sentences) {
-            let Some(said) = said else { continue };
-            for more in &sentence.more {
-                if words(more) <= room {
-                    room -= words(more);
-                    said.push_str("; ");
-                    said.push_str(more);
-                }
-            }
-            if !said.ends_with('.') {
-                said.push('.');
-            }
-        }
-        said.into_iter().flatten().collect::<Vec<_>>().join(" ")
-    }
 }
