@@ -40,7 +40,8 @@ use crate::source::Source;
 /// # Errors
 /// All the problems of its fields at once.
 pub fn assess(draft: &Draft) -> Result<Assessment, Problems> {
-    assessed(draft).map(|assessed| assessed.assessment)
+    let line = read(draft)?;
+    Ok(arrange::arrange(&line, &judge(&line)))
 }
 
 /// The same, with what it was made from.
