@@ -157,8 +157,8 @@ impl Calculator for OversizeTap {
             chance: input.chance(bare.pitch, nut.limits.pitch),
             stress_area,
             standard_area: thread.stress_area(),
-            overlap: fit::overlap(&bare, &nut.limits, thread.pitch()),
-            standard_overlap: fit::overlap(&usual, &nut.standard, thread.pitch()),
+            overlap: fit::overlap(bare.major.min, nut.limits.minor.max, thread.pitch()),
+            standard_overlap: fit::overlap(usual.major.min, nut.standard.minor.max, thread.pitch()),
         })
     }
 

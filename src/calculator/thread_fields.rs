@@ -255,7 +255,7 @@ pub(super) fn overlap(thread: Thread, bolt_class: ToleranceClass, allowance: All
     let mated = Mated {
         pair: pair::Pair { room: Room::Tapped(allowance), class: bolt_class, bolt: bare, nut },
         fit: fit::fit(bare, Coat::even(Length::ZERO, Length::ZERO), nut),
-        overlap: fit::overlap(&bare, &nut, thread.pitch()),
+        overlap: fit::overlap(bare.major.min, nut.minor.max, thread.pitch()),
     };
     let found = Found::Takes(Box::new(mated));
     let part = Part::of_pair(thread, bolt_class, allowance.class());

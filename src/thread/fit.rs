@@ -122,7 +122,7 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
     let coated = coated(bare, coat);
     let pitch = Limits { min: nut.pitch.min - coated.pitch.max, max: nut.pitch.max - coated.pitch.min };
     let [_, pitch_nominal, _] = corner(&bare, coat, &nut, 0.5).room;
-    let room = room(&bare, &nut, coat.unevenness);
+    let room = room(bare.greatest(), nut.least(), coat.unevenness);
     Fit {
         bare,
         coated,
@@ -138,15 +138,14 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
     }
 }
 
-/// What coat the worst corner of a bare bolt and a nut has room for, when it lies with this spread.
-pub fn room(bare: &BoltLimits, nut: &NutLimits, unevenness: f64) -> Room {
-    let [pitch, major, minor] =
-        [(nut.pitch.min, bare.pitch.max), (nut.major_min, bare.major.max), (nut.minor.min, bare.minor_max)]
-            .map(|(nut, bolt)| nut.mm() - bolt.mm());
+/// What coat the worst corner of a bare bolt and a nut has room for, when it lies with this spread: the
+/// greatest bolt ([`BoltLimits::greatest`]) in the least nut ([`NutLimits::least`]).
+pub fn room(bare: [Length; 3], nut: [Length; 3], unevenness: f64) -> Room {
+    let ([bolt_pitch, bolt_major, bolt_minor], [nut_pitch, nut_major, nut_minor]) = (bare, nut);
     let rooms = [
-        (Diameter::Pitch, pitch / PITCH_GROWTH, 1.0 + unevenness),
-        (Diameter::Major, major / CREST_GROWTH, 1.0),
-        (Diameter::Minor, minor / CREST_GROWTH, 1.0 + unevenness),
+        (Diameter::Pitch, (nut_pitch.mm() - bolt_pitch.mm()) / PITCH_GROWTH, 1.0 + unevenness),
+        (Diameter::Major, (nut_major.mm() - bolt_major.mm()) / CREST_GROWTH, 1.0),
+        (Diameter::Minor, (nut_minor.mm() - bolt_minor.mm()) / CREST_GROWTH, 1.0 + unevenness),
     ];
     let (mut thickest, mut thickest_even, mut governs) = (f64::INFINITY, f64::INFINITY, Diameter::Pitch);
     for (diameter, even, uneven) in rooms {
@@ -203,9 +202,10 @@ fn corner(bare: &BoltLimits, coat: Coat, nut: &NutLimits, share: f64) -> Corner 
     Corner { bolt: lengths(bolt), coat: lengths(coat), nut: lengths(nut), room: lengths(room) }
 }
 
-/// The depth at which bolt and nut overlap at their least material, as a share of the basic 5/8 H.
-pub fn overlap(bolt: &BoltLimits, nut: &NutLimits, pitch: Length) -> f64 {
-    (bolt.major.min.mm() - nut.minor.max.mm()) / 2.0 / (0.625 * H * pitch.mm())
+/// The depth at which bolt and nut overlap at their least material, as a share of the basic 5/8 H: the
+/// least major diameter of the bolt over the greatest minor diameter of the nut.
+pub fn overlap(bolt_major: Length, nut_minor: Length, pitch: Length) -> f64 {
+    (bolt_major.mm() - nut_minor.mm()) / 2.0 / (0.625 * H * pitch.mm())
 }
 
 /// The least share of overlap that a pair must keep at least material; what leaves less will not do.

@@ -123,6 +123,11 @@ impl BoltLimits {
         Length::ZERO - self.deviation.value
     }
 
+    /// Pitch, major and minor diameter at most: where it meets the least nut.
+    pub fn greatest(&self) -> [Length; 3] {
+        [self.pitch.max, self.major.max, self.minor_max]
+    }
+
     /// The same bolt with every diameter smaller: what it is made to before a coat that grows it back.
     pub fn smaller(self, by: Length) -> Self {
         let back = Length::ZERO - by;
@@ -138,6 +143,11 @@ impl BoltLimits {
 }
 
 impl NutLimits {
+    /// Pitch, major and minor diameter at least: where it meets the greatest bolt.
+    pub fn least(&self) -> [Length; 3] {
+        [self.pitch.min, self.major_min, self.minor.min]
+    }
+
     /// The same nut with every diameter larger by a diametral allowance.
     pub fn widened(self, by: Sourced<Length>) -> Self {
         Self {

@@ -15,6 +15,7 @@ use crate::source::{Sourced, assumed};
 use crate::table::Refusal;
 
 mod search;
+mod trial;
 
 pub use search::Search;
 

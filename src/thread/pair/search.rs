@@ -1,8 +1,8 @@
 //! The search for a bolt and a nut that go together under a coat.
 
-use std::borrow::Cow;
 use std::cell::OnceCell;
 
+use super::trial::Trial;
 use super::{DEEP_OVERLAP, Found, Mated, Ordered, Pair, Room, Ways};
 use crate::process::Process;
 use crate::quantity::Length;
@@ -10,7 +10,7 @@ use crate::source::document;
 use crate::table::Refusal;
 use crate::table::iso_965_1::{Position, deviation};
 use crate::thread::class::{BoltPosition, NutPosition};
-use crate::thread::fit::{self, Assembly, Coat, PITCH_GROWTH};
+use crate::thread::fit::{self, Coat, PITCH_GROWTH};
 use crate::thread::limits::{self, BoltLimits, NutLimits};
 use crate::thread::overtap::{self, Allowance};
 use crate::thread::{Thread, ToleranceClass};
@@ -37,16 +37,6 @@ struct Made {
     bolt_f: OnceCell<Option<BoltLimits>>,
     bolt_e: OnceCell<Option<BoltLimits>>,
     g_is_narrower_than_e: OnceCell<bool>,
-}
-
-/// A pair that is tried: halves that stand in the search are not copied.
-struct Trial<'a> {
-    room: Room,
-    class: ToleranceClass,
-    bolt: &'a BoltLimits,
-    nut: &'a NutLimits,
-    /// The room that is made in one of them beyond its class, on the diameter.
-    beyond: Option<Length>,
 }
 
 impl Search {
@@ -153,8 +143,8 @@ impl Search {
         if takes(self.as_ordered(bolt, nut)) {
             return Some(true);
         }
-        let rooms = self.rooms(process, ways, self.allowance_needed(bolt, nut, coat));
-        let mut trials = rooms.into_iter().flatten().filter_map(|room| self.trial(room, bolt, nut));
+        let [_, wider @ ..] = self.rooms(process, ways, self.allowance_needed(bolt, nut, coat));
+        let mut trials = wider.into_iter().flatten().filter_map(|room| self.trial(room, bolt, nut));
         Some(trials.any(takes))
     }
 
@@ -192,7 +182,7 @@ impl Search {
     /// The allowance on the diameter that a coat needs beyond the room of a pair, rounded up to a
     /// hundredth of a millimetre, or to half a thousandth of an inch.
     fn allowance_needed(&self, bolt: &BoltLimits, nut: &NutLimits, coat: Coat) -> Length {
-        let room = fit::room(bolt, nut, coat.unevenness);
+        let room = fit::room(bolt.greatest(), nut.least(), coat.unevenness);
         // What is missing in thickness, grown on the pitch diameter; crests and roots need less.
         let missing = PITCH_GROWTH * (1.0 + coat.unevenness) * (coat.max - room.thickest.min(coat.max));
         let step = if self.ordered.thread.is_metric() { 0.01 } else { 0.0127 };
@@ -286,41 +276,15 @@ impl Search {
         made.get_or_init(|| limits::bolt(self.ordered.thread, class).ok()).as_ref()
     }
 
-    /// Overlap of the threads at minimum material, as a share of 5/8 H.
+    /// Overlap of the threads of a pair at minimum material, as a share of 5/8 H.
     fn overlap(&self, trial: &Trial<'_>) -> f64 {
-        let (bolt, nut) = trial.halves();
-        fit::overlap(&bolt, &nut, self.ordered.thread.pitch())
+        trial.overlap(self.ordered.thread.pitch())
     }
 
     fn mated(&self, trial: Trial<'_>, coat: Coat) -> Box<Mated> {
         let overlap = self.overlap(&trial);
         let pair = trial.into_pair();
         Box::new(Mated { pair, fit: fit::fit(pair.bolt, coat, pair.nut), overlap })
-    }
-}
-
-impl<'a> Trial<'a> {
-    fn assembles(&self, coat: Coat) -> bool {
-        let (bolt, nut) = self.halves();
-        fit::room(&bolt, &nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles
-    }
-
-    /// Bolt and nut with the room that is made beyond their classes.
-    fn halves(&self) -> (Cow<'a, BoltLimits>, Cow<'a, NutLimits>) {
-        let (bolt, nut) = (Cow::Borrowed(self.bolt), Cow::Borrowed(self.nut));
-        match (self.beyond, self.room) {
-            (None, _) => (bolt, nut),
-            (Some(by), Room::Smaller(_)) => (Cow::Owned(self.bolt.smaller(by)), nut),
-            (Some(by), _) => {
-                let source = document::ARITHMETIC.computed("allowance that the coat needs");
-                (bolt, Cow::Owned(self.nut.widened(source.gives(by))))
-            }
-        }
-    }
-
-    fn into_pair(self) -> Pair {
-        let (bolt, nut) = self.halves();
-        Pair { room: self.room, class: self.class, bolt: bolt.into_owned(), nut: nut.into_owned() }
     }
 }
 
