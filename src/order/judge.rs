@@ -37,7 +37,7 @@ pub struct Judgement {
     /// Hot-dip, mechanical, electroplated.
     pub processes: [Judged; 3],
     /// The place of the nut among the parts, and the nut that stands there where it is not tapped over.
-    plain_nut: Option<(usize, Item)>,
+    plain_nut: Option<Box<(usize, Item)>>,
     search: Option<Search>,
 }
 
@@ -91,7 +91,7 @@ const ONE_HOUR: Time = Time::from_hour(1.0);
 pub fn judge(line: &OrderLine) -> Judgement {
     let ((items, plain_nut), search) = (items(line), search(line));
     let facts =
-        Facts { items: &items, plain_nut: plain_nut.as_ref(), site: site(line), search: search.as_ref() };
+        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_ref() };
     let processes = Process::ALL.map(|process| facts.judge(line, process));
     Judgement { site: facts.site, items, processes, plain_nut, search }
 }
@@ -100,7 +100,7 @@ pub fn judge(line: &OrderLine) -> Judgement {
 pub(super) fn verdict(line: &OrderLine, process: Process) -> Verdict {
     let ((items, plain_nut), search) = (items(line), search(line));
     let facts =
-        Facts { items: &items, plain_nut: plain_nut.as_ref(), site: site(line), search: search.as_ref() };
+        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_ref() };
     facts.judge(line, process).verdict()
 }
 
@@ -150,11 +150,14 @@ impl Facts<'_> {
         for (place, item) in self.items.iter().enumerate() {
             let item = judged.item(place, item, self.plain_nut);
             let case = case(item, &self.site, &judged, place == 0);
-            rulings.extend(
-                rule::counting(process, in_force)
-                    .filter(|rule| place == 0 || is_of_the_part(rule))
-                    .filter_map(|rule| Some((place, rule.judge(&case)?))),
-            );
+            for rule in rule::counting(process, in_force) {
+                if place > 0 && !is_of_the_part(rule) {
+                    continue;
+                }
+                if let Some(ruling) = rule.judge(&case) {
+                    rulings.push((place, ruling));
+                }
+            }
         }
         judged.rulings = rulings;
         judged
@@ -164,7 +167,7 @@ impl Facts<'_> {
 impl Judgement {
     /// The case of a part in a process, as it was judged.
     pub fn case<'a>(&'a self, judged: &'a Judged, place: usize) -> Option<Case<'a>> {
-        let item = judged.item(place, self.items.get(place)?, self.plain_nut.as_ref());
+        let item = judged.item(place, self.items.get(place)?, self.plain_nut.as_deref());
         Some(case(item, &self.site, judged, place == 0))
     }
 
@@ -172,7 +175,7 @@ impl Judgement {
     pub(super) fn verdict_with(&self, line: &OrderLine, process: Process) -> Verdict {
         let facts = Facts {
             items: &self.items,
-            plain_nut: self.plain_nut.as_ref(),
+            plain_nut: self.plain_nut.as_deref(),
             site: site(line),
             search: self.search.as_ref(),
         };
@@ -284,7 +287,7 @@ fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -
 /// The parts of an order: a nut or a washer that is not named is the one that the standards ask for. The
 /// nut is the one that is tapped over for its zinc; where another one stands in its place if it is not, that
 /// comes with its place beside them.
-fn items(line: &OrderLine) -> (Vec<Item>, Option<(usize, Item)>) {
+fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
     let ordered = item(line, line.part, line.length, line.steel, 1);
     let asked_for = ordered.nuts.as_ref();
     let nut_of_set = line.nut.map(|mate| (mate, set::nut_of(line, asked_for)));
@@ -305,7 +308,7 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<(usize, Item)>) {
     let mut plain_nut = None;
     if let Some((nut, named)) = nut_of_set {
         items.push(nut_item(nut, named));
-        plain_nut = (plain != named).then(|| (items.len() - 1, nut_item(nut, plain)));
+        plain_nut = (plain != named).then(|| Box::new((items.len() - 1, nut_item(nut, plain))));
     }
     if let Some((washer, steel)) = washer_of_set {
         let state = steel.map(|steel| State { steel, case_hardened: false, cold_worked: false });

@@ -23,7 +23,7 @@ pub(super) fn ways(line: &OrderLine, process: Process, min: Length, choice: Choi
         Process::Mechanical if min < astm_b695::TAPPED_OVER_FROM.value => Ways::ThinNut,
         Process::Mechanical => Ways::AnyNut,
         Process::Electroplated if choice == Choice::Asked => Ways::Bolt,
-        Process::Electroplated if has_no_room(line) && min <= THIN => Ways::Bolt,
+        Process::Electroplated if min <= THIN && has_no_room(line) => Ways::Bolt,
         Process::Electroplated => Ways::Ordered,
     }
 }
