@@ -189,7 +189,7 @@ impl BoltAndNut {
             return None;
         }
         if is_iso && goes && (self.is_undercut() || matches!(tapping, Tapping::Az | Tapping::Ax)) {
-            return Some(match load::hot_dip(self.thread).ok()? {
+            return Some(match load::hot_dip(self.thread)? {
                 Loads::Full => Carries::FullLoads,
                 // A nut of 6G is not one of 6AZ: what it loses is told by the model.
                 Loads::Reduced if self.loses_little() => return None,
@@ -233,7 +233,7 @@ impl BoltAndNut {
         let by = by.value - Length::from_um(0.01);
         let within = |of| overtap::allowance(self.thread, of).is_ok_and(|most| by <= most.value);
         match nut {
-            NutGrade::Iso898_2(_) | NutGrade::En14399(_) if load::hot_dip(self.thread).is_ok() => {
+            NutGrade::Iso898_2(_) | NutGrade::En14399(_) if load::hot_dip(self.thread).is_some() => {
                 [Allowance::Az, Allowance::Ax].into_iter().find(|of| within(*of))
             }
             NutGrade::A563M(_) | NutGrade::A194(_) if self.thread.is_metric() && self.thread.is_coarse() => {

@@ -69,14 +69,14 @@ pub static CARRIES: Rule = Rule {
 pub static REDUCED_LOADS: Rule = Rule {
     when: When::If(|case| {
         let loads =
-            case.part.filter(|part| part.kind.has_mate()).and_then(|part| part.thread).map(load::hot_dip);
+            case.part.filter(|part| part.kind.has_mate()).and_then(|part| part.thread).and_then(load::hot_dip);
         match loads {
-            Some(Ok(Loads::Reduced)) => case.process == Process::HotDip || is_cut_for_zinc(case),
-            Some(Ok(Loads::Full)) => case.process == Process::HotDip || case.part.is_some_and(is_undercut),
-            _ => false,
+            Some(Loads::Reduced) => case.process == Process::HotDip || is_cut_for_zinc(case),
+            Some(Loads::Full) => case.process == Process::HotDip || case.part.is_some_and(is_undercut),
+            None => false,
         }
     }),
-    test: Test::By(|case| case.thread().is_some_and(|thread| load::hot_dip(thread) == Ok(Loads::Reduced))),
+    test: Test::By(|case| case.thread().and_then(load::hot_dip) == Some(Loads::Reduced)),
     says: |case| match case.process {
         Process::HotDip => Says::condition(),
         _ if case.part.is_some_and(is_undercut) => Says::condition(),

@@ -246,10 +246,10 @@ fn is_class(case: &Case<'_>, row: &Coating) -> bool {
 
 /// What is asked of the assembly of the case about a topic, where its coat is listed.
 fn asked(case: &Case<'_>, about: About) -> Option<&'static Requirement> {
-    let bolt = bolt(case).or_else(|| bolt_of_nut(case))?;
+    let of_bolt_alone = matches!(about, About::Washer | About::Reuse);
+    let bolt = bolt(case).or_else(|| if of_bolt_alone { None } else { bolt_of_nut(case) })?;
     structural::coating(bolt, case.process).filter(|row| row.allowed == Allowed::Yes)?;
-    let of_bolt_alone = matches!(about, About::Washer | About::Reuse) && self::bolt(case).is_none();
-    structural::requirements(bolt, case.process).find(|row| row.topic == about && !of_bolt_alone)
+    structural::requirement(bolt, case.process, about)
 }
 
 /// The nut named beside the bolt of this case.

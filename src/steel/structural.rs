@@ -2,7 +2,7 @@
 
 use super::Grade;
 use crate::process::Process;
-use crate::table::structural::{Bolt, Coating, Requirement};
+use crate::table::structural::{Bolt, Coating, Requirement, Topic};
 use crate::table::{astm_f3125_assembly, astm_f3125_coatings, en_14399, rcsc};
 use crate::thread::Thread;
 
@@ -49,8 +49,14 @@ pub fn coating(bolt: Bolt, process: Process) -> Option<&'static Coating> {
 
 /// What is asked of its assembly when it is coated by this process, topic by topic.
 pub fn requirements(bolt: Bolt, process: Process) -> impl Iterator<Item = &'static Requirement> {
-    [astm_f3125_assembly::ROWS, en_14399::ROWS, rcsc::ROWS]
-        .into_iter()
-        .flatten()
-        .filter(move |row| row.holds(bolt, process))
+    all().filter(move |row| row.holds(bolt, process))
+}
+
+/// What is asked of it about one topic.
+pub fn requirement(bolt: Bolt, process: Process, about: Topic) -> Option<&'static Requirement> {
+    all().find(|row| row.topic == about && row.holds(bolt, process))
+}
+
+fn all() -> impl Iterator<Item = &'static Requirement> {
+    [astm_f3125_assembly::ROWS, en_14399::ROWS, rcsc::ROWS].into_iter().flatten()
 }

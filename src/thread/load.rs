@@ -58,9 +58,9 @@ pub const PRODUCT: Source = document::ISO_898_1.computed("9.1.6, stress × nomin
 pub fn bolt(thread: Thread, strength: &BoltStrength, is_undercut: bool) -> BoltLoads {
     if is_undercut {
         match hot_dip(thread) {
-            Err(refusal) => return BoltLoads { ultimate: Err(refusal.clone()), proof: Err(refusal) },
-            Ok(Loads::Reduced) => return by_area(strength, undercut_area(thread)),
-            Ok(Loads::Full) => {}
+            None => return BoltLoads { ultimate: Err(not_dipped(thread)), proof: Err(not_dipped(thread)) },
+            Some(Loads::Reduced) => return by_area(strength, undercut_area(thread)),
+            Some(Loads::Full) => {}
         }
     }
     let Some(printed) = printed(thread, strength.printed) else {
@@ -78,7 +78,7 @@ pub fn nut(thread: Thread, nut: NutGrade, style: Style, tapping: Tapping) -> Res
     match nut {
         NutGrade::Iso898_2(class) => {
             let over = matches!(tapping, Tapping::Az | Tapping::Ax);
-            if over && hot_dip(thread)? == Loads::Reduced {
+            if over && hot_dip(thread).ok_or_else(|| not_dipped(thread))? == Loads::Reduced {
                 let row = iso_10684_annex_a::nut(thread.diameter().mm(), class)?;
                 return Ok(as_printed(iso_10684_annex_a::SOURCE.gives(row.proof_load)));
             }
@@ -200,20 +200,19 @@ pub enum Loads {
     Full,
 }
 
-/// Whether ISO 10684 reduces the loads of a thread.
-///
-/// # Errors
-/// Refuses a thread that the document does not take in: below M8, fine, inch.
-pub fn hot_dip(thread: Thread) -> Result<Loads, Refusal> {
-    match thread.metric_key() {
-        Some((8 | 10, true)) => Ok(Loads::Reduced),
-        Some((12..=64, true)) => Ok(Loads::Full),
-        _ => Err(Refusal::not_covered(
-            &format!("{thread}"),
-            "coarse threads from M8 to M64",
-            document::ISO_10684.read("clause 1"),
-        )),
+/// Whether ISO 10684 reduces the loads of a thread; `None` of a thread that the document does not take in:
+/// below M8, fine, inch.
+pub fn hot_dip(thread: Thread) -> Option<Loads> {
+    match thread.metric_key()? {
+        (8 | 10, true) => Some(Loads::Reduced),
+        (12..=64, true) => Some(Loads::Full),
+        _ => None,
     }
+}
+
+fn not_dipped(thread: Thread) -> Refusal {
+    let source = document::ISO_10684.read("clause 1");
+    Refusal::not_covered(&thread.to_string(), "coarse threads from M8 to M64", source)
 }
 
 fn printed(thread: Thread, table: Option<Printed>) -> Option<iso_898_1_loads::Loads> {
