@@ -136,7 +136,7 @@ enum Kind {
 }
 
 /// What a grade asks of a part of one size.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy)]
 pub struct Properties {
     /// The grade.
     pub grade: Grade,
@@ -237,6 +237,13 @@ impl Grade {
                 source,
             ),
         }
+    }
+}
+
+impl PartialEq for Properties {
+    /// A grade has one row for a size.
+    fn eq(&self, other: &Self) -> bool {
+        self.grade == other.grade && self.row.sizes == other.row.sizes
     }
 }
 
