@@ -172,19 +172,19 @@ fn is_first_bar(demand: &Demand, barred: &mut Vec<Topic>) -> bool {
 /// Why a thing is asked for, as notes that open what it opens.
 fn reasons(judgement: &Judgement, judged: &Judged, demand: &Demand, told: &Finding) -> Vec<Finding> {
     let note = |(place, ruling, text): (usize, &Ruling, String)| {
-        let mut note = Finding::new(Mark::Note, sentence(of_part(judgement, place) + &text), ruling.source());
+        let mut note = Finding::new(Mark::Note, of_part(judgement, place, text), ruling.source());
         note.opens.clone_from(&told.opens);
         note
     };
     demand.reasons(judgement, judged).into_iter().map(note).collect()
 }
 
-/// The part of a set that a sentence speaks of; nothing for the part that is ordered.
-fn of_part(judgement: &Judgement, place: usize) -> String {
-    match judgement.items.get(place) {
-        Some(item) if place > 0 => format!("{}: ", capital(item.part.kind.name())),
-        _ => String::new(),
-    }
+/// A sentence, begun with the part of a set that it speaks of, if that is not the part that is ordered.
+fn of_part(judgement: &Judgement, place: usize, text: String) -> String {
+    sentence(match judgement.items.get(place) {
+        Some(item) if place > 0 => format!("{}: {text}", item.part.kind.name()),
+        _ => text,
+    })
 }
 
 /// The links made so far, by part and topic.
@@ -208,8 +208,9 @@ fn finding(judgement: &Judgement, judged: &Judged, demand: &Demand, opened: &mut
         return None;
     }
     let source = sources.remove(0);
-    let of = if demand.rulings.len() == 1 { of_part(judgement, *place) } else { String::new() };
-    let mut finding = Finding::new(demand.mark, sentence(of + &demand.text(judgement, judged)), source);
+    let text = demand.text(judgement, judged);
+    let text = if demand.rulings.len() == 1 { of_part(judgement, *place, text) } else { sentence(text) };
+    let mut finding = Finding::new(demand.mark, text, source);
     finding.also = sources;
     Some(match link {
         Some(link) => finding.opens(link),

@@ -211,7 +211,8 @@ impl Ruling {
 
     /// What it asks for, without the reason: what goes on an order, or has to be proved or said.
     pub fn instruction(&self, case: &Case<'_>) -> String {
-        let mut text = String::new();
+        // Room for most of them, and their full stop.
+        let mut text = String::with_capacity(160);
         self.rule.words.write(case, self.says, &mut text);
         capitalized(text)
     }
