@@ -1,5 +1,7 @@
 //! What the calculators of the steel room share: asking for a grade, and showing a conversion.
 
+use std::borrow::Cow;
+
 use super::{
     Bound, Choice, Fault, Field, FieldAbout, FieldValue, Figure, Missed, Reader, Writer, chosen_by_key,
 };
@@ -42,8 +44,8 @@ impl FieldValue for AsWritten {
         }
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.0.name().to_owned()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.0.name().into()
     }
 }
 

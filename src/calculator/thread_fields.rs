@@ -1,5 +1,7 @@
 //! The fields that every calculator of threads asks in the same words, and how they are read.
 
+use std::borrow::Cow;
+
 use super::{
     Bound, Fault, Field, FieldAbout, FieldValue, Finding, Mark, Missed, Note, Reader, Writer, Written,
     choices,
@@ -332,8 +334,8 @@ impl FieldValue for Designation {
         Self::read(text).map_err(|why| Fault::NotUnderstood(why.to_string()))
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.to_string()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.to_string().into()
     }
 }
 
@@ -348,7 +350,7 @@ impl FieldValue for ToleranceClass {
         })
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.to_string()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.to_string().into()
     }
 }

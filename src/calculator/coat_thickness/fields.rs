@@ -1,5 +1,7 @@
 //! What is asked, and how it is read and written.
 
+use std::borrow::Cow;
+
 use super::{Conversion, Input, Stated};
 use crate::calculator::{
     Bound, Choice, Example, Fault, Field, FieldAbout, FieldValue, Missed, OrOwn, Reader, Writer, Written,
@@ -102,7 +104,7 @@ impl FieldValue for Stated {
         })
     }
 
-    fn write(&self, about: &FieldAbout) -> String {
+    fn write(&self, about: &FieldAbout) -> Cow<'static, str> {
         match self {
             Self::Thickness(thickness) => thickness.write(about),
             Self::Mass(mass) => mass.write(about),
@@ -115,7 +117,7 @@ impl FieldValue for &'static Factor {
         about.chosen(text, Factor::from_key)
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.key.to_owned()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.key.into()
     }
 }

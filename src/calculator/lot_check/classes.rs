@@ -1,5 +1,7 @@
 //! The classes of each standard, as the lot check offers them.
 
+use std::borrow::Cow;
+
 use crate::calculator::{Choice, Fault, FieldAbout, FieldValue};
 use crate::coat::CoatClass;
 use crate::table::{astm_a153, astm_b695, astm_f2329, iso_1461, iso_4042};
@@ -16,8 +18,8 @@ macro_rules! classes {
                 about.chosen(text, |key| $table::CLASSES.iter().find(|class| key_of(class) == key).map(Self))
             }
 
-            fn write(&self, _: &FieldAbout) -> String {
-                key_of(self.0)
+            fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+                key_of(self.0).into()
             }
         }
     )+};

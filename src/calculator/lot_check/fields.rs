@@ -1,5 +1,7 @@
 //! What the lot check asks, and how it is read and written.
 
+use std::borrow::Cow;
+
 use super::classes::{self, A153, B695, F2329, Iso1461, Iso4042};
 use super::named::articles;
 use super::{Input, Told};
@@ -428,8 +430,8 @@ impl FieldValue for OwnLimit {
         }))
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        format!("{} {}", self.0.printed.number, self.0.printed.unit.symbol)
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        format!("{} {}", self.0.printed.number, self.0.printed.unit.symbol).into()
     }
 }
 
@@ -438,7 +440,7 @@ impl FieldValue for Columns {
         chosen_columns(text).map(Self).map_err(|problem| Fault::NotUnderstood(problem.to_string()))
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.0.iter().map(usize::to_string).collect::<Vec<_>>().join(", ")
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.0.iter().map(usize::to_string).collect::<Vec<_>>().join(", ").into()
     }
 }

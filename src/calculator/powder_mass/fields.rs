@@ -1,5 +1,7 @@
 //! What is asked for a charge of the barrel, and how it is read and written.
 
+use std::borrow::Cow;
+
 use super::{DensityOf, Input, Pass, WantedCoat};
 use crate::calculator::load::{Known, fields as load};
 use crate::calculator::steel_fields::{AsWritten, STEEL};
@@ -409,8 +411,8 @@ impl FieldValue for Class {
         about.chosen(text, of_number)
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.0.name.trim_start_matches("class ").to_owned()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.0.name.trim_start_matches("class ").into()
     }
 }
 

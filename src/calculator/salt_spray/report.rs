@@ -29,7 +29,7 @@ pub(super) fn report(finish: Finish, outcome: &Outcome) -> Report {
             report.headline = "Hot-dip: hours are not given; see its years by place.".to_owned();
             report.findings = vec![
                 Finding::new(Mark::Note, salt_spray::WHY_NOT_HOT_DIP, salt_spray::HOT_DIP)
-                    .opens(Link { calculator: "life", pairs: vec![("thickness", "50 µm".to_owned())] }),
+                    .opens(Link { calculator: "life", pairs: vec![("thickness", "50 µm".into())] }),
             ];
         }
         Outcome::Stated(hours) => state(&mut report, finish, *hours),

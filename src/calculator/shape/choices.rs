@@ -98,8 +98,8 @@ macro_rules! choices {
                 about.chosen(text, |key| match key { $($key => Some(Self::$variant),)+ _ => None })
             }
 
-            fn write(&self, _: &$crate::calculator::FieldAbout) -> String {
-                match self { $(Self::$variant => $key),+ }.to_owned()
+            fn write(&self, _: &$crate::calculator::FieldAbout) -> std::borrow::Cow<'static, str> {
+                match self { $(Self::$variant => $key),+ }.into()
             }
         }
     };
@@ -116,8 +116,8 @@ macro_rules! chosen_by_key {
                 about.chosen(text, $from_key)
             }
 
-            fn write(&self, _: &$crate::calculator::FieldAbout) -> String {
-                self.key().to_owned()
+            fn write(&self, _: &$crate::calculator::FieldAbout) -> std::borrow::Cow<'static, str> {
+                self.key().into()
             }
         }
     };

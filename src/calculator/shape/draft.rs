@@ -1,5 +1,7 @@
 //! What was typed, before anybody has judged it; and a link that fills a calculator in.
 
+use std::borrow::Cow;
+
 use indexmap::IndexMap;
 use serde::{Serialize, Serializer};
 
@@ -14,7 +16,7 @@ pub struct Link {
     pub calculator: &'static str,
     /// Names and texts of its fields.
     #[serde(rename = "fields", serialize_with = "by_name")]
-    pub pairs: Vec<(&'static str, String)>,
+    pub pairs: Vec<(&'static str, Cow<'static, str>)>,
 }
 
 impl Serialize for Draft {
@@ -24,7 +26,10 @@ impl Serialize for Draft {
     }
 }
 
-fn by_name<S: Serializer>(pairs: &[(&'static str, String)], serializer: S) -> Result<S::Ok, S::Error> {
+fn by_name<S: Serializer>(
+    pairs: &[(&'static str, Cow<'static, str>)],
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
     serializer.collect_map(pairs.iter().map(|(name, text)| (name, text)))
 }
 
@@ -62,6 +67,6 @@ impl<'a, T: Into<String>> FromIterator<(&'a str, T)> for Draft {
 
 impl From<&Link> for Draft {
     fn from(link: &Link) -> Self {
-        link.pairs.iter().map(|(name, text)| (*name, text.as_str())).collect()
+        link.pairs.iter().map(|(name, text)| (*name, text.as_ref())).collect()
     }
 }

@@ -1,5 +1,8 @@
 //! From the text of a field to a typed value and back.
 
+use std::borrow::Cow;
+use std::fmt::Write;
+
 use super::{Fault, FieldAbout, Kind};
 use crate::quantity::number::{self, Reading, Unreadable};
 use crate::quantity::{Dimension, Hardness, Quantity, Scale, Shown, Unit, unit};
@@ -15,7 +18,7 @@ pub trait FieldValue: Sized {
     fn read(text: &str, about: &FieldAbout) -> Result<Self, Fault>;
 
     /// Writes it as the field reads it.
-    fn write(&self, about: &FieldAbout) -> String;
+    fn write(&self, about: &FieldAbout) -> Cow<'static, str>;
 }
 
 /// A quantity with the unit it was written in, in which an answer is then shown.
@@ -45,9 +48,9 @@ impl<Q: Quantity> FieldValue for Q {
         Written::read(text, about).map(|written| written.quantity)
     }
 
-    fn write(&self, about: &FieldAbout) -> String {
+    fn write(&self, about: &FieldAbout) -> Cow<'static, str> {
         let offered = about.units().iter().copied().filter(|unit| unit.dimension == Q::DIMENSION);
-        write_base(self.base(), offered, Q::DIMENSION)
+        write_base(self.base(), offered, Q::DIMENSION).into()
     }
 }
 
@@ -64,8 +67,8 @@ impl<Q: Quantity> FieldValue for Written<Q> {
         }))
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        write_base(self.quantity.base(), std::iter::once(self.unit), Q::DIMENSION)
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        write_base(self.quantity.base(), std::iter::once(self.unit), Q::DIMENSION).into()
     }
 }
 
@@ -81,8 +84,8 @@ impl FieldValue for Hardness {
         }
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        with_unit(self.number, self.scale.unit())
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        with_unit(self.number, self.scale.unit()).into()
     }
 }
 
@@ -91,8 +94,8 @@ impl FieldValue for u32 {
         about.counted(text)
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.to_string()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.to_string().into()
     }
 }
 
@@ -101,8 +104,8 @@ impl FieldValue for bool {
         about.chosen(text, |key| Some(key == "yes"))
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        if *self { "yes" } else { "no" }.to_owned()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        if *self { "yes" } else { "no" }.into()
     }
 }
 
@@ -111,10 +114,10 @@ impl<T: FieldValue> FieldValue for OrOwn<T> {
         if text == "own" { Ok(Self::Own) } else { T::read(text, about).map(Self::Published) }
     }
 
-    fn write(&self, about: &FieldAbout) -> String {
+    fn write(&self, about: &FieldAbout) -> Cow<'static, str> {
         match self {
             Self::Published(published) => published.write(about),
-            Self::Own => "own".to_owned(),
+            Self::Own => "own".into(),
         }
     }
 }
@@ -124,8 +127,8 @@ impl FieldValue for RawText {
         Ok(Self(text.to_owned()))
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.0.clone()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.0.clone().into()
     }
 }
 
@@ -235,7 +238,9 @@ fn write_base(base: f64, units: impl Iterator<Item = &'static Unit> + Clone, dim
 const PLAIN: f64 = 1e9;
 
 fn with_unit(number: f64, unit: &Unit) -> String {
-    let mut text = number.to_string();
+    // Room for most numbers with their unit; writing to a string cannot fail.
+    let mut text = String::with_capacity(24);
+    let _ = write!(text, "{number}");
     if !unit.symbol.is_empty() {
         text.push(' ');
         text.push_str(unit.symbol);

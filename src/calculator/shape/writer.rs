@@ -1,11 +1,13 @@
 //! Writes typed values back into the texts of a draft.
 
+use std::borrow::Cow;
+
 use super::{Field, FieldValue};
 
 /// Writes an input back, field by field: the counterpart of [`Reader`](super::Reader).
 #[derive(Debug)]
 pub struct Writer {
-    pairs: Vec<(&'static str, String)>,
+    pairs: Vec<(&'static str, Cow<'static, str>)>,
 }
 
 impl Default for Writer {
@@ -28,7 +30,7 @@ impl Writer {
     }
 
     /// Keys and texts, in the order they were put.
-    pub fn pairs(self) -> Vec<(&'static str, String)> {
+    pub fn pairs(self) -> Vec<(&'static str, Cow<'static, str>)> {
         self.pairs
     }
 }

@@ -1,5 +1,7 @@
 //! What is asked, and how it is read and written.
 
+use std::borrow::Cow;
+
 use super::{BoltSteel, Input, NutBody, NutSteel};
 use crate::calculator::thread_fields::{self, Way};
 use crate::calculator::{
@@ -259,7 +261,7 @@ impl FieldValue for Level {
         }
     }
 
-    fn write(&self, about: &FieldAbout) -> String {
+    fn write(&self, about: &FieldAbout) -> Cow<'static, str> {
         match self {
             Self::Hardness(hardness) => hardness.write(about),
             Self::Tensile(tensile) => tensile.write(about),

@@ -1,5 +1,7 @@
 //! What the fields of an order line offer, and what each choice means.
 
+use std::borrow::Cow;
+
 use crate::calculator::{Choice, Fault, FieldAbout, FieldValue, choices};
 use crate::order::asked::{self, Asked};
 use crate::part;
@@ -53,14 +55,14 @@ impl FieldValue for KnownSteel {
         })
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
         match self {
             Self::Hardness => BY_HARDNESS,
             Self::Tensile => BY_TENSILE,
             Self::OtherMetal => OTHER_METAL,
             Self::Grade(grade) => grade.key(),
         }
-        .to_owned()
+        .into()
     }
 }
 
@@ -69,8 +71,8 @@ impl FieldValue for Categories {
         about.chosen(text, Self::read)
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.key()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.key().into()
     }
 }
 
@@ -86,7 +88,7 @@ impl FieldValue for Named {
         })
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
         match self {
             Self::Without => WITHOUT,
             Self::Standard => STANDARD,
@@ -94,7 +96,7 @@ impl FieldValue for Named {
             Self::Kind(kind) => kind.key(),
             Self::Grade(grade) => grade.key(),
         }
-        .to_owned()
+        .into()
     }
 }
 
@@ -107,8 +109,8 @@ impl FieldValue for Option<Asked> {
         })
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.as_ref().map_or(asked::ADVISE, Asked::key).to_owned()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.as_ref().map_or(asked::ADVISE, Asked::key).into()
     }
 }
 

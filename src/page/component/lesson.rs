@@ -27,7 +27,7 @@ pub fn lesson(lesson: &Lesson, units: Units) -> Html {
         let address = Address::new(link.calculator, Draft::from(link));
         let title = find(link.calculator).map_or("", |entry| entry.about.title);
         let headline =
-            link.pairs.iter().take(3).map(|(_, text)| text.as_str()).collect::<Vec<_>>().join(", ");
+            link.pairs.iter().take(3).map(|(_, text)| text.as_ref()).collect::<Vec<_>>().join(", ");
         html! { <li><a href={format!("#{address}")}>{ format!("{title}: {headline}") }</a></li> }
     };
     // In the middle, where the text has said what it shows.

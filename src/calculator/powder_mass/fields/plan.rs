@@ -1,5 +1,7 @@
 //! When each thing goes in, and what goes on the zinc.
 
+use std::borrow::Cow;
+
 use crate::calculator::powder_mass::Plan;
 use crate::calculator::run::Clock;
 use crate::calculator::{Bound, Fault, Field, FieldAbout, FieldValue, Missed, Reader, Writer, choices};
@@ -66,7 +68,7 @@ impl FieldValue for Clock {
         Self::read(text).map_err(Fault::NotUnderstood)
     }
 
-    fn write(&self, _: &FieldAbout) -> String {
-        self.to_string()
+    fn write(&self, _: &FieldAbout) -> Cow<'static, str> {
+        self.to_string().into()
     }
 }
