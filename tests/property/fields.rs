@@ -48,7 +48,7 @@ fn a_grade_beside_an_actual_temper_is_kept() {
         let named = draft(&[(key, "10.9"), ("diameter", "30 mm"), ("bath", "545 °C")]);
         comes_back(entry, &named).unwrap();
         let link = entry.link(&named).unwrap();
-        assert!(link.pairs.contains(&("grade", "10.9".to_owned())), "{:?}", link.pairs);
+        assert!(link.pairs.contains(&("grade", "10.9".into())), "{:?}", link.pairs);
         assert!(link.pairs.iter().any(|(key, text)| *key == "temper" && text.starts_with("500")));
     }
     let alone = entry.link(&draft(&[])).unwrap();

@@ -55,9 +55,9 @@ proptest! {
         let search = Search::new(ordered);
         let coat = pair::coat(process, (thread, None), (min, max), INSIDE_SHARE.value);
         let goes = |pair: &Pair| {
-            let room = fit::room(&pair.bolt, &pair.nut, coat.unevenness);
+            let room = fit::room(pair.bolt.greatest(), pair.nut.least(), coat.unevenness);
             room.assembly(coat.max) == Assembly::Assembles
-                && fit::keeps_enough(fit::overlap(&pair.bolt, &pair.nut, thread.pitch()))
+                && fit::keeps_enough(fit::overlap(pair.bolt.major.min, pair.nut.minor.max, thread.pitch()))
         };
         let width = |pair: &Pair| (pair.nut.pitch.min - pair.bolt.pitch.max).mm();
         let tried = search.tried(process, min, max, ways);

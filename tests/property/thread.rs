@@ -352,7 +352,7 @@ fn the_least_overlap_is_that_of_published_pairs() {
     let share = |thread: Thread, allowance| {
         let bolt = limits::bolt(thread, usual_bolt(thread)).unwrap();
         let nut = overtap::nut(thread, allowance).ok()?;
-        Some(fit::overlap(&bolt, &nut.limits, thread.pitch()))
+        Some(fit::overlap(bolt.major.min, nut.limits.minor.max, thread.pitch()))
     };
     let mut least = f64::INFINITY;
     for thread in Thread::all().filter(|thread| thread.has_coarse_loads()) {

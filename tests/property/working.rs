@@ -85,7 +85,7 @@ fn every_displayed_sum_behind_an_order_gives_its_displayed_result() {
         });
         for link in links {
             let Ok(report) =
-                evaluate(link.calculator, link.pairs.iter().map(|(key, text)| (*key, text.as_str())))
+                evaluate(link.calculator, link.pairs.iter().map(|(key, text)| (*key, text.as_ref())))
             else {
                 continue;
             };
