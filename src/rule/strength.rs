@@ -68,8 +68,11 @@ pub static CARRIES: Rule = Rule {
 /// document the design has to agree; a barrel's order tells it.
 pub static REDUCED_LOADS: Rule = Rule {
     when: When::If(|case| {
-        let loads =
-            case.part.filter(|part| part.kind.has_mate()).and_then(|part| part.thread).and_then(load::hot_dip);
+        let loads = case
+            .part
+            .filter(|part| part.kind.has_mate())
+            .and_then(|part| part.thread)
+            .and_then(load::hot_dip);
         match loads {
             Some(Loads::Reduced) => case.process == Process::HotDip || is_cut_for_zinc(case),
             Some(Loads::Full) => case.process == Process::HotDip || case.part.is_some_and(is_undercut),

@@ -29,7 +29,8 @@ pub(super) const TUMBLE: Field<Time> = minutes("tumble", "Final tumble", 60.0, "
 pub(super) const START: Field<Clock> = Field::text("start", "The run begins at", "")
     .hint("7:30; then every step has its time of day.")
     .optional();
-pub(super) const FINISH: Field<Finish> = Field::choice("finish", "On the zinc", Finish::CHOICES, Finish::None.key());
+pub(super) const FINISH: Field<Finish> =
+    Field::choice("finish", "On the zinc", Finish::CHOICES, Finish::None.key());
 pub(super) const PATCH: Field<bool> = Field::yes_no("patch", "A nylon patch is sprayed on afterwards");
 
 static MINUTES: [&Unit; 2] = [&unit::MINUTE, &unit::SECOND];
