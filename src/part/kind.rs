@@ -98,6 +98,8 @@ macro_rules! kinds {
 kinds! {
     /// Hexagon head bolt, threaded over a part of its length.
     HexBolt: "hex-bolt", "hex bolt", Bolt, Outside, true, ByGrade, ISO_4014, ASME_B18_2_1;
+    /// Hexagon head bolt with the wide head of a structural one, of other steels.
+    HeavyHexBolt: "heavy-hex-bolt", "heavy hex bolt", Bolt, Outside, true, ByGrade, ASME_B18_2_3_6M, ASME_B18_2_1;
     /// Hexagon structural bolt for preloading, of the system HR.
     HrBolt: "hr-bolt", "hexagon structural bolt, system HR", Bolt, Outside, true, ByGrade, EN_14399_3, EN_14399_3;
     /// Heavy hex structural bolt.

@@ -118,6 +118,7 @@ documents! {
         ASME_B1_13M: "ASME B1.13M", "metric screw threads, M profile";
         ASME_B18_2_1: "ASME B18.2.1", "hex bolts, hex and lag screws, inch";
         ASME_B18_2_2: "ASME B18.2.2", "hex nuts, inch";
+        ASME_B18_2_3_6M: "ASME B18.2.3.6M", "heavy hex bolts, metric";
         ASME_B18_2_6: "ASME B18.2.6", "structural bolts, nuts and washers, inch";
         ASME_B18_2_4_6M: "ASME B18.2.4.6M", "heavy hex nuts, metric";
         ASME_B18_3: "ASME B18.3", "socket cap, shoulder and set screws, inch";

@@ -184,10 +184,20 @@ fn ten_orders_as_they_are_answered_on_a_call() {
     }
 }
 
+/// A screw that forms its own thread is shown by its size, and what an order leaves out is told as that.
+#[test]
+fn a_size_is_no_machine_thread_and_what_is_left_out_is_told_so() {
+    let text = |line: &str| order::assess(&order::reading::read(line).draft).unwrap().to_string();
+    let screw = text("ST4.2 x 16 tapping screws, C2");
+    assert!(screw.contains("Size: #8, ST4.2 of ISO 1478") && !screw.contains("UNC"), "{screw}");
+    let bolt = text("M16 x 60 hex bolt, 8.8, C3, B695-55, no HDG");
+    assert!(bolt.contains("Left out by the order: Hot-dip."), "{bolt}");
+}
+
 /// Of each order what must be said, and what must not.
 #[test]
 fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
-    let lines: [(&str, &[&str], &[&str]); 15] = [
+    let lines: [(&str, &[&str], &[&str]); 20] = [
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
         ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
@@ -205,6 +215,13 @@ fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
         ("M16 x 60 bolt, 8.8, HDG, C3, with spring washer", &["as asked: spring lock washer, harder"], &[]),
         ("M16 x 60 bolt, 8.8, C3, with washer 46 HRC", &["Not hot-dip: plain washer, harder"], &[]),
         ("1/2-13 lock nut, grade B, HDG", &["the insert goes in after the bath"], &["Nothing to prove"]),
+        // What is left out is not offered beside a class either.
+        ("M16 x 60 hex bolt, 8.8, C3, B695-55, no HDG", &["Take mechanical, B695 class 55"], &["ot-dip"]),
+        ("M16 x 60 hex bolt, 8.8, C3, zinc 50 µm", &["Take hot-dip"], &["lectroplated"]),
+        // What forms its own thread takes no nut; of another part the fit is asked first.
+        ("1/2 x 4 lag screws, A307, HDG, C3", &["Take hot-dip to F2329.", "into wood: no nut"], &["tapped"]),
+        ("ST4.2 x 16 tapping screws, C2", &["It forms its own thread: no nut."], &["UNC"]),
+        ("3/4-10 wing nuts, A563 A, HDG, C3", &["First agree the room for the coat"], &["Nothing to prove"]),
         // What needs no size is said without it.
         ("hex bolt, 8.8, C3, 15 years", &["First say the thread. Take hot-dip"], &["Nothing to prove"]),
         ("cotter pins, C2", &["First say the steel. Take mechanical", "say the size"], &["say the thread"]),

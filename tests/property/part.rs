@@ -85,6 +85,7 @@ fn every_kind_with_a_table_is_among_the_parts() {
     assert_eq!(
         by_name,
         [
+            Kind::HeavyHexBolt,
             Kind::HrBolt,
             Kind::FormingScrew,
             Kind::LagScrew,

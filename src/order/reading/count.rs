@@ -22,7 +22,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let end = unit(chain, end).map_or(end, |(end, ..)| end);
         return one(end, What::Count(Counted { pieces, sets: false, spaced: None, negative: true }));
     }
-    if let Some(found) = unit_first(chain, at) {
+    if let Some(found) = unit_first(chain, at).or_else(|| box_of(chain, at)) {
         return Some(found);
     }
     if is_money(chain, from) {
@@ -352,6 +352,15 @@ fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
         }
         _ => one(end, What::Not("how many pieces go into one is not said".into())),
     }
+}
+
+/// `box of 100`: how they are packed, and no count.
+fn box_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let from = lexicon::find(chain, at, |word| (word == Word::Box).then_some(())).map(|(end, ())| end)?;
+    let each = lexicon::over(chain, chain.over(from, &["@", "à", ":"]), Word::Filler);
+    let contents = number::decimal(chain, each).filter(|_| each != from && !is_money(chain, each))?;
+    let end = unit(chain, contents.end).map_or(contents.end, |(end, ..)| end);
+    one(end, What::Not("how they are packed is not judged: write the pieces in all".into()))
 }
 
 /// So many boxes of so many pieces.

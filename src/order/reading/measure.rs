@@ -63,6 +63,9 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             (end, name, ends)
         }
     };
+    if scale == "psi" {
+        return None;
+    }
     // `10.9 HV`, `HV 10`: the mark of a preloaded assembly.
     if chain.inside_a_run(end) || scale == "HV" && OF_HV.contains(&hardest) {
         return None;
@@ -84,6 +87,16 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             _ => What::Hardness(format!("{hardest} {scale}"), note),
         },
     )
+}
+
+/// `150,000 psi`, `150 000 psi`: a tensile strength, in thousands of them.
+pub fn psi(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let from = lexicon::over(chain, at, Word::Least);
+    let number = number::spaced(chain, from).or_else(|| number::decimal(chain, from))?;
+    let end = lexicon::over(chain, number.end, Word::Scale("psi"));
+    let value = number.grouped.unwrap_or(number.value);
+    (end != number.end && value >= 10_000.0 && !chain.inside_a_run(end))
+        .then(|| vec![(end, What::Hardness(format!("{} ksi", value / 1000.0), None))])
 }
 
 /// Classes of EN 14399-4: beside HV they are no hardness.

@@ -41,6 +41,8 @@ pub(super) struct Scopes {
     pub with: (bool, bool),
     /// Whether the name, known or not, is of a pin or a ring, which have no thread.
     pub is_smooth: bool,
+    /// The system of a preloaded assembly (EN 14399) in the name: `HV`, `HR`.
+    pub system: Option<&'static str>,
     /// Whether the name of a ring says that it is for a shaft.
     pub is_external: bool,
     /// Whether the name is a bare `bolt`, or a heavy hex bolt: the steel says which.
@@ -83,7 +85,7 @@ pub(super) enum Family {
 pub(super) enum BySteel {
     /// A bolt without more: of A325 and A490 it is the structural one.
     Bolt,
-    /// A heavy hex bolt: known only as the structural one.
+    /// A heavy hex bolt: of A325 and A490 the structural one.
     HeavyHex,
     /// A cap screw without more: of an SAE grade the hexagon one, of A574 the socket one.
     CapScrew,
@@ -341,7 +343,12 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
             text.contains("extern") || text.contains("welle")
         })
     });
-    let kind = key.and_then(Kind::from_key);
+    // The nuts of preloaded assemblies are those of the wide series.
+    let kind = match key {
+        Some("?nut") => Some(Kind::HeavyHexNut),
+        key => key.and_then(Kind::from_key),
+    };
+    scopes.system = about.words.iter().copied().find(|word| kind.is_some() && matches!(*word, "HV" | "HR"));
     scopes.kind = kind;
     let why = which(&about.words);
     let is_thing = about.noun.is_some()
@@ -417,7 +424,6 @@ fn which(words: &[&str]) -> &'static str {
         ["ring"] => "which ring: a retaining ring for a shaft or a bore, or a snap ring?",
         ["pin"] => "which pin: clevis, cotter, parallel or spring pin?",
         ["screw"] => "which screw: hex, socket head, machine, tapping …?",
-        ["heavy", "hex", ..] => "a heavy hex bolt is known here only as the structural bolt of A325 or A490",
         ["cap", "screw"] => "which cap screw: hex or socket head?",
         _ => UNKNOWN,
     }

@@ -51,6 +51,16 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
         end = behind;
         length_behind = behind;
     }
+    // `M20-8`: a nut of class 8.
+    let nut_class = behind(chain, end, false).filter(|number| {
+        let is_alone = cross(chain, number.end).is_none()
+            && !chain.inside_a_run(number.end)
+            && !is_measured(chain, number.end)
+            && !chain.sign(number.end, DASHES);
+        number.whole().is_some_and(|class| matches!(class, 5 | 6 | 8 | 9 | 10 | 12))
+            && is_alone
+            && class.is_none()
+    });
     let pitched = text.contains('x');
     let read = Designation::read(&text).ok();
     let text = read.map_or(text, |it| it.to_string());
@@ -58,6 +68,8 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let mut found = vec![(end, What::Thread(Written { text, thread, of_size: false, pitched, weak: false }))];
     if let Some((end, length)) = length_behind_cross(chain, length_behind, "mm") {
         found.push((end, too_short(length, diameter.value)));
+    } else if let Some(number) = nut_class {
+        found.push((number.end, What::Class(number.whole().and_then(|class| class.try_into().ok())?)));
     }
     Some(found)
 }
@@ -217,11 +229,12 @@ pub fn numbered_in_words(chain: &Chain<'_>, at: usize) -> Option<Found> {
     numbered(chain, at)
 }
 
-/// `#10-24`, `8-32`: the sizes of small screws.
+/// `#10-24`, `8-32`: the sizes of small screws; `8-18`: of screws that form their own thread.
 fn numbered(chain: &Chain<'_>, at: usize) -> Option<Found> {
     const SIZES: &[&str] = &[
         "0-80", "1-64", "1-72", "2-56", "2-64", "3-48", "3-56", "4-40", "4-48", "5-40", "5-44", "6-32",
-        "6-40", "8-32", "8-36", "10-24", "10-32", "12-24", "12-28",
+        "6-40", "6-20", "8-15", "8-18", "10-12", "10-16", "12-11", "12-14", "8-32", "8-36", "10-24", "10-32",
+        "12-24", "12-28",
     ];
     let in_words = matches!(chain.word(at), Some("no" | "nr" | "number"));
     let marked = if in_words { chain.over(chain.after(at), &["."]) } else { chain.over(at, &["#"]) };

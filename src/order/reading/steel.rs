@@ -78,11 +78,19 @@ pub fn mark(chain: &Chain<'_>, at: usize) -> Option<Found> {
     Some(found)
 }
 
-/// `10 HV`: a nut of class 10 for such an assembly.
+/// `10 HV`, `10 HR nuts`: a nut of class 10 for such an assembly.
 fn marked(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let end = chain.digits(at).filter(|digits| *digits == "10").map(|_| chain.after(at))?;
-    let is_mark = chain.word(end) == Some("hv") && !chain.inside_a_run(chain.after(end));
-    is_mark.then(|| vec![(end, What::Class(10)), (chain.after(end), What::Part("HV"))])
+    let class = chain.digits(at).filter(|digits| matches!(*digits, "8" | "10"))?;
+    let end = chain.after(at);
+    let behind = chain.after(end);
+    let is_nut =
+        lexicon::find(chain, behind, |word| matches!(word, Word::Part("nut")).then_some(())).is_some();
+    let mark = match chain.word(end).filter(|_| !chain.inside_a_run(behind)) {
+        Some("hv") if class == "10" => "HV",
+        Some("hr") if is_nut => "HR",
+        _ => return None,
+    };
+    Some(vec![(end, What::Class(class.parse().ok()?)), (behind, What::Part(mark))])
 }
 
 /// `with A nut`: a capital letter in front of a nut whose name is not in capitals is its grade of ASTM A563.

@@ -44,6 +44,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     numbers(line, scopes);
     classes(line, scopes);
     bare_classes(line, scopes);
+    of_system(line, scopes);
     hardness(line, scopes);
     let unknown = line.free(|what| match what {
         What::Steel(word) => Some(word.clone()),
@@ -254,6 +255,15 @@ fn classes(line: &mut Line, scopes: &Scopes) {
     }
 }
 
+/// The class of a nut of a preloaded assembly is that of its system: HV 10, HR 8, HR 10.
+fn of_system(line: &mut Line, scopes: &Scopes) {
+    let Some(system) = scopes.system.filter(|_| scopes.family == Family::Nut) else { return };
+    let class = line.draft.get("steel").and_then(|steel| steel.strip_prefix("nut-")).map(str::to_owned);
+    if let Some(own) = class.and_then(|class| Grade::read(&format!("{system} {class}")).ok()) {
+        line.draft.set("steel", own.key());
+    }
+}
+
 fn touches_name(line: &Line, scopes: &Scopes, at: usize) -> bool {
     [line.before(at), line.behind(at)].into_iter().flatten().any(|beside| scopes.names.contains(&beside))
 }
@@ -278,7 +288,8 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
         _ => None,
     });
     let designated = scopes.family == Family::Nut
-        && line.items.iter().any(|item| matches!(item.what, What::PartStandard(_) | What::Count(_)));
+        && (scopes.system.is_some()
+            || line.items.iter().any(|item| matches!(item.what, What::PartStandard(_) | What::Count(_))));
     for (at, number) in numbers {
         let behind_a_nut = over_tapping(line, at).is_some_and(|before| {
             scopes.nut.contains(&before)

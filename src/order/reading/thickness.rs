@@ -40,7 +40,10 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if last.value > most || first.value <= 0.0 || chain.inside_a_run(end) {
         return None;
     }
-    let least = first.value - spread.map_or(0.0, |(_, by)| by);
+    // `8 µm ± 2`, `8 ± 2 µm`.
+    let behind = if spread.is_none() { plus_minus(chain, end) } else { None };
+    let end = behind.map_or(end, |(end, _)| lexicon::over(chain, end, Word::Micrometre));
+    let least = first.value - spread.or(behind).map_or(0.0, |(_, by)| by);
     let thickness = What::Thickness(least.max(0.0) * unit, in_inches);
     let most = lexicon::over(chain, end, Word::Most);
     let is_most = |before| lexicon::find(chain, before, |word| (word == Word::Most).then_some(())).is_some();
@@ -59,3 +62,11 @@ fn over_to(chain: &Chain<'_>, at: usize) -> usize {
 /// The thickest coat that is written in inches or in millimetres.
 const THICKEST_INCH: f64 = 0.01;
 const THICKEST_MM: f64 = 0.25;
+
+/// `± 2`: a tolerance of something that no field takes.
+pub fn tolerance(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (end, _) = plus_minus(chain, at)?;
+    let unit = |word| matches!(word, Word::Length(_) | Word::Micrometre | Word::Mil).then_some(());
+    let end = lexicon::find(chain, end, unit).map_or(end, |(end, ())| end);
+    (!chain.inside_a_run(end)).then(|| vec![(end, What::Not("a tolerance is not judged".into()))])
+}

@@ -52,7 +52,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             continue;
         }
         // A pin or a ring has a diameter: where no thread stands for it, the field has no size for it.
-        if (has_none || is_forming) && written.weak {
+        if (has_none || is_forming) && written.weak && !written.text.starts_with('#') {
             // `4 x 40`: so long a pin is written in millimetres.
             let is_long = matches!(line.what(at + 1), Some(What::Length(text)) if text.ends_with(length::UNIT_OF_THREAD));
             let diameter = line.items.get(at).map_or(String::new(), |item| item.text.clone());

@@ -16,7 +16,7 @@ pub(in crate::part) fn template(kind: Kind, profile: Profile, length: Option<Len
     let ring = |internal| Solid::Ring(Ring { internal, free: X, thickness: X, width: X });
     let angle = if profile.is_metric { Angle::Ninety } else { Angle::EightyTwo };
     let solid = match kind {
-        Kind::HexBolt | Kind::HexScrew | Kind::StructuralBolt | Kind::HrBolt => {
+        Kind::HexBolt | Kind::HexScrew | Kind::StructuralBolt | Kind::HrBolt | Kind::HeavyHexBolt => {
             bolt(Head::Hexagon { flats: X, height: X })
         }
         Kind::FlangeBolt => bolt(Head::Flange { flats: X, height: X, flange: X, rim: X }),

@@ -105,6 +105,7 @@ const PLAIN: &[(&str, &str)] = &[
 
 /// Kinds that are known by their name and of which no size is published here: each stands among the corners.
 const BY_NAME: &[part::Kind] = &[
+    part::Kind::HeavyHexBolt,
     part::Kind::HrBolt,
     part::Kind::FormingScrew,
     part::Kind::LagScrew,
@@ -137,6 +138,13 @@ const CORNERS: &[&[(&str, &str)]] = &[
     &[("thread", "M20-9g"), ("steel", "8.8")],
     &[("part", "hex-nut"), ("thread", "M16-6AZ"), ("length", ""), ("steel", "nut-8")],
     // Known by name alone.
+    &[
+        ("part", "heavy-hex-bolt"),
+        ("thread", "1-8 UNC"),
+        ("length", "4 in"),
+        ("steel", "a354-bd"),
+        ("place", "C3"),
+    ],
     &[("part", "hr-bolt"), ("thread", "M20"), ("steel", "10.9")],
     &[
         ("part", "forming-screw"),

@@ -42,7 +42,7 @@ pub static KINDS: &[(&str, &str, &str)] = &[
     ("drywall-screw", "drywall screw", "head"),
     ("forming-screw", "thread-forming screw", "hex head pan flat countersunk machine cap socket"),
     ("forming-screw", "thread-forming schraube", "hex head pan countersunk"),
-    ("lag-screw", "lag", "screw bolt hex head square"),
+    ("lag-screw", "lag", "screw bolt hex head square wood"),
     ("wood-screw", "wood screw", "head pan flat round countersunk"),
     ("wood-screw", "wood schraube", "head pan flat round countersunk"),
     ("chipboard-screw", "chipboard screw", "wood head pan flat countersunk full-thread part-thread"),

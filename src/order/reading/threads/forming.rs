@@ -63,6 +63,8 @@ pub(super) fn numbered(scopes: &Scopes, written: Written) -> Written {
     let has_none = scopes.kind.is_some_and(|kind| kind.threaded() == Threaded::Not);
     let number =
         written.text.strip_prefix('#').filter(|_| (has_none || is_one(scopes)) && written.thread.is_none());
+    // `#8-18`: behind the number its own threads per inch, which are no machine thread's.
+    let number = number.and_then(|number| number.split(['-', ' ']).next());
     let Some(thread) = number.and_then(|number| Thread::numbered(Series::Unc, number.parse().ok()?)) else {
         return written;
     };
