@@ -25,12 +25,30 @@ pub mod tolerance;
 mod walk;
 mod written;
 
+use crate::calculator::{Draft, Problems};
+
 pub use exercise::{Exercise, Question, Sought};
 pub use handed_in::{HandedIn, State};
 pub use mark::{Marked, mark};
 pub use random::Random;
 pub use set::set;
 pub use setup::{ABOUT, Level, Room, SHEET_FIELDS, Setup, Topic};
+
+/// How often an exercise is drawn again that stands on the sheet already.
+const REDRAWN: usize = 12;
+
+/// Reads what fixes a sheet, and sees that every topic named has something to ask.
+///
+/// # Errors
+/// All the problems of its fields; a topic in which no fault can be planted.
+pub fn read(draft: &Draft) -> Result<Setup, Problems> {
+    let setup = Setup::read(draft)?;
+    let empty = |topic: &&Topic| set(topic, setup.level, &mut Random::new(1)).is_none();
+    match setup.topics.iter().filter(|_| setup.level == Level::Error).find(empty) {
+        Some(topic) => Err(Problems::one(setup::without_faults(*topic))),
+        None => Ok(setup),
+    }
+}
 
 /// The exercises of a setup: the same for the same setup, everywhere and always.
 #[derive(Debug, Clone, PartialEq)]
@@ -46,19 +64,31 @@ impl Sheet {
     pub fn of(setup: &Setup) -> Self {
         let mut topics = setup.drawn_topics();
         Random::new(u64::from(setup.number)).shuffle(&mut topics);
-        let exercises = (0..setup.count).filter_map(|place| {
+        let mut exercises: Vec<Exercise> = Vec::new();
+        for place in 0..setup.count {
             // Each exercise has a draw of its own: a longer sheet begins with the shorter one.
             let mut random = Random::new(u64::from(setup.number) << 16 | u64::from(place + 1));
-            let own = topics.get(place as usize % topics.len().max(1))?;
-            set::set(own, setup.level, &mut random).or_else(|| {
-                // What has nothing to ask at this level gives way to another: a table read off has no sum
-                // that could be wrong.
-                let mut others = topics.clone();
-                random.shuffle(&mut others);
-                others.iter().find_map(|topic| set::set(topic, setup.level, &mut random))
-            })
-        });
-        let exercises = exercises.collect();
+            let Some(own) = topics.get(place as usize % topics.len().max(1)) else { break };
+            let mut draw = || {
+                set::set(own, setup.level, &mut random).or_else(|| {
+                    // What has nothing to ask at this level gives way to another: a table read off has no sum
+                    // that could be wrong.
+                    let mut others = topics.clone();
+                    random.shuffle(&mut others);
+                    others.iter().find_map(|topic| set::set(topic, setup.level, &mut random))
+                })
+            };
+            // What stands on the sheet already is drawn again, while there is something else to ask.
+            let mut drawn = draw();
+            for _ in 0..REDRAWN {
+                let known = |one: &Exercise| exercises.iter().any(|other| one.asks_the_same(other));
+                if !drawn.as_ref().is_some_and(known) {
+                    break;
+                }
+                drawn = draw();
+            }
+            exercises.extend(drawn);
+        }
         Self { setup: setup.clone(), exercises }
     }
 

@@ -52,6 +52,14 @@ pub enum Sought {
     OneOf(Vec<String>, usize),
 }
 
+impl Exercise {
+    /// Whether another asks for the same with the same numbers.
+    pub fn asks_the_same(&self, other: &Self) -> bool {
+        (&self.givens, &self.shown, &self.paper, &self.questions)
+            == (&other.givens, &other.shown, &other.paper, &other.questions)
+    }
+}
+
 impl Question {
     /// The right answer as it is shown.
     pub fn right(&self) -> String {

@@ -3,12 +3,13 @@
 use crate::sentence::capital;
 use crate::working::Step;
 
-use super::chain::{gives, needed};
+use super::chain::{gives, needed, same};
 use super::draw::Case;
 use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
 use super::setup::Topic;
-use super::slip::{Slipped, slipped, slips};
+use super::slip::{Slipped, Within, slipped, slips};
+use super::tolerance::near;
 
 /// The most steps that a working to look through has.
 const LONGEST: usize = 10;
@@ -67,7 +68,9 @@ fn wrong_steps(case: &Case, slipped: &[Slipped]) -> Vec<Fault> {
         if !(2..=LONGEST).contains(&needed.len()) {
             continue;
         }
-        for slip in slips(case, slipped, at).iter().filter(|slip| slip.value.unit == right.result.unit) {
+        for slip in
+            slips(case, slipped, at, Within::Step).iter().filter(|slip| slip.value.unit == right.result.unit)
+        {
             let mut shown = needed.clone();
             let place = shown.len() - 1;
             if let Some(last) = shown.last_mut() {
@@ -90,8 +93,16 @@ fn carried_on(case: &Case, slipped: &[Slipped]) -> Vec<Fault> {
                 .iter()
                 .zip(others)
                 .all(|(one, other)| (one.symbol, one.formula) == (other.symbol, other.formula));
-        let first = steps.iter().zip(others).position(|(one, other)| one != other);
+        let first = steps.iter().zip(others).position(|(one, other)| differ(one, other));
         let (Some(first), true) = (first, alike) else { continue };
+        // It has to be seen, or it is none.
+        let seen = steps.get(first).zip(others.get(first)).is_some_and(|(right, wrong)| {
+            let number = wrong.result.unit.convert(wrong.result.rounded(), right.result.unit);
+            number.is_some_and(|number| !near(right.result, number))
+        });
+        if !seen || !row.acts_in(steps, first, others) {
+            continue;
+        }
         let from = first.saturating_sub(LONGEST / 2);
         let to = others.len().min(from + LONGEST);
         let follows = (first + 1..to).all(|at| follows(steps, others, at));
@@ -107,11 +118,20 @@ fn carried_on(case: &Case, slipped: &[Slipped]) -> Vec<Fault> {
 /// second place where the fault could be named.
 fn follows(steps: &[Step], others: &[Step], at: usize) -> bool {
     let (Some(right), Some(wrong)) = (steps.get(at), others.get(at)) else { return true };
-    if right == wrong {
+    if !differ(right, wrong) {
         return true;
     }
     let pairs = right.terms.iter().zip(&wrong.terms);
-    let mut differing = pairs.filter(|(one, other)| one != other).map(|(_, other)| other).peekable();
+    let mut differing =
+        pairs.filter(|(one, other)| !same(one.value, other.value)).map(|(_, other)| other).peekable();
     differing.peek().is_some()
         && differing.all(|term| others.iter().take(at).any(|step| gives(step, term.symbol, term.value)))
+}
+
+/// Whether two steps of one name and formula have other values: digits that are shown of the same value make
+/// no other step.
+fn differ(one: &Step, other: &Step) -> bool {
+    !same(one.result, other.result)
+        || one.terms.len() != other.terms.len()
+        || one.terms.iter().zip(&other.terms).any(|(one, other)| !same(one.value, other.value))
 }

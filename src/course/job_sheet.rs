@@ -124,7 +124,8 @@ fn differences(lines: &[Line], others: &[Line], of: &'static str) -> Vec<Fault> 
                 continue;
             }
             for (place, (one, other)) in right.iter().zip(&wrong).enumerate() {
-                if one == other || !may_be_planted(one, other) {
+                let units = unit_at(&right, place) == unit_at(&wrong, place);
+                if one == other || !units || !may_be_planted(one, other) {
                     continue;
                 }
                 let mut planted = right.clone();
@@ -140,6 +141,16 @@ fn differences(lines: &[Line], others: &[Line], of: &'static str) -> Vec<Fault> 
         }
     }
     faults
+}
+
+/// The unit of a figure: its own, or that of the end of its range.
+fn unit_at(words: &[String], place: usize) -> &str {
+    let own = words.get(place).map_or("", String::as_str);
+    let own = own.trim_start_matches(|c: char| c.is_ascii_digit() || matches!(c, '.' | ','));
+    match words.get(place + 1).map(String::as_str) {
+        Some("to" | "and") if own.is_empty() => unit_at(words, place + 2),
+        _ => own,
+    }
 }
 
 /// Whether two words are figures, classes or marks of one kind, which a hand may take for each other: the
@@ -190,12 +201,13 @@ fn exercise(
     let paper: Vec<(String, String)> = shown.iter().map(told).collect();
     let wrong = paper.get(number - 1)?;
     let because = format!(
-        "Line {number}, {}: rightly {}; {} is that of an order that says {}. Rule {}: {source}.",
+        "Line {number}, {}: rightly {}; {} is that of an order that says {}. {}{source}.",
         wrong.0,
         fault.right,
         fault.wrong,
         fault.of,
-        ruling.rule.key.key(),
+        // A figure of its own document is behind no rule.
+        if source == ruling.source() { format!("Rule {}: ", ruling.rule.key.key()) } else { String::new() },
     );
     // A line without a name of its own is told by what it says.
     let option = |line: &Line| if line.name.is_empty() { line.text.clone() } else { line.name.clone() };

@@ -61,7 +61,7 @@ pub fn units(right: &'static Unit) -> Vec<&'static Unit> {
 }
 
 fn figure(right: Shown, slips: &[Slip], answer: &str) -> Marked {
-    let (digits, written) = number::split_unit(answer);
+    let (digits, written) = number::split_unit(answer.trim_start_matches(['=', ' ']));
     let number = match number::read_number(digits) {
         Ok(number) => number,
         Err(unreadable) => return Marked::Unread(unreadable.to_string()),

@@ -4,11 +4,12 @@ use crate::quantity::Shown;
 use crate::sentence::capital;
 use crate::working::{Step, plain};
 
-use super::chain::{needed, put_in, rests_on};
+use super::chain::{assumed, needed, put_in, rests_on};
 use super::draw::{self, Case};
 use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
 use super::setup::{Level, Topic};
+use super::slip::Within;
 use super::{fault, job_sheet, scene, slip, walk};
 
 /// Draws again where a case has nothing to ask.
@@ -51,11 +52,15 @@ fn figure(case: &Case, level: Level, random: &mut Random) -> Option<Exercise> {
     let at = *random.pick(&narrowed)?;
     let step = steps.get(at)?;
     // One step is given what goes into it; a whole task only what an order says.
-    let givens = if whole || step.terms.is_empty() { givens } else { put_in(steps, at, step) };
+    let mut givens = if whole || step.terms.is_empty() { givens } else { put_in(steps, at, step) };
     let working = if whole { needed(steps, at) } else { vec![step.clone()] };
+    if whole {
+        givens.extend(assumed(&working, &step.name()));
+    }
+    let within = if whole { Within::Whole } else { Within::Step };
     let question = Question {
         text: question(step),
-        sought: Sought::Figure(step.result, slip::slips(case, &slip::slipped(case), at)),
+        sought: Sought::Figure(step.result, slip::slips(case, &slip::slipped(case), at, within)),
         hint: hint(step),
         working,
         because: format!("{} = {}. {}.", step.name(), step.result, step.source),
@@ -71,6 +76,15 @@ fn figure(case: &Case, level: Level, random: &mut Random) -> Option<Exercise> {
     })
 }
 
+/// More digits than this are read off no gauge and no scale.
+const MOST_DIGITS: i32 = 7;
+
+/// Whether a value has so many digits that nobody would write it down.
+fn is_too_fine(shown: Shown) -> bool {
+    let whole = shown.number.abs().max(1.0).log10().floor() as i32 + 1;
+    i32::from(shown.decimals) + whole > MOST_DIGITS
+}
+
 /// Whether a step has one answer that is not given away: nothing else is called the same, and nothing
 /// given is the same number.
 fn can_be_asked(steps: &[Step], at: usize, givens: &[(String, String)]) -> bool {
@@ -82,6 +96,8 @@ fn can_be_asked(steps: &[Step], at: usize, givens: &[(String, String)]) -> bool 
     let said = shown.to_string().replace('\u{a0}', " ");
     shown.number.is_finite()
         && shown.rounded() != 0.0
+        && !is_too_fine(shown)
+        && !step.terms.iter().any(|term| is_too_fine(term.value))
         && steps.iter().filter(alike).count() == 1
         && !givens.iter().any(|(_, text)| *text == said)
         && !step.terms.iter().any(|term| term.value == shown)

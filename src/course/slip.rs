@@ -6,8 +6,9 @@
 
 use crate::calculator::{Draft, Kind, Reader, Report};
 use crate::quantity::{Dimension, Shown, Unit, number, unit};
-use crate::working::Step;
+use crate::working::{Step, Term};
 
+use super::chain::{gives, needed_places, same};
 use super::draw::Case;
 use super::tolerance::near;
 
@@ -26,8 +27,12 @@ enum Of {
     Any,
     /// Steps whose formula holds this.
     Formula(&'static str),
-    /// Steps that give an area.
-    Areas,
+    /// The same, where the coat takes room in a thread: nothing is reckoned of a circle.
+    Room(&'static str),
+    /// Steps that give the area of a surface.
+    Surfaces,
+    /// Steps that give more than a number.
+    Measures,
 }
 
 /// What is changed.
@@ -57,14 +62,10 @@ pub struct Row(&'static str, Of, Change);
 
 /// Every row. A calculator that lacks a field, or a unit, is not spoken of.
 static ROWS: [Row; 28] = [
+    Row("2 t was taken for 4 t: a coat moves both flanks on both sides", Of::Room("/ 4"), Change::Times(2.0)),
     Row(
         "2 t was taken for 4 t: a coat moves both flanks on both sides",
-        Of::Formula("/ 4"),
-        Change::Times(2.0),
-    ),
-    Row(
-        "2 t was taken for 4 t: a coat moves both flanks on both sides",
-        Of::Formula("/ (4 ·"),
+        Of::Room("/ (4 ·"),
         Change::Times(2.0),
     ),
     Row(
@@ -75,13 +76,13 @@ static ROWS: [Row; 28] = [
     Row("the radius was put in for the diameter", Of::Any, Change::Fields(&["diameter", "bar"], 0.5)),
     Row("the diameter was taken for the radius", Of::Formula("π / 4 · d^2"), Change::Times(4.0)),
     Row("the radius was taken for the diameter", Of::Formula("π · d ·"), Change::Times(0.5)),
-    Row("one side was taken for two", Of::Areas, Change::Times(0.5)),
+    Row("one side was taken for two", Of::Surfaces, Change::Times(0.5)),
     Row("the yield of the powder was forgotten", Of::Any, Change::Set(&[("yield", "100 %")])),
     Row("the factor from thickness to mass is that of another standard", Of::Any, Change::Choose("factor")),
     Row("the density of the deposit is another one", Of::Any, Change::Choose("density")),
     Row(
         "the least was charged for, not the mean that keeps every reading above it",
-        Of::Any,
+        Of::Measures,
         Change::Set(&[("chance", "50 %"), ("checks", "1")]),
     ),
     Row("the least was taken for the greatest", Of::Any, Change::Copy("coat_least", "coat_greatest")),
@@ -114,8 +115,17 @@ pub fn slipped(case: &Case) -> Vec<Slipped> {
     ROWS.iter().flat_map(|row| changed(case, row.2).into_iter().map(move |report| (row, report))).collect()
 }
 
-/// What the usual slips give in place of a step of a case.
-pub fn slips(case: &Case, slipped: &[Slipped], at: usize) -> Vec<Slip> {
+/// Where a slip may have been made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Within {
+    /// In the step itself: everything else is given.
+    Step,
+    /// In any step that leads to it.
+    Whole,
+}
+
+/// What the usual slips give in place of a step of a case, where they can be made in it.
+pub fn slips(case: &Case, slipped: &[Slipped], at: usize, within: Within) -> Vec<Slip> {
     let steps = case.report.working.steps();
     let Some(step) = steps.get(at) else { return Vec::new() };
     let right = step.result;
@@ -128,9 +138,17 @@ pub fn slips(case: &Case, slipped: &[Slipped], at: usize) -> Vec<Slip> {
         }
     };
     // What was done with a field says more than that it is another end of the same range.
-    for (Row(name, of, _), report) in slipped {
-        let other = same_step(steps, at, report).filter(|_| of.holds(step));
-        let number = other.and_then(|other| other.result.unit.convert(other.result.number, right.unit));
+    for (row, report) in slipped {
+        let Row(name, of, _) = row;
+        let others = report.working.steps();
+        let made = match within {
+            Within::Step => row.acts_in(steps, at, others),
+            Within::Whole => needed_places(steps, at).any(|at| row.acts_in(steps, at, others)),
+        };
+        let other = same_step(steps, at, others).and_then(|at| others.get(at));
+        let number = other
+            .filter(|_| of.holds(step) && made)
+            .and_then(|other| other.result.unit.convert(other.result.number, right.unit));
         if let Some(number) = number {
             add(name, number, right.unit);
         }
@@ -179,12 +197,42 @@ impl Row {
     }
 }
 
+impl Row {
+    /// Whether what it changes goes into a step itself: a value that no sum before it gave, or a number that is
+    /// looked up in a table under another unit.
+    pub fn acts_in(&self, steps: &[Step], at: usize, others: &[Step]) -> bool {
+        let (Some(step), Some(place)) = (steps.get(at), same_step(steps, at, others)) else { return false };
+        let Some(other) = others.get(place) else { return false };
+        if step.formula.is_empty() {
+            return !matches!(self.2, Change::Fields(..)) && !same(step.result, other.result);
+        }
+        let summed = |term: &Term| {
+            let before = others.iter().take(place).filter(|step| !step.formula.is_empty());
+            before.into_iter().any(|step| gives(step, term.symbol, term.value))
+        };
+        // A number that is read in another unit stands in the step itself.
+        let is_read = |term: &Term| match self.2 {
+            Change::Unit(written, _) => term.value.unit.dimension == written.dimension,
+            _ => true,
+        };
+        let mut terms = step.terms.iter().zip(&other.terms);
+        step.terms.len() == other.terms.len()
+            && terms.any(|(one, other)| !same(one.value, other.value) && !summed(other) && is_read(other))
+    }
+}
+
 impl Of {
     fn holds(self, step: &Step) -> bool {
         match self {
             Self::Any => true,
             Self::Formula(part) => step.formula.contains(part),
-            Self::Areas => step.result.unit.dimension == Dimension::Area && !step.formula.is_empty(),
+            Self::Room(part) => step.formula.contains(part) && !step.formula.contains('π'),
+            // The section of a bolt and the area that a thread shears by have one side only.
+            Self::Surfaces => {
+                let surface = step.symbol == "A" || step.symbol.starts_with("A_");
+                surface && step.result.unit.dimension == Dimension::Area && !step.formula.is_empty()
+            }
+            Self::Measures => step.result.unit.dimension != Dimension::PlainNumber,
         }
     }
 }
@@ -243,11 +291,11 @@ fn changed(case: &Case, change: Change) -> Vec<Report> {
     drafts.iter().filter_map(|draft| case.entry.evaluate(draft).ok()).collect()
 }
 
-/// The step of another working that stands for this one: of the same name and formula, at the same place
-/// among those.
-fn same_step<'a>(steps: &[Step], at: usize, other: &'a Report) -> Option<&'a Step> {
+/// The place of the step of another working that stands for this one: of the same name and formula, at the
+/// same place among those.
+fn same_step(steps: &[Step], at: usize, others: &[Step]) -> Option<usize> {
     let step = steps.get(at)?;
-    let alike = |other: &&Step| other.symbol == step.symbol && other.formula == step.formula;
-    let place = steps.iter().take(at).filter(alike).count();
-    other.working.steps().iter().filter(alike).nth(place)
+    let alike = |other: &Step| other.symbol == step.symbol && other.formula == step.formula;
+    let place = steps.iter().take(at).filter(|step| alike(step)).count();
+    others.iter().enumerate().filter(|(_, other)| alike(other)).nth(place).map(|(at, _)| at)
 }

@@ -5,6 +5,7 @@ use crate::order::reading;
 use crate::order::recommend::recommended;
 use crate::order::{self, Judged, Judgement};
 use crate::rule::Ruling;
+use crate::source::Basis;
 
 use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
@@ -61,7 +62,12 @@ fn verdict(judgement: &Judgement, judged: &Judged) -> Question {
     });
     let hint = said.map_or_else(
         || "Look at what the documents of the process bar.".to_owned(),
-        |(ruling, _)| format!("Open {}.", ruling.source()),
+        |(ruling, _)| match ruling.source() {
+            source if matches!(source.basis, Basis::Assumed | Basis::CommonPractice) => {
+                format!("No document has it: {source}.")
+            }
+            source => format!("Open {source}."),
+        },
     );
     Question {
         text: format!("What is {} to this order?", judged.process.name()),

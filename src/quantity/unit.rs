@@ -168,7 +168,7 @@ quantities! {
     /// A coat's mass on an area, held in grams on a square metre.
     ArealMass {
         from_g_m2 g_m2 G_M2: 1.0, 0.0; "g/m²", "grams per square metre", ["g/m2", "gsm", "g/m^2"];
-        from_oz_ft2 oz_ft2 OZ_FT2: 28.349523125 / 0.09290304, 0.0; "oz/ft²", "ounces per square foot", ["oz/ft2", "oz/ft^2", "osf"];
+        from_oz_ft2 oz_ft2 OZ_FT2: 28.349523125 / 0.09290304, 0.0; "oz/ft²", "ounces per square foot", ["oz/ft2", "oz/ft^2", "oz/sq ft", "osf"];
     }
     /// A density, held in grams on a square metre for each micrometre, which is g/cm³.
     Density {

@@ -6,6 +6,7 @@ use kettle_barrel::course::mark::units;
 use kettle_barrel::course::tolerance::{agrees, near};
 use kettle_barrel::course::{Level, Marked, Question, Random, Setup, Sheet, Sought, Topic, mark, set};
 use kettle_barrel::quantity::Shown;
+use kettle_barrel::source::Basis;
 
 /// Exercises drawn of each calculator and level.
 fn each_exercise(count: u64, mut check: impl FnMut(&str, &Question)) {
@@ -172,7 +173,25 @@ fn a_job_sheet_has_one_fault() {
                 .any(|row| row.text == *text && (row.name.is_empty() || name.ends_with(&*row.name)));
             assert_eq!(is_of_the_order, place + 1 != *right, "{line}: {name}: {text}");
         }
-        assert!(question.because.contains("rightly ") && question.because.contains("Rule "), "{line}");
+        assert!(question.because.contains("rightly "), "{line}");
+        // A rule is named with its own source and no other: a figure of its own document is behind none.
+        if let Some((_, named)) = question.because.split_once("Rule ") {
+            let (key, source) = named.split_once(": ").unwrap();
+            let judged = assessed.judgement.processes.iter().flat_map(|judged| &judged.rulings);
+            let mut rulings = judged.filter(|(_, ruling)| ruling.rule.key.key() == key);
+            assert!(
+                rulings.any(|(_, ruling)| source == format!("{}.", ruling.source())),
+                "{}",
+                question.because
+            );
+        }
+        // The two figures are of one unit: grams are not planted for kilograms.
+        let unit = |text: &str| text.rsplit(['\u{a0}', ' ']).next().unwrap_or_default().to_owned();
+        let wrong = &exercise.paper[right - 1];
+        let row = rows.iter().find(|row| !row.name.is_empty() && wrong.0.ends_with(&*row.name));
+        if let Some(row) = row.filter(|row| row.text.contains(" to ") && row.text.split(' ').count() < 5) {
+            assert_eq!(unit(&row.text), unit(&wrong.1), "{line}: {wrong:?}");
+        }
         planted.insert(exercise.paper[right - 1].0.split(':').next().unwrap().to_owned());
     }
     // Not always the same line: the coat, its class, the life, the zinc, the gauges.
@@ -208,4 +227,100 @@ fn a_line_that_was_changed_is_found() {
     }
     assert_eq!(read("Dear all, here is my line").state, State::Unread);
     assert_eq!(handed_in::read(&format!("{line}\n\n{line}\n")).len(), 2);
+}
+
+/// What is planted is seen, and what is called wrong is not what stands there.
+#[test]
+fn a_planted_fault_differs_from_what_is_right() {
+    for (number, from) in [(11, "coat"), (222, "coat"), (3333, "coat"), (3333, "kettle"), (7, "all")] {
+        for exercise in Sheet::of(&setup(number, Level::Error, from, 30)).exercises {
+            let question = &exercise.questions[0];
+            let (Sought::OneOf(_, place), Some(right)) = (&question.sought, question.working.first()) else {
+                continue;
+            };
+            let shown = exercise.shown[place - 1].result;
+            let number = shown.unit.convert(shown.rounded(), right.result.unit).unwrap_or(shown.number);
+            assert!(!near(right.result, number), "{from} {number}: {}", question.because);
+        }
+    }
+}
+
+/// A slip that is named is made in the step that is asked: what it changes goes into that step.
+#[test]
+fn a_slip_is_named_only_where_it_can_be_made() {
+    for number in 1..8 {
+        for exercise in Sheet::of(&setup(number, Level::Error, "all", 14)).exercises {
+            let because = &exercise.questions[0].because;
+            let Some(right) = exercise.questions[0].working.first() else { continue };
+            let units: Vec<&str> = right.terms.iter().map(|term| term.value.unit.symbol).collect();
+            let heat = ["°C", "°F", "K"];
+            if because.contains("°C was read as °F") || because.contains("°F was read as °C") {
+                assert!(units.iter().any(|unit| heat.contains(unit)), "{because}");
+            }
+            if because.contains("one side was taken for two") {
+                assert!(right.symbol.starts_with('A') && right.symbol != "As", "{because}");
+            }
+            if because.contains("2 t was taken for 4 t") {
+                assert!(!right.formula.contains('π'), "{because}");
+            }
+        }
+    }
+}
+
+/// What nobody can look up is given: the program's own assumptions are not guessed.
+#[test]
+fn a_whole_task_gives_what_only_the_program_assumes() {
+    let mut with = 0;
+    for number in 1..10 {
+        for exercise in Sheet::of(&setup(number, Level::Whole, "powder tempering kettle", 6)).exercises {
+            let question = &exercise.questions[0];
+            let asked = question.working.last().unwrap();
+            for step in &question.working {
+                let chosen = |basis| matches!(basis, Basis::Assumed | Basis::CommonPractice);
+                let terms = step.terms.iter().filter(|term| term.source.is_some_and(|it| chosen(it.basis)));
+                for term in terms.filter(|term| term.symbol != asked.symbol) {
+                    let name = format!("{},", term.name());
+                    assert!(
+                        exercise.givens.iter().any(|(given, _)| given.starts_with(&name)),
+                        "{name} {exercise:?}"
+                    );
+                    with += 1;
+                }
+            }
+        }
+    }
+    assert!(with > 0);
+}
+
+/// Nothing but a question that has an answer: a topic without one is named, and no sheet is silently empty.
+#[test]
+fn a_topic_without_faults_is_told_and_a_sheet_repeats_nothing() {
+    let told = |from| kettle_barrel::course::read(&setup(11, Level::Error, from, 3).write());
+    for from in ["hydrogen", "hydrogen coat", "salt-spray"] {
+        let problem = told(from).unwrap_err().to_string();
+        assert!(problem.contains("no working of several steps"), "{from}: {problem}");
+    }
+    assert!(told("coat kettle").is_ok() && told("all").is_ok());
+    let exercises = Sheet::of(&setup(222, Level::OneStep, "coat", 20)).exercises;
+    for (at, one) in exercises.iter().enumerate() {
+        assert!(!exercises[..at].iter().any(|other| one.asks_the_same(other)), "{at}");
+    }
+}
+
+/// One in the last place asked is right on either side alike.
+#[test]
+fn the_edge_of_what_is_right_is_the_same_on_both_sides() {
+    let question = |number: f64| Question {
+        text: String::new(),
+        sought: Sought::Figure(
+            Shown { number, unit: &kettle_barrel::quantity::unit::UM, decimals: 2 },
+            Vec::new(),
+        ),
+        hint: String::new(),
+        working: Vec::new(),
+        because: String::new(),
+    };
+    let right = |number, answer: &str| mark(&question(number), answer) == Marked::Right;
+    assert!(right(55.6436, "55.65 µm") && right(55.6436, "55.63 µm") && right(55.6436, "= 55.64 um"));
+    assert!(!right(55.6436, "55.66 µm") && !right(55.6436, "55.62 µm"));
 }

@@ -4,7 +4,7 @@ use clap::{Arg, ArgAction, ArgMatches, Command};
 use kettle_barrel::calculator::Draft;
 use kettle_barrel::course::handed_in::{self, State};
 use kettle_barrel::course::lesson::{LESSONS, lesson_of};
-use kettle_barrel::course::{ABOUT, SHEET_FIELDS, Setup, Sheet};
+use kettle_barrel::course::{self, ABOUT, SHEET_FIELDS, Setup, Sheet};
 
 use super::answer::{Answer, Request};
 use super::coursework::Coursework;
@@ -96,7 +96,7 @@ pub fn run(asked: &ArgMatches, json: bool) -> Result<Output, String> {
         };
         draft.set(name, text);
     }
-    let setup = Setup::read(&draft);
+    let setup = course::read(&draft);
     if json {
         let answers = asked.get_flag("answers");
         let course = setup.as_ref().ok().map(|setup| Coursework::sheet(&Sheet::of(setup), answers));

@@ -13,7 +13,7 @@ use super::typed::typed;
 use crate::calculator::{Address, Fault, FieldAbout, Filled};
 use crate::course::handed_in::{self, HandedIn};
 use crate::course::lesson::{LESSONS, Lesson, lesson_of};
-use crate::course::{ABOUT, Room, SHEET_FIELDS, Setup, Sheet};
+use crate::course::{self, ABOUT, Room, SHEET_FIELDS, Setup, Sheet};
 use crate::page::browser;
 use crate::page::state::Desk;
 use crate::quantity::Units;
@@ -31,7 +31,7 @@ pub struct Props {
 #[component]
 pub fn Course(props: &Props) -> Html {
     let draft = props.desk.form.draft();
-    let setup = Setup::read(&draft);
+    let setup = course::read(&draft);
     let sheet = use_memo(setup.clone(), |setup| setup.as_ref().ok().map(|setup| Rc::new(Sheet::of(setup))));
     let lines = use_state(AttrValue::default);
     let at = |pairs: &[(&str, &str)]| {
@@ -90,7 +90,7 @@ pub fn Course(props: &Props) -> Html {
 
 /// What fixes the sheet, and for the lecturer the link to give out.
 fn set_up(props: &Props, link: Option<String>) -> Html {
-    let problems = Setup::read(&props.desk.form.draft()).err();
+    let problems = course::read(&props.desk.form.draft()).err();
     let problem = |name: &str| {
         let problem = problems.as_ref()?.of(name)?;
         (problem.fault != Fault::Missing).then(|| AttrValue::from(problem.fault.to_string()))
