@@ -3,11 +3,11 @@
 use super::load::{Load, Stated, steel_of};
 use super::run::RunStep;
 use super::{About, Calculator, Missed, Problem, Reader, Report, Writer, Written};
-use crate::coat::Factor;
 use crate::coat::kettle::{self, Composition, PickUp, Reactivity, Wiping};
+use crate::coat::{Factor, factor};
 use crate::quantity::{Length, Mass, PlainNumber, Temperature, Time};
 use crate::rule::heat::forbids_high_bath;
-use crate::rule::{Case, Cleaning, Part, SteelFacts, Topic};
+use crate::rule::{Case, Cleaning, InForce, Part, SteelFacts, Topic, Under};
 use crate::steel::Grade;
 use crate::steel::tempering::{self, Bath, Dip, Effect};
 use crate::table::Refusal;
@@ -58,6 +58,8 @@ pub struct Input {
 pub struct Outcome {
     /// The load.
     pub load: Load,
+    /// The documents that the load stands under, by the factor of its coat.
+    pub in_force: InForce,
     /// The zinc.
     pub zinc: PickUp,
     /// Zinc on the parts for the weight of steel, where it is known.
@@ -145,6 +147,7 @@ impl Calculator for KettlePickup {
                 .filter(|_| in_baskets)
                 .map(|(mass, basket)| kettle::baskets(mass, basket.quantity)),
             reactivity,
+            in_force: input.in_force(),
             high_bath_forbidden,
             wiping,
             steel,
@@ -169,6 +172,15 @@ impl Input {
     /// Whether the plant's losses are known.
     fn knows_losses(&self) -> bool {
         self.dross.is_some() || self.ash.is_some()
+    }
+
+    /// The documents that the load stands under: those that have the factor of its coat.
+    fn in_force(&self) -> InForce {
+        match self.factor {
+            factor if factor == &factor::ISO_1461 => InForce::NONE.and(Under::Iso10684),
+            factor if factor == &factor::A123 => InForce::NONE.and(Under::F2329),
+            _ => InForce::CURRENT,
+        }
     }
 
     /// What the certificate says, in per cent.
@@ -203,6 +215,7 @@ impl Outcome {
             dip: Some(dip),
             diameter: self.part.and_then(|part| part.thread).map(|thread| thread.diameter()),
             part: self.part.as_ref(),
+            in_force: self.in_force,
             ..Case::of(crate::coat::Process::HotDip)
         }
     }

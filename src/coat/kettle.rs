@@ -51,6 +51,8 @@ pub enum Reactivity {
     Unknown,
     /// Silicon alone is known, and what the steel does hangs on the phosphorus beside it.
     SiliconAlone,
+    /// Silicon alone is known, and so much of it that the coat grows fast whatever the phosphorus.
+    ByItsSilicon,
     /// Below the range: a bright, thinner coat.
     Quiet,
     /// From 0.03 to 0.13 % Si + P: a thick, dull coat in the normal bath.
@@ -82,6 +84,9 @@ impl Composition {
         match self.si {
             Some(si) if above(si, iso) => Reactivity::HighSilicon,
             Some(si) if above(si, a385) => Reactivity::Disputed,
+            Some(si) if self.si_p.is_none() && !above(sum, to) && at_least(si, fast_from) => {
+                Reactivity::ByItsSilicon
+            }
             Some(_) if self.si_p.is_none() && !above(sum, to) => Reactivity::SiliconAlone,
             Some(si) if above(sum, to) && at_least(si, fast_from) && !above(si, fast_to) => {
                 Reactivity::LowDisputed
@@ -101,9 +106,12 @@ impl Reactivity {
             Self::Quiet | Self::Between => Mark::Met,
             Self::Unknown => Mark::Note,
             Self::SiliconAlone => Mark::NotJudged,
-            Self::Reactive | Self::AboveRange | Self::LowDisputed | Self::Disputed | Self::HighSilicon => {
-                Mark::Condition
-            }
+            Self::ByItsSilicon
+            | Self::Reactive
+            | Self::AboveRange
+            | Self::LowDisputed
+            | Self::Disputed
+            | Self::HighSilicon => Mark::Condition,
         }
     }
 }
@@ -178,7 +186,9 @@ mod tests {
     #[test]
     fn silicon_alone_is_no_sum_and_documents_may_differ() {
         assert_eq!(of(None, Some(0.029)), Reactivity::SiliconAlone);
-        assert_eq!(of(None, Some(0.1)), Reactivity::SiliconAlone);
+        assert_eq!(of(None, Some(0.03)), Reactivity::SiliconAlone);
+        // Reactive by both of them, whatever the phosphorus.
+        assert_eq!(of(None, Some(0.1)), Reactivity::ByItsSilicon);
         assert_eq!(of(None, Some(0.18)), Reactivity::Between);
         assert_eq!(of(None, Some(0.145)), Reactivity::LowDisputed);
         assert_eq!(of(Some(0.16), Some(0.15)), Reactivity::LowDisputed);

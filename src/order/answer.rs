@@ -271,7 +271,7 @@ fn recommend(
         talk.may(if min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none() {
             format!("{sure}.")
         } else {
-            format!("{sure}, {} at best.", at_most(most))
+            format!("{sure}, {} at best.", at_most(most, line.years))
         });
     }
     for key in [Key::HotService, Key::OwnThread] {

@@ -12,7 +12,7 @@ use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
 use crate::part::{self, Shape};
-use crate::quantity::{Area, Length, Mass, Quantity, Shown, unit};
+use crate::quantity::{Area, Length, Mass, Quantity, Shown, Time, unit};
 use crate::rule::{Case, Key, Offer, Ruling, Topic};
 use crate::sentence::{capital, capitalized};
 use crate::site::Category;
@@ -237,15 +237,15 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
     }
     // Without a place, the life in each.
     let places = line.place.map_or_else(|| Category::ALL.to_vec(), |place| place.each().collect());
-    figures.extend(places.into_iter().map(|place| life_figure(place, offer)));
+    figures.extend(places.into_iter().map(|place| life_figure(place, offer, line.years)));
     figures.extend(zinc(line, judgement, offer));
     figures
 }
 
-fn life_figure(place: Category, offer: &Offer) -> Figure {
+fn life_figure(place: Category, offer: &Offer, wanted: Option<Time>) -> Figure {
     let of = |thickness| life::range(thickness, place.rates(), Exponent::Straight);
     let years = Years { min: of(offer.min).min, most: of(offer.max).most };
-    years_figure(format!("Life in {}", place.key()), years).source(Exponent::Straight.source())
+    years_figure(format!("Life in {}", place.key()), years, wanted).source(Exponent::Straight.source())
 }
 
 /// Zinc on the lot, or on one piece or set where the quantity is not said.
@@ -270,8 +270,16 @@ fn zinc(line: &OrderLine, judgement: &Judgement, offer: &Offer) -> Option<Figure
 /// set where the quantity is not said. None where a shape is not known.
 pub(super) fn zinc_masses(line: &OrderLine, judgement: &Judgement, offer: &Offer) -> Option<(Mass, Mass)> {
     let factor = offer.factor();
-    let area = area(line, judgement, Shape::surface)?;
+    let area = coated_area(line, judgement, offer.class.process)?;
     Some((factor.min * offer.min * area, factor.max * offer.max * area))
+}
+
+/// The area of the lot that a process coats. Nuts go into the kettle as blanks, and are tapped afterwards.
+pub(super) fn coated_area(line: &OrderLine, judgement: &Judgement, process: Process) -> Option<Area> {
+    area(line, judgement, |shape| match process {
+        Process::HotDip => shape.blank().surface(),
+        Process::Mechanical | Process::Electroplated => shape.surface(),
+    })
 }
 
 /// The area of the lot, all parts of the set together, by what counts of each shape; of one set where the

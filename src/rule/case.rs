@@ -211,6 +211,13 @@ impl<'a> Case<'a> {
         self.heat.and_then(|heat| heat.as_ref().ok())
     }
 
+    /// Whether the actual temper of the steel was said.
+    pub fn temper_is_said(&self) -> bool {
+        self.effect()
+            .and_then(|effect| effect.temper)
+            .is_some_and(|against| against.temper.least_of.is_none())
+    }
+
     /// The thread of the part, or the thread that it goes on, where both are known.
     pub fn thread(&self) -> Option<Thread> {
         self.part?.thread
@@ -266,6 +273,11 @@ impl Offer {
     /// The average of the coat: as the class asks for it, or else its minimum.
     pub fn average(&self) -> Length {
         self.class.average.map_or(self.min, |limit| limit.thickness).max(self.min)
+    }
+
+    /// The mean that a load is dipped for: that of the production lot as well, where its document asks one.
+    pub fn mean_of_a_load(&self) -> Length {
+        self.class.lot_average.map_or(self.min, |limit| limit.thickness).max(self.average())
     }
 
     /// From its thickness to its mass, by the standard it is ordered by.

@@ -14,7 +14,8 @@ use super::case::{Case, Under};
 use super::{Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
 use crate::part::UsualSteel;
 use crate::process::Process::HotDip;
-use crate::quantity::{Length, Quantity, Temperature, unit};
+use crate::quantity::{Length, Quantity, Shown, Temperature, Time, unit};
+use crate::source::Sourced;
 use crate::steel::Grade;
 use crate::steel::tempering::{
     self, Against, Bath, Effect, NO_RETEST_SOURCE, PARAMETER_SOURCE, STILL_MET_SOURCE, parameter,
@@ -85,6 +86,9 @@ pub static BATH: Rule = Rule {
     },
     words: Phrase::By(|case, _, text| {
         text.push_str(match bath(case) {
+            Bath::Low if bath_temperature(case).is_some_and(|bath| bath < tempering::USUAL_FROM) => {
+                "the bath is below the 455 °C of ISO 10684, and below the 445 °C that baths are usual from"
+            }
             Bath::Low => "the bath is below the 455 °C of ISO 10684; baths from 445 °C are usual",
             Bath::Normal => "a normal bath by ISO 10684, 455 to 480 °C",
             Bath::Avoided => {
@@ -101,6 +105,10 @@ pub static BATH: Rule = Rule {
     ..row(Key::Bath)
 };
 
+fn bath_temperature(case: &Case<'_>) -> Option<Temperature> {
+    case.effect().map(|effect| effect.bath_temperature).or_else(|| case.dip.map(|dip| dip.bath))
+}
+
 fn bath(case: &Case<'_>) -> Bath {
     let of_effect = case.effect().map(|effect| effect.bath);
     of_effect.or_else(|| case.dip.map(|dip| Bath::of(dip.bath))).unwrap_or(Bath::Normal)
@@ -110,6 +118,12 @@ fn bath(case: &Case<'_>) -> Bath {
 pub static TEMPER: Rule = Rule {
     says: |case| {
         let Some(effect) = case.effect() else { return Says::MET };
+        if let Some(least) = below_its_least(case, effect) {
+            // Not tempered as its standard asks, it is not the steel that a standard takes in.
+            let stronger = effect.temper.is_some_and(|against| against.dip_is_stronger);
+            let says = Says::from(if stronger { Mark::Bar } else { Mark::Condition }, least.source);
+            return if stronger { says } else { says.asking(Instruction::ProveTemper) };
+        }
         match stands(case.grade(), effect) {
             Heat::NoTemper => Says::from(Mark::Note, STILL_MET_SOURCE),
             Heat::Below => Says::from(Mark::Met, NO_RETEST_SOURCE),
@@ -134,6 +148,13 @@ pub static TEMPER: Rule = Rule {
     why: Phrase::By(|case, says, text| {
         if let Some(effect) = case.effect() {
             text.push_str(&why(says, effect));
+            if let (Some(least), Some(grade)) = (below_its_least(case, effect), case.grade()) {
+                text.push_str(&format!(
+                    ", which is below the {} that is the least of {}",
+                    whole(least.value),
+                    grade.name()
+                ));
+            }
         }
     }),
     words: Phrase::By(|case, says, text| {
@@ -247,6 +268,13 @@ fn is_provable(grade: Grade) -> bool {
         || (grade.is_washer() && !grade.is_spring())
 }
 
+/// The least temper of the grade, where the temper that was said lies below it.
+fn below_its_least(case: &Case<'_>, effect: &Effect) -> Option<Sourced<Temperature>> {
+    let actual = effect.temper.filter(|against| against.temper.least_of.is_none())?.temper;
+    let least = case.steel?.state.grade()?.temper_min().ok()?;
+    (actual.temperature.celsius().round() < least.value.celsius().round()).then_some(least)
+}
+
 /// Whether a dip of this part in this bath is everyday work: a grade of every day, or any nut.
 fn is_routine(case: &Case<'_>, effect: &Effect) -> bool {
     let usual_bath = matches!(effect.bath, Bath::Low | Bath::Normal);
@@ -319,7 +347,7 @@ fn why(says: Says, effect: &Effect) -> String {
     let daily = if says.mark == Mark::Term { ", and the grade is dipped every day" } else { "" };
     format!(
         "{} at {} is like one hour at {}, {stronger} {named}{daily}",
-        effect.time.show(&unit::MINUTE, 0),
+        in_the_bath(effect.time),
         whole(effect.bath_temperature),
         whole(effect.dip_one_hour)
     )
@@ -331,10 +359,24 @@ fn named(against: &Against) -> String {
         None => "the actual temper",
         Some(_) => "the least temper of the standard",
     };
-    let hours = against.temper.time.hour();
-    let decimals = u8::from((hours - hours.round()).abs() > 1e-9);
-    let time = against.temper.time.show(&unit::HOUR, decimals);
+    let time = against.temper.time;
+    // In minutes where tenths of an hour would say another time.
+    let tenths = time.hour() * 10.0;
+    let time = match (tenths - tenths.round()).abs() < 1e-9 {
+        true => time.show(&unit::HOUR, u8::from((time.hour() - time.hour().round()).abs() > 1e-9)),
+        false => time.show(&unit::MINUTE, 0),
+    };
     format!("{whose} ({} for {time})", whole(against.temper.temperature))
+}
+
+/// A time in the bath: in seconds below a minute, so that it says what was entered.
+pub fn in_the_bath(time: Time) -> Shown {
+    let minutes = time.minute();
+    match (minutes - minutes.round()).abs() < 1e-9 {
+        true => time.show(&unit::MINUTE, 0),
+        false if minutes < 1.0 => time.show(&unit::SECOND, 0),
+        false => time.show(&unit::MINUTE, 1),
+    }
 }
 
 fn whole(temperature: Temperature) -> String {
@@ -344,7 +386,6 @@ fn whole(temperature: Temperature) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quantity::Time;
     use crate::rule::{Case, Cleaning, SteelFacts, judge_topic};
     use crate::steel::tempering::{Dip, Temper};
     use crate::steel::{State, Steel};

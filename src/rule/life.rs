@@ -37,14 +37,16 @@ pub static LASTS: Rule = Rule {
         if let (Mark::Condition, Some((min, max)), Some(place), Some(wanted)) =
             (says.mark, case.years(), place(case), wanted(case))
         {
-            let needed = thickness_needed(place.rates(), wanted).show(&unit::UM, 0);
-            let lasts = between(min.min, max.most);
+            let needed = rounded_up(thickness_needed(place.rates(), wanted).show(&unit::UM, 0));
+            let lasts = between(min.min, max.most, Some(wanted));
             text.push_str(&format!("in {place} the coat lasts {lasts}, and {needed} of zinc would be sure"));
         }
     }),
     words: Phrase::By(lasts),
     brief: Phrase::By(|case, says, text| {
-        let best = case.years().map_or_else(String::new, |(_, max)| at_most(max.most.unwrap_or(max.min)));
+        let best = case
+            .years()
+            .map_or_else(String::new, |(_, max)| at_most(max.most.unwrap_or(max.min), wanted(case)));
         match says.mark {
             Mark::Bar => text.push_str(&format!("{best} at most")),
             Mark::Condition => match place(case) {
@@ -101,7 +103,7 @@ pub static THIN_OUTDOORS: Rule = Rule {
         _ => Says::condition(),
     },
     words: Phrase::By(|case, says, text| {
-        let years = case.years().map_or_else(String::new, |(min, max)| between(min.min, max.most));
+        let years = case.years().map_or_else(String::new, |(min, max)| between(min.min, max.most, None));
         let place = named(case);
         text.push_str(&match says.mark {
             Mark::Bar => format!("far too thin for {place}: it lasts {years}"),
@@ -141,9 +143,9 @@ fn lasts(case: &Case<'_>, says: Says, text: &mut String) {
     let (Some((min, max)), Some(place), Some(wanted)) = (case.years(), place(case), wanted(case)) else {
         return;
     };
-    let (worst, best) = (in_words(min.min), max.most.map(at_most));
-    let needed = thickness_needed(place.rates(), wanted).show(&unit::UM, 0);
-    let years = years(wanted).digits();
+    let (worst, best) = (in_words(min.min), max.most.map(|most| at_most(most, Some(wanted))));
+    let needed = rounded_up(thickness_needed(place.rates(), wanted).show(&unit::UM, 0));
+    let years = as_wanted(wanted).digits();
     text.push_str(&match (says.mark, best) {
         (Mark::Met, _) => format!("lasts the {years} years wanted in {place}: {worst} at the least"),
         (Mark::Bar, best) => format!(
@@ -165,14 +167,34 @@ pub fn years(time: Time) -> Shown {
     Time::from_year(whole).show(&unit::YEAR, decimals)
 }
 
-/// The most years there can be: rounded, not cut.
-pub fn at_most(time: Time) -> String {
-    if time.year() > TABLE_ENDS { "over 100 years".to_owned() } else { most(time).to_string() }
+/// The years wanted, as they were written.
+pub fn as_wanted(wanted: Time) -> Shown {
+    let shown = |decimals| wanted.show(&unit::YEAR, decimals);
+    let exact = |decimals: &u8| (shown(*decimals).rounded() - wanted.year()).abs() < 1e-9;
+    shown((0..3).find(exact).unwrap_or(3))
+}
+
+/// The most years there can be: rounded, not cut, and never past the years wanted that they fall short of.
+pub fn at_most(time: Time, wanted: Option<Time>) -> String {
+    if time.year() > TABLE_ENDS { "over 100 years".to_owned() } else { most(time, wanted).to_string() }
 }
 
 /// The same as a number, up to the end of the table.
-pub fn most(time: Time) -> Shown {
-    time.show(&unit::YEAR, if time.year() < 10.0 { 1 } else { 0 })
+pub fn most(time: Time, wanted: Option<Time>) -> Shown {
+    let least = if time.year() < 10.0 { 1 } else { 0 };
+    let shown = |decimals| time.show(&unit::YEAR, decimals);
+    // Beside the number that it is compared with, as many digits as tell them apart.
+    let tells = |decimals: &u8| {
+        wanted.is_none_or(|wanted| (shown(*decimals).rounded() >= wanted.year()) == (time >= wanted))
+    };
+    shown((least..4).find(tells).unwrap_or(4))
+}
+
+/// A least that is enough as it is shown.
+pub fn rounded_up(least: Shown) -> Shown {
+    let step = 10_f64.powi(-i32::from(least.decimals));
+    // A billionth covers the rounding of the sum.
+    Shown { number: (least.number / step * (1.0 - 1e-9)).ceil() * step, ..least }
 }
 
 /// Years in a sentence.
@@ -181,10 +203,10 @@ pub fn in_words(time: Time) -> String {
 }
 
 /// From the least to the most years there can be, in a sentence.
-pub fn between(min: Time, max: Option<Time>) -> String {
+pub fn between(min: Time, max: Option<Time>, wanted: Option<Time>) -> String {
     match max {
         _ if min.year() > TABLE_ENDS => in_words(min),
-        Some(max) => format!("{} to {}", years(min).digits(), at_most(max)),
+        Some(max) => format!("{} to {}", years(min).digits(), at_most(max, wanted)),
         None => format!("{} or more", in_words(min)),
     }
 }

@@ -127,6 +127,9 @@ impl Instruction {
             Self::CleanMechanically => "clean mechanically".to_owned(),
             Self::Relieve(_) => "relieve stress before cleaning".to_owned(),
             Self::Bake(_) => "bake within 4 h".to_owned(),
+            Self::ProveTemper if case.temper_is_said() => {
+                "prove hardness and proof load after dipping".to_owned()
+            }
             Self::ProveTemper => {
                 "get the maker's tempering temperature, or hardness and proof load after dipping".to_owned()
             }
@@ -155,6 +158,7 @@ impl Instruction {
             }
             Self::Relieve(heat) => format!("Relieve stress before cleaning, {heat}."),
             Self::Bake(heat) => format!("Bake after plating, {heat}."),
+            Self::ProveTemper if case.temper_is_said() => "Verify hardness and proof load after dipping.".to_owned(),
             Self::ProveTemper => {
                 "Get the actual tempering temperature from the maker, or verify hardness and proof load after dipping."
                     .to_owned()

@@ -14,7 +14,7 @@ use crate::table::steel_row::Treatment;
 
 mod bath;
 
-pub use bath::{Bath, HIGH, NORMAL};
+pub use bath::{Bath, HIGH, NORMAL, USUAL_FROM};
 
 /// Where the tempering parameter is published.
 pub const PARAMETER_SOURCE: Source = document::HOLLOMON_JAFFE.read("as restated, with C = 20 and hours");

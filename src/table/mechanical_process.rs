@@ -1,7 +1,7 @@
 //! Practice of mechanical plating and galvanizing: what handbooks and descriptions of the process
 //! state of barrels, beads, liquor and powder.
 
-use crate::quantity::{Length, Mass, Temperature, Time};
+use crate::quantity::{Length, Mass, Temperature, Time, Volume};
 use crate::source::{Source, Sourced, common_practice, document};
 
 /// Share of the powder weighed in that ends up on the parts.
@@ -43,6 +43,10 @@ pub const PARTS_PER_VOLUME: Sourced<(Mass, f64)> = document::FINISHING_GUIDEBOOK
     .read("2000 lb of 1 in long threaded fasteners in a 20 ft³ barrel")
     .gives((Mass::from_lb(2000.0), 20.0));
 
+/// Working volumes of the barrels that are made, 1.5 to 40 ft³.
+pub const WORKING_VOLUME: Sourced<(Volume, Volume)> = document::FINISHING_GUIDEBOOK
+    .read("working volume 0.04 to 1.13 m³")
+    .gives((Volume::from_m3(0.04), Volume::from_m3(1.13)));
 /// Working volume of a barrel as a share of its total volume; another handbook says 30 to 35 %.
 pub const WORKING_SHARE: Sourced<(f64, f64)> =
     document::CORROSION_HANDBOOK.read("working volume 25 to 35 % of the total").gives((0.25, 0.35));

@@ -111,7 +111,11 @@ fn compare(calculator: &str, draft: &Draft, case: &Case<'_>, text: &str) -> Opti
             let input = parse::<KettlePickup>(draft).ok()?;
             compare_load(&input.stated, case, text);
             let (offer, dip) = (case.offer.unwrap(), case.dip.unwrap());
-            assert_eq!((input.coat.quantity, input.factor), (offer.average(), offer.factor()), "{text}");
+            assert_eq!(
+                (input.coat.quantity, input.factor),
+                (offer.mean_of_a_load(), offer.factor()),
+                "{text}"
+            );
             assert_eq!(
                 (input.bath.quantity, input.dip, input.grade),
                 (dip.bath, dip.time, case.grade()),

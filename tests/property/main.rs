@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod address;
+mod agreement;
 mod answer;
 mod architecture;
 mod barrel;

@@ -119,9 +119,9 @@ const BATH: Field<Written<Temperature>> = Field::quantity(
     "Bath",
     &TEMPERATURES,
     Bound::Between(
-        Shown { number: 430.0, unit: &unit::CELSIUS, decimals: 0 },
+        Shown { number: 420.0, unit: &unit::CELSIUS, decimals: 0 },
         Shown { number: HIGH.1.celsius(), unit: &unit::CELSIUS, decimals: 0 },
-        "zinc melts just below, and no document has a hotter bath",
+        "zinc melts just below 420 °C, and no document has a bath above 560 °C",
     ),
     "460 °C",
 )
@@ -243,7 +243,7 @@ pub(super) fn fill(case: &Case<'_>, writer: &mut Writer) -> Option<()> {
     }
     load::fill(case, writer)?;
     if let Some(offer) = case.offer {
-        writer.put(&COAT, Written { quantity: offer.average(), unit: &unit::UM });
+        writer.put(&COAT, Written { quantity: offer.mean_of_a_load(), unit: &unit::UM });
         writer.put(&FACTOR, offer.factor());
     }
     writer.put_optional(&GRADE, case.grade().map(AsWritten));

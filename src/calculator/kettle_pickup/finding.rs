@@ -5,7 +5,7 @@ use crate::calculator::load::told;
 use crate::calculator::{Finding, Mark};
 use crate::coat::kettle::{Reactivity, Wiping};
 use crate::quantity::{Quantity, unit};
-use crate::rule::{self, Key, Topic};
+use crate::rule::{self, Key, Ruling, Topic};
 use crate::source::Source;
 use crate::table::hotdip_process as practice;
 
@@ -35,7 +35,8 @@ pub(super) fn rules(outcome: &Outcome) -> Vec<Finding> {
         .flat_map(|topic| rule::judge_topic(&case, topic))
         .filter(|ruling| case.steel.is_some() || ruling.rule.key == Key::Bath);
     let load = rule::judge_topic(&case, Topic::Load);
-    told(&case, steel.chain(size).chain(load).filter(|ruling| ruling.says.mark > Mark::Met))
+    let counts = |ruling: &Ruling| ruling.says.mark > Mark::Met && outcome.in_force.holds(ruling.rule.under);
+    told(&case, steel.chain(size).chain(load).filter(counts))
 }
 
 /// The bath by what the steel holds.
@@ -51,6 +52,11 @@ fn steel(outcome: &Outcome) -> Finding {
             "Enter silicon and phosphorus together: silicon alone does not say which bath, for ISO 10684 goes by Si + P, \
              from 0.03 to 0.13 %.",
             iso,
+        ),
+        Reactivity::ByItsSilicon => (
+            "Enter silicon and phosphorus together: with 0.04 % silicon and more the coat grows thick and dull whatever \
+             the phosphorus; up to 0.13 % Si + P the high-temperature bath helps, above it dip a trial.",
+            practice::SILICON_A385_LOW.source,
         ),
         Reactivity::Quiet => ("The normal bath does: the steel is below 0.03 % Si + P.", iso),
         Reactivity::Between => (

@@ -131,6 +131,11 @@ fn bath(outcome: &Outcome) -> Section {
         (true, true) => ("Bath: normal only, on a steel that wants another", vec![normal]),
         (true, false) => ("Bath: high temperature", vec![high, normal]),
         (false, true) => ("Bath: normal only", vec![normal]),
+        (false, false)
+            if matches!(outcome.reactivity, Reactivity::ByItsSilicon | Reactivity::SiliconAlone) =>
+        {
+            ("Bath: normal, unless what the steel holds asks for another", vec![normal, high])
+        }
         (false, false) => ("Bath: normal", vec![normal, high]),
     };
     Section { title: title.into(), figures }

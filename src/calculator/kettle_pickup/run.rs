@@ -5,6 +5,7 @@ use crate::calculator::Figure;
 use crate::calculator::run::{self, RunStep, shown_tenths};
 use crate::coat::kettle::Wiping;
 use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
+use crate::rule::heat::in_the_bath;
 use crate::rule::{self, Key};
 use crate::source::Source;
 use crate::steel::tempering;
@@ -80,7 +81,7 @@ fn pickle(outcome: &Outcome) -> RunStep {
     let careful = [Key::Iso10684Cleaning, Key::A143Strength]
         .into_iter()
         .filter_map(|key| rule::rule(key).judge(&case))
-        .any(|ruling| ruling.says.mark > Mark::Met);
+        .any(|ruling| ruling.says.mark > Mark::Met && outcome.in_force.holds(ruling.rule.under));
     let (low, high) = practice::ACID_STRENGTH.value;
     let step = if careful {
         RunStep::new(
@@ -134,17 +135,31 @@ fn dip(input: &Input, outcome: &Outcome) -> RunStep {
         RunStep::new("Dip until the work has the heat of the bath and boiling stops.", practice::IMMERSION)
             .with(Figure::range("", "Bath advised", celsius(low), celsius(high)).source(kind.source()));
     let entered = input.bath.quantity.show(input.bath.unit, 0);
-    if tempering::Bath::of(input.bath.quantity) != kind {
+    let of_entered = tempering::Bath::of(input.bath.quantity);
+    let usual = kind == tempering::Bath::Normal
+        && of_entered == tempering::Bath::Low
+        && input.bath.quantity >= tempering::USUAL_FROM;
+    if of_entered != kind && !usual {
         let text = format!("{entered} is not the bath advised: change one of them");
         step = step.with(Figure::words("Bath as entered", text).source(kind.source()));
     } else {
         step = step.with(Figure::one("", "Bath as entered", entered));
     }
-    if !outcome.is_wiped_singly() {
+    let entered_time = in_the_bath(input.dip);
+    if outcome.is_wiped_singly() {
+        step = step.with(Figure::one("", "Time as entered", entered_time));
+    } else {
         step = step.with(
             Figure::range("", "Baskets of fasteners", shown_tenths(short), shown_tenths(long))
                 .source(practice::IMMERSION_TIME.source),
         );
+        step = step.with(match (short..=long).contains(&input.dip) {
+            true => Figure::one("", "Time as entered", entered_time),
+            false => {
+                let text = format!("{entered_time} is not what such baskets take: see that it is meant");
+                Figure::words("Time as entered", text).source(practice::IMMERSION_TIME.source)
+            }
+        });
     }
     let Some((bath, longest)) = outcome.longest_dip else {
         return step.with(

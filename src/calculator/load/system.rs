@@ -37,8 +37,10 @@ impl System {
     /// A weight as it is weighed: grams below a kilogram, ounces below a pound.
     pub fn weight(self, mass: Mass) -> Shown {
         match self {
+            Self::Metric if mass.g() < 1.0 => mass.show(&unit::G, if mass.g() < 0.1 { 3 } else { 2 }),
             Self::Metric if mass.kg() < 1.0 => mass.show(&unit::G, if mass.g() < 10.0 { 1 } else { 0 }),
             Self::Metric => mass.show(&unit::KG, if mass.kg() < 10.0 { 2 } else { 1 }),
+            Self::Inch if mass.oz() < 0.1 => mass.show(&unit::OZ, if mass.oz() < 0.01 { 4 } else { 3 }),
             Self::Inch if mass.lb() < 1.0 => mass.show(&unit::OZ, if mass.oz() < 1.0 { 2 } else { 1 }),
             Self::Inch => mass.show(&unit::LB, if mass.lb() < 10.0 { 2 } else { 1 }),
         }

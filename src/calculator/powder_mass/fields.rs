@@ -201,9 +201,9 @@ const BARREL: Field<Written<Volume>> = Field::quantity(
     "Barrel",
     &VOLUMES,
     Bound::PositiveTo(
-        Shown { number: 0.001, unit: &unit::M3, decimals: 3 },
+        Shown { number: 0.01, unit: &unit::M3, decimals: 2 },
         Shown { number: 10.0, unit: &unit::M3, decimals: 0 },
-        "no barrel is larger; check the unit",
+        "no barrel is smaller or larger; check the unit",
     ),
     "",
 )

@@ -4,6 +4,7 @@ use super::{Input, Outcome};
 use crate::calculator::load::told;
 use crate::calculator::{Finding, Mark};
 use crate::part::Kind;
+use crate::quantity::{Length, Shown};
 use crate::rule::{self, Topic};
 use crate::table::mechanical_process as practice;
 
@@ -27,6 +28,43 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             practice::EVEN_UP_TO.source,
         ));
     }
+    if outcome.mean > THICKEST {
+        findings.push(Finding::new(
+            Mark::Condition,
+            format!(
+                "Plate a trial load: the mean charged for is {}, and nothing is known of charges beyond {}.",
+                system.coat(outcome.mean),
+                system.coat(THICKEST)
+            ),
+            practice::ADDITIONS.source,
+        ));
+    }
+    if outcome.loads.is_some() && outcome.bead_ratio.0 > practice::BEADS_TO_PARTS.value {
+        findings.push(Finding::new(
+            Mark::Condition,
+            format!(
+                "See how many parts go in: the load of a barrel is published with about as many beads as parts, and how \
+                 many fewer parts go in beside {} to 1 of beads was not found.",
+                Shown::plain(outcome.bead_ratio.0, 1)
+            ),
+            practice::PARTS_PER_VOLUME.source,
+        ));
+    }
+    if let Some((least, greatest)) = outcome.working_volume {
+        let (from, to) = practice::WORKING_VOLUME.value;
+        if greatest < from || least > to {
+            findings.push(Finding::new(
+                Mark::Condition,
+                format!(
+                    "Check the barrel: working volumes are {} to {}, and this one has {}.",
+                    system.heap(from),
+                    system.heap(to),
+                    system.heap(greatest)
+                ),
+                practice::WORKING_VOLUME.source,
+            ));
+        }
+    }
     if let (Some(mass), barrels) = (outcome.load.mass, outcome.barrels()) {
         let limit = practice::ONE_PLATERS_LOAD;
         if mass / barrels > limit.value && input.barrel.is_none() {
@@ -42,6 +80,12 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     }
     Finding::worst_first(findings)
 }
+
+/// The mean beyond which no number of additions is known.
+const THICKEST: Length = {
+    let [_, (_, to, ..)] = practice::ADDITIONS.value;
+    Length::from_um(to)
+};
 
 /// What the rules of the barrel say of the part and its steel; of the steel what is met is left to its
 /// own calculator.

@@ -149,7 +149,10 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     if let Some((fewest, most)) = outcome.loads {
         figures.push(loads_figure(fewest, most));
     }
-    figures.push(Figure::one("", "The barrel turns for about", shown_minutes(outcome.takes)));
+    // What is kept out of the barrel turns for no time.
+    if outcome.takes.second() > 0.0 {
+        figures.push(Figure::one("", "The barrel turns for about", shown_minutes(outcome.takes)));
+    }
     figures
 }
 

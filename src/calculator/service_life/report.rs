@@ -90,11 +90,16 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
     let [worst, _, best] = straight;
     let shown = |thickness| input.shown(thickness);
     let coat = if min == max { shown(min).to_string() } else { format!("{} to {}", shown(min), shown(max)) };
-    format!("{coat} of zinc in {}: {}", outcome.category.key(), between(worst.min, best.most))
+    format!("{coat} of zinc in {}: {}", outcome.category.key(), between(worst.min, best.most, input.wanted))
 }
 
 fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
-    let rate = |rate: Rate| rate.show(&unit::UM_YEAR, 2);
+    // The ±5 % of a measured loss need a digit more than the limits of the categories.
+    let rate = |rate: Rate| {
+        let shown = rate.show(&unit::UM_YEAR, 2);
+        let exact = (shown.number * 100.0 - (shown.number * 100.0).round()).abs() < 1e-6;
+        if exact { shown } else { rate.show(&unit::UM_YEAR, 3) }
+    };
     let Rates { lower, upper, source } = outcome.rates;
     let mut figures = vec![
         Figure::words(
@@ -117,19 +122,23 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let [straight, ..] = outcome.years;
     for (at, name, thickness) in input.named() {
         if let Some(&years) = straight.get(at) {
-            figures.push(years_figure(format!("Years of the {name}, {}", input.shown(thickness)), years));
+            figures.push(years_figure(
+                format!("Years of the {name}, {}", input.shown(thickness)),
+                years,
+                input.wanted,
+            ));
         }
     }
     if let (Some(needed), Some(wanted)) = (outcome.needed, input.wanted) {
         let [straight, ..] = needed;
-        let name = format!("Thickness sure to last {}", rule::years(wanted));
+        let name = format!("Thickness sure to last {}", rule::as_wanted(wanted));
         figures.push(Figure::one("D_w", name, input.shown(straight)).source(Exponent::Straight.source()));
     }
     figures
 }
 
 /// Years from the greatest to the least loss, with the numbers that the order line shows.
-pub fn years_figure(name: String, years: Years) -> Figure {
+pub fn years_figure(name: String, years: Years, wanted: Option<Time>) -> Figure {
     let min = rule::years(years.min);
     match years.most {
         _ if years.min.year() > TABLE_ENDS => Figure::words(name, "over 100 years"),
@@ -137,7 +146,7 @@ pub fn years_figure(name: String, years: Years) -> Figure {
         Some(most) if most.year() > TABLE_ENDS => {
             Figure::words(name, format!("{} to over 100 years", min.digits()))
         }
-        Some(most) => Figure::range("t", name, min, rule::most(most)),
+        Some(most) => Figure::range("t", name, min, rule::most(most, wanted)),
         None => Figure::words(name, format!("{min} or more")),
     }
 }
@@ -152,12 +161,12 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
                 .named()
                 .filter_map(|(at, name, thickness)| {
                     let name = format!("Years of the {name}, {}", input.shown(thickness));
-                    Some(years_figure(name, *years.get(at)?).source(exponent.source()))
+                    Some(years_figure(name, *years.get(at)?, input.wanted).source(exponent.source()))
                 })
                 .collect();
             let needed = outcome.needed.and_then(|needed| needed.get(way).copied());
             if let (Some(needed), Some(wanted)) = (needed, input.wanted) {
-                let name = format!("Thickness for {} at the greatest loss", rule::years(wanted));
+                let name = format!("Thickness for {} at the greatest loss", rule::as_wanted(wanted));
                 figures.push(Figure::one("D_w", name, input.shown(needed)).source(exponent.source()));
             }
             Section { title: exponent.name().into(), figures }
@@ -170,6 +179,7 @@ fn sections(input: &Input, outcome: &Outcome) -> Vec<Section> {
         years_figure(
             format!("{}: {}, {thickness}", usual.process.name(), usual.name),
             Years { min: worst.min, most: best.most },
+            input.wanted,
         )
         .source(usual.source)
     });
@@ -219,7 +229,7 @@ fn by_zinc(input: &Input, outcome: &Outcome) -> Section {
         figures: vec![
             Figure::range("D_s", "As solid zinc", input.shown(light), input.shown(heavy))
                 .source(DEPOSIT.source),
-            years_figure("Years by that".to_owned(), years).source(Exponent::Straight.source()),
+            years_figure("Years by that".to_owned(), years, input.wanted).source(Exponent::Straight.source()),
         ],
     }
 }
@@ -230,7 +240,7 @@ fn long_term(input: &Input) -> Section {
     let figures = zinc_outdoors::LONG_TERM.iter().map(|row| {
         let years = life::years(average, row.rate, Exponent::Straight);
         let name = format!("{}, {}", capital(row.place), row.rate.show(&unit::UM_YEAR, 2));
-        years_figure(name, Years { min: years, most: Some(years) }).source(row.source)
+        years_figure(name, Years { min: years, most: Some(years) }, None).source(row.source)
     });
     Section {
         title: format!("{} at losses that were measured over many years", input.shown(average)).into(),
@@ -253,7 +263,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         return Vec::new();
     };
     let [straight, upper, _] = needed;
-    let wanted = rule::years(wanted);
+    let wanted = rule::as_wanted(wanted);
     let place = outcome.category.key();
     let text = match (promise, input.min) {
         (Promise::Lasts, Some(_)) => {
@@ -265,10 +275,13 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         ),
         (Promise::MayLast, _) => format!(
             "Order at least {} to be sure of {wanted} in {place}, or find out the loss of zinc at the place.",
-            input.shown(straight)
+            rule::rounded_up(input.shown(straight))
         ),
         (Promise::FallsShort, _) => {
-            format!("The coat does not last {wanted} in {place}; {} would do.", input.shown(straight))
+            format!(
+                "The coat does not last {wanted} in {place}; {} would do.",
+                rule::rounded_up(input.shown(straight))
+            )
         }
     };
     let mark = rule::of_promise(promise).mark;
@@ -276,7 +289,10 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         Finding::new(mark, text, Exponent::Straight.source()),
         Finding::new(
             Mark::Note,
-            format!("By the upper bound of ISO 9224 {} would do for {wanted}.", input.shown(upper)),
+            format!(
+                "By the upper bound of ISO 9224 {} would do for {wanted}.",
+                rule::rounded_up(input.shown(upper))
+            ),
             Exponent::Upper.source(),
         ),
     ]
@@ -416,14 +432,14 @@ pub fn by_category(
         Bar {
             label: format!("{}, {}{longer}", category.key(), category.corrosivity()).into(),
             from: rule::years(up_to_the_end(worst)),
-            to: rule::most(up_to_the_end(best.unwrap_or(worst))),
+            to: rule::most(up_to_the_end(best.unwrap_or(worst)), wanted),
             marked: own.is_some(),
         }
     });
     Picture::Bars {
         title: title.into(),
         bars: bars.collect(),
-        line: wanted.map(|wanted| ScaleMark { label: "Years wanted".into(), at: rule::years(wanted) }),
+        line: wanted.map(|wanted| ScaleMark { label: "Years wanted".into(), at: rule::as_wanted(wanted) }),
         logarithmic: true,
     }
 }

@@ -233,7 +233,7 @@ mod tests {
             "1e-300 µm must be at least 0.01\u{a0}µm: check the unit"
         );
         assert!(told("coat", "coat", "1e15").starts_with("1e15 µm must be at most 1\u{a0}mm"));
-        assert!(told("powder", "barrel", "1e-6 m3").starts_with("1e-6 m³ must be at least 0.001\u{a0}m³"));
+        assert!(told("powder", "barrel", "1e-6 m3").starts_with("1e-6 m³ must be at least 0.01\u{a0}m³"));
         assert!(!told("powder", "yield", "1").contains("was meant"));
     }
 }

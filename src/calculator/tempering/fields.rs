@@ -75,7 +75,7 @@ const BATH: Field<Temperature> = Field::quantity(
     Bound::Between(
         Shown { number: 420.0, unit: &unit::CELSIUS, decimals: 0 },
         Shown { number: 650.0, unit: &unit::CELSIUS, decimals: 0 },
-        "zinc melts just below 420 °C, and no bath is run so hot",
+        "zinc melts just below 420 °C, and no bath is run above 650 °C",
     ),
     "860 °F",
 )

@@ -7,7 +7,8 @@ use crate::calculator::{
     Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleBand, ScaleMark, Section, Verdict, behind,
 };
 use crate::process::Process;
-use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
+use crate::quantity::{Quantity, Shown, Temperature, unit};
+use crate::rule::heat::in_the_bath;
 use crate::rule::{self, Case, Cleaning, Ruling, SteelFacts, Topic};
 use crate::source::document;
 use crate::steel::tempering::{self, HIGH, NORMAL, ONE_HOUR_ASSUMED, PARAMETER_SOURCE};
@@ -42,7 +43,7 @@ fn headline(input: &Input, outcome: &Outcome, verdict: Verdict) -> String {
     let heat = &outcome.heat;
     let dip = format!(
         "{} at {} is like one hour at {}",
-        minutes(input.dip),
+        in_the_bath(input.dip),
         celsius(input.bath),
         celsius(heat.dip_one_hour)
     );
@@ -187,9 +188,4 @@ fn picture(input: &Input, heat: &tempering::Effect) -> Picture {
 
 fn celsius(temperature: Temperature) -> Shown {
     temperature.show(&unit::CELSIUS, 0)
-}
-
-fn minutes(time: Time) -> Shown {
-    let whole = (time.minute() - time.minute().round()).abs() < 1e-9;
-    time.show(&unit::MINUTE, if whole { 0 } else { 1 })
 }

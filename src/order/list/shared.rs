@@ -8,7 +8,6 @@ use crate::calculator::powder_mass;
 use crate::coat::{CoatClass, Process, kettle};
 use crate::order::arrange;
 use crate::order::{Judged, Judgement, OrderLine};
-use crate::part::Shape;
 use crate::quantity::{Area, Length, Mass, Quantity, unit};
 use crate::rule::Offer;
 use crate::steel::tempering::Bath;
@@ -46,8 +45,7 @@ impl Shared {
                 let length =
                     judgement.main().and_then(|main| main.shape.as_ref()?.as_ref().ok()?.overall_length());
                 let wiping = kettle::wiping(length.unwrap_or(Length::from_mm(0.0)), None);
-                // Nuts go in as blanks, as in the calculator of the kettle.
-                let area = arrange::area(line, judgement, |shape| shape.blank().surface());
+                let area = arrange::coated_area(line, judgement, judged.process);
                 Self {
                     through: Through { class, kettle: Some((Bath::of(line.bath), wiping)) },
                     pick_up: area.filter(|_| is_known).map(|area| pick_up(offer, area)),
@@ -55,7 +53,7 @@ impl Shared {
                 }
             }
             Process::Mechanical => {
-                let area = arrange::area(line, judgement, Shape::surface);
+                let area = arrange::coated_area(line, judgement, judged.process);
                 let powder = area.filter(|_| is_known).and_then(|area| powder(offer, area));
                 Self { through: Through { class, kettle: None }, pick_up: None, powder }
             }
@@ -67,7 +65,7 @@ impl Shared {
 }
 
 fn pick_up(offer: &Offer, area: Area) -> Mass {
-    kettle::pick_up(area, offer.average(), offer.factor().min, 0.0, 0.0).fed
+    kettle::pick_up(area, offer.mean_of_a_load(), offer.factor().min, 0.0, 0.0).fed
 }
 
 /// The powder by what the calculator of the barrel has where nothing else is said.

@@ -10,6 +10,9 @@ pub const NORMAL: (Temperature, Temperature) =
 pub const HIGH: (Temperature, Temperature) =
     (Temperature::from_celsius(530.0), Temperature::from_celsius(560.0));
 
+/// The coolest usual bath. Known by [`USUAL_SOURCE`].
+pub const USUAL_FROM: Temperature = Temperature::from_celsius(445.0);
+
 const NORMAL_SOURCE: Source = document::ISO_10684.read("5.4");
 const HIGH_SOURCE: Source = document::ISO_10684.read("5.5");
 const AVOIDED_SOURCE: Source = document::GALVANIZING_TEXT.memory("attack of zinc on iron by temperature");
