@@ -13,7 +13,7 @@ use super::typed::typed;
 use crate::calculator::{Address, Fault, FieldAbout, Filled};
 use crate::course::handed_in::{self, HandedIn};
 use crate::course::lesson::{LESSONS, Lesson, lesson_of};
-use crate::course::{self, ABOUT, Room, SHEET_FIELDS, Setup, Sheet};
+use crate::course::{self, ABOUT, Room, SHEET_FIELDS, Sheet};
 use crate::page::browser;
 use crate::page::state::Desk;
 use crate::quantity::Units;
