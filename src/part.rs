@@ -27,7 +27,7 @@ pub use solid::ring::Ring;
 pub use solid::set_screw::SetScrew;
 pub use solid::tapping::{TappingHead, TappingScrew};
 pub use solid::washer::{SpringWasher, Washer};
-pub use standard::{covered, standard};
+pub use standard::{covered, standard, thickness_of_washer};
 
 use crate::quantity::Density;
 use crate::source::{Sourced, common_practice};

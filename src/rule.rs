@@ -105,6 +105,8 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &structural::ROTATIONAL_CAPACITY,
     &structural::WASHER,
     &structural::REUSE,
+    &size::CLASS_OF_ANOTHER_SIZE,
+    &structural::ADVISED_AGAINST,
     &structural::NUT_BY_NAME,
     &structural::HOT_SERVICE,
     &structural::NUT,

@@ -159,6 +159,7 @@ impl Load {
             mass: Some(piece.shape.mass()),
             bolt: None,
             nut: None,
+            is_steel_not_made: false,
         })
     }
 

@@ -1,6 +1,6 @@
 //! The classes of every standard, and whether a coat meets one, in the column printed for its unit.
 
-use crate::quantity::{Dimension, Quantity, Shown, Unit, unit};
+use crate::quantity::{Dimension, Length, Quantity, Shown, Unit, unit};
 use crate::source::Document;
 use crate::table;
 use crate::table::coat_class::{CoatClass, ThicknessLimit};
@@ -26,6 +26,33 @@ pub fn all() -> impl Iterator<Item = &'static CoatClass> {
 pub fn of(document: &Document) -> &'static [CoatClass] {
     let is_its = |table: &&[CoatClass]| table.first().is_some_and(|class| class.document == document);
     TABLES.into_iter().find(is_its).unwrap_or_default()
+}
+
+/// Up to this diameter ASTM A153 and F2329 have the thinner class.
+const SMALL: Length = Length::from_inch(0.375);
+
+/// Washers thinner than this have the thinner class.
+const THIN_WASHER: Length = Length::from_inch(0.1875);
+
+/// The class of a hot-dip document for a thread of this diameter, or for a washer of this thickness: washers
+/// go by their own thickness, everything else by the size of the thread.
+pub fn of_size(
+    classes: &'static [CoatClass],
+    diameter: Length,
+    washer: Option<Length>,
+) -> Option<&'static CoatClass> {
+    // A thousandth of a millimetre covers the rounding of inches.
+    let rounding = Length::from_mm(0.001);
+    let small = match washer {
+        Some(thickness) => thickness < THIN_WASHER - rounding,
+        None => diameter <= SMALL + rounding,
+    };
+    let names: [&str; 5] = if small {
+        ["3/8 in and under", "class D", "M8 to M64", "threads over 6 mm", "threads of 6 mm and under"]
+    } else {
+        ["over 3/8 in", "class C", "M8 to M64", "threads over 6 mm", ""]
+    };
+    names.into_iter().find_map(|name| classes.iter().find(|class| class.name == name))
 }
 
 impl ThicknessLimit {

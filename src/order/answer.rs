@@ -3,20 +3,19 @@
 
 use serde::Serialize;
 
-use super::OrderLine;
 use super::asked::Asked;
 use super::judge::{Judged, Judgement};
 use super::recommend::{conditions, is_hard, is_wanted, recommended};
 use super::remedy::remedy;
-use super::set::Nut;
+use super::set::{Nut, nut_to_order};
 use super::threads::{bolt_class, is_metric};
+use super::{Mate, OrderLine};
 use crate::calculator::Verdict;
 use crate::coat::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::rule::life::{TABLE_ENDS, at_most, in_words};
 use crate::rule::{Instruction, Key, Offer};
 use crate::source::document;
-use crate::steel::Grade;
 use crate::thread::ToleranceClass;
 use crate::thread::class::BoltPosition;
 use crate::thread::overtap::{Allowance, standard_class};
@@ -79,8 +78,16 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
             if refused.is_none() {
                 talk.must("None of those that the order leaves.".to_owned());
             }
-            let names: Vec<&str> = left_out(line, judgement).map(|judged| named(judged.process)).collect();
-            talk.extra(format!("{}, which the order leaves out, would do.", capital(&names.join(" or "))));
+            for (verdict, would) in
+                [(Verdict::Suits, "would do"), (Verdict::OnConditions, "would do on conditions")]
+            {
+                let of = left_out(line, judgement).filter(|judged| judged.verdict() == verdict);
+                let names: Vec<&str> = of.map(|judged| named(judged.process)).collect();
+                if !names.is_empty() {
+                    let names = capital(&names.join(" or "));
+                    talk.extra(format!("{names}, which the order leaves out, {would}."));
+                }
+            }
         }
         None => match out.split_first() {
             Some(((_, why), rest)) if rest.iter().all(|(_, other)| other == why) => {
@@ -103,7 +110,7 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
     Answer { text: talk.text(), recommended: take.map(|judged| judged.process), order }
 }
 
-/// What the order leaves out, and would do all the same.
+/// What the order leaves out, and is not ruled out all the same.
 fn left_out<'j>(line: &'j OrderLine, judgement: &'j Judgement) -> impl Iterator<Item = &'j Judged> {
     let processes = judgement.processes.iter();
     processes.filter(|judged| judged.verdict() != Verdict::RuledOut && !is_wanted(line, judged))
@@ -268,11 +275,9 @@ fn recommend(
             true => format!("Sure for {} in {}", in_words(min.min), place.harshest.key()),
             false => format!("Sure for {}", in_words(min.min)),
         };
-        talk.may(if min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none() {
-            format!("{sure}.")
-        } else {
-            format!("{sure}, {} at best.", at_most(most, line.years))
-        });
+        let is_enough = min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none();
+        let best = (!is_enough).then(|| format!("{} at best", at_most(most, line.years)));
+        talk.may_with(sure, best.into_iter().collect());
     }
     for key in [Key::HotService, Key::OwnThread] {
         if let Some(ruling) = judged.ruling(key)
@@ -310,10 +315,11 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
     let by_name =
         |nut: &Nut| line.nut.is_some() || nut.is_high || nut.grade.document() != &document::ISO_898_2;
     let nut =
-        super::set::nut(line, judged.is_nut_tapped_over()).filter(|nut| by_name(nut) && !line.part.is_nut());
+        nut_to_order(line, judged.is_nut_tapped_over()).filter(|nut| by_name(nut) && !line.part.is_nut());
     let named =
-        |nut: Nut| format!("{}{} nuts", short_grade(nut.grade), if nut.is_high { " style 2" } else { "" });
-    let nuts = nut.map_or_else(|| "nuts".to_owned(), named);
+        |nut: Nut| format!("{}{} nuts", nut.grade.short_name(), if nut.is_high { " style 2" } else { "" });
+    let hand = if line.is_left_hand { "left-hand " } else { "" };
+    let nuts = hand.to_owned() + &nut.map_or_else(|| "nuts".to_owned(), named);
     let hot_dip = judged.process == Process::HotDip;
     let is_nut = line.part.is_nut();
     if let Some(Found::Takes(mated)) = &judged.fit {
@@ -322,10 +328,14 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
                 let of_line = line.nut.and_then(|nut| nut.class);
                 let nut = of_line.or(line.thread.map(standard_class));
                 let nut = nut.map_or_else(String::new, |nut| format!(" {nut}"));
-                Some(format!("bolts 6az marked U, nuts{nut} tapped after dipping"))
+                Some(format!("bolts 6az marked U, {hand}nuts{nut} tapped after dipping"))
             }
-            Room::Ordered if line.nut.is_some() => Some(nuts.clone()),
-            Room::Ordered => None,
+            Room::Ordered => match (line.nut, nut) {
+                (Some(_), Some(_)) => Some(nuts.clone()),
+                (Some(Mate { class: Some(class), .. }), None) => Some(format!("{hand}{class} nuts")),
+                (Some(_), None) => Some(format!("{hand}standard nuts")),
+                (None, _) => None,
+            },
             Room::NutG if is_nut => Some("tapped 6G".to_owned()),
             Room::NutG => Some(format!("{nuts} 6G")),
             Room::Bolt(position) if is_nut => {
@@ -355,8 +365,13 @@ fn specification(line: &OrderLine, judged: &Judged) -> String {
                 })
             }
         });
-    } else if line.nut.is_some() {
+    } else if line.nut.is_some() && matches!(judged.fit, Some(Found::NotPublished(..))) {
+        parts.push(format!("{nuts} tapped over after dipping"));
+    } else if line.nut.is_some() && nut.is_some() {
         parts.push(nuts);
+    }
+    if line.is_left_hand && !parts.iter().any(|part| part.contains(hand)) {
+        parts.push("left-hand thread".to_owned());
     }
     parts.join(", ")
 }
@@ -373,19 +388,6 @@ fn size(line: &OrderLine, length: Length) -> Shown {
 
 fn is_undersize(line: &OrderLine) -> bool {
     matches!(bolt_class(line), Some(ToleranceClass::Bolt(class)) if class.position == BoltPosition::Az)
-}
-
-/// `DH`, `2H`, `class 8`, `grade 8`: the grade without its document.
-fn short_grade(grade: Grade) -> &'static str {
-    let name = grade.name();
-    let name = name.strip_suffix(" nut").unwrap_or(name);
-    let name = name.strip_prefix("nut ").or(name.strip_prefix("ASTM ")).unwrap_or(name);
-    match name.rsplit_once("grade ") {
-        // A number alone would be read as how many, a letter as an article.
-        Some((_, grade)) if grade.len() > 1 && !grade.bytes().all(|byte| byte.is_ascii_digit()) => grade,
-        Some((document, _)) => name.get(document.len()..).unwrap_or(name),
-        None => name,
-    }
 }
 
 /// `mechanical, B695 class 40`, `hot-dip to ISO 10684`.

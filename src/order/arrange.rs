@@ -67,6 +67,7 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
             Some(class) if line.part.has_mate() && !line.part.is_nut() => format!("{thread} {class}"),
             _ => thread.to_string(),
         };
+        let words = if line.is_left_hand { words + ", left-hand" } else { words };
         figures.push(Figure::words("Thread", words).source(thread.source()));
     }
     if let Some(length) = line.length {
@@ -319,6 +320,9 @@ fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
             notes.push(Note::plain("Say the size for the mass of the part and of its zinc.".to_owned()));
         }
         _ => {}
+    }
+    if line.is_left_hand {
+        notes.push(Note::plain("The limits of a left-hand thread are those of a right-hand one; its nuts, taps and gauges are left-hand."));
     }
     let place = line.place.map_or_else(|| "any place".to_owned(), |place| place.to_string());
     notes.push(Note::sourced(

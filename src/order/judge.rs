@@ -140,11 +140,7 @@ impl Facts<'_> {
             demands: OnceCell::new(),
             remedy: OnceCell::new(),
         };
-        judged.pair = self.items.first().and_then(|bolt| {
-            let steel = bolt.steel.as_ref().map(|steel| steel.state);
-            let nuts = bolt.nuts(judged.is_nut_tapped_over());
-            set::pair(&bolt.part, steel, nuts, judged.fit.as_ref()?).map(BoltAndNut::carried)
-        });
+        judged.pair = self.items.first().and_then(|item| self.pair(item, &judged)).map(BoltAndNut::carried);
         // About as many rules speak of a part.
         let mut rulings = Vec::with_capacity(16 * self.items.len());
         for (place, item) in self.items.iter().enumerate() {
@@ -161,6 +157,23 @@ impl Facts<'_> {
         }
         judged.rulings = rulings;
         judged
+    }
+
+    /// The bolt in its nut, whichever of them is ordered, where room is made in one of them.
+    fn pair(&self, item: &Item, judged: &Judged) -> Option<BoltAndNut> {
+        let (fit, is_tapped_over) = (judged.fit.as_ref()?, judged.is_nut_tapped_over());
+        let state = item.steel.as_ref().map(|steel| steel.state);
+        if !item.part.kind.is_nut() {
+            return set::pair(&item.part, state, item.nuts(is_tapped_over), fit);
+        }
+        // Nuts tapped by a published allowance, or by less, are sold every day; of others nobody says a load.
+        if self.search?.has_published_nut() {
+            return None;
+        }
+        let bolt = set::bolt_of_nut(&item.part, state?.grade()?.grade)?;
+        let steel = Steel::of(bolt.bolt?, bolt.thread.map(Thread::diameter)).ok()?;
+        let state = Some(State { steel, case_hardened: false, cold_worked: false });
+        set::pair(&bolt, state, set::nuts_for(bolt.kind, bolt.thread, state, true).as_ref(), fit)
     }
 }
 
@@ -274,6 +287,7 @@ fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -
         dip: Some(&item.dip),
         diameter: item.part.thread.map(Thread::diameter),
         part: Some(&item.part),
+        is_mate: !is_main,
         has_patch: item.has_patch,
         nuts: item.nuts(judged.is_nut_tapped_over()),
         offer: judged.offer.as_ref(),
@@ -344,6 +358,7 @@ fn item(
             mass: shape.as_ref().and_then(|shape| shape.as_ref().ok()).map(Shape::mass),
             bolt: grade(line.steel).filter(|grade| !grade.is_nut() && !grade.is_washer()),
             nut: line.nut.and_then(|nut| nut.grade),
+            is_steel_not_made: line.is_steel_not_made && kind == line.part,
         },
         per_set,
         has_patch: line.has_patch && kind == line.part,

@@ -15,7 +15,7 @@ mod misfit;
 mod read;
 mod write;
 
-pub(super) use choices::{BY_HARDNESS, BY_TENSILE, OTHER_METAL, PLACES};
+pub(super) use choices::{BY_HARDNESS, BY_TENSILE, NOT_MADE, OTHER_METAL, PLACES};
 pub use fields::{ABOUT, FIELDS};
 
 /// An order line, typed. What it does not say is `None`, and never taken from anywhere else.
@@ -27,12 +27,16 @@ pub struct OrderLine {
     pub thread: Option<Thread>,
     /// The class of the thread, if it was written.
     pub class: Option<ToleranceClass>,
+    /// Whether its thread is left-hand, and with it the nut's.
+    pub is_left_hand: bool,
     /// Length, for what has one.
     pub length: Option<Length>,
     /// Number of pieces, or of sets.
     pub quantity: Option<u32>,
     /// The steel.
     pub steel: Option<State>,
+    /// Whether a grade was named that its document does not have in this size; then no steel is known.
+    pub is_steel_not_made: bool,
     /// Whether a nylon patch is sprayed on the finished thread.
     pub has_patch: bool,
     /// The temperature it was tempered at, if known.

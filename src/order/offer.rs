@@ -19,18 +19,12 @@ const HALF_AGAIN: f64 = 1.5;
 const HALF_AGAIN_SOURCE: Source =
     document::MACHINERYS_HANDBOOK.read("27th ed., p. 1793: + 50 % where only a least thickness is given");
 
-/// Up to this diameter ASTM F2329 has the thinner class.
-const SMALL: Length = Length::from_inch(0.375);
-
 /// What is hot-dipped is mostly larger than the limits of its classes: so it is taken where nobody says the
 /// size, which is then asked for.
 const USUAL_SIZE: Length = Length::from_mm(12.0);
 
 /// The thickest plate for which a machine thread as ordered may still have room, where its size is not said.
 const THICKEST_PLATE: Length = Length::from_um(12.0);
-
-/// Washers thinner than this have the thinner class.
-const THIN_WASHER: Length = Length::from_inch(0.1875);
 
 /// The coat this process would give.
 pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Option<Offer> {
@@ -113,22 +107,8 @@ fn hot_dip_class(line: &OrderLine) -> Option<&'static CoatClass> {
 
 /// The class of a document for the size of the line.
 fn hot_dip_class_of(line: &OrderLine, classes: &'static [CoatClass]) -> Option<&'static CoatClass> {
-    // A thousandth of a millimetre covers the rounding of inches.
-    let rounding = Length::from_mm(0.001);
-    let thickness = |line: &OrderLine| {
-        part::standard(line.part, line.thread?, None).ok().and_then(|shape| shape.overall_length())
-    };
-    // Washers go by their own thickness, everything else by the size of the thread.
-    let small = match line.part.is_washer().then(|| thickness(line)).flatten() {
-        Some(thickness) => thickness < THIN_WASHER - rounding,
-        None => line.thread.map_or(USUAL_SIZE, Thread::diameter) <= SMALL + rounding,
-    };
-    let names: [&str; 5] = if small {
-        ["3/8 in and under", "class D", "M8 to M64", "threads over 6 mm", "threads of 6 mm and under"]
-    } else {
-        ["over 3/8 in", "class C", "M8 to M64", "threads over 6 mm", ""]
-    };
-    names.into_iter().find_map(|name| class_named(classes, name))
+    let washer = line.thread.and_then(|thread| part::thickness_of_washer(line.part, thread));
+    class::of_size(classes, line.thread.map_or(USUAL_SIZE, Thread::diameter), washer)
 }
 
 /// Barrel and cell have classes by thickness: the thinnest that lasts, of those that go together.

@@ -33,6 +33,15 @@ pub fn nut(line: &OrderLine, is_tapped_over: bool) -> Option<Nut> {
     nut_of(line, nuts_for(line.part, line.thread, line.steel, is_tapped_over).as_ref())
 }
 
+/// The nut that goes on the order: as named, or that of the standards where they put another one on the bolt.
+pub fn nut_to_order(line: &OrderLine, is_tapped_over: bool) -> Option<Nut> {
+    let asked_for = nuts_for(line.part, line.thread, line.steel, is_tapped_over);
+    let does_not_go =
+        |nut: &Mate| nut.grade.zip(asked_for).is_some_and(|(of, nuts)| nuts.takes(of, None) == Some(false));
+    let nut = line.nut.map(|nut| if does_not_go(&nut) { Mate { grade: None, ..nut } } else { nut });
+    nut_of(&OrderLine { nut, ..*line }, asked_for.as_ref())
+}
+
 /// The same, where what the standards put on the bolt is known.
 pub(super) fn nut_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<Nut> {
     if let Some(grade) = line.nut.and_then(|nut| nut.grade) {
@@ -80,20 +89,26 @@ fn system(kind: Kind, thread: Thread, grade: Grade) -> Option<System> {
     (kind.is_structural() && thread.is_metric()).then_some(if hr { System::Hr } else { System::Hv })
 }
 
-/// A bolt in its nut, where both are known and room for the coat is made in one of them.
+/// A bolt in its nut, where both are known and room for the coat is made in one of them; where no tapped nut
+/// is published, with the one that is asked of the galvanizer.
 pub(super) fn pair(
     bolt: &Part,
     steel: Option<State>,
     nuts: Option<&Nuts>,
     fit: &Found,
 ) -> Option<BoltAndNut> {
-    let (Found::Takes(mated) | Found::Binds(mated)) = fit else { return None };
-    let allowance = match mated.pair.room {
-        Room::Tapped(allowance) => allowance,
-        Room::NutG => Allowance::Own(mated.pair.nut.deviation.value),
-        Room::Ordered | Room::Bolt(_) | Room::Smaller(_) => Allowance::Standard,
+    let (bolt_class, allowance) = match fit {
+        Found::Takes(mated) | Found::Binds(mated) => {
+            let allowance = match mated.pair.room {
+                Room::Tapped(allowance) => allowance,
+                Room::NutG => Allowance::Own(mated.pair.nut.deviation.value),
+                Room::Ordered | Room::Bolt(_) | Room::Smaller(_) => Allowance::Standard,
+            };
+            (mated.pair.class, allowance)
+        }
+        Found::NotPublished(needed, _) => (bolt.bolt_class?, Allowance::Own(*needed)),
+        Found::Unknown(_) => return None,
     };
-    let bolt_class = mated.pair.class;
     if allowance == Allowance::Standard && !bolt_class.is_undercut() {
         return None;
     }
@@ -115,6 +130,20 @@ pub(super) fn pair(
     };
     let style = nut.and_then(|nut| nut_height::Style::of(nut.style, thread));
     Some(BoltAndNut { body: NutBody::Style(style.unwrap_or_else(|| pair.usual_style())), ..pair })
+}
+
+/// The bolt that a nut ordered alone is made for: the strongest whose document puts this nut on it plain. What
+/// is asked of the pair is then the same, whichever half is ordered.
+pub(super) fn bolt_of_nut(nut: &Part, grade: Grade) -> Option<Part> {
+    let thread = nut.thread.filter(|_| nut.kind.is_nut())?;
+    let (known, kind) = (load::known_nut(grade)?, Kind::HexBolt);
+    let puts_it_on = |bolt: &Grade| {
+        let steel = Steel::of(*bolt, Some(thread.diameter())).ok()?;
+        let state = State { steel, case_hardened: false, cold_worked: false };
+        nuts_for(kind, Some(thread), Some(state), false).filter(|nuts| nuts.nut.grade == known).map(|_| *bolt)
+    };
+    let bolt = Grade::ALL.iter().rev().find_map(puts_it_on)?;
+    Some(Part { kind, bolt: Some(bolt), nut: Some(grade), mass: None, ..*nut })
 }
 
 /// The kind of a washer that comes with a bolt: a spring steel is that of one kind.

@@ -42,6 +42,12 @@ pub fn standard(kind: Kind, thread: impl Into<Profile>, length: Option<Length>) 
     }
 }
 
+/// How thick a washer for a thread is, where its standard has this size; `None` for what is no washer.
+pub fn thickness_of_washer(kind: Kind, thread: impl Into<Profile>) -> Option<Length> {
+    let washer = kind.is_washer().then(|| standard(kind, thread, None).ok()).flatten();
+    washer.and_then(|shape| shape.overall_length())
+}
+
 /// The sizes that are covered for a kind, in words: `M5 to M64`; `None` where none were found.
 pub fn covered(kind: Kind, metric: bool) -> Option<String> {
     found(kind, metric).map(|found| found.sizes(metric))

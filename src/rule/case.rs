@@ -35,6 +35,8 @@ pub struct Case<'a> {
     pub diameter: Option<Length>,
     /// The part.
     pub part: Option<&'a Part>,
+    /// Whether it comes with the part that is ordered: the nut or the washer of a set.
+    pub is_mate: bool,
     /// Whether a nylon patch is sprayed on it after the coat.
     pub has_patch: bool,
     /// The nuts that the standards put on it, zinc-coated, where it is a bolt that they know.
@@ -70,6 +72,8 @@ pub struct Part {
     pub bolt: Option<Grade>,
     /// The nut named beside the bolt.
     pub nut: Option<Grade>,
+    /// Whether a grade was named for it that its document does not have in this size.
+    pub is_steel_not_made: bool,
 }
 
 impl Part {
@@ -89,6 +93,7 @@ impl Part {
             mass: None,
             bolt: None,
             nut: None,
+            is_steel_not_made: false,
         }
     }
 }
@@ -192,6 +197,7 @@ impl<'a> Case<'a> {
             dip: None,
             diameter: None,
             part: None,
+            is_mate: false,
             has_patch: false,
             nuts: None,
             offer: None,
@@ -221,6 +227,11 @@ impl<'a> Case<'a> {
     /// The thread of the part, or the thread that it goes on, where both are known.
     pub fn thread(&self) -> Option<Thread> {
         self.part?.thread
+    }
+
+    /// Whether the part goes into a tapped hole, and no nut on it.
+    pub fn is_for_a_tapped_hole(&self) -> bool {
+        self.part.is_some_and(|part| part.kind.goes_into_a_tapped_hole())
     }
 
     /// A length on a diameter in the unit of the thread: metric with these decimals, or inches with four.

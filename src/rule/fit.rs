@@ -9,7 +9,7 @@ use crate::steel::Grade;
 use crate::table::{iso_4042_threads, practice};
 use crate::thread::ToleranceClass;
 use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
-use crate::thread::overtap::{Allowance, standard_class};
+use crate::thread::overtap::Allowance;
 use crate::thread::pair::{DEEP_OVERLAP, Found, INSIDE_SHARE, Mated, Room};
 use crate::working::Mark;
 
@@ -87,10 +87,12 @@ pub static ASSEMBLES: Rule = Rule {
     brief: Phrase::By(|case, says, text| match case.fit {
         _ if says.mark == Mark::Bar => text.push_str("no nut takes the coat"),
         Some(Found::Takes(mated)) if says.mark == Mark::Condition => {
-            text.push_str(&format!(
-                "agree the nut with its maker, {} of the thread left",
-                Shown::percent(mated.overlap, 0)
-            ));
+            let whom = match case.is_for_a_tapped_hole() {
+                true => "the tapped hole with whoever makes it",
+                false => "the nut with its maker",
+            };
+            let left = Shown::percent(mated.overlap, 0);
+            text.push_str(&format!("agree {whom}, {left} of the thread left"));
         }
         _ => {}
     }),
@@ -153,7 +155,7 @@ pub static OTHER_PART: Rule = Rule {
     ..row(Key::OtherFit)
 };
 
-/// A nut of a class that was written, 6H or 2B, and that does not take the coat.
+/// A nut of a class that was written, and that does not take the coat.
 pub static WRITTEN_NUT: Rule = Rule {
     source: common_practice("a class that was written is changed by agreement only"),
     when: When::If(|case| instead(case).is_some()),
@@ -168,10 +170,13 @@ pub static WRITTEN_NUT: Rule = Rule {
     ..row(Key::WrittenNut)
 };
 
-/// A nut tapped so far, or a bolt made so small, that hardly any thread is left.
+/// A nut tapped so far, or a bolt made so small, that hardly any thread is left; a pair from the shelf has all
+/// of its own.
 pub static OVERLAP: Rule = Rule {
     source: LEAST_OVERLAP.source,
-    when: When::If(|case| mated(case).is_some()),
+    when: When::If(|case| {
+        mated(case).is_some_and(|mated| mated.pair.room != Room::Ordered || mated.pair.class.is_undercut())
+    }),
     test: Test::By(|case| mated(case).is_some_and(|mated| !keeps_enough(mated.overlap))),
     words: Phrase::By(|case, _, text| {
         let left = mated(case).map_or(0.0, |mated| mated.overlap);
@@ -204,13 +209,11 @@ pub static MATING: Rule = Rule {
     ..row(Key::Mating)
 };
 
-/// The room that takes the coat in a nut, and the standard class that was written instead.
+/// The room that takes the coat in a nut, and the class that was written instead.
 fn instead(case: &Case<'_>) -> Option<(Room, ToleranceClass)> {
-    let part = case.part?;
-    let thread = part.thread?;
-    let written = part.nut_class.filter(|class| *class == standard_class(thread))?;
+    let written = case.part?.nut_class?;
     let room = case.mated()?.pair.room;
-    matches!(room, Room::NutG | Room::Tapped(_)).then_some((room, written))
+    (matches!(room, Room::NutG | Room::Tapped(_)) && room != Room::of_nut(written)).then_some((room, written))
 }
 
 fn instead_in_words(case: &Case<'_>, _: Says, text: &mut String) {
@@ -264,7 +267,7 @@ fn thickest(case: &Case<'_>, mated: &Mated) -> Length {
 /// The room for the coat, as an instruction of the order.
 pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
     let is_nut = case.part.is_some_and(|part| part.kind.is_nut());
-    let is_screw = case.part.is_some_and(|part| part.kind.goes_into_a_tapped_hole());
+    let is_screw = case.is_for_a_tapped_hole();
     let hot_dip = case.process == Process::HotDip;
     match room {
         Room::Ordered => "bolt and nut go together as ordered".to_owned(),
@@ -313,7 +316,7 @@ pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
 /// How far a nut is tapped over; the marks of ISO 10684 are for hot-dip.
 fn over_in_words(case: &Case<'_>, allowance: Allowance) -> String {
     let hot_dip = case.process == Process::HotDip;
-    let screw = case.part.is_some_and(|part| part.kind.goes_into_a_tapped_hole());
+    let screw = case.is_for_a_tapped_hole();
     match allowance {
         Allowance::A563 => "over by ASTM A563".to_owned(),
         Allowance::Own(by) => format!("over by {} on the diameter", case.size(by, 3)),

@@ -28,26 +28,36 @@ pub static NOT_SAID: Rule = Rule {
     test: Test::Always,
     says: |_| Says::only(Mark::NotJudged),
     words: Phrase::By(|case, _, text| {
-        text.push_str(if is_nut_of_a_known_bolt(case) {
-            "name the grade of the nut: no document known here puts one on this bolt in this size"
-        } else {
-            "say the steel: without its grade or hardness neither hydrogen nor the heat of the zinc can be judged"
+        text.push_str(match (case.is_mate, is_nut(case)) {
+            (true, true) if case.part.is_some_and(|part| part.bolt.is_some()) => {
+                "name the grade of the nut: no document known here puts one on this bolt in this size"
+            }
+            (true, true) => "name the grade of the nut: which one goes on the bolt follows from a grade alone",
+            (true, false) => "name the steel of the washer",
+            (false, _) if is_not_made(case) => "name another steel: the one that is named is not made in this size",
+            (false, _) => {
+                "say the steel: without its grade or hardness neither hydrogen nor the heat of the zinc can be judged"
+            }
         });
     }),
     why: Phrase::NONE,
     met: "",
     brief: Phrase::By(|case, _, text| {
-        text.push_str(if is_nut_of_a_known_bolt(case) {
-            "name the grade of the nut"
-        } else {
-            "say the steel"
+        text.push_str(match (case.is_mate, is_nut(case)) {
+            (true, true) => "name the grade of the nut",
+            (true, false) => "name the steel of the washer",
+            (false, _) if is_not_made(case) => "name a steel that is made in this size",
+            (false, _) => "say the steel",
         });
     }),
 };
 
-/// The steel of the bolt is said, and no document puts a nut on it.
-fn is_nut_of_a_known_bolt(case: &super::Case<'_>) -> bool {
-    case.part.is_some_and(|part| part.kind.is_nut() && part.bolt.is_some())
+fn is_not_made(case: &super::Case<'_>) -> bool {
+    case.part.is_some_and(|part| part.is_steel_not_made)
+}
+
+fn is_nut(case: &super::Case<'_>) -> bool {
+    case.part.is_some_and(|part| part.kind.is_nut())
 }
 
 /// No conversion table reaches the steel.

@@ -163,6 +163,10 @@ keys! {
     StructuralWasher: "structural-washer",
     /// No second use of a structural bolt that was pretensioned.
     StructuralReuse: "structural-reuse",
+    /// A class of hot-dip that its document has for another size.
+    ClassOfAnotherSize: "class-of-another-size",
+    /// What the document of a grade advises about its coats.
+    AdvisedAgainst: "advised-against",
     /// The nut that goes on the bolt, by name.
     NutByName: "nut-by-name",
     /// Zinc on steels for hot service.

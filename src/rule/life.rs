@@ -1,11 +1,11 @@
 //! Years in the place.
 
-use super::{Case, Choice, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use super::{Case, Choice, Key, Offer, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process::Electroplated;
 use crate::quantity::{Quantity, Shown, Time, unit};
-use crate::site::life::{Promise, thickness_needed};
+use crate::site::life::{self, Exponent, Promise, thickness_needed};
 use crate::site::{Categories, Category};
-use crate::source::assumed;
+use crate::source::{Sourced, assumed};
 use crate::table::{iso_14713_1, practice};
 use crate::working::Mark;
 
@@ -50,6 +50,10 @@ pub static LASTS: Rule = Rule {
         match says.mark {
             Mark::Bar => text.push_str(&format!("{best} at most")),
             Mark::Condition => match place(case) {
+                // No answer to which of them it is would be enough.
+                Some(place) if place.mildest != place.harshest && !is_sure_in(case, place.mildest) => {
+                    text.push_str(&format!("find out how harsh, {} at mildest", place.mildest.key()));
+                }
                 Some(place) if place.mildest != place.harshest => {
                     text.push_str(&format!("find out whether {place}"));
                 }
@@ -60,6 +64,13 @@ pub static LASTS: Rule = Rule {
     }),
     ..row(Key::Lasts)
 };
+
+/// Whether the coat is sure of the years wanted where a place is of this category.
+fn is_sure_in(case: &Case<'_>, category: Category) -> bool {
+    let sure =
+        |offer: &Offer| life::range(offer.min, Categories::from(category).rates(), Exponent::Straight).min;
+    case.offer.zip(wanted(case)).is_some_and(|(offer, wanted)| sure(offer).year() >= wanted.year())
+}
 
 /// What follows from whether a coat lasts the years wanted.
 pub fn of_promise(promise: Promise) -> Says {
@@ -87,8 +98,9 @@ pub static PLACE_NOT_SAID: Rule = Rule {
     ..row(Key::PlaceNotSaid)
 };
 
-/// A coat that may be gone within these years is accepted by somebody.
-const SHORT_LIFE: f64 = 2.0;
+/// A coat that may be gone within these years is accepted by somebody: so the usual ones of every process are
+/// in CX, and none of them in a milder place.
+const SHORT_LIFE: Sourced<Time> = assumed("a short life of a thick coat").gives(Time::from_year(3.0));
 
 /// A coat that is thin for outdoors, and nobody said for how long.
 pub static THIN_OUTDOORS: Rule = Rule {
@@ -96,7 +108,7 @@ pub static THIN_OUTDOORS: Rule = Rule {
     when: When::If(|case| case.site.is_some_and(|site| site.place.is_some() && site.wanted.is_none())),
     test: Test::By(|case| match case.process {
         Electroplated => place(case).is_some_and(|place| place.harshest > Category::C2),
-        _ => case.years().is_some_and(|(min, _)| min.min.year() < SHORT_LIFE),
+        _ => case.years().is_some_and(|(min, _)| min.min < SHORT_LIFE.value),
     }),
     says: |case| match (case.process, place(case)) {
         (Electroplated, Some(place)) if place.mildest > Category::C3 => Says::bar(),

@@ -136,7 +136,13 @@ impl Instruction {
             Self::MakerAgrees => "have the maker agree in writing".to_owned(),
             Self::TestForEmbrittlement => format!("agree a test for embrittlement with the {plant}"),
             Self::AskThePlant => format!("ask the {plant} whether it goes in"),
-            Self::AgreeAllowance(None) => format!("agree nut and gauges with the {plant}"),
+            Self::AgreeAllowance(None) => format!("agree {} and gauges with the {plant}", mate(case)),
+            Self::AgreeAllowance(Some(needed)) if case.is_for_a_tapped_hole() => {
+                format!(
+                    "agree the hole tapped over by {} or more with whoever makes it",
+                    case.size(*needed, 2)
+                )
+            }
             Self::AgreeAllowance(Some(needed)) => {
                 format!("agree nuts tapped over by {} or more with the {plant}", case.size(*needed, 2))
             }
@@ -169,10 +175,11 @@ impl Instruction {
             }
             Self::AskThePlant => format!("Ask the {plant} whether the piece goes in."),
             Self::AgreeAllowance(None) => {
-                format!("Agree thread, nut and gauges with the {plant}.")
+                format!("Agree thread, {} and gauges with the {plant}.", mate(case))
             }
             Self::AgreeAllowance(Some(needed)) => format!(
-                "Agree thread, nut and gauges with the {plant}: the coat needs an allowance of {} on the diameter.",
+                "Agree thread, {} and gauges with the {plant}: the coat needs an allowance of {} on the diameter.",
+                mate(case),
                 case.size(*needed, 3)
             ),
             Self::OneLot => {
@@ -180,6 +187,11 @@ impl Instruction {
             }
         }
     }
+}
+
+/// What the coated bolt goes into.
+fn mate(case: &Case<'_>) -> &'static str {
+    if case.is_for_a_tapped_hole() { "hole" } else { "nut" }
 }
 
 /// Who puts the zinc on.

@@ -1,14 +1,19 @@
 //! The size of a thread against its zinc.
 
-use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use super::{Case, Choice, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::coat::class;
+use crate::part;
 use crate::process::Process::{Electroplated, HotDip};
 use crate::quantity::Length;
 use crate::source::document;
+use crate::table::coat_class::CoatClass;
 use crate::table::hotdip_process::LEAST_THREAD;
 use crate::table::iso_4042_threads::TABLE_2_SOURCE;
 use crate::table::practice::{self, SMALL_INCH, WIPED_ROD_FROM};
 use crate::thread::Thread;
 use crate::thread::coat_room::iso_4042_column;
+use crate::thread::overtap::{self, Allowance};
+use crate::thread::pair::{Found, Room};
 use crate::working::Mark;
 
 const fn row(key: Key) -> Rule {
@@ -65,14 +70,30 @@ pub static BELOW_M8: Rule = Rule {
     ..row(Key::BelowM8)
 };
 
-/// ISO 10684 covers coarse threads.
+/// ISO 10684 covers coarse threads; of an inch thread without a published allowance whose nut is tapped all
+/// the same, by an allowance that was written, the same is agreed.
 pub static FINE_PITCH: Rule = Rule {
     source: document::ISO_10684.read("scope"),
-    when: When::If(|case| threaded(case).is_some_and(is_dipped_metric)),
-    test: Test::By(|case| threaded(case).is_some_and(|thread| !thread.is_coarse())),
-    says: |_| Says::condition().asking(Instruction::AgreeAllowance(None)),
-    why: Phrase::Text("ISO 10684 covers coarse threads only"),
-    words: Phrase::Text("agree thread, nut and gauges with the galvanizer"),
+    when: When::If(|case| {
+        threaded(case).is_some_and(|thread| is_dipped_metric(thread) || is_tapped_unpublished(case, thread))
+    }),
+    test: Test::By(|case| threaded(case).is_some_and(|thread| !thread.is_metric() || !thread.is_coarse())),
+    says: |case| {
+        let says = Says::condition().asking(Instruction::AgreeAllowance(None));
+        let inch = threaded(case).is_some_and(|thread| !thread.is_metric());
+        Says { source: inch.then(|| document::ASTM_A563.read("Table 5")), ..says }
+    },
+    why: Phrase::By(|case, _, text| {
+        text.push_str(match threaded(case).is_some_and(|thread| thread.is_metric()) {
+            true => "ISO 10684 covers coarse threads only",
+            false => "no tapped nut is published for this thread",
+        });
+    }),
+    words: Phrase::By(|case, says, text| {
+        text.push_str(
+            says.instruction.map_or_else(String::new, |asks| asks.words(case)).trim_end_matches('.'),
+        );
+    }),
     met: "a coarse thread, as ISO 10684 covers",
     ..row(Key::FinePitch)
 };
@@ -92,6 +113,44 @@ pub static BELOW_THREE_EIGHTHS: Rule = Rule {
     met: "large enough to take the coat well",
     ..row(Key::BelowThreeEighths)
 };
+
+/// A class of ASTM A153 or F2329 is one of a size: on another it is agreed, and the one that fits is named.
+pub static CLASS_OF_ANOTHER_SIZE: Rule = Rule {
+    topic: Topic::Class,
+    source: document::ASTM_A153.read("Table 1"),
+    when: When::If(|case| class_of_size(case).is_some()),
+    says: |case| {
+        let source = case.offer.and_then(|offer| Some(offer.class.source(&offer.class.single?)));
+        Says { source, ..Says::condition() }
+    },
+    why: Phrase::By(|case, _, text| {
+        if let Some(offer) = case.offer {
+            text.push_str(&format!("{} is for {}", offer.class.name, offer.class.applies));
+        }
+    }),
+    words: Phrase::By(agree_class_of_size),
+    brief: Phrase::By(agree_class_of_size),
+    ..row(Key::ClassOfAnotherSize)
+};
+
+/// The class that the document of the class asked for has for the size, where it is another one.
+fn class_of_size(case: &Case<'_>) -> Option<&'static CoatClass> {
+    let (asked, part) = (case.offer?, case.part?);
+    let by_size = [&document::ASTM_A153, &document::ASTM_F2329].contains(&asked.class.document);
+    if asked.choice != Choice::Asked || !by_size {
+        return None;
+    }
+    let thread = part.thread?;
+    let washer = part::thickness_of_washer(part.kind, thread);
+    let of_size = class::of_size(class::of(asked.class.document), thread.diameter(), washer)?;
+    (of_size.name != asked.class.name).then_some(of_size)
+}
+
+fn agree_class_of_size(case: &Case<'_>, _: Says, text: &mut String) {
+    if let (Some(of_size), Some(asked)) = (class_of_size(case), case.offer) {
+        text.push_str(&format!("agree “{}” instead of “{}”", of_size.name, asked.class.name));
+    }
+}
 
 /// A long part is plated thicker at its ends: Table 2 of ISO 4042 ends at 15 diameters.
 pub static BEYOND_TABLE_2: Rule = Rule {
@@ -136,6 +195,16 @@ pub static SIZE_NOT_SAID: Rule = Rule {
 /// The machine thread of the part, where it has one and it is known.
 fn threaded(case: &Case<'_>) -> Option<Thread> {
     case.part.filter(|part| part.kind.has_mate())?.thread
+}
+
+/// Whether the nut of an inch thread is tapped over though no allowance is published for it.
+fn is_tapped_unpublished(case: &Case<'_>, thread: Thread) -> bool {
+    let is_tapped = matches!(
+        case.fit,
+        Some(Found::Takes(mated) | Found::Binds(mated))
+            if matches!(mated.pair.room, Room::Tapped(Allowance::Own(_)))
+    );
+    !thread.is_metric() && is_tapped && overtap::allowance(thread, Allowance::A563).is_err()
 }
 
 /// Whether a thread is one of the metric ones that ISO 10684 has hot-dipped.

@@ -58,7 +58,7 @@ pub static CARRIES: Rule = Rule {
         let other =
             || case.nuts.zip(case.part?.nut).map(|(nuts, named)| nuts.takes(named, None) == Some(false));
         if let Some(of) = case.pair.filter(|_| says.mark >= Mark::Condition && other() != Some(true)) {
-            text.push_str(&brief(&of.pair));
+            text.push_str(&brief(of));
         }
     }),
     ..row(Key::Carries, MODEL)
@@ -206,13 +206,27 @@ fn remedy(pair: &BoltAndNut, model: Option<&Model>) -> String {
         (None, Some(_)) => "take a harder or a higher nut".to_owned(),
         (None, None) => return "prove the pair by a proof load test".to_owned(),
     };
-    format!("{other}, or prove the pair by a proof load test")
+    match (model.is_some_and(|model| would_fail(pair, model)), pair.better()) {
+        (true, Some(_)) => other,
+        (true, None) => format!("{other}, and prove the pair by a proof load test"),
+        (false, _) => format!("{other}, or prove the pair by a proof load test"),
+    }
 }
 
-fn brief(pair: &BoltAndNut) -> String {
-    match pair.better() {
-        Some(nut) => format!("order {} nuts, or prove the load of these", named(nut)),
-        None => "proof-load the pair".to_owned(),
+/// Whether the proof load test of an average pair would fail: with every size in the middle the thread strips
+/// before the proof load of the bolt.
+fn would_fail(pair: &BoltAndNut, model: &Model) -> bool {
+    let proof = pair.bolt_loads().and_then(|loads| loads.proof.ok());
+    proof.is_some_and(|proof| model.pair.nominal.first().1 < proof.force)
+}
+
+fn brief(Carried { pair, carries }: &Carried) -> String {
+    let fails = matches!(carries, Carries::Model(model) if would_fail(pair, model));
+    match (pair.better(), fails) {
+        (Some(nut), true) => format!("order {} nuts", named(nut)),
+        (Some(nut), false) => format!("order {} nuts, or prove the load of these", named(nut)),
+        (None, true) => "take a higher nut, proof-loaded".to_owned(),
+        (None, false) => "proof-load the pair".to_owned(),
     }
 }
 

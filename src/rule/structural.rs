@@ -6,7 +6,7 @@ use crate::process::Process;
 use crate::quantity::{Quantity, unit};
 use crate::source::document;
 use crate::steel::pairing::Nuts;
-use crate::steel::{Grade, structural};
+use crate::steel::{Grade, load, structural};
 use crate::table::nut_style::Style;
 use crate::table::structural::{Allowed, Bolt, Coating, Requirement, Topic as About};
 use crate::table::{aisc_360, astm_f3125_assembly as assembly};
@@ -153,6 +153,17 @@ pub static NUT_BY_NAME: Rule = Rule {
     ..row(Key::NutByName)
 };
 
+/// ASTM A354 advises in a note against zinc on grade BD, and forbids nothing.
+pub static ADVISED_AGAINST: Rule = Rule {
+    source: document::ASTM_A354.memory("note on coatings"),
+    when: When::Grades(&[Grade::A354Bd]),
+    says: |_| Says::note(),
+    words: Phrase::Text(
+        "a note of ASTM A354 advises against hot-dip, mechanical and plated zinc on grade BD; zinc flake goes by agreement",
+    ),
+    ..row(Key::AdvisedAgainst)
+};
+
 /// Zinc on steels for hot service.
 pub static HOT_SERVICE: Rule = Rule {
     source: document::GALVANIZING_TEXT.memory("zinc is for service up to 200 °C"),
@@ -200,11 +211,10 @@ pub static NUT: Rule = Rule {
     }),
     met: "the nut that is named goes with the bolt",
     brief: Phrase::By(|case, _, text| {
-        if let Some(nuts) = case.nuts {
-            match nuts.of_system() {
-                Some(name) => text.push_str(&format!("order {name} nuts")),
-                None => text.push_str(&format!("order {} nuts", nuts.nut.grade)),
-            }
+        if let (Some(nuts), Some(named)) = (case.nuts, named(case)) {
+            let grade = || load::grade_of_nut(nuts.nut.grade).map(Grade::short_name);
+            let asked = nuts.of_system().or_else(grade).unwrap_or("other");
+            text.push_str(&format!("agree {asked} nuts instead of the {} ordered", named.short_name()));
         }
     }),
     ..row(Key::NutForBolt)
@@ -248,7 +258,8 @@ fn is_class(case: &Case<'_>, row: &Coating) -> bool {
 fn asked(case: &Case<'_>, about: About) -> Option<&'static Requirement> {
     let of_bolt_alone = matches!(about, About::Washer | About::Reuse);
     let bolt = bolt(case).or_else(|| if of_bolt_alone { None } else { bolt_of_nut(case) })?;
-    structural::coating(bolt, case.process).filter(|row| row.allowed == Allowed::Yes)?;
+    // What an assembly of EN 14399 asks for does not hang on whether its document lists the coat.
+    structural::coating(bolt, case.process).filter(|row| row.allowed == Allowed::Yes || is_en(case))?;
     structural::requirement(bolt, case.process, about)
 }
 

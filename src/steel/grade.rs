@@ -177,6 +177,19 @@ impl Grade {
         self.rows().iter().map(move |row| Properties { grade: self, row })
     }
 
+    /// Its name without its document: `DH`, `2H`, `class 8`, `grade 8`.
+    pub fn short_name(self) -> &'static str {
+        let name = self.name();
+        let name = name.strip_suffix(" nut").unwrap_or(name);
+        let name = name.strip_prefix("nut ").or(name.strip_prefix("ASTM ")).unwrap_or(name);
+        match name.rsplit_once("grade ") {
+            // A number alone would be read as how many, a letter as an article.
+            Some((_, grade)) if grade.len() > 1 && !grade.bytes().all(|byte| byte.is_ascii_digit()) => grade,
+            Some((document, _)) => name.get(document.len()..).unwrap_or(name),
+            None => name,
+        }
+    }
+
     /// The grade with this key.
     pub fn of_key(key: &str) -> Option<Self> {
         Self::ALL.iter().copied().find(|grade| grade.key() == key)

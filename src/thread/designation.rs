@@ -324,6 +324,11 @@ impl fmt::Display for Unreadable {
                 write!(f, "{text} does not exist; {size} in has ")?;
                 write_list(f, has.iter(), ", ")
             }
+            Self::UnknownClass { text, .. } if text.to_ascii_uppercase().ends_with("LH") => write!(
+                f,
+                "“{text}”: the limits of a left-hand thread are those of a right-hand one; leave LH out, and \
+                 order its taps and gauges left-hand"
+            ),
             Self::UnknownClass { text, thread } if thread.is_metric() => write!(
                 f,
                 "“{text}” is no class of {thread}; write for example 6g or 6az for the bolt, 6H, 6AZ or 6AX \

@@ -4,7 +4,7 @@
 //! made smaller before the coat). [`Search::narrowest`] finds the first that assembles at its worst
 //! corner: the greatest bolt, the thickest coat, the least nut.
 
-use super::class::BoltPosition;
+use super::class::{BoltPosition, NutPosition};
 use super::fit::{Coat, DEFAULT_UNEVENNESS, Fit, PITCH_GROWTH};
 use super::limits::{BoltLimits, NutLimits};
 use super::overtap::Allowance;
@@ -95,6 +95,21 @@ pub struct Mated {
     pub fit: Fit,
     /// Overlap of the threads at minimum material, as a share of 5/8 H.
     pub overlap: f64,
+}
+
+impl Room {
+    /// The room that a nut of a class makes by itself.
+    pub fn of_nut(class: ToleranceClass) -> Self {
+        const G: ToleranceClass = ToleranceClass::nut(6, NutPosition::G);
+        const AZ: ToleranceClass = ToleranceClass::nut(6, NutPosition::Az);
+        const AX: ToleranceClass = ToleranceClass::nut(6, NutPosition::Ax);
+        match class {
+            G => Self::NutG,
+            AZ => Self::Tapped(Allowance::Az),
+            AX => Self::Tapped(Allowance::Ax),
+            _ => Self::Ordered,
+        }
+    }
 }
 
 /// Which ways of making room are tried, beyond the pair that was ordered.

@@ -1,6 +1,6 @@
 //! The tap, the hole before it and its gauges.
 
-use kettle_barrel::calculator::{Mark, Report, evaluate};
+use kettle_barrel::calculator::{Mark, Report, Verdict, evaluate};
 use kettle_barrel::thread::Thread;
 
 fn gauges(pairs: &[(&str, &str)]) -> Report {
@@ -75,5 +75,53 @@ fn the_length_of_engagement_is_said() {
             let report = evaluate(id, [("thread", thread), ("allowance", "standard")]).unwrap();
             assert!(report.notes.iter().any(|note| note.text.contains(words)), "{id} {thread}");
         }
+    }
+}
+
+/// What an order gets is what `coat-room` says of the same coat: the same row of the fit bars it, and what
+/// goes on every order is no condition.
+#[test]
+fn the_class_for_a_coat_is_judged_like_the_order() {
+    for (thread, coat, verdict) in [
+        ("M16", "500 um", Verdict::RuledOut),
+        ("M16", "200 um", Verdict::RuledOut),
+        ("M5", "70 um", Verdict::RuledOut),
+        ("M6", "60 um", Verdict::RuledOut),
+        ("#4-40", "53 um", Verdict::RuledOut),
+        ("M16x1.5", "60 um", Verdict::OnConditions),
+        ("M16", "53 um", Verdict::Suits),
+        ("M8", "12 um", Verdict::Suits),
+        ("M16", "5 um", Verdict::Suits),
+        ("3/4-10", "53 um", Verdict::Suits),
+    ] {
+        let report = evaluate("coat-room", [("thread", thread), ("coat", coat)]).unwrap();
+        assert_eq!(report.verdict, Some(verdict), "{thread}, {coat}: {}", report.headline);
+        let barred = report.headline.starts_with("Not like this");
+        assert_eq!(barred, verdict == Verdict::RuledOut, "{thread}, {coat}: {}", report.headline);
+    }
+}
+
+/// The drill of a standard nut is too small for the hole of one tapped over, and is not named as its drill.
+#[test]
+fn a_drill_is_named_where_it_makes_the_hole() {
+    let hole = |allowance| {
+        let report = evaluate("gauges", [("thread", "3/4-10"), ("allowance", allowance)]).unwrap();
+        let figure = report
+            .figures
+            .iter()
+            .find(|figure| figure.name.contains("Drill") || figure.name.contains("drill"));
+        figure.map(|figure| figure.name.replace('\u{a0}', " ")).unwrap()
+    };
+    assert!(hole("standard").starts_with("Drill, 21/32"), "{}", hole("standard"));
+    let over = hole("a563");
+    assert!(over.contains("larger than drill 21/32 (0.6562 in) by the allowance"), "{over}");
+}
+
+/// The limits of a left-hand thread are those of a right-hand one: LH is answered, and is no class.
+#[test]
+fn a_left_hand_thread_is_told_what_to_order() {
+    for thread in ["M16 LH", "M16-LH", "M16x2-6g-LH", "5/8-11 UNC-2A-LH"] {
+        let problems = evaluate("gauges", [("thread", thread)]).unwrap_err().to_string();
+        assert!(problems.contains("leave LH out") && problems.contains("left-hand"), "{thread}: {problems}");
     }
 }

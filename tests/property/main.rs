@@ -31,6 +31,7 @@ mod register;
 mod saved;
 mod sheet;
 mod site;
+mod spoken;
 mod steel;
 mod texts;
 mod thread;

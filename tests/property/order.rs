@@ -293,8 +293,11 @@ fn a_place_in_words_is_judged_for_all_that_it_can_mean() {
     assert_eq!(verdict("M6 x 20 hex screw, 8.8, indoors", Process::Electroplated), Verdict::Suits);
     assert_eq!(verdict("M16 x 60 hex bolt, 8.8, HDG, coast, 60 years", Process::HotDip), Verdict::RuledOut);
     // What differs is asked.
-    let town = assessed("M16 x 60 hex bolt, 8.8, town, 30 years").answer.text;
+    let town = assessed("M16 x 60 hex bolt, 8.8, town, 15 years").answer.text;
     assert!(town.contains("find out whether C3 or C4"), "{town}");
+    // Nineteen years are all that C3 is sure of: neither answer would be enough.
+    let town = assessed("M16 x 60 hex bolt, 8.8, town, 30 years").answer.text;
+    assert!(town.contains("find out how harsh, C3 at mildest"), "{town}");
 }
 
 #[test]

@@ -2,26 +2,25 @@
 
 use super::working::working;
 use super::{Answer, Input, Method, Outcome};
-use crate::calculator::thread_fields::{Ruler, thickness};
-use crate::calculator::{
-    Bar, Caution, Figure, Finding, Mark, Note, Picture, Report, ScaleMark, Section, Verdict,
-};
+use crate::calculator::thread_fields::{self, Ruler, thickness};
+use crate::calculator::{Bar, Caution, Figure, Note, Picture, Report, ScaleMark, Section, Verdict};
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::{Source, document};
 use crate::table::iso_4042_threads;
-use crate::thread::coat_room::{self, NutChoice, Pair};
+use crate::thread::coat_room;
 use crate::thread::fit::GROWTH;
-use crate::thread::{Thread, overtap};
+
+mod finding;
 
 /// The report.
 pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
-    let finding = finding(input, outcome);
+    let (said, findings) = finding::all(input, outcome);
     Report {
-        verdict: Some(Verdict::of(std::slice::from_ref(&finding))),
-        headline: finding.text.clone().into_owned(),
+        verdict: Some(Verdict::of(&findings)),
+        headline: thread_fields::not_like_this(&findings).unwrap_or(said),
         figures: figures(input, outcome),
         sections: vec![tried(input, outcome)],
-        findings: vec![finding],
+        findings,
         working: working(input, outcome),
         cautions: vec![Caution::StandardFirst],
         notes: notes(input),
@@ -29,49 +28,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
     }
 }
 
-fn finding(input: &Input, outcome: &Outcome) -> Finding {
-    let coat = thickness(input.coat, input.coat_unit);
-    let Some(first) = outcome.first else {
-        let ruler = Ruler::of(input.thread);
-        return match input.rule {
-            Method::Corner { .. } => Finding::new(
-                Mark::Condition,
-                format!(
-                    "No class takes {coat}: tap the nut over by an allowance of your own, at least {} on a \
-                     standard nut.",
-                    ruler.size(outcome.allowance)
-                ),
-                GROWTH,
-            ),
-            _ => Finding::new(
-                Mark::Bar,
-                format!(
-                    "No bolt class takes {coat} by this rule: order a thinner coat, or make the room in the nut \
-                     and judge by the worst corner."
-                ),
-                rule_source(input),
-            ),
-        };
-    };
-    let Pair { bolt, nut } = first.pair;
-    let up_to = thickness(first.thickest, input.coat_unit);
-    if first.pair == stock_pair(input.thread) {
-        let text = format!("A stock pair takes {coat}: bolt {bolt} with nut {nut}, up to {up_to}.");
-        return Finding::new(Mark::Met, text, first.source);
-    }
-    let text = format!("For {coat} order bolts {bolt} with nuts {nut}: they take up to {up_to}.");
-    Finding::new(Mark::Condition, text, first.source)
-}
-
-/// What everybody has on the shelf.
-fn stock_pair(thread: Thread) -> Pair {
-    Pair {
-        bolt: overtap::usual_bolt_class(thread),
-        nut: NutChoice::ToleranceClass(overtap::standard_class(thread)),
-    }
-}
-
-fn rule_source(input: &Input) -> Source {
+pub(super) fn rule_source(input: &Input) -> Source {
     match input.rule {
         Method::Corner { .. } => GROWTH,
         Method::Iso4042(_) => iso_4042_threads::DEVIATION,

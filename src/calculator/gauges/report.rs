@@ -140,10 +140,15 @@ fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
     let hole = outcome.hole;
     let name = match (hole.name, input.making) {
         (Some(name), _) if hole.diameter == hole.standard.value => format!("Drill, {name}"),
-        (Some(name), _) if outcome.nut_before.minor_larger > Length::ZERO => {
-            format!("Hole before the tap, drill {name} with room for the nut's own coat")
+        // The drill that is named makes the hole of a standard nut: it is not the one to take.
+        (Some(name), _) => {
+            let what = match outcome.nut_before.minor_larger > Length::ZERO {
+                true => "room for the nut's own coat",
+                false => "the allowance",
+            };
+            let standard = ruler.size(hole.standard.value);
+            format!("Hole before the tap, larger than drill {name} ({standard}) by {what}")
         }
-        (Some(name), _) => format!("Hole before the tap, drill {name} and the allowance"),
         (None, Making::Cut) => "Hole before the tap".to_owned(),
         (None, Making::Formed) => "Hole before the forming tap".to_owned(),
     };

@@ -19,6 +19,8 @@ pub(super) enum KnownSteel {
     Grade(Grade),
     /// It is none: stainless, or another metal.
     OtherMetal,
+    /// By a grade that its document does not have in the size of the line.
+    NotMade,
 }
 
 choices! {
@@ -51,6 +53,7 @@ impl FieldValue for KnownSteel {
             BY_HARDNESS => Some(Self::Hardness),
             BY_TENSILE => Some(Self::Tensile),
             OTHER_METAL => Some(Self::OtherMetal),
+            NOT_MADE => Some(Self::NotMade),
             key => Grade::of_key(key).map(Self::Grade),
         })
     }
@@ -60,6 +63,7 @@ impl FieldValue for KnownSteel {
             Self::Hardness => BY_HARDNESS,
             Self::Tensile => BY_TENSILE,
             Self::OtherMetal => OTHER_METAL,
+            Self::NotMade => NOT_MADE,
             Self::Grade(grade) => grade.key(),
         }
         .into()
@@ -123,12 +127,15 @@ pub(in crate::order) const BY_TENSILE: &str = "tensile";
 /// The key of what is no carbon or alloy steel: said, and not judged.
 pub(in crate::order) const OTHER_METAL: &str = "other-metal";
 
+/// The key of a grade that its document does not have in the size of the line: another is asked for.
+pub(in crate::order) const NOT_MADE: &str = "not-made";
+
 #[allow(
     clippy::indexing_slicing,
     reason = "evaluated when it is compiled: a place beyond the end is no build"
 )]
-pub(super) static GRADES: [Choice; Grade::ALL.len() + 3] = {
-    let mut choices = [Choice::new(BY_HARDNESS, "By its hardness"); Grade::ALL.len() + 3];
+pub(super) static GRADES: [Choice; Grade::ALL.len() + 4] = {
+    let mut choices = [Choice::new(BY_HARDNESS, "By its hardness"); Grade::ALL.len() + 4];
     let mut at = 0;
     while at < Grade::ALL.len() {
         choices[at] = Choice::new(Grade::ALL[at].key(), Grade::ALL[at].name());
@@ -136,6 +143,7 @@ pub(super) static GRADES: [Choice; Grade::ALL.len() + 3] = {
     }
     choices[at] = Choice::new(BY_TENSILE, "By its tensile strength");
     choices[at + 1] = Choice::new(OTHER_METAL, "Stainless steel, or another metal");
+    choices[at + 2] = Choice::new(NOT_MADE, "A grade that is not made in this size");
     choices
 };
 

@@ -26,9 +26,10 @@ pub static ABOUT: About = About {
 };
 
 /// What an order line asks.
-pub static FIELDS: [FieldAbout; 24] = [
+pub static FIELDS: [FieldAbout; 25] = [
     PART.about,
     THREAD.about,
+    LEFT.about,
     LENGTH.about,
     QUANTITY.about,
     STEEL.about,
@@ -58,6 +59,9 @@ pub(super) const PART: Field<part::Kind> = Field::choice("part", "Part", &PARTS,
 pub(super) const THREAD: Field<Designation> = Field::text("thread", "Thread", "")
     .hint("As written on the order: M20, M16x1.5-6g, 5/8-11 UNC-2A.")
     .optional();
+
+pub(super) const LEFT: Field<bool> = Field::yes_no("left", "Left-hand thread")
+    .hint("The limits are those of a right-hand thread; nuts, taps and gauges are left-hand.");
 
 pub(super) const LENGTH: Field<Length> = Field::quantity(
     "length",

@@ -18,7 +18,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let thread = designation.map(|designation| designation.map(|designation| designation.thread));
     let (length, quantity) = (reader.if_asked(&fields::LENGTH), reader.optional(&fields::QUANTITY));
     let steel = steel(reader, part, thread);
-    let has_patch = reader.get(&fields::PATCH);
+    let (is_left_hand, has_patch) = (reader.get(&fields::LEFT), reader.get(&fields::PATCH));
     let temper = reader.optional(&fields::TEMPER);
     let nut_class = nut_class(reader, thread);
     let nut = mate(reader, &fields::NUT, &fields::NUT_HARDNESS, &fields::NUTS_TO_A_BOLT);
@@ -28,13 +28,16 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let (asked, left_out) = (reader.get(&fields::ASKED), reader.get(&fields::LEFT_OUT));
     let bath = reader.get(&fields::BATH);
     let (designation, nut_class) = (designation?, nut_class?);
+    let (steel, is_steel_not_made) = steel?;
     Ok(OrderLine {
         part: part?,
         thread: designation.map(|designation| designation.thread),
         class: designation.and_then(|designation| designation.class),
+        is_left_hand: is_left_hand?,
         length: length?.said(),
         quantity: quantity?,
-        steel: steel?,
+        steel,
+        is_steel_not_made,
         has_patch: has_patch?,
         temper: temper?,
         place: place?,
@@ -65,30 +68,32 @@ fn designation(
 const OTHER_HALF: &str =
     "the class belongs to the other half of the pair: bolts take 6g, 8g or 2A, nuts take 6H or 2B";
 
-/// The steel and what was done to it; a grade that its standard does not have in this size is a problem
+/// The steel and what was done to it, and whether one was named that is not made in this size; a grade that its standard does not have in this size is a problem
 /// of the field.
 fn steel(
     reader: &mut Reader<'_>,
     part: Result<part::Kind, Missed>,
     thread: Result<Option<Thread>, Missed>,
-) -> Result<Option<State>, Missed> {
+) -> Result<(Option<State>, bool), Missed> {
     let known = reader.optional(&fields::STEEL);
     let (hardness, tensile) = (reader.if_asked(&fields::HARDNESS), reader.if_asked(&fields::TENSILE));
     let (case, cold_worked) = (reader.get(&fields::CASE), reader.get(&fields::COLD));
     let (known, hardness, tensile) = (known?, hardness?.said(), tensile?.said());
     let (case, cold_worked) = (case?, cold_worked?);
-    let Some(known) = known else {
+    let is_not_made = known == Some(KnownSteel::NotMade);
+    let Some(known) = known.filter(|_| !is_not_made) else {
         // Screws that form their thread are hard on the surface, whatever else is known of their steel.
         let hard_skin = part.is_ok_and(|part| part.usual_steel() == part::UsualSteel::CaseHardened);
         if hard_skin && case != CaseHardened::No {
             let steel = Steel::of(Grade::Iso2702, thread?.map(Thread::diameter)).ok();
-            return Ok(steel.map(|steel| State { steel, case_hardened: true, cold_worked }));
+            let state = steel.map(|steel| State { steel, case_hardened: true, cold_worked });
+            return Ok((state, is_not_made && state.is_none()));
         }
         // How it was treated is judged only on a steel that is known.
         if case == CaseHardened::Yes || cold_worked {
             return Err(reader.wrong(&fields::STEEL, Fault::Missing));
         }
-        return Ok(None);
+        return Ok((None, is_not_made));
     };
     let steel = match (known, hardness) {
         (KnownSteel::OtherMetal, _) => {
@@ -102,7 +107,7 @@ fn steel(
         }
         (KnownSteel::Hardness, Some(hardness)) => Steel::Hardness(hardness),
         (KnownSteel::Hardness, None) => return Err(reader.wrong(&fields::HARDNESS, Fault::Missing)),
-        (KnownSteel::Tensile, _) => {
+        (KnownSteel::Tensile | KnownSteel::NotMade, _) => {
             Steel::Tensile(tensile.ok_or_else(|| reader.wrong(&fields::TENSILE, Fault::Missing))?)
         }
     };
@@ -111,7 +116,7 @@ fn steel(
         CaseHardened::No => false,
         CaseHardened::Yes => true,
     };
-    Ok(Some(State { steel, case_hardened, cold_worked }))
+    Ok((Some(State { steel, case_hardened, cold_worked }), false))
 }
 
 const OTHER: &str = "nothing is judged of it: the finishes here are zinc on carbon and alloy steel";

@@ -13,7 +13,11 @@ pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
     writer.put(&fields::PART, line.part);
     let designation = line.thread.map(|thread| Designation { thread, class: line.class });
     writer.put_optional(&fields::THREAD, designation);
+    writer.put(&fields::LEFT, line.is_left_hand);
     writer.put_optional(&fields::QUANTITY, line.quantity);
+    if line.is_steel_not_made {
+        writer.put(&fields::STEEL, KnownSteel::NotMade);
+    }
     match line.steel {
         Some(state) => steel(state, writer),
         // Else such a screw would be taken for what it usually is.

@@ -60,6 +60,7 @@ pub(super) fn settle(line: &mut Line) {
         line.draft.set("asked", key);
     }
     not_wanted(line);
+    only(line);
     not_judged(line);
     let is_any_zinc = chosen
         .and_then(|chosen| line.items.get(chosen.at))
@@ -135,6 +136,43 @@ fn not_wanted(line: &mut Line) {
         if let Some(item) = line.item(at) {
             item.became = None;
             item.used("left_out");
+        }
+    }
+}
+
+/// `HDG only`, `only mech galv`: that process and none of the others.
+fn only(line: &mut Line) {
+    let words = line.free(|what| (*what == What::Filler).then_some(()));
+    let is_only = |text: &str| {
+        matches!(lower(text).as_str(), "only" | "nur" | "exclusively" | "solely" | "ausschließlich")
+    };
+    for (at, ()) in words {
+        if !line.items.get(at).is_some_and(|item| is_only(&item.text)) {
+            continue;
+        }
+        let beside = |forward: bool| {
+            let mut place = at;
+            loop {
+                place = if forward { line.behind(place)? } else { line.before(place)? };
+                match line.what(place)? {
+                    What::Filler => {}
+                    What::Process(..) | What::Coat(_) | What::Class(_) => return Some(place),
+                    _ => return None,
+                }
+            }
+        };
+        // `HDG only 500 pcs` is of the pieces.
+        let is_last = line.behind(at).is_none();
+        let Some(coat) = beside(true).or_else(|| beside(false).filter(|_| is_last)) else { continue };
+        let is_asked = line.items.get(coat).is_some_and(
+            |item| matches!(&item.became, Some(Became::Used(fields, _)) if fields.contains(&"asked")),
+        );
+        let asked = line.draft.get("asked").and_then(asked::from_key).filter(|_| is_asked);
+        let Some(process) = asked.and_then(|asked| asked.process()) else { continue };
+        let others: Vec<Process> = Process::ALL.into_iter().filter(|other| *other != process).collect();
+        if let Some(all) = LeftOut::of(&others) {
+            line.draft.set("left_out", all.key());
+            line.used(at, "left_out");
         }
     }
 }

@@ -18,7 +18,7 @@ use words::WORDS;
 
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use kinds::{KINDS, PART_STANDARDS};
-pub use words::{BARE, IN_SERVICE, OTHER_COAT};
+pub use words::{BARE, IN_SERVICE, NOT_IN_AIR, OTHER_COAT};
 
 /// What a word or a phrase means.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -129,6 +129,8 @@ pub enum Word {
     ColdFormed,
     /// A nylon patch on the thread.
     NylonPatch,
+    /// A left-hand thread.
+    LeftHand,
     /// In front of a number that is not one of the order, and why: `PO 4711`.
     Label(&'static str),
     /// In front of what a price is for: `price per`.

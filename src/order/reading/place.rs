@@ -3,10 +3,12 @@
 use super::Became;
 use super::coat::is_hot_dip;
 use super::items::Line;
-use super::lexicon::IN_SERVICE;
+use super::lexicon::{IN_SERVICE, NOT_IN_AIR};
 use super::what::What;
 use crate::order::line::PLACES;
+use crate::process::Process;
 use crate::quantity::letters::lower;
+use crate::quantity::{Quantity, Temperature, number, unit};
 use crate::site::{Categories, Category};
 
 /// Place, years, temperatures.
@@ -76,6 +78,12 @@ fn words(line: &mut Line) {
         What::Place(categories) => Some(*categories),
         _ => None,
     });
+    // What lies in water or in the ground stands in no air: the categories say nothing of it.
+    let is_in_water = line.items.iter().any(|item| item.what == What::Not(NOT_IN_AIR.into()));
+    if is_in_water {
+        found.iter().for_each(|(at, _)| line.not(*at, NOT_IN_AIR));
+        return;
+    }
     let written = line.draft.get("place").and_then(Categories::read);
     let mut open: Vec<Category> =
         written.map_or_else(|| Category::ALL.to_vec(), |written| written.each().collect());
@@ -143,6 +151,15 @@ fn high_bath(line: &mut Line) {
     }
 }
 
+/// Whether a bath may have this temperature, within the bounds of its field.
+fn is_molten(text: &str) -> bool {
+    let read = number::read(text, &[&unit::CELSIUS, &unit::FAHRENHEIT]).ok();
+    read.is_some_and(|read| {
+        let celsius = Temperature::of(read.number, read.unit.unwrap_or(&unit::CELSIUS)).celsius();
+        (420.0..=650.0).contains(&celsius)
+    })
+}
+
 /// A temperature is that of the word beside it.
 fn temperatures(line: &mut Line) {
     let found = line.free(|what| match what {
@@ -159,6 +176,10 @@ fn temperatures(line: &mut Line) {
                     What::Tempered => return Some((place, "temper", "the tempering temperature")),
                     What::Not(why) if why == IN_SERVICE => return Some((place, "", IN_SERVICE)),
                     What::Bath => return Some((place, "bath", "the temperature of the bath")),
+                    // Behind hot-dip the temperature of molten zinc is that of the bath.
+                    What::Process(Process::HotDip, _) if !forward && is_molten(&text) => {
+                        return Some((place, "bath", "the temperature of the bath"));
+                    }
                     _ => return None,
                 }
             }

@@ -155,6 +155,7 @@ fn alone(word: Word) -> Option<What> {
         Word::CaseHardened => What::Yes("case"),
         Word::ColdFormed => What::Yes("cold"),
         Word::NylonPatch => What::Yes("patch"),
+        Word::LeftHand => What::Yes("left"),
         Word::Foreign => What::Not(size::FOREIGN.into()),
         Word::Series(series) => What::Series(series),
         Word::Sae => What::Part("sae"),

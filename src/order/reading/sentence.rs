@@ -7,7 +7,7 @@ use super::{Became, Reading};
 use crate::calculator::{Draft, FieldAbout, Kind};
 use crate::order::FIELDS;
 use crate::order::asked::LeftOut;
-use crate::order::line::{BY_HARDNESS, BY_TENSILE};
+use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE};
 use crate::order::threads::forming_size;
 use crate::part;
 use crate::site::{Categories, Category};
@@ -55,12 +55,14 @@ const ORDER: &[&str] = &[
     "quantity",
     "part",
     "thread",
+    "left",
     "length",
     "steel",
     "hardness",
     "tensile",
     "case",
     "cold",
+    "patch",
     "temper",
     "nut",
     "nuts",
@@ -128,9 +130,10 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
                 .unwrap_or_else(|| text.to_owned())
         }
         "quantity" => format!("{text} pcs"),
-        "steel" if matches!(text, BY_HARDNESS | BY_TENSILE) => return None,
+        "steel" if matches!(text, BY_HARDNESS | BY_TENSILE | NOT_MADE) => return None,
         "tensile" => format!("{text} of tensile strength"),
-        "case" | "cold" if text != "yes" => return None,
+        "case" | "cold" | "left" | "patch" if text != "yes" => return None,
+        "left" | "patch" => lower(field.label),
         "case" => "case-hardened".to_owned(),
         "cold" => "formed cold after heat treatment".to_owned(),
         "temper" => format!("tempered at {text}"),

@@ -190,6 +190,10 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
         if chain.inside_a_run(end) || digits.len() > 3 {
             return None;
         }
+        // `class 05`: the nought is the mark of the thin nuts of ISO 898-2.
+        if is_class && digits.len() > 1 && digits.starts_with('0') {
+            return one(end, What::Steel(read(&format!("nut class {digits}"))));
+        }
         return one(
             end,
             match digits.parse::<u32>() {

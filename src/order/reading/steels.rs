@@ -3,8 +3,7 @@
 use super::items::Line;
 use super::part::{Family, Scope, Scopes};
 use super::what::{SteelWord, What};
-use crate::order::line::OTHER_METAL;
-use crate::order::line::{BY_HARDNESS, BY_TENSILE};
+use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE, OTHER_METAL};
 use crate::part::Kind;
 use crate::quantity::letters::upper;
 use crate::quantity::{Hardness, Scale};
@@ -297,7 +296,10 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
                 || designated && matches!(line.what(before), Some(What::Thread(_) | What::PartStandard(_)))
         });
         let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
-        let class = Grade::read(&format!("nut class {number}"))
+        // As it was written: `05` is another class than `5`.
+        let written = line.items.get(at).map_or("", |item| item.text.as_str());
+        let class = Grade::read(&format!("nut class {written}"))
+            .or_else(|_| Grade::read(&format!("nut class {number}")))
             .ok()
             .filter(|_| behind_a_nut && line.draft.get(field).is_none());
         if let Some(class) = class {
@@ -373,13 +375,13 @@ pub(super) fn washers(line: &mut Line, scopes: &Scopes) {
 }
 
 /// A grade that its document does not have in the size of the line says nothing of the steel: the order is
-/// judged without it, and the document's range is told.
+/// judged without it, another is asked for, and the document's range is told.
 pub(super) fn out_of_size(line: &mut Line) {
     let grade = line.draft.get("steel").and_then(Grade::of_key);
     let thread = line.draft.get("thread").and_then(|text| Designation::read(text).ok());
     let Some((grade, written)) = grade.zip(thread) else { return };
     let Err(refusal) = grade.properties(written.thread.diameter()) else { return };
-    line.draft = line.draft.pairs().filter(|(name, _)| *name != "steel").collect();
+    line.draft.set("steel", NOT_MADE);
     for item in &mut line.items {
         let is_its =
             matches!(&item.became, Some(super::Became::Used(fields, _)) if fields.contains(&"steel"));

@@ -41,13 +41,21 @@ pub static A490: Rule = Rule {
 pub static ISO_2081_STRENGTH: Rule = Rule {
     source: iso_2081::NOT_ABOVE.source,
     when: When::If(|case| case.steel.is_some_and(|steel| !steel.state.is_cased())),
-    test: Test::By(|case| case.steel.is_some_and(|steel| above_iso_2081(&steel.state))),
+    test: Test::By(|case| case.steel.is_some_and(|steel| over_iso_2081(&steel.state).is_some())),
     says: |_| Says::bar(),
     words: Phrase::Text(
         "above 1500 MPa, 45 HRC or 440 HV conventional zinc electroplating should not be used",
     ),
     met: "electroplating is not ruled out by strength",
-    brief: Phrase::Text("harder than 45 HRC"),
+    // In the column that the steel is known by: 443 HV are above the limit, and about 44.8 HRC.
+    brief: Phrase::By(|case, _, text| {
+        let Some(steel) = case.steel else { return };
+        text.push_str(match over_iso_2081(&steel.state) {
+            Some(Measure::Tensile) => "stronger than 1500 MPa",
+            Some(Measure::Scale(Scale::Hv)) => "harder than 440 HV",
+            _ => "harder than 45 HRC",
+        });
+    }),
     ..row(Key::Iso2081Strength, Under::Any)
 };
 
@@ -215,23 +223,25 @@ const F1941_HEAT: HeatTreatment = HeatTreatment {
     within: Some(Time::from_hour(4.0)),
 };
 
-/// Whether the core is above the limit of ISO 2081, in the measure that it is known by.
-fn above_iso_2081(state: &State) -> bool {
+/// The measure in which the core is above the limit of ISO 2081: the one that it is known by.
+fn over_iso_2081(state: &State) -> Option<Measure> {
     let number = |measure| {
         let hardest = state.hardest(measure).ok().filter(|hardest| hardest.converted.is_none())?;
         Some(hardest.level.number())
     };
     let (hrc, hv) = iso_2081::NOT_ABOVE_HARDNESS;
-    if let Some(strength) = number(Measure::Tensile) {
-        return strength > iso_2081::NOT_ABOVE.value.mpa();
-    }
-    match (number(Measure::Scale(Scale::Hrc)), number(Measure::Scale(Scale::Hv))) {
-        (Some(number), _) => number > hrc.number,
-        (None, Some(number)) => number > hv.number,
-        (None, None) => state
-            .hardest(Measure::Scale(Scale::Hv))
-            .is_ok_and(|hardest| hardest.as_compared().number() > hv.number),
-    }
+    let (rockwell, vickers) = (Measure::Scale(Scale::Hrc), Measure::Scale(Scale::Hv));
+    let (measure, is_over) = if let Some(strength) = number(Measure::Tensile) {
+        (Measure::Tensile, strength > iso_2081::NOT_ABOVE.value.mpa())
+    } else if let Some(number) = number(rockwell) {
+        (rockwell, number > hrc.number)
+    } else if let Some(number) = number(vickers) {
+        (vickers, number > hv.number)
+    } else {
+        let converted = state.hardest(vickers);
+        (vickers, converted.is_ok_and(|hardest| hardest.as_compared().number() > hv.number))
+    };
+    is_over.then_some(measure)
 }
 
 fn bake_by_b850(case: &Case<'_>, text: &mut String) {

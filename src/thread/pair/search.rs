@@ -37,6 +37,8 @@ struct Made {
     bolt_f: OnceCell<Option<BoltLimits>>,
     bolt_e: OnceCell<Option<BoltLimits>>,
     g_is_narrower_than_e: OnceCell<bool>,
+    /// The search without the class of the nut that was written.
+    unwritten: OnceCell<Box<Search>>,
 }
 
 impl Search {
@@ -103,6 +105,12 @@ impl Search {
         if let Some(trial) = thin {
             return Found::Takes(self.mated(trial, coat));
         }
+        // A class that was written and is too narrow is changed by agreement, whichever it is.
+        if let Some(found) = self.unwritten().map(|free| free.narrowest(process, min, max, ways))
+            && !matches!(found, Found::Binds(_))
+        {
+            return found;
+        }
         match (&self.tapped, widest) {
             (Some(Err(refusal)), _) if matches!(ways, Ways::Tapped) => {
                 Found::NotPublished(self.allowance_needed(bolt, nut, coat), refusal.clone())
@@ -145,7 +153,21 @@ impl Search {
         }
         let [_, wider @ ..] = self.rooms(process, ways, self.allowance_needed(bolt, nut, coat));
         let mut trials = wider.into_iter().flatten().filter_map(|room| self.trial(room, bolt, nut));
-        Some(trials.any(takes))
+        // A nut of another class than the one written is agreed for the years wanted, and not for a usual coat.
+        let free = || self.unwritten().filter(|_| !usual);
+        Some(
+            trials.any(takes)
+                || free().is_some_and(|free| free.takes(process, (min, max), ways, usual) == Some(true)),
+        )
+    }
+
+    /// The search as if no class of the nut were written; `None` where none is, or where the bolt that is cut
+    /// under takes no other.
+    fn unwritten(&self) -> Option<&Self> {
+        let ordered = self.ordered;
+        let is_free = ordered.nut.is_some() && ordered.own.is_none() && !is_undersize(ordered.bolt);
+        let free = || Box::new(Self::new(Ordered { nut: None, ..ordered }));
+        is_free.then(|| &**self.made.unwritten.get_or_init(free))
     }
 
     /// Whether a tapped nut is published for the thread.
@@ -229,15 +251,10 @@ impl Search {
 
     /// Where the room is that the order itself makes: a nut of a class or an allowance that was written.
     fn as_is(&self) -> Room {
-        const G: ToleranceClass = ToleranceClass::nut(6, NutPosition::G);
-        const AZ: ToleranceClass = ToleranceClass::nut(6, NutPosition::Az);
-        const AX: ToleranceClass = ToleranceClass::nut(6, NutPosition::Ax);
         match (self.ordered.own, self.ordered.nut) {
             (Some(own), _) => Room::Tapped(Allowance::Own(own)),
-            (None, Some(G)) => Room::NutG,
-            (None, Some(AZ)) => Room::Tapped(Allowance::Az),
-            (None, Some(AX)) => Room::Tapped(Allowance::Ax),
-            (None, _) => Room::Ordered,
+            (None, Some(class)) => Room::of_nut(class),
+            (None, None) => Room::Ordered,
         }
     }
 

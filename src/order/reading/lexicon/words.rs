@@ -16,6 +16,9 @@ const NO_PLACE: &str = "no place where the part stands";
 const TOP: &str = "a top coat is not judged";
 /// Why a temperature in service is not used.
 pub const IN_SERVICE: &str = "the heat of the place is not judged here; zinc is commonly held to 200 °C";
+/// Why a place that is not in the air is not used.
+pub const NOT_IN_AIR: &str =
+    "the categories are of the air: what lies in water or in the ground is not judged";
 /// Why a word for a bare part is not used.
 pub const BARE: &str = "no zinc is asked for";
 
@@ -88,7 +91,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     ]),
     (Word::Not(EXTRA), &[
         "rohs", "reach", "mtr", "mtrs", "mill cert", "mill certs", "mill certificate", "cert", "certs", "certificate", "coc", "certified", "dfars", "domestic", "import", "imported", "made in usa", "us made", "usa", "ce", "ce marked", "taiwan", "china",
-        "lh", "left hand", "left handed", "left hand thread", "linksgewinde", "oil", "drilled", "drilled head", "marked", "bulk", "packed", "boxed", "loose", "kegs", "assembled", "preassembled", "pre assembled", "rc test", "rotational capacity", "rotational capacity test",
+        "oil", "drilled", "drilled head", "marked", "bulk", "packed", "boxed", "loose", "kegs", "assembled", "preassembled", "pre assembled", "rc test", "rotational capacity", "rotational capacity test",
         "pre stressed", "preloaded", "matched lot", "same lot", "hardened", "heat treated", "q t", "qt", "quenched and tempered", "quenched tempered", "vergütet", "fully killed", "fine grain", "charpy", "sems", "serrated", "serr", "cup point", "cup pt", "flat point", "flat pt", "cone point", "dog point", "oval point", "captive", "metric", "imperial", "country of origin",
     ]),
     // Places.
@@ -99,6 +102,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Category(C5), &["c5"]),
     (Word::Category(Cx), &["cx"]),
     (Place(&[C5, Cx]), &["c5 m", "c5m", "c5 i", "c5i", "marine", "marine environment", "marine atmosphere", "marine air", "maritime", "offshore", "ocean", "sea", "seawater", "sea water", "salt water", "saltwater", "meer", "seeluft", "meeresluft", "offshore platform", "splash zone", "harbour", "harbor", "dock", "hafen"]),
+    (Word::Not(NOT_IN_AIR), &["submerged", "submersed", "immersed", "immersion", "in sea water", "in seawater", "in the sea", "in salt water", "in saltwater", "in the ocean", "under the sea", "undersea", "subsea", "under sea water", "under seawater", "under water", "underwater", "below water", "below the waterline", "buried", "in soil", "in the soil", "soil", "in the ground", "underground", "im1", "im2", "im3", "unter wasser", "im wasser", "im meerwasser", "erdverlegt", "im boden"]),
     (Place(&[C4, C5]), &["coast", "coastal", "coastline", "seaside", "near the sea", "near the coast", "near coast", "near the shore", "on the coast", "by the sea", "near sea", "sea coast", "seacoast", "shore", "beach", "beachfront", "küste", "küstennah", "küstennähe", "kueste", "strand", "industry", "industrial", "industrial area", "industrial atmosphere", "industrieluft", "industrieatmosphäre", "industriegebiet", "factory", "chemical plant", "refinery", "industrie", "industriell", "industriegebiet", "chemical", "chemie"]),
     (Place(&[C3, C4]), &["town", "city", "urban", "urban area", "city air", "stadt", "städtisch", "stadtluft", "suburban"]),
     (Place(&[C2, C3]), &["rural", "country", "countryside", "farmland", "inland", "country air", "ländlich", "land", "landluft", "dorf"]),
@@ -132,6 +136,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Steel("12.9u"), &["12 9u", "12.9u"]),
     (Word::CaseHardened, &["case hardened", "casehardened", "case hard", "case hardening", "surface hardened", "carburized", "carburised", "carbonitrided", "einsatzgehärtet", "randschichtgehärtet", "einsatzgehaertet"]),
     (Word::NylonPatch, &["nylon patch", "nylon patched", "nylon pellet", "nylon locking patch", "patch", "patched", "locking patch", "nylon coated thread"]),
+    (Word::LeftHand, &["lh", "left hand", "left handed", "left hand thread", "left hand threads", "lh thread", "linksgewinde"]),
     (Word::ColdFormed, &["cold bent", "bent cold", "rolled after heat treatment", "threads rolled after heat treatment", "thread rolled after heat treatment", "rolled after ht", "rolled after hardening", "formed after heat treatment", "cold formed after heat treatment", "cold formed after hardening", "kalt gebogen", "kaltgebogen", "schlussgerollt", "schlußgerollt", "schlussvergütet gerollt"]),
     (Word::Tempered, &["tempered", "tempered at", "temper", "tempering", "tempering temperature", "temper temperature", "tempering temp", "temper temp", "angelassen", "angelassen bei", "anlasstemperatur", "anlassen"]),
     (Word::HighBath, &["high temp", "high temperature", "hi temp", "high temp bath", "high temperature bath", "high temp zinc", "hochtemperatur", "hochtemperaturverzinkt", "hochtemperaturverzinkung", "ht verzinkt"]),
@@ -235,7 +240,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "of", "to", "bis", "between", "zwischen", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "thick", "thk", "thickness", "coat", "local", "dick", "dicke", "schichtdicke", "schicht", "dft", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",
         "hardness", "core", "core hardness", "kern", "kernhärte", "härte", "haerte", "size", "thread", "threads", "gewinde", "approx", "about", "ca", "circa", "exactly", "life", "service life", "design life", "lifetime", "lasting", "last",
         "lebensdauer", "schutzdauer", "durability", "cat", "category", "corrosivity", "corrosivity category", "corrosion", "korrosivität", "korrosivitätskategorie", "environment", "atmosphere", "area", "use", "location", "place", "site", "exposure", "from", "from a", "nach", "gem", "gemäß", "gemaess", "für", "fuer", "im", "aus", "der", "die", "das", "den", "the same", "all", "both", "parts", "part", "fasteners", "fastener",
-        "t1", "installed", "used", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "only", "nur", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
+        "t1", "installed", "used", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "only", "nur", "exclusively", "solely", "ausschließlich", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
     ]),
     // Parts: adjectives and nouns; KINDS says which make a part.
     (Part("hex"), &["hex", "hexagon", "hexagonal", "hx", "hxgn", "sechskant", "6kt", "6 kt", "skt"]),
