@@ -97,7 +97,12 @@ impl Units {
             return shown;
         }
         let Some(number) = shown.unit.convert(shown.number, to) else { return shown };
-        Shown { number, unit: to, decimals: decimals(shown, to) }
+        let decimals = decimals(shown, to);
+        let in_other = |decimals| Shown { number, unit: to, decimals };
+        // A number of one digit may be far from what it says in the other unit.
+        let off = |shown: &Shown| (shown.rounded() - number).abs() > MOST_OFF * number.abs();
+        let fits = shown.rounded() == 0.0 || !off(&in_other(decimals));
+        in_other(if fits { decimals } else { decimals.saturating_add(1).min(9) })
     }
 
     /// A name or a number in words, with its numbers in the units of this system.
@@ -182,6 +187,9 @@ fn printed_otherwise<'a>(rest: &'a str, unit: &'static Unit) -> Option<(&'a str,
     (are_numbers && is_pair).then(|| (inside, " ()".len() + inside.len()))
 }
 
+/// What rounding may take from a number, or add to it, as a share of it.
+const MOST_OFF: f64 = 0.03;
+
 /// Decimals with which a number says as much in another unit as it does in its own.
 fn decimals(shown: Shown, to: &Unit) -> u8 {
     let finer = (to.factor / shown.unit.factor).log10().round();
@@ -235,6 +243,8 @@ mod tests {
             (shown(450.0, &unit::CELSIUS, 0), "842\u{a0}°F"),
             (shown(12.4, &unit::KG, 1), "27.3\u{a0}lb"),
             (shown(35.0, &unit::HRC, 0), "35\u{a0}HRC"),
+            (shown(6.0, &unit::UM, 0), "0.24\u{a0}mil"),
+            (shown(12.0, &unit::UM, 0), "0.47\u{a0}mil"),
             (shown(12.0, &unit::YEAR, 0), "12\u{a0}years"),
         ];
         for (number, text) in cases {

@@ -45,11 +45,15 @@ pub(super) fn limits(class: &CoatClass) -> Vec<String> {
         Process::HotDip => "each article at least",
         Process::Mechanical | Process::Electroplated => "every place at least",
     };
+    // Measured in one of two ways: place by place, or a batch as a whole.
+    if let (Some(min), Some(max)) = (class.average, class.average_max) {
+        let mean = format!("or the mean of a batch from {} to {}", min.printed.digits(), max.printed);
+        return limit(single, class.single).into_iter().chain([mean]).collect();
+    }
     let each = [
         limit(single, class.single),
         limit("mean of the batch at least", class.average),
         limit("mean of the whole lot at least", class.lot_average),
-        limit("mean at most", class.average_max),
     ];
     each.into_iter().flatten().collect()
 }
