@@ -92,7 +92,10 @@ pub fn judge(line: &OrderLine) -> Judgement {
     let ((items, plain_nut), search) = (items(line), search(line));
     let facts =
         Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_ref() };
-    let processes = Process::ALL.map(|process| facts.judge(line, process));
+    // One after the other where they stand: what is judged is large, and a map would move it.
+    let [hot_dip, mechanical, electroplated] = Process::ALL;
+    let processes =
+        [facts.judge(line, hot_dip), facts.judge(line, mechanical), facts.judge(line, electroplated)];
     Judgement { site: facts.site, items, processes, plain_nut, search }
 }
 
@@ -307,7 +310,8 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
     let nut_of_set = line.nut.map(|mate| (mate, set::nut_of(line, asked_for)));
     let plain = nut_of_set.and_then(|_| set::nut_of(line, ordered.nuts(false)));
     let washer_of_set = line.washer.map(|mate| (mate, set::washer_of(line, asked_for)));
-    let mut items = Vec::with_capacity(3);
+    let mates = [line.nut, line.washer].into_iter().flatten().count();
+    let mut items = Vec::with_capacity(1 + mates);
     items.push(ordered);
     let steel = |grade: Option<Grade>| {
         let steel = Steel::of(grade?, line.thread.map(Thread::diameter)).ok()?;

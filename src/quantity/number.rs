@@ -171,6 +171,10 @@ fn read_fraction(text: &str) -> Result<f64, Unreadable> {
 }
 
 fn read_decimal(text: &str) -> Result<f64, Unreadable> {
+    // Most numbers are digits with a point at most, and nothing has to be made of them first.
+    if let Some(number) = plain_number(text).filter(|number| number.is_finite()) {
+        return Ok(number);
+    }
     let unreadable = || Unreadable::NotANumber { text: text.to_owned() };
     let mut plain = String::with_capacity(text.len());
     for (at, part) in text.split([' ', '\u{a0}', '\u{2009}', '\u{202f}', '\'', '’']).enumerate() {

@@ -127,9 +127,12 @@ impl Rule {
     ///
     /// A rule of a document that the order does not stand under is told as a note and moves nothing.
     pub fn judge(&'static self, case: &Case<'_>) -> Option<Ruling> {
-        if !self.when.holds(case) {
-            return None;
-        }
+        // Most rules do not speak of a case, and are passed over without a call.
+        if self.when.holds(case) { self.rule_on(case) } else { None }
+    }
+
+    /// What it says of a case that it speaks of.
+    fn rule_on(&'static self, case: &Case<'_>) -> Option<Ruling> {
         let passed = match self.test {
             Test::Always => true,
             Test::Steel(limit) => self.passed_by_steel(limit, case)?,
