@@ -90,7 +90,8 @@ impl Sorted {
         let grid = Grid::read(text, how.units, how.comma)?;
         let lines = lines::sort(&grid);
         let (columns, open) = columns::sort(&grid, &lines, how);
-        let open = unread::find(&grid, &lines).or_else(|| lines::odd(&grid, &lines)).or(open);
+        let asked = unread::find(&grid, &lines).or_else(|| unread::blocks(&grid, &lines));
+        let open = asked.or_else(|| lines::odd(&grid, &lines)).or(open);
         Ok(Self { grid, lines, columns, open })
     }
 

@@ -70,9 +70,13 @@ pub fn is_article(heading: &str) -> bool {
 
 /// Whether a line of that name says what the readings below it are of.
 pub fn is_known(name: &str) -> bool {
-    let stem = stem(name);
-    let heads = !stem.contains(' ') && is_readings(name);
-    is_particular(name) || is_identity(name) || heads || is_in(words::PLACES, &stem)
+    let heads = !stem(name).contains(' ') && is_readings(name);
+    is_particular(name) || is_identity(name) || heads || is_place(name)
+}
+
+/// Whether a name is that of a place on an article.
+pub fn is_place(name: &str) -> bool {
+    is_in(words::PLACES, &stem(name))
 }
 
 /// Whether a line of that name says the unit.

@@ -27,6 +27,13 @@ pub enum PasteProblem {
         /// What stands there.
         text: String,
     },
+    /// Names that stand over readings written one by one.
+    NameOverReadings {
+        /// The first of them, on which line.
+        line: usize,
+        /// The name.
+        name: String,
+    },
     /// A summary that the readings do not bear out.
     Contradicted {
         /// On which line.
@@ -134,6 +141,11 @@ impl fmt::Display for PasteProblem {
                 f,
                 "“{text}” on line {line} stands where a reading may stand, and is none; write the reading as a plain \
                  number such as 52.3, or take the line out"
+            ),
+            Self::NameOverReadings { line, name } => write!(
+                f,
+                "line {line}, “{name}”, stands over readings that are written one by one, and each of them would be an \
+                 article; write the readings of an article on one line behind its name"
             ),
             Self::Contradicted { line, name, says, read } => write!(
                 f,

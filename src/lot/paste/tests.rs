@@ -515,3 +515,30 @@ fn no_column_of_readings_is_left_out_for_another_that_is_better_known() {
         assert_eq!(articles(text), three, "{text}");
     }
 }
+
+/// What an export says of itself above its readings is no damaged reading, whatever marks stand in it.
+#[test]
+fn dates_and_numbers_of_orders_above_the_readings_are_left_out() {
+    for head in [
+        "Date: 2026-11-28",
+        "Datum: 28.11.2026",
+        "Date 28/11/2026",
+        "Gauge no. 0815-3",
+        "Order no.: 4711-2",
+        "Part no.: 88.12.3",
+        "Tel. 0711/12345",
+    ] {
+        let text = format!("{head}\n60\n61\n62");
+        assert_eq!(articles(&text).map(|all| all.len()), Ok(3), "{text}");
+    }
+    assert!(articles("head: <30\n60\n61").is_err() && articles("A1: <30\n60\n61").is_err());
+}
+
+/// Names over readings written one by one once were left out, and every reading became an article.
+#[test]
+fn names_over_readings_one_by_one_are_asked() {
+    for text in ["Bolt 1:\n60\n61\n62\nBolt 2:\n60\n61\n63", "A:\n60\n61\nB:\n62\n63"] {
+        let asked = articles(text).unwrap_err();
+        assert!(asked.contains("stands over readings"), "{text}: {asked}");
+    }
+}

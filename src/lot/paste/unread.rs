@@ -17,15 +17,46 @@ pub fn find(grid: &Grid, lines: &[Line]) -> Option<PasteProblem> {
             LineUse::NoReading if at > first => behind(grid, row, at < last),
             // Above the readings a line may say anything but a reading.
             LineUse::NoReading | LineUse::Heading | LineUse::Particular if at < first => {
-                let alone = row.texts.len() == 1;
-                let suspect = |text: &&String| is_marked_number(text) || alone && stands_for_one(text);
-                row.texts.iter().find(suspect).cloned()
+                above(grid, row, line)
             }
             _ => None,
         }?;
         Some((row.line, text))
     });
     found.map(|(line, text)| PasteProblem::Unread { line, text })
+}
+
+/// A damaged reading above the first one: not the date or the number of an order that stands behind its name.
+fn above(grid: &Grid, row: &Row, line: &Line) -> Option<String> {
+    let says = row
+        .label
+        .as_deref()
+        .is_some_and(|label| !label.contains(|c: char| c.is_ascii_digit()) && !names::is_place(label));
+    if says || names::is_no_article(&row.front()) {
+        return None;
+    }
+    let columns = line.usage == LineUse::Heading && grid.separator != Separator::Space;
+    let alone = row.texts.len() == 1;
+    let words = row.cells.iter().zip(&row.texts).take(if columns { usize::MAX } else { 1 });
+    let suspect = |text: &&String| is_marked_number(text) || alone && stands_for_one(text);
+    words.filter(|(cell, _)| matches!(cell, Cell::Words(_))).map(|(_, text)| text).find(suspect).cloned()
+}
+
+/// The first of several names that stand over readings written one by one: each of these would be an article.
+pub fn blocks(grid: &Grid, lines: &[Line]) -> Option<PasteProblem> {
+    let rows: Vec<(&Row, &Line)> = grid.rows.iter().zip(lines).collect();
+    let single = |(row, line): &(&Row, &Line)| {
+        let numbers = row.cells.iter().filter(|cell| matches!(cell, Cell::Number { .. })).count();
+        matches!(line.usage, LineUse::Article { .. }) && numbers == 1 && row.label.is_none()
+    };
+    let names = rows.windows(3).filter_map(|three| {
+        let [(row, line), one, next] = three else { return None };
+        let over = row.label.is_some() && row.cells.is_empty() && !names::is_particular(&row.front());
+        (over && single(one) && single(next)).then(|| (line.number, row.front()))
+    });
+    let found: Vec<(usize, String)> = names.collect();
+    let (line, name) = found.first().filter(|_| found.len() > 1)?.clone();
+    Some(PasteProblem::NameOverReadings { line, name })
 }
 
 /// What stands on a line without a number behind the first readings, where it may be a reading; between
