@@ -33,8 +33,11 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if !is_lettered {
         chain.digits(id)?;
     }
-    // `item 10.9`: a class.
-    if number::decimal(chain, id).is_some_and(|number| steel::DOTTED.contains(&number.text.as_str())) {
+    // `item 10.9`: a class; `rev 8.8` is a revision.
+    let may_be_class = matches!(chain.word(at), Some("item" | "itm" | "pos" | "position" | "line" | "order"));
+    if may_be_class
+        && number::decimal(chain, id).is_some_and(|number| steel::DOTTED.contains(&number.text.as_str()))
+    {
         return None;
     }
     // `order 500 pcs` has no number of its own.

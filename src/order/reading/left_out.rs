@@ -108,6 +108,11 @@ fn before(line: &mut Line, excluded: usize) -> bool {
         let Some(what) = line.what(at) else { break };
         match what {
             What::Filler | What::Polite if !found => {}
+            // `nuts and washers by others`.
+            What::With(false)
+                if found
+                    && line.before(at).is_some_and(|part| matches!(line.what(part), Some(What::Part(_)))) => {
+            }
             What::Part(_) => {
                 found = true;
                 line.not(at, WHY);

@@ -74,7 +74,9 @@ pub(super) const ACROSS: &str = "a width or a bore, and no length";
 /// A measure of something else: `for 4" pipe`, `2-3/8" id`.
 pub(super) fn across_something(chain: &Chain<'_>, end: usize) -> Option<Found> {
     let behind = lexicon::over(chain, end, Word::Across);
-    (behind != end).then(|| vec![(behind, What::Not(ACROSS.into()))])
+    // `75 mm AF 24`: the word belongs to what follows it.
+    let owns_next = chain.digits(behind).is_some() && chain.word(end).is_some_and(|word| word != "pipe");
+    (behind != end && !owns_next).then(|| vec![(behind, What::Not(ACROSS.into()))])
 }
 
 /// The length behind a cross; without a unit it is in the unit of the thread.

@@ -212,7 +212,9 @@ pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number.or_else(|| number::number(chain, at))?;
     let (mut end, why) = measured(chain, number.end)?;
     // `10.9 HR` is a class beside a bolt of the system HR, and no time.
-    if steel::DOTTED.contains(&number.text.as_str()) && matches!(chain.word(number.end), Some("hr" | "h")) {
+    if steel::DOTTED.contains(&number.text.as_str())
+        && matches!(chain.word(number.end), Some("hr" | "hrs" | "h" | "std"))
+    {
         return None;
     }
     // `g/m2`, `g/m²`.

@@ -1,6 +1,7 @@
 //! Prices, which are not judged.
 
 use super::count::{MONEY, unit};
+use super::length::is_measured;
 use super::lexicon::{self, Word};
 use super::number;
 use super::token::Chain;
@@ -44,6 +45,12 @@ pub fn money(chain: &Chain<'_>, at: usize) -> Option<Found> {
 pub fn price(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let named = lexicon::over(chain, at, Word::Price);
     let number = number::decimal(chain, chain.over(named, &[":", "="])).filter(|_| named != at)?;
-    let end = unit(chain, number.end).map_or(number.end, |(end, ..)| end);
+    let counted = unit(chain, number.end);
+    // `price 150 pcs`: a request, and its pieces; `price per 100 pcs` is for so many.
+    let is_per = (at..named).any(|at| matches!(chain.word(at), Some("per" | "pro" | "je")));
+    if !is_per && (counted.is_some() || is_measured(chain, number.end)) {
+        return None;
+    }
+    let end = counted.map_or(number.end, |(end, ..)| end);
     (!chain.inside_a_run(end)).then(|| vec![(end, What::Not("a price is not judged".into()))])
 }

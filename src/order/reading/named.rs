@@ -4,6 +4,7 @@ use super::length::{self, UNIT_OF_THREAD, is_measured, measure};
 use super::lexicon::{self, Word};
 use super::measure::hardness;
 use super::number::{self, Number};
+use super::steel;
 use super::threads::of_diameter;
 use super::token::Chain;
 use super::what::{Found, What, Written, one};
@@ -43,15 +44,29 @@ pub fn diameter(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, What::Thread(Written { text, thread: Some(thread), of_size: true, pitched: false, weak: false }))
 }
 
-/// `length 100`, `L = 50 mm`, `900 mm long`: without a unit in that of the thread.
+/// `length 100`, `L = 50 mm`, `900 mm long`, `60 lg`: without a unit in that of the thread.
 pub fn long(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    if let Some((from, ())) = behind(chain, at, is(Word::Long)) {
-        let (end, length) = measure(chain, from, Some(UNIT_OF_THREAD))?;
+    // `6" long 2" thread`: behind `long` stands another measure.
+    let is_behind = |at: usize| matches!(chain.word(at), Some("long" | "lang"));
+    let is_class = |at: usize| {
+        number::decimal(chain, at).is_some_and(|number| steel::DOTTED.contains(&number.text.as_str()))
+    };
+    if let Some((from, ())) = behind(chain, at, is(Word::Long)).filter(|_| !is_behind(at)) {
+        let (end, length) = measure(chain, from, Some(UNIT_OF_THREAD)).filter(|_| !is_class(from))?;
         return (!is_measured(chain, end)).then(|| vec![(lexicon::over(chain, end, Word::Long), length)]);
     }
-    let (end, length) = measure(chain, at, None)?;
-    let long = lexicon::over(chain, chain.over(end, &["-"]), Word::Long);
-    (long != end && !chain.inside_a_run(long)).then(|| vec![(long, length)])
+    let (end, length) = match measure(chain, at, None) {
+        Some(measured) => measured,
+        // `60 lg`.
+        None => measure(chain, at, Some(UNIT_OF_THREAD))
+            .filter(|(end, _)| is_behind(*end) || chain.word(*end) == Some("lg"))?,
+    };
+    let word = chain.over(end, &["-"]);
+    let long = lexicon::over(chain, word, Word::Long);
+    // `3/4" length 36"`: the word belongs to what follows it.
+    let (next, _) = behind(chain, word, is(Word::Long))?;
+    let owns_next = !is_behind(word) && !is_class(next) && measure(chain, next, Some("mm")).is_some();
+    (!owns_next && !chain.inside_a_run(long)).then(|| vec![(long, length)])
 }
 
 /// `thread length 38 mm`, `AF 24`, `114 mm inside`, `yield 640 MPa`: of something that no field takes.
@@ -66,7 +81,7 @@ pub fn of(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let strength = || hardness(chain, from)?.last().map(|(end, _)| *end);
         // Without a unit only a number that nothing else follows.
         let alone = || {
-            let number = number::decimal(chain, from).filter(|number| number.grouped.is_none())?;
+            let number = number::number(chain, from).filter(|number| number.grouped.is_none())?;
             let is_alone = !chain.inside_a_run(number.end)
                 && !chain.sign(number.end, &["-", "/"])
                 && !is_measured(chain, number.end)
@@ -76,9 +91,13 @@ pub fn of(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let end = measured.or_else(strength).or_else(alone)?;
         return one(end, What::Not(why.into()));
     }
-    let (end, _) = measure(chain, at, None)?;
+    // `4-1/2 inside dia`: a fraction is in inches.
+    let unit = number::number(chain, at).filter(|number| number.is_fraction).map(|_| "in");
+    let (end, _) = measure(chain, at, unit)?;
     let (last, why) = lexicon::find(chain, end, other)?;
-    (!chain.inside_a_run(last)).then(|| vec![(last, What::Not(why.into()))])
+    // `length 75 mm AF 24`: the word belongs to what follows it.
+    let owns_next = number::decimal(chain, chain.over(last, MARKS)).is_some();
+    (!owns_next && !chain.inside_a_run(last)).then(|| vec![(last, What::Not(why.into()))])
 }
 
 /// `16 tpi`, `pitch 1.5`, `1.5 mm pitch`: the pitch of a thread whose size stands elsewhere.

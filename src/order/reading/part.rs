@@ -410,6 +410,9 @@ fn another(line: &mut Line, scopes: &mut Scopes, about: &Name) {
         if let Some(item) = line.item(*at) {
             // What has no thread is not asked for its size.
             let text = lower(&item.text);
+            if text.ends_with("nut") || text.ends_with("nuts") {
+                scopes.family = Family::Nut;
+            }
             scopes.is_smooth |= ["washer", "ring", "clip", "pin", "rivet", "nail", "niet"]
                 .iter()
                 .any(|smooth| text.trim_end_matches(['s', 'n']).ends_with(smooth));

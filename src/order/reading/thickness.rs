@@ -46,7 +46,18 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let least = first.value - spread.or(behind).map_or(0.0, |(_, by)| by);
     let thickness = What::Thickness(least.max(0.0) * unit, in_inches);
     let most = lexicon::over(chain, end, Word::Most);
-    let is_most = |before| lexicon::find(chain, before, |word| (word == Word::Most).then_some(())).is_some();
+    // `up to` has two words, `no more than` three.
+    let is_most = |before: usize| {
+        let mut place = Some(before);
+        for _ in 0..3 {
+            let Some(from) = place else { break };
+            if lexicon::over(chain, from, Word::Most) == at {
+                return true;
+            }
+            place = chain.before(from);
+        }
+        false
+    };
     let below = |before| is_most(before) || chain.sign(before, &["<", "≤"]);
     if second.is_none() && (most != end || chain.before(at).is_some_and(below)) {
         return one(most, What::Not("the least of a coat is asked for, not the most: write that".into()));
@@ -68,5 +79,6 @@ pub fn tolerance(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (end, _) = plus_minus(chain, at)?;
     let unit = |word| matches!(word, Word::Length(_) | Word::Micrometre | Word::Mil).then_some(());
     let end = lexicon::find(chain, end, unit).map_or(end, |(end, ())| end);
+    let end = chain.over(end, &["%"]);
     (!chain.inside_a_run(end)).then(|| vec![(end, What::Not("a tolerance is not judged".into()))])
 }

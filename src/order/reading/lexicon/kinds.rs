@@ -17,7 +17,7 @@ pub static KINDS: &[(&str, &str, &str)] = &[
     ("hex-screw", "bolt full-thread", "head"),
     ("hex-screw", "schraube full-thread", "hex"),
     ("structural-bolt", "structural", "heavy hex bolt screw head"),
-    ("other", "twist-off bolt", "structural heavy hex head screw round"),
+    ("other", "twist-off", "bolt structural heavy hex head screw round"),
     ("hr-bolt", "HR", "structural heavy hex bolt screw schraube head"),
     ("?nut", "HR nut", "hex heavy structural"),
     ("?washer", "HR washer", "flat plain round structural"),

@@ -234,7 +234,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Price, &["per", "pro", "price", "preis", "kg price", "price of", "price per", "preis pro", "preis je"]),
     (Word::Money, &["cents", "cent", "usd", "eur", "gbp", "chf", "dollar", "dollars", "euro"]),
     (Word::Least, &["min", "minimum", "at least", "mind", "mindestens"]),
-    (Word::Most, &["max", "maximum", "at most", "up to", "höchstens", "bis zu", "no more than", "not more than", "less than", "not over"]),
+    (Word::Most, &["max", "maximum", "at most", "up to", "höchstens", "bis zu", "no more than", "not more than", "no thicker than", "not thicker than", "less than", "not over"]),
     (Word::Publisher, &["astm", "asme", "ansi", "iso", "din", "en", "bs", "nf", "uni", "jis", "gb", "as", "aashto", "csa", "ifi", "nas", "nzs", "mil", "vdi", "sn", "dast"]),
     (Word::Filler, &[
         "of", "to", "bis", "between", "zwischen", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "thick", "thk", "thickness", "coat", "local", "dick", "dicke", "schichtdicke", "schicht", "dft", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",

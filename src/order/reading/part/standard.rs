@@ -19,7 +19,9 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
         let text = line.items.get(at).map_or(String::new(), |item| item.text.clone());
         // What comes with a structural bolt by its own standard.
         if let Some(mate) = key.strip_prefix('?') {
-            if scopes.kind.is_some_and(Kind::is_structural) {
+            if scopes.system.is_some() && scopes.family == Family::Nut && mate == "nut" {
+                line.used(at, "part");
+            } else if scopes.kind.is_some_and(Kind::is_structural) {
                 let with = if mate == "nut" { &mut scopes.with.0 } else { &mut scopes.with.1 };
                 *with = true;
                 line.used(at, if mate == "nut" { "nut" } else { "washer" });
@@ -33,6 +35,11 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
             Some(_) if key.ends_with("washer") => Family::Washer,
             _ => Family::Bolt,
         };
+        // The nuts of a preloaded assembly stand in the standard of its bolts.
+        if scopes.system.is_some() && scopes.family == Family::Nut && kind.is_some_and(Kind::is_structural) {
+            line.used(at, "part");
+            continue;
+        }
         let is_first = about.is_none() && scopes.kind.is_none();
         let bolt_is_named = !is_first && scopes.family == Family::Bolt;
         match kind {
