@@ -399,6 +399,10 @@ fn is_thing(text: &str) -> bool {
     ];
     let text = lower(text);
     let singular = text.trim_end_matches(['s', 'n']);
+    // `spring steel` is no ring.
+    if singular.ends_with("spring") {
+        return false;
+    }
     THINGS.iter().any(|thing| text.ends_with(thing) || singular.ends_with(thing))
 }
 

@@ -11,7 +11,7 @@ pub const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplate
 const EXTRA: &str = "not judged";
 const THREAD_LENGTH: &str = "the length of the thread is not asked: it is that of the standard";
 const WIDTH: &str = "a width, a height or a bore is not asked";
-const ALLOY: &str = "which alloy steel? Write its grade or its class";
+const ALLOY: &str = "which steel of that kind? Write its grade, its class or its hardness";
 const NO_PLACE: &str = "no place where the part stands";
 const TOP: &str = "a top coat is not judged";
 /// Why a temperature in service is not used.
@@ -85,7 +85,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "304 stainless", "316 stainless", "304ss", "316ss", "ss304", "ss316", "304l", "316l", "304 stainless steel", "316 stainless steel", "ss 304", "ss 316", "410 ss", "17 4 ph", "brass", "messing", "bronze", "silicon bronze", "aluminium",
         "aluminum", "alu", "titanium", "titan", "nylon", "plastic", "copper", "monel", "inconel", "hastelloy", "a286", "b8", "b8m", "8m", "kunststoff", "polyamid", "pa66",
     ]),
-    (Word::Not(ALLOY), &["alloy steel", "alloy steels", "legierter stahl"]),
+    (Word::Not(ALLOY), &["spring steel", "federstahl", "alloy steel", "alloy steels", "legierter stahl"]),
     (Word::Not(NO_PLACE), &[
         "by sea", "sea freight", "ship by sea", "shipped by sea", "keep dry", "dry film", "dry film lube", "dry film lubricant", "dry bags", "inside sales", "outside sales", "industry standard", "industrial standard", "indoor sales", "land transport", "by land", "sea container", "inside hex", "inside drive",
     ]),
