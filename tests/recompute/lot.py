@@ -72,10 +72,11 @@ def limits(random, fields, inch):
         least, greatest = ISO4042[nominal]
         return least, greatest, nominal, None
     fields["own_mean"], average = quantity(random, 20, 80, "µm", ["µm", "mil", "mm", "in"], 3)
-    fields["own_article"], article = quantity(random, 15, 70, "µm", ["µm", "mil"], 3)
+    # A mean below what each article has to reach is refused, and so are the others the wrong way round.
+    fields["own_article"], article = quantity(random, 15, min(70, average), "µm", ["µm", "mil"], 3)
     reading = greatest = None
     if random.random() < 0.5:
-        fields["own_reading"], reading = quantity(random, 10, 60, "µm", ["µm", "mil"], 3)
+        fields["own_reading"], reading = quantity(random, 10, min(60, article), "µm", ["µm", "mil"], 3)
         fields["own_greatest"], greatest = quantity(random, 90, 150, "µm", ["µm", "mil"], 4)
     return average, greatest, article, reading
 
