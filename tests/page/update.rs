@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use crate::harness::{Done, KEPT};
-use crate::xtask::browser::{BROWSERS, Browser, CHROMIUM};
+use crate::xtask::browser::{BROWSERS, Browser};
 use crate::xtask::run::{read_text, top, write};
 use crate::xtask::server::Server;
 use crate::xtask::webdriver::Session;
@@ -44,9 +44,13 @@ fn new_version(browser: &'static Browser) -> Done {
 /// with the old one until each is asked, and neither loads half of one and half of the other.
 #[test]
 fn two_tabs_take_a_new_version_each_when_it_is_asked_whatever_the_clock_shows() -> Done {
-    let folder = copy_of_dist("two-tabs")?;
+    BROWSERS.iter().try_for_each(two_tabs)
+}
+
+fn two_tabs(browser: &'static Browser) -> Done {
+    let folder = copy_of_dist(&format!("two-tabs/{}", browser.name))?;
     let server = Server::start(&folder, 0)?;
-    let session = Session::open(&CHROMIUM)?;
+    let session = Session::open(browser)?;
     let is_new = |session: &Session| session.value("document.documentElement.hasAttribute('data-new')");
     session.go(&server.address())?;
     session.until(KEPT)?;

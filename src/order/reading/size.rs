@@ -350,12 +350,14 @@ pub(super) fn parts_into_two(chain: &Chain<'_>, at: usize, number: &Number) -> b
     })
 }
 
-/// `8.8 - U`, `8.8 U`: the mark of bolts that are cut under, 6az (ISO 10684).
+/// `8.8 - U`, `8.8 U`, `8.8 U tZn`: the mark of bolts that are cut under, 6az (ISO 10684).
 pub fn undercut(chain: &Chain<'_>, at: usize) -> Option<Found> {
     chain.get(at).filter(|token| token.text == "U" && !chain.inside_a_run(at))?;
     let end = chain.after(at);
     let is_end = |at: usize| {
-        chain.get(at).is_none_or(|token| token.sort == Sort::Break || matches!(token.text, "-" | ")" | "."))
+        chain.get(at).is_none_or(|token| {
+            token.sort == Sort::Break || matches!(token.text, "-" | ")" | ".") || token.lower == "tzn"
+        })
     };
     let before = chain.before(at).and_then(|before| chain.get(before));
     let is_behind =

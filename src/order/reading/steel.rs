@@ -42,6 +42,10 @@ pub fn analysis(chain: &Chain<'_>, at: usize) -> Option<Found> {
 /// Why another type of a steel or a coat is not used.
 pub const OTHER_TYPE: &str = "only type 1 is judged: other steels and chromates are not";
 
+/// What the letters behind a structural bolt say.
+const JOINT: &str =
+    "where the joint shears, or that it must not slip: the engineer's, no matter of the finish";
+
 /// `8.8`, `class 10.9`, `GR8.8`, `grade 5`, `A193 B7`, `F3125 grade A325 type 1`, `B7`, `2H`.
 pub fn steel(chain: &Chain<'_>, at: usize) -> Option<Found> {
     document(chain, at)
@@ -273,6 +277,15 @@ fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
             (_, "a325") => vec![(behind, What::Steel(read("f1852")))],
             _ => vec![(behind, What::Steel(read("f2280")))],
         });
+    }
+    // `A325-N`, `A325X`, `A325-SC`.
+    let joint = chain.over(end, &["-"]);
+    let is_joint = matches!(grade, "a325" | "a325m" | "a490" | "a490m" | "f1852" | "f2280")
+        && chain.glued(joint)
+        && chain.word(joint).is_some_and(|word| matches!(word, "n" | "x" | "sc"))
+        && !chain.inside_a_run(chain.after(joint));
+    if is_joint {
+        return Some(vec![(end, What::Steel(read(&text))), (chain.after(joint), What::Not(JOINT.into()))]);
     }
     if chain.inside_a_run(end) {
         return None;
