@@ -1,7 +1,5 @@
 //! Every check, in one run.
 
-use std::num::NonZero;
-
 use super::browser::BROWSERS;
 use super::run::{Done, cargo, run, step};
 use super::tools::{axe_core, programs, tools};
@@ -68,11 +66,7 @@ pub fn test(extent: Extent) -> Done {
     bundle::bundle(&dist)?;
     let names: Vec<&str> = BROWSERS.iter().map(|browser| browser.name).collect();
     step(&format!("the page in {}", names.join(", ")), || {
-        // Half of the time a test waits for its browser.
-        let threads = 2 * std::thread::available_parallelism().map_or(1, NonZero::get);
-        run(cargo()
-            .args(["test", "--quiet", "--features", "page-tests", "--test", "page", "--", "--test-threads"])
-            .arg(threads.to_string()))
+        run(cargo().args(["test", "--quiet", "--features", "page-tests", "--test", "page"]))
     })?;
     println!("\nAll well: on this machine, in wasm32, and in {}.", names.join(", "));
     Ok(())
