@@ -173,51 +173,23 @@ static PHRASES: LazyLock<HashMap<String, Vec<Phrase>>> = LazyLock::new(|| {
     phrases
 });
 
+/// What says that a date follows.
+pub const DUE: &[&str] =
+    &["due", "delivery", "liefertermin", "lieferung", "lieferdatum", "termin", "datum", "date", "deadline"];
+
+/// What may stand in front of a date, and of much else.
+pub const ON: &[&str] = &["bis", "am", "by", "until", "till", "to", "from", "vom", "zum", "ab", "spätestens"];
+
 /// Every word that stands in some phrase, or in front of the number of a document.
 static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
     let of_phrases =
         PHRASES.values().flatten().flat_map(|phrase| phrase.words.iter().map(|(word, _)| word.clone()));
     let letters = [
-        "half",
-        "aisi",
-        "due",
-        "delivery",
-        "liefertermin",
-        "lieferung",
-        "lieferdatum",
-        "termin",
-        "datum",
-        "date",
-        "deadline",
-        "am",
-        "until",
-        "till",
-        "vom",
-        "zum",
-        "ab",
-        "spätestens",
-        "a",
-        "b",
-        "c",
-        "d",
-        "e",
-        "f",
-        "h",
-        "m",
-        "sa",
-        "az",
-        "ax",
-        "g",
-        "ii",
-        "iii",
-        "iv",
-        "v",
-        "vi",
-        "i",
-        "s",
-        "z",
+        "half", "aisi", "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv",
+        "v", "vi", "i", "s", "z",
     ];
-    of_phrases.chain(letters.map(str::to_owned)).collect()
+    let others = letters.iter().chain(DUE).chain(ON);
+    of_phrases.chain(others.map(|word| (*word).to_owned())).collect()
 });
 
 /// Whether a word stands in the lexicon.

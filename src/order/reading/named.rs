@@ -1,7 +1,7 @@
 //! Measures whose word says what they are: a diameter, a length, a pitch, a width that no field takes.
 
 use super::length::{self, UNIT_OF_THREAD, is_measured, measure};
-use super::lexicon::{self, Word};
+use super::lexicon::{self, DUE, ON, Word};
 use super::measure::hardness;
 use super::number::{self, Number};
 use super::steel;
@@ -119,18 +119,6 @@ pub fn pitch(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `bis 10.9.`, `due 12.9`: a day and a month, and no class of a bolt.
 pub fn date(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    const DUE: &[&str] = &[
-        "due",
-        "delivery",
-        "liefertermin",
-        "lieferung",
-        "lieferdatum",
-        "termin",
-        "datum",
-        "date",
-        "deadline",
-    ];
-    const ON: &[&str] = &["bis", "am", "by", "until", "till", "to", "from", "vom", "zum", "ab", "spätestens"];
     let word = chain.word(at)?;
     let (is_due, is_on) = (DUE.contains(&word), ON.contains(&word));
     let mut from = chain.over(chain.after(at), MARKS);
