@@ -48,8 +48,16 @@ pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
                 text.push_str(&terms);
             }
         }
-        None => text
-            .push_str("None of the three zinc finishes suits this order, and we would rather say so now.\n"),
+        None => {
+            let is_open = |judged: &Judged| {
+                assessed.line.left_out.holds(judged.process) && judged.verdict() != Verdict::RuledOut
+            };
+            let which = match assessed.judgement.processes.iter().any(is_open) {
+                true => "None of the finishes that your order leaves open suits it",
+                false => "None of the three zinc finishes suits this order",
+            };
+            text.push_str(&format!("{which}, and we would rather say so now.\n"));
+        }
     }
     text.push_str("\nThe other finishes:\n");
     let others = assessed.judgement.processes.iter();
@@ -78,10 +86,15 @@ fn other(assessed: &Assessed, judged: &Judged, heading: &Heading) -> String {
     why.extend(job::change(assessed, judged));
     let why = why.join("; ");
     let why = heading.units.sentence(&why);
+    let name = judged.process.name();
+    let left = match assessed.line.left_out.holds(judged.process) {
+        true => ", had the order not left it out",
+        false => "",
+    };
     match judged.verdict() {
-        Verdict::Suits => format!("{} would suit as well: {why}.", judged.process.name()),
-        Verdict::OnConditions => format!("{} would suit on conditions: {why}.", judged.process.name()),
-        Verdict::RuledOut => format!("{} we cannot recommend: {why}.", judged.process.name()),
+        Verdict::Suits => format!("{name} would suit as well{left}: {why}."),
+        Verdict::OnConditions => format!("{name} would suit on conditions{left}: {why}."),
+        Verdict::RuledOut => format!("{name} we cannot recommend: {why}."),
     }
 }
 

@@ -276,6 +276,19 @@ fn own_prices_put_a_cost_beside_each_finish() {
     assert_eq!(text.matches("own price").count(), 2, "{text}");
 }
 
+/// What an order leaves out was offered in its reply, and where nothing else suited the reply said that none does.
+#[test]
+fn a_reply_offers_nothing_that_the_order_leaves_out() {
+    let of = |line: &str| {
+        let assessed = order::assessed(&order::reading::read(line).draft).unwrap();
+        reply::reply(&assessed, &heading(LINK))
+    };
+    let one = of("M12x60 hex bolt 8.8, anything but hot-dip, C3, 10 years, 1000 pcs");
+    assert!(one.contains("- Hot-dip would suit as well, had the order not left it out:"), "{one}");
+    let two = of("M12x60 hex bolt 8.8, no hot-dip, no mechanical, C3, 10 years, 1000 pcs");
+    assert!(two.contains("None of the finishes that your order leaves open suits it"), "{two}");
+}
+
 #[test]
 fn a_reply_says_what_the_answer_says() {
     for assessed in orders() {
