@@ -104,12 +104,16 @@ fn every_view_is_accessible_in_the_dark_and_in_forced_colours() -> Done {
 #[test]
 fn every_view_fits_letters_of_twice_the_size() -> Done {
     in_chromium(|page| {
-        page.size(640, 800)?;
-        for view in views() {
-            page.open(&view)?;
-            page.value("document.documentElement.style.fontSize = '200%'")?;
-            page.until("document.documentElement.scrollWidth <= 640")
-                .map_err(|found| format!("{view}: {found}"))?;
+        for width in [640, 320] {
+            page.size(width, 800)?;
+            for view in views() {
+                page.open(&view)?;
+                page.value("document.documentElement.style.fontSize = '200%'")?;
+                // What is folded away must fit as well.
+                page.value("document.querySelectorAll('details').forEach(part => part.open = true)")?;
+                page.until(&format!("document.documentElement.scrollWidth <= {width}"))
+                    .map_err(|found| format!("{view} at {width} px: {found}"))?;
+            }
         }
         Ok(())
     })
