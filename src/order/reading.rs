@@ -5,10 +5,13 @@
 //! named as not used: nothing typed is lost, and what is not known is never read as the nearest thing
 //! that is. The order of the pieces does not matter.
 
+mod bake;
 mod coat;
 mod count;
+mod distance;
 mod document;
 mod either;
+mod ends;
 mod items;
 mod label;
 mod left_out;
@@ -21,6 +24,7 @@ mod named;
 mod number;
 mod part;
 mod place;
+mod qualified;
 mod quantity;
 mod rule;
 mod second;

@@ -79,9 +79,17 @@ pub(super) fn is_astm(line: &OrderLine) -> bool {
     grade.is_some_and(|properties| properties.grade.document().family == Family::Astm)
 }
 
-/// Whether the order is metric: its thread, or where that is not said the documents of its steel.
+/// Whether the order is metric: its thread, or where that is not said the documents of its steel and its length.
+/// The number of a screw that forms its own thread is a size in either system: there its length alone says.
 pub(super) fn is_metric(line: &OrderLine) -> bool {
-    line.thread.map_or_else(|| !is_astm(line), |thread| thread.is_metric())
+    let is_whole = |length: Length| (length.mm() - length.mm().round()).abs() < 1e-6;
+    let by_length = line.length.map(is_whole);
+    let is_numbered =
+        |thread: &Thread| line.part.threaded() == part::Threaded::Forming && thread.number().is_some();
+    match line.thread.filter(|thread| !is_numbered(thread)) {
+        Some(thread) => thread.is_metric(),
+        None => by_length.unwrap_or(line.thread.is_none()) && !is_astm(line),
+    }
 }
 
 /// The size of a screw that forms its own thread, which is no machine thread's: `#8, ST4.2 of ISO 1478`,

@@ -327,7 +327,10 @@ fn said(line: &mut Line) -> Vec<Said> {
                 let text = line.items.get(at).map_or("", |item| &item.text);
                 (process.key().to_owned(), may_be(text), colour(tinted))
             }
-            What::Coat(key) => (key.to_owned(), &[], judged_by(key)),
+            What::Coat(key) => {
+                let text = line.items.get(at).map_or("", |item| &item.text);
+                (key.to_owned(), &[], judged_by(key).or_else(|| edition(key, text)))
+            }
             What::Class(number) if exists(&format!("b695-{number}")) => (format!("b695-{number}"), &[], None),
             What::HighBath if is_hot_dip(line, at) => (Process::HotDip.key().to_owned(), &[], None),
             What::Zinc(um, family, tinted) if is_mechanical && exists(&format!("b695-{um}")) => {
@@ -370,6 +373,20 @@ fn judged_by(key: &str) -> Option<&'static str> {
         "cell" => Some("judged by ISO 4042 or ASTM F1941"),
         _ => None,
     }
+}
+
+/// By which edition a coat is judged that is asked for by another.
+fn edition(key: &str, text: &str) -> Option<&'static str> {
+    let year = text.split_once(':').map(|(_, year)| year.trim())?.get(..4)?;
+    let (own, why) = match key.split('-').next()? {
+        "iso10684" => ("2004", "judged by the edition of 2004"),
+        "iso1461" => ("2009", "judged by the edition of 2009"),
+        "iso4042" => {
+            ("1999", "its thickness is judged by the tables of 1999, its hydrogen by the edition of 2018")
+        }
+        _ => return None,
+    };
+    (year != own && year.bytes().all(|figure| figure.is_ascii_digit())).then_some(why)
 }
 
 /// Whether words for zinc at a high temperature are of hot-dip: beside its name, or by their own.

@@ -42,6 +42,10 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = count_or_not(chain, &number) {
         return found;
     }
+    // `8.8 set screws`: a class.
+    if !is_named && steel::DOTTED.contains(&number.text.as_str()) {
+        return None;
+    }
     if let Some(found) = times_thread(chain, from, &number)
         .or_else(|| times_mate(chain, &number))
         .or_else(|| two_counts(chain, from, &number))
@@ -120,7 +124,7 @@ fn times_thread(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> 
 fn is_joined(chain: &Chain<'_>, at: usize) -> bool {
     let before = at.checked_sub(1).and_then(|before| chain.tokens().get(before));
     before.zip(chain.tokens().get(at)).is_some_and(|(before, own)| {
-        before.end() == own.start && matches!(before.text, "-" | "." | "/" | "#")
+        before.end() == own.start && matches!(before.text, "-" | "." | "/" | "#" | "=")
     })
 }
 
@@ -211,6 +215,10 @@ fn first_group_shift(pieces: u64, first: u32) -> u32 {
 
 /// The unit of a count: the place behind it, how many pieces, and whether they are sets.
 pub(super) fn unit(chain: &Chain<'_>, at: usize) -> Option<(usize, u32, bool)> {
+    // `40 each end` counts nothing of the order.
+    if lexicon::find(chain, at, |word| (word == Word::Ends).then_some(())).is_some() {
+        return None;
+    }
     let found = lexicon::find(chain, at, |word| match word {
         Word::Count(times, sets) => Some((times, sets)),
         Word::Each => Some((1, false)),
@@ -371,10 +379,11 @@ fn in_boxes(boxes: u64, each: u64) -> What {
 /// The signs of money.
 pub(super) const MONEY: &[&str] = &["$", "€", "£", "¥"];
 
-/// Whether the number at a place is a price.
+/// Whether the number at a place is a price: behind a sign; behind a word with no unit of its own.
 pub(super) fn is_money(chain: &Chain<'_>, at: usize) -> bool {
+    let has_unit = number::decimal(chain, at).is_some_and(|number| unit(chain, number.end).is_some());
     chain.before(at).is_some_and(|before| {
         chain.sign(before, MONEY)
-            || lexicon::find(chain, before, |word| (word == Word::Money).then_some(())).is_some()
+            || lexicon::find(chain, before, |word| (word == Word::Money).then_some(())).is_some() && !has_unit
     })
 }

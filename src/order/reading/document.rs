@@ -10,7 +10,8 @@ use super::{number, steel};
 use crate::order::asked;
 use crate::part;
 use crate::source::document as source_document;
-use crate::table::iso_4042;
+use crate::table::{iso_4042, iso_7089};
+use crate::thread::Thread;
 
 /// `ISO 10684`, `ASTM A153 class C`, `B695-55`, `DIN 933`, `EN ISO 4014`.
 pub fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -59,7 +60,8 @@ fn with_size(chain: &Chain<'_>, end: usize, key: &'static str) -> Found {
     let dash = chain.over(end, &["-", "–"]);
     // `B10`: the form and the size.
     let form = chain.word(dash).is_some_and(|word| matches!(word, "a" | "b"));
-    let form = form && chain.glued(chain.after(dash));
+    let form =
+        form && (chain.glued(chain.after(dash)) || is_flat && chain.digits(chain.after(dash)).is_some());
     let from = if form { chain.after(dash) } else { dash };
     let past = chain.after(from);
     let size = chain.digits(from).filter(|size| size.len() <= 2 && is_flat && (form || dash != end));
@@ -75,12 +77,21 @@ fn with_size(chain: &Chain<'_>, end: usize, key: &'static str) -> Found {
         found.push((past, What::Class(class)));
         return found;
     }
-    if let Some(thread) = size.and_then(of_diameter).filter(|_| !goes_on && !is_measured(chain, past)) {
+    // The older sheets of washers go by the hole: `DIN 125 A 17`.
+    let by_hole = |size: &str| by_hole(key, size).or_else(|| of_diameter(size));
+    if let Some(thread) = size.and_then(by_hole).filter(|_| !goes_on && !is_measured(chain, past)) {
         let text = thread.to_string();
         let written = Written { text, thread: Some(thread), of_size: true, pitched: false, weak: false };
         found.push((past, What::Thread(written)));
     }
     found
+}
+
+/// The thread of a plain washer by the hole of its sheet, which is that of ISO 7089.
+fn by_hole(key: &str, hole: &str) -> Option<Thread> {
+    let mm: f64 = hole.parse().ok().filter(|_| key == "washer")?;
+    let row = iso_7089::ROWS.iter().find(|row| (row.d1 - mm).abs() < 1e-9)?;
+    of_diameter(&row.d.to_string())
 }
 
 /// The classes of nuts (ISO 898-2).

@@ -37,6 +37,7 @@ fn can_be_left_out(what: &What) -> bool {
             | What::Yes(_)
             | What::ThreadClass(_)
             | What::HighBath
+            | What::Bake(_)
             | What::Not(_)
             | What::Set
     )
@@ -103,6 +104,13 @@ fn ahead(line: &mut Line, without: usize) {
 fn before(line: &mut Line, excluded: usize) -> bool {
     let mut at = excluded;
     let mut found = false;
+    // `hex bolts (nuts by others)`: a second noun is another part.
+    let has_noun = |what: &What| {
+        const NOUNS: &[&str] =
+            &["bolt", "screw", "schraube", "rod", "stud", "u-bolt", "ring", "pin", "nut", "washer"];
+        matches!(what, What::Part(words) if words.split(' ').any(|word| NOUNS.contains(&word)))
+    };
+    let mut noun = false;
     while let Some(place) = line.before(at) {
         at = place;
         let Some(what) = line.what(at) else { break };
@@ -111,10 +119,12 @@ fn before(line: &mut Line, excluded: usize) -> bool {
             // `nuts and washers by others`.
             What::With(false)
                 if found
-                    && line.before(at).is_some_and(|part| matches!(line.what(part), Some(What::Part(_)))) => {
+                    && line.before(at).is_some_and(|part| matches!(line.what(part), Some(What::Part(_)))) =>
+            {
+                noun = false;
             }
-            What::Part(_) => {
-                found = true;
+            part @ What::Part(_) if !(noun && has_noun(part)) => {
+                (found, noun) = (true, noun || has_noun(part));
                 line.not(at, WHY);
             }
             _ if !found && can_be_left_out(what) => {

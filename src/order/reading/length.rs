@@ -22,11 +22,14 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_st = chain.before(at).is_some_and(|before| chain.word(before) == Some("st"));
     let first = plain(at).filter(|_| is_st || !chain.inside_a_run(at))?;
     let first_mm = lexicon::over(chain, first.end, Word::Length("mm"));
-    let second = plain(cross(chain, first_mm)?)?;
+    let second_at = cross(chain, first_mm)?;
+    let second = plain(second_at)?;
     let end = lexicon::over(chain, second.end, Word::Length("mm"));
     let is_more = cross(chain, end).is_some_and(|behind| chain.digits(behind).is_some());
-    let other_unit =
-        end == second.end && (is_measured(chain, end) || unit_of_length(chain, &second).is_some());
+    // `6x30 St`: what touches its cross on both sides is no count.
+    let is_glued = chain.glued(second_at) && chain.before(second_at).is_some_and(|cross| chain.glued(cross));
+    let other_unit = end == second.end
+        && (is_measured(chain, end) && !is_glued || unit_of_length(chain, &second).is_some());
     if is_more || other_unit || chain.inside_a_run(end) || chain.sign(end, &["/"]) {
         return None;
     }
@@ -181,10 +184,13 @@ pub(super) fn over_inch(chain: &Chain<'_>, at: usize) -> usize {
         return chain.after(other);
     }
     let end = lexicon::over(chain, at, Word::Length("in"));
-    // `in` in front of a place is no inch.
+    // `in` in front of a place is no inch: `in C4`, `in the harbour`.
     let is_place = |at| {
-        lexicon::find(chain, at, |word| matches!(word, Word::Category(_) | Word::Place(_)).then_some(()))
-            .is_some()
+        let place = |at| {
+            lexicon::find(chain, at, |word| matches!(word, Word::Category(_) | Word::Place(_)).then_some(()))
+                .is_some()
+        };
+        place(at) || place(lexicon::over(chain, at, Word::Filler))
     };
     if chain.word(at) == Some("in") && is_place(end) { at } else { end }
 }
@@ -205,7 +211,11 @@ pub(super) fn unit_of_length(chain: &Chain<'_>, number: &Number) -> Option<(usiz
         _ => None,
     });
     // So many feet are no length: FT is a full thread.
-    unit.filter(|(end, unit)| !chain.inside_a_run(*end) && (*unit != "ft" || number.value <= 12.0))
+    unit.filter(|(end, unit)| {
+        !chain.inside_a_run(*end)
+            && (*unit != "ft" || number.value <= 12.0)
+            && chain.word(number.end) != Some("in")
+    })
 }
 
 /// Whether a unit of something else stands here: pieces, weeks, a hardness.

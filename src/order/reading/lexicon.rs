@@ -18,7 +18,7 @@ use words::WORDS;
 
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use kinds::{KINDS, PART_STANDARDS};
-pub use words::{BARE, IN_SERVICE, NOT_IN_AIR, OTHER_COAT};
+pub use words::{BARE, HOURS, IN_SERVICE, NOT_IN_AIR, OTHER_COAT, SAYS_NOTHING, THREAD_LENGTH};
 
 /// What a word or a phrase means.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -87,6 +87,14 @@ pub enum Word {
     PerInch,
     /// A unit of temperature.
     Degrees(&'static str),
+    /// A unit of a distance on the map: how many metres.
+    Far(f64),
+    /// What a place is so far from: `the coast`.
+    Sea,
+    /// In front of, or behind, the time and the temperature of a bake after the coat.
+    Bake,
+    /// Hours.
+    Hours,
     /// Years.
     Years,
     /// A unit of a count: how many pieces, and whether they are sets.
@@ -113,6 +121,8 @@ pub enum Word {
     Polite,
     /// Each: behind a number of nuts for one bolt, or a unit of pieces.
     Each,
+    /// At each of two ends, or on each of two sides.
+    Ends,
     /// A bolt with its nut.
     Set,
     /// In front of the tempering temperature.
@@ -123,6 +133,10 @@ pub enum Word {
     HighBath,
     /// In front of the nut's own allowance.
     Overtapped,
+    /// Nuts whose thread is the standard one.
+    NotOvertapped,
+    /// In front of the noun of a part: makes it one that is not known here.
+    Qualifier,
     /// A hard skin.
     CaseHardened,
     /// Formed cold after hardening.
@@ -180,6 +194,62 @@ pub const DUE: &[&str] =
 /// What may stand in front of a date, and of much else.
 pub const ON: &[&str] = &["bis", "am", "by", "until", "till", "to", "from", "vom", "zum", "ab", "spätestens"];
 
+/// What may stand between a distance and what it is from, besides what binds.
+pub const AWAY: &[&str] = &[
+    "away",
+    "distant",
+    "distance",
+    "inland",
+    "off",
+    "weg",
+    "entfernt",
+    "entfernung",
+    "abstand",
+    "landeinwärts",
+    "landeinwaerts",
+    "far",
+    "well",
+    "back",
+    "weit",
+    "nearest",
+    "luftlinie",
+    "landesinneren",
+];
+
+/// In front of what has been done before a bake.
+pub const PAST: &[&str] = &["after", "nach"];
+
+/// Nouns of parts, as words that nobody knows end in them: `Leitplankenschrauben`.
+const NOUNS: &[&str] = &[
+    "schraube",
+    "schrauben",
+    "mutter",
+    "muttern",
+    "bolzen",
+    "scheibe",
+    "scheiben",
+    "stift",
+    "stifte",
+    "niete",
+    "nieten",
+    "anker",
+    "bolt",
+    "bolts",
+    "nut",
+    "nuts",
+    "screw",
+    "screws",
+    "washer",
+    "washers",
+    "clip",
+    "clips",
+];
+
+/// Whether a word that nobody knows is the name of a part, by its end.
+pub fn names_a_part(word: &str) -> bool {
+    NOUNS.iter().any(|noun| word.len() >= noun.len() + 2 && word.ends_with(noun)) && !knows(word)
+}
+
 /// Every word that stands in some phrase, or in front of the number of a document.
 static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
     let of_phrases =
@@ -188,7 +258,7 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
         "half", "aisi", "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv",
         "v", "vi", "i", "s", "z",
     ];
-    let others = letters.iter().chain(DUE).chain(ON);
+    let others = letters.iter().chain(DUE).chain(ON).chain(AWAY).chain(PAST);
     of_phrases.chain(others.map(|word| (*word).to_owned())).collect()
 });
 

@@ -59,6 +59,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         && *number > 0
         && !is_analysis(line, *at, *number)
         && !is_class_of_b695(line, *at, *number)
+        && !is_thickness(line, *at, *number)
         && !may_be_something_else(line, scopes, *at, *number)
     {
         line.fill(*at, "quantity", &number.to_string(), "the quantity");
@@ -93,6 +94,19 @@ fn is_class_of_b695(line: &mut Line, at: usize, number: u64) -> bool {
     is_one
 }
 
+/// `HDG 40`: pieces, or a thickness in µm; the line is asked which.
+fn is_thickness(line: &mut Line, at: usize, number: u64) -> bool {
+    let is_dipped = line
+        .before(at)
+        .and_then(|before| line.what(before))
+        .is_some_and(|what| matches!(what, What::Process(Process::HotDip, _) | What::Coat(_)));
+    let is_one = is_dipped && (40..100).contains(&number);
+    if is_one {
+        line.not(at, format!("{number} pieces, or a coat of {number} µm: write {number} pcs or {number} µm"));
+    }
+    is_one
+}
+
 /// Whether a number in its place can be a year, a class, a grade, years, or a thickness.
 fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -> bool {
     const THIS_CENTURY: Range<u64> = 2020..2040;
@@ -110,7 +124,7 @@ fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -
     let is_last = at + 1 == line.items.len() || line.behind(at).is_none() && line.before(at).is_none();
     match line.before(at).and_then(|before| line.what(before)) {
         Some(What::Process(Process::Electroplated, _)) => number <= 30,
-        Some(What::Process(Process::HotDip, _) | What::Coat(_)) => (40..100).contains(&number),
+        Some(What::Process(Process::HotDip, _) | What::Coat(_)) => false,
         Some(What::Category(_) | What::Place(_)) => number <= 100,
         Some(What::Filler) => number < 100,
         Some(What::Part(_)) if scopes.family == Family::Nut => number <= 12,

@@ -11,7 +11,11 @@ use super::what::{Found, What, one};
 pub fn money(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let marked = chain.over(at, MONEY);
     let named = lexicon::over(chain, marked, Word::Money);
-    let number = number::decimal(chain, named);
+    // `EUR 500 Stk`, `EUR 200 HV`: a number with a unit of its own is no price.
+    let has_unit = |number: &number::Number| {
+        marked == at && (unit(chain, number.end).is_some() || is_measured(chain, number.end))
+    };
+    let number = number::decimal(chain, named).filter(|number| named == at || !has_unit(number));
     let behind = number.as_ref().map(|number| {
         let sign = chain.over(number.end, MONEY);
         // A sign that touches the next number is that number's.

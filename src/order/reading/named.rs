@@ -1,7 +1,7 @@
 //! Measures whose word says what they are: a diameter, a length, a pitch, a width that no field takes.
 
-use super::length::{self, UNIT_OF_THREAD, is_measured, measure};
-use super::lexicon::{self, DUE, ON, Word};
+use super::length::{self, UNIT_OF_THREAD, cross, is_measured, measure};
+use super::lexicon::{self, DUE, ON, THREAD_LENGTH, Word};
 use super::measure::hardness;
 use super::number::{self, Number};
 use super::steel;
@@ -71,6 +71,13 @@ pub fn long(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `thread length 38 mm`, `AF 24`, `114 mm inside`, `yield 640 MPa`: of something that no field takes.
 pub fn of(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    // `s = 24`, `k = 10`: letters of the standards.
+    if matches!(chain.word(at), Some("s" | "k" | "e" | "sw")) && chain.sign(chain.after(at), &["="]) {
+        let from = chain.after(chain.after(at));
+        let end = measure(chain, from, None).map(|(end, _)| end);
+        let end = end.or_else(|| number::decimal(chain, from).map(|number| number.end))?;
+        return one(end, What::Not(length::ACROSS.into()));
+    }
     let other = |word| match word {
         Word::Of(why) => Some(why),
         Word::Across => Some(length::ACROSS),
@@ -89,7 +96,7 @@ pub fn of(chain: &Chain<'_>, at: usize) -> Option<Found> {
             is_alone.then_some(number.end)
         };
         let end = measured.or_else(strength).or_else(alone)?;
-        return one(end, What::Not(why.into()));
+        return one(lexicon::over(chain, end, Word::Ends), What::Not(why.into()));
     }
     // `4-1/2 inside dia`: a fraction is in inches.
     let unit = number::number(chain, at).filter(|number| number.is_fraction).map(|_| "in");
@@ -97,6 +104,7 @@ pub fn of(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (last, why) = lexicon::find(chain, end, other)?;
     // `length 75 mm AF 24`: the word belongs to what follows it.
     let owns_next = number::decimal(chain, chain.over(last, MARKS)).is_some();
+    let last = if owns_next { last } else { lexicon::over(chain, last, Word::Ends) };
     (!owns_next && !chain.inside_a_run(last)).then(|| vec![(last, What::Not(why.into()))])
 }
 
@@ -136,14 +144,80 @@ pub fn date(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .then(|| vec![(end, What::Not("a date is not judged".into()))])
 }
 
-/// `case 50 HRC`: a hard skin; the hardness of the core is what is judged.
+/// `threaded 4 in each end`, `44 mm long thread`, `thread 40 each end`, `b = 44`: how far a part is threaded.
+pub fn thread_length(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    const WORDS: &[&str] =
+        &["thread", "threads", "threaded", "thrd", "thd", "thds", "threading", "gewinde", "gewindelänge"];
+    let is_thread = |at: usize| chain.word(at).is_some_and(|word| WORDS.contains(&word));
+    let over_ends = |at: usize| match lexicon::over(chain, at, Word::Ends) {
+        end if end != at => end,
+        _ if chain.word(at).is_some_and(|word| matches!(word, "one" | "on" | "at" | "an" | "einseitig")) => {
+            let one = |word| (word == Word::Filler).then_some(());
+            let end = lexicon::find(chain, at, one).map_or(at, |(end, ())| end);
+            let last = chain.before(end).and_then(|last| chain.word(last));
+            if matches!(last, Some("end" | "only" | "ende" | "einseitig")) { end } else { at }
+        }
+        _ => at,
+    };
+    let plain = |at: usize| number::number(chain, at).filter(|number| number.grouped.is_none());
+    let with_unit = |at: usize| measure(chain, at, None).map(|(end, _)| end);
+    let end = if chain.word(at) == Some("b") {
+        let from = chain.over(chain.after(at), &["="]);
+        with_unit(from).or_else(|| plain(from).map(|number| number.end)).filter(|_| from != chain.after(at))
+    } else if is_thread(at) {
+        let behind = chain.after(at);
+        let first = over_ends(behind);
+        let from = lexicon::over(chain, chain.over(chain.over(first, MARKS), MARKS), Word::Filler);
+        let united = with_unit(from);
+        match united.or_else(|| plain(from).map(|number| number.end)) {
+            Some(end) => {
+                let long = lexicon::over(chain, end, Word::Long);
+                let last = over_ends(long);
+                let is_how_far =
+                    chain.word(at).is_some_and(|word| word.starts_with("threaded") || word == "thrd");
+                let is_sure = first != behind || last != end || is_how_far && united.is_some();
+                (is_sure && cross(chain, last).is_none())
+                    .then_some(last)
+                    .or((first != behind).then_some(first))
+            }
+            None => (first != behind).then_some(first),
+        }
+    } else {
+        // `44 mm long thread`, `4" thread each end`, `2 in of thread`.
+        let end = with_unit(at)?;
+        let long = lexicon::over(chain, end, Word::Long);
+        let of = if chain.word(long) == Some("of") { chain.after(long) } else { long };
+        let behind = chain.after(of);
+        let last = over_ends(behind);
+        (is_thread(of) && (of != end || last != behind)).then_some(last)
+    }?;
+    (!chain.inside_a_run(end) && !chain.inside_a_run(at))
+        .then(|| vec![(end, What::Not(THREAD_LENGTH.into()))])
+}
+
+/// `case 50 HRC`, `50 HRC case`: a hard skin; the hardness of the core is what is judged.
 pub fn case(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    chain.word(at).filter(|word| matches!(*word, "case" | "surface" | "skin" | "rand" | "randschicht"))?;
-    let behind = chain.after(at);
-    let from = lexicon::over(chain, chain.over(behind, MARKS), Word::Filler);
-    let (end, _) = hardness(chain, from)?.into_iter().next()?;
-    Some(vec![
-        (behind, What::Yes("case")),
-        (end, What::Not("the hardness of the case is not judged: that of the core is".into())),
-    ])
+    const OF_CASE: &str = "the hardness of the case is not judged: that of the core is";
+    let is_case = |at: usize| {
+        matches!(chain.word(at), Some("case" | "surface" | "skin" | "rand" | "randschicht" | "oberfläche"))
+    };
+    let measured = |at: usize| hardness(chain, at)?.into_iter().next().map(|(end, _)| end);
+    // `case hardened 55 HRC, core 32 HRC`.
+    if let Some((behind, ())) = lexicon::find(chain, at, is(Word::CaseHardened)) {
+        let end = measured(lexicon::over(chain, chain.over(behind, MARKS), Word::Filler))?;
+        let next = chain.over(end, &[",", "/", ";"]);
+        return matches!(chain.word(next), Some("core" | "kern"))
+            .then(|| vec![(behind, What::Yes("case")), (end, What::Not(OF_CASE.into()))]);
+    }
+    if is_case(at) {
+        let behind = chain.after(at);
+        let from = lexicon::over(chain, chain.over(behind, MARKS), Word::Filler);
+        let end = measured(from)?;
+        return Some(vec![(behind, What::Yes("case")), (end, What::Not(OF_CASE.into()))]);
+    }
+    let end = measured(at).filter(|end| is_case(*end))?;
+    let last = chain.after(end);
+    // `33 HRC case 50 HRC`: the word belongs to what follows it.
+    let owns_next = measured(lexicon::over(chain, chain.over(last, MARKS), Word::Filler)).is_some();
+    (!owns_next).then(|| vec![(end, What::Not(OF_CASE.into())), (last, What::Yes("case"))])
 }

@@ -16,9 +16,9 @@ use crate::quantity::letters::lower;
 use crate::steel::Grade;
 use name::{BARE, Name, SOFT, join_loose, kind_of, main_of, names};
 use scope::scope_items;
-use standard::{by_document, by_standard};
+use standard::{by_document, by_standard, loose_words};
 
-pub(super) use concluded::{by_default, by_steel, usual_steel};
+pub(super) use concluded::{A_BOLT, NO_PART, by_default, by_steel, usual_steel};
 
 /// What belongs to what in a line.
 #[derive(Debug, Default)]
@@ -50,6 +50,19 @@ pub(super) struct Scopes {
 }
 
 impl Scopes {
+    /// Whether the item at a place is of the nut that comes with the part.
+    pub fn is_of_nut(&self, line: &Line, at: usize) -> bool {
+        let is_grade = matches!(line.what(at), Some(What::Steel(SteelWord::Grade(grade))) if grade.is_nut());
+        self.nut.contains(&at) || self.family == Family::Bolt && is_grade
+    }
+
+    /// Whether the item at a place is of the washer that comes with the part.
+    pub fn is_of_washer(&self, line: &Line, at: usize) -> bool {
+        let is_grade =
+            matches!(line.what(at), Some(What::Steel(SteelWord::Grade(grade))) if grade.is_washer());
+        self.washer.contains(&at) || self.family == Family::Bolt && is_grade
+    }
+
     /// What the item at a place stands next to.
     pub fn beside(&self, at: usize) -> Scope {
         self.of.get(at).copied().unwrap_or_default()
@@ -149,6 +162,7 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     }
     by_standard(line, &mut scopes, about.as_ref());
     by_document(line, &scopes);
+    loose_words(line, &scopes);
     let is_named = line.items.iter().any(|item| {
         let is_name = matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))
             && !matches!(item.what, What::Part("plain" | "sae"));
@@ -167,7 +181,25 @@ const MEANT_FOR: &str =
 
 /// `washers for M16 bolts 8.8`: the name of what is ordered, and where the word stands that says for what.
 fn meant_for(line: &Line, names: &[Name]) -> Option<(usize, usize)> {
-    const FOR: &[&str] = &["for", "to suit", "suit", "to fit", "für", "fuer", "passend zu"];
+    const FOR: &[&str] = &[
+        "for",
+        "to suit",
+        "suit",
+        "to fit",
+        "to go under",
+        "to go on",
+        "to go with",
+        "to match",
+        "suitable for",
+        "under",
+        "für",
+        "fuer",
+        "zu",
+        "passend zu",
+        "passend für",
+        "passend",
+        "unter",
+    ];
     let place = line
         .items
         .iter()
@@ -178,7 +210,11 @@ fn meant_for(line: &Line, names: &[Name]) -> Option<(usize, usize)> {
         .iter()
         .position(|name| matches!(name.noun, Some(Family::Nut | Family::Washer)) && stands(name, true))?;
     let bolt_before = names.iter().filter(is_bolt).any(|name| stands(name, true));
-    let bolt_behind = names.iter().any(|name| name.noun == Some(Family::Bolt) && stands(name, false));
+    // `washers for HV`: the mark of a bolt stands for it.
+    let is_mark =
+        |name: &Name| name.words.iter().any(|word| matches!(*word, "HV" | "HR" | "anchor" | "structural"));
+    let bolt_behind =
+        names.iter().any(|name| (name.noun == Some(Family::Bolt) || is_mark(name)) && stands(name, false));
     (!bolt_before && bolt_behind).then_some((about, place))
 }
 
@@ -350,6 +386,18 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     };
     scopes.system = about.words.iter().copied().find(|word| kind.is_some() && matches!(*word, "HV" | "HR"));
     scopes.kind = kind;
+    if about.words.contains(&"machine") && key == Some("hex-bolt") && !about.words.contains(&"hex") {
+        line.note("part", "a machine bolt is taken with a hex head; a square one has another area");
+    }
+    if about.words.contains(&"heavy") && key == Some("heavy-hex-bolt") && !about.words.contains(&"hex") {
+        line.note("part", "a heavy bolt is taken with the heavy hex head");
+    }
+    if about.words == ["anchor"] && is_of_f1554(line) {
+        scopes.kind = Some(Kind::AnchorRod);
+        line.draft.set("part", Kind::AnchorRod.key());
+        about.items.iter().for_each(|at| line.used(*at, "part"));
+        return;
+    }
     let why = which(&about.words);
     let is_thing = about.noun.is_some()
         || about.items.iter().any(|at| line.items.get(*at).is_some_and(|item| is_thing(&item.text)));
@@ -371,6 +419,15 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     if let Some(kind) = kind {
         line.draft.set("part", kind.key());
     }
+}
+
+/// Whether the steel of anchor rods stands in the line.
+fn is_of_f1554(line: &Line) -> bool {
+    line.items.iter().any(|item| match &item.what {
+        What::Steel(SteelWord::Grade(grade)) => grade.key().starts_with("f1554"),
+        What::Steel(SteelWord::Half(document)) => document == "f1554",
+        _ => false,
+    })
 }
 
 /// Whether a word names a thing, and not what it is like or goes with.
@@ -396,6 +453,13 @@ fn is_thing(text: &str) -> bool {
         "eye",
         "pin",
         "stein",
+        "bolzen",
+        "stift",
+        "stifte",
+        "scheibe",
+        "niete",
+        "anker",
+        "clamp",
     ];
     let text = lower(text);
     let singular = text.trim_end_matches(['s', 'n']);

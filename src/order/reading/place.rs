@@ -1,10 +1,10 @@
 //! Where the part will stand, for how long, and the temperatures.
 
-use super::Became;
 use super::coat::is_hot_dip;
 use super::items::Line;
 use super::lexicon::{IN_SERVICE, NOT_IN_AIR};
 use super::what::What;
+use super::{Became, distance};
 use crate::order::line::PLACES;
 use crate::process::Process;
 use crate::quantity::letters::lower;
@@ -93,7 +93,7 @@ fn words(line: &mut Line) {
         let both: Vec<Category> =
             open.iter().copied().filter(|category| categories.contains(category)).collect();
         let Some(item) = line.item(at) else { continue };
-        if both.is_empty() {
+        if both.is_empty() && !(is_said && item.rule == distance::RULE) {
             item.not("contradicts the place that stands beside it");
         } else if is_said {
             item.used("place");
@@ -101,6 +101,9 @@ fn words(line: &mut Line) {
             open = both;
             asks.push(at);
         }
+    }
+    if asks.iter().any(|at| line.items.get(*at).is_some_and(|item| item.rule == distance::RULE)) {
+        line.note("place", distance::NOTE);
     }
     match open.as_slice() {
         // Two words that have one category in common mean that one.

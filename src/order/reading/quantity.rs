@@ -3,6 +3,7 @@
 use std::ops::Range;
 
 use super::items::Line;
+use super::lexicon::SAYS_NOTHING;
 use super::lone;
 use super::part::{Family, Scope, Scopes};
 use super::what::{Counted, SteelWord, What};
@@ -13,7 +14,7 @@ use crate::steel::Grade;
 use crate::thread::Designation;
 
 /// The most nuts or washers that one bolt has here.
-const MOST: u64 = 8;
+pub(super) const MOST: u64 = 8;
 /// The greatest class of nuts.
 const GREATEST_CLASS: u64 = 12;
 
@@ -197,7 +198,12 @@ fn leading_number(line: &mut Line, scopes: &Scopes) {
             .checked_sub(1)
             .and_then(|before| line.items.get(before))
             .is_none_or(|before| Some(before.stretch) != stretch);
-        let next = line.items.get(at + 1).filter(|next| Some(next.stretch) == stretch);
+        // `100 new hex bolts`.
+        let mut place = at + 1;
+        while line.what(place) == Some(&What::Not(SAYS_NOTHING.into())) {
+            place += 1;
+        }
+        let next = line.items.get(place).filter(|next| Some(next.stretch) == stretch);
         let counts = next.is_some_and(|next| {
             matches!(
                 next.what,

@@ -3,7 +3,8 @@
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
-use super::{count, document, label, length, measure, money, named, size, steel, steels, thickness};
+use super::{bake, count, distance, document, label, length, measure, money, named, qualified, size};
+use super::{steel, steels, thickness};
 use crate::site::Category;
 
 /// A rule: its name, what it can begin with, and its pattern.
@@ -36,7 +37,10 @@ static RULES: &[Rule] = &[
     rule("price", Letters, money::price),
     rule("money", Either, money::money),
     rule("date", Letters, named::date),
+    rule(distance::RULE, Either, distance::of_the_sea),
+    rule("bake", Either, bake::bake),
     rule("measure of something else", Either, named::of),
+    rule("length of the thread", Either, named::thread_length),
     rule("diameter", Either, named::diameter),
     rule("length by its name", Either, named::long),
     rule("pitch", Either, named::pitch),
@@ -53,7 +57,10 @@ static RULES: &[Rule] = &[
     rule("length behind a cross", Either, length::across),
     rule("class of a thread", Figures, size::thread_class),
     rule("mark of a bolt cut under", Letters, size::undercut),
+    rule("mark of a nut tapped over", Letters, size::tapped_mark),
     rule("bolt, nut, washer", Letters, set),
+    rule("standard nut", Letters, standard_nut),
+    rule("another part", Letters, qualified::another),
     rule("mark of a preloaded assembly", Letters, steel::mark),
     rule("steel", Either, steel::steel),
     rule("analysis of a steel", Either, steel::analysis),
@@ -63,7 +70,7 @@ static RULES: &[Rule] = &[
     rule("places", Letters, places),
     rule("quantity", Either, count::count),
     rule("years", Either, measure::years),
-    rule("hardness of the case", Letters, named::case),
+    rule("hardness of the case", Either, named::case),
     rule("hardness", Either, measure::hardness),
     rule("strength in pounds", Either, measure::psi),
     rule("temperature", Figures, measure::temperature),
@@ -119,6 +126,17 @@ fn set(chain: &Chain<'_>, at: usize) -> Option<Found> {
     (found.len() >= 3 && !chain.inside_a_run(end)).then_some(found)
 }
 
+/// `standard nuts`: their thread is the standard one.
+fn standard_nut(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at).filter(|word| *word == "standard")?;
+    let behind = chain.after(at);
+    let (end, noun) = lexicon::whole(chain, behind, |word| match word {
+        Word::Part(noun @ ("nut" | "hex nut" | "heavy hex nut")) => Some(noun),
+        _ => None,
+    })?;
+    Some(vec![(behind, What::StandardNut), (end, What::Part(noun))])
+}
+
 /// `C3-4`, `C3/4`, `C3-C4`: two categories in one word.
 fn places(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let category = |at: usize| match lexicon::find(chain, at, |word| match word {
@@ -171,6 +189,8 @@ fn alone(word: Word) -> Option<What> {
         Word::Tempered => What::Tempered,
         Word::Bath => What::Bath,
         Word::Overtapped => What::Not(steels::TAPPED.into()),
+        Word::NotOvertapped => What::StandardNut,
+        Word::Ends => What::Ends,
         Word::Each
         | Word::Least
         | Word::Most

@@ -7,7 +7,8 @@ use super::rule;
 use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
-    Became, Piece, Reading, coat, either, left_out, lexicon, part, place, quantity, second, steels, threads,
+    Became, Piece, Reading, bake, coat, either, ends, left_out, lexicon, part, place, qualified, quantity,
+    second, steels, threads,
 };
 use crate::calculator::Draft;
 
@@ -28,10 +29,15 @@ pub(super) fn settle(text: &str) -> Reading {
     steels::out_of_size(&mut line);
     let unknown: Vec<Range<usize>> = scanned.unknown.iter().map(|piece| piece.span.clone()).collect();
     quantity::settle(&mut line, &scopes, text, &unknown);
+    steels::of_system(&mut line, &scopes);
+    ends::settle(&mut line, &scopes);
     coat::settle(&mut line);
     place::settle(&mut line);
+    bake::settle(&mut line);
     the_rest(&mut line);
     let mut pieces: Vec<Piece> = scanned.unknown;
+    qualified::settle(&mut line, &scopes, text, &mut pieces);
+    qualified::named_by_another(&mut line, &pieces);
     for item in line.items {
         let became = item.became.unwrap_or(Became::NotUsed("".into()));
         pieces.extend(item.spans.into_iter().map(|span| Piece {
@@ -42,8 +48,32 @@ pub(super) fn settle(text: &str) -> Reading {
         }));
     }
     pieces.sort_by_key(|piece| piece.span.start);
+    whole_names(text, &mut pieces);
     let has_length = scopes.family == part::Family::Bolt;
     Reading { pieces, draft: line.draft, notes: line.notes, has_length, looked_at: scanned.looked_at }
+}
+
+/// The words of a name that is not known here stand as one piece.
+fn whole_names(text: &str, pieces: &mut Vec<Piece>) {
+    let is_name =
+        |piece: &Piece| matches!(&piece.became, Became::Used(fields, Some(_)) if fields == &["part"]);
+    let mut whole: Vec<Piece> = Vec::with_capacity(pieces.len());
+    for piece in pieces.drain(..) {
+        let joins = |last: &Piece| {
+            let gap = text.get(last.span.end..piece.span.start);
+            is_name(last)
+                && last.became == piece.became
+                && gap.is_some_and(|gap| gap.chars().all(|c| matches!(c, ' ' | '-')))
+        };
+        match whole.last_mut().filter(|last| joins(last)) {
+            Some(last) => {
+                last.span.end = piece.span.end;
+                last.text = text.get(last.span.clone()).unwrap_or_default().to_owned();
+            }
+            None => whole.push(piece),
+        }
+    }
+    *pieces = whole;
 }
 
 /// What needs no neighbour, and what nobody took.
@@ -153,12 +183,10 @@ fn behind_run(chain: &Chain<'_>, mut at: usize, run: &Range<usize>) -> usize {
 /// that hang on them by a dash or a stroke: `ACME-4711/2`.
 fn take_out_unknown(chain: &mut Chain<'_>, unknown: &mut Vec<Range<usize>>) {
     let is_unknown = |chain: &Chain<'_>, run: &Range<usize>| {
-        chain
-            .tokens()
-            .get(run.clone())
-            .unwrap_or_default()
-            .iter()
-            .any(|token| token.sort == Sort::Word && !lexicon::knows(&token.lower))
+        chain.tokens().get(run.clone()).unwrap_or_default().iter().any(|token| {
+            let known = lexicon::knows(&token.lower) || lexicon::names_a_part(&token.lower);
+            token.sort == Sort::Word && !known
+        })
     };
     let runs: Vec<Range<usize>> = chain.runs().to_vec();
     let mut hangs = false;

@@ -350,18 +350,49 @@ pub(super) fn parts_into_two(chain: &Chain<'_>, at: usize, number: &Number) -> b
     })
 }
 
-/// `8.8 - U`, `8.8 U`, `8.8 U tZn`: the mark of bolts that are cut under, 6az (ISO 10684).
+/// `8.8 - U`, `8.8U`, `8.8 U tZn`, `feuerverzinkt U`: the mark of bolts that are cut under, 6az (ISO 10684).
 pub fn undercut(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    chain.get(at).filter(|token| token.text == "U" && !chain.inside_a_run(at))?;
+    chain.get(at).filter(|token| token.text == "U")?;
     let end = chain.after(at);
+    let before = chain.before(at).filter(|_| chain.first() != at);
+    let token = before.and_then(|before| chain.get(before));
+    // Behind a class with a point it is the mark, whatever follows, but for `8.8 U MUTTER`.
+    let class = before.and_then(|before| chain.before(before)).filter(|mark| chain.sign(*mark, &[".", ","]));
+    let is_class =
+        class.is_some_and(|mark| chain.glued(mark)) && token.is_some_and(|it| it.sort == Sort::Digits);
+    let is_part = lexicon::find(chain, end, |word| matches!(word, Word::Part(_)).then_some(())).is_some();
     let is_end = |at: usize| {
-        chain.get(at).is_none_or(|token| {
-            token.sort == Sort::Break || matches!(token.text, "-" | ")" | ".") || token.lower == "tzn"
+        let next = chain.get(at);
+        next.is_none_or(|token| {
+            token.sort == Sort::Break
+                || token.sort == Sort::Digits && !chain.glued(at)
+                || matches!(token.text, "-" | ")" | "." | "/")
+                || token.lower == "tzn"
         })
     };
-    let before = chain.before(at).and_then(|before| chain.get(before));
-    let is_behind =
-        before.is_some_and(|token| token.sort == Sort::Digits || matches!(token.text, "-" | "," | "("));
+    let is_dipped = token.is_some_and(|token| {
+        matches!(
+            token.lower.as_str(),
+            "tzn" | "fvz" | "feuerverzinkt" | "hdg" | "galv" | "galvanized" | "galvanised" | "verzinkt"
+        )
+    });
+    let is_behind = is_dipped
+        || token
+            .is_some_and(|token| token.sort == Sort::Digits || matches!(token.text, "-" | "," | "(" | "/"));
     let class = ToleranceClass::read("6az")?;
-    (is_end(end) && is_behind && !chain.inside_a_run(end)).then(|| vec![(end, What::ThreadClass(class))])
+    let is_mark = is_class && !is_part || is_behind && is_end(end);
+    (is_mark && !chain.inside_a_run(end) && (is_class || !chain.inside_a_run(at)))
+        .then(|| vec![(end, What::ThreadClass(class))])
+}
+
+/// `8 Z`: the mark of nuts that are tapped over to 6AZ (ISO 10684).
+pub fn tapped_mark(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.get(at).filter(|token| token.text == "Z" && !chain.inside_a_run(at))?;
+    let end = chain.after(at);
+    let class = chain
+        .before(at)
+        .filter(|before| matches!(chain.digits(*before), Some("8" | "10" | "5" | "6" | "12")))?;
+    let is_dotted = chain.before(class).is_some_and(|mark| chain.sign(mark, &["."]) && chain.glued(mark));
+    let class = ToleranceClass::read("6AZ")?;
+    (!is_dotted && !chain.inside_a_run(end)).then(|| vec![(end, What::ThreadClass(class))])
 }

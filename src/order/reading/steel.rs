@@ -281,8 +281,12 @@ fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
     // `A325-N`, `A325X`, `A325-SC`.
     let joint = chain.over(end, &["-"]);
     let is_joint = matches!(grade, "a325" | "a325m" | "a490" | "a490m" | "f1852" | "f2280")
-        && chain.glued(joint)
-        && chain.word(joint).is_some_and(|word| matches!(word, "n" | "x" | "sc"))
+        && match chain.word(joint) {
+            // `A325 SC` stands apart as well; N is a word, and X a cross.
+            Some("sc") => true,
+            Some("n" | "x") => chain.glued(joint),
+            _ => false,
+        }
         && !chain.inside_a_run(chain.after(joint));
     if is_joint {
         return Some(vec![(end, What::Steel(read(&text))), (chain.after(joint), What::Not(JOINT.into()))]);

@@ -43,7 +43,6 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     numbers(line, scopes);
     classes(line, scopes);
     bare_classes(line, scopes);
-    of_system(line, scopes);
     hardness(line, scopes);
     let unknown = line.free(|what| match what {
         What::Steel(word) => Some(word.clone()),
@@ -255,9 +254,15 @@ fn classes(line: &mut Line, scopes: &Scopes) {
 }
 
 /// The class of a nut of a preloaded assembly is that of its system: HV 10, HR 8, HR 10.
-fn of_system(line: &mut Line, scopes: &Scopes) {
+pub(super) fn of_system(line: &mut Line, scopes: &Scopes) {
     let Some(system) = scopes.system.filter(|_| scopes.family == Family::Nut) else { return };
-    let class = line.draft.get("steel").and_then(|steel| steel.strip_prefix("nut-")).map(str::to_owned);
+    let class = line.draft.get("steel").and_then(|steel| match steel {
+        // The class of the assembly, whose nut is 8 or 10.
+        "8.8" => Some("8"),
+        "10.9" => Some("10"),
+        steel => steel.strip_prefix("nut-"),
+    });
+    let class = class.map(str::to_owned);
     if let Some(own) = class.and_then(|class| Grade::read(&format!("{system} {class}")).ok()) {
         line.draft.set("steel", own.key());
     }

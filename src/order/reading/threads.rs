@@ -5,12 +5,14 @@ mod pitch;
 
 use super::Became;
 use super::items::Line;
+use super::lexicon::THREAD_LENGTH;
 use super::part::{Family, Scope, Scopes};
 use super::what::{What, Written};
 use super::{length, size};
 use crate::part::{Form, Kind};
+use crate::quantity::letters::lower;
 use crate::table::asme_b1_1::Series;
-use crate::thread::{Designation, Thread, ToleranceClass};
+use crate::thread::{Designation, Thread, ToleranceClass, overtap};
 
 /// Thread, class and length.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
@@ -122,7 +124,8 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     lengths.extend(pairs);
     // Behind the cross of the thread, then by its name, then any other measure.
     lengths.sort_by_key(|(at, _)| (of_length(line, *at), *at));
-    let is_rod = scopes.kind.is_some_and(|kind| kind.is_rod() && kind != Kind::Stud);
+    let kind = scopes.kind.or_else(|| line.draft.get("part").and_then(Kind::from_key));
+    let is_rod = kind.is_some_and(|kind| kind.is_rod() && kind != Kind::Stud);
     let is_long =
         |number: &str| number.trim().parse::<f64>().is_ok_and(|inches| inches > length::MOST_INCHES);
     let is_metric = chosen.as_ref().is_some_and(|chosen| chosen.text.starts_with('M'));
@@ -151,7 +154,10 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
                 );
             }
             Some(kind) if kind.is_ring() && line.draft.get("thread").is_none() => {
-                line.not(at, "no ring of this size is taken here: its size is that of a metric thread");
+                line.not(at, NO_RING);
+            }
+            Some(Kind::Other) if scopes.is_smooth => {
+                line.not(at, "the sizes of another part are not asked: its area and mass are");
             }
             Some(Kind::Other) => {
                 line.not(at, "the length of another part is not asked: its area and mass are")
@@ -159,9 +165,26 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             Some(kind) => {
                 line.not(at, format!("a {} has no length", kind.name()));
             }
+            None if line.draft.get("length").is_some_and(|length| length != text)
+                && is_beside_thread(line, at) =>
+            {
+                line.not(at, THREAD_LENGTH);
+            }
             None => line.fill(at, "length", &text, "the length"),
         }
     }
+}
+
+/// Whether the word for a thread stands beside a measure.
+fn is_beside_thread(line: &Line, at: usize) -> bool {
+    [line.before(at), line.behind(at)].into_iter().flatten().filter_map(|beside| line.items.get(beside)).any(
+        |item| {
+            matches!(
+                lower(&item.text).as_str(),
+                "thread" | "threads" | "threaded" | "thd" | "thrd" | "gewinde"
+            )
+        },
+    )
 }
 
 /// How surely a piece is the length: 0 behind the cross of a thread, 1 by its name.
@@ -224,6 +247,7 @@ fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -
                     *why = Some("the thickness is that of the standard");
                 }
             }
+            None if kind.is_some_and(crate::part::Kind::is_ring) => line.not(at, NO_RING),
             None => line.not(at, "two measures of what? Write a thread as M20, 3/4-10 or #8-32"),
         }
     }
@@ -292,6 +316,31 @@ fn agrees(chosen: Option<&Written>, other: &Written) -> bool {
     }
 }
 
+/// `not overtapped`, `standard nuts`: of the class that nuts have from the shelf.
+fn standard_nut(line: &mut Line, scopes: &Scopes, thread: Option<Thread>) {
+    for (at, ()) in line.free(|what| (*what == What::StandardNut).then_some(())) {
+        let Some(thread) = thread else {
+            line.not(at, "the nut of which thread?");
+            continue;
+        };
+        let class = overtap::standard_class(thread);
+        if scopes.family == Family::Nut {
+            line.draft.set("thread", Designation { thread, class: Some(class) }.to_string());
+            line.used(at, "thread");
+            line.note("thread", NOT_TAPPED);
+        } else if line.draft.get("nut").is_some() || scopes.with.0 {
+            line.fill(at, "nut_class", &class.to_string(), "the class of the nut");
+            line.note("nut_class", NOT_TAPPED);
+        } else {
+            line.not(at, "of nuts that are not ordered here: the answer says how they have to be tapped");
+        }
+    }
+}
+
+const NO_RING: &str = "no ring of this size is taken here: its size is that of a metric thread";
+
+const NOT_TAPPED: &str = "from the shelf, not tapped over";
+
 /// Classes that stand by themselves.
 fn classes(line: &mut Line, scopes: &Scopes, chosen: Option<&Written>) {
     let found: Vec<(usize, ToleranceClass)> = line.free(|what| match what {
@@ -299,6 +348,7 @@ fn classes(line: &mut Line, scopes: &Scopes, chosen: Option<&Written>) {
         _ => None,
     });
     let thread = chosen.and_then(|chosen| chosen.thread);
+    standard_nut(line, scopes, thread);
     for (at, class) in found {
         let is_other_system = thread.is_some_and(|thread| thread.is_metric() != class.is_metric());
         let beside = scopes.of.get(at).copied().unwrap_or_default();

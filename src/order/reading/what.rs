@@ -77,6 +77,12 @@ pub enum What {
     Bath,
     /// The nut's own allowance, as a field takes it.
     Allowance(String),
+    /// The thread of the nut is the standard one: it is not tapped over.
+    StandardNut,
+    /// A bake after the coat.
+    Bake(Baked),
+    /// At each of two ends, or on each of two sides.
+    Ends,
     /// A field of yes or no that is said to be yes.
     Yes(&'static str),
     /// The class of a thread.
@@ -118,6 +124,15 @@ pub struct Written {
     pub pitched: bool,
     /// Whether it counts only where no other thread is written: two whole numbers may be anything.
     pub weak: bool,
+}
+
+/// A bake as it was written.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Baked {
+    /// For how many hours at least.
+    pub hours: Option<f64>,
+    /// At which temperatures, in °C.
+    pub celsius: Option<(f64, f64)>,
 }
 
 /// A number of pieces.

@@ -21,6 +21,12 @@ const OF_ONE_KIND: &[(&str, &str)] = &[
     ("iso-2702", "tapping-screw"),
 ];
 
+/// What is concluded from a line without a part.
+pub(in crate::order::reading) const NO_PART: &str = "taken as a hex bolt: the line names no part";
+
+/// What is concluded from a bolt without more.
+pub(in crate::order::reading) const A_BOLT: &str = "a bolt without more is taken for a hex bolt";
+
 const TWIST_OFF: &str =
     "a twist-off bolt, taken as another part: its head and spline are not known here, nor is its fit judged";
 /// A twist-off bolt has the grade of its own that is of the strength of A325 or A490.
@@ -84,7 +90,7 @@ pub(in crate::order::reading) fn by_default(line: &mut Line, scopes: &Scopes) {
         return;
     }
     line.draft.set("part", Kind::HexBolt.key());
-    line.note("part", "taken as a hex bolt: the line names no part");
+    line.note("part", NO_PART);
     for at in 0..line.items.len() {
         if let Some(item) =
             line.item(at).filter(|item| matches!(item.what, What::Part("hex" | "head" | "hex head")))
@@ -104,13 +110,11 @@ pub(in crate::order::reading) fn usual_steel(line: &mut Line) {
         return;
     }
     let found = match kind.usual_steel() {
-        UsualSteel::ByGrade => None,
+        UsualSteel::ByGrade => is_clip(line, kind).then_some((Grade::Din471, OF_RINGS)),
         UsualSteel::CaseHardened => {
             Some((Grade::Iso2702, "case-hardened, as such screws usually are: the line says no steel"))
         }
-        UsualSteel::Spring => {
-            of_standard(line, kind).map(|grade| (grade, "the steel of its standard: the line says no other"))
-        }
+        UsualSteel::Spring => of_standard(line, kind),
     };
     if let Some((grade, note)) = found {
         line.draft.set("steel", grade.key());
@@ -118,24 +122,42 @@ pub(in crate::order::reading) fn usual_steel(line: &mut Line) {
     }
 }
 
-/// Standards of the same kind of part whose steel is another, or is not known here.
+const OF_ITS_STANDARD: &str = "the steel of its standard: the line says no other";
+const OF_RINGS: &str =
+    "spring steel, taken as that of the rings of DIN 471: the hardness of its own standard is not known here";
+const OF_THE_SAME_KIND: &str =
+    "spring steel, taken as that of parts of its kind: the hardness of its own standard is not known here";
+
+/// Standards of the same kind of part whose steel is not known here.
 const OF_OTHER_STEEL: &[&str] = &["2093", "13337", "7346"];
 
-/// The spring steel of the standard of a part; `None` where no hardness of it is known here.
-fn of_standard(line: &Line, kind: Kind) -> Option<Grade> {
+/// Whether another part is a clip that springs over a shaft.
+fn is_clip(line: &Line, kind: Kind) -> bool {
+    const CLIPS: &[&str] = &["e clip", "e-clip", "eclip", "e ring", "e-ring", "6799", "sicherungsscheibe"];
+    kind == Kind::Other
+        && line.items.iter().any(|item| {
+            let is_name = matches!(item.what, What::Part("?") | What::PartStandard(""));
+            is_name && CLIPS.iter().any(|clip| lower(&item.text).contains(clip))
+        })
+}
+
+/// The spring steel of the standard of a part, and how it is known.
+fn of_standard(line: &Line, kind: Kind) -> Option<(Grade, &'static str)> {
     let written = line.draft.get("thread").and_then(|text| Designation::read(text).ok());
     let standards = || line.items.iter().filter(|item| matches!(item.what, What::PartStandard(_)));
     let is_metric = written.map_or_else(|| standards().next().is_some(), |it| it.thread.is_metric());
     let is_other = standards().any(|item| OF_OTHER_STEEL.iter().any(|other| item.text.contains(other)));
+    let of = |grade: Grade| (grade, if is_other { OF_THE_SAME_KIND } else { OF_ITS_STANDARD });
     match kind {
-        _ if is_other => None,
-        Kind::SpringWasher if is_metric => Some(Grade::Din127),
+        Kind::SpringWasher if is_metric => Some(of(Grade::Din127)),
         // Without a size nobody knows whether it is metric.
-        Kind::SpringWasher => written.map(|_| Grade::B18_21_1),
-        Kind::ConicalWasher => is_metric.then_some(Grade::Din6796),
-        Kind::RetainingRing => is_metric.then_some(Grade::Din471),
-        Kind::SpringPin => is_metric.then_some(Grade::Iso8752),
-        _ => None,
+        Kind::SpringWasher => written.map(|_| of(Grade::B18_21_1)),
+        Kind::ConicalWasher if is_metric => Some(of(Grade::Din6796)),
+        Kind::RetainingRing if is_metric => Some(of(Grade::Din471)),
+        Kind::SpringPin if is_metric => Some(of(Grade::Iso8752)),
+        Kind::ConicalWasher => Some((Grade::Din6796, OF_THE_SAME_KIND)),
+        Kind::SpringPin => Some((Grade::Iso8752, OF_THE_SAME_KIND)),
+        _ => Some((Grade::Din471, OF_RINGS)),
     }
 }
 
@@ -173,7 +195,7 @@ pub(in crate::order::reading) fn by_steel(line: &mut Line, scopes: &Scopes) {
         Some(BySteel::Bolt) if is_structural => {
             ("structural-bolt", "bolts of this steel are heavy hex structural bolts")
         }
-        Some(BySteel::Bolt) => ("hex-bolt", "a bolt without more is taken for a hex bolt"),
+        Some(BySteel::Bolt) => ("hex-bolt", A_BOLT),
         Some(BySteel::HeavyHex) if is_structural => {
             ("structural-bolt", "heavy hex bolts of this steel are structural bolts")
         }

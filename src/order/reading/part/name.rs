@@ -115,7 +115,9 @@ pub(super) fn main_of(names: &[Name]) -> Option<usize> {
     };
     let loose_part =
         |name: &Name| name.noun.is_none() && kind_of(&name.words).is_some() && !joins_other(name);
-    let unknown = |name: &Name| name.noun.is_none() && name.words.contains(&"?") && name.with.is_none();
+    let unknown = |name: &Name| {
+        name.noun.is_none() && (name.words.contains(&"?") || name.words == ["anchor"]) && name.with.is_none()
+    };
     find(&|name| name.noun == Some(Family::Bolt) && says_more(name))
         .or_else(|| find(&|name| name.noun == Some(Family::Bolt)))
         .or_else(|| find(&loose_part))

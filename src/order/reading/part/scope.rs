@@ -52,8 +52,8 @@ pub(super) fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], 
             }
             What::Steel(SteelWord::Grade(grade)) if bare && grade.is_nut() => Some(Family::Nut),
             What::Steel(SteelWord::Grade(grade)) if bare && grade.is_washer() => Some(Family::Washer),
-            What::PartStandard(key) if marked && *key == "hex-nut" => Some(Family::Nut),
-            What::PartStandard(key) if marked && *key == "washer" => Some(Family::Washer),
+            What::PartStandard("hex-nut" | "?nut") if marked => Some(Family::Nut),
+            What::PartStandard("washer" | "?washer") if marked => Some(Family::Washer),
             _ => None,
         });
         // `with 2 2H nuts stud`: up to its own name it is what comes with the part.

@@ -4,6 +4,7 @@ use super::name::{BARE, Name};
 use super::{Family, Scopes, UNKNOWN, WASHERS_OF_A_SET};
 use crate::order::reading::Became;
 use crate::order::reading::items::Line;
+use crate::order::reading::lexicon::KINDS;
 use crate::order::reading::what::What;
 use crate::part::{Form, Kind};
 
@@ -18,12 +19,26 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
         let kind = Kind::from_key(key);
         let text = line.items.get(at).map_or(String::new(), |item| item.text.clone());
         // What comes with a structural bolt by its own standard.
-        if let Some(mate) = key.strip_prefix('?') {
-            if scopes.system.is_some() && scopes.family == Family::Nut && mate == "nut" {
-                line.used(at, "part");
+        if let Some(mate) = key.strip_prefix('?').filter(|mate| matches!(*mate, "nut" | "washer")) {
+            let is_own = |family: Family| {
+                scopes.family == family && (about.is_some() || scopes.system.is_some())
+                    || about.is_none() && scopes.kind.is_none()
+            };
+            if mate == "nut" && is_own(Family::Nut) {
+                (scopes.family, scopes.kind) = (Family::Nut, Some(Kind::HeavyHexNut));
+                (scopes.system, scopes.by_steel) = (scopes.system.or(Some("HV")), None);
+                own_part(line, scopes, at, Kind::HeavyHexNut);
+            } else if mate == "washer" && is_own(Family::Washer) {
+                (scopes.family, scopes.kind, scopes.by_steel) = (Family::Washer, Some(Kind::Washer), None);
+                own_part(line, scopes, at, Kind::Washer);
             } else if scopes.kind.is_some_and(Kind::is_structural) {
                 let with = if mate == "nut" { &mut scopes.with.0 } else { &mut scopes.with.1 };
                 *with = true;
+                if mate == "nut" {
+                    scopes.nut.push(at)
+                } else {
+                    scopes.washer.push(at)
+                }
                 line.used(at, if mate == "nut" { "nut" } else { "washer" });
             } else {
                 line.not(at, UNKNOWN);
@@ -59,14 +74,22 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
                 }
                 scopes.kind = Some(Kind::Other);
                 scopes.by_steel = None;
+                // A thin nut has the thread and the classes of nuts.
+                if key.ends_with("nut") {
+                    scopes.family = Family::Nut;
+                }
                 line.draft.set("part", Kind::Other.key());
             }
             Some(kind) if family != Family::Bolt && bolt_is_named => {
                 let field = if family == Family::Nut { "nut" } else { "washer" };
                 match (family, key) {
-                    (Family::Nut, "hex-nut") => scopes.with.0 = true,
+                    (Family::Nut, "hex-nut") => {
+                        scopes.with.0 = true;
+                        scopes.nut.push(at);
+                    }
                     (Family::Washer, key) if WASHERS_OF_A_SET.contains(&key) => {
                         scopes.with.1 = true;
+                        scopes.washer.push(at);
                         scopes.washer_kind =
                             scopes.washer_kind.or(Some(kind)).filter(|kind| *kind != Kind::Washer);
                     }
@@ -108,6 +131,40 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
                     item.not(format!("it is the standard of another part: {}", kind.name()));
                 }
             }
+        }
+    }
+}
+
+/// Words without a noun that the part of a standard may have in its name belong to it: `Senkkopf … DIN 7991`.
+pub(super) fn loose_words(line: &mut Line, scopes: &Scopes) {
+    let Some(kind) = scopes.kind.filter(|_| !scopes.names.is_empty() || scopes.by_steel.is_none()) else {
+        return;
+    };
+    let may_have = |words: &str| {
+        let rows = KINDS.iter().filter(|(key, ..)| *key == kind.key());
+        let all = |needed: &str, may: &str| {
+            words.split(' ').all(|word| needed.split(' ').chain(may.split(' ')).any(|own| own == word))
+        };
+        rows.into_iter().any(|(_, needed, may)| all(needed, may))
+    };
+    let standard =
+        line.items.iter().any(|item| matches!(item.what, What::PartStandard(key) if key == kind.key()));
+    for item in line.items.iter_mut().filter(|_| standard) {
+        let is_lost = item.became.is_none() || item.became == Some(Became::NotUsed(UNKNOWN.into()));
+        if matches!(item.what, What::Part(words) if is_lost && may_have(words)) {
+            item.became = None;
+            item.used("part");
+        }
+    }
+}
+
+/// The part that a standard is of, with the words of its name.
+fn own_part(line: &mut Line, scopes: &Scopes, at: usize, kind: Kind) {
+    line.draft.set("part", kind.key());
+    for at in scopes.names.iter().copied().chain([at]) {
+        if let Some(item) = line.item(at) {
+            item.became = None;
+            item.used("part");
         }
     }
 }

@@ -1,0 +1,111 @@
+//! How far from the sea a place is: what lies so far away is not at the sea.
+
+use super::lexicon::{self, AWAY, Word};
+use super::number;
+use super::token::Chain;
+use super::what::{Found, What, one};
+use crate::site::Category::{self, C2, C3, C4, C5, Cx};
+
+/// The rule's name.
+pub(super) const RULE: &str = "distance from the sea";
+
+/// What is concluded from it.
+pub(super) const NOTE: &str = "ISO 9223 goes by the salt in the air and names no distance from the sea: measure it, or write the category";
+
+/// Of air with salt in it, as ISO 9223 describes the categories: coasts with little salt, out of reach of the
+/// spray, and with much salt.
+const COASTS: &[Category] = &[C3, C4, C5];
+/// The same, and clean country air.
+const FARTHER: &[Category] = &[C2, C3, C4, C5];
+/// In the sea.
+const OFFSHORE: &[Category] = &[C5, Cx];
+/// From here on, in metres, nobody calls it the coast any more.
+const FAR: f64 = 1000.0;
+/// The most words between a distance and the sea.
+const MOST_BETWEEN: usize = 6;
+
+/// `30 km from the sea`, `sea: 5 km`, `10 km landeinwärts`, `far from the coast`.
+pub fn of_the_sea(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    if let Some((end, metres)) = far(chain, at) {
+        let (behind, is_away) = between(chain, end);
+        let is_offshore = chain.word(end) == Some("off");
+        if let Some(sea) = sea(chain, behind) {
+            // `5 km by the sea` is no distance from it.
+            let (last, _) = between_inland(chain, sea);
+            return one(last, What::Place(if is_offshore { OFFSHORE } else { places(metres) }));
+        }
+        let is_inland = is_away && (end..behind).any(|at| INLAND.contains(&chain.word(at).unwrap_or("")));
+        return if is_inland { one(behind, What::Place(FARTHER)) } else { None };
+    }
+    // `distance to the coast 5 km`, `far from the sea`.
+    let (behind, is_away) = match sea(chain, at) {
+        Some(_) => (at, false),
+        None => between(chain, at),
+    };
+    let end = sea(chain, behind)?;
+    let is_from = (at..behind).any(|at| matches!(chain.word(at), Some("away" | "far" | "weit" | "inland")));
+    let marked = chain.over(chain.over(end, &[":", "=", "("]), &["~", "≈"]);
+    let (from, _) = between(chain, marked);
+    match far(chain, from) {
+        Some((last, metres)) => {
+            let (last, _) = between_inland(chain, last);
+            one(chain.over(last, &[")"]), What::Place(places(metres)))
+        }
+        None => (is_away && is_from).then(|| vec![(end, What::Place(FARTHER))]),
+    }
+}
+
+/// Words that say by themselves that the way leads from the sea.
+const INLAND: &[&str] = &["inland", "landeinwärts", "landeinwaerts", "landesinneren"];
+
+fn places(metres: f64) -> &'static [Category] {
+    if metres < FAR { COASTS } else { FARTHER }
+}
+
+/// A distance on the map, in metres.
+fn far(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
+    let first = number::number(chain, at).map(|number| (number.end, number.value)).or_else(|| {
+        lexicon::find(chain, at, |word| match word {
+            Word::Small(number) => Some(f64::from(number)),
+            _ => None,
+        })
+    });
+    let (mut end, mut value) = first.filter(|_| !chain.inside_a_run(at))?;
+    // Of `5-10 km` the nearer counts.
+    let joint = chain.over(end, &["-", "–"]);
+    if let Some(other) = number::decimal(chain, joint).filter(|_| joint != end) {
+        (end, value) = (other.end, value.min(other.value));
+    }
+    let (end, metres) = lexicon::find(chain, chain.over(end, &["-"]), |word| match word {
+        Word::Far(metres) => Some(metres),
+        _ => None,
+    })?;
+    (!chain.inside_a_run(end)).then_some((end, value * metres))
+}
+
+fn sea(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let (end, ()) = lexicon::whole(chain, at, |word| (word == Word::Sea).then_some(()))?;
+    Some(end)
+}
+
+/// The place behind what stands between a distance and what it is from, and whether a word of it says away.
+fn between(chain: &Chain<'_>, at: usize) -> (usize, bool) {
+    let (mut end, mut is_away) = (at, false);
+    for _ in 0..MOST_BETWEEN {
+        let is_one = chain.word(end).is_some_and(|word| AWAY.contains(&word));
+        let behind = if is_one { chain.after(end) } else { lexicon::over(chain, end, Word::Filler) };
+        if behind == end {
+            break;
+        }
+        (end, is_away) = (behind, is_away || is_one);
+    }
+    (end, is_away)
+}
+
+/// `30 km from the sea inland`, `coast 5 km away`.
+fn between_inland(chain: &Chain<'_>, at: usize) -> (usize, bool) {
+    match chain.word(at).is_some_and(|word| AWAY.contains(&word)) {
+        true => (chain.after(at), true),
+        false => (at, false),
+    }
+}

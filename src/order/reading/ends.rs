@@ -1,0 +1,94 @@
+//! Nuts and washers at each of two ends, or on each of two sides: twice as many as stand there.
+
+use super::items::Line;
+use super::part::Scopes;
+use super::quantity;
+use super::what::What;
+use crate::part::{Form, Kind};
+
+const TWO_ENDS: &str = "twice as many: at each of two ends";
+const TWO_SIDES: &str = "twice as many: on each of two sides";
+
+/// `2 nuts each end`, `with washers on both sides`.
+pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
+    for (at, ()) in line.free(|what| (*what == What::Ends).then_some(())) {
+        let mates = mates(line, scopes, at);
+        let kind = line.draft.get("part").and_then(Kind::from_key);
+        let has_two_ends = kind.is_some_and(|kind| kind.form() == Form::Bar || kind == Kind::Other);
+        if mates.is_empty() {
+            line.not(at, "of what at each end? Write how many nuts go on one part");
+            continue;
+        }
+        for mate in mates {
+            let (field, note) = match mate {
+                "nut" => ("nuts", TWO_ENDS),
+                _ => ("washers", TWO_SIDES),
+            };
+            if mate == "nut" && !has_two_ends {
+                line.not(at, "a bolt with a head takes nuts at one end: write how many go on one");
+                continue;
+            }
+            let named = line.draft.get(field).and_then(|text| text.parse::<u32>().ok()).unwrap_or(1);
+            // `with 2 nuts, one each end`: the number that stands with the ends is that of one end.
+            let twice = |each: u32| each.checked_mul(2).filter(|all| u64::from(*all) <= quantity::MOST);
+            let of_one = number_before(line, at).filter(|each| twice(*each) == Some(named));
+            let Some(all) = twice(of_one.unwrap_or(named)) else {
+                line.not(at, "too many for one part: write how many go on one");
+                continue;
+            };
+            line.draft.set(field, all.to_string());
+            line.note(mate, note);
+            line.used(at, field);
+        }
+    }
+}
+
+/// What comes with the part and stands in front of the word: in its own stretch, else in the one before.
+fn mates(line: &Line, scopes: &Scopes, at: usize) -> Vec<&'static str> {
+    let of = |place: usize| match () {
+        () if scopes.is_of_nut(line, place) => Some("nut"),
+        () if scopes.is_of_washer(line, place) => Some("washer"),
+        () => None,
+    };
+    let mut found = Vec::new();
+    let mut place = at;
+    let own = line.items.get(at).map(|item| item.stretch);
+    let mut stretch = own;
+    while let Some(before) = place.checked_sub(1) {
+        place = before;
+        let here = line.items.get(before).map(|item| item.stretch);
+        if here != stretch {
+            if !found.is_empty() || here.map(|here| here + 1) < own {
+                break;
+            }
+            stretch = here;
+        }
+        if line.what(before) == Some(&What::Ends) || scopes.names.contains(&before) && !found.is_empty() {
+            break;
+        }
+        if let Some(mate) = of(before).filter(|mate| !found.contains(mate)) {
+            found.push(mate);
+        }
+    }
+    // `each end with a nut`.
+    let mut place = at;
+    while let Some(behind) = line.behind(place).filter(|_| found.is_empty()) {
+        if line.what(behind) == Some(&What::Ends) {
+            break;
+        }
+        place = behind;
+        found.extend(of(behind));
+    }
+    found
+}
+
+/// The number that stands right in front of the word.
+fn number_before(line: &Line, at: usize) -> Option<u32> {
+    let number = |what: &What| match what {
+        What::Small(number) => Some(*number),
+        What::Bare(Some(number)) => u32::try_from(*number).ok(),
+        What::Count(counted) => u32::try_from(counted.pieces).ok(),
+        _ => None,
+    };
+    line.what(line.before(at)?).and_then(number)
+}
