@@ -1,6 +1,10 @@
 //! How a list is laid out: which column says what, and the written line that a row makes.
 
-use crate::quantity::letters::lower;
+mod cell;
+mod heading;
+
+use cell::Cell;
+use heading::Column;
 
 /// A list that shows how: a heading and three lines.
 pub const TEMPLATE: &str = "\
@@ -19,72 +23,29 @@ pub enum Layout {
     Columns {
         /// What stands between the cells.
         separator: u8,
-        /// What each column says; `None` for one whose heading says nothing of an order.
-        columns: Vec<Option<Column>>,
+        /// The columns.
+        columns: Vec<Head>,
     },
 }
 
-/// What a column says.
+/// What stands above a column.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Column {
-    says: Says,
-    /// Whether its heading speaks of classes, as metric parts have them.
-    of_classes: bool,
-    /// The unit of its bare numbers, as its heading names it.
-    unit: Option<String>,
+pub struct Head {
+    written: String,
+    /// What it says; `None` where that is nothing of an order.
+    column: Option<Column>,
 }
 
-/// What a heading can say of its column.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Says {
-    Line,
-    Part,
-    Thread,
-    Class,
-    Length,
-    Steel,
-    Quantity,
-    Place,
-    Years,
-    Coat,
-    Nut,
-    Washer,
+/// What the cells of a row say.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Said {
+    /// The order line that they make together, as a person would write it.
+    pub line: String,
+    /// Cells that are not used though their heading is known, and why.
+    pub not_used: Vec<String>,
+    /// Cells under headings that say nothing of an order.
+    pub left_out: Vec<String>,
 }
-
-/// The headings, in small letters and without what stands in brackets.
-const HEADINGS: [(Says, &[&str]); 12] = [
-    (
-        Says::Line,
-        &["line", "order line", "description", "item description", "text", "bezeichnung", "artikel"],
-    ),
-    (Says::Part, &["part", "kind", "type", "product", "teil", "teileart"]),
-    (Says::Thread, &["thread", "size", "thread size", "gewinde", "abmessung"]),
-    (Says::Class, &["thread class", "tolerance", "tolerance class", "toleranz"]),
-    (Says::Length, &["length", "l", "länge", "laenge"]),
-    (
-        Says::Steel,
-        &[
-            "steel",
-            "grade",
-            "material",
-            "property class",
-            "class",
-            "klasse",
-            "steel class",
-            "strength class",
-            "strength",
-            "festigkeitsklasse",
-            "werkstoff",
-            "güte",
-        ],
-    ),
-    (Says::Quantity, &["quantity", "qty", "pcs", "pieces", "count", "menge", "stück", "stueck", "anzahl"]),
-    (Says::Place, &["place", "environment", "category", "corrosivity", "site", "umgebung", "ort"]),
-    (Says::Years, &["years", "life", "service life", "years wanted", "jahre", "lebensdauer"]),
-    (Says::Coat, &["coat", "coating", "finish", "zinc", "beschichtung", "überzug", "oberfläche"]),
-    (Says::Nut, &["nut", "nuts", "nut grade", "nut class", "mutter", "muttern"]),
-    (Says::Washer, &["washer", "washers", "washer grade", "washer class", "scheibe", "scheiben"]),
-];
 
 impl Layout {
     /// The layout of a list by its first line. Where the line is no heading it is an order line itself. What
@@ -106,8 +67,9 @@ impl Layout {
     }
 
     /// The layout under a heading with these cells.
-    pub fn under(heading: &[&str], separator: u8) -> Self {
-        Self::Columns { separator, columns: heading.iter().map(|cell| column(cell)).collect() }
+    pub fn under(cells: &[&str], separator: u8) -> Self {
+        let head = |cell: &&str| Head { written: cell.trim().to_owned(), column: heading::read(cell) };
+        Self::Columns { separator, columns: cells.iter().map(head).collect() }
     }
 
     /// How many columns there are; none for written lines.
@@ -121,7 +83,7 @@ impl Layout {
     fn known(&self) -> usize {
         match self {
             Self::Lines => 0,
-            Self::Columns { columns, .. } => columns.iter().flatten().count(),
+            Self::Columns { columns, .. } => columns.iter().filter(|head| head.column.is_some()).count(),
         }
     }
 
@@ -140,113 +102,39 @@ impl Layout {
     }
 
     /// The headings of the columns that say nothing of an order, which are left out.
-    pub fn left_out<'a>(&self, heading: &[&'a str]) -> Vec<&'a str> {
-        match self {
-            Self::Lines => Vec::new(),
-            Self::Columns { columns, .. } => heading
-                .iter()
-                .zip(columns)
-                .filter(|(cell, column)| column.is_none() && !cell.trim().is_empty())
-                .map(|(cell, _)| *cell)
-                .collect(),
-        }
+    pub fn left_out(&self) -> Vec<String> {
+        let Self::Columns { columns, .. } = self else { return Vec::new() };
+        let unknown = columns.iter().filter(|head| head.column.is_none() && !head.written.is_empty());
+        unknown.map(|head| head.written.clone()).collect()
     }
 
-    /// The cells of a row that stand under no heading.
-    pub fn beyond<'a>(&self, record: &[&'a str]) -> Vec<&'a str> {
-        match self {
-            Self::Lines => Vec::new(),
-            Self::Columns { columns, .. } => record
-                .iter()
-                .skip(columns.len())
-                .map(|cell| cell.trim())
-                .filter(|cell| !cell.is_empty())
-                .collect(),
-        }
-    }
-
-    /// The order line that the cells of a row make together, as a person would write it.
-    pub fn line(&self, record: &[&str]) -> String {
-        let Self::Columns { columns, .. } = self else { return record.join(", ") };
-        let cells = || {
-            let filled = record.iter().zip(columns).map(|(cell, column)| (cell.trim(), column.as_ref()));
-            filled.filter_map(|(cell, column)| Some((cell, column?))).filter(|(cell, _)| !cell.is_empty())
+    /// What the cells of a row say together.
+    pub fn said(&self, record: &[&str]) -> Said {
+        let Self::Columns { columns, .. } = self else {
+            return Said { line: record.join(", "), ..Said::default() };
         };
-        let names_size = |column: &Column| matches!(column.says, Says::Thread | Says::Line | Says::Part);
-        let sizes = cells().filter(|(_, column)| names_size(column));
-        let in_inches = sizes.filter_map(|(cell, _)| is_inch(cell)).next();
-        let said = cells().map(|(cell, column)| column.written(cell, in_inches));
-        said.filter(|said| !said.is_empty()).collect::<Vec<_>>().join(", ")
-    }
-}
-
-impl Column {
-    /// A cell in words that stand for themselves; a bare number is what it is beside such a thread.
-    fn written(&self, cell: &str, in_inches: Option<bool>) -> String {
-        let is_number = cell.starts_with(|c: char| c.is_ascii_digit())
-            && !cell.contains(|c: char| c.is_alphabetic() || matches!(c, '"' | '\'' | '°'));
-        let unit = self.unit.as_deref();
-        // A fraction is never one of a millimetre.
-        let length_in = || if in_inches == Some(true) || cell.contains('/') { "in" } else { "mm" };
-        let class = if self.of_classes || in_inches == Some(false) { "class" } else { "grade" };
-        let with = |noun: &str| {
-            let small = lower(cell);
-            match small.as_str() {
-                small if NONE.contains(&small) => String::new(),
-                small if YES.contains(&small) => format!("with {noun}"),
-                small if small.contains(noun) => cell.to_owned(),
-                _ if is_number => format!("with {class} {cell} {noun}"),
-                _ => format!("with {cell} {noun}"),
+        let filled =
+            || record.iter().map(|cell| cell.trim()).enumerate().filter(|(_, cell)| !cell.is_empty());
+        let known = |at: usize| columns.get(at).and_then(|head: &Head| head.column.as_ref());
+        let in_inches = filled().find_map(|(at, cell)| known(at)?.is_in_inches(cell));
+        let mut said = Said::default();
+        for (at, cell) in filled() {
+            let above = columns.get(at).map_or("", |head| &head.written);
+            match known(at).map(|column| column.cell(cell, in_inches)) {
+                Some(Cell::Said(words)) if words.is_empty() => {}
+                Some(Cell::Said(words)) => {
+                    said.line.push_str(if said.line.is_empty() { "" } else { ", " });
+                    said.line.push_str(&words);
+                }
+                Some(Cell::LeftOut(why)) => said.not_used.push(format!("{cell} (under “{above}”: {why})")),
+                None if !above.is_empty() => {
+                    said.left_out.push(format!("{cell} (under “{above}”)"));
+                }
+                None => said.not_used.push(format!("{cell} (no heading stands above it)")),
             }
-        };
-        match self.says {
-            Says::Quantity if is_number => format!("{cell} pcs"),
-            Says::Years if is_number => format!("{cell} years"),
-            Says::Length if is_number => format!("length {cell} {}", unit.unwrap_or(length_in())),
-            Says::Length => format!("length {cell}"),
-            Says::Coat if is_number => match unit {
-                Some(unit) => format!("{cell} {unit}"),
-                None => format!("coat {cell}"),
-            },
-            Says::Steel if is_number => format!("{class} {cell}"),
-            Says::Nut => with("nut"),
-            Says::Washer => with("washer"),
-            _ => cell.to_owned(),
         }
+        said
     }
-}
-
-/// What people write into a cell where there is none, and where there is one.
-const NONE: [&str; 13] =
-    ["-", "–", "—", "--", "0", "no", "none", "n/a", "na", "without", "nein", "keine", "ohne"];
-const YES: [&str; 6] = ["x", "yes", "y", "1", "ja", "with"];
-
-/// Whether a size that is written so is one of an inch thread, of a metric one, or none.
-fn is_inch(text: &str) -> Option<bool> {
-    let digit = |text: &str| text.starts_with(|c: char| c.is_ascii_digit());
-    text.split([' ', ',', ';']).find_map(|word| {
-        let small = lower(word);
-        if small.strip_prefix('m').is_some_and(digit) {
-            return Some(false);
-        }
-        let parts = || word.split(['/', '-']);
-        let fraction = digit(word) && parts().count() > 1 && parts().all(digit);
-        let numbered = word.strip_prefix('#').is_some_and(digit);
-        let named = ["unc", "unf", "un"].contains(&small.as_str()) || digit(word) && word.ends_with('"');
-        (fraction || numbered || named).then_some(true)
-    })
-}
-
-fn column(heading: &str) -> Option<Column> {
-    let heading = lower(heading.trim().trim_start_matches('\u{feff}'));
-    let (name, unit) = match heading.split_once(['(', '[', '/']) {
-        Some((name, unit)) => (name, Some(unit.trim_end_matches([')', ']']).trim())),
-        None => (heading.as_str(), None),
-    };
-    let name = name.trim().trim_end_matches([':', '.']).replace(['_', '-'], " ");
-    let (says, _) = HEADINGS.iter().find(|(_, names)| names.contains(&name.as_str()))?;
-    let of_classes = name.contains("class") || name.contains("klasse");
-    Some(Column { says: *says, of_classes, unit: unit.filter(|unit| !unit.is_empty()).map(str::to_owned) })
 }
 
 /// What stands between the cells, where a first line such as `sep=;` names it.
@@ -282,14 +170,14 @@ mod tests {
     fn a_cell_says_what_it_says_beside_its_thread() {
         let said = |heading: &str, cells: &str| {
             let layout = Layout::of(heading, None);
-            layout.line(&cells.split(',').collect::<Vec<_>>())
+            layout.said(&cells.split(',').collect::<Vec<_>>()).line
         };
         let lengths = "part,thread,length";
         assert_eq!(said(lengths, "hex bolt,3/4-10,3"), "hex bolt, 3/4-10, length 3 in");
         assert_eq!(said(lengths, "hex bolt,M20,3-1/2"), "hex bolt, M20, length 3-1/2 in");
         assert_eq!(said(lengths, "hex bolt,M20 x 1.5,60"), "hex bolt, M20 x 1.5, length 60 mm");
         assert_eq!(said("part,thread,length (mm)", "hex bolt,3/4-10,76"), "hex bolt, 3/4-10, length 76 mm");
-        for none in NONE {
+        for none in ["-", "none", "ohne", "0", "N/A"] {
             assert_eq!(said("thread,nut,washer", &format!("M16,{none},{none}")), "M16", "{none}");
         }
         assert_eq!(said("thread,nut,washer", "M16,8,x"), "M16, with class 8 nut, with washer");
@@ -308,14 +196,81 @@ mod tests {
             assert!(layout.has_heading(), "{heading}");
             let separator = char::from(layout.separator()).to_string();
             let cells: Vec<&str> = "hex bolt|M16|60".split('|').collect();
-            assert_eq!(layout.line(&cells), "hex bolt, M16, length 60 mm", "{heading}");
+            assert_eq!(layout.said(&cells).line, "hex bolt, M16, length 60 mm", "{heading}");
             assert!(heading.contains(&separator));
         }
         let layout = Layout::of("Pos,Customer,Description,Qty", None);
-        assert_eq!(layout.left_out(&["Pos", "Customer", "Description", "Qty"]), ["Pos", "Customer"]);
-        assert_eq!(
-            layout.line(&["10", "North yard", "M16 x 60 hex bolt 8.8", "400"]),
-            "M16 x 60 hex bolt 8.8, 400 pcs"
-        );
+        assert_eq!(layout.left_out(), ["Pos", "Customer"]);
+        let said = layout.said(&["10", "North yard", "M16 x 60 hex bolt 8.8", "400"]);
+        assert_eq!(said.line, "M16 x 60 hex bolt 8.8, 400 pcs");
+        // A row names what of it was not looked at.
+        assert_eq!(said.left_out, ["10 (under “Pos”)", "North yard (under “Customer”)"]);
+    }
+
+    /// Headings as people write them, each above a cell that is bare, and what the cell says there.
+    #[test]
+    fn headings_are_known_in_the_words_of_the_trade() {
+        let rows = [
+            ("Item|Part|Product|Bauteil|pieza|prodotto", "stud", "stud"),
+            ("Bezeichnung|Artikel|Désignation|descripción|denominazione|Article", "M16 stud", "M16 stud"),
+            ("Diameter (mm)|Dia mm|Ø/mm|Durchmesser [mm]|Diamètre (mm)|diametro in mm|d, mm", "16", "diameter 16 mm"),
+            ("Diameter|Dia.|DIA|Nenndurchmesser", "16", "diameter 16 mm"),
+            ("Diameter (in)|Dia (inches)|Durchmesser/Zoll", "3/4", "diameter 3/4 in"),
+            ("Diameter|dia.", "M16", "M16"),
+            ("Size|Gewinde|Abmessung|filetage|rosca|filettatura|Größe", "M16 x 60", "M16 x 60"),
+            ("Length (mm)|Länge/mm|LAENGE [mm]|Länge in mm|Length mm|Longueur (mm)|lunghezza (mm)", "60", "length 60 mm"),
+            ("Length (in)|length [inches]|Length in|Länge (Zoll)|longueur (pouces)", "2-1/2", "length 2-1/2 in"),
+            ("Life (years)|Design life|Service life|Nutzungsdauer|Standzeit (Jahre)|durée de vie|vida útil (años)|durata", "15", "15 years"),
+            ("Stückzahl|Menge|Qty.|Quantity (pcs)|Menge/Stk|quantité|Cantidad|quantità|No. of pieces", "400", "400 pcs"),
+            ("Werkstoff|Güte|Steel|Steel/Grade|acier|acero|acciaio", "A325", "A325"),
+            ("Festigkeitsklasse|Property class|classe de qualité|clase de resistencia", "8.8", "class 8.8"),
+            ("Hardness (HRC)|Härte [HRC]|dureté/HRC", "32", "32 HRC"),
+            ("Tensile strength (MPa)|Zugfestigkeit [N/mm²]|Rm (MPa)", "830", "830 MPa"),
+            ("Umgebung|Standort|Environment|Corrosivity category|environnement|ambiente", "C3", "C3"),
+            ("Finish|Coating|Surface treatment|Oberfläche|revêtement|recubrimiento|rivestimento", "HDG", "HDG"),
+            ("Coat (µm)|Beschichtung [um]", "50", "50 µm"),
+        ];
+        for (headings, cell, says) in rows {
+            for heading in headings.split('|') {
+                let layout = Layout::under(&[heading], b';');
+                assert_eq!(layout.said(&[cell]).line, says, "{heading}");
+            }
+        }
+    }
+
+    /// A fraction under millimetres once was read as millimetres, and kilograms as pieces.
+    #[test]
+    fn what_contradicts_its_heading_is_asked() {
+        for (heading, cell) in [
+            ("Length (mm)", "3 1/2"),
+            ("length in mm", "2-1/4"),
+            ("Länge/mm", "5/8"),
+            ("Diameter (mm)", "3/4"),
+            ("Quantity (kg)", "25"),
+            ("Menge (Tsd.)", "4"),
+            ("Qty (1000)", "4"),
+            ("Length (kg)", "60"),
+            ("Life (months)", "180"),
+            ("Diameter", "1"),
+            ("Hardness", "32"),
+            ("Item", "10"),
+            ("Artikel", "4711"),
+        ] {
+            let said = Layout::under(&["thread", heading], b';').said(&["M20", cell]);
+            assert_eq!(said.line, "M20", "{heading}");
+            assert_eq!(said.not_used.len(), 1, "{heading}");
+            assert!(said.not_used[0].starts_with(&format!("{cell} (under “{heading}”: ")), "{said:?}");
+        }
+        // The unit of a cell outranks its heading, and a fraction of an inch stays one.
+        let said = |cell| Layout::under(&["Length (mm)"], b';').said(&[cell]).line;
+        assert_eq!(said("3 1/2 in"), "length 3 1/2 in");
+        assert_eq!(said("2-1/4\""), "length 2-1/4\"");
+    }
+
+    #[test]
+    fn a_heading_of_two_things_is_read_as_it_is_written() {
+        let layout = Layout::under(&["Size/Length", "Part no.", "Item No", "Order number"], b';');
+        let said = layout.said(&["M16 x 60", "17", "4", "99"]);
+        assert_eq!((said.line.as_str(), said.left_out.len()), ("M16 x 60", 3));
     }
 }

@@ -109,7 +109,7 @@ impl List {
             let heading = list.reads.cells(&record);
             let heading: Vec<&str> = heading.iter().map(String::as_str).collect();
             list.reads.layout = Layout::under(&heading, list.reads.layout.separator());
-            list.left_out = list.reads.layout.left_out(&heading).into_iter().map(str::to_owned).collect();
+            list.left_out = list.reads.layout.left_out();
         }
         Ok(list)
     }
@@ -175,7 +175,8 @@ impl Reads {
     pub fn row(&self, record: &Record) -> Row {
         let cells = self.cells(record);
         let cells: Vec<&str> = cells.iter().map(String::as_str).collect();
-        let line = self.layout.line(&cells);
+        let said = self.layout.said(&cells);
+        let line = said.line;
         if record.is_cut {
             let problem =
                 "the file ends in the middle of this line: it was cut off, or a quotation mark is not closed";
@@ -190,10 +191,8 @@ impl Reads {
             return Row::of_problem(line, problem);
         }
         let mut row = row(&line);
-        let beyond = self.layout.beyond(&cells);
-        if !beyond.is_empty() {
-            row.leave_out(&format!("{} (no heading stands above it)", beyond.join(", ")));
-        }
+        said.not_used.iter().for_each(|cell| row.leave_out(cell));
+        row.left_out = said.left_out.join("; ");
         row
     }
 

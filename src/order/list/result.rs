@@ -48,6 +48,9 @@ pub struct Row {
     pub line: String,
     /// What of it was not used, and why.
     pub not_used: String,
+    /// Its cells in columns whose headings say nothing of an order: told of the list once, and here, but no
+    /// reason to look at each row.
+    pub left_out: String,
     /// The assessment, or what is wrong with the line.
     pub result: Result<Assessed, String>,
 }
@@ -101,7 +104,7 @@ pub fn row(line: &str) -> Row {
         Ok(order) => Ok(assessed(&order)),
         Err(problems) => Err(problems.to_string().trim_end().replace('\n', "; ")),
     };
-    Row { line: line.to_owned(), not_used: not_used.join("; "), result }
+    Row { line: line.to_owned(), not_used: not_used.join("; "), left_out: String::new(), result }
 }
 
 fn assessed(line: &OrderLine) -> Assessed {
@@ -180,14 +183,12 @@ fn in_csv<T>(rows: impl Iterator<Item = [T; HEADING.len()]>, bytes: fn(&T) -> &[
 impl Row {
     /// The row of a line that was not assessed.
     pub(super) fn of_problem(line: String, problem: String) -> Self {
-        Self { line, not_used: String::new(), result: Err(problem) }
+        Self { line, not_used: String::new(), left_out: String::new(), result: Err(problem) }
     }
 
     /// With something more that was not used.
     pub(super) fn leave_out(&mut self, what: &str) {
-        let between = if self.not_used.is_empty() { "" } else { "; " };
-        self.not_used.push_str(between);
-        self.not_used.push_str(what);
+        add(&mut self.not_used, what);
     }
 
     /// Whether every word was used and the line was assessed.
@@ -226,7 +227,9 @@ impl Row {
             }
         };
         next(self.line.clone());
-        next(self.not_used.clone());
+        let mut not_used = self.not_used.clone();
+        add(&mut not_used, &self.left_out);
+        next(not_used);
         let assessed = match &self.result {
             Ok(assessed) => assessed,
             Err(problem) => {
@@ -261,6 +264,12 @@ impl Row {
         }
         cells
     }
+}
+
+/// One more of several things.
+fn add(text: &mut String, more: &str) {
+    text.push_str(if text.is_empty() || more.is_empty() { "" } else { "; " });
+    text.push_str(more);
 }
 
 fn in_years(time: Time) -> String {
