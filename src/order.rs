@@ -22,6 +22,7 @@ mod told;
 mod units;
 
 pub use answer::Answer;
+pub use arrange::weight;
 pub use asked::Asked;
 pub use judge::{Item, Judged, Judgement, judge};
 pub use line::{ABOUT, FIELDS, Mate, OrderLine, read, write};

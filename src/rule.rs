@@ -77,6 +77,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &strength::REDUCED_LOADS,
     &size::BEYOND_TABLE_2,
     &size::SIZE_NOT_SAID,
+    &size::LENGTH_UNLIKELY,
     &fit::ASSEMBLES,
     &fit::NOT_PUBLISHED,
     &fit::UNKNOWN,

@@ -4,12 +4,12 @@ use super::thread_fields::{ALLOWANCE, BOLT_CLASS, THREAD};
 use super::{About, Calculator, Missed, Problem, Reader, Report, Writer};
 use crate::quantity::{Length, Unit};
 use crate::table::Refusal;
-use crate::thread::fit::Coat;
+use crate::thread::fit::{Coat, PITCH_GROWTH};
 use crate::thread::gauge::{self, BeforeCoat, NutBeforeCoat};
 use crate::thread::limits::{self, BoltLimits};
 use crate::thread::overtap::{self, Allowance, Nut};
 use crate::thread::tap::{self, Hole, Making, Tap};
-use crate::thread::{Thread, ToleranceClass, coat_room};
+use crate::thread::{Thread, ToleranceClass};
 
 mod fields;
 mod report;
@@ -97,9 +97,10 @@ impl Calculator for Gauges {
 /// # Errors
 /// A thread that has no class without allowance.
 pub fn of_pair(input: &Input, bolt: BoltLimits, nut: Nut) -> Result<Outcome, Problem> {
-    let Input { thread, bolt_class, coat, inside, making, .. } = *input;
+    let Input { thread, coat, inside, making, .. } = *input;
     let basic = gauge::basic(thread).map_err(|refusal| THREAD.refused(refusal))?;
-    let quarter = coat_room::quarter(thread, bolt_class).map_err(|refusal| BOLT_CLASS.refused(refusal))?;
+    // Of the bolt as it is made: its thread may be smaller than its class has it.
+    let quarter = bolt.allowance() / PITCH_GROWTH;
     let inner = Coat::even(inside * coat.min, inside * coat.max);
     let nut_before = gauge::nut_before_coat(&nut.limits, inner);
     let allowance = nut.allowance.value + nut_before.larger;

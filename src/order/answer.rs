@@ -4,6 +4,7 @@
 use serde::Serialize;
 
 use super::asked::Asked;
+use super::demand::AGREE;
 use super::judge::{Judged, Judgement};
 use super::recommend::{conditions, is_hard, is_wanted, recommended};
 use super::remedy::remedy;
@@ -245,6 +246,18 @@ fn with_conditions(judgement: &Judgement, judged: &Judged, missing: &[String], t
     );
 }
 
+/// What is not only written on the order but agreed with somebody, in a few words each.
+fn agreed(judgement: &Judgement, judged: &Judged) -> Vec<String> {
+    let terms = judged.demands().iter().filter(|demand| demand.mark == Mark::Term);
+    let agreed = terms.filter(|demand| capital(&demand.text(judgement, judged)).starts_with(AGREE));
+    agreed
+        .map(|demand| {
+            let brief = demand.brief(judgement, judged);
+            brief.strip_prefix("agree ").map_or_else(|| brief.clone(), str::to_owned)
+        })
+        .collect()
+}
+
 /// The years that the coat is sure of in the place, where it is known.
 fn sure(judgement: &Judgement, judged: &Judged) -> Option<String> {
     judgement.site.place?;
@@ -266,7 +279,10 @@ fn recommend(
         let then = if missing.is_empty() { "First" } else { "Then" };
         talk.must(format!("{then} {}.", first.join("; ")));
     } else if missing.is_empty() {
-        talk.must("Nothing to prove.".to_owned());
+        talk.must(match agreed(judgement, judged).as_slice() {
+            [] => "Nothing to prove.".to_owned(),
+            agreed => format!("To agree: {}.", agreed.join("; ")),
+        });
     }
     let sure = judgement.case(judged, 0).and_then(|case| case.years());
     if let (Some((min, max)), Some(place)) = (sure, line.place) {

@@ -102,8 +102,8 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
     figures
 }
 
-/// Grams below a kilogram.
-fn weight(kg: f64) -> Shown {
+/// A weight of so many kilograms as it is shown: in grams below one.
+pub fn weight(kg: f64) -> Shown {
     if kg < 1.0 {
         return Shown { number: kg * 1000.0, unit: &unit::G, decimals: if kg < 0.1 { 1 } else { 0 } };
     }

@@ -4,6 +4,9 @@ use crate::rule::{Instruction, Ruling};
 use crate::source::Source;
 use crate::working::Mark;
 
+/// Begins what is not only written on the order, but agreed with somebody.
+pub const AGREE: &str = "Agree ";
+
 /// One thing that rules say, told once.
 #[derive(Debug, Clone)]
 pub struct Demand {

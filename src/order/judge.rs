@@ -257,6 +257,15 @@ impl Judged {
     }
 }
 
+impl Judgement {
+    /// Mass of one piece, or of all the parts of a set; `None` where a shape is not known.
+    pub fn mass(&self) -> Option<Mass> {
+        self.items
+            .iter()
+            .try_fold(Mass::from_kg(0.0), |sum, item| Some(sum + item.mass()? * f64::from(item.per_set)))
+    }
+}
+
 impl Item {
     /// Mass of one piece, where the shape is known.
     pub fn mass(&self) -> Option<Mass> {

@@ -94,6 +94,9 @@ pub static ASSEMBLES: Rule = Rule {
             let left = Shown::percent(mated.overlap, 0);
             text.push_str(&format!("agree {whom}, {left} of the thread left"));
         }
+        Some(Found::Takes(mated)) if matches!(mated.pair.room, Room::Tapped(Allowance::Own(_))) => {
+            text.push_str(if case.is_for_a_tapped_hole() { "agree the hole" } else { "agree the nuts" });
+        }
         _ => {}
     }),
     ..row(Key::Assembles)

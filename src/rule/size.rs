@@ -2,7 +2,7 @@
 
 use super::{Case, Choice, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::coat::class;
-use crate::part;
+use crate::part::{self, Form};
 use crate::process::Process::{Electroplated, HotDip};
 use crate::quantity::Length;
 use crate::source::document;
@@ -191,6 +191,34 @@ pub static SIZE_NOT_SAID: Rule = Rule {
     }),
     ..row(Key::SizeNotSaid)
 };
+
+/// A bolt no longer under its head than it is thick: inches read as millimetres look so, and its weight and area
+/// would be another bolt's.
+pub static LENGTH_UNLIKELY: Rule = Rule {
+    topic: Topic::Load,
+    process: None,
+    source: practice::LONGER_THAN_THICK,
+    when: When::If(|case| {
+        bolt_and_length(case).is_some_and(|(thread, length)| length <= thread.diameter())
+    }),
+    says: |_| Says::only(Mark::NotJudged),
+    words: Phrase::By(|case, _, text| {
+        if let Some((thread, length)) = bolt_and_length(case) {
+            let [length, diameter] = [length, thread.diameter()].map(|size| case.size(size, 1));
+            text.push_str(&format!(
+                "say the length again, with its unit: {length} is not more than the {diameter} of the thread"
+            ));
+        }
+    }),
+    brief: Phrase::Text("say the length again, with its unit"),
+    ..row(Key::LengthUnlikely)
+};
+
+/// The thread and the length of what has its length under a head.
+fn bolt_and_length(case: &Case<'_>) -> Option<(Thread, Length)> {
+    let part = case.part.filter(|part| part.kind.form() == Form::Bolt)?;
+    threaded(case).zip(part.length)
+}
 
 /// The machine thread of the part, where it has one and it is known.
 fn threaded(case: &Case<'_>) -> Option<Thread> {

@@ -5,7 +5,7 @@ use super::specification::specification;
 use super::{Block, Heading, Look, Row, Sheet, inspection, price, threads};
 use crate::calculator::{Caution, FieldAbout, Finding, Mark, Verdict};
 use crate::order::reading::{self, Segment};
-use crate::order::{self, Assessed, Judged, ProcessAssessment};
+use crate::order::{self, Assessed, Judged, ProcessAssessment, demand::AGREE};
 use crate::quantity::letters::lower;
 use crate::rule::Instruction;
 use crate::sentence::capital;
@@ -23,7 +23,7 @@ pub(super) fn sheet(assessed: &Assessed, heading: &Heading) -> Sheet {
             sources.push(finding.source);
             sources.extend(&finding.also);
         }
-        middle.push(conditions(&taken.findings));
+        middle.push(first(&taken.findings));
         middle.extend(terms(&taken.findings));
         middle.extend(threads::block(assessed, judged, &mut sources));
         middle.push(coat(assessed, taken, judged, &mut sources));
@@ -151,18 +151,30 @@ fn judged_figures<'a>(assessed: &'a Assessed, judged: &Judged) -> Option<&'a Pro
 }
 
 /// What somebody has to prove or agree before the finish can be ordered.
-fn conditions(findings: &[Finding]) -> Block {
-    let asked = findings.iter().filter(|finding| matches!(finding.mark, Mark::Condition | Mark::NotJudged));
-    let mut rows: Vec<Row> = asked.map(|finding| tick(finding).room(&["proved by", "on"])).collect();
-    if rows.is_empty() {
-        rows.push(Row::said("", "Nothing has to be proved or agreed before the order."));
+fn first(findings: &[Finding]) -> Block {
+    let with_room = |test: fn(&Finding) -> bool, room| {
+        findings.iter().filter(move |finding| test(finding)).map(move |finding| tick(finding).room(room))
+    };
+    let is_asked = |finding: &Finding| matches!(finding.mark, Mark::Condition | Mark::NotJudged);
+    let mut rows: Vec<Row> = with_room(is_asked, &["proved by", "on"]).collect();
+    let agreed: Vec<Row> = with_room(is_agreed, &["agreed by", "on"]).collect();
+    match (rows.is_empty(), agreed.is_empty()) {
+        (true, true) => rows.push(Row::said("", "Nothing has to be proved or agreed before the order.")),
+        (true, false) => rows.push(Row::said("", "Nothing has to be proved. To agree before the order:")),
+        _ => {}
     }
+    rows.extend(agreed);
     Block::new("First to prove or agree", Look::Full, rows)
+}
+
+/// Whether a term of the order is agreed with somebody, and not only written on it.
+pub(super) fn is_agreed(finding: &Finding) -> bool {
+    finding.mark == Mark::Term && finding.text.starts_with(AGREE)
 }
 
 /// What goes on the order.
 fn terms(findings: &[Finding]) -> Option<Block> {
-    let terms = findings.iter().filter(|finding| finding.mark == Mark::Term);
+    let terms = findings.iter().filter(|finding| finding.mark == Mark::Term && !is_agreed(finding));
     let rows: Vec<Row> = terms.map(tick).collect();
     (!rows.is_empty()).then(|| Block::new("Terms of the order", Look::Full, rows))
 }
@@ -183,7 +195,7 @@ fn to_know(findings: &[Finding]) -> Option<Block> {
 fn coat(assessed: &Assessed, taken: &ProcessAssessment, judged: &Judged, sources: &mut Vec<Source>) -> Block {
     // The threads have a block of their own.
     let figures = taken.figures.iter().filter(|figure| figure.name != "Threads");
-    let mut rows: Vec<Row> = Vec::new();
+    let mut rows = vec![weight(assessed)];
     for figure in figures {
         sources.extend(figure.source);
         rows.push(Row::figure(figure));
@@ -191,6 +203,19 @@ fn coat(assessed: &Assessed, taken: &ProcessAssessment, judged: &Judged, sources
     rows.push(bake(assessed, judged));
     rows.extend(inspection::to_measure(assessed, judged, sources));
     Block::new("Coat and inspection", Look::Half, rows)
+}
+
+/// What a piece and the lot weigh before the coat.
+fn weight(assessed: &Assessed) -> Row {
+    let Some(mass) = assessed.judgement.mass() else {
+        return Row::said("Weight", "not known here: no shape of this part is published in these tables");
+    };
+    let each = if assessed.judgement.items.len() > 1 { "a set" } else { "a piece" };
+    let mut text = format!("{} {each}", order::weight(mass.kg()));
+    if let Some(quantity) = assessed.line.quantity {
+        text.push_str(&format!(", {} in all", order::weight(mass.kg() * f64::from(quantity))));
+    }
+    Row::said("Weight before the coat", text)
 }
 
 /// How the parts are baked, or what is to be settled of it.

@@ -104,8 +104,5 @@ pub(super) fn row(assessed: &Assessed, process: Process, prices: &Prices) -> Opt
 
 /// The steel of the whole order in kilograms, all parts of a set together.
 fn mass(assessed: &Assessed) -> Option<f64> {
-    let sets = f64::from(assessed.line.quantity?);
-    let items = assessed.judgement.items.iter();
-    let set = items.map(|item| Some(item.mass()?.kg() * f64::from(item.per_set))).sum::<Option<f64>>()?;
-    Some(set * sets)
+    Some(assessed.judgement.mass()?.kg() * f64::from(assessed.line.quantity?))
 }

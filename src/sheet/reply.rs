@@ -3,7 +3,7 @@
 use super::sources::without_sources;
 use super::specification::specification;
 use super::{Heading, job};
-use crate::calculator::{Mark, Verdict};
+use crate::calculator::{Finding, Mark, Verdict};
 use crate::order::{Assessed, Judged};
 
 /// The reply to an order.
@@ -31,18 +31,20 @@ pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
             let order = specification(assessed, judged).unwrap_or_default();
             text.push_str(&format!("We recommend this finish: {}\n", heading.units.sentence(&order)));
             text.extend(years(assessed, judged).map(|years| format!("{years}\n")));
-            let of = |marks: &[Mark]| {
-                let findings = process.findings.iter().filter(|finding| marks.contains(&finding.mark));
+            let of = |test: &dyn Fn(&Finding) -> bool| {
+                let findings = process.findings.iter().filter(|finding| test(finding));
                 findings.map(|finding| format!("- {}\n", without_sources(&finding.text))).collect::<String>()
             };
-            let conditions = of(&[Mark::NotJudged, Mark::Condition]);
-            if conditions.is_empty() {
-                text.push_str("Nothing has to be proved or agreed first.\n");
-            } else {
-                text.push_str("\nBefore we can go ahead we ask you for this:\n");
-                text.push_str(&conditions);
+            let conditions = of(&|finding| matches!(finding.mark, Mark::NotJudged | Mark::Condition));
+            let agreed = of(&job::is_agreed);
+            match (conditions.is_empty(), agreed.is_empty()) {
+                (true, true) => text.push_str("Nothing has to be proved or agreed first.\n"),
+                (true, false) => text.push_str("\nNothing has to be proved. This is to be agreed first:\n"),
+                _ => text.push_str("\nBefore we can go ahead we ask you for this:\n"),
             }
-            let terms = of(&[Mark::Term]);
+            text.push_str(&conditions);
+            text.push_str(&agreed);
+            let terms = of(&|finding| finding.mark == Mark::Term && !job::is_agreed(finding));
             if !terms.is_empty() {
                 text.push_str("\nThis goes on the order:\n");
                 text.push_str(&terms);

@@ -65,7 +65,8 @@ fn threads(assessed: &Assessed, judged: &Judged) -> Option<String> {
     let words = room_in_words(&case, mated.pair.room);
     let words = words.strip_prefix("order ").unwrap_or(&words);
     let line = &assessed.line;
-    if line.part.is_nut() || line.part.goes_into_a_tapped_hole() || mated.pair.room == Room::Ordered {
+    let is_of_bolt = matches!(mated.pair.room, Room::Ordered | Room::Bolt(_));
+    if line.part.is_nut() || line.part.goes_into_a_tapped_hole() || is_of_bolt {
         return Some(words.to_owned());
     }
     Some(format!("bolt thread {} before the coat; {words}", mated.pair.class))

@@ -2,7 +2,7 @@
 
 use super::{Block, Look, Row};
 use crate::calculator::gauges::{self, Gauges};
-use crate::calculator::{Calculator, Report};
+use crate::calculator::{Calculator, Mark, Report};
 use crate::order::{Assessed, Judged};
 use crate::process::Process;
 use crate::quantity::{Length, unit};
@@ -42,7 +42,10 @@ pub(super) fn block(assessed: &Assessed, judged: &Judged, sources: &mut Vec<Sour
             rows.push(if is_main { row } else { row.may_go() });
         }
     }
-    let after = report.findings.iter().filter(|finding| finding.text.starts_with("A coat of"));
+    // Whether the coat fits was judged already, on these very limits.
+    let after = report.findings.iter().filter(|finding| {
+        finding.mark < Mark::Condition && finding.text.starts_with("A coat of")
+    });
     rows.extend(after.map(|finding| Row::said("", finding.text.clone()).may_go()));
     let tap =
         report.figures.iter().filter(|figure| ["Tap", "Tap over size by"].contains(&figure.name.as_ref()));

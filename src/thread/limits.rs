@@ -137,6 +137,7 @@ impl BoltLimits {
             minor_max: self.minor_max + back,
             root_max: self.root_max + back,
             root_min: self.root_min.map(|root| root + back),
+            deviation: self.deviation.source.gives(self.deviation.value + back),
             ..self
         }
     }

@@ -131,3 +131,40 @@ fn what_is_no_list_is_told() {
     let ended = list.take(100).unwrap_err();
     assert!(matches!(ended, Unread::Endless(3)), "{ended}");
 }
+
+/// Columns that nobody here knows once were named only in one line beside the results.
+#[test]
+fn a_cell_under_an_unknown_heading_is_named_in_its_row() {
+    let list = "Pos;Description;Remark;Length (mm)\n10;M16 hex bolt 8.8;urgent;2-1/4\n20;M16 hex bolt 8.8;;60\n";
+    let rows = rows(list).unwrap();
+    assert_eq!(
+        cell(&rows[0], "not used"),
+        "2-1/4 (under “Length (mm)”: a fraction is in inches, and the heading says otherwise: write the unit in \
+         the cell); 10 (under “Pos”); urgent (under “Remark”)"
+    );
+    assert!(!rows[0].is_whole() && rows[0].wrong().is_some_and(|wrong| !wrong.contains("urgent")));
+    // A column that no list of orders needs is no reason to look at each of its rows.
+    assert_eq!(cell(&rows[1], "not used"), "20 (under “Pos”)");
+    assert!(rows[1].is_whole() && rows[1].wrong().is_none());
+}
+
+/// An M20 of 3 mm once was judged and weighed.
+#[test]
+fn a_bolt_no_longer_than_it_is_thick_is_asked() {
+    for (line, asked) in [
+        ("M20 hex bolt, length 3 mm, 8.8, C3, 400 pcs", true),
+        ("M20 x 20 hex bolt, 8.8, C3, 400 pcs", true),
+        ("M20 x 25 hex bolt, 8.8, C3, 400 pcs", false),
+        ("3/4-10 x 1/2 hex bolt, grade 5, C3, 400 pcs", true),
+        ("3/4-10 x 1 hex bolt, grade 5, C3, 400 pcs", false),
+        // A set screw has no head, and may be as short as this.
+        ("M10 x 8 set screw, 14H, C1, 400 pcs", false),
+    ] {
+        let row = row(line);
+        let first = cell(&row, "first");
+        assert_eq!(first.contains("ay the length again, with its unit"), asked, "{line}: {first}");
+        if asked {
+            assert_ne!(cell(&row, "hot-dip"), "Suits", "{line}");
+        }
+    }
+}

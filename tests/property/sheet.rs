@@ -346,3 +346,90 @@ fn a_code_reads_back_to_its_link() {
     }
     assert_eq!(code::code(&"x".repeat(2000)), None);
 }
+
+fn block<'a>(sheet: &'a Sheet, title: &str) -> Vec<&'a str> {
+    let block = sheet.blocks.iter().find(|block| block.title == title);
+    block.map_or_else(Vec::new, |block| block.rows.iter().map(|row| row.text.as_ref()).collect())
+}
+
+/// By the masses that the order has for one of each: 124.5 g for the bolt alone.
+#[test]
+fn what_a_piece_and_the_lot_weigh_is_on_the_sheet() {
+    let said = |line: &str| {
+        let sheet = job(&written(line)).on_paper();
+        rows(&sheet).find(|row| row.name.starts_with("Weight")).map(|row| row.text.to_string()).unwrap()
+    };
+    assert_eq!(said("M16 x 60 hex bolt, 8.8, C3, HDG, 400 pcs"), "125\u{a0}g a piece, 49.8\u{a0}kg in all");
+    assert_eq!(said("M16 x 60 hex bolt, 8.8, C3, HDG"), "125\u{a0}g a piece");
+    let set = said("500 sets M16 x 60 hex bolt, 8.8, with nut and washer, C3, HDG");
+    assert!(set.contains("g a set, ") && set.ends_with("kg in all"), "{set}");
+    let zinc = job(&written("M16 x 60 hex bolt, 8.8, C3, HDG, 400 pcs"));
+    assert!(rows(&zinc).any(|row| row.name == "Zinc on the lot"));
+}
+
+/// A bolt that was ordered smaller for its coat once was told to be cut smaller for it, by a quarter of the
+/// allowance of its class alone.
+#[test]
+fn a_thread_that_was_ordered_for_its_coat_is_not_judged_again() {
+    let mut made_smaller = 0;
+    for line in [
+        "3/8-16 x 2 hex bolt, grade 5, B633 SC3, C2, 100 pcs",
+        "1/4-20 x 1 hex bolt, grade 5, F1941 Fe/Zn 12, C2, 100 pcs",
+        "3/4-10 x 3 hex bolt, grade 5, B633 SC4, C2, 100 pcs",
+        "M8 x 30 hex bolt, 8.8, ISO 4042 20 µm, 100 pcs, C2",
+        "M12 x 60 hex bolt, 8.8, ISO 4042 8 µm thread 6e, C2, 400 pcs",
+        "M5 x 16 hex bolt 8.8, electroplated 12 µm, C2, 100 pcs",
+    ] {
+        let sheet = job(&written(line));
+        let text = sheet.to_string();
+        assert!(!text.contains("Cut it smaller") && !text.contains("does not pass GO"), "{text}");
+        assert!(text.contains("gauge the coated bolt with GO"), "{text}");
+        made_smaller += usize::from(text.contains("made smaller by"));
+        let lead = &sheet.blocks.iter().find(|block| block.look == Look::Lead).unwrap().rows[0].text;
+        assert!(lead.matches("before the coat").count() < 3 && lead.matches("6e").count() < 2, "{lead}");
+    }
+    assert!(made_smaller > 2);
+}
+
+/// Agreeing something once stood beside a sentence by which nothing has to be agreed.
+#[test]
+fn what_is_to_be_agreed_does_not_stand_beside_nothing() {
+    let mut agreed = 0;
+    for line in [
+        "1/2-13 x 3 hex bolt, grade 5, mechanical zinc class 12, C3, 400 pcs",
+        "M12 x 60 hex bolt 8.8, 6e, mechanical class 12, C2, 200 pcs",
+        "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs, HDG",
+    ] {
+        let assessed = written(line);
+        let sheet = job(&assessed);
+        let reply = reply::reply(&assessed, &heading(LINK));
+        let answer = &assessed.assessment.answer.text;
+        let first = block(&sheet, "First to prove or agree");
+        let terms = block(&sheet, "Terms of the order");
+        let is_agreed = first.iter().chain(&terms).any(|text| text.starts_with("Agree"));
+        agreed += usize::from(is_agreed);
+        assert_eq!(is_agreed, first.iter().any(|text| text.starts_with("Agree")), "{sheet}");
+        assert_eq!(first.iter().any(|text| text.contains("or agreed before")), !is_agreed, "{sheet}");
+        assert_eq!(reply.contains("or agreed first"), !is_agreed, "{reply}");
+        assert_eq!(answer.contains("Nothing to prove"), !is_agreed, "{answer}");
+        assert_eq!(answer.contains("To agree: the nuts"), is_agreed, "{answer}");
+    }
+    assert_eq!(agreed, 2);
+}
+
+/// B633 and B850 once asked for two bakes.
+#[test]
+fn one_bake_is_asked_for() {
+    for line in [
+        "1/2-13 x 3 hex bolt, grade 8, electroplated to B633, C2, 400 pcs",
+        "M12 x 60 hex bolt, 12.9, electroplated to B633, C2, 400 pcs",
+    ] {
+        let sheet = order_sheet(&written(line), JOB, &heading(LINK)).unwrap();
+        let bakes = block(&sheet, "Terms of the order").into_iter().filter(|text| text.contains("ake"));
+        let bakes: Vec<&str> = bakes.collect();
+        assert!(bakes.len() < 2, "{bakes:?}");
+        assert!(bakes.iter().all(|bake| bake.contains("190 to 220") && bake.contains("\u{a0}h, begun within")), "{bakes:?}");
+        let bake = rows(&sheet).find(|row| row.name == "Bake").unwrap();
+        assert!(bake.text.matches("ake").count() < 2, "{}", bake.text);
+    }
+}

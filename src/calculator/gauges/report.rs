@@ -62,7 +62,7 @@ fn after_coat(input: &Input, outcome: &Outcome) -> Finding {
         return Finding::new(Mark::Condition, text, gauge::after_plating(input.thread));
     }
     let text = format!(
-        "A coat of {max} does not pass GO {basic}, and need not: the bolt goes into a nut tapped over. Try it \
+        "A coat of {max} does not pass GO {basic}, and need not: the bolt goes into a wider nut. Try it \
          in its nuts, or in a ring gauge made to the nut's least sizes."
     );
     Finding::new(Mark::Note, text, GROWTH)

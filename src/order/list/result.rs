@@ -112,11 +112,7 @@ fn assessed(line: &OrderLine) -> Assessed {
     let answer = answer::answer(line, &judgement);
     let taken = judgement.processes.iter().find(|judged| Some(judged.process) == answer.recommended);
     // Nobody knows what a lot weighs of which nobody says how many.
-    let weight = line.quantity.and_then(|sets| {
-        judgement.items.iter().try_fold(Mass::from_kg(0.0), |sum, item| {
-            Some(sum + item.mass()? * (f64::from(item.per_set) * f64::from(sets)))
-        })
-    });
+    let weight = line.quantity.and_then(|sets| Some(judgement.mass()? * f64::from(sets)));
     Assessed {
         verdicts: judgement.processes.each_ref().map(Judged::verdict),
         in_the_way: judgement.processes.each_ref().map(in_the_way),

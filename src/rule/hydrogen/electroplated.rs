@@ -130,7 +130,15 @@ pub static B850_BAKE: Rule = Rule {
 /// ASTM B633: bake from 1200 MPa.
 pub static B633_BAKE: Rule = Rule {
     source: astm_b633::BAKE_FROM.source,
-    says: |_| Says::term(),
+    says: |_| {
+        // It stands beside B850, which says how.
+        Says::term().asking(Instruction::Bake(HeatTreatment {
+            from: astm_b850::TEMPERATURE.0,
+            to: Some(astm_b850::TEMPERATURE.1),
+            time: None,
+            within: Some(astm_b850::WITHIN.value),
+        }))
+    },
     test: Test::Steel(from_strength(astm_b633::BAKE_FROM)),
     words: Phrase::Text("bake after plating"),
     met: "ASTM B633 asks for no bake",
