@@ -37,17 +37,12 @@ pub use setup::{ABOUT, Level, Room, SHEET_FIELDS, Setup, Topic};
 /// How often an exercise is drawn again that stands on the sheet already.
 const REDRAWN: usize = 12;
 
-/// Reads what fixes a sheet, and sees that every topic named has something to ask.
+/// Reads what fixes a sheet.
 ///
 /// # Errors
-/// All the problems of its fields; a topic in which no fault can be planted.
+/// All the problems of its fields.
 pub fn read(draft: &Draft) -> Result<Setup, Problems> {
-    let setup = Setup::read(draft)?;
-    let empty = |topic: &&Topic| set(topic, setup.level, &mut Random::new(1)).is_none();
-    match setup.topics.iter().filter(|_| setup.level == Level::Error).find(empty) {
-        Some(topic) => Err(Problems::one(setup::without_faults(*topic))),
-        None => Ok(setup),
-    }
+    Setup::read(draft)
 }
 
 /// The exercises of a setup: the same for the same setup, everywhere and always.
@@ -79,14 +74,8 @@ impl Sheet {
                 })
             };
             // What stands on the sheet already is drawn again, while there is something else to ask.
-            let mut drawn = draw();
-            for _ in 0..REDRAWN {
-                let known = |one: &Exercise| exercises.iter().any(|other| one.asks_the_same(other));
-                if !drawn.as_ref().is_some_and(known) {
-                    break;
-                }
-                drawn = draw();
-            }
+            let is_new = |one: &Exercise| !exercises.iter().any(|other| one.asks_the_same(other));
+            let drawn = (0..=REDRAWN).find_map(|_| draw().filter(is_new));
             exercises.extend(drawn);
         }
         Self { setup: setup.clone(), exercises }

@@ -80,7 +80,7 @@ fn vary(about: &About, draft: &mut Draft, random: &mut Random) {
 }
 
 /// Another text for a field, or none where the one that stands there stays.
-fn varied(field: &FieldAbout, text: &str, random: &mut Random) -> Option<String> {
+pub fn varied(field: &FieldAbout, text: &str, random: &mut Random) -> Option<String> {
     match field.kind {
         Kind::Choice(choices) => {
             (random.below(3) == 0).then(|| random.pick(choices)).flatten().map(|choice| choice.key.to_owned())

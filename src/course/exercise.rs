@@ -53,6 +53,14 @@ pub enum Sought {
 }
 
 impl Exercise {
+    /// What a step that is shown is: one that is looked up with where it stands, so that it can be found.
+    pub fn said_of(step: &Step) -> Cow<'_, str> {
+        match step.formula.is_empty() {
+            true => format!("{} ({})", step.meaning, step.source).into(),
+            false => step.meaning.as_ref().into(),
+        }
+    }
+
     /// Whether another asks for the same with the same numbers.
     pub fn asks_the_same(&self, other: &Self) -> bool {
         (&self.givens, &self.shown, &self.paper, &self.questions)

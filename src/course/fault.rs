@@ -1,137 +1,263 @@
 //! Find the error: a working with one fault, which the student names.
+//!
+//! The fault stands in any step in which one can be made and seen: a usual slip in its sum, a value from
+//! another row of its table, a number that was copied wrongly. What rests on it goes on rightly from
+//! there ([`carried`]), so that no other step is wrong.
 
+use crate::calculator::{Kind, Reader, Report};
+use crate::quantity::{Shown, number, unit};
 use crate::sentence::capital;
-use crate::working::Step;
+use crate::working::{Step, Term, tree};
 
-use super::chain::{gives, needed, same};
-use super::draw::Case;
+use super::chain::{gives, same};
+use super::draw::{self, Case};
 use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
 use super::setup::Topic;
-use super::slip::{Slipped, Within, slipped, slips};
+use super::slip::{Slipped, Within, same_step, slipped, slips};
 use super::tolerance::near;
 
 /// The most steps that a working to look through has.
 const LONGEST: usize = 10;
+/// Other texts that are tried in each field for another row of a table.
+const OTHERS: usize = 3;
 
-/// A fault: the working with it, its place, what was done, and the right step.
+/// A step that is wrong.
 struct Fault {
-    steps: Vec<Step>,
-    place: usize,
+    step: Step,
+    /// What was done.
     name: &'static str,
-    right: Step,
+    /// What is right beside the result of the step.
+    rightly: Option<Term>,
 }
 
 /// A working of the case with one fault; `None` where nobody would slip in it.
 pub fn find_the_error(case: &Case, random: &mut Random) -> Option<Exercise> {
-    let slipped = slipped(case);
-    let mut faults = wrong_steps(case, &slipped);
-    let whole = carried_on(case, &slipped);
-    // Faults that are carried on to the end are rarer and better.
-    if !whole.is_empty() && (faults.is_empty() || random.below(2) == 0) {
-        faults = whole;
+    let steps = case.report.working.steps();
+    let length = steps.len().min(LONGEST);
+    if length < 2 {
+        return None;
     }
-    let at = random.below(faults.len());
-    let fault = faults.into_iter().nth(at)?;
-    let number = fault.place + 1;
-    let options = fault.steps.iter().map(|step| format!("{}: {}", step.name(), capital(&step.meaning)));
+    let slipped = slipped(case);
+    let rows = other_rows(case, random);
+    // Each step that can be wrong is as likely as each other, and so is each place of it in what is shown.
+    let mut places: Vec<usize> = (0..steps.len()).collect();
+    random.shuffle(&mut places);
+    places.into_iter().find_map(|place| {
+        let first = (place + 1).saturating_sub(length);
+        let last = place.min(steps.len() - length);
+        let from = first + random.below(last - first + 1);
+        let mut faults = faults(case, (&slipped, &rows), (from, place), random);
+        random.shuffle(&mut faults);
+        let fault =
+            faults.into_iter().find_map(|fault| Some((carried(steps, place, &fault.step)?, fault)))?;
+        exercise(case, steps.get(place)?, (from, length, place), fault)
+    })
+}
+
+fn exercise(
+    case: &Case,
+    right: &Step,
+    (from, length, place): (usize, usize, usize),
+    (steps, fault): (Vec<Step>, Fault),
+) -> Option<Exercise> {
+    let shown: Vec<Step> = steps.into_iter().skip(from).take(length).collect();
+    let number = place - from + 1;
+    let options = shown.iter().map(|step| format!("{}: {}", step.name(), capital(&step.meaning)));
+    let of_term =
+        fault.rightly.map_or_else(String::new, |term| format!("{} = {}, and ", term.name(), term.value));
     let question = Question {
         text: "One step of this working is wrong. Which?".to_owned(),
         sought: Sought::OneOf(options.collect(), number),
-        hint: "Put what is given beside each step, and do each sum again from the numbers it shows."
-            .to_owned(),
+        hint:
+            "Put what is given beside each step, look up what a table gives, and do each sum again from the \
+               numbers it shows."
+                .to_owned(),
         because: format!(
-            "Step {number}: {}. Rightly {} = {}.",
+            "Step {number}: {}. Rightly {of_term}{} = {}.",
             fault.name,
-            fault.right.name(),
-            fault.right.result
+            right.name(),
+            right.result
         ),
-        working: vec![fault.right],
+        working: vec![right.clone()],
     };
     Some(Exercise {
         topic: Topic::Calculator(case.entry),
         scene: "A colleague hands over this working to be checked before it goes out.".to_owned(),
         givens: case.givens(),
-        shown: fault.steps,
+        shown,
         paper: Vec::new(),
         questions: vec![question],
         opens: case.entry.link(&case.draft).ok(),
     })
 }
 
-/// Steps whose result a slip has changed, with what leads to them.
-fn wrong_steps(case: &Case, slipped: &[Slipped]) -> Vec<Fault> {
+/// What may be wrong in a step, where only what stands from another one on is shown.
+fn faults(
+    case: &Case,
+    (slipped, rows): (&[Slipped], &[Report]),
+    (from, place): (usize, usize),
+    random: &mut Random,
+) -> Vec<Fault> {
     let steps = case.report.working.steps();
-    let mut faults = Vec::new();
-    for (at, right) in steps.iter().enumerate().filter(|(_, step)| !step.formula.is_empty()) {
-        let needed = needed(steps, at);
-        if !(2..=LONGEST).contains(&needed.len()) {
-            continue;
-        }
-        for slip in
-            slips(case, slipped, at, Within::Step).iter().filter(|slip| slip.value.unit == right.result.unit)
-        {
-            let mut shown = needed.clone();
-            let place = shown.len() - 1;
-            if let Some(last) = shown.last_mut() {
-                last.result = slip.value;
-            }
-            faults.push(Fault { steps: shown, place, name: slip.name, right: right.clone() });
-        }
+    let Some(right) = steps.get(place) else { return Vec::new() };
+    // Of two that are called the same nobody could say which is wrong.
+    let alike = |step: &&Step| {
+        (step.symbol, &step.meaning, step.source) == (right.symbol, &right.meaning, right.source)
+    };
+    if steps.iter().filter(alike).count() > 1 && right.formula.is_empty() {
+        return Vec::new();
     }
-    faults
-}
-
-/// Workings that begin with a slip and go on with it rightly: the first step that is another one is wrong.
-fn carried_on(case: &Case, slipped: &[Slipped]) -> Vec<Fault> {
-    let steps = case.report.working.steps();
-    let mut faults = Vec::new();
-    for (row, report) in slipped.iter().filter(|(row, _)| row.carries_on()) {
-        let others = report.working.steps();
-        let alike = others.len() == steps.len()
-            && steps
-                .iter()
-                .zip(others)
-                .all(|(one, other)| (one.symbol, one.formula) == (other.symbol, other.formula));
-        let first = steps.iter().zip(others).position(|(one, other)| differ(one, other));
-        let (Some(first), true) = (first, alike) else { continue };
-        // It has to be seen, or it is none.
-        let seen = steps.get(first).zip(others.get(first)).is_some_and(|(right, wrong)| {
-            let number = wrong.result.unit.convert(wrong.result.rounded(), right.result.unit);
-            number.is_some_and(|number| !near(right.result, number))
+    let with = |result: Shown, name: &'static str| {
+        let step = Step { result, ..right.clone() };
+        Fault { step, name, rightly: None }
+    };
+    let usual = slips(case, slipped, place, Within::Step).into_iter();
+    let mut faults: Vec<Fault> = usual
+        .filter(|slip| slip.value.unit == right.result.unit)
+        .map(|slip| with(slip.value, slip.name))
+        .collect();
+    // What people do is better than what they may do.
+    if !faults.is_empty() && random.below(3) > 0 {
+        return faults;
+    }
+    if right.formula.is_empty() {
+        let others = rows.iter().filter_map(|report| {
+            let others = report.working.steps();
+            let other = others.get(same_step(steps, place, others)?)?;
+            let number = in_unit_of(right.result, other.result)?;
+            let is_seen = other.source == right.source && !near(right.result, number);
+            is_seen.then(|| with(Shown { number, ..right.result }, "another row of the table was read"))
         });
-        if !seen || !row.acts_in(steps, first, others) {
-            continue;
-        }
-        let from = first.saturating_sub(LONGEST / 2);
-        let to = others.len().min(from + LONGEST);
-        let follows = (first + 1..to).all(|at| follows(steps, others, at));
-        let shown: Vec<Step> = others.iter().take(to).skip(from).cloned().collect();
-        if let (Some(right), 2.., true) = (steps.get(first), shown.len(), follows) {
-            faults.push(Fault { steps: shown, place: first - from, name: row.name(), right: right.clone() });
-        }
+        faults.extend(others);
+    }
+    // Whoever does the sum again sees it.
+    let written = swapped(right.result).filter(|_| redone(right, right).is_some());
+    let written = written.filter(|number| is_like(right.result, *number));
+    faults.extend(written.map(|number| {
+        with(Shown { number, ..right.result }, "the result was written with two of its digits swapped")
+    }));
+    let givens = case.givens();
+    for (at, term) in right.terms.iter().enumerate() {
+        let before = steps.iter().take(place).skip(from);
+        let stands = givens.iter().any(|(_, text)| is_given(text, term.value))
+            || before.into_iter().any(|step| gives(step, term.symbol, term.value));
+        let copied = swapped(term.value).filter(|_| stands).and_then(|number| {
+            let mut step = right.clone();
+            step.terms.get_mut(at)?.value.number = number;
+            step.result.number = redone(right, &step)?;
+            is_like(right.result, step.result.number).then_some(step)
+        });
+        faults.extend(copied.map(|step| Fault {
+            step,
+            name: "a number was copied with two of its digits swapped",
+            rightly: Some(term.clone()),
+        }));
     }
     faults
 }
 
-/// Whether a step of the wrong working differs only by what earlier steps of it gave: else it is a
-/// second place where the fault could be named.
-fn follows(steps: &[Step], others: &[Step], at: usize) -> bool {
-    let (Some(right), Some(wrong)) = (steps.get(at), others.get(at)) else { return true };
-    if !differ(right, wrong) {
-        return true;
+/// The case solved with a few other texts, each by itself: what stands in other rows of the tables.
+fn other_rows(case: &Case, random: &mut Random) -> Vec<Report> {
+    let fields = case.entry.about.fields;
+    let reader = Reader::new(fields, &case.draft);
+    let mut rows = Vec::new();
+    for field in fields.iter().filter(|field| reader.asked(field)) {
+        let own = case.draft.get(field.key).unwrap_or_default();
+        for _ in 0..OTHERS {
+            let other = match field.kind {
+                Kind::Choice(choices) => random.pick(choices).map(|choice| choice.key.to_owned()),
+                _ => draw::varied(field, own, random),
+            };
+            let Some(other) = other.filter(|other| other != own) else { continue };
+            let mut draft = case.draft.clone();
+            draft.set(field.key, other);
+            rows.extend(case.entry.evaluate(&draft));
+        }
     }
-    let pairs = right.terms.iter().zip(&wrong.terms);
-    let mut differing =
-        pairs.filter(|(one, other)| !same(one.value, other.value)).map(|(_, other)| other).peekable();
-    differing.peek().is_some()
-        && differing.all(|term| others.iter().take(at).any(|step| gives(step, term.symbol, term.value)))
+    rows
 }
 
-/// Whether two steps of one name and formula have other values: digits that are shown of the same value make
-/// no other step.
-fn differ(one: &Step, other: &Step) -> bool {
-    !same(one.result, other.result)
-        || one.terms.len() != other.terms.len()
-        || one.terms.iter().zip(&other.terms).any(|(one, other)| !same(one.value, other.value))
+/// All steps from a wrong one on: each sum that rests on it done again from the numbers it then shows. `None`
+/// where that is not possible, or no step of it would be believed.
+fn carried(steps: &[Step], place: usize, wrong: &Step) -> Option<Vec<Step>> {
+    let mut carried = steps.to_vec();
+    carried.get_mut(place)?.clone_from(wrong);
+    for at in place + 1..steps.len() {
+        let mut step = steps.get(at)?.clone();
+        let mut rests = false;
+        for term in &mut step.terms {
+            let earlier = steps.iter().take(at).rposition(|step| gives(step, term.symbol, term.value));
+            let Some(now) = earlier.and_then(|at| carried.get(at)).map(|step| step.result) else { continue };
+            if !same(term.value, now) {
+                term.value.number = in_unit_of(term.value, now)?;
+                rests = true;
+            }
+        }
+        if rests {
+            let right = steps.get(at)?;
+            step.result.number = redone(right, &step)?;
+            let believed = step.result.number.is_finite()
+                && step.result.rounded() != 0.0
+                && step.result.number.signum() == right.result.number.signum();
+            if !believed {
+                return None;
+            }
+            carried.get_mut(at)?.clone_from(&step);
+        }
+    }
+    Some(carried)
+}
+
+/// A step with other numbers done again; nothing where its sum is not what the right one shows.
+fn redone(right: &Step, changed: &Step) -> Option<f64> {
+    let shown = right.result.displayed();
+    let half = 0.5 * 10f64.powi(-i32::from(right.result.decimals));
+    let comes_out = (sum(right)? - shown).abs() <= half * (1.0 + 1e-6) + 1e-12 * shown.abs();
+    comes_out.then(|| sum(changed))?
+}
+
+/// What the sum of a step comes to from the numbers it shows.
+fn sum(step: &Step) -> Option<f64> {
+    let pieces = step.segments();
+    let put_in = |symbol: &str| {
+        step.terms.iter().find(|term| term.symbol == symbol).map(|term| term.value.displayed())
+    };
+    tree(&pieces).filter(|_| !step.formula.is_empty())?.value(&put_in)
+}
+
+/// Whether a wrong number may stand for a right one: seen, and believed.
+fn is_like(right: Shown, number: f64) -> bool {
+    let wrong = Shown { number, ..right };
+    number.is_finite()
+        && number.signum() == right.number.signum()
+        && wrong.rounded() != 0.0
+        && !near(right, number)
+}
+
+fn in_unit_of(right: Shown, other: Shown) -> Option<f64> {
+    other.unit.convert(other.number, right.unit).or((other.unit == right.unit).then_some(other.number))
+}
+
+/// Whether a given text is this value, in whatever unit of its quantity.
+fn is_given(text: &str, value: Shown) -> bool {
+    let (digits, written) = number::split_unit(text);
+    let units = unit::ALL.iter().copied().chain([value.unit]);
+    let mut units = units.filter(|unit| unit.dimension == value.unit.dimension && unit.is_written(written));
+    let (Ok(number), Some(unit)) = (number::read_number(digits), units.next()) else { return false };
+    same(value, Shown { number, unit, decimals: value.decimals })
+}
+
+/// The number with two neighbouring digits swapped, as a hurried hand copies it.
+fn swapped(value: Shown) -> Option<f64> {
+    let digits = value.digits();
+    let bytes = digits.as_bytes();
+    let is_digit = |byte: &u8| byte.is_ascii_digit();
+    let at = bytes.windows(2).position(|two| {
+        let [one, other] = two else { return false };
+        is_digit(one) && is_digit(other) && one != other && *other != b'0'
+    })?;
+    let mut copied = bytes.to_vec();
+    copied.swap(at, at + 1);
+    String::from_utf8(copied).ok()?.parse().ok()
 }

@@ -134,13 +134,24 @@ fn differences(lines: &[Line], others: &[Line], of: &'static str) -> Vec<Fault> 
                 }
                 let text = planted.join(" ");
                 if ranges_run_upwards(&text) {
-                    let bare = |word: &str| word.trim_end_matches([',', ';', '.', ':']).to_owned();
-                    faults.push(Fault { at, text, right: bare(one), wrong: bare(other), of });
+                    let [right, wrong] = [&line.text, &text].map(|text| clause(text, place));
+                    faults.push(Fault { at, text, right, wrong, of });
                 }
             }
         }
     }
     faults
+}
+
+/// The part of a line that a word stands in, as the sheet says it: with its unit, and what it is of.
+fn clause(text: &str, place: usize) -> String {
+    let words: Vec<&str> = text.split(' ').collect();
+    let ends = |word: &&str| word.ends_with([';', ',', ':', '.']);
+    let (before, from_here) = words.split_at(place.min(words.len()));
+    let from = before.iter().rposition(ends).map_or(0, |at| at + 1);
+    let to = from_here.iter().position(ends).map_or(words.len(), |at| place + at + 1);
+    let clause = words.get(from..to).unwrap_or_default().join(" ");
+    clause.trim_end_matches([',', ';', '.', ':']).to_owned()
 }
 
 /// The unit of a figure: its own, or that of the end of its range.
@@ -201,7 +212,7 @@ fn exercise(
     let paper: Vec<(String, String)> = shown.iter().map(told).collect();
     let wrong = paper.get(number - 1)?;
     let because = format!(
-        "Line {number}, {}: rightly {}; {} is that of an order that says {}. {}{source}.",
+        "Line {number}, {}: rightly “{}”; “{}” stands on the sheet of an order that says {}. {}{source}.",
         wrong.0,
         fault.right,
         fault.wrong,

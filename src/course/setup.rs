@@ -1,8 +1,8 @@
 //! What fixes a sheet: its number, what it is drawn from, how many exercises, and their level.
 
 use crate::calculator::{
-    About, Draft, Entry, Fault, Field, FieldAbout, Missed, Problem, Problems, REGISTER, RawText, Reader,
-    Writer, choices, find,
+    About, Draft, Entry, Fault, Field, FieldAbout, Missed, Problems, REGISTER, RawText, Reader, Writer,
+    choices, find,
 };
 use crate::quantity::letters::lower;
 
@@ -148,15 +148,6 @@ impl Setup {
         let fit: Vec<_> = all.iter().copied().filter(drawn).collect();
         if fit.is_empty() { all } else { fit }
     }
-}
-
-/// What is wrong where a fault is to be found in what is only looked up.
-pub(super) fn without_faults(topic: Topic) -> Problem {
-    let text = format!(
-        "{} has no working of several steps in which a fault could be planted; take it out, or choose another level",
-        topic.key()
-    );
-    FROM.problem(Fault::Conflict(text))
 }
 
 fn read(reader: &mut Reader<'_>) -> Result<Setup, Missed> {

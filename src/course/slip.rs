@@ -186,18 +186,6 @@ pub fn slips(case: &Case, slipped: &[Slipped], at: usize, within: Within) -> Vec
 }
 
 impl Row {
-    /// What was done.
-    pub fn name(&self) -> &'static str {
-        self.0
-    }
-
-    /// Whether the working that it leads to hangs together, with the wrong value as if it had been given.
-    pub fn carries_on(&self) -> bool {
-        matches!(self.1, Of::Any) && !matches!(self.2, Change::Fields(..))
-    }
-}
-
-impl Row {
     /// Whether what it changes goes into a step itself: a value that no sum before it gave, or a number that is
     /// looked up in a table under another unit.
     pub fn acts_in(&self, steps: &[Step], at: usize, others: &[Step]) -> bool {
@@ -293,7 +281,7 @@ fn changed(case: &Case, change: Change) -> Vec<Report> {
 
 /// The place of the step of another working that stands for this one: of the same name and formula, at the
 /// same place among those.
-fn same_step(steps: &[Step], at: usize, others: &[Step]) -> Option<usize> {
+pub fn same_step(steps: &[Step], at: usize, others: &[Step]) -> Option<usize> {
     let step = steps.get(at)?;
     let alike = |other: &Step| other.symbol == step.symbol && other.formula == step.formula;
     let place = steps.iter().take(at).filter(|step| alike(step)).count();

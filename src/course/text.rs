@@ -9,11 +9,15 @@ impl Sheet {
     /// What the sheet is.
     pub fn title(&self) -> String {
         let setup = &self.setup;
-        let exercises = if setup.count == 1 { "exercise" } else { "exercises" };
+        let count = self.exercises.len();
+        let exercises = if count == 1 { "exercise" } else { "exercises" };
+        let fewer = match setup.count as usize > count {
+            true => format!(" ({} were asked for, and no more differ from each other)", setup.count),
+            false => String::new(),
+        };
         format!(
-            "Sheet {}: {} {exercises}, {}, from {}",
+            "Sheet {}: {count} {exercises}{fewer}, {}, from {}",
             setup.number,
-            setup.count,
             setup.level.label().to_ascii_lowercase(),
             setup.from()
         )
@@ -76,7 +80,7 @@ pub(super) fn write_task(f: &mut fmt::Formatter<'_>, exercise: &Exercise) -> fmt
         writeln!(f, "  Line {}, {name}: {text}", place + 1)?;
     }
     for (place, step) in exercise.shown.iter().enumerate() {
-        writeln!(f, "  Step {}, {}: {step}", place + 1, step.meaning)?;
+        writeln!(f, "  Step {}, {}: {step}", place + 1, Exercise::said_of(step))?;
     }
     Ok(())
 }

@@ -198,9 +198,7 @@ pub static LENGTH_UNLIKELY: Rule = Rule {
     topic: Topic::Load,
     process: None,
     source: practice::LONGER_THAN_THICK,
-    when: When::If(|case| {
-        bolt_and_length(case).is_some_and(|(thread, length)| length <= thread.diameter())
-    }),
+    when: When::If(|case| bolt_and_length(case).is_some_and(|(thread, length)| length <= thread.diameter())),
     says: |_| Says::only(Mark::NotJudged),
     words: Phrase::By(|case, _, text| {
         if let Some((thread, length)) = bolt_and_length(case) {

@@ -43,9 +43,10 @@ pub(super) fn block(assessed: &Assessed, judged: &Judged, sources: &mut Vec<Sour
         }
     }
     // Whether the coat fits was judged already, on these very limits.
-    let after = report.findings.iter().filter(|finding| {
-        finding.mark < Mark::Condition && finding.text.starts_with("A coat of")
-    });
+    let after = report
+        .findings
+        .iter()
+        .filter(|finding| finding.mark < Mark::Condition && finding.text.starts_with("A coat of"));
     rows.extend(after.map(|finding| Row::said("", finding.text.clone()).may_go()));
     let tap =
         report.figures.iter().filter(|figure| ["Tap", "Tap over size by"].contains(&figure.name.as_ref()));

@@ -135,7 +135,8 @@ fn what_is_no_list_is_told() {
 /// Columns that nobody here knows once were named only in one line beside the results.
 #[test]
 fn a_cell_under_an_unknown_heading_is_named_in_its_row() {
-    let list = "Pos;Description;Remark;Length (mm)\n10;M16 hex bolt 8.8;urgent;2-1/4\n20;M16 hex bolt 8.8;;60\n";
+    let list =
+        "Pos;Description;Remark;Length (mm)\n10;M16 hex bolt 8.8;urgent;2-1/4\n20;M16 hex bolt 8.8;;60\n";
     let rows = rows(list).unwrap();
     assert_eq!(
         cell(&rows[0], "not used"),

@@ -428,7 +428,10 @@ fn one_bake_is_asked_for() {
         let bakes = block(&sheet, "Terms of the order").into_iter().filter(|text| text.contains("ake"));
         let bakes: Vec<&str> = bakes.collect();
         assert!(bakes.len() < 2, "{bakes:?}");
-        assert!(bakes.iter().all(|bake| bake.contains("190 to 220") && bake.contains("\u{a0}h, begun within")), "{bakes:?}");
+        assert!(
+            bakes.iter().all(|bake| bake.contains("190 to 220") && bake.contains("\u{a0}h, begun within")),
+            "{bakes:?}"
+        );
         let bake = rows(&sheet).find(|row| row.name == "Bake").unwrap();
         assert!(bake.text.matches("ake").count() < 2, "{}", bake.text);
     }

@@ -213,21 +213,45 @@ mod tests {
         let rows = [
             ("Item|Part|Product|Bauteil|pieza|prodotto", "stud", "stud"),
             ("Bezeichnung|Artikel|Désignation|descripción|denominazione|Article", "M16 stud", "M16 stud"),
-            ("Diameter (mm)|Dia mm|Ø/mm|Durchmesser [mm]|Diamètre (mm)|diametro in mm|d, mm", "16", "diameter 16 mm"),
+            (
+                "Diameter (mm)|Dia mm|Ø/mm|Durchmesser [mm]|Diamètre (mm)|diametro in mm|d, mm",
+                "16",
+                "diameter 16 mm",
+            ),
             ("Diameter|Dia.|DIA|Nenndurchmesser", "16", "diameter 16 mm"),
             ("Diameter (in)|Dia (inches)|Durchmesser/Zoll", "3/4", "diameter 3/4 in"),
             ("Diameter|dia.", "M16", "M16"),
             ("Size|Gewinde|Abmessung|filetage|rosca|filettatura|Größe", "M16 x 60", "M16 x 60"),
-            ("Length (mm)|Länge/mm|LAENGE [mm]|Länge in mm|Length mm|Longueur (mm)|lunghezza (mm)", "60", "length 60 mm"),
-            ("Length (in)|length [inches]|Length in|Länge (Zoll)|longueur (pouces)", "2-1/2", "length 2-1/2 in"),
-            ("Life (years)|Design life|Service life|Nutzungsdauer|Standzeit (Jahre)|durée de vie|vida útil (años)|durata", "15", "15 years"),
-            ("Stückzahl|Menge|Qty.|Quantity (pcs)|Menge/Stk|quantité|Cantidad|quantità|No. of pieces", "400", "400 pcs"),
+            (
+                "Length (mm)|Länge/mm|LAENGE [mm]|Länge in mm|Length mm|Longueur (mm)|lunghezza (mm)",
+                "60",
+                "length 60 mm",
+            ),
+            (
+                "Length (in)|length [inches]|Length in|Länge (Zoll)|longueur (pouces)",
+                "2-1/2",
+                "length 2-1/2 in",
+            ),
+            (
+                "Life (years)|Design life|Service life|Nutzungsdauer|Standzeit (Jahre)|durée de vie|vida útil (años)|durata",
+                "15",
+                "15 years",
+            ),
+            (
+                "Stückzahl|Menge|Qty.|Quantity (pcs)|Menge/Stk|quantité|Cantidad|quantità|No. of pieces",
+                "400",
+                "400 pcs",
+            ),
             ("Werkstoff|Güte|Steel|Steel/Grade|acier|acero|acciaio", "A325", "A325"),
             ("Festigkeitsklasse|Property class|classe de qualité|clase de resistencia", "8.8", "class 8.8"),
             ("Hardness (HRC)|Härte [HRC]|dureté/HRC", "32", "32 HRC"),
             ("Tensile strength (MPa)|Zugfestigkeit [N/mm²]|Rm (MPa)", "830", "830 MPa"),
             ("Umgebung|Standort|Environment|Corrosivity category|environnement|ambiente", "C3", "C3"),
-            ("Finish|Coating|Surface treatment|Oberfläche|revêtement|recubrimiento|rivestimento", "HDG", "HDG"),
+            (
+                "Finish|Coating|Surface treatment|Oberfläche|revêtement|recubrimiento|rivestimento",
+                "HDG",
+                "HDG",
+            ),
             ("Coat (µm)|Beschichtung [um]", "50", "50 µm"),
         ];
         for (headings, cell, says) in rows {

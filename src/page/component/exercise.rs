@@ -82,8 +82,10 @@ pub fn task(exercise: &Exercise) -> Html {
             </li>
         }
     };
-    let shown =
-        exercise.shown.iter().map(|step| html! { <li>{ step.meaning.to_string() }{ sum(step) }</li> });
+    let shown = exercise
+        .shown
+        .iter()
+        .map(|step| html! { <li>{ Exercise::said_of(step).into_owned() }{ sum(step) }</li> });
     let line =
         |(name, text): &(String, String)| html! { <li><b>{ name.clone() }</b>{ ": " }{ text.clone() }</li> };
     html! {

@@ -51,7 +51,9 @@ impl Column {
             Numbers::Usual => None,
             Numbers::In(unit) => Some(unit),
             Numbers::Other => {
-                return Cell::LeftOut("the heading makes something else of its numbers: write the unit in the cell");
+                return Cell::LeftOut(
+                    "the heading makes something else of its numbers: write the unit in the cell",
+                );
             }
         };
         if is_fraction && matches!(unit, Some("mm" | "cm" | "m" | "µm")) {
@@ -80,7 +82,9 @@ impl Column {
             }
             (Says::Hardness, None) => return Cell::LeftOut("write the scale, as in 32 HRC"),
             (Says::Tensile, None) => return Cell::LeftOut("write the unit, as in 830 MPa"),
-            (Says::Coat | Says::Steel | Says::Hardness | Says::Tensile, Some(unit)) => format!("{cell} {unit}"),
+            (Says::Coat | Says::Steel | Says::Hardness | Says::Tensile, Some(unit)) => {
+                format!("{cell} {unit}")
+            }
             (Says::Coat, None) => format!("coat {cell}"),
             (Says::Steel, None) => format!("{class} {cell}"),
             (Says::Nut, _) => self.mate_of("nut", cell, class),
@@ -108,8 +112,7 @@ impl Column {
 }
 
 /// What people write into a cell where there is none, and where there is one.
-const NONE: [&str; 12] =
-    ["-", "–", "—", "--", "no", "none", "n/a", "na", "without", "nein", "keine", "ohne"];
+const NONE: [&str; 12] = ["-", "–", "—", "--", "no", "none", "n/a", "na", "without", "nein", "keine", "ohne"];
 const YES: [&str; 5] = ["x", "yes", "y", "ja", "with"];
 
 /// Whether a diameter is written as a number with its unit, and not as a thread.
