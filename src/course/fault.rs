@@ -151,7 +151,7 @@ fn faults(
         faults.extend(copied.map(|step| Fault {
             step,
             name: "a number was copied with two of its digits swapped",
-            rightly: Some(term.clone()),
+            rightly: Some(*term),
         }));
     }
     faults
