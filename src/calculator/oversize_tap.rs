@@ -108,7 +108,7 @@ impl Calculator for OversizeTap {
         };
         let allowance = match room {
             Room::Ordered | Room::Bolt(_) => Allowance::Standard,
-            Room::NutG => Allowance::Own(case.mated()?.fit.nut.deviation.value),
+            Room::NutG => Allowance::Own(case.mated()?.pair.nut.deviation.value),
             Room::Tapped(allowance) => allowance,
             // The same room, made in the nut instead of on the bolt.
             Room::Smaller(by) => Allowance::Own(by),

@@ -244,8 +244,7 @@ pub(super) fn mating(thread: Thread, bolt_class: ToleranceClass, allowance: Allo
     let part = Part::of_pair(thread, bolt_class, allowance.class());
     let case = Case { part: Some(&part), ..Case::of(Process::HotDip) };
     let ruling = rule::rule(Key::Mating).judge(&case)?;
-    (ruling.says.mark == Mark::Bar)
-        .then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
+    (ruling.says.mark == Mark::Bar).then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
 }
 
 /// That too little thread is left, by the rule of the fit; nothing where enough is, or where the limits are
@@ -254,17 +253,18 @@ pub(super) fn overlap(thread: Thread, bolt_class: ToleranceClass, allowance: All
     let bare = limits::bolt(thread, bolt_class).ok()?;
     let nut = overtap::nut(thread, allowance).ok()?.limits;
     // How much thread is left does not hang on a coat.
+    let worst = fit::room(bare.greatest(), nut.least(), 0.0);
     let mated = Mated {
         pair: pair::Pair { room: Room::Tapped(allowance), class: bolt_class, bolt: bare, nut },
-        fit: fit::fit(bare, Coat::even(Length::ZERO, Length::ZERO), nut),
+        worst,
+        assembly: worst.assembly(Length::ZERO),
         overlap: fit::overlap(bare.major.min, nut.minor.max, thread.pitch()),
     };
     let found = Found::Takes(Box::new(mated));
     let part = Part::of_pair(thread, bolt_class, allowance.class());
     let case = Case { part: Some(&part), fit: Some(&found), ..Case::of(Process::HotDip) };
     let ruling = rule::rule(Key::Overlap).judge(&case)?;
-    (ruling.says.mark == Mark::Bar)
-        .then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
+    (ruling.says.mark == Mark::Bar).then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
 }
 
 /// The headline of a pair that is ruled out: why it is, and no advice; nothing where no finding bars it.

@@ -68,15 +68,32 @@ fn class_named(classes: &'static [CoatClass], name: &str) -> Option<&'static Coa
     classes.iter().find(|class| class.name == name)
 }
 
-/// A class with its maximum thickness.
+/// A class with its thickness.
 fn of_class(class: &'static CoatClass, choice: Choice) -> Option<Offer> {
-    let min = class.single?.thickness;
-    let (max, max_source) = match (class.average_max, class.process) {
-        (Some(limit), _) => (limit.thickness, class.source(&limit)),
-        (None, Process::HotDip) => (hotdip_process::SPUN_COAT.value.1, hotdip_process::SPUN_COAT.source),
-        (None, _) => (min * HALF_AGAIN, HALF_AGAIN_SOURCE),
+    let Thickness { min, max } = thickness(class)?;
+    let max_source = match (class.average_max, class.process) {
+        (Some(limit), _) => class.source(&limit),
+        (None, Process::HotDip) => hotdip_process::SPUN_COAT.source,
+        (None, _) => HALF_AGAIN_SOURCE,
     };
     Some(Offer { class, min, max, max_source, choice })
+}
+
+/// The minimum thickness of a class, and the maximum to reckon with.
+#[derive(Clone, Copy)]
+struct Thickness {
+    min: Length,
+    max: Length,
+}
+
+fn thickness(class: &CoatClass) -> Option<Thickness> {
+    let min = class.single.as_ref()?.thickness;
+    let max = match (&class.average_max, class.process) {
+        (Some(limit), _) => limit.thickness,
+        (None, Process::HotDip) => hotdip_process::SPUN_COAT.value.1,
+        (None, _) => min * HALF_AGAIN,
+    };
+    Some(Thickness { min, max })
 }
 
 /// The offer with the thicker maximum of a part that is not spun.
@@ -129,42 +146,38 @@ fn graded(
     let usual = chosen == Choice::ForPlace;
     // Where nobody wants years, the class is one that a published nut takes.
     let published = usual && search.is_some_and(Search::has_published_nut);
-    let ways = |offer: &Offer| match ways(line, process, offer.min, chosen) {
+    let ways = |min| match ways(line, process, min, chosen) {
         Ways::AnyNut if published => Ways::PublishedNut,
         ways => ways,
     };
-    let fits = |offer: &Offer| {
-        let takes = |search: &Search| search.takes(process, (offer.min, offer.max), ways(offer), usual);
-        match search {
-            Some(search) => takes(search) != Some(false),
-            // Where nobody says the thread, plate is no thicker than most of them take.
-            None => process != Process::Electroplated || !line.part.has_mate() || offer.min <= THICKEST_PLATE,
-        }
+    let fits = |of: Thickness| match search {
+        Some(search) => search.takes(process, (of.min, of.max), ways(of.min), usual) != Some(false),
+        // Where nobody says the thread, plate is no thicker than most of them take.
+        None => process != Process::Electroplated || !line.part.has_mate() || of.min <= THICKEST_PLATE,
     };
-    let is_enough = |offer: &Offer| offer.min.um() >= needed.um() - 1e-9;
-    let mut offers = thin_to_thick(classes).filter_map(|class| of_class(class, chosen));
-    let mut thickest = offers.next()?;
+    let is_enough = |of: Thickness| of.min.um() >= needed.um() - 1e-9;
+    let all = || thin_to_thick(classes).filter_map(|class| Some((class, thickness(class)?)));
+    let mut rising = all();
+    let (mut class, mut thickest) = rising.next()?;
+    let mut made = ways(thickest.min);
     // The thinnest stands even where it does not fit: the fit then says why.
     let mut known_to_fit = true;
-    while !is_enough(&thickest) {
-        let Some(offer) = offers.next() else { break };
+    while !is_enough(thickest) {
+        let Some((next, thicker)) = rising.next() else { break };
+        let made_for_next = ways(thicker.min);
         // What takes a coat takes a thinner one in the same ways, so a thicker one may answer for it.
-        if !known_to_fit && ways(&offer) != ways(&thickest) && !fits(&thickest) {
+        if !known_to_fit && made_for_next != made && !fits(thickest) {
             break;
         }
-        (thickest, known_to_fit) = (offer, false);
+        (class, thickest, made, known_to_fit) = (next, thicker, made_for_next, false);
     }
-    if known_to_fit || fits(&thickest) {
-        let choice = if is_enough(&thickest) { chosen } else { Choice::Thickest };
-        return Some(Offer { choice, ..thickest });
+    if known_to_fit || fits(thickest) {
+        return of_class(class, if is_enough(thickest) { chosen } else { Choice::Thickest });
     }
-    thickest_that(fits, thin_to_thick(classes).filter_map(|class| of_class(class, Choice::Thickest)))
-}
-
-/// The thickest up to the first that does not fit; the thinnest stands in any case.
-fn thickest_that(fits: impl Fn(&Offer) -> bool, mut offers: impl Iterator<Item = Offer>) -> Option<Offer> {
-    let thinnest = offers.next()?;
-    Some(offers.take_while(fits).last().unwrap_or(thinnest))
+    // The thickest up to the first that does not fit; the thinnest stands in any case.
+    let (thinnest, _) = all().next()?;
+    let last = all().skip(1).take_while(|(_, of)| fits(*of)).last();
+    of_class(last.map_or(thinnest, |(class, _)| class), Choice::Thickest)
 }
 
 /// Classes from the thinnest to the thickest; documents print them one way or the other.

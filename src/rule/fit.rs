@@ -34,7 +34,7 @@ const fn row(key: Key) -> Rule {
 pub static ASSEMBLES: Rule = Rule {
     when: When::If(|case| matches!(case.fit, Some(Found::Takes(_) | Found::Binds(_)))),
     says: |case| match case.fit {
-        Some(Found::Takes(mated)) if mated.fit.assembly != Assembly::Assembles => {
+        Some(Found::Takes(mated)) if mated.assembly != Assembly::Assembles => {
             Says::from(Mark::Note, iso_4042_threads::TABLE_2_SOURCE)
         }
         Some(Found::Takes(mated)) if mated.pair.room == Room::Ordered => Says::MET,
@@ -44,7 +44,7 @@ pub static ASSEMBLES: Rule = Rule {
             Says::from(Mark::Term, INSIDE_SHARE.source)
         }
         Some(Found::Takes(_)) => Says::term(),
-        Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => {
+        Some(Found::Binds(mated)) if mated.assembly == Assembly::OnlyEven => {
             Says::condition().asking(Instruction::AgreeAllowance(None))
         }
         _ => Says::bar(),
@@ -61,7 +61,7 @@ pub static ASSEMBLES: Rule = Rule {
                 ));
             }
         }
-        Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => {
+        Some(Found::Binds(mated)) if mated.assembly == Assembly::OnlyEven => {
             text.push_str("an even coat goes together, one so uneven may bind");
         }
         _ => {}
@@ -73,14 +73,14 @@ pub static ASSEMBLES: Rule = Rule {
                 text.push_str(", or prove the pair by a proof load test");
             }
         }
-        Some(Found::Binds(mated)) if mated.fit.assembly == Assembly::OnlyEven => text.push_str(&format!(
+        Some(Found::Binds(mated)) if mated.assembly == Assembly::OnlyEven => text.push_str(&format!(
             "hold the coat to at most {}, or prove the fit of a trial lot with its nuts",
-            mated.fit.thickest.show(&unit::UM, 0)
+            mated.worst.thickest.show(&unit::UM, 0)
         )),
         Some(Found::Binds(mated)) => text.push_str(&format!(
             "no nut takes this coat: there is room for {}, on the {}; order a thinner class",
             thickest(case, mated).show(&unit::UM, 0),
-            mated.fit.governs.name(),
+            mated.worst.governs.name(),
         )),
         _ => {}
     }),
@@ -241,7 +241,7 @@ fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {
 fn takes(case: &Case<'_>, mated: &Mated) -> String {
     let thickest = thickest(case, mated).show(&unit::UM, 0);
     match mated.pair.room {
-        _ if mated.fit.assembly != Assembly::Assembles => format!(
+        _ if mated.assembly != Assembly::Assembles => format!(
             "ISO 4042, Table 2, is for an even coat; at the worst corner an uneven one of up to {thickest} is sure to go \
              together"
         ),
@@ -262,8 +262,8 @@ fn is_deep(mated: &Mated) -> bool {
 /// The thickest coat on the bolt that still assembles, with what of it lies in the nut.
 fn thickest(case: &Case<'_>, mated: &Mated) -> Length {
     match case.process {
-        Process::Mechanical => mated.fit.thickest * (1.0 / (1.0 + INSIDE_SHARE.value)),
-        Process::HotDip | Process::Electroplated => mated.fit.thickest,
+        Process::Mechanical => mated.worst.thickest * (1.0 / (1.0 + INSIDE_SHARE.value)),
+        Process::HotDip | Process::Electroplated => mated.worst.thickest,
     }
 }
 

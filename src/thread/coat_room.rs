@@ -90,8 +90,7 @@ pub fn thickest(thread: Thread, pair: Pair, unevenness: f64, parts: f64) -> Resu
         NutChoice::ToleranceClass(class) => limits::nut(thread, class)?,
         NutChoice::Over(allowance) => overtap::nut(thread, allowance)?.limits,
     };
-    let bare = Coat { min: Length::ZERO, max: Length::ZERO, unevenness };
-    let thickest = fit::fit(bolt, bare, nut).thickest;
+    let thickest = fit::room(bolt.greatest(), nut.least(), unevenness).thickest;
     Ok(thickest / parts)
 }
 

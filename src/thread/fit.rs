@@ -50,12 +50,8 @@ pub struct Fit {
     pub minor_min: Length,
     /// Room on the pitch diameter with every size, the coat and its unevenness in the middle.
     pub pitch_nominal: Length,
-    /// The thickest stated coat that still assembles at the worst corner, with this spread.
-    pub thickest: Length,
-    /// The thickest even coat that still assembles at the worst corner.
-    pub thickest_even: Length,
-    /// Which diameter sets [`Fit::thickest_even`].
-    pub governs: Diameter,
+    /// What coat the worst corner has room for.
+    pub worst: Room,
     /// Whether the worst corner goes together.
     pub assembly: Assembly,
 }
@@ -122,7 +118,7 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
     let coated = coated(bare, coat);
     let pitch = Limits { min: nut.pitch.min - coated.pitch.max, max: nut.pitch.max - coated.pitch.min };
     let [_, pitch_nominal, _] = corner(&bare, coat, &nut, 0.5).room;
-    let room = room(bare.greatest(), nut.least(), coat.unevenness);
+    let worst = room(bare.greatest(), nut.least(), coat.unevenness);
     Fit {
         bare,
         coated,
@@ -131,10 +127,8 @@ pub fn fit(bare: BoltLimits, coat: Coat, nut: NutLimits) -> Fit {
         major_min: nut.major_min - coated.major.max,
         minor_min: nut.minor.min - coated.minor_max,
         pitch_nominal,
-        thickest: room.thickest,
-        thickest_even: room.thickest_even,
-        governs: room.governs,
-        assembly: room.assembly(coat.max),
+        worst,
+        assembly: worst.assembly(coat.max),
     }
 }
 

@@ -4,6 +4,7 @@ use crate::quantity::Length;
 use crate::source::Sourced;
 use crate::table::Refusal;
 
+use super::class::NutPosition;
 use super::{Thread, ToleranceClass};
 
 pub(super) mod metric;
@@ -79,6 +80,14 @@ pub fn nut(thread: Thread, class: ToleranceClass) -> Result<NutLimits, Refusal> 
         (false, ToleranceClass::UnifiedNut(class)) => unified::nut(thread, class),
         _ => Err(wrong_class(thread, class, "nut", "G, H, AZ or AX (6H, 6AZ, 6AX)", "1B, 2B and 3B")),
     }
+}
+
+/// The limits of a nut of class 6G, where those of the standard one, 6H, are known.
+///
+/// # Errors
+/// Refuses a pitch that ISO 965-1 does not have.
+pub fn nut_6g(thread: Thread, standard: &NutLimits) -> Result<NutLimits, Refusal> {
+    Ok(metric::placed_like(thread, metric::nut_deviation(thread, NutPosition::G)?, standard))
 }
 
 fn wrong_class(

@@ -44,24 +44,31 @@ pub struct Nut {
 /// # Errors
 /// Refuses a rule of the other system of threads, and a thread that its table does not have.
 pub fn nut(thread: Thread, allowance: Allowance) -> Result<Nut, Refusal> {
-    over(thread, limits::nut(thread, standard_class(thread))?, allowance)
-}
-
-/// The same, where the standard nut is known already.
-///
-/// # Errors
-/// Refuses as [`nut`] does.
-pub fn over(thread: Thread, standard: NutLimits, allowance: Allowance) -> Result<Nut, Refusal> {
+    let standard = limits::nut(thread, standard_class(thread))?;
     let by = match allowance {
         Allowance::Standard => none_on(&standard),
         _ => self::allowance(thread, allowance)?,
     };
-    let limits = match allowance {
-        Allowance::Standard => standard,
-        Allowance::Az | Allowance::Ax => limits::metric::over_size(thread, by, &standard),
+    Ok(Nut { limits: widened(thread, &standard, allowance, by), standard, allowance: by })
+}
+
+/// The limits alone, where the standard nut is known already.
+///
+/// # Errors
+/// Refuses as [`nut`] does.
+pub fn over(thread: Thread, standard: &NutLimits, allowance: Allowance) -> Result<NutLimits, Refusal> {
+    match allowance {
+        Allowance::Standard => Ok(*standard),
+        _ => Ok(widened(thread, standard, allowance, self::allowance(thread, allowance)?)),
+    }
+}
+
+fn widened(thread: Thread, standard: &NutLimits, allowance: Allowance, by: Sourced<Length>) -> NutLimits {
+    match allowance {
+        Allowance::Standard => *standard,
+        Allowance::Az | Allowance::Ax => limits::metric::placed_like(thread, by, standard),
         Allowance::A563 | Allowance::A563M | Allowance::Own(_) => standard.widened(by),
-    };
-    Ok(Nut { limits, standard, allowance: by })
+    }
 }
 
 /// How much wider than the standard nut a rule makes a nut, on every diameter.

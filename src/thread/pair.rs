@@ -5,7 +5,7 @@
 //! corner: the greatest bolt, the thickest coat, the least nut.
 
 use super::class::{BoltPosition, NutPosition};
-use super::fit::{Coat, DEFAULT_UNEVENNESS, Fit, PITCH_GROWTH};
+use super::fit::{self, Assembly, Coat, DEFAULT_UNEVENNESS, PITCH_GROWTH};
 use super::limits::{BoltLimits, NutLimits};
 use super::overtap::Allowance;
 use super::{Thread, ToleranceClass, coat_room};
@@ -91,8 +91,10 @@ pub enum Found {
 pub struct Mated {
     /// The pair.
     pub pair: Pair,
-    /// How it fits.
-    pub fit: Fit,
+    /// What coat its worst corner has room for.
+    pub worst: fit::Room,
+    /// Whether its worst corner goes together under the coat.
+    pub assembly: Assembly,
     /// Overlap of the threads at minimum material, as a share of 5/8 H.
     pub overlap: f64,
 }
@@ -129,13 +131,6 @@ pub enum Ways {
     Bolt,
 }
 
-impl Ordered {
-    /// The coat that shares its room; what reaches the inside of the nut as is assumed.
-    fn coat(&self, process: Process, min: Length, max: Length) -> Coat {
-        coat(process, (self.thread, self.length), (min, max), INSIDE_SHARE.value)
-    }
-}
-
 /// The coat that shares the room: what lies on the bolt, and in the barrel the share of it that reaches
 /// the inside of the nut.
 ///
@@ -155,11 +150,18 @@ pub fn coat(
             let both = 1.0 + inside;
             Coat { min: both * min, max: both * max, unevenness: 0.0 }
         }
-        Process::Electroplated => {
-            let metric = length.filter(|_| thread.is_metric());
-            let column = metric.and_then(|length| coat_room::iso_4042_column(thread, length).ok());
-            let at_ends = column.map_or(max, |column| column.factor() / PITCH_GROWTH * min);
-            Coat { min, max: max.max(at_ends), unevenness: 0.0 }
-        }
+        Process::Electroplated => plated(at_ends(thread, length), min, max),
     }
+}
+
+/// How many times its thickness the room is that ISO 4042 asks for under a plated coat of a metric bolt of
+/// this length, in growths of the pitch diameter; `None` where it does not say.
+fn at_ends(thread: Thread, length: Option<Length>) -> Option<f64> {
+    let column = coat_room::iso_4042_column(thread, length.filter(|_| thread.is_metric())?).ok()?;
+    Some(column.factor() / PITCH_GROWTH)
+}
+
+fn plated(at_ends: Option<f64>, min: Length, max: Length) -> Coat {
+    let at_ends = at_ends.map_or(max, |times| times * min);
+    Coat { min, max: max.max(at_ends), unevenness: 0.0 }
 }

@@ -112,8 +112,9 @@ fn a_pair_written_from_either_side_gets_the_same_fit() {
         let judged = order::judge(&line).processes[process].clone();
         let offer = judged.offer.map(|offer| (offer.min, offer.max));
         let pair = match judged.fit {
-            Some(Found::Takes(mated)) => Some((mated.pair.bolt, mated.pair.nut, mated.fit)),
-            Some(Found::Binds(mated)) => Some((mated.pair.bolt, mated.pair.nut, mated.fit)),
+            Some(Found::Takes(mated) | Found::Binds(mated)) => {
+                Some((mated.pair.bolt, mated.pair.nut, mated.worst, mated.assembly))
+            }
             _ => None,
         };
         (offer, pair)

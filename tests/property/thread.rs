@@ -117,7 +117,7 @@ proptest! {
         let with = |max: f64| {
             fit_with(thread, allowance, Coat { min: um(0.0), max: um(max), unevenness })
         };
-        let thickest = with(0.0).thickest.um();
+        let thickest = with(0.0).worst.thickest.um();
         prop_assert!(with(thickest).assembles());
         prop_assert!(!with(thickest + 1.0).assembles());
     }
@@ -136,7 +136,7 @@ proptest! {
             Coat::even(Length::from_mm(0.0), Length::from_mm(coat * 25.4)),
         );
         prop_assert!((inch.pitch.min.mm() - mm.pitch.min.mm()).abs() < 1e-9);
-        prop_assert!((inch.thickest.mm() - mm.thickest.mm()).abs() < 1e-9);
+        prop_assert!((inch.worst.thickest.mm() - mm.worst.thickest.mm()).abs() < 1e-9);
     }
 
     /// The metric profile on an inch thread gives its basic sizes, to the last digit B1.1 prints, and

@@ -36,7 +36,7 @@ fn headline(input: &Input, outcome: &Outcome, findings: &[Finding], ruler: Ruler
     if let Some(told) = thread_fields::not_like_this(findings) {
         return told;
     }
-    let thickest = thickness(outcome.fit.thickest_even, input.coat_unit);
+    let thickest = thickness(outcome.fit.worst.thickest_even, input.coat_unit);
     let pitch = outcome.nut.limits.pitch;
     let (min, max) = (ruler.size(pitch.min).digits(), ruler.size(pitch.max));
     let what = match input.way {
@@ -70,8 +70,8 @@ fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
         range("D1", "Nut, minor diameter", nut.minor),
         Figure::one(
             "t_even",
-            format!("Thickest even coat that assembles, set by the {}", fit.governs.name()),
-            thickness(fit.thickest_even, input.coat_unit),
+            format!("Thickest even coat that assembles, set by the {}", fit.worst.governs.name()),
+            thickness(fit.worst.thickest_even, input.coat_unit),
         ),
         Figure::one(
             "t_max",
@@ -79,7 +79,7 @@ fn figures(input: &Input, outcome: &Outcome, ruler: Ruler) -> Vec<Figure> {
                 "Thickest coat that assembles with {} unevenness",
                 Shown::percent(input.coat.unevenness, 0)
             ),
-            thickness(fit.thickest, input.coat_unit),
+            thickness(fit.worst.thickest, input.coat_unit),
         ),
         Figure::range(
             "",

@@ -88,7 +88,7 @@ pub(super) fn working(input: &Input, outcome: &Outcome, ruler: Ruler) -> Working
 /// The thickest even coat, on the diameter that sets it.
 fn thickest(working: &mut Working, outcome: &Outcome, ruler: Ruler) {
     let fit = &outcome.fit;
-    let (formula, nut, bolt) = match fit.governs {
+    let (formula, nut, bolt) = match fit.worst.governs {
         Diameter::Pitch => {
             ("(D2min − d2max) / 4", ("D2min", fit.nut.pitch.min), ("d2max", fit.bare.pitch.max))
         }
@@ -100,8 +100,8 @@ fn thickest(working: &mut Working, outcome: &Outcome, ruler: Ruler) {
         }
     };
     working
-        .step("", "t_even", formula, ruler.fine(fit.thickest_even), fit::GROWTH)
-        .said(format!("thickest even coat, set by the {}", fit.governs.name()))
+        .step("", "t_even", formula, ruler.fine(fit.worst.thickest_even), fit::GROWTH)
+        .said(format!("thickest even coat, set by the {}", fit.worst.governs.name()))
         .given(nut.0, ruler.size(nut.1))
         .given(bolt.0, ruler.size(bolt.1));
 }

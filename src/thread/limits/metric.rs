@@ -42,8 +42,8 @@ pub(super) fn nut(thread: Thread, class: NutClass) -> Result<NutLimits, Refusal>
     Ok(placed(thread, deviation, pitch_tolerance, minor_tolerance))
 }
 
-/// The nut of position AZ or AX whose tolerances are those of a standard nut, 6H.
-pub(in crate::thread) fn over_size(
+/// The nut of another position whose tolerances are those of a standard nut, 6H: 6G, 6AZ or 6AX.
+pub(in crate::thread) fn placed_like(
     thread: Thread,
     deviation: Sourced<Length>,
     standard: &NutLimits,

@@ -2,14 +2,14 @@
 
 use std::cell::OnceCell;
 
-use super::trial::Trial;
-use super::{DEEP_OVERLAP, Found, Mated, Ordered, Pair, Room, Ways};
+use super::trial::{Trial, Tried};
+use super::{DEEP_OVERLAP, Found, INSIDE_SHARE, Mated, Ordered, Pair, Room, Ways};
 use crate::process::Process;
 use crate::quantity::Length;
 use crate::source::document;
 use crate::table::Refusal;
 use crate::table::iso_965_1::{Position, deviation};
-use crate::thread::class::{BoltPosition, NutPosition};
+use crate::thread::class::BoltPosition;
 use crate::thread::fit::{self, Coat, PITCH_GROWTH};
 use crate::thread::limits::{self, BoltLimits, NutLimits};
 use crate::thread::overtap::{self, Allowance};
@@ -19,6 +19,8 @@ use crate::thread::{Thread, ToleranceClass};
 #[derive(Debug, Clone)]
 pub struct Search {
     ordered: Ordered,
+    /// How much more room a long plated bolt is given for its ends.
+    at_ends: Option<f64>,
     bolt: Result<BoltLimits, Refusal>,
     /// The nut that is ordered: the standard one, of the class that was written, or of the user's own
     /// allowance.
@@ -48,13 +50,8 @@ impl Search {
         let bolt = limits::bolt(thread, ordered.bolt);
         let standard = limits::nut(thread, overtap::standard_class(thread));
         let tap = |allowance| {
-            let nut = overtap::over(thread, standard.clone()?, allowance)?;
-            Ok((allowance, nut.limits))
-        };
-        let nut = match (ordered.nut, ordered.own) {
-            (_, Some(own)) => tap(Allowance::Own(own)).map(|(_, nut)| nut),
-            (Some(class), None) => limits::nut(thread, class),
-            (None, None) => standard.clone(),
+            let nut = overtap::over(thread, standard.as_ref().map_err(Refusal::clone)?, allowance)?;
+            Ok((allowance, nut))
         };
         let tapped = match (ordered.nut, ordered.own) {
             // The nut that is ordered is not widened.
@@ -78,7 +75,13 @@ impl Search {
             && ordered.nut.is_none()
             && ordered.own.is_none();
         let unspun = if free { tap(Allowance::Ax).ok() } else { None };
-        Self { ordered, bolt, nut, tapped, unspun, made: Made::default() }
+        let nut = match (ordered.nut, ordered.own) {
+            (_, Some(own)) => tap(Allowance::Own(own)).map(|(_, nut)| nut),
+            (Some(class), None) => limits::nut(thread, class),
+            (None, None) => standard,
+        };
+        let at_ends = super::at_ends(thread, ordered.length);
+        Self { ordered, at_ends, bolt, nut, tapped, unspun, made: Made::default() }
     }
 
     /// The narrowest pair that takes a coat from `min` to `max` on the bolt.
@@ -87,23 +90,25 @@ impl Search {
             (Ok(bolt), Ok(nut)) => (bolt, nut),
             (Err(refusal), _) | (_, Err(refusal)) => return Found::Unknown(refusal.clone()),
         };
-        let coat = self.ordered.coat(process, min, max);
-        let (mut widest, mut thin) = (None, None);
-        let rooms = self.rooms(process, ways, self.allowance_needed(bolt, nut, coat));
-        for room in rooms.into_iter().flatten() {
-            let Some(trial) = self.trial(room, bolt, nut) else { continue };
-            if trial.assembles(coat) {
+        let coat = self.coat(process, min, max);
+        let ordered = self.as_ordered(bolt, nut).under(coat);
+        let own = self.allowance_needed(ordered.worst, coat);
+        let wider = || self.wider(process, ways, own).into_iter().flatten();
+        let trials = wider().filter_map(|room| self.trial(room, bolt, nut));
+        let (mut widest, mut thin) = (ordered, None);
+        for tried in std::iter::once(ordered).chain(trials.map(|trial| trial.under(coat))) {
+            if tried.assembles() {
                 // Where it goes together and too little thread would be left, another way may leave more.
-                if fit::keeps_enough(self.overlap(&trial)) {
-                    return Found::Takes(self.mated(trial, coat));
+                if fit::keeps_enough(self.overlap(&tried.trial)) {
+                    return Found::Takes(self.mated(tried));
                 }
-                thin = thin.or(Some(trial));
+                thin = thin.or(Some(tried));
             } else {
-                widest = Some(trial);
+                widest = tried;
             }
         }
-        if let Some(trial) = thin {
-            return Found::Takes(self.mated(trial, coat));
+        if let Some(tried) = thin {
+            return Found::Takes(self.mated(tried));
         }
         // A class that was written and is too narrow is changed by agreement, whichever it is.
         if let Some(found) = self.unwritten().map(|free| free.narrowest(process, min, max, ways))
@@ -111,12 +116,9 @@ impl Search {
         {
             return found;
         }
-        match (&self.tapped, widest) {
-            (Some(Err(refusal)), _) if matches!(ways, Ways::Tapped) => {
-                Found::NotPublished(self.allowance_needed(bolt, nut, coat), refusal.clone())
-            }
-            (_, Some(trial)) => Found::Binds(self.mated(trial, coat)),
-            (_, None) => Found::Binds(self.mated(self.as_ordered(bolt, nut), coat)),
+        match &self.tapped {
+            Some(Err(refusal)) if matches!(ways, Ways::Tapped) => Found::NotPublished(own, refusal.clone()),
+            _ => Found::Binds(self.mated(widest)),
         }
     }
 
@@ -124,8 +126,8 @@ impl Search {
     /// document that gives the thread this coat. `None` where the limits are not known.
     pub fn takes_as_ordered(&self, min: Length, max: Length) -> Option<Found> {
         let (bolt, nut) = (self.bolt.as_ref().ok()?, self.nut.as_ref().ok()?);
-        let coat = self.ordered.coat(Process::Electroplated, min, max);
-        Some(Found::Takes(self.mated(self.as_ordered(bolt, nut), coat)))
+        let coat = self.coat(Process::Electroplated, min, max);
+        Some(Found::Takes(self.mated(self.as_ordered(bolt, nut).under(coat))))
     }
 
     /// Whether some pair of these ways takes a coat from `min` to `max` and leaves enough thread;
@@ -139,24 +141,28 @@ impl Search {
         usual: bool,
     ) -> Option<bool> {
         let (bolt, nut) = (self.bolt.as_ref().ok()?, self.nut.as_ref().ok()?);
-        let coat = self.ordered.coat(process, min, max);
-        let takes = |trial: Trial<'_>| {
-            trial.assembles(coat) && {
-                let overlap = self.overlap(&trial);
-                let own = matches!(trial.room, Room::Tapped(Allowance::Own(_)));
+        let coat = self.coat(process, min, max);
+        let takes = |tried: &Tried<'_>| {
+            tried.assembles() && {
+                let overlap = self.overlap(&tried.trial);
+                let own = matches!(tried.trial.room, Room::Tapped(Allowance::Own(_)));
                 fit::keeps_enough(overlap) && !(usual && own && overlap < DEEP_OVERLAP.value)
             }
         };
         // A thin coat goes into the pair that was ordered, and nothing else is reckoned for it.
-        if takes(self.as_ordered(bolt, nut)) {
+        let ordered = self.as_ordered(bolt, nut).under(coat);
+        if takes(&ordered) {
             return Some(true);
         }
-        let [_, wider @ ..] = self.rooms(process, ways, self.allowance_needed(bolt, nut, coat));
-        let mut trials = wider.into_iter().flatten().filter_map(|room| self.trial(room, bolt, nut));
+        let with_more_room = || {
+            let wider = self.wider(process, ways, self.allowance_needed(ordered.worst, coat));
+            let mut trials = wider.into_iter().flatten().filter_map(|room| self.trial(room, bolt, nut));
+            trials.any(|trial| takes(&trial.under(coat)))
+        };
         // A nut of another class than the one written is agreed for the years wanted, and not for a usual coat.
         let free = || self.unwritten().filter(|_| !usual);
         Some(
-            trials.any(takes)
+            (ways > Ways::Ordered && with_more_room())
                 || free().is_some_and(|free| free.takes(process, (min, max), ways, usual) == Some(true)),
         )
     }
@@ -178,10 +184,22 @@ impl Search {
     /// The pairs that are tried for a coat, in their order; none where the limits are not known.
     pub fn tried(&self, process: Process, min: Length, max: Length, ways: Ways) -> Vec<Pair> {
         let (Ok(bolt), Ok(nut)) = (&self.bolt, &self.nut) else { return Vec::new() };
-        let coat = self.ordered.coat(process, min, max);
-        let own = self.allowance_needed(bolt, nut, coat);
-        let rooms = self.rooms(process, ways, own).into_iter().flatten();
-        rooms.filter_map(|room| self.trial(room, bolt, nut)).map(Trial::into_pair).collect()
+        let coat = self.coat(process, min, max);
+        let ordered = self.as_ordered(bolt, nut);
+        let own = self.allowance_needed(ordered.under(coat).worst, coat);
+        let wider = self.wider(process, ways, own).into_iter().flatten();
+        let trials = wider.filter_map(|room| self.trial(room, bolt, nut));
+        std::iter::once(ordered).chain(trials).map(Trial::into_pair).collect()
+    }
+
+    /// The coat that shares the room; what reaches the inside of the nut as is assumed.
+    fn coat(&self, process: Process, min: Length, max: Length) -> Coat {
+        match process {
+            Process::Electroplated => super::plated(self.at_ends, min, max),
+            Process::HotDip | Process::Mechanical => {
+                super::coat(process, (self.ordered.thread, None), (min, max), INSIDE_SHARE.value)
+            }
+        }
     }
 
     /// The tapped nuts for a process, the narrower first.
@@ -203,32 +221,31 @@ impl Search {
 
     /// The allowance on the diameter that a coat needs beyond the room of a pair, rounded up to a
     /// hundredth of a millimetre, or to half a thousandth of an inch.
-    fn allowance_needed(&self, bolt: &BoltLimits, nut: &NutLimits, coat: Coat) -> Length {
-        let room = fit::room(bolt.greatest(), nut.least(), coat.unevenness);
+    fn allowance_needed(&self, room: fit::Room, coat: Coat) -> Length {
         // What is missing in thickness, grown on the pitch diameter; crests and roots need less.
         let missing = PITCH_GROWTH * (1.0 + coat.unevenness) * (coat.max - room.thickest.min(coat.max));
         let step = if self.ordered.thread.is_metric() { 0.01 } else { 0.0127 };
         Length::from_mm((missing.mm() / step - 1e-6).ceil().max(0.0) * step)
     }
 
-    /// From the narrowest to the widest; `own` is what the coat needs.
-    fn rooms(&self, process: Process, ways: Ways, own: Length) -> [Option<Room>; 8] {
+    /// What is tried beyond the pair that was ordered, from the narrowest to the widest; `own` is what the
+    /// coat needs.
+    fn wider(&self, process: Process, ways: Ways, own: Length) -> [Option<Room>; 7] {
+        if ways == Ways::Ordered {
+            return [None; 7];
+        }
         let free = self.ordered.nut.is_none() && self.ordered.own.is_none();
-        let usual = self.ordered.bolt == ToleranceClass::bolt(6, BoltPosition::G);
+        let made = ways == Ways::Bolt && self.ordered.bolt == ToleranceClass::bolt(6, BoltPosition::G);
         let nut_g = free && self.ordered.thread.is_metric() && ways > Ways::Tapped;
         let may_tap = matches!(ways, Ways::AnyNut | Ways::PublishedNut | Ways::Tapped);
-        let [narrow, wide] = self.tapped_nuts(process).map(|nut| nut.filter(|_| may_tap));
+        let [narrow, wide] = if may_tap { self.tapped_nuts(process) } else { [None; 2] };
         let needs = matches!(ways, Ways::AnyNut | Ways::ThinNut) && free && !is_undersize(self.ordered.bolt);
-        let bolt = |position| (ways == Ways::Bolt && usual).then_some(Room::Bolt(position));
-        let both = nut_g && ways == Ways::Bolt && usual;
-        let [second, third] = if !both || self.g_is_narrower_than_e() {
-            [nut_g.then_some(Room::NutG), bolt(BoltPosition::E)]
-        } else {
-            [bolt(BoltPosition::E), nut_g.then_some(Room::NutG)]
-        };
+        let nut_g = nut_g.then_some(Room::NutG);
+        let bolt_e = made.then_some(Room::Bolt(BoltPosition::E));
+        let g_first = nut_g.is_none() || bolt_e.is_none() || self.g_is_narrower_than_e();
+        let [second, third] = if g_first { [nut_g, bolt_e] } else { [bolt_e, nut_g] };
         [
-            Some(self.as_is()),
-            bolt(BoltPosition::F),
+            made.then_some(Room::Bolt(BoltPosition::F)),
             second,
             third,
             narrow.map(Room::Tapped),
@@ -249,26 +266,24 @@ impl Search {
         })
     }
 
-    /// Where the room is that the order itself makes: a nut of a class or an allowance that was written.
-    fn as_is(&self) -> Room {
-        match (self.ordered.own, self.ordered.nut) {
+    /// The pair as it was ordered; its room is that which the order itself makes: by a nut of a class or an
+    /// allowance that was written.
+    fn as_ordered<'a>(&self, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Trial<'a> {
+        let room = match (self.ordered.own, self.ordered.nut) {
             (Some(own), _) => Room::Tapped(Allowance::Own(own)),
             (None, Some(class)) => Room::of_nut(class),
             (None, None) => Room::Ordered,
-        }
+        };
+        Trial { room, class: self.ordered.bolt, bolt, nut, beyond: None }
     }
 
-    fn as_ordered<'a>(&self, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Trial<'a> {
-        Trial { room: self.as_is(), class: self.ordered.bolt, bolt, nut, beyond: None }
-    }
-
-    /// The pair with its room made there; `None` where the thread is not known.
+    /// The pair with more room than was ordered, made there; `None` where the thread is not known.
     fn trial<'a>(&'a self, room: Room, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Option<Trial<'a>> {
-        let ordered = Trial { room, ..self.as_ordered(bolt, nut) };
+        let ordered = Trial { room, class: self.ordered.bolt, bolt, nut, beyond: None };
         Some(match room {
-            room if room == self.as_is() => ordered,
             Room::Ordered => ordered,
-            Room::NutG => Trial { nut: self.nut_g()?, ..ordered },
+            // It is tried where no class was written: the nut that is ordered is the standard one.
+            Room::NutG => Trial { nut: self.nut_g(nut)?, ..ordered },
             Room::Bolt(position) => {
                 Trial { class: ToleranceClass::bolt(6, position), bolt: self.bolt_of(position)?, ..ordered }
             }
@@ -281,9 +296,9 @@ impl Search {
         })
     }
 
-    fn nut_g(&self) -> Option<&NutLimits> {
-        let class = ToleranceClass::nut(6, NutPosition::G);
-        self.made.nut_g.get_or_init(|| limits::nut(self.ordered.thread, class).ok()).as_ref()
+    fn nut_g(&self, standard: &NutLimits) -> Option<&NutLimits> {
+        let nut_g = || limits::nut_6g(self.ordered.thread, standard).ok();
+        self.made.nut_g.get_or_init(nut_g).as_ref()
     }
 
     /// The bolt of a position that its maker leaves for a coat: 6f, 6e.
@@ -298,10 +313,8 @@ impl Search {
         trial.overlap(self.ordered.thread.pitch())
     }
 
-    fn mated(&self, trial: Trial<'_>, coat: Coat) -> Box<Mated> {
-        let overlap = self.overlap(&trial);
-        let pair = trial.into_pair();
-        Box::new(Mated { pair, fit: fit::fit(pair.bolt, coat, pair.nut), overlap })
+    fn mated(&self, Tried { trial, worst, assembly }: Tried<'_>) -> Box<Mated> {
+        Box::new(Mated { pair: trial.into_pair(), worst, assembly, overlap: self.overlap(&trial) })
     }
 }
 

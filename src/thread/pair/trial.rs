@@ -18,13 +18,29 @@ pub(super) struct Trial<'a> {
     pub(super) beyond: Option<Length>,
 }
 
-impl Trial<'_> {
-    /// Whether its worst corner goes together under a coat.
-    pub(super) fn assembles(&self, coat: Coat) -> bool {
+/// A pair under a coat.
+#[derive(Clone, Copy)]
+pub(super) struct Tried<'a> {
+    pub(super) trial: Trial<'a>,
+    /// What coat its worst corner has room for.
+    pub(super) worst: fit::Room,
+    /// Whether its worst corner goes together.
+    pub(super) assembly: Assembly,
+}
+
+impl Tried<'_> {
+    pub(super) fn assembles(&self) -> bool {
+        self.assembly == Assembly::Assembles
+    }
+}
+
+impl<'a> Trial<'a> {
+    pub(super) fn under(self, coat: Coat) -> Tried<'a> {
         let (smaller, wider) = self.made();
         let bolt = self.bolt.greatest().map(|diameter| diameter - smaller);
         let nut = self.nut.least().map(|diameter| diameter + wider);
-        fit::room(bolt, nut, coat.unevenness).assembly(coat.max) == Assembly::Assembles
+        let worst = fit::room(bolt, nut, coat.unevenness);
+        Tried { trial: self, worst, assembly: worst.assembly(coat.max) }
     }
 
     /// Overlap of the threads at minimum material, as a share of 5/8 H.

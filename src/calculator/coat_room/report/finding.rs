@@ -10,7 +10,7 @@ use crate::quantity::Length;
 use crate::rule::{self, Case, Part, Topic};
 use crate::thread::class::BoltPosition;
 use crate::thread::coat_room::{Coated, NutChoice, Pair};
-use crate::thread::fit::{self, Coat};
+use crate::thread::fit::{self, Assembly};
 use crate::thread::overtap::{self, Allowance};
 use crate::thread::pair::{self, Found, Mated, Room};
 use crate::thread::{Thread, ToleranceClass, limits};
@@ -72,13 +72,14 @@ fn by_rules(
     };
     let room = room(thread, pair);
     let max = parts * input.coat;
-    let mut fit = fit::fit(bolt, Coat { min: max, max, unevenness }, nut);
-    let takes = fit.assembles();
+    let mut worst = fit::room(bolt.greatest(), nut.least(), unevenness);
+    let assembly = worst.assembly(max);
     // What lies on the bolt, of all that shares the room.
-    fit.thickest = fit.thickest / parts;
+    worst.thickest = worst.thickest / parts;
     let overlap = fit::overlap(bolt.major.min, nut.minor.max, thread.pitch());
-    let mated = Mated { pair: pair::Pair { room, class: pair.bolt, bolt, nut }, fit, overlap };
-    let found = if takes { Found::Takes(Box::new(mated)) } else { Found::Binds(Box::new(mated)) };
+    let mated = Mated { pair: pair::Pair { room, class: pair.bolt, bolt, nut }, worst, assembly, overlap };
+    let mated = Box::new(mated);
+    let found = if assembly == Assembly::Assembles { Found::Takes(mated) } else { Found::Binds(mated) };
     let part = Part::of_pair(thread, pair.bolt, None);
     let for_hot_dip = coated == Coated::Bolt && (matches!(room, Room::Tapped(_)) || pair.bolt.is_undercut());
     let process = if for_hot_dip { Process::HotDip } else { Process::Electroplated };

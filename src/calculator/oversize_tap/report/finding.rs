@@ -33,8 +33,9 @@ fn rules(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         allowance => Room::Tapped(allowance),
     };
     let pair = Pair { room, class: input.bolt_class, bolt: outcome.fit.bare, nut: outcome.nut.limits };
-    let mated = Box::new(Mated { pair, fit: outcome.fit, overlap: outcome.overlap });
-    let fit = if outcome.fit.assembles() { Found::Takes(mated) } else { Found::Binds(mated) };
+    let (fit, overlap) = (&outcome.fit, outcome.overlap);
+    let mated = Box::new(Mated { pair, worst: fit.worst, assembly: fit.assembly, overlap });
+    let fit = if fit.assembles() { Found::Takes(mated) } else { Found::Binds(mated) };
     let part = Part::of_pair(input.thread, input.bolt_class, input.allowance.class());
     let process = if hot_dip { Process::HotDip } else { Process::Mechanical };
     let case = Case { part: Some(&part), fit: Some(&fit), ..Case::of(process) };
