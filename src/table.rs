@@ -129,6 +129,7 @@ pub mod structural;
 pub mod tap_drills;
 pub mod zinc_outdoors;
 
+use std::borrow::Cow;
 use std::fmt;
 
 use crate::quantity::Shown;
@@ -159,7 +160,9 @@ pub enum Cause {
     /// The document exists but its value was not found: a blank stays a blank.
     Blank {
         /// What is missing: `hours of salt spray for class 55`.
-        what: String,
+        what: Cow<'static, str>,
+        /// What it is missing of, where that is not said already: a grade.
+        of: Option<&'static str>,
         /// The document to open.
         source: Source,
     },
@@ -182,7 +185,12 @@ impl Refusal {
 
     /// The document exists, but what it says of this was not found.
     pub fn blank(what: &str, source: Source) -> Self {
-        Self(Box::new(Cause::Blank { what: what.to_owned(), source }))
+        Self(Box::new(Cause::Blank { what: what.to_owned().into(), of: None, source }))
+    }
+
+    /// The same, of what has a name: no text is put together for what is seldom read.
+    pub fn blank_of(what: &'static str, of: &'static str, source: Source) -> Self {
+        Self(Box::new(Cause::Blank { what: what.into(), of: Some(of), source }))
     }
 
     /// The document does not cover the case, but something else.
@@ -213,7 +221,10 @@ impl fmt::Display for Refusal {
                 "{what} {asked} is outside {min} to {max}, the range of {source}; \
                  no value is given beyond it"
             ),
-            Cause::Blank { what, source } => {
+            Cause::Blank { what, of: Some(of), source } => {
+                write!(f, "{what} of {of} is not known here; open {source}")
+            }
+            Cause::Blank { what, of: None, source } => {
                 write!(f, "{what} is not known here; open {source}")
             }
             Cause::NotCovered { what, covered, source } => {

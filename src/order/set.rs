@@ -114,7 +114,7 @@ pub(super) fn pair(
     }
     let (grade, nuts) = (steel?.grade()?.grade, nuts?);
     let nut = match bolt.nut {
-        Some(named) => nuts.all().find(|nut| load::known_nut(nuts.named(named)) == Some(nut.grade)),
+        Some(named) => nuts.find(|nut| load::known_nut(nuts.named(named)) == Some(nut.grade)),
         None => Some(nuts.nut),
     };
     let named = bolt.nut.map(|named| nuts.named(named));

@@ -214,7 +214,7 @@ impl BoltAndNut {
     /// A nut for the same bolt, tapped alike, to which a document gives a load that carries it.
     pub fn better(&self) -> Option<Nut> {
         let nuts = self.nuts()?.ok()?;
-        nuts.all().find(|nut| {
+        nuts.find(|nut| {
             let Some(grade) = steel::load::grade_of_nut(nut.grade) else { return false };
             let Some(style) = Style::of(nut.style, self.thread) else { return false };
             let other = Self { nut: NutSteel::Grade(grade), body: NutBody::Style(style), ..*self };
@@ -228,12 +228,17 @@ impl BoltAndNut {
         if self.allowance == Allowance::Standard {
             return Tapping::Standard;
         }
+        let is_iso = matches!(nut, NutGrade::Iso898_2(_) | NutGrade::En14399(_));
+        // What is tapped to 6AZ counts as that, and is told without its limits.
+        if is_iso && self.allowance == Allowance::Az {
+            return Tapping::Az;
+        }
         let Ok(by) = overtap::allowance(self.thread, self.allowance) else { return self.allowance.tapping() };
         // A hundredth of a micrometre decides nothing.
         let by = by.value - Length::from_um(0.01);
         let within = |of| overtap::allowance(self.thread, of).is_ok_and(|most| by <= most.value);
         match nut {
-            NutGrade::Iso898_2(_) | NutGrade::En14399(_) if load::hot_dip(self.thread).is_some() => {
+            _ if is_iso && load::hot_dip(self.thread).is_some() => {
                 [Allowance::Az, Allowance::Ax].into_iter().find(|of| within(*of))
             }
             NutGrade::A563M(_) | NutGrade::A194(_) if self.thread.is_metric() && self.thread.is_coarse() => {
@@ -272,7 +277,7 @@ impl BoltAndNut {
             NutGrade::A563M(_) | NutGrade::En14399(_) => Some(nut_style::Style::HeavyHex),
             NutGrade::A563(_) | NutGrade::A194(_) => {
                 let nuts = self.nuts().and_then(Result::ok);
-                nuts.and_then(|nuts| nuts.all().find(|other| other.grade == nut)).map(|nut| nut.style)
+                nuts.and_then(|nuts| nuts.find(|other| other.grade == nut)).map(|nut| nut.style)
             }
         };
         style.and_then(|style| Style::of(style, self.thread)).unwrap_or(usual)

@@ -316,7 +316,7 @@ impl Properties {
     }
 
     fn blank(&self, what: &'static str) -> Refusal {
-        Refusal::blank(&format!("{what} of {}", self.grade.name()), self.row.document)
+        Refusal::blank_of(what, self.grade.name(), self.row.document)
     }
 }
 

@@ -106,5 +106,19 @@ pub fn known_nut(grade: Grade) -> Option<NutGrade> {
 
 /// The grade by which the tables of steels know a nut.
 pub fn grade_of_nut(nut: NutGrade) -> Option<Grade> {
-    Grade::ALL.iter().copied().find(|grade| known_nut(*grade) == Some(nut))
+    // The nuts stand behind the bolts.
+    let nuts = Grade::ALL.get(Grade::Nut04 as usize..).unwrap_or_default();
+    nuts.iter().copied().find(|grade| known_nut(*grade) == Some(nut))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_nut_of_the_tables_has_its_grade() {
+        for nut in Grade::ALL.iter().filter_map(|grade| known_nut(*grade)) {
+            assert_eq!(grade_of_nut(nut).and_then(known_nut), Some(nut));
+        }
+    }
 }

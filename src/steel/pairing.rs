@@ -135,14 +135,15 @@ fn from_class(
     diameter_mm: f64,
     is_coarse: bool,
 ) -> impl Iterator<Item = Nut> {
-    iso_898_2_pairing::FULL_LOAD
-        .into_iter()
-        .skip_while(move |class| *class != least)
-        .flat_map(|class| [Style::Regular, Style::High].map(|style| (class, style)))
-        .filter(move |(class, style)| {
-            iso_898_2_pairing::exists(*class, *style, diameter_mm, is_coarse) == Some(true)
-        })
-        .map(|(class, style)| Nut { grade: NutGrade::Iso898_2(class), style })
+    const STYLES: [Style; 2] = [Style::Regular, Style::High];
+    let classes = &iso_898_2_pairing::FULL_LOAD;
+    let from = classes.iter().position(|class| *class == least).unwrap_or(classes.len());
+    // One number counts both: nested iterators are slow, and every order asks here several times.
+    (STYLES.len() * from..STYLES.len() * classes.len()).filter_map(move |at| {
+        let (class, style) = (*classes.get(at / STYLES.len())?, *STYLES.get(at % STYLES.len())?);
+        let exists = iso_898_2_pairing::exists(class, style, diameter_mm, is_coarse) == Some(true);
+        exists.then_some(Nut { grade: NutGrade::Iso898_2(class), style })
+    })
 }
 
 /// The bolt as the tables of nuts name it; `None` where none of them does.
@@ -173,14 +174,14 @@ pub fn bolt(grade: Grade) -> Option<Bolt> {
 }
 
 impl Nuts {
-    /// Every nut that would do, the recommended one first.
-    pub fn all(&self) -> impl Iterator<Item = Nut> {
-        let (row, class) = match self.listed {
-            Listed::Row(row) => (Some(row), None),
-            Listed::From(least, diameter_mm, is_coarse) => (None, Some((least, diameter_mm, is_coarse))),
-        };
-        let by_row = row.into_iter().flat_map(listed_by);
-        by_row.chain(class.into_iter().flat_map(|(least, mm, is_coarse)| from_class(least, mm, is_coarse)))
+    /// The first of the nuts that would do, the recommended one before the others, that is one of those sought.
+    pub fn find(&self, sought: impl Fn(&Nut) -> bool) -> Option<Nut> {
+        match self.listed {
+            Listed::Row(row) => listed_by(row).find(sought),
+            Listed::From(least, diameter_mm, is_coarse) => {
+                from_class(least, diameter_mm, is_coarse).find(sought)
+            }
+        }
     }
 
     /// What a nut of EN 14399 is ordered by: its system, which is the bolt's, and the class; `None` for
@@ -192,7 +193,7 @@ impl Nuts {
 
     /// The nut that is ordered where a grade is named: that of the bolt's system, where only its class is.
     pub fn named(&self, grade: Grade) -> Grade {
-        let of_system = self.all().find(|nut| is_class_of(nut.grade, grade));
+        let of_system = self.find(|nut| is_class_of(nut.grade, grade));
         of_system.and_then(|nut| load::grade_of_nut(nut.grade)).unwrap_or(grade)
     }
 
@@ -203,7 +204,7 @@ impl Nuts {
         let named = load::known_nut(grade)?;
         let is = |nut: &Nut| nut.grade == named || is_class_of(nut.grade, grade);
         let fits = |nut: &Nut| is(nut) && style.is_none_or(|style| style == nut.style);
-        Some(self.all().any(|nut| fits(&nut)))
+        Some(self.find(fits).is_some())
     }
 }
 

@@ -133,10 +133,15 @@ impl State {
     /// # Errors
     /// A [`Refusal`] where no table leads there in one step.
     pub fn hardest(&self, measure: Measure) -> Result<Hardest, Refusal> {
-        if let Some((level, printed)) = self.printed(measure) {
-            return Ok(Hardest { level, printed, converted: None });
+        if let Some(printed) = self.printed(measure) {
+            return Ok(printed);
         }
         let (known, printed) = self.hardest_as_known()?;
+        Self::converted(known, printed, measure)
+    }
+
+    /// The hardest end as it is known, brought to a measure by one table.
+    fn converted(known: Level, printed: Option<Source>, measure: Measure) -> Result<Hardest, Refusal> {
         let converted = match (known, measure) {
             (Level::Hardness(hardness), Measure::Scale(scale)) => hardness::convert(hardness, scale),
             (Level::Hardness(hardness), Measure::Tensile) => hardness::to_tensile(hardness),
@@ -153,31 +158,36 @@ impl State {
     /// # Errors
     /// A [`Refusal`] where no table reaches the steel at all.
     pub fn levels(&self) -> Result<Levels, Refusal> {
-        let hv = self.hardest(Measure::Scale(Scale::Hv))?;
+        let (known, printed) = self.hardest_as_known()?;
+        let hardest = |measure| {
+            let as_printed = self.printed(measure);
+            as_printed.map_or_else(|| Self::converted(known, printed, measure), Ok)
+        };
+        let hv = hardest(Measure::Scale(Scale::Hv))?;
         // From Rockwell B no table leads anywhere but to Vickers and Brinell.
-        let only_b =
-            matches!(self.hardest_as_known()?.0, Level::Hardness(Hardness { scale: Scale::Hrb, .. }));
-        let of = |measure| if only_b { None } else { self.hardest(measure).ok() };
+        let only_b = matches!(known, Level::Hardness(Hardness { scale: Scale::Hrb, .. }));
+        let of = |measure| if only_b { None } else { hardest(measure).ok() };
         Ok(Levels { hrc: of(Measure::Scale(Scale::Hrc)), hv, tensile: of(Measure::Tensile) })
     }
 
-    /// The hardest end in a measure that the standard prints or the user typed.
-    fn printed(&self, measure: Measure) -> Option<(Level, Option<Source>)> {
-        match (self.steel, measure) {
+    /// The hardest end in a measure that the standard prints or the user typed, without any conversion.
+    pub fn printed(&self, measure: Measure) -> Option<Hardest> {
+        let (level, printed) = match (self.steel, measure) {
             (Steel::Grade(properties), Measure::Scale(scale)) => {
                 let limits = properties.limits(scale)?;
-                Some((Level::Hardness(limits.max?), Some(limits.source)))
+                (Level::Hardness(limits.max?), Some(limits.source))
             }
             (Steel::Grade(properties), Measure::Tensile) => {
                 let max = properties.row.tensile_max?;
-                Some((Level::Tensile(max.value), Some(max.source)))
+                (Level::Tensile(max.value), Some(max.source))
             }
             (Steel::Hardness(hardness), Measure::Scale(scale)) if hardness.scale == scale => {
-                Some((Level::Hardness(hardness), None))
+                (Level::Hardness(hardness), None)
             }
-            (Steel::Tensile(tensile), Measure::Tensile) => Some((Level::Tensile(tensile), None)),
-            _ => None,
-        }
+            (Steel::Tensile(tensile), Measure::Tensile) => (Level::Tensile(tensile), None),
+            _ => return None,
+        };
+        Some(Hardest { level, printed, converted: None })
     }
 }
 

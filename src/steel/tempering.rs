@@ -87,7 +87,12 @@ pub struct Against {
 
 /// The tempering parameter: `T (20 + log10 t)`, with kelvin and hours.
 pub fn parameter(temperature: Temperature, time: Time) -> f64 {
-    temperature.kelvin() * (20.0 + time.hour().log10())
+    temperature.kelvin() * weight(time)
+}
+
+/// What the time weighs in it.
+fn weight(time: Time) -> f64 {
+    20.0 + time.hour().log10()
 }
 
 /// The one-hour temper with this parameter.
@@ -102,9 +107,10 @@ pub fn one_hour(parameter: f64) -> Temperature {
 /// A [`Refusal`] where the steel is tempered and neither its temper nor the least of its
 /// standard is known.
 pub fn effect(dip: &Dip) -> Result<Effect, Refusal> {
-    let dip_parameter = parameter(dip.bath, dip.time);
+    let of_dip = weight(dip.time);
+    let dip_parameter = dip.bath.kelvin() * of_dip;
     let dip_one_hour = one_hour(dip_parameter);
-    let temper = dip.temper_to_judge_by()?.map(|temper| against(temper, dip, dip_one_hour));
+    let temper = dip.temper_to_judge_by()?.map(|temper| against(temper, dip, (dip_one_hour, of_dip)));
     Ok(Effect {
         dip_parameter,
         dip_one_hour,
@@ -115,7 +121,7 @@ pub fn effect(dip: &Dip) -> Result<Effect, Refusal> {
     })
 }
 
-fn against(temper: Temper, dip: &Dip, dip_one_hour: Temperature) -> Against {
+fn against(temper: Temper, dip: &Dip, (dip_one_hour, of_dip): (Temperature, f64)) -> Against {
     let parameter = parameter(temper.temperature, temper.time);
     let one_hour = one_hour(parameter);
     let whole = |temperature: Temperature| temperature.celsius().round_ties_even();
@@ -126,7 +132,7 @@ fn against(temper: Temper, dip: &Dip, dip_one_hour: Temperature) -> Against {
         margin: temper.temperature - dip.bath,
         one_hour_margin: one_hour - dip_one_hour,
         dip_is_stronger: whole(dip_one_hour) > whole(one_hour),
-        hottest_bath: Temperature::from_kelvin(parameter / (20.0 + dip.time.hour().log10())),
+        hottest_bath: Temperature::from_kelvin(parameter / of_dip),
     }
 }
 

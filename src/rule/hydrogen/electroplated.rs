@@ -233,10 +233,7 @@ const F1941_HEAT: HeatTreatment = HeatTreatment {
 
 /// The measure in which the core is above the limit of ISO 2081: the one that it is known by.
 fn over_iso_2081(state: &State) -> Option<Measure> {
-    let number = |measure| {
-        let hardest = state.hardest(measure).ok().filter(|hardest| hardest.converted.is_none())?;
-        Some(hardest.level.number())
-    };
+    let number = |measure| Some(state.printed(measure)?.level.number());
     let (hrc, hv) = iso_2081::NOT_ABOVE_HARDNESS;
     let (rockwell, vickers) = (Measure::Scale(Scale::Hrc), Measure::Scale(Scale::Hv));
     let (measure, is_over) = if let Some(strength) = number(Measure::Tensile) {

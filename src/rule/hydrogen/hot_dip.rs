@@ -171,7 +171,7 @@ pub static A143_STRENGTH: Rule = Rule {
 /// specified so.
 fn specified_strength(state: &State) -> Option<Stress> {
     match state.steel {
-        Steel::Grade(properties) => properties.tensile_min().ok().map(|min| min.value),
+        Steel::Grade(properties) => properties.row.tensile_min.map(|min| min.value),
         Steel::Tensile(strength) => Some(strength),
         Steel::Hardness(_) => match state.hardest(Measure::Tensile).ok()?.as_compared() {
             Level::Tensile(strength) => Some(strength),

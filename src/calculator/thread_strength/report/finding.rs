@@ -67,7 +67,7 @@ fn pairing(input: &Input, outcome: &Outcome) -> Option<Finding> {
     };
     let style = input.style();
     let coated = if input.is_for_zinc() { "a zinc-coated bolt" } else { "a bolt" };
-    let or_stronger = if nuts.all().nth(1).is_none() { "" } else { ", or a stronger one" };
+    let or_stronger = if nuts.find(|nut| *nut != nuts.nut).is_none() { "" } else { ", or a stronger one" };
     let text = format!(
         "On {coated} of {} put a nut of {}, {}{or_stronger}.",
         bolt.name(),
