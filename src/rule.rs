@@ -116,18 +116,21 @@ pub static RULES: [&Rule; Key::COUNT] = [
 
 /// What the rules say of a case: those of its process that speak of it.
 pub fn judge<'c>(case: &'c Case<'_>) -> impl Iterator<Item = Ruling> + use<'c> {
-    of_process(case.process).filter_map(|rule| rule.judge(case))
+    of_process(case.process).iter().filter_map(|rule| rule.judge(case))
 }
 
 /// What the rules of one topic say of a case.
 pub fn judge_topic<'c>(case: &'c Case<'_>, topic: Topic) -> impl Iterator<Item = Ruling> + use<'c> {
-    of_process(case.process).filter(move |rule| rule.topic == topic).filter_map(|rule| rule.judge(case))
+    of_process(case.process)
+        .iter()
+        .filter(move |rule| rule.topic == topic)
+        .filter_map(|rule| rule.judge(case))
 }
 
 /// What rules a case out by a topic, of the rules that count for every order: for a calculator of another
 /// topic, so that it calls nothing suitable that no order gets.
 pub fn bars<'c>(case: &'c Case<'_>, topic: Topic) -> impl Iterator<Item = Ruling> + use<'c> {
-    judge_topic(case, topic).filter(|ruling| ruling.rule.under == Under::Any && ruling.says.mark == Mark::Bar)
+    judge_topic(case, topic).filter(|ruling| ruling.rule.under == Under::Any && ruling.mark == Mark::Bar)
 }
 
 /// The rule of a key.
@@ -136,20 +139,35 @@ pub fn rule(key: Key) -> &'static Rule {
     RULES.iter().copied().find(|rule| rule.key == key).unwrap_or(RULES[0])
 }
 
-/// The rules of a process that count under these documents; what others say moves no order.
-pub fn counting(process: Process, in_force: InForce) -> impl Iterator<Item = &'static Rule> {
-    of_process(process).filter(move |rule| in_force.holds(rule.under))
+/// The rules of its process that may speak of a case and count under its documents; what others say moves no
+/// order.
+pub fn counting<'c>(case: &'c Case<'_>) -> impl Iterator<Item = &'static Rule> + use<'c> {
+    // Few parts are structural: the others are not put before each of the rules on those.
+    static ORDINARY: Picked = Picked::new();
+    let is_ordinary = |rule: &Rule| !matches!(rule.when, When::Structural(_));
+    let rules = match structural::is_structural(case) {
+        true => of_process(case.process),
+        false => picked(&ORDINARY, case.process, is_ordinary),
+    };
+    let in_force = case.in_force;
+    rules.iter().copied().filter(move |rule| in_force.holds(rule.under))
 }
 
-/// The rules of a process, picked out of all of them once.
-fn of_process(process: Process) -> impl Iterator<Item = &'static Rule> {
-    static OF_PROCESS: OnceLock<[Vec<&'static Rule>; Process::ALL.len()]> = OnceLock::new();
-    let all = OF_PROCESS.get_or_init(|| {
-        Process::ALL.map(|process| {
-            RULES.iter().copied().filter(|rule| rule.process.is_none_or(|only| only == process)).collect()
-        })
-    });
-    all.get(process as usize).into_iter().flatten().copied()
+/// The rules of a process.
+fn of_process(process: Process) -> &'static [&'static Rule] {
+    static ALL: Picked = Picked::new();
+    picked(&ALL, process, |_| true)
+}
+
+/// Rules of each process, picked out of all of them once.
+type Picked = OnceLock<[Vec<&'static Rule>; Process::ALL.len()]>;
+
+fn picked(once: &'static Picked, process: Process, is_one: fn(&Rule) -> bool) -> &'static [&'static Rule] {
+    let pick = |process| {
+        let is_of = |rule: &&Rule| rule.process.is_none_or(|only| only == process) && is_one(rule);
+        RULES.into_iter().filter(is_of).collect()
+    };
+    once.get_or_init(|| Process::ALL.map(pick)).get(process as usize).map_or(&[], Vec::as_slice)
 }
 
 #[cfg(test)]

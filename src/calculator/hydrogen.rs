@@ -160,7 +160,7 @@ impl Outcome {
     fn rulings(&self, process: Process) -> Vec<Ruling> {
         let case = self.case(process);
         let product =
-            rule::rule(Key::StructuralCoating).judge(&case).filter(|ruling| ruling.says.mark == Mark::Bar);
+            rule::rule(Key::StructuralCoating).judge(&case).filter(|ruling| ruling.mark == Mark::Bar);
         let hydrogen = rule::judge_topic(&case, Topic::Hydrogen);
         hydrogen.chain(rule::bars(&case, Topic::Heat)).chain(product).collect()
     }

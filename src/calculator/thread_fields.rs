@@ -244,7 +244,7 @@ pub(super) fn mating(thread: Thread, bolt_class: ToleranceClass, allowance: Allo
     let part = Part::of_pair(thread, bolt_class, allowance.class());
     let case = Case { part: Some(&part), ..Case::of(Process::HotDip) };
     let ruling = rule::rule(Key::Mating).judge(&case)?;
-    (ruling.says.mark == Mark::Bar).then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
+    (ruling.mark == Mark::Bar).then(|| Finding::new(ruling.mark, ruling.text(&case), ruling.source(&case)))
 }
 
 /// That too little thread is left, by the rule of the fit; nothing where enough is, or where the limits are
@@ -264,7 +264,7 @@ pub(super) fn overlap(thread: Thread, bolt_class: ToleranceClass, allowance: All
     let part = Part::of_pair(thread, bolt_class, allowance.class());
     let case = Case { part: Some(&part), fit: Some(&found), ..Case::of(Process::HotDip) };
     let ruling = rule::rule(Key::Overlap).judge(&case)?;
-    (ruling.says.mark == Mark::Bar).then(|| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source()))
+    (ruling.mark == Mark::Bar).then(|| Finding::new(ruling.mark, ruling.text(&case), ruling.source(&case)))
 }
 
 /// The headline of a pair that is ruled out: why it is, and no advice; nothing where no finding bars it.

@@ -199,7 +199,7 @@ fn exercise(
     mut lines: Vec<Line>,
     fault: &Fault,
 ) -> Option<Exercise> {
-    let (ruling, source) = behind(assessed, judged, lines.get(fault.at)?)?;
+    let Behind { ruling, of_rule, source } = behind(assessed, judged, lines.get(fault.at)?)?;
     // As many as can be looked through, the fault among them.
     let from = fault.at.saturating_sub(LONGEST / 2).min(lines.len().saturating_sub(LONGEST));
     lines.get_mut(fault.at)?.text.clone_from(&fault.text);
@@ -218,7 +218,7 @@ fn exercise(
         fault.wrong,
         fault.of,
         // A figure of its own document is behind no rule.
-        if source == ruling.source() { format!("Rule {}: ", ruling.rule.key.key()) } else { String::new() },
+        if source == of_rule { format!("Rule {}: ", ruling.rule.key.key()) } else { String::new() },
     );
     // A line without a name of its own is told by what it says.
     let option = |line: &Line| if line.name.is_empty() { line.text.clone() } else { line.name.clone() };
@@ -242,23 +242,31 @@ fn exercise(
     })
 }
 
-/// The rule behind a line of the sheet, and where it is published.
-fn behind<'a>(assessed: &Assessed, judged: &'a Judged, line: &Line) -> Option<(&'a Ruling, Source)> {
+/// What stands behind a line of the sheet.
+struct Behind<'a> {
+    ruling: &'a Ruling,
+    /// Where the rule is published.
+    of_rule: Source,
+    /// Where the line is.
+    source: Source,
+}
+
+fn behind<'a>(assessed: &Assessed, judged: &'a Judged, line: &Line) -> Option<Behind<'a>> {
     let of = |topic: Of| {
         // What decides before what is only met or good to know.
         let of_topic = judged.rulings.iter().filter(move |(_, ruling)| ruling.rule.topic == topic);
-        of_topic.map(|(_, ruling)| ruling).max_by_key(|ruling| match ruling.says.mark {
+        of_topic.max_by_key(|(_, ruling)| match ruling.mark {
             Mark::Note => Mark::Met,
             mark => mark,
         })
     };
     let bake = || {
-        let mut demands = judged.demands().iter();
+        let mut demands = assessed.judgement.demands(judged).iter();
         let baked = demands.find(|demand| matches!(demand.instruction, Some(Instruction::Bake(_))));
-        baked.and_then(|demand| demand.rulings.first()).map(|(_, ruling)| ruling)
+        baked.and_then(|demand| demand.rulings.first())
     };
     let name = line.name.as_str();
-    let ruling = if name == "Bake" {
+    let (place, ruling) = if name == "Bake" {
         bake().or_else(|| of(Of::Hydrogen))
     } else if name.starts_with("Life") {
         of(Of::Life)
@@ -276,7 +284,8 @@ fn behind<'a>(assessed: &Assessed, judged: &'a Judged, line: &Line) -> Option<(&
     let of_the_coat = line.block != GAUGES && name != "Bake" && !name.starts_with("Life");
     let gauged = gauged(judged, name).filter(|_| line.block == GAUGES);
     let source = figure.or(gauged).or(offered.filter(|_| of_the_coat));
-    Some((ruling, source.unwrap_or_else(|| ruling.source())))
+    let of_rule = ruling.source(&assessed.judgement.case(judged, *place)?);
+    Some(Behind { ruling, of_rule, source: source.unwrap_or(of_rule) })
 }
 
 /// Where the limit is published that a gauge is made to.

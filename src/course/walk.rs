@@ -49,20 +49,20 @@ fn verdict(judgement: &Judgement, judged: &Judged) -> Question {
     // The rule that weighs most says why; among equals the first in the order of the table.
     let mut worst: Option<&(usize, Ruling)> = None;
     for ruling in &judged.rulings {
-        if worst.is_none_or(|(_, worst)| worst.says.mark < ruling.1.says.mark) {
+        if worst.is_none_or(|(_, worst)| worst.mark < ruling.1.mark) {
             worst = Some(ruling);
         }
     }
     let said = worst.and_then(|(place, ruling)| {
         let case = judgement.case(judged, *place)?;
-        Some((ruling, ruling.text(&case)))
+        Some((ruling, ruling.text(&case), ruling.source(&case)))
     });
-    let because = said.as_ref().map_or_else(String::new, |(ruling, text)| {
-        format!(" {text}. Rule {}: {}.", ruling.rule.key.key(), ruling.source())
+    let because = said.as_ref().map_or_else(String::new, |(ruling, text, source)| {
+        format!(" {text}. Rule {}: {source}.", ruling.rule.key.key())
     });
     let hint = said.map_or_else(
         || "Look at what the documents of the process bar.".to_owned(),
-        |(ruling, _)| match ruling.source() {
+        |(_, _, source)| match source {
             source if matches!(source.basis, Basis::Assumed | Basis::CommonPractice) => {
                 format!("No document has it: {source}.")
             }

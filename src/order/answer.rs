@@ -122,8 +122,8 @@ fn missing(line: &OrderLine, judgement: &Judgement) -> Vec<String> {
     let (mut once, mut more): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
     let counts = |judged: &&Judged| judged.verdict() != Verdict::RuledOut && is_wanted(line, judged);
     for judged in judgement.processes.iter().filter(counts) {
-        let briefs: Vec<String> = judged
-            .demands()
+        let briefs: Vec<String> = judgement
+            .demands(judged)
             .iter()
             .filter(|demand| demand.mark == Mark::NotJudged)
             .map(|demand| demand.brief(judgement, judged))
@@ -143,7 +143,7 @@ fn missing(line: &OrderLine, judgement: &Judgement) -> Vec<String> {
 /// What has to be proved, agreed or said for a process, in a few words each, without what is missing for
 /// all of them.
 fn asked_of(judgement: &Judgement, judged: &Judged, missing: &[String]) -> Vec<String> {
-    conditions(judged)
+    conditions(judgement, judged)
         .map(|demand| demand.brief(judgement, judged))
         .filter(|brief| !brief.is_empty() && !missing.contains(brief))
         .collect()
@@ -248,7 +248,7 @@ fn with_conditions(judgement: &Judgement, judged: &Judged, missing: &[String], t
 
 /// What is not only written on the order but agreed with somebody, in a few words each.
 fn agreed(judgement: &Judgement, judged: &Judged) -> Vec<String> {
-    let terms = judged.demands().iter().filter(|demand| demand.mark == Mark::Term);
+    let terms = judgement.demands(judged).iter().filter(|demand| demand.mark == Mark::Term);
     let agreed = terms.filter(|demand| capital(&demand.text(judgement, judged)).starts_with(AGREE));
     agreed
         .map(|demand| {
@@ -302,8 +302,8 @@ fn recommend(
             talk.may(ruling.brief(&case));
         }
     }
-    let terms: Vec<String> = judged
-        .demands()
+    let terms: Vec<String> = judgement
+        .demands(judged)
         .iter()
         .filter(|demand| {
             let cleaning = matches!(
@@ -450,7 +450,7 @@ fn named(process: Process) -> &'static str {
 fn why_not(judgement: &Judgement, judged: &Judged) -> String {
     let mut topics = Vec::new();
     let mut briefs: Vec<String> = Vec::new();
-    for demand in judged.demands().iter().filter(|demand| demand.mark == Mark::Bar) {
+    for demand in judgement.demands(judged).iter().filter(|demand| demand.mark == Mark::Bar) {
         let topic = demand.rulings.first().map(|(_, ruling)| ruling.rule.topic);
         let mut brief = demand.brief(judgement, judged);
         let place = demand.rulings.first().map_or(0, |(place, _)| *place);

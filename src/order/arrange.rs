@@ -7,13 +7,14 @@ use super::demand::Demand;
 use super::judge::{Item, Judged, Judgement};
 use super::remedy::remedy;
 use super::threads::{bolt_class, forming_size, is_metric};
+use super::told::Reason;
 use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
 use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, Time, unit};
-use crate::rule::{Case, Key, Offer, Ruling, Topic};
+use crate::rule::{Case, Key, Offer, Topic};
 use crate::sentence::{capital, capitalized};
 use crate::site::Category;
 use crate::site::life::{self, Exponent, Years};
@@ -137,7 +138,7 @@ fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessA
     let mut opened = Opened::new();
     let out = judged.verdict() == Verdict::RuledOut;
     let (mut findings, mut folded, mut barred) = (Vec::new(), Vec::new(), Vec::new());
-    for demand in judged.demands() {
+    for demand in judgement.demands(judged) {
         let Some(finding) = finding(judgement, judged, demand, &mut opened) else { continue };
         let behind = reasons(judgement, judged, demand, &finding);
         // Nothing that is asked of a process helps where it is ruled out.
@@ -172,8 +173,8 @@ fn is_first_bar(demand: &Demand, barred: &mut Vec<Topic>) -> bool {
 
 /// Why a thing is asked for, as notes that open what it opens.
 fn reasons(judgement: &Judgement, judged: &Judged, demand: &Demand, told: &Finding) -> Vec<Finding> {
-    let note = |(place, ruling, text): (usize, &Ruling, String)| {
-        let mut note = Finding::new(Mark::Note, of_part(judgement, place, text), ruling.source());
+    let note = |Reason { place, text, source }: Reason| {
+        let mut note = Finding::new(Mark::Note, of_part(judgement, place, text), source);
         note.opens.clone_from(&told.opens);
         note
     };
@@ -193,7 +194,7 @@ type Opened = Vec<((usize, Topic), Option<Rc<Link>>)>;
 
 /// A demand as a finding; the rules of one topic share one link.
 fn finding(judgement: &Judgement, judged: &Judged, demand: &Demand, opened: &mut Opened) -> Option<Finding> {
-    let (place, ruling) = demand.rulings.iter().max_by_key(|(_, ruling)| ruling.says.mark)?;
+    let (place, ruling) = demand.rulings.iter().max_by_key(|(_, ruling)| ruling.mark)?;
     let key = (*place, ruling.rule.topic);
     let link = match opened.iter().find(|(of, _)| *of == key) {
         Some((_, link)) => link.clone(),
@@ -204,7 +205,7 @@ fn finding(judgement: &Judgement, judged: &Judged, demand: &Demand, opened: &mut
             link
         }
     };
-    let mut sources = demand.sources();
+    let mut sources = demand.sources(judgement, judged);
     if sources.is_empty() {
         return None;
     }
@@ -287,7 +288,7 @@ pub(super) fn coated_area(line: &OrderLine, judgement: &Judgement, process: Proc
 /// quantity is not said. None where a shape is not known.
 pub(super) fn area(line: &OrderLine, judgement: &Judgement, of: impl Fn(&Shape) -> Area) -> Option<Area> {
     let of_set = judgement.items.iter().try_fold(Area::from_mm2(0.0), |area, item| {
-        Some(area + of(item.shape.as_ref()?.as_ref().ok()?) * f64::from(item.per_set))
+        Some(area + of(&item.shape()?.ok()?) * f64::from(item.per_set))
     })?;
     Some(of_set * f64::from(line.quantity.unwrap_or(1)))
 }
@@ -312,7 +313,7 @@ fn cautions(processes: &[ProcessAssessment; 3], judgement: &Judgement) -> Vec<Ca
 
 fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
     let mut notes = Vec::new();
-    match judgement.main().map(|main| &main.shape) {
+    match judgement.main().map(Item::shape) {
         Some(Some(Err(refusal))) => {
             notes.push(Note::plain(format!("The mass of the part is not given: {refusal}.")));
         }

@@ -1,7 +1,6 @@
 //! What an order has to see to: instructions, each told once, with all the rules that ask for it.
 
-use crate::rule::{Instruction, Ruling};
-use crate::source::Source;
+use crate::rule::{Case, Instruction, Ruling};
 use crate::working::Mark;
 
 /// Begins what is not only written on the order, but agreed with somebody.
@@ -21,24 +20,26 @@ pub struct Demand {
 }
 
 /// What rules say, the same things put together, the worst first; with the place of the part that each
-/// rule speaks of.
-pub fn of(rulings: &[(usize, Ruling)]) -> Vec<Demand> {
+/// rule speaks of, whose case is asked for.
+pub fn of<'c>(rulings: &[(usize, Ruling)], case: impl Fn(usize) -> Option<Case<'c>>) -> Vec<Demand> {
     let mut demands: Vec<Demand> = Vec::new();
-    for &(place, ruling) in rulings.iter().filter(|(_, ruling)| ruling.says.mark > Mark::Met) {
-        let asks =
-            ruling.says.instruction.filter(|_| matches!(ruling.says.mark, Mark::Term | Mark::Condition));
+    for &(place, ruling) in rulings.iter().filter(|(_, ruling)| ruling.mark > Mark::Met) {
+        let asks = match ruling.mark {
+            Mark::Term | Mark::Condition => case(place).and_then(|case| ruling.says(&case).instruction),
+            _ => None,
+        };
         let same = demands.iter_mut().find(|demand| match (demand.instruction, asks) {
             (Some(one), Some(other)) => one.is_like(&other),
             (None, None) => {
                 demand.rulings.iter().any(|(_, other)| other.rule.key == ruling.rule.key)
-                    && demand.mark == ruling.says.mark
+                    && demand.mark == ruling.mark
             }
             _ => false,
         });
         match same {
             Some(demand) => demand.take(place, ruling, asks),
             None => demands.push(Demand {
-                mark: ruling.says.mark,
+                mark: ruling.mark,
                 instruction: asks,
                 rulings: vec![(place, ruling)],
                 clash: false,
@@ -51,7 +52,7 @@ pub fn of(rulings: &[(usize, Ruling)]) -> Vec<Demand> {
 
 impl Demand {
     fn take(&mut self, place: usize, ruling: Ruling, asks: Option<Instruction>) {
-        self.mark = self.mark.max(ruling.says.mark);
+        self.mark = self.mark.max(ruling.mark);
         if let (Some(one), Some(other)) = (self.instruction, asks) {
             match one.and(other) {
                 Some(both) => self.instruction = Some(both),
@@ -62,17 +63,5 @@ impl Demand {
             }
         }
         self.rulings.push((place, ruling));
-    }
-
-    /// Every place where it is published, each once.
-    pub fn sources(&self) -> Vec<Source> {
-        let mut sources = Vec::new();
-        for (_, ruling) in &self.rulings {
-            let source = ruling.source();
-            if !sources.contains(&source) {
-                sources.push(source);
-            }
-        }
-        sources
     }
 }

@@ -54,8 +54,6 @@ pub struct Item {
     nuts: Option<Nuts>,
     /// The same, not tapped over.
     plain_nuts: OnceCell<Option<Nuts>>,
-    /// Its shape, if its standard has this size; `None` where no size is said.
-    pub shape: Option<Result<Shape, Refusal>>,
     /// Its steel, as the rules judge it.
     pub steel: Option<SteelFacts>,
     /// The dip that is reckoned with.
@@ -149,7 +147,7 @@ impl Facts<'_> {
         for (place, item) in self.items.iter().enumerate() {
             let item = judged.item(place, item, self.plain_nut);
             let case = case(item, &self.site, &judged, place == 0);
-            for rule in rule::counting(process, in_force) {
+            for rule in rule::counting(&case) {
                 if place > 0 && !is_of_the_part(rule) {
                     continue;
                 }
@@ -185,6 +183,11 @@ impl Judgement {
     pub fn case<'a>(&'a self, judged: &'a Judged, place: usize) -> Option<Case<'a>> {
         let item = judged.item(place, self.items.get(place)?, self.plain_nut.as_deref());
         Some(case(item, &self.site, judged, place == 0))
+    }
+
+    /// What the rules ask for in a process, the same things put together, the worst first.
+    pub fn demands<'j>(&self, judged: &'j Judged) -> &'j [Demand] {
+        judged.demands.get_or_init(|| demand::of(&judged.rulings, |place| self.case(judged, place)))
     }
 
     /// The verdict of one process on the same parts with another coat, place or years.
@@ -230,17 +233,12 @@ impl Judged {
 
     /// The verdict: the worst of what the rules say.
     pub fn verdict(&self) -> Verdict {
-        Verdict::of_marks(self.rulings.iter().map(|(_, ruling)| ruling.says.mark))
+        Verdict::of_marks(self.rulings.iter().map(|(_, ruling)| ruling.mark))
     }
 
     /// Whether it must not be taken.
     pub fn is_ruled_out(&self) -> bool {
         self.verdict() == Verdict::RuledOut
-    }
-
-    /// What the rules ask for, the same things put together, the worst first.
-    pub fn demands(&self) -> &[Demand] {
-        self.demands.get_or_init(|| demand::of(&self.rulings))
     }
 
     /// What one rule says of the part that is ordered.
@@ -253,7 +251,7 @@ impl Judged {
 
     /// Whether the coat is sure to last the years wanted, where years are wanted.
     pub fn is_sure(&self) -> bool {
-        self.ruling(Key::Lasts).is_some_and(|ruling| ruling.says.mark == Mark::Met)
+        self.ruling(Key::Lasts).is_some_and(|ruling| ruling.mark == Mark::Met)
     }
 }
 
@@ -270,6 +268,11 @@ impl Item {
     /// Mass of one piece, where the shape is known.
     pub fn mass(&self) -> Option<Mass> {
         self.part.mass
+    }
+
+    /// Its shape, if its standard has this size; `None` where no size is said.
+    pub fn shape(&self) -> Option<Result<Shape, Refusal>> {
+        Some(part::standard(self.part.kind, self.part.thread?, self.part.length))
     }
 
     /// The nuts that the standards put on it, where it is a bolt that they know.
@@ -356,7 +359,7 @@ fn item(
     state: Option<State>,
     per_set: u32,
 ) -> Item {
-    let shape = line.thread.map(|thread| part::standard(kind, thread, length));
+    let shape = line.thread.and_then(|thread| part::standard(kind, thread, length).ok());
     let dip = dip(line, state);
     let grade =
         |state: Option<State>| state.and_then(|state| state.grade()).map(|properties| properties.grade);
@@ -368,7 +371,7 @@ fn item(
             nut_class: nut_class(line),
             quantity: line.quantity.and_then(|sets| sets.checked_mul(per_set)),
             length,
-            mass: shape.as_ref().and_then(|shape| shape.as_ref().ok()).map(Shape::mass),
+            mass: shape.as_ref().map(Shape::mass),
             bolt: grade(line.steel).filter(|grade| !grade.is_nut() && !grade.is_washer()),
             nut: line.nut.and_then(|nut| nut.grade),
             is_steel_not_made: line.is_steel_not_made && kind == line.part,
@@ -377,7 +380,6 @@ fn item(
         has_patch: line.has_patch && kind == line.part,
         nuts: set::nuts_for(kind, line.thread, state, true),
         plain_nuts: OnceCell::new(),
-        shape,
         // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say what to use.
         steel: state.map(|state| SteelFacts::new(state, Cleaning::Acid)),
         // An actual temper can be judged without the grade.

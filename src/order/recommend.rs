@@ -31,7 +31,7 @@ pub fn recommended(line: &OrderLine, judgement: &Judgement) -> Option<usize> {
     let rank = |judged: &Judged| {
         (
             judged.verdict(),
-            conditions(judged).count(),
+            conditions(judgement, judged).count(),
             Reverse(judged.is_sure()),
             preference(judgement, judged.process),
         )
@@ -50,8 +50,11 @@ pub fn is_wanted(line: &OrderLine, judged: &Judged) -> bool {
 }
 
 /// What has to be proved, agreed or said before the process can be taken.
-pub fn conditions(judged: &Judged) -> impl Iterator<Item = &Demand> {
-    judged.demands().iter().filter(|demand| matches!(demand.mark, Mark::Condition | Mark::NotJudged))
+pub fn conditions<'j>(
+    judgement: &Judgement,
+    judged: &'j Judged,
+) -> impl Iterator<Item = &'j Demand> + use<'j> {
+    judgement.demands(judged).iter().filter(|demand| matches!(demand.mark, Mark::Condition | Mark::NotJudged))
 }
 
 /// Whether the steel is harder than what is hot-dipped, or its case is.

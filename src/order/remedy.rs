@@ -37,7 +37,7 @@ fn is_barred_by_steel(judged: &Judged) -> bool {
 }
 
 fn is_barred_by(judged: &Judged, topics: &[Topic]) -> bool {
-    let bars = |ruling: &Ruling| ruling.says.mark == Mark::Bar && topics.contains(&ruling.rule.topic);
+    let bars = |ruling: &Ruling| ruling.mark == Mark::Bar && topics.contains(&ruling.rule.topic);
     judged.rulings.iter().any(|(_, ruling)| bars(ruling))
 }
 

@@ -3,7 +3,19 @@
 use super::demand::Demand;
 use super::judge::{Judged, Judgement};
 use crate::rule::{Case, Ruling};
+use crate::source::Source;
 use crate::working::Mark;
+
+/// Why a thing is asked for, by one of its rules.
+#[derive(Debug, Clone)]
+pub struct Reason {
+    /// The place of the part that it speaks of.
+    pub place: usize,
+    /// The reason.
+    pub text: String,
+    /// Where the rule is published.
+    pub source: Source,
+}
 
 impl Demand {
     /// The demand as a sentence: what is asked for as an instruction, what rules out or is good to know
@@ -37,27 +49,41 @@ impl Demand {
 
     /// Why it is asked for, rule by rule, each reason once; where several rules were put together, with
     /// what each of them asks for. What rules out or is good to know has its reason in its sentence.
-    pub fn reasons(&self, judgement: &Judgement, judged: &Judged) -> Vec<(usize, &Ruling, String)> {
-        let mut reasons: Vec<(usize, &Ruling, String)> = Vec::new();
+    pub fn reasons(&self, judgement: &Judgement, judged: &Judged) -> Vec<Reason> {
+        let mut reasons: Vec<Reason> = Vec::new();
         if matches!(self.mark, Mark::Bar | Mark::Note) {
             return reasons;
         }
-        let first = self.rulings.first().map(|(_, ruling)| ruling.source());
+        let mut first = None;
         for (place, ruling) in &self.rulings {
             let Some(case) = judgement.case(judged, *place) else { continue };
+            let source = ruling.source(&case);
+            let first = *first.get_or_insert(source);
             let text = if self.is_merged() { ruling.text(&case) } else { ruling.why(&case) };
             // A further source is told even if its rule has no reason of its own.
             let text = match text.is_empty() {
-                true if Some(ruling.source()) != first => ruling.instruction(&case),
+                true if source != first => ruling.instruction(&case),
                 _ => text,
             };
-            let is_told =
-                |(_, by, told): &(usize, &Ruling, String)| *told == text && by.source() == ruling.source();
+            let is_told = |told: &Reason| told.text == text && told.source == source;
             if !text.is_empty() && !reasons.iter().any(is_told) {
-                reasons.push((*place, ruling, text));
+                reasons.push(Reason { place: *place, text, source });
             }
         }
         reasons
+    }
+
+    /// Every place where it is published, each once.
+    pub fn sources(&self, judgement: &Judgement, judged: &Judged) -> Vec<Source> {
+        let mut sources = Vec::new();
+        for (place, ruling) in &self.rulings {
+            let Some(case) = judgement.case(judged, *place) else { continue };
+            let source = ruling.source(&case);
+            if !sources.contains(&source) {
+                sources.push(source);
+            }
+        }
+        sources
     }
 
     /// Whether rules of several kinds are told as one instruction.
@@ -69,7 +95,7 @@ impl Demand {
 
     /// The demand in a few words, to be read aloud.
     pub fn brief(&self, judgement: &Judgement, judged: &Judged) -> String {
-        let one = self.rulings.iter().find(|(_, ruling)| ruling.says.mark == self.mark);
+        let one = self.rulings.iter().find(|(_, ruling)| ruling.mark == self.mark);
         let is_one = |key| one.is_some_and(|(_, ruling)| ruling.rule.key == key);
         let alone = self.rulings.iter().all(|(_, other)| is_one(other.rule.key));
         match self.instruction {

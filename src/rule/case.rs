@@ -323,7 +323,7 @@ impl InForce {
     /// Every document in force, each judged by itself; replaced editions are told.
     pub const CURRENT: Self = Self(!(1 << Under::Replaced as u8));
     /// None but what always counts.
-    pub const NONE: Self = Self(0);
+    pub const NONE: Self = Self(1 << Under::Any as u8);
 
     /// With a document.
     #[must_use]
@@ -333,6 +333,6 @@ impl InForce {
 
     /// Whether a rule of this document counts.
     pub const fn holds(self, under: Under) -> bool {
-        matches!(under, Under::Any) || self.0 & (1 << under as u8) != 0
+        self.0 & (1 << under as u8) != 0
     }
 }

@@ -396,7 +396,7 @@ mod tests {
         let dip = Dip { grade: state.grade(), temper: None, bath, time: Time::from_minute(minutes) };
         let (steel, heat) = (SteelFacts::new(state, Cleaning::Acid), tempering::effect(&dip));
         let case = Case { heat: Some(&heat), diameter: Some(diameter), ..steel.alone(HotDip) };
-        judge_topic(&case, Topic::Heat).map(|ruling| ruling.says.mark).max().unwrap()
+        judge_topic(&case, Topic::Heat).map(|ruling| ruling.mark).max().unwrap()
     }
 
     #[test]

@@ -74,6 +74,8 @@ pub enum When {
     NotGrades(&'static [Grade]),
     /// Of cases with these facts.
     If(fn(&Case<'_>) -> bool),
+    /// Of structural bolts and the nuts made for them, with these facts.
+    Structural(fn(&Case<'_>) -> bool),
 }
 
 /// What a rule tests.
@@ -98,13 +100,18 @@ pub enum Phrase {
     By(fn(&Case<'_>, Says, &mut String)),
 }
 
-/// What a rule says of a case.
+/// A rule, judged on a case.
+///
+/// Many are made and few are read, so it is small: what goes with its mark is worked out again from the same
+/// case for whoever reads it ([`Ruling::says`]).
 #[derive(Debug, Clone, Copy)]
 pub struct Ruling {
     /// The rule.
     pub rule: &'static Rule,
-    /// What it says.
-    pub says: Says,
+    /// What it means for the verdict.
+    pub mark: Mark,
+    /// Whether its test was passed; else it is met.
+    passed: bool,
     /// Whether it counts: a rule of a document that the order does not stand under is told by the
     /// calculator of its topic, and moves nothing.
     pub counts: bool,
@@ -141,12 +148,12 @@ impl Rule {
             }
             Test::By(test) => test(case),
         };
-        let mut says = if passed { (self.says)(case) } else { Says::MET };
         let counts = case.in_force.holds(self.under);
-        if says.mark > Mark::Note && !counts {
-            says.mark = Mark::Note;
-        }
-        Some(Ruling { rule: self, says, counts })
+        let mark = match if passed { (self.says)(case).mark } else { Mark::Met } {
+            mark if counts => mark,
+            mark => mark.min(Mark::Note),
+        };
+        Some(Ruling { rule: self, mark, passed, counts })
     }
 
     fn passed_by_steel(&self, limit: SteelLimit, case: &Case<'_>) -> Option<bool> {
@@ -178,16 +185,23 @@ impl Rule {
 }
 
 impl Ruling {
+    /// What it says of the case that it was judged on, with its source and what is to be done.
+    pub fn says(&self, case: &Case<'_>) -> Says {
+        let says = if self.passed { (self.rule.says)(case) } else { Says::MET };
+        Says { mark: self.mark, ..says }
+    }
+
     /// Where it is published.
-    pub fn source(&self) -> Source {
-        self.says.source.unwrap_or(self.rule.source)
+    pub fn source(&self, case: &Case<'_>) -> Source {
+        self.says(case).source.unwrap_or(self.rule.source)
     }
 
     /// What it says in a few words, to be read aloud.
     pub fn brief(&self, case: &Case<'_>) -> String {
         let mut text = String::new();
-        self.rule.brief.write(case, self.says, &mut text);
-        match self.says.instruction {
+        let says = self.says(case);
+        self.rule.brief.write(case, says, &mut text);
+        match says.instruction {
             Some(instruction) if text.is_empty() => instruction.brief(case),
             _ => text,
         }
@@ -203,7 +217,7 @@ impl Ruling {
         if self.is_met() {
             text.push_str(self.rule.met);
         } else {
-            self.rule.words.write(case, self.says, &mut text);
+            self.rule.words.write(case, self.says(case), &mut text);
         }
         // A reason may be all that is said.
         if text.len() == why + 2 {
@@ -216,7 +230,7 @@ impl Ruling {
     pub fn instruction(&self, case: &Case<'_>) -> String {
         // Room for most of them, and their full stop.
         let mut text = String::with_capacity(160);
-        self.rule.words.write(case, self.says, &mut text);
+        self.rule.words.write(case, self.says(case), &mut text);
         capitalized(text)
     }
 
@@ -231,7 +245,7 @@ impl Ruling {
         let mut text = String::with_capacity(320);
         match self.rule.compared(case) {
             // The case decides, whatever the hardness.
-            Some(compared) if !compared.passed && self.says.mark > Mark::Met => {
+            Some(compared) if !compared.passed && self.mark > Mark::Met => {
                 text.push_str("the part is case-hardened");
             }
             Some(compared) => write_compared(&mut text, self.rule.limit(), &compared),
@@ -243,7 +257,7 @@ impl Ruling {
                 text.push_str(", and ");
             }
             let after = text.len();
-            self.rule.why.write(case, self.says, &mut text);
+            self.rule.why.write(case, self.says(case), &mut text);
             if text.len() == after {
                 text.truncate(before);
             }
@@ -253,7 +267,7 @@ impl Ruling {
 
     /// Whether it is met and has words for that.
     fn is_met(&self) -> bool {
-        self.says.mark == Mark::Met && !self.rule.met.is_empty()
+        self.mark == Mark::Met && !self.rule.met.is_empty()
     }
 }
 
@@ -268,7 +282,7 @@ impl When {
             Self::NotGrades(grades) => {
                 case.steel.is_some() && case.grade().is_none_or(|grade| !grades.contains(&grade))
             }
-            Self::If(test) => test(case),
+            Self::If(test) | Self::Structural(test) => test(case),
         }
     }
 }

@@ -32,7 +32,7 @@ const fn row(key: Key) -> Rule {
 /// The coats that the document of a structural bolt lists, with their class.
 pub static COATING: Rule = Rule {
     // What A490 takes stands with hydrogen, where its reason is.
-    when: When::If(|case| {
+    when: When::Structural(|case| {
         !case.grade().is_some_and(|grade| Grade::AS_A490.contains(&grade)) && coating(case).is_some()
     }),
     says: |case| match coating(case) {
@@ -73,7 +73,7 @@ macro_rules! asked {
     ($($(#[$doc:meta])* $name:ident = $key:ident, $topic:ident, $says:expr, $why:expr, $brief:expr;)+) => {$(
         $(#[$doc])*
         pub static $name: Rule = Rule {
-            when: When::If(|case| asked(case, About::$topic).is_some()),
+            when: When::Structural(|case| asked(case, About::$topic).is_some()),
             says: |case| {
                 let for_bolt = About::$topic == About::Lubricant || bolt(case).is_some();
                 let says: Says = if for_bolt { $says } else { Says::note() };
@@ -219,6 +219,11 @@ pub static NUT: Rule = Rule {
     }),
     ..row(Key::NutForBolt)
 };
+
+/// Whether the part is a structural bolt, or a nut made for one.
+pub(super) fn is_structural(case: &Case<'_>) -> bool {
+    bolt(case).or_else(|| bolt_of_nut(case)).is_some()
+}
 
 /// The structural bolt of the case: by its grade, or a metric one by its kind.
 fn bolt(case: &Case<'_>) -> Option<Bolt> {

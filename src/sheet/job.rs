@@ -111,7 +111,7 @@ pub(super) fn why(assessed: &Assessed, judged: &Judged) -> Vec<String> {
         Verdict::RuledOut => mark == Mark::Bar,
         _ => matches!(mark, Mark::Condition | Mark::NotJudged),
     };
-    let demands = judged.demands().iter().filter(|demand| decides(demand.mark));
+    let demands = assessed.judgement.demands(judged).iter().filter(|demand| decides(demand.mark));
     let mut why: Vec<String> = Vec::new();
     for brief in demands.map(|demand| demand.brief(&assessed.judgement, judged)) {
         if !brief.is_empty() && !why.contains(&brief) {
@@ -220,7 +220,7 @@ fn weight(assessed: &Assessed) -> Row {
 
 /// How the parts are baked, or what is to be settled of it.
 fn bake(assessed: &Assessed, judged: &Judged) -> Row {
-    let told = judged.demands().iter().map(|demand| {
+    let told = assessed.judgement.demands(judged).iter().map(|demand| {
         let text = demand.text(&assessed.judgement, judged);
         (matches!(demand.instruction, Some(Instruction::Bake(_))), text)
     });

@@ -31,11 +31,11 @@ fn the_answers_of_four_hundred_orders() {
             continue;
         };
         assert_ne!(taken.verdict(), Verdict::RuledOut, "{text}");
-        for condition in recommend::conditions(taken) {
+        for condition in recommend::conditions(&judgement, taken) {
             let brief = condition.brief(&judgement, taken);
             assert!(!brief.is_empty() && text.contains(&brief), "“{brief}” is not in: {text}");
         }
-        instructions.push(recommend::conditions(taken).count());
+        instructions.push(recommend::conditions(&judgement, taken).count());
     }
     let median = |numbers: &mut Vec<usize>| {
         numbers.sort_unstable();

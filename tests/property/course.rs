@@ -5,6 +5,7 @@ use kettle_barrel::course::handed_in::{self, State};
 use kettle_barrel::course::mark::units;
 use kettle_barrel::course::tolerance::{agrees, near};
 use kettle_barrel::course::{Level, Marked, Question, Random, Setup, Sheet, Sought, Topic, mark, set};
+use kettle_barrel::order;
 use kettle_barrel::quantity::Shown;
 use kettle_barrel::source::Basis;
 
@@ -177,13 +178,15 @@ fn a_job_sheet_has_one_fault() {
         // A rule is named with its own source and no other: a figure of its own document is behind none.
         if let Some((_, named)) = question.because.split_once("Rule ") {
             let (key, source) = named.split_once(": ").unwrap();
-            let judged = assessed.judgement.processes.iter().flat_map(|judged| &judged.rulings);
-            let mut rulings = judged.filter(|(_, ruling)| ruling.rule.key.key() == key);
-            assert!(
-                rulings.any(|(_, ruling)| source == format!("{}.", ruling.source())),
-                "{}",
-                question.because
-            );
+            let judgement = &assessed.judgement;
+            let says_so = |judged: &order::Judged| {
+                let mut rulings = judged.rulings.iter().filter(|(_, ruling)| ruling.rule.key.key() == key);
+                rulings.any(|(place, ruling)| {
+                    let case = judgement.case(judged, *place).unwrap();
+                    source == format!("{}.", ruling.source(&case))
+                })
+            };
+            assert!(judgement.processes.iter().any(says_so), "{}", question.because);
         }
         // The two figures are of one unit: grams are not planted for kilograms.
         let unit = |text: &str| text.rsplit(['\u{a0}', ' ']).next().unwrap_or_default().to_owned();

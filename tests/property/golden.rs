@@ -108,8 +108,9 @@ fn written(orders: &[Draft]) -> String {
         .collect();
     for (_, judgement) in &all {
         for judged in &judgement.processes {
-            for (_, ruling) in judged.rulings.iter().filter(|(_, ruling)| ruling.counts) {
-                kept.count(ruling.rule.key.key().to_owned(), ruling.source());
+            for (place, ruling) in judged.rulings.iter().filter(|(_, ruling)| ruling.counts) {
+                let case = judgement.case(judged, *place).unwrap();
+                kept.count(ruling.rule.key.key().to_owned(), ruling.source(&case));
             }
         }
     }
@@ -166,10 +167,10 @@ fn process(judgement: &Judgement, judged: &Judged, kept: &mut Kept) -> String {
     for (place, ruling) in judged.rulings.iter().filter(|(_, ruling)| ruling.counts) {
         let key = ruling.rule.key.key();
         let mut text = if *place > 0 { format!("{place}.{key}") } else { key.to_owned() };
-        let source = code(&ruling.source().to_string());
-        if ruling.says.mark != Mark::Met {
-            text.push_str(&format!(":{}", severity(ruling.says.mark)));
-            let case = judgement.case(judged, *place).unwrap();
+        let case = judgement.case(judged, *place).unwrap();
+        let source = code(&ruling.source(&case).to_string());
+        if ruling.mark != Mark::Met {
+            text.push_str(&format!(":{}", severity(ruling.mark)));
             if let Some(link) = behind(&case, ruling.rule.topic) {
                 let at = links.iter().position(|known| *known == link).unwrap_or_else(|| {
                     links.push(link);

@@ -26,7 +26,7 @@ impl Said {
     fn of(&self, process: Process, key: Key) -> Option<(Mark, String)> {
         let judged = &self.judgement.processes[process as usize];
         let ruling = judged.ruling(key)?;
-        Some((ruling.says.mark, ruling.text(&self.judgement.case(judged, 0)?)))
+        Some((ruling.mark, ruling.text(&self.judgement.case(judged, 0)?)))
     }
 }
 

@@ -129,7 +129,7 @@ fn what_a_line_does_not_say_is_asked_and_never_assumed() {
     let asks = |line: &str| {
         let line = order::read(&order::reading::read(line).draft).unwrap();
         judge(&line).processes.map(|judged| {
-            judged.ruling(Key::SizeNotSaid).is_some_and(|ruling| ruling.says.mark == Mark::NotJudged)
+            judged.ruling(Key::SizeNotSaid).is_some_and(|ruling| ruling.mark == Mark::NotJudged)
         })
     };
     assert_eq!(asks("hex bolt 8.8, C3"), [true; 3]);

@@ -155,7 +155,7 @@ fn a_nut_tapped_over_is_not_put_on_a_bolt_cut_under() {
         let draft: Draft = pairs.iter().copied().collect();
         let line = order::read(&draft).unwrap_or_else(|problems| panic!("{pairs:?}: {problems}"));
         let judged = order::judge(&line).processes[0].clone();
-        judged.ruling(kettle_barrel::rule::Key::Mating).map(|ruling| ruling.says.mark)
+        judged.ruling(kettle_barrel::rule::Key::Mating).map(|ruling| ruling.mark)
     };
     let with = |nut: &'static str| {
         marks(&[

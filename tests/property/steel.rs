@@ -42,7 +42,7 @@ fn limits_passed(state: State, cleaning: Cleaning) -> Vec<Key> {
 
 fn worst(state: State, cleaning: Cleaning, process: Process) -> Mark {
     let steel = SteelFacts::new(state, cleaning);
-    rule::judge(&steel.alone(process)).map(|ruling| ruling.says.mark).max().unwrap_or(Mark::Met)
+    rule::judge(&steel.alone(process)).map(|ruling| ruling.mark).max().unwrap_or(Mark::Met)
 }
 
 /// A harder steel passes every limit the softer one passes, and no process gets better.
@@ -102,7 +102,7 @@ proptest! {
             let heat = Ok(effect);
             let case = Case { heat: Some(&heat), ..Case::of(Process::HotDip) };
             let temper = rule::rule(Key::Temper).judge(&case).unwrap();
-            (effect.temper.unwrap(), temper.says.mark)
+            (effect.temper.unwrap(), temper.mark)
         };
         let (before, standing) = dip(bath, minutes);
         for (bath, minutes) in [(bath + hotter, minutes), (bath, minutes + longer), (bath + hotter, minutes + longer)] {

@@ -60,8 +60,8 @@ fn the_answers_are_a_specialists() {
                 let keys: Vec<String> = judged
                     .rulings
                     .iter()
-                    .filter(|(_, ruling)| ruling.says.mark > Mark::Note)
-                    .map(|(_, ruling)| format!("{}:{}", ruling.rule.key.key(), ruling.says.mark.key()))
+                    .filter(|(_, ruling)| ruling.mark > Mark::Note)
+                    .map(|(_, ruling)| format!("{}:{}", ruling.rule.key.key(), ruling.mark.key()))
                     .collect();
                 wrong.push(format!(
                     "{text} | {place}: {verdict}, not {}: {}",
@@ -89,7 +89,7 @@ fn judged(text: &str) -> (order::OrderLine, order::Judgement) {
 
 /// What a rule says of an order in a process.
 fn said(text: &str, process: usize, key: Key) -> Option<Mark> {
-    judged(text).1.processes[process].ruling(key).map(|ruling| ruling.says.mark)
+    judged(text).1.processes[process].ruling(key).map(|ruling| ruling.mark)
 }
 
 #[test]
@@ -142,7 +142,7 @@ fn a_metric_structural_bolt_takes_the_nut_of_its_system() {
         ("place", "C3"),
     ];
     let judgement = judge(&order::read(&mixed.into_iter().collect()).unwrap());
-    let mark = judgement.processes[0].ruling(Key::NutForBolt).map(|ruling| ruling.says.mark);
+    let mark = judgement.processes[0].ruling(Key::NutForBolt).map(|ruling| ruling.mark);
     assert_eq!(mark, Some(Mark::Condition));
 }
 
@@ -176,7 +176,7 @@ fn an_allowance_is_said_in_the_system_of_the_thread() {
         let asks = |demand: &&order::demand::Demand| {
             matches!(demand.instruction, Some(Instruction::AgreeAllowance(Some(_))))
         };
-        let demand = judged.demands().iter().find(asks).unwrap_or_else(|| panic!("{text}"));
+        let demand = judgement.demands(judged).iter().find(asks).unwrap_or_else(|| panic!("{text}"));
         let said = format!(
             "{} {} {}",
             demand.text(&judgement, judged),
@@ -219,12 +219,13 @@ fn a_structural_set_in_inches_has_each_term_by_its_own_document() {
     let judgement = order::judge(&order::read(&draft).unwrap());
     for (key, mark, document) in terms {
         let ruling = judgement.processes[0].ruling(key).unwrap_or_else(|| panic!("{}", key.key()));
-        assert_eq!((ruling.says.mark, ruling.source().document.name), (mark, document), "{}", key.key());
+        let case = judgement.case(&judgement.processes[0], 0).unwrap();
+        assert_eq!((ruling.mark, ruling.source(&case).document.name), (mark, document), "{}", key.key());
     }
     // No coat that F3125 does not list has an assembly.
     assert!(judgement.processes[2].ruling(Key::RotationalCapacity).is_none());
     // One lot and one process are one instruction.
-    let lots = judgement.processes[0].demands().iter().filter(|demand| {
+    let lots = judgement.demands(&judgement.processes[0]).iter().filter(|demand| {
         demand.rulings.iter().any(|(_, ruling)| ruling.rule.key == Key::StructuralOneProcess)
     });
     assert_eq!(lots.map(|demand| demand.rulings.len()).collect::<Vec<_>>(), [2]);

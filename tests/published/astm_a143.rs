@@ -17,9 +17,8 @@ use crate::steel_check::ruling;
 #[test]
 fn concern_begins_above_1100_mpa_as_specified() {
     agree!(ASTM_A143, (astm_a143::STRENGTH.value.mpa(), astm_a143::STRENGTH.source.basis), (1100.0, Read));
-    let mark = |steel| {
-        ruling(Key::A143Strength, State::of(steel), Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)
-    };
+    let mark =
+        |steel| ruling(Key::A143Strength, State::of(steel), Cleaning::Acid).map(|(ruling, ..)| ruling.mark);
     let grade = |grade| Steel::grade(grade, Length::from_mm(20.0)).unwrap();
     agree!(ASTM_A143, mark(grade(Grade::A574)), Some(Mark::Term));
     for soft in [Grade::A193B7, Grade::J429Grade8, Grade::A325] {
@@ -39,7 +38,7 @@ fn the_two_units_are_not_the_same_stress() {
 fn tight_cold_bends_are_relieved() {
     let steel = Steel::Tensile(Stress::from_mpa(420.0));
     let state = State { steel, case_hardened: false, cold_worked: true };
-    let (ruling, text) = ruling(Key::A143Bend, state, Cleaning::Acid).unwrap();
-    agree!(ASTM_A143, (ruling.says.mark, ruling.source().basis), (Mark::Term, Memory));
+    let (ruling, source, text) = ruling(Key::A143Bend, state, Cleaning::Acid).unwrap();
+    agree!(ASTM_A143, (ruling.mark, source.basis), (Mark::Term, Memory));
     assert!(text.contains("three times") && text.contains("595 °C (1100 °F), one hour per inch"), "{text}");
 }

@@ -33,7 +33,7 @@ fn the_risk_begins_with_a_specified_minimum_of_33_hrc() {
     );
     let mark = |grade: Grade| {
         let state = State::of(Steel::grade(grade, Length::from_mm(20.0)).unwrap());
-        ruling(Key::F2329Risk, state, Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)
+        ruling(Key::F2329Risk, state, Cleaning::Acid).map(|(ruling, ..)| ruling.mark)
     };
     agree!(ASTM_F2329, mark(Grade::J429Grade5), Some(Mark::Met));
     agree!(ASTM_F2329, mark(Grade::J429Grade8), Some(Mark::Term));
@@ -43,15 +43,15 @@ fn the_risk_begins_with_a_specified_minimum_of_33_hrc() {
 fn case_hardened_fasteners_are_not_hot_dipped() {
     let steel = Steel::Hardness(Hardness::hrc(25.0));
     let state = State { steel, case_hardened: true, cold_worked: false };
-    let (ruling, _) = ruling(Key::F2329CaseHardened, state, Cleaning::Mechanical).unwrap();
-    agree!(ASTM_F2329, (ruling.says.mark, ruling.source().basis), (Mark::Bar, Read));
+    let (ruling, source, _) = ruling(Key::F2329CaseHardened, state, Cleaning::Mechanical).unwrap();
+    agree!(ASTM_F2329, (ruling.mark, source.basis), (Mark::Bar, Read));
 }
 
 /// The bake stands between pickling and the zinc, and the text says so.
 #[test]
 fn the_bake_comes_before_the_zinc() {
     let state = State::of(Steel::Hardness(Hardness::hrc(36.0)));
-    let (_, text) = ruling(Key::F2329Risk, state, Cleaning::Acid).unwrap();
+    let (.., text) = ruling(Key::F2329Risk, state, Cleaning::Acid).unwrap();
     assert!(text.contains("bake after pickling and before galvanizing"), "{text}");
 }
 

@@ -64,8 +64,8 @@ fn a490_takes_no_zinc() {
     for grade in Grade::AS_A490 {
         let state = State::of(Steel::Grade(grade.any_size().unwrap()));
         for (rule, basis) in bases {
-            let (ruling, _) = ruling(rule, state, Cleaning::Mechanical).unwrap();
-            agree!(ASTM_F3125, (ruling.says.mark, ruling.source().basis), (Mark::Bar, basis));
+            let (ruling, source, _) = ruling(rule, state, Cleaning::Mechanical).unwrap();
+            agree!(ASTM_F3125, (ruling.mark, source.basis), (Mark::Bar, basis));
         }
     }
 }

@@ -75,7 +75,7 @@ fn large_class_10_9_stays_out_of_the_hot_bath() {
             time: Time::from_minute(2.0),
         });
         let case = Case { heat: Some(&heat), diameter: Some(diameter), ..steel.alone(Process::HotDip) };
-        rule::judge_topic(&case, Topic::Heat).map(|ruling| ruling.says.mark).max().unwrap()
+        rule::judge_topic(&case, Topic::Heat).map(|ruling| ruling.mark).max().unwrap()
     };
     for mm in [27.0, 30.0, 64.0] {
         for celsius in [530.0, 545.0, 560.0] {

@@ -20,7 +20,7 @@ fn the_limit_is_read_in_its_own_column() {
     agree!(ISO_2081, (iso_2081::NOT_ABOVE.value.mpa(), iso_2081::NOT_ABOVE.source.basis), (1500.0, Read));
     let mark = |steel, case_hardened| {
         let state = State { steel, case_hardened, cold_worked: false };
-        ruling(Key::Iso2081Strength, state, Cleaning::Acid).map(|(ruling, _)| ruling.says.mark)
+        ruling(Key::Iso2081Strength, state, Cleaning::Acid).map(|(ruling, ..)| ruling.mark)
     };
     for (at, above) in [
         (Steel::Hardness(Hardness::hrc(45.0)), Steel::Hardness(Hardness::hrc(46.0))),

@@ -3,7 +3,7 @@
 use kettle_barrel::process::Process;
 use kettle_barrel::quantity::{Hardness, Length, Scale};
 use kettle_barrel::rule::{self, Cleaning, Key, Ruling, SteelFacts};
-use kettle_barrel::source::Basis;
+use kettle_barrel::source::{Basis, Source};
 use kettle_barrel::steel::{Grade, Level, Over, State};
 use kettle_barrel::table::steel_row::HardnessLimits;
 
@@ -94,10 +94,10 @@ pub fn check_limits(rows: &[LimitRow]) {
 }
 
 /// What a rule says of a steel that nothing else is known of, and in which words.
-pub fn ruling(key: Key, state: State, cleaning: Cleaning) -> Option<(Ruling, String)> {
+pub fn ruling(key: Key, state: State, cleaning: Cleaning) -> Option<(Ruling, Source, String)> {
     let rule = rule::rule(key);
     let steel = SteelFacts::new(state, cleaning);
     let case = steel.alone(rule.process.unwrap_or(Process::HotDip));
     let ruling = rule.judge(&case)?;
-    Some((ruling, ruling.text(&case)))
+    Some((ruling, ruling.source(&case), ruling.text(&case)))
 }

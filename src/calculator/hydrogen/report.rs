@@ -74,7 +74,7 @@ pub(super) fn report(input: &Input, outcome: &Outcome) -> Report {
 }
 
 fn verdict(outcome: &Outcome, process: Process) -> Verdict {
-    Verdict::of_marks(outcome.rulings(process).iter().map(|ruling| ruling.says.mark))
+    Verdict::of_marks(outcome.rulings(process).iter().map(|ruling| ruling.mark))
 }
 
 /// The rulings of a process as findings, the worst first.
@@ -86,7 +86,7 @@ fn sorted(outcome: &Outcome, process: Process) -> Vec<Finding> {
             Some(orders) => format!("{text} (counts for {orders})"),
             None => text,
         };
-        Finding::new(ruling.says.mark, text, ruling.source())
+        Finding::new(ruling.mark, text, ruling.source(&case))
     };
     Finding::worst_first(outcome.rulings(process).iter().map(finding).collect())
 }

@@ -35,7 +35,7 @@ pub(super) fn rules(outcome: &Outcome) -> Vec<Finding> {
         .flat_map(|topic| rule::judge_topic(&case, topic))
         .filter(|ruling| case.steel.is_some() || ruling.rule.key == Key::Bath);
     let load = rule::judge_topic(&case, Topic::Load);
-    let counts = |ruling: &Ruling| ruling.says.mark > Mark::Met && outcome.in_force.holds(ruling.rule.under);
+    let counts = |ruling: &Ruling| ruling.mark > Mark::Met && outcome.in_force.holds(ruling.rule.under);
     told(&case, steel.chain(size).chain(load).filter(counts))
 }
 

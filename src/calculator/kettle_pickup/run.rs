@@ -81,7 +81,7 @@ fn pickle(outcome: &Outcome) -> RunStep {
     let careful = [Key::Iso10684Cleaning, Key::A143Strength]
         .into_iter()
         .filter_map(|key| rule::rule(key).judge(&case))
-        .any(|ruling| ruling.says.mark > Mark::Met && outcome.in_force.holds(ruling.rule.under));
+        .any(|ruling| ruling.mark > Mark::Met && outcome.in_force.holds(ruling.rule.under));
     let (low, high) = practice::ACID_STRENGTH.value;
     let step = if careful {
         RunStep::new(

@@ -9,7 +9,7 @@ use crate::table::mechanical_process as practice;
 
 /// What rules say of a case, told as everywhere.
 pub fn told(case: &Case<'_>, rulings: impl IntoIterator<Item = Ruling>) -> Vec<Finding> {
-    let told = |ruling: Ruling| Finding::new(ruling.says.mark, ruling.text(case), ruling.source());
+    let told = |ruling: Ruling| Finding::new(ruling.mark, ruling.text(case), ruling.source(case));
     rulings.into_iter().map(told).collect()
 }
 

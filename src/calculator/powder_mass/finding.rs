@@ -92,7 +92,7 @@ const THICKEST: Length = {
 pub(super) fn rules(outcome: &Outcome) -> Vec<Finding> {
     let case = outcome.case();
     let steel = rule::judge_topic(&case, Topic::Hydrogen)
-        .filter(|ruling| case.steel.is_some() && ruling.says.mark > Mark::Met);
+        .filter(|ruling| case.steel.is_some() && ruling.mark > Mark::Met);
     told(&case, steel.chain(rule::judge_topic(&case, Topic::Load)))
 }
 

@@ -66,11 +66,11 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> (Vec<RunStep>, Time) {
 fn clean(outcome: &Outcome) -> RunStep {
     let case = outcome.case();
     let ruling = rule::rule(Key::B695Cleaning).judge(&case);
-    match ruling.filter(|ruling| ruling.says.instruction.is_some()) {
+    match ruling.filter(|ruling| ruling.says(&case).instruction.is_some()) {
         Some(ruling) => RunStep::new(
             "Clean this hard steel without plain acid: hot alkaline soak without current or anodic, inhibited acid for \
              the shortest time, or blast; rinse.",
-            ruling.source(),
+            ruling.source(&case),
         ),
         None if case.steel.is_some() => {
             RunStep::new("Clean the parts: hot alkaline soak, acid pickle, rinse.", practice::CLEANING)

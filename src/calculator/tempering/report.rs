@@ -75,7 +75,7 @@ fn findings(input: &Input, outcome: &Outcome) -> Vec<Finding> {
         diameter: input.grade.map(|(_, diameter)| diameter),
         ..Case::of(Process::HotDip)
     };
-    let finding = |ruling: Ruling| Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
+    let finding = |ruling: Ruling| Finding::new(ruling.mark, ruling.text(&case), ruling.source(&case));
     let heat = rule::judge_topic(&case, Topic::Heat);
     let mut findings =
         Finding::worst_first(heat.chain(rule::bars(&case, Topic::Hydrogen)).map(finding).collect());

@@ -117,7 +117,7 @@ fn assessed(line: &OrderLine) -> Assessed {
         verdicts: judgement.processes.each_ref().map(Judged::verdict),
         in_the_way: judgement.processes.each_ref().map(in_the_way),
         first: taken.map_or_else(Vec::new, |judged| {
-            conditions(judged).map(|demand| demand.text(&judgement, judged)).collect()
+            conditions(&judgement, judged).map(|demand| demand.text(&judgement, judged)).collect()
         }),
         take: taken.map(|judged| take(line, &judgement, judged)),
         answer,
@@ -129,8 +129,8 @@ fn assessed(line: &OrderLine) -> Assessed {
 
 /// The rule of the worst mark that is above an order term.
 fn in_the_way(judged: &Judged) -> Option<Key> {
-    let worst = judged.rulings.iter().max_by_key(|(_, ruling)| ruling.says.mark)?;
-    (worst.1.says.mark > Mark::Term).then_some(worst.1.rule.key)
+    let worst = judged.rulings.iter().max_by_key(|(_, ruling)| ruling.mark)?;
+    (worst.1.mark > Mark::Term).then_some(worst.1.rule.key)
 }
 
 fn take(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Taken {

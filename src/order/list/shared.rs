@@ -42,8 +42,7 @@ impl Shared {
         let is_known = line.quantity.is_some();
         Some(match judged.process {
             Process::HotDip => {
-                let length =
-                    judgement.main().and_then(|main| main.shape.as_ref()?.as_ref().ok()?.overall_length());
+                let length = judgement.main().and_then(|main| main.shape()?.ok()?.overall_length());
                 let wiping = kettle::wiping(length.unwrap_or(Length::from_mm(0.0)), None);
                 let area = arrange::coated_area(line, judgement, judged.process);
                 Self {

@@ -193,9 +193,9 @@ fn of_the_answer(line: &Line) -> Option<Own> {
     };
     let is_settled =
         |demand: &Demand| demand.rulings.iter().any(|(_, ruling)| ruling.rule.key == Key::Iso4042Bake);
-    Some(match judged.demands().iter().find_map(heat) {
+    Some(match judgement.demands(judged).iter().find_map(heat) {
         Some(heat) => Own::Heat(heat),
-        None if judged.demands().iter().any(is_settled) => Own::Settled,
+        None if judgement.demands(judged).iter().any(is_settled) => Own::Settled,
         None => Own::Nothing(judged.process),
     })
 }

@@ -86,7 +86,7 @@ fn by_rules(
     let case = Case { part: Some(&part), fit: Some(&found), ..Case::of(process) };
     let rulings = rule::judge_topic(&case, Topic::Fit);
     let findings = rulings
-        .map(|ruling| Finding::new(ruling.says.mark, format!("{}.", ruling.text(&case)), ruling.source()));
+        .map(|ruling| Finding::new(ruling.mark, format!("{}.", ruling.text(&case)), ruling.source(&case)));
     Some(Finding::worst_first(findings.collect()))
 }
 

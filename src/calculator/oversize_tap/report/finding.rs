@@ -40,8 +40,8 @@ fn rules(input: &Input, outcome: &Outcome) -> Vec<Finding> {
     let process = if hot_dip { Process::HotDip } else { Process::Mechanical };
     let case = Case { part: Some(&part), fit: Some(&fit), ..Case::of(process) };
     let finding = |ruling: Ruling| {
-        let finding = Finding::new(ruling.says.mark, ruling.text(&case), ruling.source());
-        match (ruling.rule.key, ruling.says.mark) {
+        let finding = Finding::new(ruling.mark, ruling.text(&case), ruling.source(&case));
+        match (ruling.rule.key, ruling.mark) {
             (Key::Assembles, Mark::Condition | Mark::Bar) => finding.opens(self::room(input)),
             _ => finding,
         }

@@ -52,7 +52,7 @@ pub(super) fn carries(input: &Input, outcome: &Outcome) -> Finding {
     let rule = rule::rule(if reduced { Key::ReducedLoads } else { Key::Carries });
     match rule.judge(&case) {
         Some(ruling) => {
-            Finding::new(ruling.says.mark, format!("{}.", capital(&ruling.text(&case))), ruling.source())
+            Finding::new(ruling.mark, format!("{}.", capital(&ruling.text(&case))), ruling.source(&case))
         }
         None => Finding::new(Mark::Note, "Nothing is known of this pair.", rule.source),
     }
