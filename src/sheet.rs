@@ -87,6 +87,9 @@ pub struct Row {
     /// of the answer.
     #[serde(skip)]
     pub may_go: bool,
+    /// What may stand instead where a page is full.
+    #[serde(skip)]
+    pub shorter: Option<String>,
 }
 
 /// Begins the label of room that is a box to tick, and not a line to write on.
@@ -313,6 +316,12 @@ impl Row {
     /// With room to write by hand.
     fn room(mut self, room: &'static [&'static str]) -> Self {
         self.room = room;
+        self
+    }
+
+    /// Says less where the page is full.
+    fn shorter(mut self, text: String) -> Self {
+        self.shorter = Some(text);
         self
     }
 

@@ -1,9 +1,12 @@
 //! What gives way where a sheet would be longer than its pages.
 //!
 //! The height is estimated from the letters, for the narrower width and the lesser height of A4 and
-//! Letter. What may go goes in this order: sources from the last, what is good to know, then the limits
-//! that are not gauged on the pitch diameter. A verdict, a condition, a term or a number of the answer
-//! never goes, and how much went is said.
+//! Letter. First the places in the documents go; then what may go goes in this order: what is good to know,
+//! the limits that are not gauged on the pitch diameter, and at last the documents. A verdict, a condition, a
+//! term or a number of the answer never goes, and how much went is said.
+
+use std::borrow::Cow;
+use std::mem;
 
 use super::{Block, Look, Row, Sheet, TICK};
 
@@ -29,6 +32,11 @@ const MORE: &str = " more, behind the link";
 /// Lets rows go until the sheet has its pages.
 pub(super) fn fit(sheet: &mut Sheet) {
     let room = PAGE * f64::from(sheet.pages);
+    if height(sheet) > room {
+        for row in sheet.blocks.iter_mut().flat_map(|block| &mut block.rows) {
+            row.text = row.shorter.take().map_or_else(|| mem::take(&mut row.text), Cow::from);
+        }
+    }
     while height(sheet) > room {
         let Some(block) = next(sheet) else { return };
         let Some(last) = block.rows.iter().rposition(|row| row.may_go) else { return };
@@ -42,11 +50,11 @@ pub(super) fn fit(sheet: &mut Sheet) {
     }
 }
 
-/// The block that gives way next: the last of small print that still has what may go, then the others.
+/// The block that gives way next: the last that still has what may go, and small print after all others.
 fn next(sheet: &mut Sheet) -> Option<&mut Block> {
     let may = |block: &Block| block.rows.iter().any(|row| row.may_go);
-    let small = sheet.blocks.iter().rposition(|block| block.look == Look::Small && may(block));
-    let place = small.or_else(|| sheet.blocks.iter().rposition(may))?;
+    let others = sheet.blocks.iter().rposition(|block| block.look != Look::Small && may(block));
+    let place = others.or_else(|| sheet.blocks.iter().rposition(may))?;
     sheet.blocks.get_mut(place)
 }
 

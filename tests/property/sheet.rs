@@ -160,6 +160,12 @@ fn a_page_that_is_full_lets_only_sources_and_the_like_go_and_says_how_many() {
             .filter_map(|row| row.text.strip_prefix("and ")?.split(' ').next()?.parse::<usize>().ok());
         assert_eq!(said.sum::<usize>(), gone, "{paper}");
         full += usize::from(gone > 0);
+        let documents = |sheet: &Sheet| -> Vec<String> {
+            let small = sheet.blocks.iter().find(|block| block.title.starts_with("Sources"));
+            let texts = small.into_iter().flat_map(|block| &block.rows).map(|row| &row.text);
+            texts.map(|text| text.split([',', '(']).next().unwrap_or_default().trim().to_owned()).collect()
+        };
+        assert_eq!(documents(&whole), documents(&paper), "each document stands on the paper\n{paper}");
     }
     println!("{full} sheets let something go");
 }
