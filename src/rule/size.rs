@@ -179,15 +179,22 @@ pub static SIZE_NOT_SAID: Rule = Rule {
     test: Test::By(|case| case.process == HotDip || case.part.is_some_and(|part| part.kind.has_mate())),
     says: |_| Says::only(Mark::NotJudged),
     words: Phrase::By(|case, _, text| {
-        text.push_str(match case.part.is_some_and(|part| part.kind.has_mate()) {
-            true => "say the thread: the room for the coat, and the nut that takes it, follow from it",
-            false => "say the size: hot-dip has its coats by size",
+        text.push_str(match case.part.map(|part| part.kind) {
+            Some(kind) if kind.has_mate() => {
+                "say the thread: the room for the coat, and the nut that takes it, follow from it"
+            }
+            // Of another part no size is taken but a thread.
+            Some(part::Kind::Other) => "agree the class of hot-dip with the galvanizer: it goes by size",
+            _ => "say the size: hot-dip has its coats by size",
         });
     }),
     met: "no thread has to take the coat",
     brief: Phrase::By(|case, _, text| {
-        let has_mate = case.part.is_some_and(|part| part.kind.has_mate());
-        text.push_str(if has_mate { "say the thread" } else { "say the size" });
+        text.push_str(match case.part.map(|part| part.kind) {
+            Some(kind) if kind.has_mate() => "say the thread",
+            Some(part::Kind::Other) => "agree the class of hot-dip with the galvanizer",
+            _ => "say the size",
+        });
     }),
     ..row(Key::SizeNotSaid)
 };

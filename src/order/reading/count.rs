@@ -131,7 +131,9 @@ fn is_joined(chain: &Chain<'_>, at: usize) -> bool {
 /// `RFQ 12 500 pcs`, of a word that nobody knows: its number, or figures grouped by a space.
 fn beside_a_word(chain: &Chain<'_>, at: usize, grouped: &Number) -> Option<Found> {
     let before = at.checked_sub(1).and_then(|before| chain.tokens().get(before))?;
-    let is_unknown = before.sort == Sort::Word && !lexicon::knows(&before.lower);
+    // `b 60 100 pcs`: a letter may be that of a measure.
+    let is_letter = before.lower.len() == 1 && !matches!(before.lower.as_str(), "x" | "m" | "a" | "u");
+    let is_unknown = before.sort == Sort::Word && (is_letter || !lexicon::knows(&before.lower));
     let (first, pieces) = (chain.digits(at)?, &grouped.text);
     let rest = pieces.strip_prefix(first)?;
     let (end, ..) = unit(chain, grouped.end)?;

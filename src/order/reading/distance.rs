@@ -24,8 +24,19 @@ const FAR: f64 = 1000.0;
 /// The most words between a distance and the sea.
 const MOST_BETWEEN: usize = 6;
 
+/// A number of them that nobody says: it is taken for more than one.
+const SOME: &[&str] = &["few", "some", "several", "couple", "many", "einige", "wenige", "paar", "mehrere"];
+
 /// `30 km from the sea`, `sea: 5 km`, `10 km landeinwärts`, `far from the coast`.
 pub fn of_the_sea(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    // `1200 m above sea level`.
+    if let Some(number) = number::decimal(chain, at)
+        && let Some((end, ())) = lexicon::whole(chain, number.end, |word| {
+            matches!(word, Word::Not(why) if why == lexicon::HEIGHT).then_some(())
+        })
+    {
+        return one(end, What::Not(lexicon::HEIGHT.into()));
+    }
     if let Some((end, metres)) = far(chain, at) {
         let (behind, is_away) = between(chain, end);
         let is_offshore = chain.word(end) == Some("off");
@@ -64,12 +75,24 @@ fn places(metres: f64) -> &'static [Category] {
 
 /// A distance on the map, in metres.
 fn far(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
-    let first = number::number(chain, at).map(|number| (number.end, number.value)).or_else(|| {
-        lexicon::find(chain, at, |word| match word {
-            Word::Small(number) => Some(f64::from(number)),
-            _ => None,
-        })
-    });
+    let is_some = |at: usize| chain.word(at).is_some_and(|word| SOME.contains(&word));
+    let half = matches!(chain.word(at), Some("half" | "halbe" | "halben" | "halber"));
+    let past_article = |at: usize| if chain.word(at) == Some("a") { chain.after(at) } else { at };
+    let vague = match () {
+        () if half => Some((past_article(chain.after(at)), 0.5)),
+        () if is_some(past_article(at)) => {
+            let end = chain.after(past_article(at));
+            Some((if chain.word(end) == Some("of") { chain.after(end) } else { end }, 3.0))
+        }
+        () => None,
+    };
+    let first =
+        vague.or_else(|| number::number(chain, at).map(|number| (number.end, number.value))).or_else(|| {
+            lexicon::find(chain, at, |word| match word {
+                Word::Small(number) => Some(f64::from(number)),
+                _ => None,
+            })
+        });
     let (mut end, mut value) = first.filter(|_| !chain.inside_a_run(at))?;
     // Of `5-10 km` the nearer counts.
     let joint = chain.over(end, &["-", "–"]);

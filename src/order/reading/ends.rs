@@ -5,6 +5,7 @@ use super::part::Scopes;
 use super::quantity;
 use super::what::What;
 use crate::part::{Form, Kind};
+use crate::quantity::letters::lower;
 
 const TWO_ENDS: &str = "twice as many: at each of two ends";
 const TWO_SIDES: &str = "twice as many: on each of two sides";
@@ -30,16 +31,40 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             }
             let named = line.draft.get(field).and_then(|text| text.parse::<u32>().ok()).unwrap_or(1);
             // `with 2 nuts, one each end`: the number that stands with the ends is that of one end.
+            let of_one = number_before(line, at);
             let twice = |each: u32| each.checked_mul(2).filter(|all| u64::from(*all) <= quantity::MOST);
-            let of_one = number_before(line, at).filter(|each| twice(*each) == Some(named));
-            let Some(all) = twice(of_one.unwrap_or(named)) else {
+            let Some(all) = twice(of_one.map_or(named, |(_, each)| each)) else {
                 line.not(at, "too many for one part: write how many go on one");
                 continue;
             };
+            let is_said = line.draft.get(field).is_some();
+            if let Some((number, _)) = of_one.filter(|_| !is_said || named == all) {
+                if line.items.get(number).is_some_and(super::items::Item::is_free) {
+                    line.used(number, field);
+                }
+            } else if of_one.is_some() {
+                line.not(at, format!("contradicts the number {named}, which stands before it"));
+                continue;
+            }
             line.draft.set(field, all.to_string());
             line.note(mate, note);
             line.used(at, field);
         }
+    }
+}
+
+/// `1 washer under the head, 1 under the nut`: two of them.
+pub(super) fn under_both(line: &mut Line, scopes: &Scopes) {
+    let is_under = |at: &usize| {
+        let words = line.items.get(*at).map(|item| lower(&item.text));
+        words.is_some_and(|words| matches!(words.as_str(), "under" | "unter"))
+    };
+    let under = (0..line.items.len()).filter(is_under);
+    let washers = under.filter(|at| line.before(*at).is_some_and(|before| scopes.washer.contains(&before)));
+    let is_one = line.draft.get("washers").is_none_or(|washers| washers == "1");
+    if washers.count() == 2 && is_one && line.draft.get("washer").is_some() {
+        line.draft.set("washers", "2");
+        line.note("washer", "one under the head, one under the nut");
     }
 }
 
@@ -70,25 +95,32 @@ fn mates(line: &Line, scopes: &Scopes, at: usize) -> Vec<&'static str> {
             found.push(mate);
         }
     }
-    // `each end with a nut`.
+    // `each end with a nut and a washer`.
     let mut place = at;
-    while let Some(behind) = line.behind(place).filter(|_| found.is_empty()) {
-        if line.what(behind) == Some(&What::Ends) {
-            break;
+    let is_behind = found.is_empty();
+    while let Some(behind) = line.behind(place).filter(|_| is_behind) {
+        let binds = matches!(
+            line.what(behind),
+            Some(What::With(_) | What::Filler | What::Small(_) | What::Bare(_) | What::Steel(_))
+        );
+        match of(behind) {
+            Some(mate) if !found.contains(&mate) => found.push(mate),
+            None if !binds => break,
+            _ => {}
         }
         place = behind;
-        found.extend(of(behind));
     }
     found
 }
 
 /// The number that stands right in front of the word.
-fn number_before(line: &Line, at: usize) -> Option<u32> {
+fn number_before(line: &Line, at: usize) -> Option<(usize, u32)> {
     let number = |what: &What| match what {
         What::Small(number) => Some(*number),
         What::Bare(Some(number)) => u32::try_from(*number).ok(),
         What::Count(counted) => u32::try_from(counted.pieces).ok(),
         _ => None,
     };
-    line.what(line.before(at)?).and_then(number)
+    let before = line.before(at)?;
+    line.what(before).and_then(number).map(|number| (before, number))
 }

@@ -6,6 +6,7 @@ use std::ops::Range;
 use super::Became;
 use super::what::What;
 use crate::calculator::Draft;
+use crate::quantity::letters::lower;
 
 /// A piece while it looks for its place.
 #[derive(Debug)]
@@ -55,6 +56,30 @@ pub(super) struct Line {
     /// What was concluded and not written.
     pub notes: Vec<(&'static str, Cow<'static, str>)>,
 }
+
+const FOR: &[&str] = &[
+    "for",
+    "to suit",
+    "suit",
+    "to fit",
+    "fitting",
+    "matching",
+    "to match",
+    "to mate with",
+    "to go under",
+    "to go on",
+    "to go with",
+    "suitable for",
+    "for use with",
+    "under",
+    "für",
+    "fuer",
+    "zu",
+    "passend zu",
+    "passend für",
+    "passend",
+    "unter",
+];
 
 impl Line {
     /// The free items for which `take` finds something, by their places.
@@ -109,6 +134,12 @@ impl Line {
 
     fn stretch(&self, at: usize) -> Option<usize> {
         self.items.get(at).map(|item| item.stretch)
+    }
+
+    /// Whether the piece at a place says for what, or under what, something is.
+    pub fn says_for(&self, at: usize) -> bool {
+        let text = self.items.get(at).filter(|item| item.what == What::Filler).map(|item| lower(&item.text));
+        text.is_some_and(|text| FOR.contains(&text.as_str()))
     }
 
     /// The item at a place.

@@ -16,6 +16,9 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
         })
     };
     let marks: &[&str] = &["#", ":", ".", "-"];
+    if let Some(found) = of_a_year(chain, at) {
+        return Some(found);
+    }
     let (named, why) = label(at)?;
     let named = chain.over(named, marks);
     let named = label(named).map_or(named, |(end, _)| end);
@@ -66,6 +69,16 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
         end = chain.after(end);
     }
     one(end, What::Not(why.into()))
+}
+
+/// `annual usage 20,000 pcs`, `MOQ 5000`: pieces that are none of this order.
+fn of_a_year(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let named = lexicon::over(chain, at, Word::Yearly);
+    let from = chain.over(named, &[":", "=", "."]);
+    let counted = count(chain, from).and_then(|found| found.last().map(|(end, _)| *end));
+    let plain = || number::decimal(chain, from).map(|number| number.end);
+    let end = counted.or_else(plain).filter(|end| named != at && !chain.inside_a_run(*end))?;
+    one(end, What::Not("pieces that are none of this order".into()))
 }
 
 /// Whether a word marks a drawing or a part, whose names begin with letters.

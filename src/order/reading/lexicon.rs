@@ -18,7 +18,7 @@ use words::WORDS;
 
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use kinds::{KINDS, PART_STANDARDS};
-pub use words::{BARE, HOURS, IN_SERVICE, NOT_IN_AIR, OTHER_COAT, SAYS_NOTHING, THREAD_LENGTH};
+pub use words::{BARE, HEIGHT, HOURS, IN_SERVICE, NOT_IN_AIR, OTHER_COAT, SAYS_NOTHING, THREAD_LENGTH};
 
 /// What a word or a phrase means.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -147,6 +147,8 @@ pub enum Word {
     LeftHand,
     /// In front of a number that is not one of the order, and why: `PO 4711`.
     Label(&'static str),
+    /// In front of pieces that are none of this order: `annual usage`.
+    Yearly,
     /// In front of what a price is for: `price per`.
     Price,
     /// Money.
@@ -219,8 +221,20 @@ pub const AWAY: &[&str] = &[
 /// In front of what has been done before a bake.
 pub const PAST: &[&str] = &["after", "nach"];
 
+/// Nouns of which a word in front makes another part.
+pub const NOUNS: &[&str] = &["bolt", "screw", "schraube", "nut", "washer", "pin"];
+
+/// Whether a word by itself is such a noun, in any of its forms.
+pub fn is_noun(word: &str) -> bool {
+    PHRASES.get(word).is_some_and(|phrases| {
+        phrases.iter().any(|phrase| {
+            phrase.words.len() == 1 && matches!(phrase.means, Word::Part(noun) if NOUNS.contains(&noun))
+        })
+    })
+}
+
 /// Nouns of parts, as words that nobody knows end in them: `Leitplankenschrauben`.
-const NOUNS: &[&str] = &[
+const ENDS: &[&str] = &[
     "schraube",
     "schrauben",
     "mutter",
@@ -247,7 +261,7 @@ const NOUNS: &[&str] = &[
 
 /// Whether a word that nobody knows is the name of a part, by its end.
 pub fn names_a_part(word: &str) -> bool {
-    NOUNS.iter().any(|noun| word.len() >= noun.len() + 2 && word.ends_with(noun)) && !knows(word)
+    ENDS.iter().any(|noun| word.len() >= noun.len() + 2 && word.ends_with(noun)) && !knows(word)
 }
 
 /// Every word that stands in some phrase, or in front of the number of a document.

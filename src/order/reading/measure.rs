@@ -27,7 +27,10 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
             None => one(end, What::Years(format!("{} years", number.text))),
         };
     }
-    let to = lexicon::over(chain, chain.over(number.end, &["-", "–"]), Word::Filler);
+    let to = match chain.word(number.end) {
+        Some("to" | "bis") => chain.after(number.end),
+        _ => chain.over(number.end, &["-", "–"]),
+    };
     let other = number::decimal(chain, to).filter(|_| to != number.end)?;
     let end = unit(other.end)?;
     one(end, What::Not("two numbers of years: write the one that is wanted".into()))
@@ -127,7 +130,8 @@ fn range(chain: &Chain<'_>, at: usize) -> Option<(usize, (Option<f64>, f64))> {
         return Some((end, (Some(number.value - by), number.value + by)));
     }
     let to = chain.over(number.end, &["-", "–", "~", "/", "…"]);
-    let to = if to == number.end { lexicon::over(chain, to, Word::Filler) } else { to };
+    let is_to = to == number.end && matches!(chain.word(to), Some("to" | "bis" | "and" | "und"));
+    let to = if is_to { chain.after(to) } else { to };
     match number::decimal(chain, to).filter(|_| to != number.end) {
         Some(other) if other.value > number.value => Some((other.end, (Some(number.value), other.value))),
         _ => Some((number.end, (None, number.value))),

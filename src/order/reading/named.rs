@@ -103,7 +103,8 @@ pub fn of(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (end, _) = measure(chain, at, unit)?;
     let (last, why) = lexicon::find(chain, end, other)?;
     // `length 75 mm AF 24`: the word belongs to what follows it.
-    let owns_next = number::decimal(chain, chain.over(last, MARKS)).is_some();
+    let next = number::decimal(chain, chain.over(last, MARKS));
+    let owns_next = next.is_some_and(|next| !is_measured(chain, next.end));
     let last = if owns_next { last } else { lexicon::over(chain, last, Word::Ends) };
     (!owns_next && !chain.inside_a_run(last)).then(|| vec![(last, What::Not(why.into()))])
 }
@@ -116,6 +117,13 @@ pub fn pitch(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let number = plain(from)?;
         let end = over_mm(&number);
         return (!chain.inside_a_run(end)).then(|| vec![(end, What::Pitch(number.text))]);
+    }
+    // `Feingewinde 1,25`.
+    if let Some((from, ())) = behind(chain, at, is(Word::Series("UNF"))) {
+        let number = plain(from).filter(|number| number.value < 4.5 && number.whole().is_none())?;
+        let end = over_mm(&number);
+        let is_alone = !chain.inside_a_run(end) && cross(chain, end).is_none() && !is_measured(chain, end);
+        return is_alone.then(|| vec![(end, What::Pitch(number.text))]);
     }
     let number = plain(at)?;
     let joint = chain.over(number.end, &["-"]);
@@ -161,8 +169,8 @@ pub fn thread_length(chain: &Chain<'_>, at: usize) -> Option<Found> {
     };
     let plain = |at: usize| number::number(chain, at).filter(|number| number.grouped.is_none());
     let with_unit = |at: usize| measure(chain, at, None).map(|(end, _)| end);
-    let end = if chain.word(at) == Some("b") {
-        let from = chain.over(chain.after(at), &["="]);
+    let end = if matches!(chain.word(at), Some("b" | "tl")) {
+        let from = chain.over(chain.after(at), &["=", ":"]);
         with_unit(from).or_else(|| plain(from).map(|number| number.end)).filter(|_| from != chain.after(at))
     } else if is_thread(at) {
         let behind = chain.after(at);

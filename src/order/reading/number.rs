@@ -144,7 +144,8 @@ fn date_before(chain: &Chain<'_>, at: usize) -> bool {
 pub fn mixed(chain: &Chain<'_>, at: usize) -> Option<Number> {
     let whole = chain.digits(at).filter(|whole| whole.len() <= 2)?;
     let behind = chain.after(at);
-    let dash = chain.sign(behind, &["-", "–", "‑"]) && chain.glued(behind);
+    // `1.1/8` is written in Europe.
+    let dash = chain.sign(behind, &["-", "–", "‑", "."]) && chain.glued(behind);
     let part = if dash { chain.after(behind) } else { behind };
     // The parts stand side by side: a word between them makes two numbers.
     if part != at + if dash { 2 } else { 1 } || (dash && !chain.glued(part)) {

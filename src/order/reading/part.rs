@@ -2,7 +2,9 @@
 
 use std::collections::HashSet;
 
+mod another;
 mod concluded;
+mod meant_for;
 mod name;
 mod scope;
 mod standard;
@@ -14,6 +16,8 @@ use super::what::{SteelWord, What};
 use crate::part::Kind;
 use crate::quantity::letters::lower;
 use crate::steel::Grade;
+use another::{another, is_thing};
+use meant_for::meant_for;
 use name::{BARE, Name, SOFT, join_loose, kind_of, main_of, names};
 use scope::scope_items;
 use standard::{by_document, by_standard, loose_words};
@@ -125,13 +129,18 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         });
         !(is_mate && has_bolt(line))
     });
-    if let Some(main) = main {
-        join_loose(line, &mut names, main);
-    }
-    let (main, meant_for) = match meant_for(line, &names).filter(|_| !is_implied) {
-        Some((about, meant_for)) => (Some(about), meant_for),
+    let meant = meant_for(line, &names).filter(|_| !is_implied);
+    // What stands behind the word that says for what is none of the part's name.
+    let behind =
+        meant.and_then(|(_, place)| names.iter().position(|name| name.items.iter().all(|at| *at > place)));
+    let (main, meant_for) = match meant {
+        Some((about, place)) => (Some(about), place),
         None => (main, usize::MAX),
     };
+    let end = behind.unwrap_or(names.len());
+    if let Some((main, own)) = main.zip(names.get_mut(..end)) {
+        join_loose(line, own, main);
+    }
     let about = main.and_then(|main| names.get(main)).cloned();
     if !is_implied {
         scopes.family = about.as_ref().and_then(|name| name.noun).unwrap_or_default();
@@ -141,7 +150,7 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
             continue;
         }
         if name.items.iter().all(|at| *at > meant_for) {
-            name.items.iter().for_each(|at| line.not(*at, MEANT_FOR));
+            name.items.iter().for_each(|at| line.not(*at, meant_for::WHY));
             continue;
         }
         match name.noun {
@@ -154,7 +163,7 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     for at in meant_for.min(line.items.len())..line.items.len() {
         let is_of_bolt = |grade: &Grade| !grade.is_nut() && !grade.is_washer();
         if matches!(line.what(at), Some(What::Steel(SteelWord::Grade(grade))) if is_of_bolt(grade)) {
-            line.not(at, MEANT_FOR);
+            line.not(at, meant_for::WHY);
         }
     }
     if let Some(about) = &about {
@@ -173,49 +182,6 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     }
     scope_items(line, &mut scopes, &names, main);
     scopes
-}
-
-/// Why the bolt that a nut or a washer is for is not used.
-const MEANT_FOR: &str =
-    "of the bolt that it is for, which is not ordered here: write the grade of the part itself";
-
-/// `washers for M16 bolts 8.8`: the name of what is ordered, and where the word stands that says for what.
-fn meant_for(line: &Line, names: &[Name]) -> Option<(usize, usize)> {
-    const FOR: &[&str] = &[
-        "for",
-        "to suit",
-        "suit",
-        "to fit",
-        "to go under",
-        "to go on",
-        "to go with",
-        "to match",
-        "suitable for",
-        "under",
-        "für",
-        "fuer",
-        "zu",
-        "passend zu",
-        "passend für",
-        "passend",
-        "unter",
-    ];
-    let place = line
-        .items
-        .iter()
-        .position(|item| item.what == What::Filler && FOR.contains(&lower(&item.text).as_str()))?;
-    let stands = |name: &Name, before: bool| name.items.iter().all(|at| (*at < place) == before);
-    let is_bolt = |name: &&Name| name.noun == Some(Family::Bolt) || name.noun.is_none();
-    let about = names
-        .iter()
-        .position(|name| matches!(name.noun, Some(Family::Nut | Family::Washer)) && stands(name, true))?;
-    let bolt_before = names.iter().filter(is_bolt).any(|name| stands(name, true));
-    // `washers for HV`: the mark of a bolt stands for it.
-    let is_mark =
-        |name: &Name| name.words.iter().any(|word| matches!(*word, "HV" | "HR" | "anchor" | "structural"));
-    let bolt_behind =
-        names.iter().any(|name| (name.noun == Some(Family::Bolt) || is_mark(name)) && stands(name, false));
-    (!bolt_before && bolt_behind).then_some((about, place))
 }
 
 /// Whether the words of parts in the line say no more than that a head is a hexagon.
@@ -392,7 +358,14 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     if about.words.contains(&"heavy") && key == Some("heavy-hex-bolt") && !about.words.contains(&"hex") {
         line.note("part", "a heavy bolt is taken with the heavy hex head");
     }
-    if about.words == ["anchor"] && is_of_f1554(line) {
+    let is_of_f1554 = || {
+        line.items.iter().any(|item| match &item.what {
+            What::Steel(SteelWord::Grade(grade)) => grade.key().starts_with("f1554"),
+            What::Steel(SteelWord::Half(document)) => document == "f1554",
+            _ => false,
+        })
+    };
+    if about.words == ["anchor"] && is_of_f1554() {
         scopes.kind = Some(Kind::AnchorRod);
         line.draft.set("part", Kind::AnchorRod.key());
         about.items.iter().for_each(|at| line.used(*at, "part"));
@@ -418,74 +391,6 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     }
     if let Some(kind) = kind {
         line.draft.set("part", kind.key());
-    }
-}
-
-/// Whether the steel of anchor rods stands in the line.
-fn is_of_f1554(line: &Line) -> bool {
-    line.items.iter().any(|item| match &item.what {
-        What::Steel(SteelWord::Grade(grade)) => grade.key().starts_with("f1554"),
-        What::Steel(SteelWord::Half(document)) => document == "f1554",
-        _ => false,
-    })
-}
-
-/// Whether a word names a thing, and not what it is like or goes with.
-fn is_thing(text: &str) -> bool {
-    const THINGS: &[&str] = &[
-        "bolt",
-        "nut",
-        "screw",
-        "washer",
-        "anchor",
-        "clip",
-        "ring",
-        "schraube",
-        "mutter",
-        "niet",
-        "rivet",
-        "nail",
-        "nägel",
-        "dowel",
-        "insert",
-        "turnbuckle",
-        "shackle",
-        "eye",
-        "pin",
-        "stein",
-        "bolzen",
-        "stift",
-        "stifte",
-        "scheibe",
-        "niete",
-        "anker",
-        "clamp",
-    ];
-    let text = lower(text);
-    let singular = text.trim_end_matches(['s', 'n']);
-    // `spring steel` is no ring.
-    if singular.ends_with("spring") {
-        return false;
-    }
-    THINGS.iter().any(|thing| text.ends_with(thing) || singular.ends_with(thing))
-}
-
-/// A part that no kind here is: judged as another part by its steel and its coat, its name in sight.
-fn another(line: &mut Line, scopes: &mut Scopes, about: &Name) {
-    scopes.kind = Some(Kind::Other);
-    line.draft.set("part", Kind::Other.key());
-    for at in &about.items {
-        if let Some(item) = line.item(*at) {
-            // What has no thread is not asked for its size.
-            let text = lower(&item.text);
-            if text.ends_with("nut") || text.ends_with("nuts") {
-                scopes.family = Family::Nut;
-            }
-            scopes.is_smooth |= ["washer", "ring", "clip", "pin", "rivet", "nail", "niet"]
-                .iter()
-                .any(|smooth| text.trim_end_matches(['s', 'n']).ends_with(smooth));
-            item.became = Some(Became::Used(vec!["part"], Some(UNKNOWN)));
-        }
     }
 }
 

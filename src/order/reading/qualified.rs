@@ -3,29 +3,40 @@
 use super::items::Line;
 use super::lexicon::{self, Word};
 use super::part::{self, Scopes};
-use super::token::Chain;
+use super::token::{Chain, Sort, Token};
 use super::what::{Found, What, one};
 use super::{Became, Piece};
 use crate::part::Kind;
-
-/// Nouns of which a word in front makes another part.
-const NOUNS: &[&str] = &["bolt", "screw", "schraube", "nut", "washer", "pin"];
 
 /// `guard rail bolts`: the words that are known to make another part; `Leitplankenschrauben`, a word that
 /// nobody knows and that ends as the name of a part does.
 pub fn another(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_qualifier = |word| (word == Word::Qualifier).then_some(());
     if let Some((end, ())) = lexicon::whole(chain, at, is_qualifier) {
-        let noun = lexicon::whole(chain, end, |word| match word {
-            Word::Part(noun) => NOUNS.contains(&noun).then_some(()),
+        let noun = lexicon::whole(chain, chain.over(end, &["-", "–"]), |word| match word {
+            Word::Part(noun) => lexicon::NOUNS.contains(&noun).then_some(()),
             _ => None,
         });
         let what = if noun.is_some() { What::Part("?") } else { What::Not("".into()) };
         return one(end, what);
     }
-    let is_name = chain.word(at).is_some_and(lexicon::names_a_part);
+    let is_name = chain.word(at).is_some_and(lexicon::names_a_part) || is_compound(chain.tokens(), at);
     let end = chain.after(at);
     (is_name && !chain.inside_a_run(at) && !chain.inside_a_run(end)).then(|| vec![(end, What::Part("?"))])
+}
+
+/// `Flach-Schrauben`: a word that nobody knows, joined by a dash to the noun of a part.
+pub(super) fn is_compound(tokens: &[Token<'_>], at: usize) -> bool {
+    let [Some(word), Some(dash), Some(noun)] = [at, at + 1, at + 2].map(|at| tokens.get(at)) else {
+        return false;
+    };
+    let touch = word.end() == dash.start && dash.end() == noun.start;
+    word.sort == Sort::Word
+        && noun.sort == Sort::Word
+        && touch
+        && matches!(dash.text, "-" | "–" | "‑")
+        && !lexicon::knows(&word.lower)
+        && lexicon::is_noun(&noun.lower)
 }
 
 /// Words that nobody knows right in front of a bare noun: the part is taken for what the noun alone is, and that
@@ -35,7 +46,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &mut
     else {
         return;
     };
-    let bare = |at: &usize| matches!(line.what(*at), Some(What::Part(noun)) if NOUNS.contains(noun));
+    let bare = |at: &usize| matches!(line.what(*at), Some(What::Part(noun)) if lexicon::NOUNS.contains(noun));
     let names: Vec<usize> = scopes.names.iter().copied().collect();
     let [only] = names.as_slice() else { return };
     let Some(mut begin) =

@@ -50,6 +50,10 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
         _ => None,
     });
     for (at, number) in small {
+        // `one each end`.
+        if line.behind(at).is_some_and(|behind| line.what(behind) == Some(&What::Ends)) {
+            continue;
+        }
         // Neither do so many go on one bolt nor is there such a class of nut: it counts the order, or
         // all nuts of the order.
         let pieces = line.draft.get("quantity").and_then(|pieces| pieces.parse::<u64>().ok());

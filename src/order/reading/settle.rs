@@ -31,6 +31,7 @@ pub(super) fn settle(text: &str) -> Reading {
     quantity::settle(&mut line, &scopes, text, &unknown);
     steels::of_system(&mut line, &scopes);
     ends::settle(&mut line, &scopes);
+    ends::under_both(&mut line, &scopes);
     coat::settle(&mut line);
     place::settle(&mut line);
     bake::settle(&mut line);
@@ -183,8 +184,10 @@ fn behind_run(chain: &Chain<'_>, mut at: usize, run: &Range<usize>) -> usize {
 /// that hang on them by a dash or a stroke: `ACME-4711/2`.
 fn take_out_unknown(chain: &mut Chain<'_>, unknown: &mut Vec<Range<usize>>) {
     let is_unknown = |chain: &Chain<'_>, run: &Range<usize>| {
-        chain.tokens().get(run.clone()).unwrap_or_default().iter().any(|token| {
-            let known = lexicon::knows(&token.lower) || lexicon::names_a_part(&token.lower);
+        chain.tokens().get(run.clone()).unwrap_or_default().iter().zip(run.clone()).any(|(token, at)| {
+            let known = lexicon::knows(&token.lower)
+                || lexicon::names_a_part(&token.lower)
+                || qualified::is_compound(chain.tokens(), at);
             token.sort == Sort::Word && !known
         })
     };

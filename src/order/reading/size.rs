@@ -67,11 +67,24 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let thread = read.map(|it| it.thread);
     let mut found = vec![(end, What::Thread(Written { text, thread, of_size: false, pitched, weak: false }))];
     if let Some((end, length)) = length_behind_cross(chain, length_behind, "mm") {
+        let threaded = length_of_thread(chain, end, &length);
         found.push((end, too_short(length, diameter.value)));
+        found.extend(threaded.map(|end| (end, What::Not(lexicon::THREAD_LENGTH.into()))));
     } else if let Some(number) = nut_class {
         found.push((number.end, What::Class(number.whole().and_then(|class| class.try_into().ok())?)));
     }
     Some(found)
+}
+
+/// `M20x150/60`: behind a stroke that touches it, the length of the thread.
+fn length_of_thread(chain: &Chain<'_>, at: usize, length: &What) -> Option<usize> {
+    let from = chain.after(at);
+    let is_glued = chain.sign(at, &["/"]) && chain.glued(at) && chain.glued(from);
+    let number =
+        number::decimal(chain, from).filter(|_| is_glued && !chain.inside_a_run(chain.after(from)))?;
+    let What::Length(text) = length else { return None };
+    let all: f64 = text.strip_suffix(" mm")?.parse().ok()?;
+    (number.value < all && number.whole().is_some() && !is_measured(chain, number.end)).then_some(number.end)
 }
 
 /// A metric thread that is longer than a third of its diameter has a length; less may be a pitch that does

@@ -48,11 +48,27 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let most = lexicon::over(chain, end, Word::Most);
     // `up to` has two words, `no more than` three.
     let is_most = |before: usize| {
+        // `maximum thickness 30 µm`, `max. 30 µm`.
+        let mut behind = at;
+        let mut before = before;
+        while chain.sign(before, &[".", ":"])
+            || chain
+                .word(before)
+                .is_some_and(|word| matches!(word, "thickness" | "coating" | "coat" | "dft" | "thk"))
+        {
+            behind = before;
+            match chain.before(before) {
+                Some(place) => before = place,
+                None => return false,
+            }
+        }
         let mut place = Some(before);
         for _ in 0..3 {
             let Some(from) = place else { break };
-            if lexicon::over(chain, from, Word::Most) == at {
-                return true;
+            if lexicon::over(chain, from, Word::Most) == behind {
+                // `no less than`: the least.
+                let negates = |at| matches!(chain.word(at), Some("no" | "not" | "nicht"));
+                return !(chain.word(from) == Some("less") && chain.before(from).is_some_and(negates));
             }
             place = chain.before(from);
         }
@@ -60,7 +76,7 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     };
     let below = |before| is_most(before) || chain.sign(before, &["<", "≤"]);
     if second.is_none() && (most != end || chain.before(at).is_some_and(below)) {
-        return one(most, What::Not("the least of a coat is asked for, not the most: write that".into()));
+        return one(most, What::Not("a greatest thickness is not judged, and the answer's may be more: write the least, or a class".into()));
     }
     one(lexicon::over(chain, end, Word::Least), thickness)
 }

@@ -139,12 +139,17 @@ pub(super) fn join_loose(line: &mut Line, names: &mut [Name], main: usize) {
         let is_into = loose.words.iter().all(|word| matches!(*word, "wood" | "chipboard" | "concrete"));
         let is_soft =
             is_into || loose.words.iter().all(|word| SOFT.contains(word) || matches!(*word, "?" | "head"));
-        let joins = !is_into && kind_of(&words).is_some();
+        // `screws for wood`, but no other part for it; `bolts for a flange` are no flange bolts.
+        let is_bare = matches!(about.words.as_slice(), ["screw" | "schraube"]);
+        let is_for = loose.items.first().and_then(|at| line.before(*at)).is_some_and(|at| line.says_for(at));
+        let joins = kind_of(&words).is_some() && if is_into { is_bare } else { !is_for };
+        let is_soft = is_soft || is_for;
         if joins || !is_soft {
             about.words = words;
             about.items.extend(&loose.items);
         } else {
-            loose.items.iter().for_each(|at| line.not(*at, ""));
+            let why = if is_for { "what it is for is not judged" } else { "" };
+            loose.items.iter().for_each(|at| line.not(*at, why));
         }
         if let Some(name) = names.get_mut(at) {
             name.items.clear();
