@@ -264,7 +264,16 @@ fn of_hot_dip(line: &mut Line, at: usize, wanted: Length, in_inches: bool) {
         .map(|offer| offer.class)
         .filter(|_| line.draft.get("thread").is_some());
     let average = class.and_then(|class| class.average).map(|limit| limit.thickness);
-    let is_average = average.is_some_and(|average| average.um() >= 0.98 * wanted.um());
+    // `min 45 µm local`: said of each place, the mean of the batch does not answer it.
+    let says_local = line.items.iter().enumerate().any(|(other, item)| {
+        other.abs_diff(at) <= 2
+            && item.what == What::Filler
+            && matches!(
+                lower(&item.text).as_str(),
+                "local" | "lokal" | "örtlich" | "at any point" | "at one place"
+            )
+    });
+    let is_average = !says_local && average.is_some_and(|average| average.um() >= 0.98 * wanted.um());
     match class {
         Some(class) if is_average || is_enough(class, wanted, in_inches) => {
             line.used(at, "asked");
@@ -273,6 +282,13 @@ fn of_hot_dip(line: &mut Line, at: usize, wanted: Length, in_inches: bool) {
                 average.map_or_else(String::new, |it| format!(", {} on average", it.show(&unit::UM, 0)));
             line.note("asked", format!("{}: {single} at one place{average}", class.document.name));
         }
+        Some(CoatClass { single: Some(single), document, .. }) => line.not(
+            at,
+            format!(
+                "hot-dip has one class for a size ({}: {} at one place); agree another thickness with the galvanizer",
+                document.name, single.printed
+            ),
+        ),
         _ => line.not(at, "hot-dip has one class for a size; agree another thickness with the galvanizer"),
     }
 }

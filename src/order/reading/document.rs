@@ -247,13 +247,19 @@ pub fn zinc(chain: &Chain<'_>, at: usize) -> Option<Found> {
         (Family::B633, _) => return None,
         _ => number,
     };
-    // The letter of its chromate: `Fe/Zn 8C`.
-    let has_letter = chain.inside_a_run(end)
-        && chain
-            .word(end)
-            .is_some_and(|word| matches!(word, "a" | "b" | "c" | "d" | "e" | "f" | "an" | "cn"));
+    // The letter of its chromate, or its code of ISO 4520: `Fe/Zn 8C`, `Fe/Zn 12c2C`.
+    let letter = |at: usize| {
+        let is_one = matches!(chain.word(at), Some("a" | "b" | "c" | "d" | "e" | "f" | "an" | "cn"));
+        chain.inside_a_run(at) && is_one
+    };
+    let has_letter = letter(end);
     if has_letter {
+        let is_class = chain.word(end) == Some("c");
         end = chain.after(end);
+        if is_class && chain.inside_a_run(end) && matches!(chain.digits(end), Some("1" | "2")) {
+            end = chain.after(end);
+            end = if letter(end) { chain.after(end) } else { end };
+        }
     }
     (!chain.inside_a_run(end)).then(|| vec![(end, What::Zinc(um, family, has_letter))])
 }

@@ -1,20 +1,67 @@
 //! What the line says is not there: `no HDG`, `without nuts`, `hot-dip not allowed`.
 
-use super::Became;
 use super::items::Line;
 use super::what::What;
+use super::{Became, Piece};
 
 /// Why a piece that is not wanted is not used.
 pub(super) const WHY: &str = "the line says that it is not there";
 
-/// Takes what is not wanted away from those who look for it.
-pub(super) fn settle(line: &mut Line) {
+/// Takes what is not wanted away from those who look for it; `unknown` are the words that nobody knows.
+pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     for at in 0..line.items.len() {
-        if line.what(at) == Some(&What::Without) {
-            ahead(line, at);
-        } else if line.what(at) == Some(&What::Excluded) && !before(line, at) {
-            line.not(at, "what is not wanted?");
+        match line.what(at).cloned() {
+            Some(What::Without) => {
+                let speaks_of_unknown = unknown_behind(line, at, text, unknown);
+                ahead(line, at, speaks_of_unknown);
+            }
+            Some(What::Was) if stands_behind_a_finish(line, at) => {
+                before(line, at);
+            }
+            Some(What::Was) => ahead(line, at, false),
+            Some(What::Instead) => until_now(line, at),
+            Some(What::Excluded) => {
+                if !before(line, at) {
+                    line.not(at, "what is not wanted?");
+                }
+            }
+            _ => {}
         }
+    }
+}
+
+/// Whether what stands right behind a piece, before the next comma and with nothing known behind it, is a word
+/// that nobody knows: `HDG no salt`.
+fn unknown_behind(line: &Line, at: usize, text: &str, unknown: &[Piece]) -> bool {
+    let end = |at: usize| line.items.get(at).and_then(|item| item.spans.last()).map(|span| span.end);
+    let Some(end) = end(at).filter(|_| line.behind(at).is_none()) else { return false };
+    let next = unknown.iter().map(|piece| piece.span.start).filter(|start| *start >= end).min();
+    let gap = next.and_then(|start| text.get(end..start));
+    gap.is_some_and(|gap| gap.chars().all(|c| c == ' '))
+}
+
+/// What asks for a finish.
+fn is_finish(what: &What) -> bool {
+    matches!(what, What::Process(..) | What::Coat(_) | What::Other(_) | What::Zinc(..))
+}
+
+/// `HDG was quoted`.
+fn stands_behind_a_finish(line: &Line, at: usize) -> bool {
+    line.before(at).and_then(|before| line.what(before)).is_some_and(is_finish)
+}
+
+/// `zinc plated, change to HDG`: what was asked before the word is not wanted, where a finish follows it.
+fn until_now(line: &mut Line, instead: usize) {
+    if !line.behind(instead).and_then(|next| line.what(next)).is_some_and(is_finish) {
+        return;
+    }
+    for at in 0..instead {
+        if line.items.get(at).is_some_and(|item| item.is_free() && is_finish(&item.what)) {
+            line.not(at, WHY);
+        }
+    }
+    if let Some(item) = line.item(instead) {
+        item.became = Some(Became::Binds);
     }
 }
 
@@ -50,7 +97,7 @@ fn is_grade(what: &What) -> bool {
 
 /// `no HDG or plating`, `without DH nuts and washers`: the next piece, a name with all its words, and what
 /// `or` adds to it; `and` adds parts.
-fn ahead(line: &mut Line, without: usize) {
+fn ahead(line: &mut Line, without: usize, speaks_of_unknown: bool) {
     let mut open = true;
     let mut last: Option<usize> = None;
     let mut at = without;
@@ -68,7 +115,12 @@ fn ahead(line: &mut Line, without: usize) {
                     || matches!(what, What::With(false)) && line.behind(at).is_some_and(is_part)),
         );
         match what {
-            What::Filler | What::Polite => {}
+            What::Filler => {}
+            // `not urgent`.
+            What::Polite if last.is_none() => {
+                last = Some(at);
+                break;
+            }
             _ if grows || starts => {
                 (open, last) = (false, Some(at));
                 line.not(at, WHY);
@@ -95,7 +147,7 @@ fn ahead(line: &mut Line, without: usize) {
         if let Some(item) = line.item(without) {
             item.became = Some(Became::Binds);
         }
-    } else if line.behind(without).is_some() || !before(line, without) {
+    } else if speaks_of_unknown || line.behind(without).is_some() || !before(line, without) {
         line.not(without, "what is not wanted?");
     }
 }

@@ -195,9 +195,19 @@ pub(super) fn over_inch(chain: &Chain<'_>, at: usize) -> usize {
     if chain.word(at) == Some("in") && is_place(end) { at } else { end }
 }
 
+/// The place behind the mark of an inch that stands behind a number: `8.8 in accordance with` is a class and a
+/// word.
+pub(super) fn over_inch_behind(chain: &Chain<'_>, number: &Number) -> usize {
+    let end = over_inch(chain, number.end);
+    let is_class = steel::DOTTED.contains(&number.text.as_str())
+        && chain.word(number.end) == Some("in")
+        && chain.word(end).is_some_and(|word| !matches!(word, "long" | "lg" | "x"));
+    if is_class { number.end } else { end }
+}
+
 /// The unit of length behind a number, if one stands there that fits it.
 pub(super) fn unit_of_length(chain: &Chain<'_>, number: &Number) -> Option<(usize, &'static str)> {
-    let inch = over_inch(chain, number.end);
+    let inch = over_inch_behind(chain, number);
     if inch != number.end {
         return (!chain.inside_a_run(inch)).then_some((inch, "in"));
     }

@@ -115,6 +115,10 @@ pub enum Word {
     Without,
     /// Behind what is not wanted: `not allowed`.
     Excluded,
+    /// Beside what was wanted until now: `was HDG`, `HDG was quoted`.
+    Was,
+    /// Between what was wanted until now and what is wanted instead: `change to`.
+    Instead,
     /// Between things of which one will do, or none is wanted.
     Or,
     /// Said to people and not of the order: `please`.

@@ -26,42 +26,39 @@ pub(super) fn settle(line: &mut Line) {
     high_bath(line);
 }
 
-/// Categories by name; two side by side leave the choice open.
+/// Categories by name; two leave the choice open.
 fn categories(line: &mut Line) {
     let found = line.free(|what| match what {
         What::Category(category) => Some(*category),
         _ => None,
     });
-    // Side by side, or with a word between that joins them: `C3 to C4`, `C3 or C4`.
-    let joined = found.windows(2).all(|pair| match pair {
-        [(one, _), (two, _)] => {
-            (one + 1..*two).all(|at| matches!(line.what(at), Some(What::Filler | What::Or | What::With(_))))
-                && line.items.get(*one).map(|item| item.stretch)
-                    == line.items.get(*two).map(|item| item.stretch)
-        }
-        _ => true,
-    });
     let mut offers: Vec<Category> = found.iter().map(|(_, category)| *category).collect();
     offers.sort_unstable();
     offers.dedup();
-    if let ([first, .., last], true, Some((from, _)), Some((to, _))) =
-        (offers.as_slice(), joined, found.first(), found.last())
+    if let ([first, .., last], Some((from, _)), Some((to, _))) =
+        (offers.as_slice(), found.first(), found.last())
     {
-        let is_range = (*from..*to).any(|at| {
-            line.items.get(at).is_some_and(|item| {
-                item.what == What::Filler && matches!(lower(&item.text).as_str(), "to" | "bis")
-            })
-        });
+        // Side by side, or with a word between that joins them: `C3 to C4`, `C3 or C4`.
+        let joins = |at: usize| matches!(line.what(at), Some(What::Filler | What::Or | What::With(_)));
+        let (from, to) = (*from, *to);
+        let is_joined = (from..to).all(|at| joins(at) || matches!(line.what(at), Some(What::Category(_))))
+            && line.items.get(from).map(|item| item.stretch) == line.items.get(to).map(|item| item.stretch);
+        let is_range = is_joined
+            && (from..to).any(|at| {
+                line.items.get(at).is_some_and(|item| {
+                    item.what == What::Filler && matches!(lower(&item.text).as_str(), "to" | "bis")
+                })
+            });
         let within = |category: &Category| category >= first && category <= last;
         let all: Vec<Category> = Category::ALL
             .into_iter()
             .filter(|category| offers.contains(category) || is_range && within(category))
             .collect();
         let places: Vec<usize> = found.iter().map(|(at, _)| *at).collect();
-        let (from, to) = (*from, *to);
+        // Which of several places is meant is asked, and the order of the pieces does not decide it.
         ask(line, &places, &all);
         for at in from..to {
-            if let Some(item) = line.item(at).filter(|item| item.is_free()) {
+            if let Some(item) = line.item(at).filter(|item| is_joined && item.is_free()) {
                 item.became = Some(Became::Binds);
             }
         }

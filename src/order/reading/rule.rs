@@ -181,6 +181,8 @@ fn alone(word: Word) -> Option<What> {
         Word::And => What::With(false),
         Word::Without => What::Without,
         Word::Excluded => What::Excluded,
+        Word::Was => What::Was,
+        Word::Instead => What::Instead,
         Word::Or => What::Or,
         Word::Polite => What::Polite,
         Word::HighBath => What::HighBath,

@@ -16,7 +16,7 @@ use crate::calculator::Draft;
 pub(super) fn settle(text: &str) -> Reading {
     let scanned = scan(text);
     let mut line = Line { items: scanned.items, draft: Draft::default(), notes: Vec::new() };
-    left_out::settle(&mut line);
+    left_out::settle(&mut line, text, &scanned.unknown);
     either::settle(&mut line);
     second::settle(&mut line);
     let scopes = part::settle(&mut line);

@@ -2,7 +2,7 @@
 
 use super::length::{
     DASHES, across_something, before_comma, cross, is_measured, length_behind_cross, over_inch,
-    unit_of_length,
+    over_inch_behind, unit_of_length,
 };
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
@@ -338,7 +338,7 @@ pub fn inches(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if parts_into_two(chain, at, &number) {
         return None;
     }
-    let end = over_inch(chain, number.end);
+    let end = over_inch_behind(chain, &number);
     let marked = end != number.end && !chain.inside_a_run(end);
     if !(marked || number.is_fraction) || chain.inside_a_run(end) {
         return None;

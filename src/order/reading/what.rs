@@ -95,6 +95,10 @@ pub enum What {
     Without,
     /// What stands before is not wanted.
     Excluded,
+    /// What stands before, if it is a finish, or else what follows, was wanted until now.
+    Was,
+    /// The finishes before it were wanted until now.
+    Instead,
     /// One of the two beside it.
     Or,
     /// Said to people.
