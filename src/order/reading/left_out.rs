@@ -20,11 +20,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             }
             Some(What::Was) => ahead(line, at, false),
             Some(What::Instead) => until_now(line, at),
-            Some(What::Excluded) => {
-                if !before(line, at) {
-                    line.not(at, "what is not wanted?");
-                }
-            }
+            Some(What::Excluded) if !before(line, at) => line.not(at, "what is not wanted?"),
             _ => {}
         }
     }
