@@ -12,16 +12,23 @@
 
 use super::case::{Case, Under};
 use super::{Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
-use crate::part::UsualSteel;
 use crate::process::Process::HotDip;
-use crate::quantity::{Length, Quantity, Shown, Temperature, Time, unit};
+use crate::quantity::{Length, Quantity, Temperature, unit};
 use crate::source::Sourced;
 use crate::steel::Grade;
 use crate::steel::tempering::{
-    self, Against, Bath, Effect, NO_RETEST_SOURCE, PARAMETER_SOURCE, STILL_MET_SOURCE, parameter,
+    self, Bath, Effect, NO_RETEST_SOURCE, PARAMETER_SOURCE, STILL_MET_SOURCE, parameter,
 };
 use crate::table::{astm_a574, hotdip_process, iso_10684, practice};
 use crate::working::Mark;
+
+mod daily;
+mod words;
+
+use daily::{DAILY, is_provable, is_routine, is_soft_or_pressed};
+use words::{PROVE, in_words, whole, why};
+
+pub use words::in_the_bath;
 
 /// How a dip stands to the temper.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -221,71 +228,11 @@ pub static TEMPER_UNKNOWN: Rule = Rule {
     ..row(Key::TemperUnknown)
 };
 
-/// Grades that are hot-dipped every day: a retest below their temper is their maker's routine.
-const DAILY: &[Grade] = &[
-    Grade::Class4_6,
-    Grade::Class4_8,
-    Grade::Class5_6,
-    Grade::Class5_8,
-    Grade::Class6_8,
-    Grade::Class8_8,
-    Grade::Class9_8,
-    Grade::J429Grade1,
-    Grade::J429Grade2,
-    Grade::J429Grade5,
-    Grade::A307,
-    Grade::A325,
-    Grade::A325M,
-    Grade::F1852,
-    Grade::F1554Grade36,
-    Grade::F1554Grade55,
-    Grade::F1554Grade105,
-    Grade::A449,
-    Grade::A354Bc,
-    Grade::A193B7,
-    Grade::A193B7M,
-];
-
-/// Grades whose maker agrees, or proves temper or hardness and proof load.
-const AGREED: &[Grade] = &[Grade::J429Grade8, Grade::A354Bd];
-
-/// Whether a part carries no tension by its temper: a flat washer, or a nut. Springs do.
-fn is_soft_or_pressed(case: &Case<'_>) -> bool {
-    let flat = |part: &super::Part| {
-        part.kind.is_nut() || (part.kind.is_washer() && part.kind.usual_steel() == UsualSteel::ByGrade)
-    };
-    let soft = |grade: Grade| grade.is_nut() || (grade.is_washer() && !grade.is_spring());
-    case.part.is_some_and(flat) || case.grade().is_some_and(soft)
-}
-
-/// Whether a grade may be dipped all the same, if hardness and proof load are proved after it.
-fn is_provable(grade: Grade) -> bool {
-    AGREED.contains(&grade)
-        || DAILY.contains(&grade)
-        || grade.in_iso_10684() == Some(true)
-        // Nuts and flat washers are dipped as daily as the bolts of the same temper.
-        || grade.is_nut()
-        || (grade.is_washer() && !grade.is_spring())
-}
-
 /// The least temper of the grade, where the temper that was said lies below it.
 fn below_its_least(case: &Case<'_>, effect: &Effect) -> Option<Sourced<Temperature>> {
     let actual = effect.temper.filter(|against| against.temper.least_of.is_none())?.temper;
     let least = case.steel?.state.grade()?.temper_min().ok()?;
     (actual.temperature.celsius().round() < least.value.celsius().round()).then_some(least)
-}
-
-/// Whether a dip of this part in this bath is everyday work: a grade of every day, or any nut.
-fn is_routine(case: &Case<'_>, effect: &Effect) -> bool {
-    let usual_bath = matches!(effect.bath, Bath::Low | Bath::Normal);
-    let nut = case.part.is_some_and(|part| part.kind.is_nut());
-    let actual = effect.temper.is_some_and(|against| against.temper.least_of.is_none());
-    usual_bath
-        && !actual
-        && (nut
-            || case.grade().is_some_and(|grade| {
-                DAILY.contains(&grade) || grade.is_nut() || (grade.is_washer() && !grade.is_spring())
-            }))
 }
 
 /// How a dip stands to the temper of a grade.
@@ -310,82 +257,10 @@ fn covered(grade: Option<Grade>, bath: Bath) -> bool {
     grade.and_then(Grade::in_iso_10684) == Some(true) && matches!(bath, Bath::Low | Bath::Normal | Bath::High)
 }
 
-fn in_words(says: Says, effect: &Effect) -> &'static str {
-    let Some(against) = &effect.temper else {
-        return "its standard still has to be met after galvanizing";
-    };
-    let actual = against.temper.least_of.is_none();
-    match (says.mark, actual) {
-        (Mark::Met | Mark::Note, _) if is_below(against) => "no mechanical test has to be repeated",
-        (Mark::Term | Mark::Met | Mark::Note, _) => "the retest after dipping is the maker's",
-        (Mark::Bar, true) => "the bath takes the temper away",
-        (Mark::Bar, false) => "the bath takes the temper away; a higher actual temper can change this",
-        (Mark::Condition | Mark::NotJudged, true) => "verify hardness and proof load after galvanizing",
-        (Mark::Condition | Mark::NotJudged, false) => PROVE,
-    }
-}
-
-/// What is asked where the actual temper is not known.
-const PROVE: &str =
-    "get the actual temper from the maker, or verify hardness and proof load after galvanizing";
-
-/// Whether the bath stays below the temper, and the dip is no stronger than it.
-fn is_below(against: &Against) -> bool {
-    !against.dip_is_stronger && against.margin.kelvin() > 0.0
-}
-
-/// The heat of the dip beside that of the temper.
-fn why(says: Says, effect: &Effect) -> String {
-    let Some(against) = &effect.temper else {
-        return "this steel is not tempered, so the bath has no temper to take".to_owned();
-    };
-    let named = named(against);
-    if says.mark < Mark::Term && is_below(against) {
-        return format!("the bath stays below {named}");
-    }
-    let stronger = if against.dip_is_stronger { "stronger than" } else { "no stronger than" };
-    let daily = if says.mark == Mark::Term { ", and the grade is dipped every day" } else { "" };
-    format!(
-        "{} at {} is like one hour at {}, {stronger} {named}{daily}",
-        in_the_bath(effect.time),
-        whole(effect.bath_temperature),
-        whole(effect.dip_one_hour)
-    )
-}
-
-/// `the actual temper (480 °C for 1.5 h)`.
-fn named(against: &Against) -> String {
-    let whose = match against.temper.least_of {
-        None => "the actual temper",
-        Some(_) => "the least temper of the standard",
-    };
-    let time = against.temper.time;
-    // In minutes where tenths of an hour would say another time.
-    let tenths = time.hour() * 10.0;
-    let time = match (tenths - tenths.round()).abs() < 1e-9 {
-        true => time.show(&unit::HOUR, u8::from((time.hour() - time.hour().round()).abs() > 1e-9)),
-        false => time.show(&unit::MINUTE, 0),
-    };
-    format!("{whose} ({} for {time})", whole(against.temper.temperature))
-}
-
-/// A time in the bath: in seconds below a minute, so that it says what was entered.
-pub fn in_the_bath(time: Time) -> Shown {
-    let minutes = time.minute();
-    match (minutes - minutes.round()).abs() < 1e-9 {
-        true => time.show(&unit::MINUTE, 0),
-        false if minutes < 1.0 => time.show(&unit::SECOND, 0),
-        false => time.show(&unit::MINUTE, 1),
-    }
-}
-
-fn whole(temperature: Temperature) -> String {
-    temperature.show(&unit::CELSIUS, 0).to_string()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::quantity::Time;
     use crate::rule::{Case, Cleaning, SteelFacts, judge_topic};
     use crate::steel::tempering::{Dip, Temper};
     use crate::steel::{State, Steel};

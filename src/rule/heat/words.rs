@@ -1,0 +1,79 @@
+//! The heat of a dip beside that of a temper, in words.
+
+use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
+use crate::rule::Says;
+use crate::steel::tempering::{Against, Effect};
+use crate::working::Mark;
+
+pub(super) fn in_words(says: Says, effect: &Effect) -> &'static str {
+    let Some(against) = &effect.temper else {
+        return "its standard still has to be met after galvanizing";
+    };
+    let actual = against.temper.least_of.is_none();
+    match (says.mark, actual) {
+        (Mark::Met | Mark::Note, _) if is_below(against) => "no mechanical test has to be repeated",
+        (Mark::Term | Mark::Met | Mark::Note, _) => "the retest after dipping is the maker's",
+        (Mark::Bar, true) => "the bath takes the temper away",
+        (Mark::Bar, false) => "the bath takes the temper away; a higher actual temper can change this",
+        (Mark::Condition | Mark::NotJudged, true) => "verify hardness and proof load after galvanizing",
+        (Mark::Condition | Mark::NotJudged, false) => PROVE,
+    }
+}
+
+/// What is asked where the actual temper is not known.
+pub(super) const PROVE: &str =
+    "get the actual temper from the maker, or verify hardness and proof load after galvanizing";
+
+/// Whether the bath stays below the temper, and the dip is no stronger than it.
+fn is_below(against: &Against) -> bool {
+    !against.dip_is_stronger && against.margin.kelvin() > 0.0
+}
+
+/// The heat of the dip beside that of the temper.
+pub(super) fn why(says: Says, effect: &Effect) -> String {
+    let Some(against) = &effect.temper else {
+        return "this steel is not tempered, so the bath has no temper to take".to_owned();
+    };
+    let named = named(against);
+    if says.mark < Mark::Term && is_below(against) {
+        return format!("the bath stays below {named}");
+    }
+    let stronger = if against.dip_is_stronger { "stronger than" } else { "no stronger than" };
+    let daily = if says.mark == Mark::Term { ", and the grade is dipped every day" } else { "" };
+    format!(
+        "{} at {} is like one hour at {}, {stronger} {named}{daily}",
+        in_the_bath(effect.time),
+        whole(effect.bath_temperature),
+        whole(effect.dip_one_hour)
+    )
+}
+
+/// `the actual temper (480 °C for 1.5 h)`.
+fn named(against: &Against) -> String {
+    let whose = match against.temper.least_of {
+        None => "the actual temper",
+        Some(_) => "the least temper of the standard",
+    };
+    let time = against.temper.time;
+    // In minutes where tenths of an hour would say another time.
+    let tenths = time.hour() * 10.0;
+    let time = match (tenths - tenths.round()).abs() < 1e-9 {
+        true => time.show(&unit::HOUR, u8::from((time.hour() - time.hour().round()).abs() > 1e-9)),
+        false => time.show(&unit::MINUTE, 0),
+    };
+    format!("{whose} ({} for {time})", whole(against.temper.temperature))
+}
+
+/// A time in the bath: in seconds below a minute, so that it says what was entered.
+pub fn in_the_bath(time: Time) -> Shown {
+    let minutes = time.minute();
+    match (minutes - minutes.round()).abs() < 1e-9 {
+        true => time.show(&unit::MINUTE, 0),
+        false if minutes < 1.0 => time.show(&unit::SECOND, 0),
+        false => time.show(&unit::MINUTE, 1),
+    }
+}
+
+pub(super) fn whole(temperature: Temperature) -> String {
+    temperature.show(&unit::CELSIUS, 0).to_string()
+}
