@@ -38,7 +38,7 @@ pub struct Judgement {
     pub processes: [Judged; 3],
     /// The place of the nut among the parts, and the nut that stands there where it is not tapped over.
     plain_nut: Option<Box<(usize, Item)>>,
-    search: Option<Search>,
+    search: Option<Box<Search>>,
 }
 
 /// One part of the order.
@@ -89,7 +89,7 @@ const ONE_HOUR: Time = Time::from_hour(1.0);
 pub fn judge(line: &OrderLine) -> Judgement {
     let ((items, plain_nut), search) = (items(line), search(line));
     let facts =
-        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_ref() };
+        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_deref() };
     // One after the other where they stand: what is judged is large, and a map would move it.
     let [hot_dip, mechanical, electroplated] = Process::ALL;
     let processes =
@@ -101,7 +101,7 @@ pub fn judge(line: &OrderLine) -> Judgement {
 pub(super) fn verdict(line: &OrderLine, process: Process) -> Verdict {
     let ((items, plain_nut), search) = (items(line), search(line));
     let facts =
-        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_ref() };
+        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_deref() };
     facts.judge(line, process).verdict()
 }
 
@@ -118,8 +118,9 @@ fn site(line: &OrderLine) -> Site {
 }
 
 /// The search for the threads of the order, for what has a mate.
-fn search(line: &OrderLine) -> Option<Search> {
-    line.part.has_mate().then(|| ordered(line).map(Search::new))?
+fn search(line: &OrderLine) -> Option<Box<Search>> {
+    let ordered = ordered(line).filter(|_| line.part.has_mate())?;
+    Some(Box::new(Search::new(ordered)))
 }
 
 impl Facts<'_> {
@@ -196,7 +197,7 @@ impl Judgement {
             items: &self.items,
             plain_nut: self.plain_nut.as_deref(),
             site: site(line),
-            search: self.search.as_ref(),
+            search: self.search.as_deref(),
         };
         facts.judge(line, process).verdict()
     }
@@ -280,7 +281,11 @@ impl Item {
         if is_tapped_over {
             return self.nuts.as_ref();
         }
+        // Where they are the same with and without zinc, they are not looked up again.
         let plain = || {
+            if let Some(nuts) = self.nuts.filter(|nuts| !nuts.hang_on_zinc()) {
+                return Some(nuts);
+            }
             let state = self.steel.as_ref().map(|steel| steel.state);
             set::nuts_for(self.part.kind, self.part.thread, state, false)
         };

@@ -150,8 +150,8 @@ fn graded(
         Ways::AnyNut if published => Ways::PublishedNut,
         ways => ways,
     };
-    let fits = |of: Thickness| match search {
-        Some(search) => search.takes(process, (of.min, of.max), ways(of.min), usual) != Some(false),
+    let fits = |of: Thickness, ways: Ways| match search {
+        Some(search) => search.takes(process, (of.min, of.max), ways, usual) != Some(false),
         // Where nobody says the thread, plate is no thicker than most of them take.
         None => process != Process::Electroplated || !line.part.has_mate() || of.min <= THICKEST_PLATE,
     };
@@ -166,17 +166,17 @@ fn graded(
         let Some((next, thicker)) = rising.next() else { break };
         let made_for_next = ways(thicker.min);
         // What takes a coat takes a thinner one in the same ways, so a thicker one may answer for it.
-        if !known_to_fit && made_for_next != made && !fits(thickest) {
+        if !known_to_fit && made_for_next != made && !fits(thickest, made) {
             break;
         }
         (class, thickest, made, known_to_fit) = (next, thicker, made_for_next, false);
     }
-    if known_to_fit || fits(thickest) {
+    if known_to_fit || fits(thickest, made) {
         return of_class(class, if is_enough(thickest) { chosen } else { Choice::Thickest });
     }
     // The thickest up to the first that does not fit; the thinnest stands in any case.
     let (thinnest, _) = all().next()?;
-    let last = all().skip(1).take_while(|(_, of)| fits(*of)).last();
+    let last = all().skip(1).take_while(|(_, of)| fits(*of, ways(of.min))).last();
     of_class(last.map_or(thinnest, |(class, _)| class), Choice::Thickest)
 }
 

@@ -133,6 +133,7 @@ impl Rule {
     /// What it says of a case; `None` where it does not speak of it.
     ///
     /// A rule of a document that the order does not stand under is told as a note and moves nothing.
+    #[inline]
     pub fn judge(&'static self, case: &Case<'_>) -> Option<Ruling> {
         // Most rules do not speak of a case, and are passed over without a call.
         if self.when.holds(case) { self.rule_on(case) } else { None }
@@ -272,6 +273,7 @@ impl Ruling {
 }
 
 impl When {
+    #[inline]
     fn holds(&self, case: &Case<'_>) -> bool {
         let steel = |test: fn(&State) -> bool| case.steel.is_some_and(|steel| test(&steel.state));
         match self {

@@ -184,6 +184,11 @@ impl Nuts {
         }
     }
 
+    /// Whether other nuts are listed for the bolt without its zinc: ISO 898-2 has the same for both.
+    pub fn hang_on_zinc(&self) -> bool {
+        matches!(self.listed, Listed::Row(_))
+    }
+
     /// What a nut of EN 14399 is ordered by: its system, which is the bolt's, and the class; `None` for
     /// any other nut.
     pub fn of_system(&self) -> Option<&'static str> {

@@ -156,8 +156,8 @@ fn is_recalled(which: Tolerance, grade: u8, diameter: Length, pitch_um: u16) -> 
 
 /// A pitch as a key: whole micrometres.
 fn um_of(pitch: Length) -> u16 {
-    // A pitch is a few millimetres; anything else becomes a key that no row has.
-    pitch.um().round() as u16
+    // A pitch is a few millimetres; anything else becomes a key that no row has. The cast cuts off.
+    (pitch.um() + 0.5) as u16
 }
 
 /// Looked for and not printed.

@@ -22,6 +22,9 @@ pub struct Search {
     /// How much more room a long plated bolt is given for its ends.
     at_ends: Option<f64>,
     bolt: Result<BoltLimits, Refusal>,
+    /// What the pair as ordered has room for under an even coat: it is asked of one class of barrel and cell
+    /// after the other.
+    even: Option<fit::Room>,
     /// The nut that is ordered: the standard one, of the class that was written, or of the user's own
     /// allowance.
     nut: Result<NutLimits, Refusal>,
@@ -35,9 +38,9 @@ pub struct Search {
 /// class of coat after the other asks for them.
 #[derive(Debug, Default, Clone)]
 struct Made {
-    nut_g: OnceCell<Option<NutLimits>>,
-    bolt_f: OnceCell<Option<BoltLimits>>,
-    bolt_e: OnceCell<Option<BoltLimits>>,
+    nut_g: OnceCell<Option<Box<NutLimits>>>,
+    bolt_f: OnceCell<Option<Box<BoltLimits>>>,
+    bolt_e: OnceCell<Option<Box<BoltLimits>>>,
     g_is_narrower_than_e: OnceCell<bool>,
     /// The search without the class of the nut that was written.
     unwritten: OnceCell<Box<Search>>,
@@ -81,7 +84,11 @@ impl Search {
             (None, None) => standard,
         };
         let at_ends = super::at_ends(thread, ordered.length);
-        Self { ordered, at_ends, bolt, nut, tapped, unspun, made: Made::default() }
+        let even = match (&bolt, &nut) {
+            (Ok(bolt), Ok(nut)) => Some(fit::room(bolt.greatest(), nut.least(), 0.0)),
+            _ => None,
+        };
+        Self { ordered, at_ends, bolt, even, nut, tapped, unspun, made: Made::default() }
     }
 
     /// The narrowest pair that takes a coat from `min` to `max` on the bolt.
@@ -91,7 +98,7 @@ impl Search {
             (Err(refusal), _) | (_, Err(refusal)) => return Found::Unknown(refusal.clone()),
         };
         let coat = self.coat(process, min, max);
-        let ordered = self.as_ordered(bolt, nut).under(coat);
+        let ordered = self.ordered_under(coat, bolt, nut);
         let own = self.allowance_needed(ordered.worst, coat);
         let wider = || self.wider(process, ways, own).into_iter().flatten();
         let trials = wider().filter_map(|room| self.trial(room, bolt, nut));
@@ -127,7 +134,7 @@ impl Search {
     pub fn takes_as_ordered(&self, min: Length, max: Length) -> Option<Found> {
         let (bolt, nut) = (self.bolt.as_ref().ok()?, self.nut.as_ref().ok()?);
         let coat = self.coat(Process::Electroplated, min, max);
-        Some(Found::Takes(self.mated(self.as_ordered(bolt, nut).under(coat))))
+        Some(Found::Takes(self.mated(self.ordered_under(coat, bolt, nut))))
     }
 
     /// Whether some pair of these ways takes a coat from `min` to `max` and leaves enough thread;
@@ -150,7 +157,7 @@ impl Search {
             }
         };
         // A thin coat goes into the pair that was ordered, and nothing else is reckoned for it.
-        let ordered = self.as_ordered(bolt, nut).under(coat);
+        let ordered = self.ordered_under(coat, bolt, nut);
         if takes(&ordered) {
             return Some(true);
         }
@@ -277,6 +284,15 @@ impl Search {
         Trial { room, class: self.ordered.bolt, bolt, nut, beyond: None }
     }
 
+    /// The same under a coat.
+    fn ordered_under<'a>(&self, coat: Coat, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Tried<'a> {
+        let trial = self.as_ordered(bolt, nut);
+        match self.even {
+            Some(even) if coat.unevenness == 0.0 => trial.with_room(even, coat),
+            _ => trial.under(coat),
+        }
+    }
+
     /// The pair with more room than was ordered, made there; `None` where the thread is not known.
     fn trial<'a>(&'a self, room: Room, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Option<Trial<'a>> {
         let ordered = Trial { room, class: self.ordered.bolt, bolt, nut, beyond: None };
@@ -297,15 +313,15 @@ impl Search {
     }
 
     fn nut_g(&self, standard: &NutLimits) -> Option<&NutLimits> {
-        let nut_g = || limits::nut_6g(self.ordered.thread, standard).ok();
-        self.made.nut_g.get_or_init(nut_g).as_ref()
+        let nut_g = || limits::nut_6g(self.ordered.thread, standard).ok().map(Box::new);
+        self.made.nut_g.get_or_init(nut_g).as_deref()
     }
 
     /// The bolt of a position that its maker leaves for a coat: 6f, 6e.
     fn bolt_of(&self, position: BoltPosition) -> Option<&BoltLimits> {
         let made = if position == BoltPosition::F { &self.made.bolt_f } else { &self.made.bolt_e };
         let class = ToleranceClass::bolt(6, position);
-        made.get_or_init(|| limits::bolt(self.ordered.thread, class).ok()).as_ref()
+        made.get_or_init(|| limits::bolt(self.ordered.thread, class).ok().map(Box::new)).as_deref()
     }
 
     /// Overlap of the threads of a pair at minimum material, as a share of 5/8 H.

@@ -39,7 +39,11 @@ impl<'a> Trial<'a> {
         let (smaller, wider) = self.made();
         let bolt = self.bolt.greatest().map(|diameter| diameter - smaller);
         let nut = self.nut.least().map(|diameter| diameter + wider);
-        let worst = fit::room(bolt, nut, coat.unevenness);
+        self.with_room(fit::room(bolt, nut, coat.unevenness), coat)
+    }
+
+    /// The same, where it is known what coat its worst corner has room for.
+    pub(super) fn with_room(self, worst: fit::Room, coat: Coat) -> Tried<'a> {
         Tried { trial: self, worst, assembly: worst.assembly(coat.max) }
     }
 
