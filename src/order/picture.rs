@@ -6,6 +6,7 @@ use super::threads::bolt_class;
 use crate::calculator::Picture;
 use crate::calculator::service_life::by_category;
 use crate::coat::Process;
+use crate::quantity::letters::lower;
 use crate::site::Category;
 use crate::thread::fit::corners;
 use crate::thread::pair::{self, Found, INSIDE_SHARE};
@@ -23,19 +24,15 @@ fn thread(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<Pi
     let coat = pair::coat(judged.process, (thread, line.length), (offer.min, offer.max), INSIDE_SHARE.value);
     let [worst, nominal, _] = corners(mated.pair.bolt, coat, mated.pair.nut);
     let room = crate::rule::fit::room_in_words(&judgement.case(judged, 0)?, mated.pair.room);
-    let title = format!(
-        "The thread of {thread} {class} under its coat, {}: {room}.",
-        judged.process.name().to_lowercase()
-    );
+    let title =
+        format!("The thread of {thread} {class} under its coat, {}: {room}.", lower(judged.process.name()));
     Some(Picture::thread_fit(title, thread.pitch(), &[worst, nominal]))
 }
 
 fn life(line: &OrderLine, judged: &Judged) -> Option<Picture> {
     let offer = judged.offer.as_ref()?;
-    let title = format!(
-        "Years of the coat by category, {}, counted by ISO 14713-1.",
-        judged.process.name().to_lowercase()
-    );
+    let title =
+        format!("Years of the coat by category, {}, counted by ISO 14713-1.", lower(judged.process.name()));
     let may_be = |category: Category| {
         line.place.is_some_and(|place| place.each().any(|one| one == category)).then(|| category.rates())
     };

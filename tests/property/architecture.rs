@@ -251,6 +251,16 @@ fn no_file_outside_the_page_names_a_browser_crate() {
     }
 }
 
+/// Its tables of the letters of all the world would go over the wire with the page.
+#[test]
+fn the_page_makes_letters_small_by_its_own_rules() {
+    for (name, text) in sources() {
+        let code = code(&text);
+        let calls = ["to_lowercase", "to_uppercase"].into_iter().any(|call| code.contains(call));
+        assert!(!calls || name.starts_with("bin/"), "{name}: use `quantity::letters`");
+    }
+}
+
 #[test]
 fn arrows_point_one_way() {
     let up: Vec<String> = imports()

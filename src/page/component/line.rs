@@ -10,6 +10,7 @@ use crate::order::reading::Segment;
 use crate::page::browser;
 use crate::page::reducer::{Dispatch, use_dispatch};
 use crate::page::state::{Action, Desk, WrittenLine};
+use crate::quantity::letters::lower;
 use crate::site::Category;
 
 /// What the line needs to know.
@@ -101,7 +102,7 @@ fn as_read(line: &WrittenLine, desk: &Desk, dispatch: &Dispatch) -> Html {
                     if !note.is_empty() { <span class="hint">{ format!(" ({note})") }</span> }
                 </li>
             }),
-            Segment::NotSaid { field, label } => silent.push(to_field(field, label.to_lowercase())),
+            Segment::NotSaid { field, label } => silent.push(to_field(field, lower(label))),
         }
     }
     let kept: Vec<Html> = form
