@@ -3,6 +3,7 @@
 //!
 //! The rooms, from the bottom up; each knows only those before it:
 //!
+//! - [`sorting`]: short lists in their order.
 //! - [`quantity`]: lengths, areal masses, temperatures, hardness: read, converted, shown.
 //! - [`sentence`]: sentences put together from parts.
 //! - [`source`]: every published document, named once.
@@ -37,6 +38,7 @@ pub mod rule;
 pub mod sentence;
 pub mod sheet;
 pub mod site;
+pub mod sorting;
 pub mod source;
 pub mod steel;
 pub mod table;

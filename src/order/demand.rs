@@ -1,6 +1,7 @@
 //! What an order has to see to: instructions, each told once, with all the rules that ask for it.
 
 use crate::rule::{Case, Instruction, Ruling};
+use crate::sorting::sort_by_key;
 use crate::working::Mark;
 
 /// Begins what is not only written on the order, but agreed with somebody.
@@ -46,7 +47,7 @@ pub fn of<'c>(rulings: &[(usize, Ruling)], case: impl Fn(usize) -> Option<Case<'
             }),
         }
     }
-    demands.sort_by_key(|demand| std::cmp::Reverse(demand.mark));
+    sort_by_key(&mut demands, |demand| std::cmp::Reverse(demand.mark));
     demands
 }
 

@@ -8,6 +8,7 @@ use crate::coat::{CoatClass, Process};
 use crate::quantity::{Length, Time};
 use crate::rule::{Key, Ruling, Topic};
 use crate::site::Category;
+use crate::sorting::sort_by;
 use crate::steel::{Grade, State, Steel};
 use crate::thread::Thread;
 use crate::working::Mark;
@@ -68,7 +69,7 @@ fn other_class(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Opti
             class.document == asked.document && (*min < from) == thinner && *min != from
         })
         .collect();
-    classes.sort_by(|(one, ..), (other, ..)| {
+    sort_by(&mut classes, |(one, ..), (other, ..)| {
         let apart = |length: &Length| (length.um() - from.um()).abs();
         apart(one).total_cmp(&apart(other))
     });

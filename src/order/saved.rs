@@ -22,6 +22,7 @@ use std::collections::BTreeMap;
 use store::keep;
 
 use crate::quantity::letters::lower;
+use crate::sorting::sort_by;
 
 /// The entries of this version stand under this, followed by their id.
 const PREFIX: &str = "kb2/";
@@ -83,7 +84,7 @@ impl Shelf {
         let mut found: Vec<(&str, &Entry)> =
             found.filter_map(|(place, item)| Some((place.as_str(), item.entry()?))).collect();
         // Among entries of one time, and of none, the place decides: the order is the same each time.
-        found.sort_unstable_by(|(one, a), (other, b)| b.saved.cmp(&a.saved).then_with(|| one.cmp(other)));
+        sort_by(&mut found, |(one, a), (other, b)| b.saved.cmp(&a.saved).then_with(|| one.cmp(other)));
         found
     }
 

@@ -5,6 +5,7 @@ use super::specification::specification;
 use super::{Heading, job};
 use crate::calculator::{Finding, Mark, Verdict};
 use crate::order::{Assessed, Judged};
+use crate::sorting::sort_by_key;
 
 /// The reply to an order.
 pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
@@ -66,7 +67,7 @@ pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
     let mut others: Vec<&Judged> =
         others.filter(|judged| Some(judged.process) != assessment.answer.recommended).collect();
     // What was asked for is answered first.
-    others.sort_by_key(|judged| !job::is_asked(assessed, judged));
+    sort_by_key(&mut others, |judged| !job::is_asked(assessed, judged));
     for judged in others {
         text.push_str(&format!("- {}\n", other(assessed, judged, heading)));
     }

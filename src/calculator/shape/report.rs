@@ -7,6 +7,7 @@ use serde::{Serialize, Serializer};
 
 use super::{Link, Picture};
 use crate::quantity::Shown;
+use crate::sorting::sort_by_key;
 use crate::source::Source;
 use crate::working::{Mark, Working};
 
@@ -181,7 +182,7 @@ impl Finding {
     /// The worst first: what rules out, what is not judged, what is to be done; then the rest as it stands.
     pub fn worst_first(mut findings: Vec<Self>) -> Vec<Self> {
         // What touches no verdict keeps its order among itself.
-        findings.sort_by_key(|finding| std::cmp::Reverse(finding.mark.max(Mark::Term)));
+        sort_by_key(&mut findings, |finding| std::cmp::Reverse(finding.mark.max(Mark::Term)));
         findings
     }
 

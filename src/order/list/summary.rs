@@ -10,6 +10,7 @@ use crate::calculator::Verdict;
 use crate::coat::Process;
 use crate::quantity::{Area, Mass, Quantity, Units, unit};
 use crate::rule::{self, Key};
+use crate::sorting::sort_by_key;
 
 /// What a list comes to: how many suit by process, what stands in the way most often, zinc and weight in
 /// all, and which lines go through the same kettle or barrel.
@@ -201,7 +202,7 @@ impl Summary {
         let mut table =
             Table::of("Most often in the way", &["lines", "", "what asks or forbids it"], self.units);
         let mut often: Vec<_> = self.in_the_way.iter().collect();
-        often.sort_by_key(|(_, count)| std::cmp::Reverse(**count));
+        sort_by_key(&mut often, |(_, count)| std::cmp::Reverse(**count));
         let row = |((process, key), count): (&(Process, Key), &u64)| {
             vec![count.to_string(), process.name().to_owned(), rule::rule(*key).source.to_string()]
         };

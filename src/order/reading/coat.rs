@@ -12,6 +12,7 @@ use crate::order::asked::{self, Asked, LeftOut};
 use crate::order::offer::offer;
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, unit};
+use crate::sorting::sort_by_key;
 use crate::source::{self, document};
 use crate::steel::Grade;
 use crate::table::coat_class::CoatClass;
@@ -36,7 +37,7 @@ pub(super) fn settle(line: &mut Line) {
     let said = said(line);
     // What says most stands first: a class, then a document, then a process, then a word used of several.
     let mut order: Vec<&Said> = said.iter().collect();
-    order.sort_by_key(|said| Reverse((said.may_be.is_empty(), rank(&said.key))));
+    sort_by_key(&mut order, |said| Reverse((said.may_be.is_empty(), rank(&said.key))));
     let mut chosen: Option<&Said> = None;
     for said in order {
         let process = asked::from_key(&said.key).and_then(|asked| asked.process());
@@ -89,7 +90,7 @@ fn not_judged(line: &mut Line) {
         })
         .collect();
     // `black phos` is a coat, and its colour.
-    named.sort_by_key(|(_, key)| *key == "bare");
+    sort_by_key(&mut named, |(_, key)| *key == "bare");
     for (at, key) in named {
         let why = if key == "bare" { lexicon::BARE } else { lexicon::OTHER_COAT };
         if line.draft.get("asked").is_none_or(|asked| asked == key) {

@@ -10,6 +10,7 @@ use crate::process::Process;
 use crate::quantity::letters::lower;
 use crate::quantity::{Quantity, Temperature, number, unit};
 use crate::site::{Categories, Category};
+use crate::sorting::sort_by_key;
 
 /// Place, years, temperatures.
 pub(super) fn settle(line: &mut Line) {
@@ -33,7 +34,7 @@ fn categories(line: &mut Line) {
         _ => None,
     });
     let mut offers: Vec<Category> = found.iter().map(|(_, category)| *category).collect();
-    offers.sort_unstable();
+    sort_by_key(&mut offers, |category| *category);
     offers.dedup();
     if let ([first, .., last], Some((from, _)), Some((to, _))) =
         (offers.as_slice(), found.first(), found.last())

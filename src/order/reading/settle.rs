@@ -11,6 +11,7 @@ use super::{
     second, steels, threads,
 };
 use crate::calculator::Draft;
+use crate::sorting::sort_by_key;
 
 /// Reads a line.
 pub(super) fn settle(text: &str) -> Reading {
@@ -48,7 +49,7 @@ pub(super) fn settle(text: &str) -> Reading {
             became: became.clone(),
         }));
     }
-    pieces.sort_by_key(|piece| piece.span.start);
+    sort_by_key(&mut pieces, |piece| piece.span.start);
     whole_names(text, &mut pieces);
     let has_length = scopes.family == part::Family::Bolt;
     Reading { pieces, draft: line.draft, notes: line.notes, has_length, looked_at: scanned.looked_at }

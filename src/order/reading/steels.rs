@@ -7,6 +7,7 @@ use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE, OTHER_METAL};
 use crate::part::Kind;
 use crate::quantity::letters::upper;
 use crate::quantity::{Hardness, Scale};
+use crate::sorting::sort_by_key;
 use crate::steel::Grade;
 use crate::table::steel_row::{HardnessLimits, SteelRow};
 use crate::thread::Designation;
@@ -36,7 +37,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         Family::Washer => grade.is_washer(),
     };
     let mut grades = grades;
-    grades.sort_by_key(|(at, grade)| (scope(*at) != Scope::Part, !is_theirs(*grade)));
+    sort_by_key(&mut grades, |(at, grade)| (scope(*at) != Scope::Part, !is_theirs(*grade)));
     for (at, grade) in grades {
         give(line, scopes, at, grade);
     }

@@ -11,6 +11,7 @@ use super::what::{What, Written};
 use super::{length, size};
 use crate::part::{Form, Kind};
 use crate::quantity::letters::lower;
+use crate::sorting::sort_by_key;
 use crate::table::asme_b1_1::Series;
 use crate::thread::{Designation, Thread, ToleranceClass, overtap};
 
@@ -123,7 +124,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     }));
     lengths.extend(pairs);
     // Behind the cross of the thread, then by its name, then any other measure.
-    lengths.sort_by_key(|(at, _)| (of_length(line, *at), *at));
+    sort_by_key(&mut lengths, |(at, _)| (of_length(line, *at), *at));
     let kind = scopes.kind.or_else(|| line.draft.get("part").and_then(Kind::from_key));
     let is_rod = kind.is_some_and(|kind| kind.is_rod() && kind != Kind::Stud);
     let is_long =

@@ -2,6 +2,7 @@
 
 use super::measure::{LINE, width_of, wrap};
 use super::{Anchor, Shape};
+use crate::sorting::sort_by;
 
 /// A line over the whole chart with its name at its head.
 #[derive(Debug, Clone)]
@@ -37,7 +38,7 @@ struct Placed {
 pub fn names(named: &[Named], width: f64, height_below: f64) -> (Vec<Shape>, f64) {
     let mut order: Vec<&Named> = named.iter().collect();
     // From the middle outwards: whoever stands further out has the name above.
-    order.sort_unstable_by(|one, other| {
+    sort_by(&mut order, |one, other| {
         middle(one, width).total_cmp(&middle(other, width)).then(one.x.total_cmp(&other.x))
     });
     let mut placed: Vec<Placed> = Vec::new();
