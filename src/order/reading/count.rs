@@ -47,6 +47,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return None;
     }
     if let Some(found) = times_thread(chain, from, &number)
+        .or_else(|| times_part(chain, from, &number))
         .or_else(|| times_mate(chain, &number))
         .or_else(|| two_counts(chain, from, &number))
         .or_else(|| by_m(chain, &number))
@@ -106,6 +107,15 @@ fn half(chain: &Chain<'_>, at: usize) -> Option<Number> {
     });
     let text = "0.5".to_owned();
     counted.map(|_| Number { value: 0.5, text, grouped: None, is_fraction: false, end })
+}
+
+/// `50 x stud`: pieces of what is named behind the cross.
+fn times_part(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
+    let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
+    let is_plain = cross != number.end && number.whole().is_some() && !chain.inside_a_run(at);
+    let is_first = chain.before(at).is_none_or(|before| !matches!(chain.word(before), Some("x" | "by")));
+    let noun = lexicon::whole(chain, cross, |word| matches!(word, Word::Part(_)).then_some(()));
+    (is_plain && is_first && noun.is_some()).then(|| vec![(cross, pieces(number, 1.0, false, None))])
 }
 
 /// `500x M12x40`, `500 x 1/2-13 x 2`: pieces of what has a thread of its own behind the cross.

@@ -249,7 +249,8 @@ pub(super) fn is_measured(chain: &Chain<'_>, at: usize) -> bool {
     };
     let found =
         lexicon::find(chain, at, unit).map(|(end, ())| end).or_else(|| lexicon::over_years(chain, at));
-    found.is_some_and(|end| !chain.inside_a_run(end)) || chain.sign(at, &["°", "%"])
+    found.is_some_and(|end| !chain.inside_a_run(end)) && !lexicon::begins_a_name(chain, at)
+        || chain.sign(at, &["°", "%"])
 }
 
 /// Figures that a comma groups by three are taken up to the comma: what follows it is another piece.

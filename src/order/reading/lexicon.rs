@@ -317,9 +317,15 @@ pub fn over(chain: &Chain<'_>, at: usize, word: Word) -> usize {
     find(chain, at, |means| (means == word).then_some(())).map_or(at, |(end, ())| end)
 }
 
+/// Whether a longer name of a part begins with the word at a place: `20 T-nuts` are no tonnes.
+pub fn begins_a_name(chain: &Chain<'_>, at: usize) -> bool {
+    let name = whole(chain, at, |word| matches!(word, Word::Part(_)).then_some(()));
+    name.is_some_and(|(end, ())| end > chain.after(at))
+}
+
 /// The place behind the word for years, if it stands here; a capital A is a grade.
 pub fn over_years(chain: &Chain<'_>, at: usize) -> Option<usize> {
-    let is_grade = chain.get(at).is_some_and(|token| token.text == "A");
+    let is_grade = chain.get(at).is_some_and(|token| token.text == "A") || begins_a_name(chain, at);
     let found = find(chain, at, |word| (word == Word::Years).then_some(()));
     found.map(|(end, ())| end).filter(|_| !is_grade)
 }

@@ -160,7 +160,7 @@ pub fn temperature(chain: &Chain<'_>, at: usize) -> Option<Found> {
         Word::Degrees(unit) => Some(unit),
         _ => None,
     })?;
-    let sure = degree != number.end || number.value >= 100.0;
+    let sure = (degree != number.end || number.value >= 100.0) && !lexicon::begins_a_name(chain, degree);
     (sure && !chain.inside_a_run(end))
         .then(|| vec![(end, What::Temperature(format!("{} {unit}", number.text)))])
 }
@@ -265,6 +265,9 @@ pub fn weight(chain: &Chain<'_>, at: usize) -> Option<Found> {
 }
 
 fn mass(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
+    if lexicon::begins_a_name(chain, at) {
+        return None;
+    }
     lexicon::find(chain, at, |word| match word {
         Word::Mass(name) => Some(name),
         _ => None,

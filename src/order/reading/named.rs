@@ -46,6 +46,10 @@ pub fn diameter(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `length 100`, `L = 50 mm`, `900 mm long`, `60 lg`: without a unit in that of the thread.
 pub fn long(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    // `L7`: a steel.
+    if lexicon::whole(chain, at, |word| matches!(word, Word::Steel(_)).then_some(())).is_some() {
+        return None;
+    }
     // `6" long 2" thread`: behind `long` stands another measure.
     let is_behind = |at: usize| matches!(chain.word(at), Some("long" | "lang"));
     let is_class = |at: usize| {

@@ -172,9 +172,18 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     by_standard(line, &mut scopes, about.as_ref());
     by_document(line, &scopes);
     loose_words(line, &scopes);
-    let is_named = line.items.iter().any(|item| {
-        let is_name = matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))
-            && !matches!(item.what, What::Part("plain" | "sae"));
+    // A second washer to the bolt is a name as well, and none of the part.
+    let is_mate = |at: usize| {
+        names.iter().any(|name| {
+            name.items.contains(&at)
+                && matches!(name.noun, Some(Family::Nut | Family::Washer))
+                && kind_of(&name.words).is_some()
+        })
+    };
+    let is_named = line.items.iter().enumerate().any(|(at, item)| {
+        let is_name = !is_mate(at)
+            && matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))
+            && !matches!(item.what, What::Part("plain" | "sae" | "flat"));
         is_name && !matches!(&item.became, Some(Became::Used(fields, _)) if !fields.contains(&"part"))
     });
     if about.is_none() && (!is_named || only_hex(&names)) && scopes.kind.is_none() {
@@ -330,7 +339,8 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
             .filter(|at| matches!(line.what(*at), Some(What::Part(word)) if SOFT.contains(word)))
             .collect();
     }
-    scopes.by_steel = match about.words.as_slice() {
+    let said: Vec<&str> = about.words.iter().copied().filter(|word| *word != "plain").collect();
+    scopes.by_steel = match said.as_slice() {
         ["bolt"] | ["schraube"] => Some(BySteel::Bolt),
         ["nut"] => Some(BySteel::Nut),
         ["cap", "screw"] => Some(BySteel::CapScrew),
@@ -371,6 +381,9 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
         about.items.iter().for_each(|at| line.used(*at, "part"));
         return;
     }
+    if let Some(kind) = kind.filter(|kind| kind.is_ring()) {
+        ring_in_or_out(line, scopes, kind);
+    }
     let why = which(&about.words);
     let is_thing = about.noun.is_some()
         || about.items.iter().any(|at| line.items.get(*at).is_some_and(|item| is_thing(&item.text)));
@@ -389,8 +402,25 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
             item.not(why);
         }
     }
-    if let Some(kind) = kind {
+    if let Some(kind) = scopes.kind.or(kind) {
         line.draft.set("part", kind.key());
+    }
+}
+
+/// `Seegerring 25 außen`: a ring for a shaft or a bore, and no place.
+fn ring_in_or_out(line: &mut Line, scopes: &mut Scopes, kind: Kind) {
+    for at in 0..line.items.len() {
+        let text = line.items.get(at).map_or(String::new(), |item| lower(&item.text));
+        let is_inside = matches!(text.as_str(), "innen" | "inside" | "interior");
+        let is_outside = matches!(text.as_str(), "außen" | "aussen" | "outside" | "exterior");
+        if !(is_inside || is_outside) || !matches!(line.what(at), Some(What::Place(_))) {
+            continue;
+        }
+        line.used(at, "part");
+        if is_inside && kind == Kind::RetainingRing {
+            scopes.kind = Some(Kind::InternalRing);
+        }
+        scopes.is_external |= is_outside;
     }
 }
 

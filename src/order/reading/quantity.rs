@@ -24,6 +24,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
         What::Count(counted) => Some(counted.clone()),
         _ => None,
     });
+    let counts = per_part(line, scopes, counts);
     let (own, beside): (Vec<_>, Vec<_>) =
         counts.into_iter().partition(|(at, counted)| counted.sets || scopes.beside(*at) == Scope::Part);
     let mut sets = false;
@@ -71,6 +72,41 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
         line.draft.set("nut", "standard");
         line.note("nut", "a set is a bolt with its nut");
     }
+}
+
+/// `2 nos nuts per bolt`: so many of what comes with one part.
+fn per_part(line: &mut Line, scopes: &Scopes, counts: Vec<(usize, Counted)>) -> Vec<(usize, Counted)> {
+    let mate = |line: &Line, at: usize| {
+        let mut name = at + 1;
+        while matches!(line.what(name), Some(What::Steel(_) | What::Part(_)))
+            && !scopes.is_of_nut(line, name)
+            && !scopes.is_of_washer(line, name)
+        {
+            name += 1;
+        }
+        let (is_nut, is_washer) = (scopes.is_of_nut(line, name), scopes.is_of_washer(line, name));
+        while scopes.is_of_nut(line, name) || scopes.is_of_washer(line, name) {
+            name += 1;
+        }
+        let per = line.items.get(name).map(|item| lower(&item.text));
+        let is_per = per.is_some_and(|per| {
+            matches!(per.as_str(), "per" | "pro" | "je" | "each" | "to each" | "for each")
+        });
+        let of = line.what(name + 1).is_some_and(|what| matches!(what, What::Part(_)));
+        match () {
+            () if is_nut && is_per && of => Some("nuts"),
+            () if is_washer && is_per && of => Some("washers"),
+            () => None,
+        }
+    };
+    let mut left = Vec::new();
+    for (at, counted) in counts {
+        match mate(line, at).filter(|_| (1..=MOST).contains(&counted.pieces)) {
+            Some(field) => line.fill(at, field, &counted.pieces.to_string(), "the number"),
+            None => left.push((at, counted)),
+        }
+    }
+    left
 }
 
 /// The lot by its mass, where the mass of one piece is known: about so many pieces.

@@ -278,6 +278,18 @@ fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
             _ => vec![(behind, What::Steel(read("f2280")))],
         });
     }
+    // `A325TY1`, `A325T1`: of type 1.
+    let figure = chain.after(end);
+    let is_typed = matches!(chain.word(end), Some("ty" | "t" | "type"))
+        && chain.glued(end)
+        && chain.glued(figure)
+        && chain.digits(figure).is_some_and(|figure| figure.len() == 1)
+        && !chain.inside_a_run(chain.after(figure));
+    if is_typed {
+        let what =
+            if chain.digits(figure) == Some("1") { What::Filler } else { What::Not(OTHER_TYPE.into()) };
+        return Some(vec![(end, What::Steel(read(&text))), (chain.after(figure), what)]);
+    }
     // `A325-N`, `A325X`, `A325-SC`.
     let joint = chain.over(end, &["-"]);
     let is_joint = matches!(grade, "a325" | "a325m" | "a490" | "a490m" | "f1852" | "f2280")

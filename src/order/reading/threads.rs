@@ -21,11 +21,14 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         What::Thread(written) => Some(written.clone()),
         _ => None,
     });
+    let is_pin = scopes.kind.is_some_and(|kind| kind.form() == Form::Pin);
+    let written = without_fit(line, is_pin, written);
     let (weak, mut strong): (Vec<_>, Vec<_>) = written.into_iter().partition(|(_, written)| written.weak);
     let inches = line.free(|what| match what {
         What::Inches { value, text } => Some((*value, text.clone())),
         _ => None,
     });
+    let inches = of_a_u_bolt(line, scopes, strong.is_empty() && weak.is_empty(), inches);
     let mut inches = inches.into_iter();
     // The first measure in inches is the size where no thread is written; so is a pair of whole numbers.
     let mut lengths = Vec::new();
@@ -78,6 +81,10 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         }
         let plain = without_class(line, scopes, at, &written);
         let plain = forming::numbered(scopes, plain);
+        if is_forming && plain.thread.is_none() && written.of_size {
+            line.not(at, forming::NO_SIZE);
+            continue;
+        }
         let already = line.draft.get("thread").map(str::to_owned);
         match already {
             None => {
@@ -93,7 +100,6 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             }
         }
     }
-    let is_pin = scopes.kind.is_some_and(|kind| kind.form() == Form::Pin);
     if is_pin && chosen.is_some() {
         line.note("thread", "the diameter of the pin: it has no thread");
     } else if is_forming && chosen.as_ref().is_some_and(|chosen| chosen.thread.is_some()) {
@@ -174,6 +180,33 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             None => line.fill(at, "length", &text, "the length"),
         }
     }
+}
+
+/// `8x30 m6`: behind the two measures of a pin the fit of its diameter, and no thread.
+fn without_fit(line: &mut Line, is_pin: bool, written: Vec<(usize, Written)>) -> Vec<(usize, Written)> {
+    let has_pair = line.items.iter().any(|item| matches!(item.what, What::Pair { .. }));
+    let is_fit =
+        |line: &Line, at: usize| line.items.get(at).is_some_and(|item| matches!(&*item.text, "m6" | "m5"));
+    let (fits, threads): (Vec<_>, Vec<_>) =
+        written.into_iter().partition(|(at, _)| is_pin && has_pair && is_fit(line, *at));
+    fits.iter().for_each(|(at, _)| line.not(*at, "the fit of the pin is not asked"));
+    threads
+}
+
+/// Of a U-bolt without a thread the least measure is its rod, and the greatest its pipe where three are written.
+fn of_a_u_bolt(
+    line: &mut Line,
+    scopes: &Scopes,
+    is_open: bool,
+    mut inches: Vec<(usize, (f64, String))>,
+) -> Vec<(usize, (f64, String))> {
+    if scopes.kind == Some(Kind::UBolt) && is_open && inches.len() > 1 {
+        inches.sort_by(|(_, (one, _)), (_, (other, _))| one.total_cmp(other));
+        for (at, _) in inches.drain(1..) {
+            line.not(at, length::ACROSS);
+        }
+    }
+    inches
 }
 
 /// Whether the word for a thread stands beside a measure.

@@ -215,7 +215,8 @@ pub(in crate::order::reading) fn by_steel(line: &mut Line, scopes: &Scopes) {
     line.draft.set("part", key);
     line.note("part", note);
     for at in &scopes.names {
-        if let Some(item) = line.item(*at) {
+        // Plain is a finish, where it is none of the part.
+        if let Some(item) = line.item(*at).filter(|item| item.what != What::Part("plain")) {
             item.became = None;
             item.used("part");
         }

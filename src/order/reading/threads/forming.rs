@@ -14,6 +14,9 @@ pub(super) fn is_one(scopes: &Scopes) -> bool {
     scopes.kind.is_some_and(|kind| kind.threaded() == Threaded::Forming)
 }
 
+pub(super) const NO_SIZE: &str =
+    "no size is known here for it: #4 to #12, 1/4 in and above, or a diameter of a metric thread";
+
 pub(super) const OWN_THREAD: &str = "the size of the screw, which forms its own thread";
 
 /// Size and length of a screw that forms its own thread: `4.2 x 16` of ISO 1478, `10 x 80` in millimetres,
@@ -47,7 +50,7 @@ pub(super) fn settle(
             at,
             match in_sheet {
                 true => "no size of a tapping screw is known here for it: #4 to #12, ST2.9 to ST5.5",
-                false => "no size is known here for it: #4 to #12, 1/4 in and above, or a diameter of a metric thread",
+                false => NO_SIZE,
             },
         );
         return;
@@ -61,6 +64,14 @@ pub(super) fn settle(
 pub(super) fn numbered(scopes: &Scopes, written: Written) -> Written {
     // Nor has what goes on a bolt, or what has no thread, a pitch.
     let has_none = scopes.kind.is_some_and(|kind| kind.threaded() == Threaded::Not);
+    // `1/4-14`: behind the size its own threads per inch.
+    let size = written.text.split_once('-').and_then(|(size, _)| size.split_once('/'));
+    if let Some((above, below)) = size.filter(|_| is_one(scopes) && written.thread.is_none()) {
+        let inches =
+            above.parse().ok().zip(below.parse().ok()).map(|(above, below): (f64, f64)| above / below);
+        let of_size = inches.map(|inches| super::size::of_size(inches, &written.text, Series::Unc, false));
+        return of_size.filter(|written| written.thread.is_some()).unwrap_or(written);
+    }
     let number =
         written.text.strip_prefix('#').filter(|_| (has_none || is_one(scopes)) && written.thread.is_none());
     // `#8-18`: behind the number its own threads per inch, which are no machine thread's.
