@@ -107,7 +107,7 @@ keys! {
     BeyondTable2: "beyond-table-2",
     /// The order does not say the size.
     SizeNotSaid: "size-not-said",
-    /// The length that was said is no longer than the thread is thick.
+    /// The length that was said is less than the thread is thick.
     LengthUnlikely: "length-unlikely",
     /// The coated thread goes together.
     Assembles: "assembles",

@@ -199,19 +199,19 @@ pub static SIZE_NOT_SAID: Rule = Rule {
     ..row(Key::SizeNotSaid)
 };
 
-/// A bolt no longer under its head than it is thick: inches read as millimetres look so, and its weight and area
+/// A bolt shorter under its head than it is thick: inches read as millimetres look so, and its weight and area
 /// would be another bolt's.
 pub static LENGTH_UNLIKELY: Rule = Rule {
     topic: Topic::Load,
     process: None,
     source: practice::LONGER_THAN_THICK,
-    when: When::If(|case| bolt_and_length(case).is_some_and(|(thread, length)| length <= thread.diameter())),
+    when: When::If(|case| bolt_and_length(case).is_some_and(|(thread, length)| length < thread.diameter())),
     says: |_| Says::only(Mark::NotJudged),
     words: Phrase::By(|case, _, text| {
         if let Some((thread, length)) = bolt_and_length(case) {
             let [length, diameter] = [length, thread.diameter()].map(|size| case.size(size, 1));
             text.push_str(&format!(
-                "say the length again, with its unit: {length} is not more than the {diameter} of the thread"
+                "say the length again, with its unit: {length} is less than the {diameter} of the thread"
             ));
         }
     }),

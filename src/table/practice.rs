@@ -43,7 +43,8 @@ pub const NYLON_PATCH: Source =
 /// Room, nut and the class of a hot-dip coat follow from the size.
 pub const SIZE_FIRST: Source = common_practice("the room for a coat goes by the size");
 /// A length in another unit than it was written in looks so.
-pub const LONGER_THAN_THICK: Source = common_practice("bolts are longer under the head than they are thick");
+pub const LONGER_THAN_THICK: Source =
+    common_practice("bolts are at least as long under the head as they are thick");
 /// Nylon melts at about 220 to 260 °C, zinc at 420 °C.
 pub const NYLON_INSERT: Source = common_practice("lock nuts are galvanized before their nylon goes in");
 /// A bolt ordered for years goes into a place somebody has named.
