@@ -44,6 +44,9 @@ pub struct Reading<'a> {
     pub comma: Comma,
     /// The columns that hold readings, from 1; none to go by their headings.
     pub columns: Option<&'a [usize]>,
+    /// How many readings there are on an article, where they are written one by one or all on one line; the
+    /// last may still lack some.
+    pub per_article: Option<u32>,
 }
 
 /// What a text holds.
@@ -90,7 +93,7 @@ impl Sorted {
         let grid = Grid::read(text, how.units, how.comma)?;
         let lines = lines::sort(&grid);
         let (columns, open) = columns::sort(&grid, &lines, how);
-        let asked = unread::find(&grid, &lines).or_else(|| unread::blocks(&grid, &lines));
+        let asked = unread::find(&grid, &lines).or_else(|| unread::blocks(&grid, &lines, how.per_article));
         let open = asked.or_else(|| lines::odd(&grid, &lines)).or(open);
         Ok(Self { grid, lines, columns, open })
     }

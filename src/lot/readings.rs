@@ -36,17 +36,9 @@ impl Readings {
     /// [`ReadAs`] says so. A unit written behind any number or in a heading holds for all of them,
     /// else the first of the units does. A mass on an area becomes a thickness by `factor`.
     ///
-    /// With `per_article`, readings written one by one or all on one line are counted off in that
-    /// number; the last article may still lack some.
-    ///
     /// # Errors
     /// [`PasteProblem`]: what is no reading, what could mean two things, units that differ.
-    pub fn read(
-        text: &str,
-        how: &Reading<'_>,
-        factor: Density,
-        per_article: Option<u32>,
-    ) -> Result<Self, PasteProblem> {
+    pub fn read(text: &str, how: &Reading<'_>, factor: Density) -> Result<Self, PasteProblem> {
         let pasted = paste::read(text, how)?;
         let unit = pasted.unit.or_else(|| how.units.first().copied()).ok_or(PasteProblem::Empty)?;
         let mut readings = Self {
@@ -64,7 +56,7 @@ impl Readings {
             }
             readings.values.push(value);
         }
-        match per_article {
+        match how.per_article {
             Some(count) => readings.counted_off(count),
             None => Ok(readings),
         }
@@ -173,8 +165,13 @@ mod tests {
     use crate::quantity::unit;
 
     fn counted(text: &str, per_article: u32) -> Result<Vec<usize>, String> {
-        let how = Reading { units: &[&unit::UM], comma: Comma::Decide, columns: None };
-        let readings = Readings::read(text, &how, Density::from_g_cm3(7.2), Some(per_article));
+        let how = Reading {
+            units: &[&unit::UM],
+            comma: Comma::Decide,
+            columns: None,
+            per_article: Some(per_article),
+        };
+        let readings = Readings::read(text, &how, Density::from_g_cm3(7.2));
         readings
             .map(|readings| readings.articles().map(<[Length]>::len).collect())
             .map_err(|problem| problem.to_string())

@@ -317,7 +317,7 @@ proptest! {
 
     #[test]
     fn readings(text in sheet()) {
-        let how = Reading { units: &[&unit::UM, &unit::MIL], comma: Comma::Decide, columns: None };
+        let how = Reading { units: &[&unit::UM, &unit::MIL], comma: Comma::Decide, columns: None, per_article: None };
         let _ = as_read(&text, &how);
         bears_draft("lot", &[("readings", text.as_str()), ("quantity", "300")].into_iter().collect())?;
     }

@@ -122,8 +122,9 @@ proptest! {
         }
         // Columns that count by chance would be asked.
         let columns: Vec<usize> = (1..=8).take(articles.iter().map(Vec::len).max().unwrap()).collect();
-        let how = Reading { units: &UNITS, comma: told, columns: (between != " µm ").then_some(&columns) };
-        let Ok(readings) = Readings::read(&text, &how, Density::from_g_cm3(7.2), None) else {
+        let columns = (between != " µm ").then_some(columns.as_slice());
+        let how = Reading { units: &UNITS, comma: told, columns, per_article: None };
+        let Ok(readings) = Readings::read(&text, &how, Density::from_g_cm3(7.2)) else {
             prop_assert!(between == " µm ");
             return Ok(());
         };
@@ -140,8 +141,8 @@ proptest! {
         comma in prop_oneof![Just(Comma::Decide), Just(Comma::Decimal), Just(Comma::Separator)],
         per_article in proptest::option::of(0..6u32),
     ) {
-        let how = Reading { units: &UNITS, comma, columns: None };
-        match Readings::read(&text, &how, Density::from_g_cm3(7.2), per_article) {
+        let how = Reading { units: &UNITS, comma, columns: None, per_article };
+        match Readings::read(&text, &how, Density::from_g_cm3(7.2)) {
             Ok(readings) => {
                 let all: usize = readings.articles().map(<[Length]>::len).sum();
                 prop_assert_eq!(all, readings.values().len());

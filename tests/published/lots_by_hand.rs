@@ -605,3 +605,17 @@ fn class_80_says_that_its_listings_differ() {
     let told = |report: Report| report.notes.iter().any(|note| note.text.contains("81 µm in another"));
     assert!(told(of("class-80")) && !told(of("class-55")));
 }
+
+/// Numbers on one line are one article, one on each line are articles: the headline says which was read.
+#[test]
+fn the_headline_says_how_many_were_read() {
+    for (readings, said) in [
+        ("52 48 51", "1 article with 3 readings"),
+        ("52\n48\n51", "3 articles with 1 reading each"),
+        ("52 48; 51 50", "2 articles with 2 readings each"),
+        ("52 48 50; 51 50", "2 articles with 5 readings in all"),
+    ] {
+        let headline = check(&[("readings", readings), ("quantity", "300")]).headline;
+        assert!(headline.ends_with(said), "{headline}");
+    }
+}

@@ -234,10 +234,11 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
         _ => Ok(allowed),
     });
     let told = told?;
-    let how = Reading { units: &UNITS, comma: told.comma, columns: told.columns.as_deref() };
+    let Told { comma, per_article, .. } = told;
+    let how = Reading { units: &UNITS, comma, columns: told.columns.as_deref(), per_article };
     // A mass becomes a thickness by the factor of the class; by the heaviest where it is a range.
     let factor = class.map_or(&factor::ISO_1461, factor::of_class).max;
-    let readings = Readings::read(&text?.0, &how, factor, told.per_article)
+    let readings = Readings::read(&text?.0, &how, factor)
         .map_err(|problem| reader.wrong(&READINGS, Fault::NotUnderstood(problem.to_string())))?;
     // Another field says that the assumed unit cannot be meant.
     if !readings.unit_written && matches!(&record, Ok(record) if record.method == Method::StripAndWeigh) {

@@ -4,7 +4,7 @@ use super::named::{Named, articles, named};
 use super::{Input, Outcome, finding, picture, sections, working};
 use crate::calculator::{Caution, Figure, Note, Report};
 use crate::lot::inspection::Result as Found;
-use crate::lot::{self, Comma, Comparison, Decision as Lot, Standard, plan};
+use crate::lot::{self, Comma, Comparison, Decision as Lot, Standard, Statistics, plan};
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::source::Source;
 use crate::table::{astm_b695, astm_f1470_sampling, inspection};
@@ -62,7 +62,20 @@ fn headline(input: &Input, outcome: &Outcome) -> String {
         let what = what.to_ascii_lowercase();
         format!("{what} {value} ({relation} {})", comparison.printed)
     });
-    format!("{}: {reason}{}", overall.words(), compared.collect::<Vec<_>>().join(", "))
+    let compared = compared.collect::<Vec<_>>().join(", ");
+    format!("{}: {reason}{compared}; {}", overall.words(), as_counted(&outcome.statistics))
+}
+
+/// How many articles were read, and how many readings on each: numbers of one line are one article.
+fn as_counted(statistics: &Statistics) -> String {
+    let Statistics { articles: count, readings, fewest, .. } = *statistics;
+    let each = if fewest == 1 { "reading" } else { "readings" };
+    let of = articles(u32::try_from(count).unwrap_or(u32::MAX));
+    match fewest * count == readings {
+        true if count == 1 => format!("{of} with {fewest} {each}"),
+        true => format!("{of} with {fewest} {each} each"),
+        false => format!("{of} with {readings} readings in all"),
+    }
 }
 
 /// What is missing before the lot can be accepted.

@@ -329,8 +329,8 @@ fn read_wanted(reader: &mut Reader<'_>) -> Result<WantedCoat, Missed> {
 
 fn read_earlier(text: Option<RawText>, reader: &mut Reader<'_>) -> Result<Option<Readings>, Missed> {
     let Some(RawText(text)) = text else { return Ok(None) };
-    let how = Reading { units: &MICRONS, comma: Comma::Decide, columns: None };
-    Readings::read(&text, &how, factor::DEPOSIT.max, None)
+    let how = Reading { units: &MICRONS, comma: Comma::Decide, columns: None, per_article: None };
+    Readings::read(&text, &how, factor::DEPOSIT.max)
         .map(Some)
         .map_err(|problem| reader.wrong(&EARLIER, Fault::NotUnderstood(problem.to_string())))
 }

@@ -62,12 +62,11 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> (Vec<Column>, Opt
         let usage = match how.columns {
             Some(chosen) if chosen.contains(&(at + 1)) => ColumnUse::Readings,
             Some(_) => ColumnUse::LeftOut(Why::NotChosen),
-            None => {
-                of_column(name.as_deref(), &all, at, grid.separator, &mut cells()).unwrap_or_else(|mixed| {
+            None => of_column(name.as_deref(), &all, (at, width), grid.separator, &mut cells())
+                .unwrap_or_else(|mixed| {
                     open.get_or_insert(mixed);
                     ColumnUse::Unclear(Looks::Mixed)
-                })
-            }
+                }),
         };
         columns.push(Column { heading: name, usage, unit, first: first.join(", ") });
     }
@@ -75,6 +74,7 @@ pub fn sort(grid: &Grid, lines: &[Line], how: &Reading<'_>) -> (Vec<Column>, Opt
         open = Some(PasteProblem::NoSuchColumn { column, columns: width });
     }
     if how.columns.is_none() {
+        counters(&articles, &mut columns);
         let named = by_their_names(&articles, &mut columns, shared_unit.is_none());
         open = open
             .or(named)
@@ -97,7 +97,7 @@ fn by_their_names(articles: &[&Row], columns: &mut [Column], own_units: bool) ->
         .flat_map(|at| Taken::of(at, articles).numbers())
         .collect();
     let thickest = known.into_iter().fold(0.0, f64::max);
-    let mut open = None;
+    let (mut open, width) = (None, columns.len());
     for (at, (column, said)) in columns.iter_mut().zip(&said).enumerate().filter(|(_, (it, _))| it.is_taken())
     {
         let unnamed = match &column.heading {
@@ -119,7 +119,8 @@ fn by_their_names(articles: &[&Row], columns: &mut [Column], own_units: bool) ->
         } else {
             column.usage = ColumnUse::Unclear(Looks::Unnamed);
             let first = column.first.clone();
-            open.get_or_insert(PasteProblem::Unclear { column: at + 1, first, looks: Looks::Unnamed });
+            let looks = Looks::Unnamed;
+            open.get_or_insert(PasteProblem::Unclear { column: at + 1, first, looks, columns: width });
         }
     }
     if open.is_some() {
@@ -142,9 +143,7 @@ fn by_their_names(articles: &[&Row], columns: &mut [Column], own_units: bool) ->
         columns.get_mut(at).into_iter().for_each(|column| leave_out(column, Why::Counts));
         return by_their_names(articles, columns, own_units);
     }
-    let column = columns.get_mut(odd)?;
-    column.usage = ColumnUse::Unclear(Looks::Unnamed);
-    Some(PasteProblem::Unclear { column: odd + 1, first: column.first.clone(), looks: Looks::Unnamed })
+    unclear(columns, odd, Looks::Unnamed)
 }
 
 /// What the heading of each column that would be taken says.
@@ -162,7 +161,7 @@ fn said(columns: &[Column], own_units: bool) -> Vec<Option<Says>> {
 fn of_column(
     name: Option<&str>,
     all: &[&str],
-    at: usize,
+    (at, width): (usize, usize),
     separator: Separator,
     cells: &mut dyn Iterator<Item = (usize, &Cell)>,
 ) -> Result<ColumnUse, PasteProblem> {
@@ -202,7 +201,7 @@ fn of_column(
         Some(_) if separator == Separator::Space => ColumnUse::Readings,
         Some((line, text)) if numbers > 0 => {
             let text = text.to_owned();
-            return Err(PasteProblem::MixedColumn { column: at + 1, text, line });
+            return Err(PasteProblem::MixedColumn { column: at + 1, text, line, columns: width });
         }
         Some(_) => ColumnUse::LeftOut(Why::Words),
         None if numbers > 0 || units > 0 => ColumnUse::Readings,
@@ -221,12 +220,10 @@ fn list_marks(articles: &[&Row], columns: &mut [Column]) -> Option<PasteProblem>
         }
         _ => false,
     };
-    let column = columns.first_mut().filter(|column| column.is_taken())?;
-    if !articles.iter().any(mark) {
+    if !columns.first().is_some_and(Column::is_taken) || !articles.iter().any(mark) {
         return None;
     }
-    column.usage = ColumnUse::Unclear(Looks::ListMarks);
-    Some(PasteProblem::Unclear { column: 1, first: column.first.clone(), looks: Looks::ListMarks })
+    unclear(columns, 0, Looks::ListMarks)
 }
 
 /// Asks where a column without a telling heading could be something else than readings, and marks it.
@@ -253,9 +250,29 @@ fn ask(articles: &[&Row], columns: &mut [Column]) -> Option<PasteProblem> {
         let known = looks != Looks::Mean && told(own.at);
         (!known).then_some((own.at, looks))
     })?;
+    unclear(columns, at, looks)
+}
+
+/// Marks a column as one that is asked about.
+fn unclear(columns: &mut [Column], at: usize, looks: Looks) -> Option<PasteProblem> {
+    let width = columns.len();
     let column = columns.get_mut(at)?;
     column.usage = ColumnUse::Unclear(looks);
-    Some(PasteProblem::Unclear { column: at + 1, first: column.first.clone(), looks })
+    Some(PasteProblem::Unclear { column: at + 1, first: column.first.clone(), looks, columns: width })
+}
+
+/// Leaves out a column that counts up before a date or a time on every line, as a gauge numbers what it stores.
+fn counters(articles: &[&Row], columns: &mut [Column]) {
+    let is_moment = |at: usize| {
+        let mut cells = articles.iter().map(|row| row.cells.get(at));
+        cells.all(|cell| matches!(cell, Some(Cell::Date | Cell::Time)))
+    };
+    for at in 0..columns.len() {
+        let counts = is_moment(at + 1) && steps_by_one(&Taken::of(at, articles).numbers());
+        if let Some(column) = columns.get_mut(at).filter(|column| counts && column.is_taken()) {
+            column.usage = ColumnUse::LeftOut(Why::Counts);
+        }
+    }
 }
 
 /// A list with one reading a row, whose rows say to which article they belong.

@@ -271,9 +271,13 @@ impl Row {
         self.cells.iter().any(|cell| matches!(cell, Cell::Number { .. }))
     }
 
-    /// Whether it heads columns by name and number: `No; 1; 2; 3; Mean`.
+    /// Whether it heads columns by name and number: `No; 1; 2; 3; Mean`, `Date; Time; 1; 2; 3`.
     pub fn numbers_columns(&self) -> bool {
-        let [Cell::Words(name), rest @ ..] = self.cells.as_slice() else { return false };
+        let is_name = |cell: &&Cell| matches!(cell, Cell::Words(_));
+        let names = self.cells.iter().take_while(is_name).count();
+        let (Some(rest), Some(texts)) = (self.cells.get(names..), self.texts.get(..names)) else {
+            return false;
+        };
         let mut next = 1.0;
         let heads = rest.iter().all(|cell| match cell {
             Cell::Number { number, unit: None } if *number == next => {
@@ -283,7 +287,8 @@ impl Row {
             Cell::Words(_) | Cell::Blank => true,
             _ => false,
         });
-        heads && next > 2.0 && self.label.is_none() && names::counts_off(name)
+        let named = texts.iter().any(|name| names::counts_off(name) || names::is_moment(name));
+        heads && next > 2.0 && self.label.is_none() && named
     }
 
     /// The words in front of its numbers, or its label.

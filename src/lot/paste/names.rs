@@ -1,7 +1,7 @@
 //! What headings and labels mean, by their words.
 
 use super::comma::starts_with_digit;
-use super::moment::is_time;
+use super::moment::{is_date, is_time};
 use super::words;
 use crate::quantity::letters::lower;
 use crate::quantity::{Dimension, Unit, unit};
@@ -234,12 +234,19 @@ fn at_mark(line: &str) -> Option<(&str, &str)> {
         let (before, behind) = line.split_at_checked(at).unwrap_or((line, ""));
         let start = before.rsplit(' ').next().unwrap_or_default();
         let end = behind.split(' ').next().unwrap_or_default();
-        is_time(format!("{start}{end}").trim_matches(','))
+        let word = format!("{start}{end}");
+        let word = word.trim_matches(',');
+        is_time(word) || is_date(word)
     };
     let (at, mark) = line.match_indices([':', '=']).find(|&(at, _)| !in_time(at))?;
     let (label, behind) = (line.get(..at)?, line.get(at + mark.len()..)?);
     let named = !starts_with_digit(behind) || label.contains(char::is_alphabetic);
     (named && !label.contains([',', ';'])).then_some((label, behind))
+}
+
+/// Whether a column of that name says when something was measured.
+pub fn is_moment(name: &str) -> bool {
+    is_in(words::MOMENTS, &plain(name))
 }
 
 /// Whether a name can stand before the number of an article or a reading: `bolt 3`, `Reading 12`.

@@ -1,5 +1,6 @@
 //! Why a text is no set of readings, and what would make it one.
 
+use std::cmp::Ordering;
 use std::fmt;
 
 use super::left_out::{Looks, Why};
@@ -67,6 +68,8 @@ pub enum PasteProblem {
         first: String,
         /// What it looks like.
         looks: Looks,
+        /// How many columns there are.
+        columns: usize,
     },
     /// A line called by a word alone, where the others carry numbers or nothing.
     OddLine {
@@ -92,6 +95,8 @@ pub enum PasteProblem {
         text: String,
         /// On which line.
         line: usize,
+        /// How many columns there are.
+        columns: usize,
     },
     /// Columns were chosen that are not there.
     NoSuchColumn {
@@ -145,7 +150,8 @@ impl fmt::Display for PasteProblem {
             Self::NameOverReadings { line, name } => write!(
                 f,
                 "line {line}, “{name}”, stands over readings that are written one by one, and each of them would be an \
-                 article; write the readings of an article on one line behind its name"
+                 article; write the readings of an article on one line behind its name, or say how many there are on \
+                 each article"
             ),
             Self::Contradicted { line, name, says, read } => write!(
                 f,
@@ -167,10 +173,11 @@ impl fmt::Display for PasteProblem {
                 "some lines hold “;” and others do not; put each article on its own line and spaces between \
                  its readings",
             ),
-            Self::Unclear { column, first, looks } => write!(
+            Self::Unclear { column, first, looks, columns } => write!(
                 f,
-                "column {column} ({first}) {looks}; choose the columns with readings, for example 2-6, or put a heading \
-                 above them"
+                "column {column} ({first}) {looks}; choose the columns with readings, for example {}, or put a heading \
+                 above them",
+                others(*column, *columns)
             ),
             Self::OddLine { line, name } => write!(
                 f,
@@ -182,10 +189,11 @@ impl fmt::Display for PasteProblem {
                 "no column is taken for readings: column {column}, “{heading}”, is left out, {why}; choose the columns \
                  with readings, for example {column}"
             ),
-            Self::MixedColumn { column, text, line } => write!(
+            Self::MixedColumn { column, text, line, columns } => write!(
                 f,
                 "column {column} holds numbers, and “{text}” on line {line}; take the words out, or choose the \
-                 columns with readings, for example 2-6"
+                 columns with readings, for example {}",
+                others(*column, *columns)
             ),
             Self::NoSuchColumn { column, columns } => {
                 write!(f, "there is no column {column}; the text has {columns}")
@@ -209,4 +217,16 @@ impl fmt::Display for PasteProblem {
             Self::TooMany => write!(f, "more than {MOST_READINGS} readings; check one lot at a time"),
         }
     }
+}
+
+/// All columns but one, as they are chosen: `2-6`; that one where there is no other.
+fn others(column: usize, columns: usize) -> String {
+    let run = |from: usize, to: usize| match from.cmp(&to) {
+        Ordering::Less => Some(format!("{from}-{to}")),
+        Ordering::Equal => Some(from.to_string()),
+        Ordering::Greater => None,
+    };
+    let runs: Vec<String> =
+        [run(1, column.saturating_sub(1)), run(column + 1, columns)].into_iter().flatten().collect();
+    if runs.is_empty() { column.to_string() } else { runs.join(", ") }
 }

@@ -7,8 +7,8 @@ use crate::quantity::{Density, Length, unit};
 static UNITS: [&Unit; 4] = [&unit::UM, &unit::MIL, &unit::MM, &unit::INCH];
 
 fn read_with(text: &str, comma: Comma, columns: Option<&[usize]>) -> Result<Readings, String> {
-    let how = Reading { units: &UNITS, comma, columns };
-    Readings::read(text, &how, Density::from_g_cm3(7.2), None).map_err(|problem| problem.to_string())
+    let how = Reading { units: &UNITS, comma, columns, per_article: None };
+    Readings::read(text, &how, Density::from_g_cm3(7.2)).map_err(|problem| problem.to_string())
 }
 
 fn values(readings: &Readings) -> Vec<Vec<f64>> {
@@ -236,7 +236,7 @@ fn where_all_is_left_out_the_column_is_named() {
 /// What is asked is shown in its table, with the column in question marked.
 #[test]
 fn the_table_is_there_before_the_question_is_answered() {
-    let how = Reading { units: &UNITS, comma: Comma::Decide, columns: None };
+    let how = Reading { units: &UNITS, comma: Comma::Decide, columns: None, per_article: None };
     let table = as_read("101 36\n102 37\n103 38", &how).unwrap();
     assert_eq!(table.columns[0].usage, ColumnUse::Unclear(Looks::Counts));
     assert_eq!(
@@ -540,5 +540,59 @@ fn names_over_readings_one_by_one_are_asked() {
     for text in ["Bolt 1:\n60\n61\n62\nBolt 2:\n60\n61\n63", "A:\n60\n61\nB:\n62\n63"] {
         let asked = articles(text).unwrap_err();
         assert!(asked.contains("stands over readings"), "{text}: {asked}");
+    }
+}
+
+/// Names over readings once were asked even where it was said how many readings there are on an article.
+#[test]
+fn names_over_readings_count_off_where_their_number_is_said() {
+    let counted = |text: &str, per_article| {
+        let how =
+            Reading { units: &UNITS, comma: Comma::Decide, columns: None, per_article: Some(per_article) };
+        let readings = Readings::read(text, &how, Density::from_g_cm3(7.2));
+        readings.map(|readings| values(&readings)).map_err(|problem| problem.to_string())
+    };
+    let text = "Bolt 1:\n60\n61\n62\nBolt 2:\n60\n61\n63\nBolt 3:\n58\n";
+    let read = vec![vec![60.0, 61.0, 62.0], vec![60.0, 61.0, 63.0], vec![58.0]];
+    assert_eq!(counted(text, 3), Ok(read));
+    let uneven = counted("A:\n60\n61\nB:\n62\n63\n64\nC:\n60\n61", 2).unwrap_err();
+    assert!(uneven.contains("article 2 has 3 readings, and 2 were set"), "{uneven}");
+    let asked = articles(text).unwrap_err();
+    assert!(asked.contains("or say how many there are on each article"), "{asked}");
+}
+
+/// What a gauge stores before each reading: a counter, a date and a time, in one word or in two.
+#[test]
+fn when_something_was_measured_is_no_reading() {
+    let two = Ok(vec![vec![52.0, 48.0], vec![51.0, 49.0]]);
+    for text in [
+        "2026-11-03T14:22 52 48\n2026-11-03T14:23 51 49",
+        "2026-11-03T14:22:05Z;52;48\n2026-11-03T14:23:11Z;51;49",
+        "2026-11-03T14:22:05.123+01:00\t52\t48\n2026-11-03T14:23:11.000+01:00\t51\t49",
+        "1 2026-11-03 14:22 52 48\n2 2026-11-03 14:23 51 49",
+        "1;2026-11-03;14:22;52;48\n2;2026-11-03;14:23;51;49",
+        "17;2026-11-03T14:22;52;48\n18;2026-11-03T14:23;51;49",
+        "Date;Time;1;2\n2026-11-03;14:22;52;48\n2026-11-03;14:23;51;49",
+        "No;Date;Time;1;2\n1;2026-11-03;14:22;52;48\n2;2026-11-03;14:23;51;49",
+        "Datum;Uhrzeit;1;2\n3.11.2026;14:22;52;48\n3.11.2026;14:23;51;49",
+        "Timestamp,1,2\n2026-11-03T14:22,52,48\n2026-11-03T14:23,51,49",
+    ] {
+        assert_eq!(articles(text), two, "{text}");
+    }
+    assert_eq!(articles("1 2026-11-03 14:22 52\n2 2026-11-03 14:23 51"), Ok(vec![vec![52.0], vec![51.0]]));
+    // Without a date behind it a counter may be a reading.
+    assert!(articles("1 52\n2 48\n3 50").is_err());
+}
+
+/// A text of two columns once was told to choose the columns 2-6.
+#[test]
+fn a_hint_names_columns_that_are_there() {
+    for (text, example) in [
+        ("101 36\n102 37\n103 38", "for example 2, or"),
+        ("101 36 38\n102 37 35\n103 38 36", "for example 2-3, or"),
+        ("µm;µm;µm\n52;five;51\n48;47;50", "for example 1, 3"),
+    ] {
+        let asked = articles(text).unwrap_err();
+        assert!(asked.contains(example), "{asked}");
     }
 }

@@ -43,20 +43,32 @@ fn above(grid: &Grid, row: &Row, line: &Line) -> Option<String> {
 }
 
 /// The first of several names that stand over readings written one by one: each of these would be an article.
-pub fn blocks(grid: &Grid, lines: &[Line]) -> Option<PasteProblem> {
-    let rows: Vec<(&Row, &Line)> = grid.rows.iter().zip(lines).collect();
-    let single = |(row, line): &(&Row, &Line)| {
+/// Where it is said how many there are on an article, a name that stands over another number is asked.
+pub fn blocks(grid: &Grid, lines: &[Line], per_article: Option<u32>) -> Option<PasteProblem> {
+    // The readings under each name, and before the first.
+    let mut under: Vec<usize> = vec![0];
+    let mut first = None;
+    for (row, line) in grid.rows.iter().zip(lines) {
         let numbers = row.cells.iter().filter(|cell| matches!(cell, Cell::Number { .. })).count();
-        matches!(line.usage, LineUse::Article { .. }) && numbers == 1 && row.label.is_none()
-    };
-    let names = rows.windows(3).filter_map(|three| {
-        let [(row, line), one, next] = three else { return None };
-        let over = row.label.is_some() && row.cells.is_empty() && !names::is_particular(&row.front());
-        (over && single(one) && single(next)).then(|| (line.number, row.front()))
-    });
-    let found: Vec<(usize, String)> = names.collect();
-    let (line, name) = found.first().filter(|_| found.len() > 1)?.clone();
-    Some(PasteProblem::NameOverReadings { line, name })
+        match line.usage {
+            LineUse::Article { .. } if numbers == 1 && row.label.is_none() => {
+                under.last_mut().into_iter().for_each(|count| *count += 1);
+            }
+            LineUse::Article { .. } => return None,
+            _ if row.label.is_some() && row.cells.is_empty() && !names::is_particular(&row.front()) => {
+                first = first.or_else(|| Some((line.number, row.front())));
+                under.push(0);
+            }
+            _ => {}
+        }
+    }
+    let (line, name) = first.filter(|_| under.iter().skip(1).filter(|count| **count > 1).count() > 1)?;
+    let Some(per_article) = per_article else { return Some(PasteProblem::NameOverReadings { line, name }) };
+    let under: Vec<usize> = under.into_iter().filter(|count| *count > 0).collect();
+    let of = usize::try_from(per_article).unwrap_or(usize::MAX);
+    let wrong = |&(at, &count): &(usize, &usize)| count > of || count < of && at + 1 < under.len();
+    let (at, &readings) = under.iter().enumerate().find(wrong)?;
+    Some(PasteProblem::Uneven { article: at + 1, readings, per_article })
 }
 
 /// What stands on a line without a number behind the first readings, where it may be a reading; between

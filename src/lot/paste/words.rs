@@ -33,6 +33,10 @@ pub const PARTICULARS: &str = "batch|order|lot|customer|gauge|probe|serial|seria
     werkstoff|norm|einheit|bemerkung|kommentar|\
     commande|client|appareil|opérateur|heure|unité|remarque|pedido|cliente|operador|fecha|hora|unidad|comentario";
 
+/// Columns that say when.
+pub const MOMENTS: &str =
+    "date|time|timestamp|date time|datum|uhrzeit|zeit|zeitstempel|heure|fecha|hora|data|ora";
+
 /// Columns that number or name, and do not measure.
 pub const IDENTITIES: &str = "no|nr|number|id|#|№|serial|item|article|part|piece|pc|bolt|nut|washer|screw|stud|rod|sample|\
     specimen|position|pos|row|line|index|idx|test|lot|batch|heat|cast|charge|order|job|drawing|place|location|probe|gauge|\
