@@ -37,6 +37,9 @@ fn every_answer_keeps_the_schema() {
     }
     keeps(&answer(&["course", "from=rust"], 1));
     keeps(&answer(&["course", "--lesson"], 0));
+    keeps(&answer(&["sources"], 0));
+    keeps(&answer(&["sources", "ASTM", "B695"], 0));
+    keeps(&summary().0);
     keeps(&answer(&["course", "--lesson", "four-times"], 0));
     for entry in REGISTER {
         for example in entry.about.examples {
@@ -106,4 +109,42 @@ fn what_is_wrong_is_told_by_field() {
     assert_eq!(coat["report"], Value::Null);
     assert_eq!(coat["problems"][0]["field"], "coat");
     assert!(coat["problems"][0]["text"].as_str().unwrap().contains("“five” is not a number"));
+}
+
+/// The summary of a list of three lines, and how the program ended.
+fn summary() -> (Value, String) {
+    let list = "part,thread,steel,quantity,remark\nhex bolt,M16,8.8,400,urgent\nhex bolt,M20,10.9,100,\nnothing,,,,\n";
+    let mut program = super::program(&["--json", "list", "--summary", "-"]);
+    let ended = program.write_stdin(list).assert().code(1);
+    let [out, err] = [&ended.get_output().stdout, &ended.get_output().stderr];
+    (serde_json::from_slice(out).unwrap(), String::from_utf8_lossy(err).into_owned())
+}
+
+#[test]
+fn the_summary_of_a_list_is_data() {
+    let (answer, err) = summary();
+    assert_eq!(err, "");
+    assert_eq!(answer["asked"]["summary"]["file"], "-");
+    let summary = &answer["summary"];
+    assert_eq!((summary["assessed"].as_u64(), summary["problems"].as_u64()), (Some(2), Some(1)));
+    assert_eq!(summary["left_out"], serde_json::json!(["remark"]));
+    let table = &summary["tables"][0];
+    assert_eq!(table["heading"][1], "suits");
+    assert_eq!(table["rows"].as_array().unwrap().len(), 3);
+}
+
+/// As data the sources say what they say as text.
+#[test]
+fn the_sources_are_data() {
+    let all = answer(&["sources"], 0);
+    let text = ends(&["sources"], 0).0;
+    let all = all["sources"].as_array().unwrap();
+    assert_eq!(all.len(), text.lines().count() - 2);
+    let one = answer(&["sources", "ASTM B695"], 0);
+    let one = &one["sources"][0];
+    assert_eq!(one["document"], "ASTM B695");
+    let text = ends(&["sources", "ASTM B695"], 0).0;
+    let told = one["taken"].as_array().unwrap().len() + one["rules"].as_array().unwrap().len();
+    assert_eq!(told, text.lines().count() - 2);
+    assert!(told > 10);
 }

@@ -2,12 +2,14 @@
 
 use kettle_barrel::calculator::{Draft, Problems, Report};
 use kettle_barrel::order::Assessment;
+use kettle_barrel::order::list::Table;
 use kettle_barrel::quantity::Units;
 use kettle_barrel::sheet::Sheet;
 use serde::Serialize;
 
 use super::coursework::Coursework;
 use super::output::{Code, Output};
+use super::sources::Rests;
 
 /// The JSON schema of an answer.
 pub const SCHEMA: &str = include_str!("answer.schema.json");
@@ -45,6 +47,10 @@ pub struct Answer {
     pub reply: Option<String>,
     /// Coursework.
     pub course: Option<Coursework>,
+    /// What a list of order lines comes to.
+    pub summary: Option<Summed>,
+    /// What rests on documents.
+    pub sources: Option<Vec<Rests>>,
 }
 
 /// What was asked.
@@ -66,6 +72,33 @@ pub enum Request {
         /// The lesson, where one was asked.
         lesson: Option<String>,
     },
+    /// What a list of order lines comes to.
+    Summary {
+        /// The file, or `-`.
+        file: String,
+    },
+    /// What the numbers rest on.
+    Sources {
+        /// A document, or the beginning of its name; null for all.
+        document: Option<String>,
+    },
+}
+
+/// What a list of order lines comes to.
+#[derive(Debug, Serialize)]
+pub struct Summed {
+    /// Lines that were assessed.
+    pub assessed: u64,
+    /// Lines that could not be.
+    pub problems: u64,
+    /// Lines of which not every word was used.
+    pub not_all_used: u64,
+    /// Headings of columns that say nothing of an order.
+    pub left_out: Vec<String>,
+    /// What there is to say in sentences.
+    pub said: Vec<String>,
+    /// The counts by process, what stands in the way, and what shares a kettle or a barrel.
+    pub tables: Vec<Table>,
 }
 
 /// A piece of an order line, or a field of a calculator, that was not used.
@@ -93,6 +126,8 @@ impl Answer {
             sheet: None,
             reply: None,
             course: None,
+            summary: None,
+            sources: None,
         }
     }
 

@@ -56,8 +56,7 @@ fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, Strin
         "order" => Ok(order_line(words().collect::<Vec<_>>())?.in_units(units).output(json)),
         "sheet" | "reply" => Ok(paper(name, asked, words().collect(), units)?.output(json)),
         "course" => course::run(asked, json),
-        "sources" if json => Err(output::no_json("sources")),
-        "sources" => sources::run(words()),
+        "sources" => sources::run(words(), json),
         "schema" => Ok(Output::answer(answer::SCHEMA.to_owned())),
         "completions" => {
             let shell = *asked.get_one::<Shell>("shell").ok_or("Name a shell.")?;

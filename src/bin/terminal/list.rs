@@ -7,6 +7,7 @@ use std::process::ExitCode;
 use clap::{Arg, ArgAction, ArgMatches, Command};
 use encoding_rs::WINDOWS_1252;
 use encoding_rs_io::DecodeReaderBytes;
+use kettle_barrel::calculator::Draft;
 use kettle_barrel::order::list::{
     List, MARK, Row, Summary, TEMPLATE, Unread, heading, written, written_heading,
 };
@@ -14,6 +15,7 @@ use kettle_barrel::quantity::Units;
 use rayon::prelude::*;
 use serde_json::{Map, Value};
 
+use super::answer::{Answer, Request, Summed};
 use super::output::{Code, Output, no_json, write};
 use super::standard_output::is_there;
 
@@ -40,21 +42,22 @@ pub fn command() -> Command {
         .arg(flag("template", "Prints a list that shows how"))
         .after_help(
             "Comma, semicolon or tab between the cells; UTF-8, UTF-16 or Windows-1252. A unit may stand in the \
-             heading or in the cell. With --json each result is one line of JSON.",
+             heading or in the cell. With --json each result is one line of JSON, and the summary an answer in the shape that the command schema prints.",
         )
 }
 
 /// Answers the command.
 pub fn run(asked: &ArgMatches, json: bool, units: Units) -> ExitCode {
-    let alone = ["template", "heading", "summary"].into_iter().find(|name| asked.get_flag(name));
+    let alone = ["template", "heading"].into_iter().find(|name| asked.get_flag(name));
     if let Some(name) = alone.filter(|_| json) {
         return write(Output::misused(format!("{}\n", no_json(&format!("list --{name}")))));
     }
     if asked.get_flag("template") {
         return write(Output::answer(TEMPLATE.to_owned()));
     }
+    let name = asked.get_one::<String>("file").map_or("-", String::as_str);
     let shape = if asked.get_flag("summary") {
-        Shape::Summary
+        Shape::Summary { of: json.then_some(name) }
     } else if json {
         Shape::Json
     } else {
@@ -72,7 +75,6 @@ pub fn run(asked: &ArgMatches, json: bool, units: Units) -> ExitCode {
         let written = output.write_all(&written_heading(units)).and_then(|()| output.flush());
         return ended(written.map_err(Ended::from).map(|()| Code::Answered));
     }
-    let name = asked.get_one::<String>("file").map_or("-", String::as_str);
     let input: Result<Box<dyn Read>, io::Error> = if name == "-" {
         Ok(Box::new(io::stdin().lock()))
     } else {
@@ -86,10 +88,15 @@ pub fn run(asked: &ArgMatches, json: bool, units: Units) -> ExitCode {
 
 /// What is written of a list.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Shape {
-    Csv { heading: bool },
+enum Shape<'a> {
+    Csv {
+        heading: bool,
+    },
     Json,
-    Summary,
+    Summary {
+        /// The name of the list, where the summary is written as JSON.
+        of: Option<&'a str>,
+    },
 }
 
 /// Why a list was not written to its end.
@@ -125,7 +132,7 @@ fn ended(outcome: Result<Code, Ended>) -> ExitCode {
 
 fn list(
     input: impl Read + 'static,
-    shape: Shape,
+    shape: Shape<'_>,
     units: Units,
     mut output: impl Write,
 ) -> Result<Code, Ended> {
@@ -151,14 +158,19 @@ fn list(
         match shape {
             Shape::Csv { .. } => output.write_all(&written(&rows, units))?,
             Shape::Json => rows.iter().try_for_each(|row| writeln!(output, "{}", json(row, units)))?,
-            Shape::Summary => {}
+            Shape::Summary { .. } => {}
         }
     }
-    if shape == Shape::Summary {
-        write!(output, "{summary}")?;
+    match shape {
+        Shape::Summary { of: Some(file) } => {
+            output.write_all(summed(file, &summary, list.left_out()).output(true).text.as_bytes())?;
+        }
+        Shape::Summary { of: None } => write!(output, "{summary}")?,
+        _ => {}
     }
     output.flush()?;
-    if !list.left_out().is_empty() {
+    let is_told = matches!(shape, Shape::Summary { of: Some(_) });
+    if !list.left_out().is_empty() && !is_told {
         // Beside the results, which are for programs.
         drop(writeln!(
             io::stderr(),
@@ -168,6 +180,20 @@ fn list(
     }
     let whole = summary.problems == 0 && summary.not_all_used == 0 && list.left_out().is_empty();
     Ok(if whole { Code::Answered } else { Code::NotUnderstood })
+}
+
+/// What a list comes to, as data.
+fn summed(file: &str, summary: &Summary, left_out: &[String]) -> Answer {
+    let summed = Summed {
+        assessed: summary.assessed,
+        problems: summary.problems,
+        not_all_used: summary.not_all_used,
+        left_out: left_out.to_vec(),
+        said: summary.sentences(),
+        tables: summary.tables(),
+    };
+    let asked = Request::Summary { file: file.to_owned() };
+    Answer { summary: Some(summed), ..Answer::to(asked, Draft::default()) }
 }
 
 /// Bytes that are not UTF-8 come from a spreadsheet that writes Windows-1252.

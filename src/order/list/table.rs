@@ -3,10 +3,12 @@
 use std::borrow::Cow;
 use std::fmt;
 
+use serde::Serialize;
+
 use crate::quantity::{Shown, Unit, Units, unit};
 
 /// Rows under a heading.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Table {
     /// What it is of.
     pub title: String,
