@@ -65,12 +65,12 @@ impl Sheet {
             let mut random = Random::new(u64::from(setup.number) << 16 | u64::from(place + 1));
             let Some(own) = topics.get(place as usize % topics.len().max(1)) else { break };
             let mut draw = || {
-                set::set(own, setup.level, &mut random).or_else(|| {
+                set::set(own, setup.level, setup.units, &mut random).or_else(|| {
                     // What has nothing to ask at this level gives way to another: a table read off has no sum
                     // that could be wrong.
                     let mut others = topics.clone();
                     random.shuffle(&mut others);
-                    others.iter().find_map(|topic| set::set(topic, setup.level, &mut random))
+                    others.iter().find_map(|topic| set::set(topic, setup.level, setup.units, &mut random))
                 })
             };
             // What stands on the sheet already is drawn again, while there is something else to ask.

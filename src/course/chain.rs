@@ -2,7 +2,7 @@
 
 use crate::quantity::Shown;
 use crate::source::{Basis, Source};
-use crate::working::{Step, Term};
+use crate::working::{Step, Term, tree};
 
 /// The steps that a step rests on, the last first.
 pub fn rests_on<'a>(steps: &'a [Step], at: usize, step: &'a Step) -> impl Iterator<Item = usize> + 'a {
@@ -45,6 +45,60 @@ pub fn same(one: Shown, other: Shown) -> bool {
     let number =
         other.unit.convert(other.number, one.unit).or((one.unit == other.unit).then_some(other.number));
     number.is_some_and(|number| (number - one.number).abs() <= 1e-9 * one.number.abs())
+}
+
+/// A value in the unit of another one of its quantity.
+pub fn in_unit_of(right: Shown, other: Shown) -> Option<f64> {
+    other.unit.convert(other.number, right.unit).or((other.unit == right.unit).then_some(other.number))
+}
+
+/// The steps of a working with some of them changed, by their places, and each sum that rests on these done again
+/// from the numbers it then shows; up to the first that cannot be done again.
+pub fn carried(steps: &[Step], change: impl Fn(usize, Option<Step>) -> Option<Step>) -> Vec<Step> {
+    let mut carried: Vec<Step> = Vec::with_capacity(steps.len());
+    for (at, right) in steps.iter().enumerate() {
+        let mut step = right.clone();
+        let mut rests = false;
+        for term in &mut step.terms {
+            let earlier = steps.iter().take(at).rposition(|step| gives(step, term.symbol, term.value));
+            let now = earlier.and_then(|at| carried.get(at)).map(|step| step.result);
+            let changed = now.filter(|now| !same(term.value, *now));
+            if let Some(number) = changed.and_then(|now| in_unit_of(term.value, now)) {
+                term.value.number = number;
+                rests = true;
+            }
+        }
+        let again = if rests {
+            redone(right, &step).map(|number| {
+                step.result.number = number;
+                step
+            })
+        } else {
+            Some(step)
+        };
+        match change(at, again) {
+            Some(step) => carried.push(step),
+            None => break,
+        }
+    }
+    carried
+}
+
+/// What a step with other numbers comes to; nothing where its sum is not what the right one shows.
+pub fn redone(right: &Step, changed: &Step) -> Option<f64> {
+    let shown = right.result.displayed();
+    let half = 0.5 * 10f64.powi(-i32::from(right.result.decimals));
+    let comes_out = (sum(right)? - shown).abs() <= half * (1.0 + 1e-6) + 1e-12 * shown.abs();
+    comes_out.then(|| sum(changed))?
+}
+
+/// What the sum of a step comes to from the numbers it shows.
+fn sum(step: &Step) -> Option<f64> {
+    let pieces = step.segments();
+    let put_in = |symbol: &str| {
+        step.terms.iter().find(|term| term.symbol == symbol).map(|term| term.value.displayed())
+    };
+    tree(&pieces).filter(|_| !step.formula.is_empty())?.value(&put_in)
 }
 
 /// What this project or the trade chose where a solution rests on it and nobody can look it up: each with its

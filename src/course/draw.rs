@@ -4,8 +4,9 @@
 //! counts by round steps about what stands there, threads among sizes that exist. What the calculator
 //! refuses is drawn again.
 
-use crate::calculator::{About, Draft, Entry, FieldAbout, Form, Kind, Reader, Report};
-use crate::quantity::{Dimension, number, unit};
+use crate::calculator::{About, Draft, Entry, Example, FieldAbout, Form, Kind, Reader, Report};
+use crate::quantity::{Dimension, Hardness, Scale, Unit, Units, number, unit};
+use crate::steel::hardness::{self, Level};
 
 use super::random::Random;
 
@@ -42,12 +43,22 @@ const DIAMETERS: [&str; 9] =
     ["8 mm", "10 mm", "12 mm", "16 mm", "20 mm", "24 mm", "30 mm", "1/2 in", "3/4 in"];
 
 /// Draws a case of a calculator; `None` only if none of its examples can be solved.
-pub fn case(entry: &'static Entry, random: &mut Random) -> Option<Case> {
+pub fn case(entry: &'static Entry, units: Units, random: &mut Random) -> Option<Case> {
+    // A thread is one of the system where an example has one.
+    let fits = |example: &&Example| {
+        let thread = example.pairs.iter().find(|(key, _)| *key == "thread");
+        units == Units::AsPrinted
+            || thread.is_none_or(|(_, thread)| thread.starts_with('M') == (units == Units::Metric))
+    };
+    let fitting: Vec<&Example> = entry.about.examples.iter().filter(fits).collect();
     for tries in 0..=TRIES {
-        let example = random.pick(entry.about.examples)?;
+        let example = match random.pick(&fitting) {
+            Some(example) => example,
+            None => random.pick(entry.about.examples)?,
+        };
         let mut draft = Form::example(entry.about.fields, example).draft();
         if tries < TRIES {
-            vary(&entry.about, &mut draft, random);
+            vary(&entry.about, &mut draft, units, random);
         }
         if let Ok(report) = entry.evaluate(&draft) {
             return Some(Case { entry, draft, report });
@@ -66,47 +77,100 @@ impl Case {
     }
 }
 
-fn vary(about: &About, draft: &mut Draft, random: &mut Random) {
+fn vary(about: &About, draft: &mut Draft, units: Units, random: &mut Random) {
     for field in about.fields {
         // A field further up may ask for this one, or no longer.
         if !Reader::new(about.fields, draft).asked(field) {
             continue;
         }
         let text = draft.get(field.key).unwrap_or_default();
-        if let Some(varied) = varied(field, text, random) {
+        if let Some(varied) = varied(field, text, units, random) {
             draft.set(field.key, varied);
         }
     }
 }
 
 /// Another text for a field, or none where the one that stands there stays.
-pub fn varied(field: &FieldAbout, text: &str, random: &mut Random) -> Option<String> {
+pub fn varied(field: &FieldAbout, text: &str, system: Units, random: &mut Random) -> Option<String> {
     match field.kind {
         Kind::Choice(choices) => {
             (random.below(3) == 0).then(|| random.pick(choices)).flatten().map(|choice| choice.key.to_owned())
         }
         Kind::Text if field.key == "thread" => {
-            let sizes: &[&str] = if text.starts_with('M') { &METRIC } else { &INCH };
+            let is_metric = match system {
+                Units::AsPrinted => text.starts_with('M'),
+                Units::Metric => true,
+                Units::Inch => false,
+            };
+            let sizes: &[&str] = if is_metric { &METRIC } else { &INCH };
             random.pick(sizes).map(|size| (*size).to_owned())
         }
         Kind::Text => None,
         Kind::Quantity { .. } if field.key == "diameter" && !text.is_empty() => {
-            random.pick(&DIAMETERS).map(|size| (*size).to_owned())
+            let of_system = |size: &&&str| match system {
+                Units::AsPrinted => true,
+                _ => size.ends_with("in") == (system == Units::Inch),
+            };
+            let sizes: Vec<&&str> = DIAMETERS.iter().filter(of_system).collect();
+            random.pick(&sizes).map(|size| (**size).to_owned())
         }
         Kind::Quantity { units, .. } => {
             let (digits, written) = number::split_unit(text);
-            let unit = units.iter().find(|unit| unit.is_written(written)).or(units.first())?;
+            let unit =
+                units.iter().copied().find(|unit| unit.is_written(written)).or(units.first().copied())?;
+            let to = unit_to_write(unit, units, system, random);
+            let digits = in_other_unit(digits, unit, to)?;
+            let unit = to;
             let step = match unit.dimension {
-                Dimension::Temperature => Some(if **unit == unit::CELSIUS { 2.0 } else { 10.0 }),
+                Dimension::Temperature => Some(if *unit == unit::CELSIUS { 2.0 } else { 10.0 }),
                 Dimension::Hardness if unit.symbol.starts_with("HR") => Some(1.0),
+                Dimension::Hardness => Some(10.0),
                 _ => None,
             };
-            let number = about(digits, step, 8, random)?;
+            let number = about(&digits, step, 8, random)?;
             Some(format!("{number} {}", unit.symbol).trim_end().to_owned())
         }
         Kind::Count { .. } => about(text, None, 8, random),
-        Kind::Readings { .. } => readings(text, random),
+        Kind::Readings { units, .. } => readings(text, units, system, random),
     }
+}
+
+/// The unit that a figure is given in: that of the system, and now and then the scale of hardness or of temperature
+/// that somebody else works with.
+fn unit_to_write(
+    unit: &'static Unit,
+    offered: &[&'static Unit],
+    system: Units,
+    random: &mut Random,
+) -> &'static Unit {
+    let own = Some(system.unit(unit)).filter(|own| offered.contains(own)).unwrap_or(unit);
+    if !matches!(own.dimension, Dimension::Temperature | Dimension::Hardness) || random.below(3) > 0 {
+        return own;
+    }
+    let is_other =
+        |other: &&&Unit| other.dimension == own.dimension && **other != own && **other != &unit::KELVIN;
+    let others: Vec<&&Unit> = offered.iter().filter(is_other).collect();
+    random.pick(&others).map_or(own, |other| **other)
+}
+
+/// A number in another unit; a hardness by the tables of its scales. What leads to no other stays as it is.
+fn in_other_unit(digits: &str, unit: &'static Unit, to: &'static Unit) -> Option<String> {
+    if unit == to {
+        return Some(digits.to_owned());
+    }
+    let number = number::read_number(digits).ok()?;
+    let by_table = || {
+        let (from, to) = (Scale::of_unit(unit)?, Scale::of_unit(to)?);
+        let converted = hardness::convert(Hardness { scale: from, number }, to).ok()?;
+        match converted.to {
+            Level::Hardness(hardness) => Some(hardness.number),
+            Level::Tensile(_) => None,
+        }
+    };
+    let number = unit.convert(number, to).or_else(by_table)?;
+    // As many digits as a step needs that is an eighth of it.
+    let decimals = (2.0 - number.abs().max(1e-6).log10().floor()).clamp(0.0, 8.0) as usize;
+    Some(format!("{number:.decimals$}"))
 }
 
 /// A number in round steps about another one: steps of an eighth of it or less, unless they are given.
@@ -143,19 +207,30 @@ fn step_below(number: f64) -> Option<(f64, usize)> {
     steps.into_iter().find(|(step, _)| *step <= number * (1.0 + 1e-9))
 }
 
-/// Readings a little off those that stand there; what holds more than readings stays.
-fn readings(text: &str, random: &mut Random) -> Option<String> {
+/// Readings a little off those that stand there, in the unit of the system; what holds more than readings stays.
+fn readings(text: &str, offered: &[&'static Unit], system: Units, random: &mut Random) -> Option<String> {
     let is_plain =
         |word: &str| word.chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | ',')) && !word.is_empty();
     if text.chars().any(|c| matches!(c, ':' | '-' | '\t')) {
         return None;
     }
+    let unit =
+        offered.iter().copied().find(|unit| unit.is_written(text.rsplit(' ').next().unwrap_or_default()));
+    let to = unit.map(|unit| (unit, system.unit(unit))).filter(|(_, to)| offered.contains(to));
     let mut made = String::with_capacity(text.len());
     let mut rest = text;
     while !rest.is_empty() {
         let length = rest.find([' ', ';', '\n']).unwrap_or(rest.len());
         let (word, behind) = rest.split_at(length);
-        let varied = if is_plain(word) { off(word, random) } else { None };
+        let varied = match to {
+            _ if !is_plain(word) => {
+                to.filter(|(unit, _)| unit.is_written(word)).map(|(_, to)| to.symbol.to_owned())
+            }
+            Some((unit, to)) if unit != to => {
+                off(word, random).and_then(|word| in_other_unit(&word, unit, to))
+            }
+            _ => off(word, random),
+        };
         made.push_str(varied.as_deref().unwrap_or(word));
         let space = behind.find(|c| !matches!(c, ' ' | ';' | '\n')).unwrap_or(behind.len());
         let (space, next) = behind.split_at(space);
@@ -194,10 +269,19 @@ mod tests {
 
     #[test]
     fn readings_keep_their_shape() {
-        let varied = readings("50,4; 49,8; 51,2 µm", &mut Random::new(5)).unwrap();
+        let varied =
+            readings("50,4; 49,8; 51,2 µm", &[&unit::UM, &unit::MIL], Units::Metric, &mut Random::new(5))
+                .unwrap();
         assert_eq!(varied.matches(';').count(), 2);
         assert_eq!(varied.matches(',').count(), 3);
         assert!(varied.ends_with(" µm"), "{varied}");
-        assert_eq!(readings("101;2025-03-04;55", &mut Random::new(5)), None);
+        let mils =
+            readings("50,4; 49,8; 51,2 µm", &[&unit::UM, &unit::MIL], Units::Inch, &mut Random::new(5))
+                .unwrap();
+        assert!(
+            mils.ends_with(" mil") && mils.matches("; ").count() == 2 && mils.starts_with("1.9"),
+            "{mils}"
+        );
+        assert_eq!(readings("101;2025-03-04;55", &[&unit::UM], Units::Metric, &mut Random::new(5)), None);
     }
 }

@@ -5,11 +5,11 @@
 //! there ([`carried`]), so that no other step is wrong.
 
 use crate::calculator::{Kind, Reader, Report};
-use crate::quantity::{Shown, number, unit};
+use crate::quantity::{Shown, Units, number, unit};
 use crate::sentence::capital;
-use crate::working::{Step, Term, tree};
+use crate::working::{Step, Term};
 
-use super::chain::{gives, same};
+use super::chain::{self, gives, in_unit_of, redone, same};
 use super::draw::{self, Case};
 use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
@@ -167,7 +167,7 @@ fn other_rows(case: &Case, random: &mut Random) -> Vec<Report> {
         for _ in 0..OTHERS {
             let other = match field.kind {
                 Kind::Choice(choices) => random.pick(choices).map(|choice| choice.key.to_owned()),
-                _ => draw::varied(field, own, random),
+                _ => draw::varied(field, own, Units::AsPrinted, random),
             };
             let Some(other) = other.filter(|other| other != own) else { continue };
             let mut draft = case.draft.clone();
@@ -178,52 +178,20 @@ fn other_rows(case: &Case, random: &mut Random) -> Vec<Report> {
     rows
 }
 
-/// All steps from a wrong one on: each sum that rests on it done again from the numbers it then shows. `None`
-/// where that is not possible, or no step of it would be believed.
+/// All steps from a wrong one on. `None` where a sum that rests on it cannot be done again, or nobody would believe
+/// what it comes to.
 fn carried(steps: &[Step], place: usize, wrong: &Step) -> Option<Vec<Step>> {
-    let mut carried = steps.to_vec();
-    carried.get_mut(place)?.clone_from(wrong);
-    for at in place + 1..steps.len() {
-        let mut step = steps.get(at)?.clone();
-        let mut rests = false;
-        for term in &mut step.terms {
-            let earlier = steps.iter().take(at).rposition(|step| gives(step, term.symbol, term.value));
-            let Some(now) = earlier.and_then(|at| carried.get(at)).map(|step| step.result) else { continue };
-            if !same(term.value, now) {
-                term.value.number = in_unit_of(term.value, now)?;
-                rests = true;
-            }
-        }
-        if rests {
-            let right = steps.get(at)?;
-            step.result.number = redone(right, &step)?;
-            let believed = step.result.number.is_finite()
-                && step.result.rounded() != 0.0
-                && step.result.number.signum() == right.result.number.signum();
-            if !believed {
-                return None;
-            }
-            carried.get_mut(at)?.clone_from(&step);
-        }
-    }
-    Some(carried)
-}
-
-/// A step with other numbers done again; nothing where its sum is not what the right one shows.
-fn redone(right: &Step, changed: &Step) -> Option<f64> {
-    let shown = right.result.displayed();
-    let half = 0.5 * 10f64.powi(-i32::from(right.result.decimals));
-    let comes_out = (sum(right)? - shown).abs() <= half * (1.0 + 1e-6) + 1e-12 * shown.abs();
-    comes_out.then(|| sum(changed))?
-}
-
-/// What the sum of a step comes to from the numbers it shows.
-fn sum(step: &Step) -> Option<f64> {
-    let pieces = step.segments();
-    let put_in = |symbol: &str| {
-        step.terms.iter().find(|term| term.symbol == symbol).map(|term| term.value.displayed())
+    let carried = chain::carried(steps, |at, step| (at == place).then(|| wrong.clone()).or(step));
+    let believed = |(right, now): (&Step, &Step)| {
+        let result = now.result;
+        same(right.result, result)
+            || result.number.is_finite()
+                && result.rounded() != 0.0
+                && result.number.signum() == right.result.number.signum()
     };
-    tree(&pieces).filter(|_| !step.formula.is_empty())?.value(&put_in)
+    let is_whole = carried.len() == steps.len();
+    let behind = || steps.iter().zip(&carried).skip(place + 1);
+    (is_whole && behind().all(believed)).then_some(carried)
 }
 
 /// Whether a wrong number may stand for a right one: seen, and believed.
@@ -233,10 +201,6 @@ fn is_like(right: Shown, number: f64) -> bool {
         && number.signum() == right.number.signum()
         && wrong.rounded() != 0.0
         && !near(right, number)
-}
-
-fn in_unit_of(right: Shown, other: Shown) -> Option<f64> {
-    other.unit.convert(other.number, right.unit).or((other.unit == right.unit).then_some(other.number))
 }
 
 /// Whether a given text is this value, in whatever unit of its quantity.

@@ -8,7 +8,7 @@ use super::setup::Setup;
 use crate::calculator::{Draft, Problems};
 
 /// The mark of the kind of line, and its version.
-const KIND: &str = "KB1";
+const KIND: &str = "KB2";
 /// Between the parts of a line; in an answer it becomes a stroke.
 const BETWEEN: char = '|';
 
@@ -17,7 +17,7 @@ const BETWEEN: char = '|';
 pub struct HandedIn {
     /// Who hands it in, in the student's own words.
     pub name: String,
-    /// The sheet: number, level, what it is drawn from, how many.
+    /// The sheet: number, level, what it is drawn from, how many, in which units.
     pub sheet: String,
     /// The score that the line states, and out of how many.
     pub stated: String,
@@ -58,6 +58,7 @@ pub fn line<'a>(sheet: &Sheet, name: &str, answers: impl Iterator<Item = &'a str
         setup.level.key().to_owned(),
         setup.from(),
         setup.count.to_string(),
+        setup.units.key().to_owned(),
         name.to_owned(),
     ];
     let total = sheet.questions().count();
@@ -83,7 +84,8 @@ fn read_line(line: &str) -> HandedIn {
         score: None,
         state: State::Unread,
     };
-    let [kind, number, level, from, count, name, answers @ .., stated, given] = parts.as_slice() else {
+    let [kind, number, level, from, count, units, name, answers @ .., stated, given] = parts.as_slice()
+    else {
         return unread();
     };
     if kind != KIND {
@@ -92,12 +94,12 @@ fn read_line(line: &str) -> HandedIn {
     let before = parts.len() - 1;
     let text = parts.iter().take(before).map(String::as_str).collect::<Vec<_>>().join(" | ");
     let intact = code(&text) == *given;
-    let pairs = [("number", number), ("count", count), ("level", level), ("from", from)];
+    let pairs = [("number", number), ("count", count), ("level", level), ("from", from), ("units", units)];
     let draft: Draft = pairs.into_iter().map(|(key, text)| (key, text.as_str())).collect();
     let score = score(&draft, answers).ok();
     HandedIn {
         name: name.clone(),
-        sheet: format!("{number}, {level}, {from}, {count}"),
+        sheet: format!("{number}, {level}, {from}, {count}, {units}"),
         stated: stated.clone(),
         score,
         state: if intact { State::Intact } else { State::Changed },

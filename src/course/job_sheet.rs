@@ -7,6 +7,7 @@
 
 use crate::calculator::Mark;
 use crate::order::{self, Assessed, Judged, reading};
+use crate::quantity::Units;
 use crate::rule::{Instruction, Ruling, Topic as Of};
 use crate::sheet::{self, Heading, JOB, Look};
 use crate::source::Source;
@@ -42,17 +43,17 @@ struct Fault {
 }
 
 /// A job sheet with one fault.
-pub fn find_the_error(random: &mut Random) -> Option<Exercise> {
+pub fn find_the_error(units: Units, random: &mut Random) -> Option<Exercise> {
     (0..TRIES).find_map(|_| {
         let written = Written::draw(random)?;
         let assessed = assessed(&written)?;
         let judged = assessed.taken()?;
-        let lines = lines(&assessed);
+        let lines = lines(&assessed, units);
         let mut faults = Vec::new();
         for (other, of) in written.others() {
             let Some(other) = self::assessed(&other) else { continue };
             if other.taken().is_some_and(|other| other.process == judged.process) {
-                faults.extend(differences(&lines, &self::lines(&other), of));
+                faults.extend(differences(&lines, &self::lines(&other, units), of));
             }
         }
         // The many lines of the gauges are together as likely as each other line.
@@ -80,8 +81,9 @@ fn assessed(written: &Written) -> Option<Assessed> {
 }
 
 /// What of the job sheet the order and the documents decide, in the order of the sheet.
-fn lines(assessed: &Assessed) -> Vec<Line> {
-    let Ok(sheet) = sheet::order_sheet(assessed, JOB, &Heading::default()) else { return Vec::new() };
+fn lines(assessed: &Assessed, units: Units) -> Vec<Line> {
+    let heading = Heading { units, ..Heading::default() };
+    let Ok(sheet) = sheet::order_sheet(assessed, JOB, &heading) else { return Vec::new() };
     let mut lines = Vec::new();
     // The first block says which order it is.
     for block in sheet.blocks.iter().skip(1) {

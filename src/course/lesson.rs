@@ -18,6 +18,7 @@
 //! is the limit of a rule.
 
 use crate::calculator::{Address, Draft, Form, Link, Picture, Report, find};
+use crate::quantity::Units;
 use crate::rule::{self, Key};
 use crate::working::Step;
 
@@ -186,7 +187,12 @@ fn case(text: &'static str) -> Option<Case> {
 fn exercise(text: &'static str) -> Option<Exercise> {
     let mut words = text.split(' ');
     let (topic, level, number) = (words.next()?, words.next()?, words.next()?);
-    set(&Topic::of_key(topic)?, Level::from_key(level)?, &mut Random::new(number.parse().ok()?))
+    set(
+        &Topic::of_key(topic)?,
+        Level::from_key(level)?,
+        Units::AsPrinted,
+        &mut Random::new(number.parse().ok()?),
+    )
 }
 
 /// A paragraph with its numbers put in.

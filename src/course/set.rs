@@ -1,6 +1,6 @@
 //! Setting an exercise: which figure of a case is asked, and with what in hand.
 
-use crate::quantity::Shown;
+use crate::quantity::{Shown, Units};
 use crate::sentence::capital;
 use crate::working::{Step, plain};
 
@@ -9,22 +9,26 @@ use super::draw::{self, Case};
 use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
 use super::setup::{Level, Topic};
-use super::slip::Within;
+use super::slip::{Slip, Within};
+use super::tolerance::near;
 use super::{fault, job_sheet, scene, slip, walk};
 
 /// Draws again where a case has nothing to ask.
 const TRIES: usize = 30;
 
-/// Sets an exercise.
-pub fn set(topic: &Topic, level: Level, random: &mut Random) -> Option<Exercise> {
+/// Sets an exercise, its figures in a system of units.
+pub fn set(topic: &Topic, level: Level, units: Units, random: &mut Random) -> Option<Exercise> {
     let Topic::Calculator(entry) = topic else {
-        return if level == Level::Error { job_sheet::find_the_error(random) } else { walk::walk(random) };
+        return match level {
+            Level::Error => job_sheet::find_the_error(units, random),
+            Level::OneStep | Level::Whole => walk::walk(random),
+        };
     };
     for _ in 0..TRIES {
-        let case = draw::case(entry, random)?;
+        let case = draw::case(entry, units, random)?;
         let made = match level {
             Level::Error => fault::find_the_error(&case, random),
-            Level::OneStep | Level::Whole => figure(&case, level, random),
+            Level::OneStep | Level::Whole => figure(&case, level, units, random),
         };
         if made.is_some() {
             return made;
@@ -34,7 +38,7 @@ pub fn set(topic: &Topic, level: Level, random: &mut Random) -> Option<Exercise>
 }
 
 /// Asks for a figure of a case.
-fn figure(case: &Case, level: Level, random: &mut Random) -> Option<Exercise> {
+fn figure(case: &Case, level: Level, units: Units, random: &mut Random) -> Option<Exercise> {
     let steps = case.report.working.steps();
     let givens = case.givens();
     let whole = level == Level::Whole;
@@ -58,12 +62,18 @@ fn figure(case: &Case, level: Level, random: &mut Random) -> Option<Exercise> {
         givens.extend(assumed(&working, &step.name()));
     }
     let within = if whole { Within::Whole } else { Within::Step };
+    let slips = slip::slips(case, &slip::slipped(case), at, within);
+    let sought = in_system(units, step.result);
+    let because = match sought == step.result {
+        true => format!("{} = {}. {}.", step.name(), step.result, step.source),
+        false => format!("{} = {}, which is {sought}. {}.", step.name(), step.result, step.source),
+    };
     let question = Question {
-        text: question(step),
-        sought: Sought::Figure(step.result, slip::slips(case, &slip::slipped(case), at, within)),
+        text: question(step, sought),
+        sought: Sought::Figure(sought, slips_in(sought, step.result, slips)),
         hint: hint(step),
         working,
-        because: format!("{} = {}. {}.", step.name(), step.result, step.source),
+        because,
     };
     Some(Exercise {
         topic: Topic::Calculator(case.entry),
@@ -74,6 +84,37 @@ fn figure(case: &Case, level: Level, random: &mut Random) -> Option<Exercise> {
         questions: vec![question],
         opens: case.entry.link(&case.draft).ok(),
     })
+}
+
+/// A figure in the units of a system, no finer than one who takes it from the number shown can say.
+fn in_system(units: Units, shown: Shown) -> Shown {
+    let mut other = units.show(shown);
+    let last = |shown: Shown| 10f64.powi(-i32::from(shown.decimals));
+    // An interval, whose zero is none.
+    let half = 0.5 * last(shown) * (shown.unit.factor / other.unit.factor).abs();
+    while other != shown && other.decimals > 0 && last(other) < half {
+        other.decimals -= 1;
+    }
+    other
+}
+
+/// Slips in the unit of what is sought, those that are still told from it and from each other.
+fn slips_in(sought: Shown, right: Shown, slips: Vec<Slip>) -> Vec<Slip> {
+    if sought.unit == right.unit {
+        return slips;
+    }
+    let mut told: Vec<Slip> = Vec::with_capacity(slips.len());
+    for Slip { name, value } in slips {
+        let number = value.unit.convert(value.number, sought.unit);
+        let value = number.map(|number| Shown { number, ..sought });
+        let is_told = |value: &Shown| {
+            !near(sought, value.number) && told.iter().all(|other| !near(*value, other.value.number))
+        };
+        if let Some(value) = value.filter(is_told) {
+            told.push(Slip { name, value });
+        }
+    }
+    told
 }
 
 /// More digits than this are read off no gauge and no scale.
@@ -104,10 +145,10 @@ fn can_be_asked(steps: &[Step], at: usize, givens: &[(String, String)]) -> bool 
 }
 
 /// `Thickest coat that still assembles: what is t_max? In mm, to 0.0001 mm.`
-fn question(step: &Step) -> String {
+fn question(step: &Step, sought: Shown) -> String {
     let meaning = capital(&step.meaning);
     let source = if step.formula.is_empty() { format!(" ({})", step.source) } else { String::new() };
-    format!("{meaning}{source}: what is {}? {}", step.name(), precision(step.result))
+    format!("{meaning}{source}: what is {}? {}", step.name(), precision(sought))
 }
 
 /// `Give it in mm, to 0.01 mm.`

@@ -1,9 +1,10 @@
 //! What fixes a sheet: its number, what it is drawn from, how many exercises, and their level.
 
 use crate::calculator::{
-    About, Draft, Entry, Fault, Field, FieldAbout, Missed, Problems, REGISTER, RawText, Reader, Writer,
-    choices, find,
+    About, Choice, Draft, Entry, Fault, Field, FieldAbout, Missed, Problems, REGISTER, RawText, Reader,
+    Writer, choices, chosen_by_key, find,
 };
+use crate::quantity::Units;
 use crate::quantity::letters::lower;
 
 choices! {
@@ -45,6 +46,8 @@ pub struct Setup {
     pub level: Level,
     /// What they are drawn from; all of it where nothing is named.
     pub topics: Vec<Topic>,
+    /// The units of what is given and asked. They belong to the sheet: on every device it is the same.
+    pub units: Units,
 }
 
 const NUMBER: Field<u32> = Field::count("number", "Number of the sheet", 1, 999_999, "1")
@@ -55,13 +58,19 @@ const LEVEL: Field<Level> =
 const FROM: Field<RawText> = Field::text("from", "Drawn from", "all")
     .hint("“all”, or names of calculators between spaces; “order” is the order line, for whole tasks and job sheets with a fault.");
 
+const UNITS: Field<Units> = Field::choice("units", "Figures in", &SYSTEMS, "metric")
+    .hint("A part of the sheet, like its number: everybody gets the same figures.");
+static SYSTEMS: [Choice; 2] =
+    [Choice::new("metric", "Metric units"), Choice::new("inch", "Inches, pounds and °F")];
+chosen_by_key!(Units, |key| [Units::Metric, Units::Inch].into_iter().find(|units| units.key() == key));
+
 const ROOM: Field<Room> = Field::choice("room", "Open", Room::CHOICES, Room::Lessons.key());
 const LESSON: Field<RawText> = Field::text("lesson", "Lesson", "").optional();
 
 /// What a sheet asks.
-pub static SHEET_FIELDS: [FieldAbout; 4] = [NUMBER.about, COUNT.about, LEVEL.about, FROM.about];
-static FIELDS: [FieldAbout; 6] =
-    [ROOM.about, LESSON.about, NUMBER.about, COUNT.about, LEVEL.about, FROM.about];
+pub static SHEET_FIELDS: [FieldAbout; 5] = [NUMBER.about, COUNT.about, LEVEL.about, FROM.about, UNITS.about];
+static FIELDS: [FieldAbout; 7] =
+    [ROOM.about, LESSON.about, NUMBER.about, COUNT.about, LEVEL.about, FROM.about, UNITS.about];
 
 /// The coursework, with what of it is open and what fixes its sheet.
 pub static ABOUT: About = About {
@@ -129,6 +138,7 @@ impl Setup {
         writer.put(&COUNT, self.count);
         writer.put(&LEVEL, self.level);
         writer.put(&FROM, RawText(self.from()));
+        writer.put(&UNITS, self.units);
         writer.pairs().into_iter().collect()
     }
 
@@ -152,6 +162,7 @@ impl Setup {
 
 fn read(reader: &mut Reader<'_>) -> Result<Setup, Missed> {
     let (number, count, level) = (reader.get(&NUMBER), reader.get(&COUNT), reader.get(&LEVEL));
+    let units = reader.get(&UNITS);
     let RawText(from) = reader.get(&FROM)?;
     let mut topics = Vec::new();
     for word in lower(&from).split([' ', ',', '+', ';']).filter(|word| !matches!(*word, "" | "all")) {
@@ -164,5 +175,5 @@ fn read(reader: &mut Reader<'_>) -> Result<Setup, Missed> {
             }
         }
     }
-    Ok(Setup { number: number?, count: count?, level: level?, topics })
+    Ok(Setup { number: number?, count: count?, level: level?, topics, units: units? })
 }

@@ -4,11 +4,11 @@
 //! with a changed field. It is offered only where it applies, and where what it gives differs from the
 //! right answer by more than a badly rounded one may.
 
-use crate::calculator::{Draft, Kind, Reader, Report};
+use crate::calculator::{Draft, Kind, Reader};
 use crate::quantity::{Dimension, Shown, Unit, number, unit};
 use crate::working::{Step, Term};
 
-use super::chain::{gives, needed_places, same};
+use super::chain::{carried, gives, in_unit_of, needed_places, redone, same};
 use super::draw::Case;
 use super::tolerance::near;
 
@@ -108,11 +108,11 @@ static ROWS: [Row; 28] = [
 const SCALES: [&Unit; 4] = [&unit::HRC, &unit::HRB, &unit::HV, &unit::HB];
 
 /// A row that changes a field, and the whole working that it leads to.
-pub type Slipped = (&'static Row, Report);
+pub type Slipped = (&'static Row, Vec<Step>);
 
 /// A case solved again with each slip in its fields that applies.
 pub fn slipped(case: &Case) -> Vec<Slipped> {
-    ROWS.iter().flat_map(|row| changed(case, row.2).into_iter().map(move |report| (row, report))).collect()
+    ROWS.iter().flat_map(|row| changed(case, row.2).into_iter().map(move |steps| (row, steps))).collect()
 }
 
 /// Where a slip may have been made.
@@ -138,9 +138,8 @@ pub fn slips(case: &Case, slipped: &[Slipped], at: usize, within: Within) -> Vec
         }
     };
     // What was done with a field says more than that it is another end of the same range.
-    for (row, report) in slipped {
+    for (row, others) in slipped {
         let Row(name, of, _) = row;
-        let others = report.working.steps();
         let made = match within {
             Within::Step => row.acts_in(steps, at, others),
             Within::Whole => needed_places(steps, at).any(|at| row.acts_in(steps, at, others)),
@@ -176,6 +175,9 @@ pub fn slips(case: &Case, slipped: &[Slipped], at: usize, within: Within) -> Vec
         }
     }
     if right.unit.dimension == Dimension::Hardness {
+        for (given, unit) in given_hardness(case).filter(|(_, unit)| *unit != right.unit) {
+            add(unconverted(unit), given, right.unit);
+        }
         for scale in SCALES {
             if scale != right.unit {
                 add("the number stands on another scale of hardness", right.number, scale);
@@ -226,13 +228,14 @@ impl Of {
 }
 
 /// What the calculator finds with a changed field; nothing where the change does not apply.
-fn changed(case: &Case, change: Change) -> Vec<Report> {
+fn changed(case: &Case, change: Change) -> Vec<Vec<Step>> {
     let fields = case.entry.about.fields;
     let reader = Reader::new(fields, &case.draft);
     let asked = |key: &str| fields.iter().find(|field| field.key == key).filter(|field| reader.asked(field));
     let text =
         |key: &str| asked(key).and_then(|field| case.draft.get(field.key)).filter(|text| !text.is_empty());
     let mut drafts: Vec<Draft> = Vec::new();
+    let mut workings: Vec<Vec<Step>> = Vec::new();
     let mut with = |pairs: &[(&str, String)]| {
         let mut draft = case.draft.clone();
         pairs.iter().for_each(|(key, text)| draft.set(key, text.clone()));
@@ -268,15 +271,69 @@ fn changed(case: &Case, change: Change) -> Vec<Report> {
             for field in fields.iter().filter(|field| field.units().contains(&read) && reader.asked(field)) {
                 if let Some(text) = case.draft.get(field.key) {
                     let (digits, symbol) = number::split_unit(text);
-                    if written.is_written(symbol) && !matches!(field.kind, Kind::Readings { .. }) {
-                        with(&[(field.key, format!("{digits} {}", read.symbol))]);
+                    if !written.is_written(symbol) || matches!(field.kind, Kind::Readings { .. }) {
+                        continue;
+                    }
+                    let mut draft = case.draft.clone();
+                    draft.set(field.key, format!("{digits} {}", read.symbol));
+                    match (case.entry.evaluate(&draft), number::read_number(digits)) {
+                        (Ok(report), _) => workings.push(report.working.steps().to_vec()),
+                        // No bath is as hot; whoever slips sees no bound.
+                        (Err(_), Ok(number)) if written.dimension == Dimension::Temperature => {
+                            workings.push(misread(case.report.working.steps(), number, (written, read)));
+                        }
+                        _ => {}
                     }
                 }
             }
         }
         Change::Times(_) | Change::Plus(_) | Change::OtherEnd => {}
     }
-    drafts.iter().filter_map(|draft| case.entry.evaluate(draft).ok()).collect()
+    let solved = drafts.iter().filter_map(|draft| case.entry.evaluate(draft).ok());
+    workings.extend(solved.map(|report| report.working.steps().to_vec()));
+    workings
+}
+
+/// The steps with a given number put in as if it stood in another unit.
+fn misread(steps: &[Step], number: f64, (written, read): (&'static Unit, &'static Unit)) -> Vec<Step> {
+    let [given, misread] = [written, read].map(|unit| Shown { number, unit, decimals: 0 });
+    carried(steps, |at, step| {
+        let mut step = step?;
+        let mut is_put_in = false;
+        for term in &mut step.terms {
+            if same(term.value, given)
+                && let Some(number) = in_unit_of(term.value, misread)
+            {
+                term.value.number = number;
+                is_put_in = true;
+            }
+        }
+        if is_put_in {
+            step.result.number = redone(steps.get(at)?, &step)?;
+        }
+        Some(step)
+    })
+}
+
+/// The hardness that is given, and its scale.
+fn given_hardness(case: &Case) -> impl Iterator<Item = (f64, &'static Unit)> {
+    let fields = case.entry.about.fields;
+    let reader = Reader::new(fields, &case.draft);
+    fields.iter().filter(move |field| reader.asked(field)).filter_map(|field| {
+        let (digits, written) = number::split_unit(case.draft.get(field.key)?);
+        let scale = SCALES.into_iter().find(|scale| scale.is_written(written))?;
+        field.units().contains(&scale).then_some((number::read_number(digits).ok()?, scale))
+    })
+}
+
+/// What was done where the number of a scale is given as that of another.
+fn unconverted(scale: &Unit) -> &'static str {
+    match scale.symbol {
+        "HRC" => "HRC was taken for the scale asked: the number was not converted",
+        "HRB" => "HRB was taken for the scale asked: the number was not converted",
+        "HV" => "HV was taken for the scale asked: the number was not converted",
+        _ => "HB was taken for the scale asked: the number was not converted",
+    }
 }
 
 /// The place of the step of another working that stands for this one: of the same name and formula, at the

@@ -16,10 +16,11 @@ impl Sheet {
             false => String::new(),
         };
         format!(
-            "Sheet {}: {count} {exercises}{fewer}, {}, from {}",
+            "Sheet {}: {count} {exercises}{fewer}, {}, from {}, {}",
             setup.number,
             setup.level.label().to_ascii_lowercase(),
-            setup.from()
+            setup.from(),
+            setup.units.label().to_ascii_lowercase()
         )
     }
 

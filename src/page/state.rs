@@ -170,6 +170,10 @@ impl State {
                 self.settings.units = units;
                 let desks = std::iter::once(&mut self.order).chain(&mut self.calculators);
                 desks.for_each(|desk| Rc::make_mut(&mut desk.form).prefer(units));
+                // A sheet that was opened or changed keeps its own.
+                if !self.course.is_touched() {
+                    self.course = Desk::empty(&course::ABOUT, units);
+                }
             }
             Action::Wear(theme) => self.settings.theme = theme,
             Action::Note(part, text) => *self.paper.part(part) = text,
@@ -284,7 +288,11 @@ impl State {
             return;
         }
         if let Some(desk) = self.desk_mut() {
-            let filled = Desk::filled(about, &address.draft, units);
+            // The bare way to the course leads to a sheet of the reader's system, and a link says its own.
+            let filled = match address.draft.is_empty() && desk.form.draft().get("units").is_some() {
+                true => Desk::empty(about, units),
+                false => Desk::filled(about, &address.draft, units),
+            };
             // What stands there already keeps what the user sees of it, such as a unit without a number.
             if desk.form.to_keep() != filled.form.to_keep() || !desk.is_touched() {
                 *desk = filled;

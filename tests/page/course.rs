@@ -52,7 +52,7 @@ fn a_lesson_opens_the_calculator_at_its_numbers() -> Done {
 fn the_lines_of_a_class_are_marked_anew() -> Done {
     in_chromium(|page| {
         page.open("#1/course?room=handed-in")?;
-        page.fill("#lines", "KB1 | 7 | one-step | coat | 3 | A. Learner | | | | 3/3 | 22222222")?;
+        page.fill("#lines", "KB2 | 7 | one-step | coat | 3 | metric | A. Learner | | | | 3/3 | 22222222")?;
         page.text_holds("tbody", "changed")?;
         page.text_holds("tbody", "0/3")
     })

@@ -6,7 +6,7 @@ use kettle_barrel::course::mark::units;
 use kettle_barrel::course::tolerance::{agrees, near};
 use kettle_barrel::course::{Level, Marked, Question, Random, Setup, Sheet, Sought, Topic, mark, set};
 use kettle_barrel::order;
-use kettle_barrel::quantity::Shown;
+use kettle_barrel::quantity::{Shown, Units};
 use kettle_barrel::source::Basis;
 
 /// Exercises drawn of each calculator and level.
@@ -16,7 +16,10 @@ fn each_exercise(count: u64, mut check: impl FnMut(&str, &Question)) {
             let mut made = 0;
             for number in 0..count * share / 7 + 1 {
                 let mut random = Random::new(number << 8 | share);
-                let Some(exercise) = set(&Topic::Calculator(entry), level, &mut random) else { continue };
+                let units = if number % 2 == 0 { Units::Metric } else { Units::Inch };
+                let Some(exercise) = set(&Topic::Calculator(entry), level, units, &mut random) else {
+                    continue;
+                };
                 made += 1;
                 assert!(!exercise.scene.is_empty());
                 exercise.questions.iter().for_each(|question| check(entry.about.id, question));
@@ -158,13 +161,14 @@ fn an_order_line_is_decided_step_by_step() {
 fn a_job_sheet_has_one_fault() {
     let mut planted = std::collections::BTreeSet::new();
     for number in 0..60 {
-        let exercise = set(&Topic::Order, Level::Error, &mut Random::new(number)).unwrap();
+        let exercise = set(&Topic::Order, Level::Error, Units::Metric, &mut Random::new(number)).unwrap();
         let question = &exercise.questions[0];
         a_question_is_sound("job sheet", question);
         let line = &exercise.givens[0].1;
         let reading = kettle_barrel::order::reading::read(line);
         let assessed = kettle_barrel::order::assessed(&reading.draft).unwrap();
-        let sheet = kettle_barrel::sheet::order_sheet(&assessed, "job", &Default::default()).unwrap();
+        let heading = kettle_barrel::sheet::Heading { units: Units::Metric, ..Default::default() };
+        let sheet = kettle_barrel::sheet::order_sheet(&assessed, "job", &heading).unwrap();
         let rows: Vec<_> = sheet.blocks.iter().flat_map(|block| &block.rows).collect();
         let Sought::OneOf(options, right) = &question.sought else { panic!("{line}: {}", question.text) };
         assert_eq!(options.len(), exercise.paper.len());
@@ -337,7 +341,9 @@ fn a_fault_stands_where_nobody_guesses_it() {
         let (mut of_all, mut last, mut first) = (0_usize, 0_usize, 0_usize);
         let (mut by_place, mut lengths) = (std::collections::BTreeMap::new(), 0_usize);
         for number in 0..48 {
-            let exercise = set(&Topic::Calculator(entry), Level::Error, &mut Random::new(number)).unwrap();
+            let exercise =
+                set(&Topic::Calculator(entry), Level::Error, Units::Metric, &mut Random::new(number))
+                    .unwrap();
             let Sought::OneOf(options, place) = &exercise.questions[0].sought else { panic!("{id}") };
             assert_eq!(options.len(), exercise.shown.len(), "{id}");
             of_all += 1;
@@ -402,7 +408,7 @@ fn one_step_is_wrong(id: &str, exercise: &kettle_barrel::course::Exercise) {
 #[test]
 fn a_fault_of_a_sheet_is_told_as_a_line_of_it() {
     for number in 0..40 {
-        let exercise = set(&Topic::Order, Level::Error, &mut Random::new(number)).unwrap();
+        let exercise = set(&Topic::Order, Level::Error, Units::Metric, &mut Random::new(number)).unwrap();
         let because = &exercise.questions[0].because;
         let quoted: Vec<&str> = because.split(['“', '”']).skip(1).step_by(2).take(2).collect();
         let Sought::OneOf(_, place) = &exercise.questions[0].sought else { panic!("{because}") };
@@ -432,4 +438,72 @@ fn the_title_says_how_many_follow() {
         }
     }
     assert!(Sheet::of(&setup(3, Level::OneStep, "salt-spray", 40)).exercises.len() < 40);
+}
+
+/// The system is a part of the sheet: its figures are of it, on every device, and its lines are marked in it.
+#[test]
+fn a_sheet_is_given_and_asked_in_its_units() {
+    let sheet = |units: &str, level: Level| {
+        let pairs =
+            [("number", "31"), ("count", "30"), ("level", level.key()), ("from", "all"), ("units", units)];
+        Sheet::of(&Setup::read(&pairs.into_iter().collect()).unwrap())
+    };
+    for level in [Level::OneStep, Level::Whole] {
+        let (metric, inch) = (sheet("metric", level), sheet("inch", level));
+        assert_ne!(metric.exercises, inch.exercises);
+        assert!(metric.title().ends_with("metric") && inch.title().ends_with("inch"), "{}", inch.title());
+        for (sheet, system, other) in
+            [(&metric, Units::Metric, Units::Inch), (&inch, Units::Inch, Units::Metric)]
+        {
+            for question in sheet.questions() {
+                let Sought::Figure(right, _) = &question.sought else { continue };
+                assert_eq!(system.unit(right.unit), right.unit, "{}", question.text);
+                a_question_is_sound("units", question);
+                // What the working shows is right in its own unit.
+                let shown = question.working.last().unwrap().result;
+                let own = Shown { number: shown.rounded(), ..shown };
+                let marked = mark(question, &own.to_string());
+                assert_eq!(marked, Marked::Right, "{} {own}", question.text);
+            }
+            let answers: Vec<String> = sheet.questions().map(Question::right).collect();
+            let line = handed_in::line(sheet, "A. Learner", answers.iter().map(String::as_str));
+            let read = handed_in::read(&line).pop().unwrap();
+            assert_eq!(read.score, Some((answers.len(), answers.len())), "{line}");
+            let changed = line.replace(system.key(), other.key());
+            assert_eq!(handed_in::read(&changed).pop().unwrap().state, State::Changed);
+        }
+    }
+    let unsaid = Setup::read(&[("number", "31")].into_iter().collect()).unwrap();
+    assert_eq!(unsaid.units, Units::Metric);
+}
+
+/// Heat in °F and a hardness on another scale are given, and who takes them for °C or does not convert them is told so.
+#[test]
+fn figures_in_the_units_of_others_are_drawn_and_their_slips_are_named() {
+    let (mut heat, mut scale) = (0, 0);
+    for number in 0..160 {
+        for id in ["tempering", "hydrogen", "kettle"] {
+            let entry = REGISTER.iter().find(|entry| entry.about.id == id).unwrap();
+            let topic = Topic::Calculator(entry);
+            let exercise = set(&topic, Level::Whole, Units::Metric, &mut Random::new(number)).unwrap();
+            let question = &exercise.questions[0];
+            let Sought::Figure(right, slips) = &question.sought else { continue };
+            let given = |of: &[&str]| {
+                exercise.givens.iter().any(|(_, text)| of.iter().any(|unit| text.ends_with(unit)))
+            };
+            for slip in slips {
+                let named = matches!(mark(question, &slip.value.to_string()), Marked::Slip(name) if name == slip.name);
+                if slip.name == "°F was read as °C" && given(&["°F"]) {
+                    heat += 1;
+                    assert!(named, "{}", question.text);
+                }
+                if slip.name.contains("was not converted") && slip.value.unit == right.unit {
+                    scale += 1;
+                    assert!(named && given(&["HRC", "HV", "HB", "HRB"]), "{}", question.text);
+                }
+            }
+        }
+    }
+    println!("{heat} with °F, {scale} on another scale");
+    assert!(heat > 5 && scale > 5, "{heat} {scale}");
 }

@@ -5,7 +5,7 @@ use exmex::Express;
 use kettle_barrel::calculator::{REGISTER, Report, behind, evaluate};
 use kettle_barrel::course::{Random, draw};
 use kettle_barrel::order;
-use kettle_barrel::quantity::Shown;
+use kettle_barrel::quantity::{Shown, Units};
 use kettle_barrel::working::{Segment, Step};
 
 use crate::fields::{Dice, drawn};
@@ -165,7 +165,7 @@ fn each_case(drawn: u64, mut check: impl FnMut(&str, &[Step])) {
             check(&format!("{}: “{}”", entry.about.id, example.title), report.working.steps());
         }
         for number in 0..drawn {
-            let case = draw::case(entry, &mut Random::new(number)).unwrap();
+            let case = draw::case(entry, Units::AsPrinted, &mut Random::new(number)).unwrap();
             check(&format!("{} {number}", entry.about.id), case.report.working.steps());
         }
     }

@@ -89,7 +89,7 @@ fn a_sheet_of_exercises_is_data_and_keeps_its_answers_back() {
         assert!(text.contains(&line), "{line}{text}");
     }
     let marked =
-        super::program(&["--json", "course", "--mark", "-"]).write_stdin("KB1 | no line").assert().code(1);
+        super::program(&["--json", "course", "--mark", "-"]).write_stdin("KB2 | no line").assert().code(1);
     let marks: Value = serde_json::from_slice(&marked.get_output().stdout).unwrap();
     assert_eq!(marks["course"]["marks"][0]["line"], "unread");
 }

@@ -55,7 +55,7 @@ fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, Strin
     match name {
         "order" => Ok(order_line(words().collect::<Vec<_>>())?.in_units(units).output(json)),
         "sheet" | "reply" => Ok(paper(name, asked, words().collect(), units)?.output(json)),
-        "course" => course::run(asked, json),
+        "course" => course::run(asked, json, units),
         "sources" => sources::run(words(), json),
         "schema" => Ok(Output::answer(answer::SCHEMA.to_owned())),
         "completions" => {

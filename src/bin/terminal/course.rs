@@ -5,6 +5,7 @@ use kettle_barrel::calculator::Draft;
 use kettle_barrel::course::handed_in::{self, State};
 use kettle_barrel::course::lesson::{LESSONS, lesson_of};
 use kettle_barrel::course::{self, ABOUT, SHEET_FIELDS, Setup, Sheet};
+use kettle_barrel::quantity::Units;
 
 use super::answer::{Answer, Request};
 use super::coursework::Coursework;
@@ -54,7 +55,7 @@ pub fn command() -> Command {
 ///
 /// # Errors
 /// What was wrong with the call.
-pub fn run(asked: &ArgMatches, json: bool) -> Result<Output, String> {
+pub fn run(asked: &ArgMatches, json: bool, units: Units) -> Result<Output, String> {
     if let Some(file) = asked.get_one::<String>("mark") {
         let text = if file == "-" {
             standard_input()?
@@ -95,6 +96,10 @@ pub fn run(asked: &ArgMatches, json: bool) -> Result<Output, String> {
             ));
         };
         draft.set(name, text);
+    }
+    // What is written in the field counts.
+    if units != Units::AsPrinted && draft.get("units").is_none() {
+        draft.set("units", units.key());
     }
     let setup = course::read(&draft);
     if json {

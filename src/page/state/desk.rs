@@ -22,7 +22,10 @@ impl Desk {
         // What an order says starts empty; the defaults of its other fields, and those of a sheet of
         // exercises, are no facts.
         let mut form = if find(about.id).is_none() {
-            Form::new(about.fields, &Draft::default())
+            // A new sheet of exercises is one of the reader's system.
+            let asks = about.fields.iter().any(|field| field.key == "units") && units != Units::AsPrinted;
+            let system = asks.then_some(("units", units.key()));
+            Form::new(about.fields, &system.into_iter().collect())
         } else {
             Form::cleared(about.fields)
         };

@@ -216,7 +216,7 @@ fn a_sheet_of_a_calculator_names_it_and_fills_it() {
 
 #[test]
 fn a_sheet_of_exercises_opens_from_its_link_and_the_bare_way_leads_to_the_lessons() {
-    let link = "1/course?room=sheet&number=42&count=4&level=whole-task&from=coat+life";
+    let link = "1/course?room=sheet&number=42&count=4&level=whole-task&from=coat+life&units=inch";
     let state = opened(link);
     assert_eq!(
         (text(&state, "room"), text(&state, "number"), text(&state, "from")),
@@ -227,6 +227,12 @@ fn a_sheet_of_exercises_opens_from_its_link_and_the_bare_way_leads_to_the_lesson
     assert!(state.address().to_string().contains("count=9"));
     let state = state.after(Action::Open("1/course".to_owned()));
     assert_eq!((state.view, text(&state, "room"), text(&state, "count")), (View::Course, "lessons", "6"));
+    // A link without a system is of a sheet in metric units, whoever opens it; a new sheet is of one's own.
+    let inch = |link: &str| opened("").after(Action::Use(Units::Inch)).after(Action::Open(link.to_owned()));
+    assert_eq!(text(&inch("1/course?room=sheet&number=42"), "units"), "metric");
+    let own = inch("1/course");
+    assert_eq!(text(&own, "units"), "inch");
+    assert!(own.after(Action::Write("number", "7".to_owned())).address().to_string().contains("units=inch"));
 }
 
 #[test]
