@@ -1,6 +1,7 @@
 //! How the steps of a working hang together: what rests on what.
 
-use crate::quantity::Shown;
+use crate::quantity::letters::lower;
+use crate::quantity::{Shown, number, unit};
 use crate::source::{Basis, Source};
 use crate::working::{Step, Term, tree};
 
@@ -101,6 +102,15 @@ fn sum(step: &Step) -> Option<f64> {
     tree(&pieces).filter(|_| !step.formula.is_empty())?.value(&put_in)
 }
 
+/// Whether a given text is this value, in whatever unit of its quantity.
+pub fn is_given(text: &str, value: Shown) -> bool {
+    let (digits, written) = number::split_unit(text);
+    let units = unit::ALL.iter().copied().chain([value.unit]);
+    let mut units = units.filter(|unit| unit.dimension == value.unit.dimension && unit.is_written(written));
+    let (Ok(number), Some(unit)) = (number::read_number(digits), units.next()) else { return false };
+    same(value, Shown { number, unit, decimals: value.decimals })
+}
+
 /// What this project or the trade chose where a solution rests on it and nobody can look it up: each with its
 /// name and basis, but for the symbol that is asked.
 pub fn assumed(steps: &[Step], asked: &str) -> Vec<(String, String)> {
@@ -124,14 +134,20 @@ pub fn assumed(steps: &[Step], asked: &str) -> Vec<(String, String)> {
     given
 }
 
-/// What is put into a step, each value with what it is.
-pub fn put_in(steps: &[Step], at: usize, step: &Step) -> Vec<(String, String)> {
+/// What is put into a step, each value with what it is: an earlier result, a published value, or what the form asks.
+pub fn put_in(steps: &[Step], at: usize, step: &Step, asked: &[(String, String)]) -> Vec<(String, String)> {
     let named = |term: &Term| {
         let earlier = steps.iter().take(at).rev().find(|earlier| gives(earlier, term.symbol, term.value));
         let what = match (earlier, term.source) {
             (Some(earlier), _) => format!("{}, {}", term.name(), earlier.meaning),
             (None, Some(source)) => format!("{}, {}", term.name(), source),
-            (None, None) => term.name().into_owned(),
+            (None, None) => {
+                let mut same = asked.iter().filter(|(_, text)| is_given(text, term.value));
+                match (same.next(), same.next()) {
+                    (Some((label, _)), None) => format!("{}, {}", term.name(), lower(label)),
+                    _ => term.name().into_owned(),
+                }
+            }
         };
         (what, term.value.to_string())
     };

@@ -21,6 +21,8 @@ pub struct Case {
     pub report: Report,
 }
 
+/// The field of a bolt's class, which may be left empty for the usual one.
+const BOLT_CLASS: &str = "bolt_class";
 /// Draws tried before a worked example is taken as it is.
 const TRIES: usize = 40;
 
@@ -84,6 +86,20 @@ fn vary(about: &About, draft: &mut Draft, units: Units, random: &mut Random) {
             continue;
         }
         let text = draft.get(field.key).unwrap_or_default();
+        // What a comma is belongs to the readings, and what is usual is said: nobody guesses it.
+        let usual = match draft.get("thread") {
+            Some(thread) if field.key == BOLT_CLASS && text.is_empty() => {
+                Some(if thread.starts_with('M') { "6g" } else { "2A" })
+            }
+            _ => None,
+        };
+        if let Some(usual) = usual {
+            draft.set(field.key, usual);
+            continue;
+        }
+        if field.key == "comma" {
+            continue;
+        }
         if let Some(varied) = varied(field, text, units, random) {
             draft.set(field.key, varied);
         }

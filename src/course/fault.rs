@@ -5,11 +5,11 @@
 //! there ([`carried`]), so that no other step is wrong.
 
 use crate::calculator::{Kind, Reader, Report};
-use crate::quantity::{Shown, Units, number, unit};
+use crate::quantity::{Shown, Units};
 use crate::sentence::capital;
 use crate::working::{Step, Term};
 
-use super::chain::{self, gives, in_unit_of, redone, same};
+use super::chain::{self, gives, in_unit_of, is_given, redone, same};
 use super::draw::{self, Case};
 use super::exercise::{Exercise, Question, Sought};
 use super::random::Random;
@@ -201,15 +201,6 @@ fn is_like(right: Shown, number: f64) -> bool {
         && number.signum() == right.number.signum()
         && wrong.rounded() != 0.0
         && !near(right, number)
-}
-
-/// Whether a given text is this value, in whatever unit of its quantity.
-fn is_given(text: &str, value: Shown) -> bool {
-    let (digits, written) = number::split_unit(text);
-    let units = unit::ALL.iter().copied().chain([value.unit]);
-    let mut units = units.filter(|unit| unit.dimension == value.unit.dimension && unit.is_written(written));
-    let (Ok(number), Some(unit)) = (number::read_number(digits), units.next()) else { return false };
-    same(value, Shown { number, unit, decimals: value.decimals })
 }
 
 /// The number with two neighbouring digits swapped, as a hurried hand copies it.

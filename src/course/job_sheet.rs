@@ -113,7 +113,9 @@ fn lines(assessed: &Assessed, units: Units) -> Vec<Line> {
 /// Where one word of a line is another one in the sheet of another order.
 fn differences(lines: &[Line], others: &[Line], of: &'static str) -> Vec<Fault> {
     let mut faults = Vec::new();
-    for (at, line) in lines.iter().enumerate() {
+    // No rule of zinc is behind a weight.
+    let judged = |line: &&Line| !line.name.starts_with("Weight");
+    for (at, line) in lines.iter().enumerate().filter(|(_, line)| judged(line)) {
         let same = others.iter().filter(|other| other.name == line.name && !line.name.is_empty());
         for other in same.take(1) {
             let words = |text: &str| text.split(' ').map(str::to_owned).collect::<Vec<_>>();

@@ -42,7 +42,8 @@ fn figure(case: &Case, level: Level, units: Units, random: &mut Random) -> Optio
     let steps = case.report.working.steps();
     let givens = case.givens();
     let whole = level == Level::Whole;
-    let may_be_asked: Vec<usize> = (0..steps.len()).filter(|&at| can_be_asked(steps, at, &givens)).collect();
+    let may_be_asked: Vec<usize> =
+        (0..steps.len()).filter(|&at| can_be_asked(steps, at, units, &givens)).collect();
     let leads = |at: &usize| steps.get(*at).is_some_and(|step| rests_on(steps, *at, step).next().is_some());
     let summed = |at: &usize| steps.get(*at).is_some_and(|step| !step.formula.is_empty());
     // A whole task ends in a sum of sums; where a calculator has none, in a sum; else in a table.
@@ -56,7 +57,7 @@ fn figure(case: &Case, level: Level, units: Units, random: &mut Random) -> Optio
     let at = *random.pick(&narrowed)?;
     let step = steps.get(at)?;
     // One step is given what goes into it; a whole task only what an order says.
-    let mut givens = if whole || step.terms.is_empty() { givens } else { put_in(steps, at, step) };
+    let mut givens = if whole || step.terms.is_empty() { givens } else { put_in(steps, at, step, &givens) };
     let working = if whole { needed(steps, at) } else { vec![step.clone()] };
     if whole {
         givens.extend(assumed(&working, &step.name()));
@@ -128,8 +129,12 @@ fn is_too_fine(shown: Shown) -> bool {
 
 /// Whether a step has one answer that is not given away: nothing else is called the same, and nothing
 /// given is the same number.
-fn can_be_asked(steps: &[Step], at: usize, givens: &[(String, String)]) -> bool {
+fn can_be_asked(steps: &[Step], at: usize, units: Units, givens: &[(String, String)]) -> bool {
     let Some(step) = steps.get(at) else { return false };
+    // What is called by its unit, `in ounces on a square foot`, is asked in that unit or not at all.
+    if names_its_unit(step) && in_system(units, step.result).unit != step.result.unit {
+        return false;
+    }
     let alike = |other: &&Step| {
         other.symbol == step.symbol && other.meaning == step.meaning && other.source == step.source
     };
@@ -142,6 +147,12 @@ fn can_be_asked(steps: &[Step], at: usize, givens: &[(String, String)]) -> bool 
         && steps.iter().filter(alike).count() == 1
         && !givens.iter().any(|(_, text)| *text == said)
         && !step.terms.iter().any(|term| term.value == shown)
+}
+
+fn names_its_unit(step: &Step) -> bool {
+    let symbol = step.result.unit.symbol;
+    let ends_so = step.meaning.strip_suffix(symbol).is_some_and(|before| before.ends_with(" in "));
+    step.meaning.starts_with("in ") || step.meaning.contains(", in ") || !symbol.is_empty() && ends_so
 }
 
 /// `Thickest coat that still assembles: what is t_max? In mm, to 0.0001 mm.`

@@ -165,6 +165,8 @@ pub fn slips(case: &Case, slipped: &[Slipped], at: usize, within: Within) -> Vec
                         && other.formula == step.formula
                         && other.source == step.source
                 };
+                let has_ends = ["least", "greatest"].iter().any(|end| step.meaning.contains(end));
+                let name = if has_ends { name } else { "it is that of another line" };
                 for other in steps.iter().filter(alike) {
                     if let Some(number) = other.result.unit.convert(other.result.number, right.unit) {
                         add(name, number, right.unit);

@@ -417,6 +417,7 @@ fn a_fault_of_a_sheet_is_told_as_a_line_of_it() {
             quoted.len() == 2 && line.contains(quoted[1]) && !line.contains(quoted[0]),
             "{line}: {because}"
         );
+        assert!(!because.contains("Weight"), "no rule is behind a weight: {because}");
         let is_bare = |text: &str| text.chars().all(|c| c.is_ascii_digit() || ".,".contains(c));
         assert!(!is_bare(quoted[0]) || line == quoted[1], "{because}");
     }
