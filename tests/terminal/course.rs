@@ -6,11 +6,16 @@ use super::{ends, program};
 fn a_sheet_is_printed_and_its_answers_beside_it() {
     let fields = ["course", "number=42", "from=coat life", "count=4", "level=whole-task"];
     let (sheet, err) = ends(&fields, 0);
-    assert!(sheet.starts_with("Sheet 42: 4 exercises, a whole task, from coat life\n"), "{sheet}");
+    assert!(sheet.starts_with("Sheet 42: 4 exercises, a whole task, from coat life, metric\n"), "{sheet}");
     assert_eq!(sheet.matches("  Question ").count(), 4, "{sheet}");
-    assert_eq!((ends(&fields, 0).0, err.as_str()), (sheet, ""));
+    assert_eq!((ends(&fields, 0).0, err.as_str()), (sheet.clone(), ""));
     let (answers, _) = ends(&[&fields[..], &["--answers"]].concat(), 0);
     assert_eq!(answers.matches("  Answer ").count(), 4, "{answers}");
+    // The system is a part of the sheet: by the option or by its field the same, and the field counts.
+    let field = ends(&[&fields[..], &["units=inch"]].concat(), 0).0;
+    assert!(field.starts_with("Sheet 42: 4 exercises, a whole task, from coat life, inch\n"), "{field}");
+    assert_eq!(ends(&[&["--units", "inch"], &fields[..]].concat(), 0).0, field);
+    assert_eq!(ends(&[&["--units", "inch"], &fields[..], &["units=metric"]].concat(), 0).0, sheet);
     let (_, err) = ends(&["course", "from=rust"], 1);
     assert!(err.contains("“rust” is not one of the choices"), "{err}");
     let (_, err) = ends(&["course", "colour=red"], 2);
@@ -36,7 +41,7 @@ fn the_lines_of_a_class_are_marked() {
     let marked =
         program(&["course", "--mark", "-"]).write_stdin(line.clone()).assert().code(0).get_output().clone();
     let table = String::from_utf8(marked.stdout).unwrap();
-    assert!(table.ends_with("B. Dipper\t9, one-step, coat, 3\t3/3\t3/3\tintact\n"), "{table}");
+    assert!(table.ends_with("B. Dipper\t9, one-step, coat, 3, metric\t3/3\t3/3\tintact\n"), "{table}");
     let changed = line.replace("B. Dipper", "C. Dipper");
     let marked =
         program(&["course", "--mark", "-"]).write_stdin(changed).assert().code(1).get_output().clone();
