@@ -56,7 +56,12 @@ fn answered(command: &mut Command, matches: &ArgMatches) -> Result<Output, Strin
         "order" => Ok(order_line(words().collect::<Vec<_>>())?.in_units(units).output(json)),
         "sheet" | "reply" => Ok(paper(name, asked, words().collect(), units)?.output(json)),
         "course" => course::run(asked, json, units),
-        "sources" => sources::run(words(), json),
+        "sources" if json => {
+            let (document, rests) = sources::rests(words())?;
+            let answer = Answer::to(Request::Sources { document }, Draft::default());
+            Ok(Answer { sources: Some(rests), ..answer }.output(true))
+        }
+        "sources" => sources::run(words()),
         "schema" => Ok(Output::answer(answer::SCHEMA.to_owned())),
         "completions" => {
             let shell = *asked.get_one::<Shell>("shell").ok_or("Name a shell.")?;

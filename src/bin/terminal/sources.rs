@@ -3,14 +3,12 @@
 use std::fmt::{self, Write};
 
 use clap::{Arg, ArgAction, Command};
-use kettle_barrel::calculator::Draft;
 use kettle_barrel::quantity::letters::lower;
 use kettle_barrel::rule::{RULES, Rule};
 use kettle_barrel::source::ground;
 use kettle_barrel::source::{Basis, Document, document};
 use serde::Serialize;
 
-use super::answer::{Answer, Request};
 use super::output::Output;
 
 /// A line a constant, table or function and place: document, place, basis, file, name in the code, what it
@@ -84,22 +82,25 @@ struct By {
     basis: Basis,
 }
 
-/// Answers the command.
+/// What rests on the documents that are asked for, or how much on all of them, as data; and the name asked for.
 ///
 /// # Errors
 /// No document has that name.
-pub fn run<'a>(words: impl Iterator<Item = &'a str>, json: bool) -> Result<Output, String> {
-    let name = words.collect::<Vec<_>>().join(" ");
-    let documents = if name.is_empty() { document::ALL.to_vec() } else { called(&name)? };
-    if json {
-        let rests = documents.iter().map(|document| Rests::of(document, !name.is_empty())).collect();
-        let asked = Request::Sources { document: Some(name).filter(|name| !name.is_empty()) };
-        return Ok(Answer { sources: Some(rests), ..Answer::to(asked, Draft::default()) }.output(true));
-    }
-    Ok(Output::answer(if name.is_empty() {
-        all()
-    } else {
-        documents.iter().map(|document| Rests::of(document, true).to_string()).collect()
+pub fn rests<'a>(words: impl Iterator<Item = &'a str>) -> Result<(Option<String>, Vec<Rests>), String> {
+    let name = Some(words.collect::<Vec<_>>().join(" ")).filter(|name| !name.is_empty());
+    let documents = name.as_deref().map_or_else(|| Ok(document::ALL.to_vec()), called)?;
+    let rests = documents.iter().map(|document| Rests::of(document, name.is_some())).collect();
+    Ok((name, rests))
+}
+
+/// The same as text.
+///
+/// # Errors
+/// No document has that name.
+pub fn run<'a>(words: impl Iterator<Item = &'a str>) -> Result<Output, String> {
+    Ok(Output::answer(match rests(words)? {
+        (None, _) => all(),
+        (Some(_), rests) => rests.iter().map(Rests::to_string).collect(),
     }))
 }
 
