@@ -131,6 +131,12 @@ pub(super) fn settle(line: &mut Line) {
                 at,
                 "a bake after the coat; which one the documents want follows from the steel and the coat",
             ),
+            Some(Own::Nothing(_)) if is_left_out => {
+                line.not(at, "the line wants no bake, and the documents of the answer ask for none");
+            }
+            Some(Own::Settled) if is_left_out => {
+                line.not(at, "the line wants no bake: by ISO 4042:2018 it is settled with the plater");
+            }
             Some(Own::Nothing(process)) => {
                 line.not(
                     at,
@@ -140,7 +146,7 @@ pub(super) fn settle(line: &mut Line) {
                     ),
                 );
             }
-            Some(Own::Settled) if !is_left_out && line.draft.get("asked").is_some() => {
+            Some(Own::Settled) if line.draft.get("asked").is_some() => {
                 line.used(at, "asked");
                 line.note("asked", "with the bake that is asked for: ISO 4042:2018 leaves it to be settled");
             }
@@ -148,7 +154,10 @@ pub(super) fn settle(line: &mut Line) {
                 line.not(at, "a bake after the coat: by ISO 4042:2018 it is settled with the plater")
             }
             Some(Own::Heat(heat)) if is_left_out => {
-                line.not(at, format!("the documents of the answer want a bake after the coat, {heat}"));
+                line.not(
+                    at,
+                    format!("the line wants no bake, and the documents of the answer want one, {heat}"),
+                );
             }
             Some(Own::Heat(heat)) => match baked.falls_short_of(heat) {
                 None if line.draft.get("asked").is_some() => {

@@ -3,6 +3,7 @@
 use super::items::Line;
 use super::what::What;
 use super::{Became, Piece};
+use crate::quantity::letters::lower;
 
 /// Why a piece that is not wanted is not used.
 pub(super) const WHY: &str = "the line says that it is not there";
@@ -20,6 +21,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             }
             Some(What::Was) => ahead(line, at, false),
             Some(What::Instead) => until_now(line, at),
+            Some(What::Filler) => from_one_to_another(line, at),
             Some(What::Excluded) if !before(line, at) => line.not(at, "what is not wanted?"),
             _ => {}
         }
@@ -44,6 +46,22 @@ fn is_finish(what: &What) -> bool {
 /// `HDG was quoted`.
 fn stands_behind_a_finish(line: &Line, at: usize) -> bool {
     line.before(at).and_then(|before| line.what(before)).is_some_and(is_finish)
+}
+
+/// `changed from zinc plated to HDG`: the first of the two is not wanted.
+fn from_one_to_another(line: &mut Line, from: usize) {
+    let is_word = |at: usize, words: &[&str]| {
+        line.what(at) == Some(&What::Filler)
+            && line.items.get(at).is_some_and(|item| words.contains(&lower(&item.text).as_str()))
+    };
+    let is_finish = |at: usize| line.what(at).is_some_and(is_finish);
+    if is_word(from, &["from", "von"])
+        && is_finish(from + 1)
+        && is_word(from + 2, &["to", "auf", "zu", "nach"])
+        && is_finish(from + 3)
+    {
+        line.not(from + 1, WHY);
+    }
 }
 
 /// `zinc plated, change to HDG`: what was asked before the word is not wanted, where a finish follows it.

@@ -86,12 +86,18 @@ fn words(line: &mut Line) {
     let mut open: Vec<Category> =
         written.map_or_else(|| Category::ALL.to_vec(), |written| written.each().collect());
     let is_said = open.len() == 1;
-    let mut asks = Vec::new();
+    let mut asks: Vec<usize> = Vec::new();
     for (at, categories) in found {
         let both: Vec<Category> =
             open.iter().copied().filter(|category| categories.contains(category)).collect();
+        let is_other = asks.last().is_some_and(|last| both.is_empty() || are_two(line, *last, at));
         let Some(item) = line.item(at) else { continue };
-        if both.is_empty() && !(is_said && item.rule == distance::RULE) {
+        if is_other {
+            // `indoors and at the beach`: the part stands in either, and the harsher of them counts.
+            open.extend(categories.iter().filter(|category| !open.contains(category)).collect::<Vec<_>>());
+            open.sort_unstable();
+            asks.push(at);
+        } else if both.is_empty() && !(is_said && item.rule == distance::RULE) {
             item.not("contradicts the place that stands beside it");
         } else if is_said {
             item.used("place");
@@ -112,6 +118,20 @@ fn words(line: &mut Line) {
         }
         open => ask(line, &asks, open),
     }
+}
+
+/// Whether two words for places name two of them, `urban or coastal`, and not one more closely, `marine coast`,
+/// `outdoors and near the coast`: a word joins them, and neither can mean all that the other can.
+fn are_two(line: &Line, one: usize, other: usize) -> bool {
+    let stretch = |at: usize| line.items.get(at).map(|item| item.stretch);
+    let (Some(What::Place(first)), Some(What::Place(second))) = (line.what(one), line.what(other)) else {
+        return false;
+    };
+    let holds = |all: &[Category], some: &[Category]| some.iter().all(|category| all.contains(category));
+    let between = || (one + 1..other).filter_map(|at| line.what(at));
+    let is_joined = between().any(|what| matches!(what, What::Or | What::With(_)))
+        && between().all(|what| matches!(what, What::Filler | What::Or | What::With(_)));
+    stretch(one) == stretch(other) && is_joined && !holds(first, second) && !holds(second, first)
 }
 
 /// Asks which of the categories is meant; until it is said the place may be any of them.

@@ -49,13 +49,13 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "mech zinc plated", "mech plated", "mech plating", "mech plate", "mechanical", "mechanical galv", "mechanical galvanized",
         "mechanical galvanised", "mechanical galvanizing", "mechanical galvanising", "mechanical zinc", "mechanical zinc plated",
         "mechanical zinc plating", "mechanical plated", "mechanical plating", "mechanically galvanized", "mechanically galvanised",
-        "mechanically galv", "mechanically plated", "mechanically zinc plated", "mechanically deposited", "mechanically deposited zinc", "mech",
+        "mechanically galv", "mechanically plated", "mechanically zinc plated", "mechanically deposited", "mechanically deposited zinc", "mechanically zinc coated", "mechanically coated", "mechanical zinc coated", "mech zinc coated", "mech",
         "mechanisch verzinkt", "mech verzinkt", "mech verz", "mech vz", "mechanisch verz", "mgalv", "m galv", "m gal", "m galvanized", "m galvanised", "m galvanizing", "m galvanising", "mech g", "peen plated", "peen plating",
     ]),
     (By(Process::Electroplated), &[
         "zinc", "zinc plated", "zinc plate", "zinc plating", "zinc pl", "zinc pltd", "zn", "zn plated", "zn pl", "znpl", "zp", "z p", "bzp",
         "ezp", "ez", "plated", "pltd", "plating", "electroplated", "electro plated", "electroplate", "electroplating", "electro zinc", "electrozinc",
-        "electro zinc plated", "electrolytic zinc", "electro galvanized", "electro galvanised", "electrogalvanized", "electrogalvanised",
+        "electro zinc plated", "electrolytically zinc coated", "electrolytic zinc", "electro galvanized", "electro galvanised", "electrogalvanized", "electrogalvanised",
         "electro galv", "electrogalv", "elec galv", "zinc electroplated", "verzinkt", "vz", "verz", "galv verzinkt", "galv verz", "galv vz", "galvanisch verz", "elektr verzinkt", "elektrol verzinkt", "glanzverzinkt", "galvanisch verzinkt", "gal zn",
         "galv zn", "gvz", "galzn", "elektrolytisch verzinkt", "elektroverzinkt", "bright zinc", "bright zinc plated", "gal verzinkt", "gal verz", "gal vz", "galvanisch", "zink galvanisch", "galvanische verzinkung", "galv verzinkung", "galvanische zinkschicht", "zinc electroplating",
     ]),
@@ -63,7 +63,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "zy", "yz", "yzp", "zyc", "zc", "czp", "black zinc", "zinc black", "black zinc plated", "gelbverzinkt", "schwarzverzinkt", "schwarz verzinkt", "blauverzinkt",
     ]),
     (Word::Not(ANY_ZINC), &[
-        "any zinc", "any zinc finish", "any zinc coating", "zinc finish", "zinc finishes", "zinc coating", "zinc coatings", "zinc type", "zinc type to be advised", "zinc to be advised", "which zinc", "what zinc", "best zinc", "some zinc", "zinkschicht", "zinküberzug",
+        "any zinc", "any zinc finish", "any zinc coating", "zinc finish", "zinc finishes", "zinc coat", "zinc coated", "zinc coating", "zinc coatings", "zinc type", "zinc type to be advised", "zinc to be advised", "which zinc", "what zinc", "best zinc", "some zinc", "zinkschicht", "zinküberzug",
     ]),
     (Word::Not(COLOUR), &[
         "yellow", "yel", "yellow chromate", "yellow dichromate", "clear", "clear chromate", "blue", "blue passivate", "blue passivated", "black chromate", "olive", "chromate", "chromated", "chromating",
@@ -131,6 +131,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Place(&[C2, C3]), &["rural", "country", "countryside", "farmland", "inland", "im landesinneren", "landesinneren", "landeinwärts", "binnenland", "im binnenland", "country air", "ländlich", "land", "landluft", "dorf"]),
     (Place(&[C1, C2]), &["indoor", "indoors", "inside", "interior", "indoor use", "dry indoor", "dry inside", "heated", "innen", "innenraum", "innenbereich", "drinnen", "dry", "trocken", "in a building", "inside building"]),
     (Place(&[C2, C3, C4, C5]), &["outdoor", "outdoors", "outside", "exterior", "outdoor use", "open air", "draußen", "aussen", "außen", "außenbereich", "freibewitterung", "im freien", "freien"]),
+    (Place(&[C1, C2, C3, C4, C5]), &["indoor outdoor", "indoors outdoors", "indoor outdoor use", "inside outside", "interior exterior", "innen außen", "innen aussen"]),
     (Place(&[C4, C5, Cx]), &["tropical", "tropics", "tropen", "subtropical", "tropisch"]),
     // Steels.
     (Word::Grade, &["grade", "grades", "gr", "grd", "gd", "güte", "guete", "g", "grad"]),
@@ -274,7 +275,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "of", "to", "bis", "between", "zwischen", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "thick", "thk", "thickness", "coat", "local", "lokal", "örtlich", "at any point", "at one place", "dick", "dicke", "schichtdicke", "schicht", "dft", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",
         "hardness", "core", "core hardness", "kern", "tensile", "tensile strength", "uts", "rm", "zugfestigkeit", "kernhärte", "härte", "haerte", "size", "thread", "threads", "gewinde", "approx", "about", "ca", "circa", "exactly", "life", "service life", "design life", "lifetime", "lasting", "last",
         "lebensdauer", "schutzdauer", "durability", "cat", "category", "corrosivity", "corrosivity category", "corrosion", "korrosivität", "korrosivitätskategorie", "environment", "atmosphere", "area", "use", "location", "place", "site", "exposure", "from", "from a", "nach", "gem", "gemäß", "gemaess", "für", "fuer", "im", "aus", "der", "die", "das", "den", "the same", "all", "both", "parts", "part", "fasteners", "fastener",
-        "t1", "installed", "used", "von", "vom", "zu", "zum", "zur", "am", "within", "one end", "on one end", "at one end", "one end only", "one side", "on one side", "an einem ende", "einseitig", "under", "to fit", "to go under", "to go on", "to go with", "to match", "passend für", "passend zu", "passend", "unter", "suitable for", "matching", "to mate with", "for use with", "fitting", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "only", "nur", "exclusively", "solely", "ausschließlich", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
+        "t1", "installed", "used", "von", "vom", "auf", "zu", "zum", "zur", "am", "within", "one end", "on one end", "at one end", "one end only", "one side", "on one side", "an einem ende", "einseitig", "under", "to fit", "to go under", "to go on", "to go with", "to match", "passend für", "passend zu", "passend", "unter", "suitable for", "matching", "to mate with", "for use with", "fitting", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "only", "nur", "exclusively", "solely", "ausschließlich", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
     ]),
     // Parts: adjectives and nouns; KINDS says which make a part.
     (Part("hex"), &["hex", "hexagon", "hexagonal", "hx", "hxgn", "sechskant", "6kt", "6 kt", "skt"]),
