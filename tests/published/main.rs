@@ -113,6 +113,7 @@ mod machinerys_handbook;
 mod mechanical_process;
 mod nut_pairing;
 mod part_mass;
+mod rule_limits;
 mod sae_j417;
 mod sae_j429;
 mod sae_j995_grades;
