@@ -11,6 +11,7 @@ use proptest::prelude::*;
 const GIVEN: &str = include_str!("reading/given.tsv");
 const UNDERSTOOD: &str = include_str!("reading/understood.tsv");
 const NOT_UNDERSTOOD: &str = include_str!("reading/not_understood.tsv");
+const SPOILT: &str = include_str!("reading/spoilt.tsv");
 
 /// A line with what is to be read in it.
 struct Line {
@@ -78,6 +79,47 @@ fn lines_as_the_trade_writes_them() {
         assert_covers(line.text, &reading);
     }
     assert!(lines(UNDERSTOOD).count() >= 200 && lines(NOT_UNDERSTOOD).count() >= 120);
+}
+
+/// The last layer: lines of the tables with a word left out, or two exchanged. Nobody says that they are read
+/// rightly; that one of them is read otherwise than before is seen here. `KETTLE_BARREL_RENEW=spoilt` makes
+/// them anew from the tables: read their difference.
+#[test]
+fn spoilt_lines_are_read_as_they_were() {
+    if std::env::var("KETTLE_BARREL_RENEW").as_deref() == Ok("spoilt") {
+        let head = UNDERSTOOD.lines().next().unwrap();
+        let all = lines(GIVEN).chain(lines(UNDERSTOOD)).chain(lines(NOT_UNDERSTOOD));
+        let rows = all.enumerate().filter_map(|(at, line)| spoilt(line.text, at)).map(|text| {
+            let [fields, not_used, asked] = written(&reading::read(&text));
+            format!("{text}\t{fields}\t{not_used}\t{asked}\n")
+        });
+        let path = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/property/reading/spoilt.tsv");
+        std::fs::write(path, format!("{head}\n{}", rows.collect::<String>())).unwrap();
+        return;
+    }
+    for line in lines(SPOILT) {
+        let reading = reading::read(line.text);
+        assert_eq!(
+            written(&reading),
+            line.expected,
+            "{}\n{reading}\nif it is meant: KETTLE_BARREL_RENEW=spoilt cargo test --test property spoilt",
+            line.text
+        );
+    }
+    assert!(lines(SPOILT).count() > 1000);
+}
+
+/// A line without one of its words, or with two of them exchanged; which ones follows from its place.
+fn spoilt(text: &str, place: usize) -> Option<String> {
+    let mut words: Vec<&str> = text.split_whitespace().collect();
+    let last = words.len().checked_sub(1).filter(|last| *last > 1)?;
+    if place.is_multiple_of(2) {
+        words.remove((place / 2) % words.len());
+    } else {
+        let at = (place / 2) % last;
+        words.swap(at, at + 1);
+    }
+    Some(words.join(" "))
 }
 
 #[test]
