@@ -12,6 +12,7 @@ mod xtask {
     pub mod fuzz;
     pub mod golden;
     pub mod html;
+    pub mod mutants;
     pub mod offline;
     pub mod recompute;
     pub mod rooms;
@@ -30,7 +31,9 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 use xtask::run::Done;
-use xtask::{bench, build, bundle, fuzz, golden, recompute, rooms, server, shots, size, speed, test};
+use xtask::{
+    bench, build, bundle, fuzz, golden, mutants, recompute, rooms, server, shots, size, speed, test,
+};
 
 /// The project's own command: `serve` shows the page from a fresh clone, `test` runs every check.
 #[derive(Parser)]
@@ -82,6 +85,8 @@ enum Task {
         #[arg(long, default_value_t = 10_000_000)]
         cases: u32,
     },
+    /// Every small change of the core, put to the tests: how many do they notice?
+    Mutants(mutants::Options),
     /// Pictures of the page, three widths, light and dark, in target/shots/
     Shots {
         /// Addresses from # on; the bare page where none is given
@@ -124,6 +129,7 @@ impl Task {
             Self::Golden => golden::renew(),
             Self::Recompute { options } => recompute::recompute(&options),
             Self::Fuzz { cases } => fuzz::fuzz(cases),
+            Self::Mutants(options) => mutants::mutants(&options),
             Self::Shots { addresses } => shots::shots(&build::build()?, &addresses),
             Self::Picture { address } => shots::picture(&build::build()?, &address),
         }

@@ -3,7 +3,7 @@
 use super::browser::BROWSERS;
 use super::run::{Done, cargo, run, step};
 use super::tools::{axe_core, programs, tools};
-use super::{build, bundle, recompute, size};
+use super::{build, bundle, mutants, recompute, size};
 
 /// How much is checked.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -24,6 +24,9 @@ pub fn test(extent: Extent) -> Done {
     })?;
     programs(&["parallel"], &["parallel"])?;
     step("tests on this machine", || run(cargo().args(["test", "--quiet", "--features", "tasks"])))?;
+    step("a sample of mutants", || {
+        mutants::sample::sample(std::thread::available_parallelism().map_or(1, usize::from))
+    })?;
     recompute::recompute(&["--inputs", "500", "--binding", "3"])?;
     if extent == Extent::HostOnly {
         println!("\nAll well on this machine. Left out: wasm32, the page, and the browsers.");

@@ -1,4 +1,4 @@
-//! The tools that make and test the page, in a cache of the user's keyed by their version.
+//! The tools that make and test the page, and try the tests, in a cache of the user's keyed by their version.
 //!
 //! Every clone and every run shares them. A tool is installed beside its place and then renamed
 //! into it, so that an install that was cut short is never taken for a finished one.
@@ -16,6 +16,8 @@ const TRUNK: &str = "0.21.14";
 const BINARYEN: &str = "132";
 /// The accessibility rules that the tests run in the page.
 const AXE: &str = "4.14.1";
+/// What lists the mutants.
+const CARGO_MUTANTS: &str = "27.1.0";
 /// The driver of Firefox.
 const GECKODRIVER: &str = "0.37.1";
 
@@ -65,6 +67,16 @@ pub fn axe_core() -> Done<PathBuf> {
 pub fn gecko_driver() -> Done<PathBuf> {
     let folder = cargo_tool("geckodriver", GECKODRIVER, "geckodriver", &["--locked"])?;
     Ok(folder.join(format!("geckodriver{}", std::env::consts::EXE_SUFFIX)))
+}
+
+/// What lists the mutants of a source.
+pub fn cargo_mutants() -> Done<Command> {
+    let program = format!("cargo-mutants{}", std::env::consts::EXE_SUFFIX);
+    let found = match on_path("cargo-mutants") {
+        Some(found) => found,
+        None => cargo_tool("cargo-mutants", CARGO_MUTANTS, "cargo-mutants", &["--locked"])?.join(program),
+    };
+    Ok(Command::new(found))
 }
 
 /// Sees to it that these programs are here: finds them, or installs their packages where that is
