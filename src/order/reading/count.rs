@@ -49,6 +49,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = times_thread(chain, from, &number)
         .or_else(|| times_part(chain, from, &number))
         .or_else(|| times_mate(chain, &number))
+        .or_else(|| times_count(chain, from, &number))
         .or_else(|| two_counts(chain, from, &number))
         .or_else(|| by_m(chain, &number))
     {
@@ -74,6 +75,10 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     if let Some(found) = packed(chain, &number, end) {
         return Some(found);
+    }
+    let time = lexicon::over(chain, end, Word::PerTime);
+    if time != end {
+        return one(time, What::Not("pieces of a time: how many are ordered?".into()));
     }
     let times = f64::from(times) * if is_thousand { 1000.0 } else { 1.0 };
     one(end, pieces(&number, times, sets, spaced.as_ref().map(|_| from).and_then(|from| chain.digits(from))))
@@ -167,10 +172,30 @@ fn times_mate(chain: &Chain<'_>, number: &Number) -> Option<Found> {
     is_mate.then(|| vec![(cross, What::Bare(Some(pieces)))])
 }
 
+/// `5x100 pcs`, `10 x 50 Stk`: so many times so many.
+fn times_count(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
+    let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
+    let other = number::decimal(chain, cross).filter(|_| cross != number.end && !chain.inside_a_run(at))?;
+    let is_steel = chain.get(other.end).is_some_and(|token| token.lower == "st");
+    let (end, ..) = unit(chain, other.end).filter(|_| !is_steel)?;
+    let all = number.whole()?.saturating_mul(other.whole()?);
+    let is_first =
+        chain.before(at).is_none_or(|before| !matches!(chain.word(before), Some("x" | "by" | "m")));
+    (is_first && !chain.inside_a_run(end)).then(|| {
+        vec![(end, What::Not(format!("so many times so many: write {all} pcs if that is all").into()))]
+    })
+}
+
 /// `500-600 pcs`, `500 + 300 pcs`: which of them, or their sum.
 fn two_counts(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
     let is_sum = chain.sign(number.end, &["+"]);
-    let joint = chain.over(number.end, &["-", "–", "+"]);
+    let stroke = chain.over(number.end, &["/"]);
+    let is_either = stroke != number.end && number.value >= 10.0;
+    let joint = match chain.word(number.end) {
+        Some("or" | "oder") => chain.after(number.end),
+        _ if is_either => stroke,
+        _ => chain.over(number.end, &["-", "–", "+"]),
+    };
     let other = number::decimal(chain, joint).filter(|_| joint != number.end && !chain.inside_a_run(at))?;
     let (end, ..) = unit(chain, other.end)?;
     let (one, two) = (number.whole()?, other.whole()?);

@@ -96,7 +96,11 @@ pub(super) fn length_behind_cross(chain: &Chain<'_>, at: usize, unit: &'static s
 pub fn across(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (end, length) =
         length_behind_cross(chain, at, UNIT_OF_THREAD).filter(|_| chain.word(at) != Some("by"))?;
-    (!is_measured(chain, end)).then(|| vec![(end, length)])
+    // `M16*60*8.8`: a class.
+    let is_class = cross(chain, at)
+        .and_then(|behind| number::decimal(chain, behind))
+        .is_some_and(|number| number.end == end && steel::DOTTED.contains(&number.text.as_str()));
+    (!is_measured(chain, end) && !is_class).then(|| vec![(end, length)])
 }
 
 /// A length with its unit: `90 mm`, `36 in`, `3 m`, `L = 50 mm`.

@@ -153,6 +153,8 @@ pub enum Word {
     Label(&'static str),
     /// In front of pieces that are none of this order: `annual usage`.
     Yearly,
+    /// Behind pieces of a time: `per month`.
+    PerTime,
     /// In front of what a price is for: `price per`.
     Price,
     /// Money.

@@ -4,6 +4,8 @@ use std::collections::HashSet;
 
 mod another;
 mod concluded;
+mod implied;
+mod mate;
 mod meant_for;
 mod name;
 mod scope;
@@ -17,8 +19,10 @@ use crate::part::Kind;
 use crate::quantity::letters::lower;
 use crate::steel::Grade;
 use another::{another, is_thing};
+use implied::{has_bolt, has_bolt_steel, implied, is_heavy, only_hex};
+use mate::{WASHERS_OF_A_SET, is_unknown_mate, mate, other};
 use meant_for::meant_for;
-use name::{BARE, Name, SOFT, join_loose, kind_of, main_of, names};
+use name::{Name, SOFT, join_loose, kind_of, main_of, names};
 use scope::scope_items;
 use standard::{by_document, by_standard, loose_words};
 
@@ -118,15 +122,25 @@ const UNKNOWN: &str =
 /// The part and what comes with it.
 pub(super) fn settle(line: &mut Line) -> Scopes {
     let mut names = names(line);
+    // `with 2 heavy hex`: nuts.
+    for name in &mut names {
+        let is_hex = name.words.iter().all(|word| matches!(*word, "heavy" | "hex"));
+        if name.noun.is_none() && name.with == Some(true) && is_hex {
+            name.noun = Some(Family::Nut);
+            name.words.push("nut");
+        }
+    }
     let mut scopes = Scopes { of: vec![Scope::Part; line.items.len()], ..Scopes::default() };
     let is_implied = implied(line, &mut scopes, &names);
     let main = main_of(&names).filter(|_| !is_implied).filter(|main| {
         let has_nut = names.iter().any(|name| name.noun == Some(Family::Nut));
-        let is_mate = names.get(*main).is_some_and(|name| match name.noun {
-            Some(Family::Nut) => true,
-            Some(Family::Washer) => has_nut || has_bolt_steel(line),
-            _ => false,
-        });
+        let is_other_mate = names.get(*main).is_some_and(|name| is_unknown_mate(line, &names, name));
+        let is_mate = is_other_mate
+            || names.get(*main).is_some_and(|name| match name.noun {
+                Some(Family::Nut) => true,
+                Some(Family::Washer) => has_nut || has_bolt_steel(line),
+                _ => false,
+            });
         !(is_mate && has_bolt(line))
     });
     let meant = meant_for(line, &names).filter(|_| !is_implied);
@@ -175,15 +189,15 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     // A second washer to the bolt is a name as well, and none of the part.
     let is_mate = |at: usize| {
         names.iter().any(|name| {
-            name.items.contains(&at)
-                && matches!(name.noun, Some(Family::Nut | Family::Washer))
-                && kind_of(&name.words).is_some()
+            let is_known =
+                matches!(name.noun, Some(Family::Nut | Family::Washer)) && kind_of(&name.words).is_some();
+            name.items.contains(&at) && (is_known || is_unknown_mate(line, &names, name))
         })
     };
     let is_named = line.items.iter().enumerate().any(|(at, item)| {
         let is_name = !is_mate(at)
             && matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))
-            && !matches!(item.what, What::Part("plain" | "sae" | "flat"));
+            && !matches!(item.what, What::Part("plain" | "sae" | "flat" | "full-thread" | "part-thread"));
         is_name && !matches!(&item.became, Some(Became::Used(fields, _)) if !fields.contains(&"part"))
     });
     if about.is_none() && (!is_named || only_hex(&names)) && scopes.kind.is_none() {
@@ -191,137 +205,6 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     }
     scope_items(line, &mut scopes, &names, main);
     scopes
-}
-
-/// Whether the words of parts in the line say no more than that a head is a hexagon.
-fn only_hex(names: &[Name]) -> bool {
-    let hex = |name: &Name| name.words.iter().all(|word| matches!(*word, "hex" | "head" | "plain" | "sae"));
-    names.iter().all(hex) && names.iter().any(|name| name.words.contains(&"hex"))
-}
-
-/// The part where no noun names it: a grade of nuts or of washers is that of one, if no bolt stands in the
-/// line; so is a size of ISO 1478 that of a tapping screw.
-fn implied(line: &mut Line, scopes: &mut Scopes, names: &[Name]) -> bool {
-    const SIZE_OF_TAPPING: &str = "size of a tapping screw";
-    if names.is_empty() && line.items.iter().any(|item| item.rule == SIZE_OF_TAPPING) {
-        scopes.kind = Some(Kind::TappingScrew);
-        line.draft.set("part", Kind::TappingScrew.key());
-        line.note("part", "ST is the thread of tapping screws (ISO 1478)");
-        return true;
-    }
-    let loose = names.iter().all(|name| {
-        name.noun.is_none()
-            && name.words.iter().all(|word| matches!(*word, "hex" | "heavy" | "flat" | "plain" | "round"))
-    });
-    let has_length = line.items.iter().any(|item| matches!(item.what, What::Length(_) | What::Pair { .. }));
-    let has_bolt = has_bolt_steel(line)
-        || line
-            .items
-            .iter()
-            .any(|item| matches!(item.what, What::PartStandard(_) | What::PartDocument(_) | What::With(_)));
-    let grade = line.items.iter().filter(|item| item.is_free()).find_map(|item| match &item.what {
-        What::Steel(SteelWord::Grade(grade)) => Some(*grade),
-        _ => None,
-    });
-    let Some(grade) = grade.filter(|_| loose && !has_length && !has_bolt) else { return false };
-    let heavy = names.iter().any(|name| name.words.contains(&"heavy")) || is_heavy(grade.key());
-    let (family, kind, note) = if grade.is_nut() {
-        let kind = if heavy { Kind::HeavyHexNut } else { Kind::HexNut };
-        (Family::Nut, kind, "a grade of nuts, and no bolt in the line")
-    } else if grade.is_washer() {
-        (Family::Washer, Kind::Washer, "a grade of washers, and no bolt in the line")
-    } else {
-        return false;
-    };
-    scopes.family = family;
-    scopes.kind = Some(kind);
-    line.draft.set("part", kind.key());
-    line.note("part", note);
-    for at in names.iter().flat_map(|name| &name.items) {
-        scopes.names.insert(*at);
-        line.used(*at, "part");
-    }
-    true
-}
-
-/// Whether nuts of a grade are heavy hex nuts.
-fn is_heavy(steel: &str) -> bool {
-    steel.starts_with("a194") || steel.starts_with("a563-dh")
-}
-
-/// Whether a thread with its length stands in the line: `M16 x 60` is a bolt, whatever nut is named.
-fn has_bolt(line: &Line) -> bool {
-    line.items.windows(2).any(|pair| match pair {
-        [one, other] => {
-            matches!((&one.what, &other.what), (What::Thread(_), What::Length(_)))
-                && one.matched == other.matched
-        }
-        _ => false,
-    })
-}
-
-/// Whether a steel of bolts stands in the line.
-fn has_bolt_steel(line: &Line) -> bool {
-    line.items.iter().any(|item| match &item.what {
-        What::Steel(SteelWord::Grade(grade)) => !grade.is_nut() && !grade.is_washer(),
-        _ => false,
-    })
-}
-
-/// The washers that can come with a bolt.
-const WASHERS_OF_A_SET: &[&str] =
-    &["washer", "?washer", "spring-washer", "conical-washer", "wide-washer", "narrow-washer"];
-
-/// A nut or washer that comes with the part.
-fn mate(line: &mut Line, scopes: &mut Scopes, name: &Name, family: Family) {
-    let (field, kinds, items): (_, &[&str], _) = match family {
-        Family::Nut => ("nut", &["hex-nut", "heavy-hex-nut", "?nut"], &mut scopes.nut),
-        _ => ("washer", WASHERS_OF_A_SET, &mut scopes.washer),
-    };
-    let key = kind_of(&name.words);
-    let kind = key.and_then(Kind::from_key).filter(|kind| kind.is_washer() && *kind != Kind::Washer);
-    if family == Family::Washer && !items.is_empty() && kind != scopes.washer_kind {
-        name.items.iter().for_each(|at| line.not(*at, "one kind of washer to a bolt is asked for here"));
-    } else if key.is_some_and(|key| kinds.contains(&key)) {
-        scopes.washer_kind = scopes.washer_kind.or(kind);
-        items.extend(&name.items);
-        match family {
-            Family::Nut => scopes.with.0 = true,
-            _ => scopes.with.1 = true,
-        }
-        name.items.iter().for_each(|at| line.used(*at, field));
-    } else {
-        let why = if key.is_some() {
-            "it is judged as a line of its own, not as what comes with a bolt"
-        } else {
-            UNKNOWN
-        };
-        name.items.iter().for_each(|at| line.not(*at, why));
-    }
-}
-
-/// A second name of a part.
-fn other(line: &mut Line, name: &Name, about: Option<&Name>) {
-    let same = about.is_some_and(|about| {
-        kind_of(&about.words) == kind_of(&name.words)
-            || name.words.iter().all(|word| about.words.contains(word))
-            || (name.words.len() == 1
-                && about.noun == name.noun
-                && name.words.iter().all(|word| BARE.contains(word)))
-    });
-    let is_bare = name.words == ["plain"];
-    let why = if is_bare {
-        lexicon::BARE
-    } else if about.is_some() {
-        "one line is about one part: write it as a line of its own"
-    } else {
-        UNKNOWN
-    };
-    for at in &name.items {
-        if let Some(item) = line.item(*at) {
-            if same { item.used("part") } else { item.not(why) }
-        }
-    }
 }
 
 /// The name in the field, if a part known here has it.

@@ -244,12 +244,20 @@ fn leading_number(line: &mut Line, scopes: &Scopes) {
             place += 1;
         }
         let next = line.items.get(place).filter(|next| Some(next.stretch) == stretch);
-        let counts = next.is_some_and(|next| {
-            matches!(
-                next.what,
-                What::Part(_) | What::Thread(_) | What::Steel(SteelWord::Grade(_)) | What::PartStandard(_)
-            )
-        });
+        // `1 plate washer` counts none of the part.
+        let is_other = matches!(next.map(|next| &next.what), Some(What::Part(_)))
+            && !scopes.names.contains(&place)
+            && (!scopes.names.is_empty() || next.is_some_and(|next| !next.is_free()));
+        let counts = !is_other
+            && next.is_some_and(|next| {
+                matches!(
+                    next.what,
+                    What::Part(_)
+                        | What::Thread(_)
+                        | What::Steel(SteelWord::Grade(_))
+                        | What::PartStandard(_)
+                )
+            });
         if !(first && counts && number > 0) || scopes.beside(at) != Scope::Part {
             continue;
         }

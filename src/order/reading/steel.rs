@@ -226,7 +226,21 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// A code that stands for one steel.
 fn code(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    coded(chain, at).and_then(|(end, word)| one(end, What::Steel(word)))
+    let (end, word) = coded(chain, at)?;
+    // `L7/7`: behind a stroke the grade of the nut.
+    let behind = chain.after(end);
+    let nut = chain.digits(behind).filter(|_| {
+        chain.sign(end, &["/"])
+            && chain.glued(end)
+            && chain.glued(behind)
+            && !chain.inside_a_run(chain.after(behind))
+            && matches!(chain.word(at), Some("b" | "l"))
+    });
+    let mut found = vec![(end, What::Steel(word))];
+    if let Some(nut) = nut.filter(|nut| nut.len() == 1) {
+        found.push((chain.after(behind), What::Steel(read(&format!("a194 {nut}")))));
+    }
+    Some(found)
 }
 
 fn coded(chain: &Chain<'_>, at: usize) -> Option<(usize, SteelWord)> {

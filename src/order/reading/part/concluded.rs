@@ -89,12 +89,17 @@ pub(in crate::order::reading) fn by_default(line: &mut Line, scopes: &Scopes) {
     {
         return;
     }
-    line.draft.set("part", Kind::HexBolt.key());
-    line.note("part", NO_PART);
+    let is_full = |item: &Item| item.what == What::Part("full-thread");
+    let (kind, note) = match line.items.iter().any(is_full) {
+        true => (Kind::HexScrew, "taken as a hex screw: the line names no part, and a full thread"),
+        false => (Kind::HexBolt, NO_PART),
+    };
+    line.draft.set("part", kind.key());
+    line.note("part", note);
     for at in 0..line.items.len() {
-        if let Some(item) =
-            line.item(at).filter(|item| matches!(item.what, What::Part("hex" | "head" | "hex head")))
-        {
+        if let Some(item) = line.item(at).filter(|item| {
+            matches!(item.what, What::Part("hex" | "head" | "hex head" | "full-thread" | "part-thread"))
+        }) {
             item.became = None;
             item.used("part");
         }
@@ -133,7 +138,8 @@ const OF_OTHER_STEEL: &[&str] = &["2093", "13337", "7346"];
 
 /// Whether another part is a clip that springs over a shaft.
 fn is_clip(line: &Line, kind: Kind) -> bool {
-    const CLIPS: &[&str] = &["e clip", "e-clip", "eclip", "e ring", "e-ring", "6799", "sicherungsscheibe"];
+    const CLIPS: &[&str] =
+        &["e clip", "e-clip", "eclip", "e ring", "e-ring", "6799", "sicherungsscheibe", "federscheibe"];
     kind == Kind::Other
         && line.items.iter().any(|item| {
             let is_name = matches!(item.what, What::Part("?") | What::PartStandard(""));

@@ -36,7 +36,7 @@ pub(super) fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], 
         }
         let marked = matches!(line.what(start), Some(What::With(_)));
         let holds_main = (start..end).any(|at| scopes.names.contains(&at));
-        let alone = !main_stretches.contains(&stretch) && main.is_some();
+        let alone = !main_stretches.contains(&stretch) && (main.is_some() || scopes.kind.is_some());
         // `…, 2 F436, 1 DH each`: a stretch that says no more than so many of such a grade.
         let bare = marked
             || alone

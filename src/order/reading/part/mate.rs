@@ -1,0 +1,89 @@
+//! What comes with the part: a nut, a washer, another name of it.
+
+use super::implied::has_bolt;
+use super::name::{BARE, Name, kind_of};
+use super::{Family, Scopes, UNKNOWN};
+use crate::order::reading::items::Line;
+use crate::order::reading::lexicon;
+use crate::order::reading::what::What;
+use crate::part::Kind;
+use crate::quantity::letters::lower;
+
+/// A nut or washer that comes with the part.
+pub(super) fn mate(line: &mut Line, scopes: &mut Scopes, name: &Name, family: Family) {
+    let (field, kinds, items): (_, &[&str], _) = match family {
+        Family::Nut => ("nut", &["hex-nut", "heavy-hex-nut", "?nut"], &mut scopes.nut),
+        _ => ("washer", WASHERS_OF_A_SET, &mut scopes.washer),
+    };
+    // `plain nuts` have no zinc.
+    let words: Vec<&'static str> = name.words.iter().copied().filter(|word| *word != "plain").collect();
+    let key = kind_of(&words);
+    let kind = key.and_then(Kind::from_key).filter(|kind| kind.is_washer() && *kind != Kind::Washer);
+    if family == Family::Washer && !items.is_empty() && kind != scopes.washer_kind {
+        name.items.iter().for_each(|at| line.not(*at, "one kind of washer to a bolt is asked for here"));
+    } else if key.is_some_and(|key| kinds.contains(&key)) {
+        scopes.washer_kind = scopes.washer_kind.or(kind);
+        items.extend(&name.items);
+        match family {
+            Family::Nut => scopes.with.0 = true,
+            _ => scopes.with.1 = true,
+        }
+        for at in &name.items {
+            match line.what(*at) {
+                Some(What::Part("plain")) => line.not(*at, lexicon::BARE),
+                _ => line.used(*at, field),
+            }
+        }
+    } else {
+        let why = if key.is_some() {
+            "it is judged as a line of its own, not as what comes with a bolt"
+        } else {
+            UNKNOWN
+        };
+        name.items.iter().for_each(|at| line.not(*at, why));
+    }
+}
+
+/// Whether a name that is not known here is of a nut or a washer that comes with a bolt, beside others: `with 2
+/// heavy hex, 1 plate washer`.
+pub(super) fn is_unknown_mate(line: &Line, names: &[Name], name: &Name) -> bool {
+    let ends = |at: &usize| {
+        let text = line.items.get(*at).map_or(String::new(), |item| lower(&item.text));
+        let singular = text.trim_end_matches(['s', 'n']);
+        ["nut", "washer", "mutter", "scheibe"].iter().any(|mate| singular.ends_with(mate))
+    };
+    let is_beside = names.iter().any(|other| other.with == Some(true));
+    name.noun.is_none()
+        && name.words.contains(&"?")
+        && is_beside
+        && has_bolt(line)
+        && name.items.iter().any(ends)
+}
+
+/// The washers that can come with a bolt.
+pub(super) const WASHERS_OF_A_SET: &[&str] =
+    &["washer", "?washer", "spring-washer", "conical-washer", "wide-washer", "narrow-washer"];
+
+/// A second name of a part.
+pub(super) fn other(line: &mut Line, name: &Name, about: Option<&Name>) {
+    let same = about.is_some_and(|about| {
+        kind_of(&about.words) == kind_of(&name.words)
+            || name.words.iter().all(|word| about.words.contains(word))
+            || (name.words.len() == 1
+                && about.noun == name.noun
+                && name.words.iter().all(|word| BARE.contains(word)))
+    });
+    let is_bare = name.words == ["plain"];
+    let why = if is_bare {
+        lexicon::BARE
+    } else if about.is_some() {
+        "one line is about one part: write it as a line of its own"
+    } else {
+        UNKNOWN
+    };
+    for at in &name.items {
+        if let Some(item) = line.item(*at) {
+            if same { item.used("part") } else { item.not(why) }
+        }
+    }
+}
