@@ -131,10 +131,12 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         }
     }
     let mut scopes = Scopes { of: vec![Scope::Part; line.items.len()], ..Scopes::default() };
+    // Beside nuts or washers that come with a bolt, others may be named that are not known here.
+    let is_beside = names.iter().any(|name| name.with == Some(true)) && has_bolt(line);
     let is_implied = implied(line, &mut scopes, &names);
     let main = main_of(&names).filter(|_| !is_implied).filter(|main| {
         let has_nut = names.iter().any(|name| name.noun == Some(Family::Nut));
-        let is_other_mate = names.get(*main).is_some_and(|name| is_unknown_mate(line, &names, name));
+        let is_other_mate = names.get(*main).is_some_and(|name| is_beside && is_unknown_mate(line, name));
         let is_mate = is_other_mate
             || names.get(*main).is_some_and(|name| match name.noun {
                 Some(Family::Nut) => true,
@@ -187,15 +189,17 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     by_document(line, &scopes);
     loose_words(line, &scopes);
     // A second washer to the bolt is a name as well, and none of the part.
-    let is_mate = |at: usize| {
-        names.iter().any(|name| {
+    let of_mates: HashSet<usize> = names
+        .iter()
+        .filter(|name| {
             let is_known =
                 matches!(name.noun, Some(Family::Nut | Family::Washer)) && kind_of(&name.words).is_some();
-            name.items.contains(&at) && (is_known || is_unknown_mate(line, &names, name))
+            is_known || is_beside && is_unknown_mate(line, name)
         })
-    };
+        .flat_map(|name| name.items.iter().copied())
+        .collect();
     let is_named = line.items.iter().enumerate().any(|(at, item)| {
-        let is_name = !is_mate(at)
+        let is_name = !of_mates.contains(&at)
             && matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))
             && !matches!(item.what, What::Part("plain" | "sae" | "flat" | "full-thread" | "part-thread"));
         is_name && !matches!(&item.became, Some(Became::Used(fields, _)) if !fields.contains(&"part"))

@@ -1,6 +1,5 @@
 //! What comes with the part: a nut, a washer, another name of it.
 
-use super::implied::has_bolt;
 use super::name::{BARE, Name, kind_of};
 use super::{Family, Scopes, UNKNOWN};
 use crate::order::reading::items::Line;
@@ -44,20 +43,14 @@ pub(super) fn mate(line: &mut Line, scopes: &mut Scopes, name: &Name, family: Fa
     }
 }
 
-/// Whether a name that is not known here is of a nut or a washer that comes with a bolt, beside others: `with 2
-/// heavy hex, 1 plate washer`.
-pub(super) fn is_unknown_mate(line: &Line, names: &[Name], name: &Name) -> bool {
+/// Whether a name that is not known here is of a nut or a washer: `with 2 heavy hex, 1 plate washer`.
+pub(super) fn is_unknown_mate(line: &Line, name: &Name) -> bool {
     let ends = |at: &usize| {
         let text = line.items.get(*at).map_or(String::new(), |item| lower(&item.text));
         let singular = text.trim_end_matches(['s', 'n']);
         ["nut", "washer", "mutter", "scheibe"].iter().any(|mate| singular.ends_with(mate))
     };
-    let is_beside = names.iter().any(|other| other.with == Some(true));
-    name.noun.is_none()
-        && name.words.contains(&"?")
-        && is_beside
-        && has_bolt(line)
-        && name.items.iter().any(ends)
+    name.noun.is_none() && name.words.contains(&"?") && name.items.iter().any(ends)
 }
 
 /// The washers that can come with a bolt.
