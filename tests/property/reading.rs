@@ -89,7 +89,7 @@ fn spoilt_lines_are_read_as_they_were() {
     if std::env::var("KETTLE_BARREL_RENEW").as_deref() == Ok("spoilt") {
         let head = UNDERSTOOD.lines().next().unwrap();
         let all = lines(GIVEN).chain(lines(UNDERSTOOD)).chain(lines(NOT_UNDERSTOOD));
-        let rows = all.enumerate().filter_map(|(at, line)| spoilt(line.text, at)).map(|text| {
+        let rows = all.filter_map(|line| spoilt(line.text)).map(|text| {
             let [fields, not_used, asked] = written(&reading::read(&text));
             format!("{text}\t{fields}\t{not_used}\t{asked}\n")
         });
@@ -109,8 +109,10 @@ fn spoilt_lines_are_read_as_they_were() {
     assert!(lines(SPOILT).count() > 1000);
 }
 
-/// A line without one of its words, or with two of them exchanged; which ones follows from its place.
-fn spoilt(text: &str, place: usize) -> Option<String> {
+/// A line without one of its words, or with two of them exchanged; which ones follows from its letters, so that
+/// a line more in a table leaves the others as they are.
+fn spoilt(text: &str) -> Option<String> {
+    let place: usize = text.bytes().map(usize::from).sum();
     let mut words: Vec<&str> = text.split_whitespace().collect();
     let last = words.len().checked_sub(1).filter(|last| *last > 1)?;
     if place.is_multiple_of(2) {
