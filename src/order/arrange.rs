@@ -83,8 +83,14 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
     }
     if let Some(quantity) = line.quantity {
         let pieces = Shown::pieces(f64::from(quantity));
-        let lot = piece.map(|piece| weight(piece.kg() * f64::from(quantity)));
-        let lot = lot.map_or_else(|| pieces.to_string(), |lot| format!("{pieces}, {lot} of steel"));
+        let is_set = judgement.items.len() > 1;
+        let of_what = match judgement.mass() {
+            Some(_) if is_set => "of steel in all parts of the set",
+            None if is_set => "of steel without the parts beside it",
+            _ => "of steel",
+        };
+        let lot = judgement.mass().or(piece).map(|mass| weight(mass.kg() * f64::from(quantity)));
+        let lot = lot.map_or_else(|| pieces.to_string(), |lot| format!("{pieces}, {lot} {of_what}"));
         figures.push(Figure::words("Lot", lot));
     }
     figures.extend(line.nut.map(|nut| {

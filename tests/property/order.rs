@@ -21,6 +21,25 @@ const SUITS: Verdict = Verdict::Suits;
 const CONDITIONS: Verdict = Verdict::OnConditions;
 const OUT: Verdict = Verdict::RuledOut;
 
+/// The lot of a set is weighed with all its parts: bolts alone are lighter by a nut and a washer each.
+#[test]
+fn the_lot_of_a_set_weighs_all_its_parts() {
+    let lot = |line: &str| {
+        let figures = assessed(line).figures;
+        let lot = figures.iter().find(|figure| figure.name == "Lot").unwrap().value.to_string();
+        let kg = lot.split(", ").nth(1).and_then(|weight| weight.split_whitespace().next()?.parse::<f64>().ok());
+        kg.unwrap_or_else(|| panic!("{lot}"))
+    };
+    let [bolts, nuts, washers, sets] = [
+        "M16 x 60 hex bolt, 8.8, 1000 pcs",
+        "M16 hex nut, class 8, 1000 pcs",
+        "M16 washer, 200 HV, 1000 pcs",
+        "M16 x 60 hex bolt, 8.8, with nut class 8 and washer 200 HV, 1000 pcs",
+    ]
+    .map(lot);
+    approx::assert_abs_diff_eq!(bolts + nuts + washers, sets, epsilon = 1.5);
+}
+
 /// Facts of the trade, with the documents that say them; kettle, barrel, cell.
 #[test]
 fn verdicts_as_the_trade_knows_them() {
