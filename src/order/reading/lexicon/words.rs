@@ -81,7 +81,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Other("other-metal"), &["nickel", "nickel plated", "chrome", "chrome plated", "tin", "tin plated", "copper plated", "silver plated", "vernickelt", "verchromt", "aluminized", "aluminised", "hot dip aluminized", "hot dip aluminised"]),
     (Word::Other("phosphate"), &["zinc phosphate", "zinc phosphated", "phosphate", "phosphated", "phos", "phos oil", "phosphate oil", "phos and oil", "phosphatiert", "blk ox", "black ox", "black oxide", "blk oxide", "blackodize", "brüniert"]),
     (Word::Other("organic"), &[
-        "ptfe", "ptfe coated", "fluoropolymer", "fluorocarbon", "xylan", "painted", "paint", "primed", "primer", "powder coated", "powder coat", "epoxy", "epoxy coated", "anodized", "anodised", "lackiert",
+        "ptfe", "ptfe coated", "fluoropolymer", "fluorocarbon", "painted", "paint", "primed", "primer", "powder coated", "powder coat", "epoxy", "epoxy coated", "anodized", "anodised", "lackiert",
     ]),
     (Word::Other("bare"), &[
         "plain finish", "self colour", "self color", "selfcolour", "self finish", "uncoated", "un galvanized", "un galvanised", "ungalvanized", "ungalvanised", "un plated", "un coated", "no finish", "no coating", "unplated", "blank", "black", "blk", "black finish", "plain steel", "schwarz", "unbeschichtet", "bare",
@@ -97,7 +97,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::OtherMetal, &[
         "stainless", "stainless steel", "ss", "sst", "s s", "inox", "edelstahl", "rostfrei", "a2", "a4", "a1", "a2 50", "a2 70", "a2 80", "a4 50", "a4 70", "a4 80", "v2a", "v4a", "18 8", "18 8 stainless", "18 8 ss", "304 ss", "316 ss",
         "304 stainless", "316 stainless", "304ss", "316ss", "ss304", "ss316", "304l", "316l", "304 stainless steel", "316 stainless steel", "ss 304", "ss 316", "410 ss", "17 4 ph", "brass", "messing", "bronze", "silicon bronze", "aluminium",
-        "aluminum", "alu", "titanium", "titan", "nylon", "plastic", "copper", "monel", "inconel", "hastelloy", "a286", "b8", "b8m", "8m", "kunststoff", "polyamid", "pa66",
+        "aluminum", "alu", "titanium", "titan", "nylon", "plastic", "copper", "a286", "b8", "b8m", "8m", "kunststoff", "polyamid", "pa66",
     ]),
     (Word::Not(ALLOY), &["spring steel", "federstahl", "alloy steel", "alloy steels", "legierter stahl"]),
     (Word::Not(NO_PLACE), &[
