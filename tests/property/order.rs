@@ -27,7 +27,8 @@ fn the_lot_of_a_set_weighs_all_its_parts() {
     let lot = |line: &str| {
         let figures = assessed(line).figures;
         let lot = figures.iter().find(|figure| figure.name == "Lot").unwrap().value.to_string();
-        let kg = lot.split(", ").nth(1).and_then(|weight| weight.split_whitespace().next()?.parse::<f64>().ok());
+        let kg =
+            lot.split(", ").nth(1).and_then(|weight| weight.split_whitespace().next()?.parse::<f64>().ok());
         kg.unwrap_or_else(|| panic!("{lot}"))
     };
     let [bolts, nuts, washers, sets] = [
