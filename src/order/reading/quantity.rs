@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use super::items::Line;
+use super::items::{Item, Line};
 use super::lexicon::SAYS_NOTHING;
 use super::lone;
 use super::part::{Family, Scope, Scopes};
@@ -34,6 +34,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
     }
     weights(line, scopes);
     lone::owned(line, text, unknown);
+    item_number(line, text);
     leading_number(line, scopes);
     for (at, counted) in beside {
         if counted.negative {
@@ -74,8 +75,9 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
     }
 }
 
-/// `2 nos nuts per bolt`: so many of what comes with one part.
+/// `2 nos nuts per bolt`, and `1 ea nut, 200 sets`: so many of what comes with one part.
 fn per_part(line: &mut Line, scopes: &Scopes, counts: Vec<(usize, Counted)>) -> Vec<(usize, Counted)> {
+    let counts_the_order = counts.iter().any(|(_, counted)| counted.sets || counted.pieces > MOST);
     let mate = |line: &Line, at: usize| {
         let mut name = at + 1;
         while matches!(line.what(name), Some(What::Steel(_) | What::Part(_)))
@@ -94,14 +96,14 @@ fn per_part(line: &mut Line, scopes: &Scopes, counts: Vec<(usize, Counted)>) -> 
         });
         let of = line.what(name + 1).is_some_and(|what| matches!(what, What::Part(_)));
         match () {
-            () if is_nut && is_per && of => Some("nuts"),
-            () if is_washer && is_per && of => Some("washers"),
+            () if is_nut && (is_per && of || counts_the_order) => Some("nuts"),
+            () if is_washer && (is_per && of || counts_the_order) => Some("washers"),
             () => None,
         }
     };
     let mut left = Vec::new();
     for (at, counted) in counts {
-        match mate(line, at).filter(|_| (1..=MOST).contains(&counted.pieces)) {
+        match mate(line, at).filter(|_| !counted.sets && (1..=MOST).contains(&counted.pieces)) {
             Some(field) => line.fill(at, field, &counted.pieces.to_string(), "the number"),
             None => left.push((at, counted)),
         }
@@ -193,6 +195,23 @@ fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
             {
                 return two(line, &format!("a coat of {first} µm"));
             }
+            (Some((_, Some(What::Process(Process::HotDip, _)))), _) if (20..=150).contains(&first) => {
+                return two(line, &format!("a coat of {first} µm"));
+            }
+            (Some((_, Some(What::Steel(SteelWord::Grade(grade))))), _)
+                if first <= 3 && HAVE_TYPES.contains(&grade.key()) =>
+            {
+                return two(line, &format!("type {first}"));
+            }
+            (
+                Some((before, Some(what @ (What::Coat(_) | What::Other(_) | What::Not(_) | What::Filler)))),
+                _,
+            ) if (3..=150).contains(&first)
+                && (*what != What::Filler || line.items.get(before).is_some_and(owns_a_number)) =>
+            {
+                let word = line.items.get(before).map(|item| item.text.clone()).unwrap_or_default();
+                return two(line, &format!("“{word} {first}”"));
+            }
             (Some((_, Some(What::Category(_) | What::Place(_)))), _) if first <= 100 => {
                 return two(line, &format!("{first} years"));
             }
@@ -221,6 +240,57 @@ fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
         }
     }
     line.fill(at, "quantity", &counted.pieces.to_string(), "the quantity");
+}
+
+/// Steels whose documents have types: `A325 type 3`.
+const HAVE_TYPES: &[&str] = &["a325", "a325m", "a490", "a490m", "f436", "f1852", "f2280"];
+
+/// Whether a word that binds has a number of its own: `life 15`, `size 8`.
+fn owns_a_number(item: &Item) -> bool {
+    const WORDS: &[&str] = &[
+        "for",
+        "life",
+        "service life",
+        "design life",
+        "cat",
+        "category",
+        "corrosivity",
+        "corrosivity category",
+        "size",
+        "long",
+        "dia",
+        "diameter",
+        "length",
+        "lebensdauer",
+        "für",
+        "länge",
+        "min",
+        "max",
+        "at",
+        "thk",
+        "thick",
+        "thickness",
+        "coating",
+        "finish",
+        "hardness",
+    ];
+    WORDS.contains(&lower(&item.text).as_str())
+}
+
+/// `1. M20x80`, `2) M20x80`: a number that counts the items of a list, at the head of the line.
+fn item_number(line: &mut Line, text: &str) {
+    let Some(first) = line.items.first().filter(|item| item.is_free()) else { return };
+    let is_head = first
+        .spans
+        .first()
+        .is_some_and(|span| text.get(..span.start).is_some_and(|head| head.trim().is_empty()));
+    let behind = first.spans.last().and_then(|span| text.get(span.end..)).unwrap_or_default();
+    if is_head
+        && matches!(first.what, What::Bare(Some(_)))
+        && (behind.starts_with(')') || behind.starts_with(". "))
+    {
+        line.not(0, "it numbers the item");
+    }
 }
 
 /// `500 hex bolts`: a number in front of what it counts, where nothing else is counted.

@@ -107,7 +107,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Not(STRONG), &["ht", "h t", "hs", "high tensile", "hi tensile", "high strength", "hi strength", "high tensile steel", "high strength steel", "hochfest", "hochfeste", "hochfesten"]),
     (Word::Not(EXTRA), &[
         "sq ft", "sq in", "sq m", "square feet", "square foot", "rohs", "reach", "mtr", "mtrs", "mill cert", "mill certs", "mill certificate", "cert", "certs", "certificate", "coc", "certified", "dfars", "domestic", "import", "imported", "made in usa", "us made", "usa", "ce", "ce marked", "taiwan", "china",
-        "oil", "rush", "hurry", "sharp edges", "sharp edge", "burrs", "burr", "grat", "marking", "markings", "head marking", "head markings", "kopfmarkierung", "stock item", "stock items", "lagerartikel", "lagerware", "substitutes", "substitute", "exceptions", "exception", "drilled", "drilled head", "marked", "bulk", "packed", "boxed", "loose", "kegs", "assembled", "preassembled", "pre assembled", "rc test", "rotational capacity", "rotational capacity test",
+        "oil", "rush", "hurry", "sharp edges", "sharp edge", "burrs", "burr", "grat", "marking", "markings", "head marking", "head markings", "kopfmarkierung", "stock item", "stock items", "lagerartikel", "lagerware", "substitutes", "substitute", "exceptions", "exception", "drilled", "drilled head", "marked", "bulk", "packed", "boxed", "loose", "assembled", "preassembled", "pre assembled", "rc test", "rotational capacity", "rotational capacity test",
         "pre stressed", "preloaded", "matched lot", "same lot", "hardened", "heat treated", "q t", "qt", "quenched and tempered", "quenched tempered", "vergütet", "fully killed", "fine grain", "charpy", "sems", "serrated", "serr", "cup point", "cup pt", "flat point", "flat pt", "cone point", "dog point", "oval point", "captive", "metric", "imperial", "country of origin",
     ]),
     // Places.
@@ -185,7 +185,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Count(1000, false), &["thousand", "tausend", "tsd", "mille"]),
     (Word::Thousand, &["k"]),
     (Word::Quantity, &["no of pcs", "no of pieces", "number of pieces", "number off", "no of bolts", "pieces required", "qty", "qnty", "qtty", "quantity", "q ty", "amount", "menge", "anzahl", "anz", "stückzahl", "stueckzahl", "stz", "need", "order qty", "total"]),
-    (Word::Box, &["box", "boxes", "bx", "carton", "cartons", "ctn", "ctns", "pallet", "pallets", "keg", "bag", "bags", "pack", "packs", "pkg", "pkgs", "packet", "packets", "karton", "kartons", "palette", "paletten", "beutel", "pkt", "ve", "bucket", "buckets", "drum", "drums", "crate", "crates"]),
+    (Word::Box, &["box", "boxes", "bx", "carton", "cartons", "ctn", "ctns", "pallet", "pallets", "keg", "kegs", "bag", "bags", "pack", "packs", "pkg", "pkgs", "packet", "packets", "karton", "kartons", "palette", "paletten", "beutel", "pkt", "ve", "bucket", "buckets", "drum", "drums", "crate", "crates"]),
     (Word::Small(1), &["one", "single", "a", "ein", "eine", "einer"]),
     (Word::Small(2), &["two", "double", "twin", "zwei"]),
     (Word::Small(3), &["three", "drei"]),
