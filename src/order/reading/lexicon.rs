@@ -195,6 +195,35 @@ static PHRASES: LazyLock<HashMap<String, Vec<Phrase>>> = LazyLock::new(|| {
     phrases
 });
 
+/// Words that bind and may have a number of their own: `life 15`, `size 8`.
+pub const OWN_A_NUMBER: &[&str] = &[
+    "for",
+    "life",
+    "service life",
+    "design life",
+    "cat",
+    "category",
+    "corrosivity",
+    "corrosivity category",
+    "size",
+    "long",
+    "dia",
+    "diameter",
+    "length",
+    "lebensdauer",
+    "für",
+    "länge",
+    "min",
+    "max",
+    "at",
+    "thk",
+    "thick",
+    "thickness",
+    "coating",
+    "finish",
+    "hardness",
+];
+
 /// What says that a date follows.
 pub const DUE: &[&str] =
     &["due", "delivery", "liefertermin", "lieferung", "lieferdatum", "termin", "datum", "date", "deadline"];

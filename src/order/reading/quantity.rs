@@ -2,8 +2,8 @@
 
 use std::ops::Range;
 
-use super::items::{Item, Line};
-use super::lexicon::SAYS_NOTHING;
+use super::items::Line;
+use super::lexicon::{OWN_A_NUMBER, SAYS_NOTHING};
 use super::lone;
 use super::part::{Family, Scope, Scopes};
 use super::what::{Counted, SteelWord, What};
@@ -207,7 +207,11 @@ fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
                 Some((before, Some(what @ (What::Coat(_) | What::Other(_) | What::Not(_) | What::Filler)))),
                 _,
             ) if (3..=150).contains(&first)
-                && (*what != What::Filler || line.items.get(before).is_some_and(owns_a_number)) =>
+                && (*what != What::Filler
+                    || line
+                        .items
+                        .get(before)
+                        .is_some_and(|item| OWN_A_NUMBER.contains(&lower(&item.text).as_str()))) =>
             {
                 let word = line.items.get(before).map(|item| item.text.clone()).unwrap_or_default();
                 return two(line, &format!("“{word} {first}”"));
@@ -244,38 +248,6 @@ fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
 
 /// Steels whose documents have types: `A325 type 3`.
 const HAVE_TYPES: &[&str] = &["a325", "a325m", "a490", "a490m", "f436", "f1852", "f2280"];
-
-/// Whether a word that binds has a number of its own: `life 15`, `size 8`.
-fn owns_a_number(item: &Item) -> bool {
-    const WORDS: &[&str] = &[
-        "for",
-        "life",
-        "service life",
-        "design life",
-        "cat",
-        "category",
-        "corrosivity",
-        "corrosivity category",
-        "size",
-        "long",
-        "dia",
-        "diameter",
-        "length",
-        "lebensdauer",
-        "für",
-        "länge",
-        "min",
-        "max",
-        "at",
-        "thk",
-        "thick",
-        "thickness",
-        "coating",
-        "finish",
-        "hardness",
-    ];
-    WORDS.contains(&lower(&item.text).as_str())
-}
 
 /// `1. M20x80`, `2) M20x80`: a number that counts the items of a list, at the head of the line.
 fn item_number(line: &mut Line, text: &str) {
