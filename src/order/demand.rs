@@ -52,6 +52,11 @@ pub fn of<'c>(rulings: &[(usize, Ruling)], case: impl Fn(usize) -> Option<Case<'
 }
 
 impl Demand {
+    /// Whether it has to be proved, agreed or said before the process can be taken.
+    pub fn is_condition(&self) -> bool {
+        matches!(self.mark, Mark::Condition | Mark::NotJudged)
+    }
+
     fn take(&mut self, place: usize, ruling: Ruling, asks: Option<Instruction>) {
         self.mark = self.mark.max(ruling.mark);
         if let (Some(one), Some(other)) = (self.instruction, asks) {

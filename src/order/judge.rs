@@ -7,7 +7,7 @@
 use std::cell::OnceCell;
 
 use super::demand::{self, Demand};
-use super::offer::offer;
+use super::offer::{offer, thinner};
 use super::threads::{bolt_class, is_metric, nut_class, ordered, ways};
 use super::{Mate, OrderLine, set};
 use crate::calculator::{Mark, Verdict};
@@ -113,6 +113,16 @@ struct Facts<'a> {
     search: Option<&'a Search>,
 }
 
+/// Whether a thinner coat may have less to prove: somebody has to see to the room for this one, or to what the
+/// threads then carry. Of a nut that does not go on the bolt that says nothing: another takes its place.
+fn hangs_on_thickness(judged: &Judged) -> bool {
+    judged.says(Key::NutForBolt) != Some(Mark::Condition)
+        && judged.rulings.iter().any(|(_, ruling)| {
+            matches!(ruling.rule.topic, Topic::Fit | Topic::Strength)
+                && matches!(ruling.mark, Mark::Condition | Mark::Bar)
+        })
+}
+
 fn site(line: &OrderLine) -> Site {
     Site { place: line.place, wanted: line.years }
 }
@@ -124,8 +134,40 @@ fn search(line: &OrderLine) -> Option<Box<Search>> {
 }
 
 impl Facts<'_> {
+    /// The process with the class that has the fewest conditions; among equals the thickest, whose life is the
+    /// longest. Without a class by name the first thought is the thinnest that is sure to last.
     fn judge(&self, line: &OrderLine, process: Process) -> Judged {
-        let offer = offer(line, self.search, process);
+        let mut best = self.with(line, process, offer(line, self.search, process));
+        if !hangs_on_thickness(&best) {
+            return best;
+        }
+        let rank = |judged: &Judged| (judged.verdict(), self.conditions(judged), !judged.is_sure());
+        let mut ranked = rank(&best);
+        let mut next = best.offer.as_ref().and_then(|offer| thinner(line, offer));
+        while let Some(offer) = next {
+            let judged = self.with(line, process, Some(offer));
+            let is_last = !hangs_on_thickness(&judged) || judged.says(Key::Lasts) == Some(Mark::Bar);
+            next = if is_last { None } else { thinner(line, &offer) };
+            let rank = rank(&judged);
+            if rank < ranked && rank.0 != Verdict::RuledOut {
+                (best, ranked) = (judged, rank);
+            }
+        }
+        best
+    }
+
+    /// How much has to be proved, agreed or said, the same things counted once.
+    fn conditions(&self, judged: &Judged) -> usize {
+        let of = |place| {
+            let item = judged.item(place, self.items.get(place)?, self.plain_nut);
+            Some(case(item, &self.site, judged, place == 0))
+        };
+        let demands = judged.demands.get_or_init(|| demand::of(&judged.rulings, of));
+        demands.iter().filter(|demand| demand.is_condition()).count()
+    }
+
+    /// The process with this coat.
+    fn with(&self, line: &OrderLine, process: Process, offer: Option<Offer>) -> Judged {
         let fit = self.search.zip(offer.as_ref()).map(|(search, offer)| {
             by_table_2(line, search, offer).unwrap_or_else(|| {
                 search.narrowest(process, offer.min, offer.max, ways(line, process, offer.min, offer.choice))
@@ -252,7 +294,11 @@ impl Judged {
 
     /// Whether the coat is sure to last the years wanted, where years are wanted.
     pub fn is_sure(&self) -> bool {
-        self.ruling(Key::Lasts).is_some_and(|ruling| ruling.mark == Mark::Met)
+        self.says(Key::Lasts) == Some(Mark::Met)
+    }
+
+    fn says(&self, key: Key) -> Option<Mark> {
+        self.ruling(key).map(|ruling| ruling.mark)
     }
 }
 

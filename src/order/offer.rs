@@ -30,6 +30,8 @@ const THICKEST_PLATE: Length = Length::from_um(12.0);
 pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Option<Offer> {
     match line.asked.filter(|asked| asked.process() == Some(process)) {
         Some(Asked::Class(keyed)) => return Some(wiped(line, of_class(keyed.class()?, Choice::Asked)?)),
+        // The class that the product standard lists stands wherever nobody says another.
+        Some(Asked::Document(_)) if process == Process::Mechanical && is_structural(line) => {}
         Some(Asked::Document(document)) => {
             let classes = class::of(document);
             return match process {
@@ -52,13 +54,30 @@ pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Opt
     }
 }
 
-/// The class of ASTM B695 that ASTM F3125 lists for mechanically coated A325, and so for its nuts.
+/// The offer by the next thinner class of the same document, where nobody named the class. Where no years are
+/// wanted it is no thinner than plate usually is in such a place.
+pub fn thinner(line: &OrderLine, offer: &Offer) -> Option<Offer> {
+    if matches!(offer.choice, Choice::Asked | Choice::OfStandard) {
+        return None;
+    }
+    let is_thinner = |class: &&CoatClass| class.single.is_some_and(|limit| limit.thickness < offer.min);
+    let class = thin_to_thick(class::of(offer.class.document)).take_while(is_thinner).last()?;
+    let place = line.place.map_or(Category::C3, |place| place.harshest);
+    let least = usual(place, Process::Electroplated);
+    of_class(class, Choice::Thickest)
+        .filter(|thin| (line.years.is_some() && line.place.is_some()) || thin.min >= least)
+}
+
+/// The class of ASTM B695 that ASTM F3125 lists for mechanically coated A325, and so for its nuts and washers.
 const STRUCTURAL_CLASS: &str = "class 55";
 
 fn is_structural(line: &OrderLine) -> bool {
     let grade = line.steel.and_then(|steel| steel.grade()).map(|properties| properties.grade);
+    // A hardened washer is ordered for other bolts too: years that are wanted decide first.
+    let asked = || line.asked.and_then(|asked| asked.process()) == Some(Process::Mechanical);
     grade.is_some_and(|grade| {
         Grade::AS_A325.contains(&grade)
+            || (grade == Grade::F436 && line.years.is_none() && asked())
             || (line.part.is_nut()
                 && line.thread.and_then(|thread| structural::bolt_of_nut(grade, thread)).is_some())
     })

@@ -15,7 +15,6 @@ use crate::quantity::{Length, Scale};
 use crate::site::Category;
 use crate::steel::Measure;
 use crate::table::practice;
-use crate::working::Mark;
 
 /// From this diameter on a thread is large enough for hot-dip to be the first thought: 12 mm, 1/2 in.
 const LARGE: Length = Length::from_mm(12.0);
@@ -54,7 +53,7 @@ pub fn conditions<'j>(
     judgement: &Judgement,
     judged: &'j Judged,
 ) -> impl Iterator<Item = &'j Demand> + use<'j> {
-    judgement.demands(judged).iter().filter(|demand| matches!(demand.mark, Mark::Condition | Mark::NotJudged))
+    judgement.demands(judged).iter().filter(|demand| demand.is_condition())
 }
 
 /// Whether the steel is harder than what is hot-dipped, or its case is.

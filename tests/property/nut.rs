@@ -137,7 +137,7 @@ fn carries(text: &str, process: Process) -> Option<(Mark, String)> {
 fn what_no_document_vouches_for_is_to_be_proved() {
     for (text, pairs) in [
         (
-            "3/4-10 x 3 hex bolt, grade 8 with grade 8 nut, hot-dip, C3",
+            "3/4-10 x 3 hex bolt, grade 8 with grade 8 nut, B695 class 50, C3",
             &[("thread", "3/4-10 UNC"), ("bolt_grade", "j429-8"), ("nut_grade", "j995-8")][..],
         ),
         (
@@ -177,7 +177,7 @@ fn what_no_document_vouches_for_is_to_be_proved() {
     }
     // ASTM A563 prints 150 ksi for zinc-coated DH, which is what a bolt of grade 8 breaks at.
     let (_, words) =
-        carries("3/4-10 x 3 hex bolt, grade 8 with grade 8 nut, hot-dip, C3", Process::HotDip).unwrap();
+        carries("3/4-10 x 3 hex bolt, grade 8 with grade 8 nut, B695 class 50, C3", Process::HotDip).unwrap();
     assert!(words.contains("heavy hex A563 DH"), "{words}");
 }
 

@@ -113,7 +113,7 @@ fn a_limit_is_said_in_the_measure_of_the_steel() {
 fn a_question_has_an_answer_that_helps() {
     assert_said(&[
         (
-            "M20 x 80 hex bolt, 8.8, offshore, 5 years, HDG",
+            "M20 x 80 hex bolt, 8.8, offshore, 5 years, HDG only",
             &["find out how harsh, C5 at mildest"],
             &["find out whether"],
         ),
@@ -125,7 +125,7 @@ fn a_question_has_an_answer_that_helps() {
 #[test]
 fn a_pair_that_strips_by_the_model_takes_another_nut() {
     assert_said(&[(
-        "M20 x 80 hex bolt, 8.8, C3, 100 years",
+        "M20 x 80 hex bolt, 8.8, B695 class 110, C3, 100 years",
         &["take a higher nut, proof-loaded"],
         &["; proof-load the pair"],
     )]);
