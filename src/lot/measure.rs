@@ -58,3 +58,30 @@ impl Measure {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A gauge shows a tenth of a micrometre and a hundredth of a mil; a balance whole grams a square metre.
+    #[test]
+    fn readings_are_shown_to_what_a_gauge_shows() {
+        let factor = Density::from_g_cm3(7.2);
+        for (unit, shown, finer) in [
+            (&unit::UM, "50.8\u{a0}µm", "50.80\u{a0}µm"),
+            (&unit::MM, "0.0508\u{a0}mm", "0.05080\u{a0}mm"),
+            (&unit::MIL, "2.00\u{a0}mil", "2.000\u{a0}mil"),
+            (&unit::INCH, "0.00200\u{a0}in", "0.002000\u{a0}in"),
+            (&unit::G_M2, "366\u{a0}g/m²", "365.8\u{a0}g/m²"),
+            (&unit::OZ_FT2, "1.199\u{a0}oz/ft²", "1.1986\u{a0}oz/ft²"),
+        ] {
+            let measure = Measure { unit, factor };
+            let coat = Length::from_um(50.8);
+            assert_eq!(measure.show(coat, 0).to_string(), shown);
+            assert_eq!(measure.show(coat, 1).to_string(), finer);
+            let again = measure.thickness(measure.show(coat, 0));
+            assert!((again.um() - 50.8).abs() < 0.1, "{}: {}", unit.symbol, again.um());
+            assert_eq!(measure.is_mass(), [&unit::G_M2, &unit::OZ_FT2].contains(&unit), "{}", unit.symbol);
+        }
+    }
+}

@@ -185,4 +185,52 @@ mod tests {
         let uneven = counted("52 48\n51\n49 47", 2).unwrap_err();
         assert!(uneven.contains("article 2 has 1 reading, and 2 were set"), "{uneven}");
     }
+
+    fn of(text: &str, units: &[&'static crate::quantity::Unit]) -> Readings {
+        let how = Reading { units, comma: Comma::Decide, columns: None, per_article: None };
+        Readings::read(text, &how, Density::from_g_cm3(7.2)).unwrap()
+    }
+
+    #[test]
+    fn the_last_digit_is_the_finest_that_was_written() {
+        for (text, units, um) in [
+            ("50 52 48", &[&unit::UM][..], 1.0),
+            ("50 52.5 48", &[&unit::UM], 0.1),
+            ("50 52.25 48.1", &[&unit::UM], 0.01),
+            ("2 2.1 1.9", &[&unit::MIL], 2.54),
+            ("0.0020 0.0021", &[&unit::INCH], 2.54),
+            // A third has no last digit: the finest that is looked at.
+            ("50.3333333", &[&unit::UM], 1e-6),
+        ] {
+            let found = of(text, units).last_digit().um();
+            assert!((found - um).abs() < 1e-9, "{text}: {found}");
+        }
+    }
+
+    #[test]
+    fn articles_are_cut_into_sets_where_none_is_left_over() {
+        let six = of("50\n51\n52\n53\n54\n55", &[&unit::UM]);
+        let sets = |count| {
+            six.sets(count).map(|sets| {
+                sets.map(|set| set.flatten().map(|value| value.um()).collect::<Vec<_>>()).collect::<Vec<_>>()
+            })
+        };
+        assert_eq!(sets(2), Some(vec![vec![50.0, 51.0, 52.0], vec![53.0, 54.0, 55.0]]));
+        assert_eq!(sets(6).map(|sets| sets.len()), Some(6));
+        assert_eq!(sets(1).map(|sets| sets.len()), Some(1));
+        for none in [0, 4, 5, 7] {
+            assert_eq!(sets(none), None, "{none}");
+        }
+    }
+
+    /// The bounds of what a gauge reads: above nought, and a millimetre.
+    #[test]
+    fn a_reading_lies_above_nought_and_up_to_a_millimetre() {
+        let how = Reading { units: &[&unit::UM], comma: Comma::Decide, columns: None, per_article: None };
+        let read = |text: &str| Readings::read(text, &how, Density::from_g_cm3(7.2));
+        assert!(read("1000 990").is_ok());
+        for text in ["1000.1 990", "0 50"] {
+            assert!(matches!(read(text), Err(PasteProblem::OutOfRange { .. })), "{text}");
+        }
+    }
 }

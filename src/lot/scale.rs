@@ -43,3 +43,30 @@ impl OffScale {
         if self.above { share } else { 1.0 / share }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::source::Basis;
+
+    /// The least of 50 µm, of the readings given.
+    fn of(um: &[f64]) -> Option<(bool, f64)> {
+        let readings: Vec<Length> = um.iter().copied().map(Length::from_um).collect();
+        let statistics = Statistics::of(std::iter::once(readings.as_slice())).unwrap();
+        let reading = Some(ThicknessLimit::um(50.0, Basis::Read));
+        let limits = AcceptanceLimits { lot_mean: None, lot_mean_max: None, article: None, reading };
+        off_scale(&statistics, &limits).map(|off| (off.above, off.times()))
+    }
+
+    #[test]
+    fn six_times_the_least_is_looked_at_twice_and_a_sixth_of_it() {
+        assert_eq!(of(&[55.0, 60.0, 299.9]), None);
+        assert_eq!(of(&[55.0, 60.0, 300.0]), Some((true, 6.0)));
+        assert_eq!(of(&[55.0, 600.0]), Some((true, 12.0)));
+        assert_eq!(of(&[8.0, 9.0]), None);
+        assert_eq!(of(&[5.0, 5.0]), Some((false, 10.0)));
+        assert_eq!(of(&[50.0 / 6.0]).map(|(above, _)| above), Some(false));
+        // One thin reading is a bare place.
+        assert_eq!(of(&[2.0, 60.0]), None);
+    }
+}

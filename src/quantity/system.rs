@@ -301,4 +301,51 @@ mod tests {
             }
         }
     }
+
+    /// What stands in brackets behind a number is the same in the other system only where it is numbers and
+    /// the unit of its pair.
+    #[test]
+    fn what_is_printed_in_both_systems_is_a_pair() {
+        for (rest, unit, inside) in [
+            (" (860 °F) then", &unit::CELSIUS, Some("860 °F")),
+            (" (350 to 450\u{a0}°F)", &unit::CELSIUS, Some("350 to 450\u{a0}°F")),
+            (" (80 µm), or", &unit::MIL, Some("80 µm")),
+            (" (2.2 lb)", &unit::KG, Some("2.2 lb")),
+            (" (3 mil)", &unit::UM, Some("3 mil")),
+            (" (3 mil)", &unit::CELSIUS, None),
+            (" (3 mil)", &unit::MM, None),
+            (" (3 mil)", &unit::MIL, None),
+            (" (80 µm)", &unit::UM, None),
+            (" (80 µm)", &unit::INCH, None),
+            (" (80 HRC)", &unit::UM, None),
+            (" (about 3 mil)", &unit::UM, None),
+            (" (3 mil", &unit::UM, None),
+            ("(3 mil)", &unit::UM, None),
+            (" (mil)", &unit::UM, None),
+        ] {
+            let found = printed_otherwise(rest, unit);
+            assert_eq!(found.map(|(inside, _)| inside), inside, "{rest} behind {}", unit.symbol);
+            if let (Some((inside, length)), Some(at)) = (found, rest.find(')')) {
+                assert_eq!(length, at + 1, "{inside}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_sign_is_of_the_number_where_nothing_else_stands_before_it() {
+        for (text, head, number) in [
+            ("at −20", "at ", -20.0),
+            ("(−5.5", "(", -5.5),
+            ("−3", "", -3.0),
+            ("M16−2", "M16−", 2.0),
+            ("5−3", "5−", 3.0),
+            ("of\u{a0}−1", "of\u{a0}", -1.0),
+        ] {
+            let found = number_at_the_end(text).map(|(head, shown)| (head, shown.number));
+            assert_eq!(found, Some((head, number)), "{text}");
+        }
+        for name in ["M16", "AZ2", "none", "", "−", "."] {
+            assert_eq!(number_at_the_end(name), None, "{name}");
+        }
+    }
 }

@@ -121,4 +121,55 @@ mod tests {
             assert_eq!(System::Metric.portion(Mass::from_g(grams), parts).to_string(), shown);
         }
     }
+
+    /// As many digits as a scale shows, more below each step.
+    #[test]
+    fn a_weight_is_shown_as_it_is_weighed() {
+        for (grams, shown) in [
+            (0.05, "0.050\u{a0}g"),
+            (0.1, "0.10\u{a0}g"),
+            (0.99, "0.99\u{a0}g"),
+            (1.0, "1.0\u{a0}g"),
+            (9.94, "9.9\u{a0}g"),
+            (10.0, "10\u{a0}g"),
+            (999.0, "999\u{a0}g"),
+            (1000.0, "1.00\u{a0}kg"),
+            (9990.0, "9.99\u{a0}kg"),
+            (10_000.0, "10.0\u{a0}kg"),
+        ] {
+            assert_eq!(System::Metric.weight(Mass::from_g(grams)).to_string(), shown);
+        }
+        for (ounces, shown) in [
+            (0.005, "0.0050\u{a0}oz"),
+            (0.01, "0.010\u{a0}oz"),
+            (0.099, "0.099\u{a0}oz"),
+            (0.1, "0.10\u{a0}oz"),
+            (0.99, "0.99\u{a0}oz"),
+            (1.0, "1.0\u{a0}oz"),
+            (15.9, "15.9\u{a0}oz"),
+            (16.0, "1.00\u{a0}lb"),
+            (159.0, "9.94\u{a0}lb"),
+            (160.0, "10.0\u{a0}lb"),
+        ] {
+            assert_eq!(System::Inch.weight(Mass::from_oz(ounces)).to_string(), shown);
+        }
+    }
+
+    #[test]
+    fn coats_and_heaps_are_shown_with_the_digits_that_are_measured() {
+        for (um, metric, inch) in [
+            (5.0, "5.00\u{a0}µm", "0.197\u{a0}mil"),
+            (10.0, "10.0\u{a0}µm", "0.394\u{a0}mil"),
+            (25.4, "25.4\u{a0}µm", "1.00\u{a0}mil"),
+        ] {
+            assert_eq!(System::Metric.coat(Length::from_um(um)).to_string(), metric);
+            assert_eq!(System::Inch.coat(Length::from_um(um)).to_string(), inch);
+        }
+        for (litres, metric) in [(9.9, "9.9\u{a0}L"), (10.0, "10\u{a0}L")] {
+            assert_eq!(System::Metric.heap(Volume::from_litre(litres)).to_string(), metric);
+        }
+        for (feet, inch) in [(0.5, "0.500\u{a0}ft³"), (1.0, "1.00\u{a0}ft³")] {
+            assert_eq!(System::Inch.heap(Volume::from_ft3(feet)).to_string(), inch);
+        }
+    }
 }

@@ -320,4 +320,66 @@ mod tests {
     fn an_empty_field_has_no_unit_in_the_draft() {
         assert_eq!(typed("").draft().get("coat"), Some(""));
     }
+
+    #[test]
+    fn a_number_that_only_a_computer_writes_is_shown_short() {
+        for (text, shown) in [
+            ("119.24999999999999 µm", "119.25 µm"),
+            ("119.25 µm", "119.25 µm"),
+            ("50", "50 µm"),
+            ("0.30000000000000004 mil", "0.3 mil"),
+            // Two digits less are no gain.
+            ("0.12345678912", "0.12345678912 µm"),
+            ("many", "many"),
+        ] {
+            assert_eq!(
+                only(&Form::new(&FIELDS, &[("coat", text)].into_iter().collect())).shown(&FIELDS[0]),
+                shown
+            );
+        }
+    }
+
+    #[test]
+    fn a_converted_number_has_six_digits_that_count() {
+        for (number, text) in [
+            (0.0, "0"),
+            (1.0, "1"),
+            (1.968_503_937, "1.9685"),
+            (0.001_968_503_937, "0.0019685"),
+            (1_234_567.8, "1234568"),
+            (999_999.95, "1000000"),
+            (123_456.78, "123457"),
+            (99_999.96, "100000"),
+            (-2.345_678_9, "-2.34568"),
+            (10.0, "10"),
+        ] {
+            assert_eq!(significant(number), text);
+        }
+    }
+
+    /// What is published stays, what the user fills goes.
+    #[test]
+    fn clearing_leaves_the_choices_and_what_is_published() {
+        for entry in crate::calculator::REGISTER {
+            for (field, filled) in Form::cleared(entry.about.fields).entries() {
+                let stays = matches!(field.kind, Kind::Choice(_)) || field.source.is_some();
+                let default = Filled::of(field, field.default);
+                let expected = if stays { default.text } else { String::new() };
+                assert_eq!(filled.text, expected, "{}: {}", entry.about.id, field.key);
+            }
+        }
+    }
+
+    #[test]
+    fn a_count_is_told_as_it_was_read() {
+        let read_as = |kind: fn(&Kind) -> bool, text: &str| {
+            let fields = crate::calculator::REGISTER.iter().flat_map(|entry| entry.about.fields);
+            let field = fields.into_iter().find(|field| kind(&field.kind)).unwrap();
+            Filled { text: text.to_owned(), unit: None, converted: None }.read_as(field)
+        };
+        let is_count = |kind: &Kind| matches!(kind, Kind::Count { .. });
+        assert_eq!(read_as(is_count, "1 200 pcs").as_deref(), Some("1200 pcs"));
+        assert_eq!(read_as(is_count, "1200"), None);
+        assert_eq!(read_as(|kind| matches!(kind, Kind::Choice(_)), "1 200"), None);
+    }
 }

@@ -106,3 +106,84 @@ pub fn number(digits: &str) -> Option<f64> {
 pub fn starts_with_digit(text: &str) -> bool {
     text.starts_with(|c: char| c.is_ascii_digit())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_reading_is_digits_with_one_mark() {
+        for (text, is) in [
+            ("52", Some(52.0)),
+            ("52,3", Some(52.3)),
+            ("52.3", Some(52.3)),
+            ("123456789012345678", Some(123_456_789_012_345_680.0)),
+            ("1234567890123456789", None),
+            ("", None),
+            ("5e3", None),
+            ("-5", None),
+            ("5.1.2", None),
+            ("5,1,2", None),
+        ] {
+            assert_eq!(number(text), is, "{text}");
+        }
+        assert!(starts_with_digit("5 µm") && !starts_with_digit("µm 5") && !starts_with_digit(""));
+    }
+
+    #[test]
+    fn a_comma_is_seen_where_it_stands_between_digits() {
+        let tight = |article: &'static str| tight_chunks(article).collect::<Vec<_>>();
+        assert_eq!(tight("52,3 48, 51;,50 49,1µm"), ["52,3", "49,1"]);
+        assert_eq!(tight("52 48"), [""; 0]);
+        for (article, spaced) in [("52, 48", true), ("52 ,48", true), ("52,48", false), ("52\t,48", true)] {
+            assert_eq!(has_spaced_comma(article), spaced, "{article}");
+        }
+        for (chunk, grouped) in
+            [("1,234.5", true), ("1,23.5", false), ("1,234", false), ("1234.5", false), ("1,2345.6", false)]
+        {
+            assert_eq!(looks_grouped(chunk), grouped, "{chunk}");
+        }
+        for (chunk, decimals) in [
+            ("52,3,48,1", true),
+            ("52,3", false),
+            ("52,3,48", false),
+            ("5,3,48,1", false),
+            ("52,30,48,1", false),
+            ("52,3,48,1,50,2", true),
+            ("52,,48,1", false),
+        ] {
+            assert_eq!(looks_like_decimals(chunk), decimals, "{chunk}");
+        }
+    }
+
+    #[test]
+    fn what_shows_the_meaning_of_a_comma_decides() {
+        let of = |articles: &[&str]| decide(articles, false).map_err(|problem| problem.to_string());
+        for (articles, comma) in [
+            (&["52 48"][..], Comma::Separator),
+            (&["52.3,48.1"], Comma::Separator),
+            (&["52,48,51"], Comma::Separator),
+            (&["52,3, 48,1"], Comma::Decimal),
+            (&["52,3 48,1"], Comma::Decimal),
+            // One a line: a part far from the whole, or one with a nought in front.
+            (&["52,3", "48,1"], Comma::Decimal),
+            (&["8,05", "8,07"], Comma::Decimal),
+            (&["51,10"], Comma::Decimal),
+        ] {
+            assert_eq!(of(articles), Ok(comma), "{articles:?}");
+        }
+        // A whole five times its part may be two readings; so may what is near it on one line of several.
+        for articles in [
+            &["50,10"][..],
+            &["52,48"],
+            &["10,50"],
+            &["52,48", "52,3"],
+            &["52,3,48,1"],
+            &["1,234.5"],
+            &["52,3, 48"],
+        ] {
+            assert!(of(articles).is_err(), "{articles:?}: {:?}", of(articles));
+        }
+        assert_eq!(decide(&["52,48"], true), Ok(Comma::Decimal));
+    }
+}

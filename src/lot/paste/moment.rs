@@ -41,3 +41,55 @@ pub fn is_time(text: &str) -> bool {
     let digits = |part: &&str| (1..=2).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
     (2..=3).contains(&parts.len()) && parts.iter().all(digits)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn dates_and_times_are_told_from_readings() {
+        for date in [
+            "2025-03-01",
+            "1.3.2025",
+            "03/01/25",
+            "12/31/2025",
+            "31.12.25",
+            "2026-11-03T14:22:05Z",
+            "2026-11-03T14:22:05.123+01:00",
+            "2026-11-03T14:22:05,5-0100",
+            "2026-11-03T14:22",
+        ] {
+            assert!(is_date(date), "{date}");
+        }
+        for no_date in [
+            "52.3.48",
+            "13.14.2025",
+            "1.3",
+            "1.3.2025.4",
+            "1-3/2025",
+            "0.0.0",
+            "12345-1-2",
+            "1..2025",
+            "a-1-2",
+            "2026-11-03T",
+            "2026-11-03T14",
+            "2026-11-03T14:22:05+01:000",
+            "2026-11-03T14:22:05.1x",
+            "2026-11-03T14:22:05+1h",
+            "50T10:52",
+            "1-32-33",
+        ] {
+            assert!(!is_date(no_date), "{no_date}");
+        }
+        for (text, is) in [
+            ("10:52", true),
+            ("1:5:03", true),
+            ("10", false),
+            ("10:", false),
+            ("100:52", false),
+            ("1:2:3:4", false),
+        ] {
+            assert_eq!(is_time(text), is, "{text}");
+        }
+    }
+}

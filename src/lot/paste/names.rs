@@ -233,10 +233,11 @@ fn at_mark(line: &str) -> Option<(&str, &str)> {
     let in_time = |at: usize| {
         let (before, behind) = line.split_at_checked(at).unwrap_or((line, ""));
         let start = before.rsplit(' ').next().unwrap_or_default();
-        let end = behind.split(' ').next().unwrap_or_default();
+        // What ends the word ends a label behind the time: `bolt 3 at 10:52: 48`.
+        let end = behind.split(' ').next().unwrap_or_default().trim_end_matches([',', ':']);
         let word = format!("{start}{end}");
-        let word = word.trim_matches(',');
-        is_time(word) || is_date(word)
+        let word = word.trim_start_matches(',');
+        !end.is_empty() && (is_time(word) || is_date(word))
     };
     let (at, mark) = line.match_indices([':', '=']).find(|&(at, _)| !in_time(at))?;
     let (label, behind) = (line.get(..at)?, line.get(at + mark.len()..)?);
@@ -253,3 +254,6 @@ pub fn is_moment(name: &str) -> bool {
 pub fn counts_off(name: &str) -> bool {
     is_identity(name) || is_readings(name)
 }
+
+#[cfg(test)]
+mod tests;

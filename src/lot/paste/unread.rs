@@ -111,3 +111,30 @@ fn stands_for_one(word: &str) -> bool {
     let number = |rest: &str| rest.len() > 1 && rest.bytes().all(|b| b.is_ascii_digit());
     words::NO_READING.split('|').any(|listed| listed == lower(word)) || crossed.is_some_and(number)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_damaged_reading_is_told_from_a_word() {
+        for word in ["<30", "25*", "25-30", "57/30/58", "≥ 30", "2e5?", "3.4.5", "30 x 2"] {
+            assert!(is_marked_number(word), "{word}");
+        }
+        for word in ["30", "<", "a30*", "30µm", "", "bolt 3*"] {
+            assert!(!is_marked_number(word), "{word}");
+        }
+        for word in ["x25", "X25", "bare", "OL", "Rust"] {
+            assert!(stands_for_one(word), "{word}");
+        }
+        for word in ["x2", "x", "25", "xx25", "x25a", "barely", ""] {
+            assert!(!stands_for_one(word), "{word}");
+        }
+        for word in ["(25)", "25a", "a1", "25 ab", "…", "bare", "1 x"] {
+            assert!(may_be_reading(word), "{word}");
+        }
+        for word in ["ab1", "rough", "head 2", "a"] {
+            assert!(!may_be_reading(word), "{word}");
+        }
+    }
+}
