@@ -124,3 +124,97 @@ fn median(numbers: &[f64]) -> f64 {
     sorted.sort_by(f64::total_cmp);
     sorted.get(sorted.len() / 2).copied().unwrap_or(0.0)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Columns of numbers, from the left.
+    fn columns(columns: &[&[f64]]) -> Vec<Taken> {
+        let decimals = |column: &[f64]| {
+            let of_one = |number: &f64| number.to_string().split_once('.').map_or(0, |(_, rest)| rest.len());
+            column.iter().map(of_one).max().unwrap_or(0)
+        };
+        let taken = |(at, column): (usize, &&[f64])| Taken {
+            at,
+            rows: column.iter().copied().map(Some).collect(),
+            decimals: decimals(column),
+        };
+        columns.iter().enumerate().map(taken).collect()
+    }
+
+    /// What each of the columns looks like.
+    fn looks(of: &[&[f64]]) -> Vec<Option<Looks>> {
+        let all = columns(of);
+        all.iter().map(|column| column.looks(&all)).collect()
+    }
+
+    #[test]
+    fn numbers_in_front_that_count_up_are_asked_about() {
+        let counts = Some(Looks::Counts);
+        assert_eq!(looks(&[&[50.0, 51.0, 52.0], &[48.0, 55.0, 47.0]]), [counts, None]);
+        // Behind others, and near them, it is chance; far from them it is not.
+        assert_eq!(looks(&[&[48.0, 55.0, 47.0], &[50.0, 51.0, 52.0]]), [None, None]);
+        assert_eq!(looks(&[&[48.0, 55.0, 47.0], &[76.0, 77.0, 78.0]]), [None, counts]);
+        assert_eq!(looks(&[&[48.0, 55.0, 47.0], &[21.0, 22.0, 23.0]]), [Some(Looks::FarOff), counts]);
+        // Half as thick again is not yet apart.
+        assert_eq!(looks(&[&[48.0, 50.0, 47.0], &[71.0, 72.0, 73.0]]), [None, None]);
+        // Where others count up as well, none is told from them.
+        assert_eq!(looks(&[&[50.0, 51.0, 52.0], &[60.0, 61.0, 62.0]]), [None, None]);
+        assert_eq!(looks(&[&[50.0, 51.0], &[48.0, 55.0]]), [None, None]);
+        assert_eq!(looks(&[&[50.0, 52.0, 53.0], &[48.0, 55.0, 47.0]]), [None, None]);
+        assert_eq!(looks(&[&[50.5, 51.5, 52.5], &[48.0, 55.0, 47.0]]), [None, None]);
+    }
+
+    #[test]
+    fn numbers_far_from_the_others_are_asked_about() {
+        let far = Some(Looks::FarOff);
+        assert_eq!(looks(&[&[160.0, 155.0], &[50.0, 49.0]]), [far, far]);
+        // Three times is not yet far.
+        assert_eq!(looks(&[&[60.0, 150.0, 150.0], &[50.0, 49.0, 50.0]]), [None, None]);
+        assert_eq!(looks(&[&[60.0, 151.0, 151.0], &[50.0, 49.0, 50.0]]), [far, far]);
+        assert_eq!(looks(&[&[16.0, 15.0], &[50.0, 49.0]]), [far, far]);
+        // On one line nothing can be told.
+        assert_eq!(looks(&[&[160.0], &[50.0]]), [None, None]);
+        // Apart from most of the others, each with a range of its own.
+        let all = columns(&[&[80.0, 82.0], &[50.0, 52.0], &[51.0, 53.0], &[81.0, 83.0]]);
+        let apart: Vec<bool> = all.iter().map(|column| column.lies_apart(&all)).collect();
+        // Of three others two is most.
+        assert_eq!(apart, [true, true, true, true]);
+        let all = columns(&[&[80.0, 82.0], &[50.0, 52.0], &[51.0, 53.0]]);
+        let apart: Vec<bool> = all.iter().map(|column| column.lies_apart(&all)).collect();
+        assert_eq!(apart, [true, false, false]);
+        // One and a half times as much is the bound.
+        let all = columns(&[&[75.0, 76.0], &[49.0, 50.0]]);
+        assert!(!all[0].lies_apart(&all) && !all[1].lies_apart(&all));
+        let all = columns(&[&[75.1, 76.0], &[49.0, 50.0]]);
+        assert!(all[0].lies_apart(&all) && all[1].lies_apart(&all));
+    }
+
+    #[test]
+    fn the_mean_of_the_others_is_asked_about() {
+        let mean = Some(Looks::Mean);
+        // Finer digits: two lines are enough.
+        assert_eq!(looks(&[&[50.0, 52.0], &[51.0, 49.0], &[50.5, 50.5]]), [None, None, mean]);
+        assert_eq!(looks(&[&[50.0, 52.0], &[51.0, 49.0], &[50.5, 50.6]]), [None, None, None]);
+        // As coarse as the readings: six lines.
+        let (one, other): (Vec<f64>, Vec<f64>) =
+            ([50.0, 52.0, 48.0, 55.0, 51.0, 47.0].to_vec(), [52.0, 50.0, 54.0, 51.0, 55.0, 51.0].to_vec());
+        let means: Vec<f64> = one.iter().zip(&other).map(|(one, other)| (one + other) / 2.0).collect();
+        assert_eq!(looks(&[&one, &other, &means]), [None, None, mean]);
+        let five = |column: &[f64]| column[..5].to_vec();
+        assert_eq!(looks(&[&five(&one), &five(&other), &five(&means)]), [None, None, None]);
+        // Readings that are all the same have a mean that says nothing.
+        assert_eq!(looks(&[&[50.0; 7], &[50.0; 7], &[50.0; 7]]), [None, None, None]);
+    }
+
+    #[test]
+    fn what_counts_is_whole_and_rises_by_one() {
+        assert!(counts(&[7.0, 8.0, 9.0]) && !counts(&[7.0, 8.0]) && !counts(&[7.0, 8.0, 10.0]));
+        assert!(steps_by_one(&[7.0, 8.0]) && !steps_by_one(&[7.0]) && !steps_by_one(&[7.5, 8.5]));
+        assert!(numbers_off(&[1.0, 2.0, 1.0, 2.0, 3.0]) && numbers_off(&[1.0]));
+        assert!(!numbers_off(&[2.0, 3.0]) && !numbers_off(&[1.0, 3.0]) && !numbers_off(&[0.0]));
+        assert_eq!(median(&[3.0, 1.0, 2.0]), 2.0);
+        assert_eq!(median(&[]), 0.0);
+    }
+}
