@@ -345,6 +345,7 @@ impl fmt::Display for Summary {
 #[cfg(test)]
 mod tests {
     use super::super::row;
+    use super::super::shared::Shared;
     use super::*;
 
     fn summary(lines: &[&str]) -> Summary {
@@ -394,5 +395,79 @@ mod tests {
             "{places}"
         );
         assert_eq!((places.count, places.ranges.len()), (1000, RANGES + 1));
+    }
+
+    /// Every sum is that of the rows, and every count too.
+    #[test]
+    fn sums_are_those_of_the_rows() {
+        let texts = [
+            "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs",
+            "M20 x 80 hex bolt, 8.8, C3, 15 years, 250 pcs",
+            "M16 x 60 hex bolt, 8.8, C3, 15 years",
+            "M6 x 20 hex screw, 8.8, C1, 5000 pcs",
+            "M10 x 40 socket screw, 12.9, C3, 10 years, 900 pcs",
+            "M12 washers, 200 HV, 20000 pcs, C2",
+            "3/4-10 x 3 A490 structural bolt, 10 pcs",
+            "M16 rod end, 8.8, C3, 10 pcs",
+            "nothing at all",
+        ];
+        let rows = texts.map(row);
+        let summary = summary(&texts);
+        let kg = |mass: Mass| mass.show(&unit::KG, 1).digits();
+        let assessed = || rows.iter().filter_map(|row| row.result.as_ref().ok());
+        let sum = |masses: &mut dyn Iterator<Item = Mass>| masses.fold(NOTHING, |sum, one| sum + one);
+        let [by_process, in_the_way, shared] = summary.tables().try_into().unwrap();
+
+        for (process, row) in Process::ALL.into_iter().zip(&by_process.rows) {
+            let taken =
+                || assessed().filter_map(|one| one.take.as_ref()).filter(|take| take.process == process);
+            let place = Process::ALL.iter().position(|one| *one == process).unwrap();
+            let verdicts = [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut]
+                .map(|verdict| assessed().filter(|one| one.verdicts[place] == verdict).count().to_string());
+            assert_eq!(row[0], process.name());
+            assert_eq!(row[1..4], verdicts, "{process:?}");
+            assert_eq!(row[4], taken().count().to_string(), "{process:?}");
+            assert_eq!(row[5], kg(sum(&mut taken().filter_map(|take| Some(take.zinc?.0)))), "{process:?}");
+            assert_eq!(row[6], kg(sum(&mut taken().filter_map(|take| Some(take.zinc?.1)))), "{process:?}");
+        }
+
+        let ways: usize = assessed().flat_map(|one| one.in_the_way).flatten().count();
+        let named: usize = in_the_way.rows.iter().map(|row| row[0].parse::<usize>().unwrap()).sum();
+        assert!(named <= ways && in_the_way.rows.len() <= NAMED && named >= in_the_way.rows.len());
+        assert!(in_the_way.rows.is_sorted_by_key(|row| std::cmp::Reverse(row[0].parse::<usize>().unwrap())));
+
+        let all = shared.rows.last().unwrap();
+        let together =
+            || assessed().filter(|one| one.take.as_ref().is_some_and(|take| take.shared.is_some()));
+        let of = |what: fn(&Shared) -> Option<Mass>| {
+            sum(&mut together().filter_map(|one| what(one.take.as_ref()?.shared.as_ref()?)))
+        };
+        let unknown =
+            together().filter(|one| one.take.as_ref().is_some_and(|take| take.zinc.is_none())).count();
+        let area = together().filter_map(|one| one.area).fold(Area::from_m2(0.0), |sum, one| sum + one);
+        assert!(unknown > 0 && all[1].contains(&format!("{unknown} without")), "{}", all[1]);
+        assert!(all[1].starts_with(&format!("{},", together().count())), "{}", all[1]);
+        assert_eq!(all[2], together().filter_map(|one| one.quantity).sum::<u32>().to_string());
+        assert_eq!(all[3], kg(sum(&mut together().filter_map(|one| one.weight))));
+        assert_eq!(all[4], area.show(&unit::M2, 1).digits());
+        assert_eq!(all[7], kg(of(|shared| shared.pick_up)));
+        assert_eq!(all[8], kg(of(|shared| shared.powder)));
+
+        let said = summary.sentences().join(" ");
+        let weight = kg(sum(&mut assessed().filter_map(|one| one.weight)));
+        for part in [
+            "8 lines assessed, 1 with a problem".to_owned(),
+            format!(
+                "Of {} all three are ruled out",
+                lines(assessed().filter(|one| one.take.is_none()).count() as u64)
+            ),
+            format!("Weight where the shape is known: {weight}"),
+            "The quantity of 1 line is not known".to_owned(),
+            "The zinc of 1 line is not known".to_owned(),
+        ] {
+            assert!(said.contains(&part), "{part}: {said}");
+        }
+        let none = Summary::default().sentences().join(" ");
+        assert!(!none.contains("ruled out") && !none.contains("not known"), "{none}");
     }
 }
