@@ -180,6 +180,8 @@ fn read_unified(text: &str) -> Result<Designation, Unreadable> {
         "UNF" | "UNRF" => Some(Series::Unf),
         "UNEF" | "UNREF" => Some(Series::Unef),
         "UN" | "UNR" => Some(Series::Un8),
+        // A special pitch is none of those known here, or else its own series counts.
+        "UNS" | "UNRS" => None,
         _ => return Err(not_a_thread()),
     };
     let sizes = sizes.trim_matches(['-', ' ']);
@@ -321,7 +323,7 @@ impl fmt::Display for Unreadable {
                 write_list(f, pitches.iter(), ", ")
             }
             Self::NoSuchPitch { text, size, has } => {
-                write!(f, "{text} does not exist; {size} in has ")?;
+                write!(f, "{text} is not known here, where special pitches (UNS) are not; {size} in has ")?;
                 write_list(f, has.iter(), ", ")
             }
             Self::UnknownClass { text, .. } if text.to_ascii_uppercase().ends_with("LH") => write!(
@@ -421,7 +423,11 @@ mod tests {
                  nearest M64",
             ),
             ("M16x1.75", "M16x1.75 does not exist; M16 has pitches 2, 1.5, 1"),
-            ("5/8-12 UNC", "5/8-12 UNC does not exist; 5/8 in has 5/8-11 UNC, 5/8-18 UNF, 5/8-24 UNEF"),
+            (
+                "5/8-12 UNC",
+                "5/8-12 UNC is not known here, where special pitches (UNS) are not; 5/8 in has 5/8-11 UNC, 5/8-18 \
+                 UNF, 5/8-24 UNEF",
+            ),
             (
                 "0.55-12 UNC",
                 "0.55-12 UNC is not in the first and second choice of ISO 261, M3 to M64, nor in ASME B1.1, #4 to 4 \

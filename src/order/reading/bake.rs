@@ -3,7 +3,7 @@
 use super::Became;
 use super::items::Line;
 use super::left_out;
-use super::lexicon::{self, PAST, Word};
+use super::lexicon::{self, PAST, SOON, Word};
 use super::number;
 use super::token::Chain;
 use super::what::{Baked, Found, What};
@@ -18,21 +18,21 @@ use crate::rule::{HeatTreatment, Instruction, Key};
 pub fn bake(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let mut baked = Baked { hours: None, celsius: None };
     let (mut end, mut is_said) = (at, false);
-    for _ in 0..6 {
+    for _ in 0..8 {
         if let Some((behind, ())) = lexicon::whole(chain, end, |word| (word == Word::Bake).then_some(())) {
             (end, is_said) = (behind, true);
             continue;
         }
         let from = if end == at { at } else { over_words(chain, end) };
-        let soon = matches!(chain.word(from), Some("within" | "innerhalb" | "binnen"));
-        let from = if soon { chain.after(from) } else { from };
+        let soon = is_soon(chain, from);
+        let from = if soon { lexicon::over(chain, chain.after(from), Word::Filler) } else { from };
         let found = hours(chain, from);
         // `720 h bake 4 h`: the first are those of something else.
         if is_said && found.is_some() && !soon && baked.hours.is_some() {
             return None;
         }
         if let Some((behind, hours)) = found.filter(|_| soon || baked.hours.is_none()) {
-            end = behind;
+            end = if soon { behind_the_coat(chain, behind) } else { behind };
             if !soon {
                 baked.hours = Some(hours);
             }
@@ -42,19 +42,36 @@ pub fn bake(chain: &Chain<'_>, at: usize) -> Option<Found> {
             break;
         }
     }
-    // `after plating`, `nach dem Verzinken`.
-    if chain.word(end).is_some_and(|word| PAST.contains(&word)) {
-        let from = lexicon::over(chain, chain.after(end), Word::Filler);
-        let coat = |word| matches!(word, Word::Process(_) | Word::Filler).then_some(());
-        end = lexicon::whole(chain, from, coat).map_or(end, |(behind, ())| behind);
-    }
+    end = behind_the_coat(chain, end);
     (is_said && !chain.inside_a_run(end)).then(|| vec![(end, What::Bake(baked))])
+}
+
+/// The place behind `after plating`, `of plating`, `nach dem Verzinken`.
+fn behind_the_coat(chain: &Chain<'_>, at: usize) -> usize {
+    if !chain.word(at).is_some_and(|word| PAST.contains(&word) || word == "of") {
+        return at;
+    }
+    let mut from = chain.after(at);
+    while let Some((behind, ())) = lexicon::whole(chain, from, |word| (word == Word::Filler).then_some(())) {
+        from = behind;
+    }
+    let coat = |word| matches!(word, Word::Process(_)).then_some(());
+    let past_words = if from == chain.after(at) { at } else { from };
+    lexicon::whole(chain, from, coat).map_or(past_words, |(behind, ())| behind)
+}
+
+fn is_soon(chain: &Chain<'_>, at: usize) -> bool {
+    chain.word(at).is_some_and(|word| SOON.contains(&word))
 }
 
 /// The place behind words and marks that bind a bake to its time.
 fn over_words(chain: &Chain<'_>, mut at: usize) -> usize {
-    for _ in 0..3 {
+    for _ in 0..4 {
         at = chain.over(at, &["@", ":", "=", "(", "-", "–", "/", "±"]);
+        if is_soon(chain, at) {
+            break;
+        }
+        at = if chain.word(at) == Some("a") { chain.after(at) } else { at };
         at = lexicon::over(chain, lexicon::over(chain, at, Word::Filler), Word::Least);
     }
     at

@@ -34,6 +34,7 @@ const NO_SUCH_CODE: &str =
 
 /// The coat asked for.
 pub(super) fn settle(line: &mut Line) {
+    type_left_open(line);
     let said = said(line);
     // What says most stands first: a class, then a document, then a process, then a word used of several.
     let mut order: Vec<&Said> = said.iter().collect();
@@ -67,6 +68,21 @@ pub(super) fn settle(line: &mut Line) {
         .and_then(|chosen| line.items.get(chosen.at))
         .is_some_and(|item| matches!(lower(&item.text).as_str(), "zinc" | "zn" | "verzinkt" | "vz" | "verz"));
     thicknesses(line, is_any_zinc);
+}
+
+/// `zinc, type to be advised`, `zinc tbd`: no process is asked for.
+fn type_left_open(line: &mut Line) {
+    for at in 1..line.items.len() {
+        let is_open = line.what(at) == Some(&What::Not(lexicon::LEFT_OPEN.into()));
+        let is_zinc = line.items.get(at - 1).is_some_and(|item| {
+            item.is_free()
+                && matches!(item.what, What::Process(..))
+                && may_be(&item.text).len() == Process::ALL.len()
+        });
+        if is_open && is_zinc {
+            line.not(at - 1, lexicon::ANY_ZINC);
+        }
+    }
 }
 
 /// A coat that is not judged here is asked for all the same, and named; where zinc is asked for as well, that

@@ -1,10 +1,14 @@
 //! Numbers of pieces: by their unit, by the dozen, in boxes.
 
-use super::lexicon::{self, Word};
+use super::lexicon::{self, LOTS, Word};
 use super::number::{self, Number};
 use super::token::{Chain, Sort};
 use super::what::{Counted, Found, SteelWord, What, one};
-use super::{document, size, steel};
+use super::{document, length, size, steel};
+
+/// Steels whose documents have types, or a grade with a figure behind its letters: `A325 type 3`, `DH 3`.
+pub(super) const HAVE_TYPES: &[&str] =
+    &["a325", "a325m", "a490", "a490m", "f436", "f1852", "f2280", "a563-c", "a563-d", "a563-dh"];
 
 /// `1200 pcs`, `qty: 500`, `12 dozen`, `2.5K`, `500 sets`, `5 boxes of 100`.
 pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -50,6 +54,8 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .or_else(|| times_part(chain, from, &number))
         .or_else(|| times_mate(chain, &number))
         .or_else(|| times_count(chain, from, &number))
+        .or_else(|| lots(chain, &number))
+        .or_else(|| several(chain, from, &number, is_named))
         .or_else(|| two_counts(chain, from, &number))
         .or_else(|| by_m(chain, &number))
     {
@@ -65,7 +71,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let touches = chain.glued(number.end) || unit(chain, thousand).is_some();
     let is_thousand = thousand != number.end && touches && !chain.inside_a_run(thousand);
     let end = if is_thousand { thousand } else { number.end };
-    let unit = unit(chain, chain.over(end, &[")", "-"]));
+    let unit = unit(chain, chain.over(end, &[")", "-"])).or_else(|| unit_in_next_cell(chain, from, end));
     if !is_named && !is_thousand && unit.is_none() {
         return None;
     }
@@ -186,6 +192,48 @@ fn times_count(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
     })
 }
 
+/// `2 lots of 500 pcs`: so many times so many; without a word between either may be all.
+fn lots(chain: &Chain<'_>, number: &Number) -> Option<Found> {
+    let named = chain.word(number.end).filter(|word| LOTS.contains(word)).map(|_| chain.after(number.end))?;
+    let from = lexicon::over(chain, chain.over(named, &["@", "à", "x", "×"]), Word::Filler);
+    let each = number::spaced(chain, from).or_else(|| number::decimal(chain, from))?;
+    let (end, ..) = unit(chain, each.end).filter(|(end, ..)| !chain.inside_a_run(*end))?;
+    let (lots, each) = (number.whole()?, each.grouped.map_or(each.whole(), |grouped| Some(grouped as u64))?);
+    let all = lots.saturating_mul(each);
+    let why = format!("{each} pieces in all, or {all}? Write the pieces in all");
+    one(end, if from == named { What::Not(why.into()) } else { in_boxes(lots, each) })
+}
+
+/// `500/1000/5000 pcs`, `qty 500, 1000, 5000`: several numbers of pieces for one part.
+fn several(chain: &Chain<'_>, at: usize, number: &Number, is_named: bool) -> Option<Found> {
+    let fewest = if is_named { 10 } else { 100 };
+    let mut end = number.end;
+    let mut counts = 1;
+    loop {
+        let comma = chain.get(end).is_some_and(|token| matches!(token.text, "," | ";")) && is_named;
+        let next = if comma { chain.after(end) } else { chain.over(end, &["/"]) };
+        let Some(other) = number::decimal(chain, next).filter(|other| {
+            next != end
+                && other.whole().is_some_and(|pieces| pieces >= fewest)
+                && !chain.inside_a_run(other.end)
+        }) else {
+            break;
+        };
+        // `qty 500, 20 years`.
+        if comma && other.end < chain.tokens().len() && unit(chain, other.end).is_none() {
+            let is_break = chain.get(other.end).is_some_and(|token| token.sort == Sort::Break);
+            if !is_break {
+                break;
+            }
+        }
+        (end, counts) = (other.end, counts + 1);
+    }
+    number.whole().filter(|pieces| *pieces >= fewest && !chain.inside_a_run(at))?;
+    let end = unit(chain, end).map_or(end, |(end, ..)| end);
+    (counts > 2 && !is_joined(chain, at))
+        .then(|| vec![(end, What::Not("several numbers of pieces: write a line for each".into()))])
+}
+
 /// `500-600 pcs`, `500 + 300 pcs`: which of them, or their sum.
 fn two_counts(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
     let is_sum = chain.sign(number.end, &["+"]);
@@ -242,6 +290,15 @@ fn pieces(number: &Number, times: f64, sets: bool, first: Option<&str>) -> What 
         }
         [None, None] => What::Not("pieces are counted in whole numbers".into()),
     }
+}
+
+/// `…|100|PC|…`: the unit in the cell behind that of the number.
+fn unit_in_next_cell(chain: &Chain<'_>, from: usize, at: usize) -> Option<(usize, u32, bool)> {
+    let is_break = |at: usize| chain.get(at).is_none_or(|token| token.sort == Sort::Break);
+    let is_cell = chain.before(from).is_none_or(is_break) && at < chain.tokens().len() && is_break(at);
+    let cell = chain.after(at);
+    let (end, times, sets) = unit(chain, cell).filter(|_| is_cell && chain.word(cell).is_some())?;
+    is_break(end).then_some((end, times, sets))
 }
 
 /// How many figures stand behind the first group.
@@ -389,7 +446,13 @@ fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
         return None;
     }
     let each = lexicon::over(chain, chain.over(end, &["@", "à", "x", "(", "/", "-"]), Word::Filler);
-    let contents = number::decimal(chain, lexicon::over(chain, each, Word::Times)).filter(|_| each != end);
+    let contents = number::decimal(chain, lexicon::over(chain, each, Word::Times)).filter(|contents| {
+        // `30 kegs of 5/8-11 nuts`, `2 boxes of 3" bolts`: what is in them, and not how many.
+        let is_size = chain.sign(contents.end, &["/", "-", "\"", "×"]) && chain.glued(contents.end)
+            || length::unit_of_length(chain, contents).is_some()
+            || length::cross(chain, contents.end).is_some();
+        each != end && !is_size
+    });
     match (boxes.whole(), contents.as_ref().and_then(|each| Some((each.end, each.whole()?)))) {
         (Some(boxes), Some((behind, each))) => {
             let end = unit(chain, behind).map_or(behind, |(end, ..)| end);
@@ -405,6 +468,12 @@ fn box_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let each = lexicon::over(chain, chain.over(from, &["@", "à", ":"]), Word::Filler);
     let contents = number::decimal(chain, each).filter(|_| each != from && !is_money(chain, each))?;
     let end = unit(chain, contents.end).map_or(contents.end, |(end, ..)| end);
+    // `box of 50 x 20`.
+    let boxes = length::cross(chain, end).and_then(|cross| number::decimal(chain, cross));
+    let all = boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?, contents.whole()?)));
+    if let Some((end, boxes, each)) = all.filter(|(end, ..)| !chain.inside_a_run(*end)) {
+        return one(end, in_boxes(boxes, each));
+    }
     one(end, What::Not("how they are packed is not judged: write the pieces in all".into()))
 }
 

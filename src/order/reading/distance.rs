@@ -10,17 +10,17 @@ use crate::site::Category::{self, C2, C3, C4, C5, Cx};
 pub(super) const RULE: &str = "distance from the sea";
 
 /// What is concluded from it.
-pub(super) const NOTE: &str = "ISO 9223 goes by the salt in the air and names no distance from the sea: measure it, or write the category";
+pub(super) const NOTE: &str = "by common practice: salt reaches far for 5 km and little for 50; ISO 9223 goes by the salt in the air and names no distance: measure it, or write the category";
 
-/// Of air with salt in it, as ISO 9223 describes the categories: coasts with little salt, out of reach of the
-/// spray, and with much salt.
-const COASTS: &[Category] = &[C3, C4, C5];
-/// The same, and clean country air.
-const FARTHER: &[Category] = &[C2, C3, C4, C5];
+/// Up to how many metres from the sea what is likely: common practice of corrosion maps, which see most of the salt
+/// fall within the first kilometres; cautious between, for a coast with surf carries it farther than a bay. Beyond
+/// the last it is what the place would be without the sea, in the country or in a town.
+const REACHES: &[(f64, &[Category])] =
+    &[(500.0, &[C4, C5]), (5_000.0, &[C3, C4, C5]), (50_000.0, &[C2, C3, C4]), (f64::INFINITY, INLAND_AIR)];
+/// Out of reach of the sea.
+const INLAND_AIR: &[Category] = &[C2, C3];
 /// In the sea.
 const OFFSHORE: &[Category] = &[C5, Cx];
-/// From here on, in metres, nobody calls it the coast any more.
-const FAR: f64 = 1000.0;
 /// The most words between a distance and the sea.
 const MOST_BETWEEN: usize = 6;
 
@@ -46,7 +46,7 @@ pub fn of_the_sea(chain: &Chain<'_>, at: usize) -> Option<Found> {
             return one(last, What::Place(if is_offshore { OFFSHORE } else { places(metres) }));
         }
         let is_inland = is_away && (end..behind).any(|at| INLAND.contains(&chain.word(at).unwrap_or("")));
-        return if is_inland { one(behind, What::Place(FARTHER)) } else { None };
+        return if is_inland { one(behind, What::Place(places(metres))) } else { None };
     }
     // `distance to the coast 5 km`, `far from the sea`.
     let (behind, is_away) = match sea(chain, at) {
@@ -62,7 +62,7 @@ pub fn of_the_sea(chain: &Chain<'_>, at: usize) -> Option<Found> {
             let (last, _) = between_inland(chain, last);
             one(chain.over(last, &[")"]), What::Place(places(metres)))
         }
-        None => (is_away && is_from).then(|| vec![(end, What::Place(FARTHER))]),
+        None => (is_away && is_from).then(|| vec![(end, What::Place(INLAND_AIR))]),
     }
 }
 
@@ -70,7 +70,7 @@ pub fn of_the_sea(chain: &Chain<'_>, at: usize) -> Option<Found> {
 const INLAND: &[&str] = &["inland", "landeinwärts", "landeinwaerts", "landesinneren"];
 
 fn places(metres: f64) -> &'static [Category] {
-    if metres < FAR { COASTS } else { FARTHER }
+    REACHES.iter().find(|(most, _)| metres <= *most).map_or(INLAND_AIR, |(_, places)| *places)
 }
 
 /// A distance on the map, in metres.

@@ -1,17 +1,16 @@
 //! The documents of coats and of parts.
 
+use super::diameter::washer_of;
 use super::length::is_measured;
-use super::lexicon::{self, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS, PART_STANDARDS, Word};
+use super::lexicon::{self, CHROMATES, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS, PART_STANDARDS, Word};
 use super::standard::{number_of, publishers};
-use super::threads::of_diameter;
 use super::token::Chain;
 use super::what::{Family, Found, SteelWord, What, Written, one};
 use super::{number, steel};
 use crate::order::asked;
 use crate::part;
 use crate::source::document as source_document;
-use crate::table::{iso_4042, iso_7089};
-use crate::thread::Thread;
+use crate::table::iso_4042;
 
 /// `ISO 10684`, `ASTM A153 class C`, `B695-55`, `DIN 933`, `EN ISO 4014`.
 pub fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -64,7 +63,6 @@ fn with_size(chain: &Chain<'_>, end: usize, key: &'static str) -> Found {
         form && (chain.glued(chain.after(dash)) || is_flat && chain.digits(chain.after(dash)).is_some());
     let from = if form { chain.after(dash) } else { dash };
     let past = chain.after(from);
-    let size = chain.digits(from).filter(|size| size.len() <= 2 && is_flat && (form || dash != end));
     let goes_on = chain.inside_a_run(past)
         || chain.sign(past, &[".", ",", "/"])
             && chain.glued(past)
@@ -77,9 +75,18 @@ fn with_size(chain: &Chain<'_>, end: usize, key: &'static str) -> Found {
         found.push((past, What::Class(class)));
         return found;
     }
-    // The older sheets of washers go by the hole: `DIN 125 A 17`.
-    let by_hole = |size: &str| by_hole(key, size).or_else(|| of_diameter(size));
-    if let Some(thread) = size.and_then(by_hole).filter(|_| !goes_on && !is_measured(chain, past)) {
+    let Some(size) = number::decimal(chain, from).filter(|_| is_flat) else { return found };
+    let past = size.end;
+    // `ISO 7090 20-300HV`: behind the size the class of its hardness.
+    let hardness = chain.after(chain.over(past, &["-", "–"]));
+    let is_classed = chain.digits(chain.over(past, &["-", "–"])).is_some_and(|digits| digits.len() == 3)
+        && lexicon::find(chain, hardness, |word| (word == Word::Scale("HV")).then_some(())).is_some();
+    let is_sure = form || dash != end || is_classed || size.text.contains('.');
+    let is_open = chain.inside_a_run(past)
+        || chain.sign(past, &[".", ",", "/"])
+            && chain.glued(past)
+            && chain.digits(chain.after(past)).is_some();
+    if let Some(thread) = washer_of(&size.text).filter(|_| is_sure && !is_open && !is_counted(chain, past)) {
         let text = thread.to_string();
         let written = Written { text, thread: Some(thread), of_size: true, pitched: false, weak: false };
         found.push((past, What::Thread(written)));
@@ -87,11 +94,9 @@ fn with_size(chain: &Chain<'_>, end: usize, key: &'static str) -> Found {
     found
 }
 
-/// The thread of a plain washer by the hole of its sheet, which is that of ISO 7089.
-fn by_hole(key: &str, hole: &str) -> Option<Thread> {
-    let mm: f64 = hole.parse().ok().filter(|_| key == "washer")?;
-    let row = iso_7089::ROWS.iter().find(|row| (row.d1 - mm).abs() < 1e-9)?;
-    of_diameter(&row.d.to_string())
+/// Whether a number of pieces ends here; the steel `- St` behind a dash is none.
+fn is_counted(chain: &Chain<'_>, at: usize) -> bool {
+    is_measured(chain, at) && !chain.sign(at, &["-", "–"])
 }
 
 /// The classes of nuts (ISO 898-2).
@@ -233,7 +238,8 @@ pub fn zinc(chain: &Chain<'_>, at: usize) -> Option<Found> {
         Word::Process(crate::process::Process::Electroplated) => Some(Family::Zn),
         _ => None,
     })?;
-    if family == Family::Zn && (chain.word(at) != Some("zn") || !chain.inside_a_run(from)) {
+    let is_apart = !chain.inside_a_run(from);
+    if family == Family::Zn && chain.word(at) != Some("zn") {
         return None;
     }
     let marked = chain.over(from, &["-", ":", "."]);
@@ -247,21 +253,46 @@ pub fn zinc(chain: &Chain<'_>, at: usize) -> Option<Found> {
         (Family::B633, _) => return None,
         _ => number,
     };
-    // The letter of its chromate, or its code of ISO 4520: `Fe/Zn 8C`, `Fe/Zn 12c2C`.
-    let letter = |at: usize| {
-        let is_one = matches!(chain.word(at), Some("a" | "b" | "c" | "d" | "e" | "f" | "an" | "cn"));
-        chain.inside_a_run(at) && is_one
-    };
-    let has_letter = letter(end);
-    if has_letter {
-        let is_class = chain.word(end) == Some("c");
-        end = chain.after(end);
-        if is_class && chain.inside_a_run(end) && matches!(chain.digits(end), Some("1" | "2")) {
-            end = chain.after(end);
-            end = if letter(end) { chain.after(end) } else { end };
+    let behind_codes = over_chromates(chain, end);
+    let has_letter = behind_codes != end;
+    end = behind_codes;
+    // `Zn 8` with a space: pieces may follow zinc as well.
+    let is_sure = has_letter || chain.sign(end, &["/"]);
+    (!chain.inside_a_run(end) && (family != Family::Zn || !is_apart || is_sure))
+        .then(|| vec![(end, What::Zinc(um, family, has_letter))])
+}
+
+/// The place behind the codes of a chromate, a seal and a top coat: `C`, `c2C`, `AT`, `/Cn/T0`, `//Cr2//T2`.
+fn over_chromates(chain: &Chain<'_>, from: usize) -> usize {
+    let mut end = from;
+    for _ in 0..4 {
+        let marked = chain.over(chain.over(end, &["/", "-"]), &["/"]);
+        let Some(word) = chain.word(marked) else { break };
+        let behind = chain.after(marked);
+        let figure = chain.digits(behind).filter(|figure| figure.len() == 1 && chain.inside_a_run(behind));
+        let letter = |at: usize| matches!(chain.word(at), Some("a" | "b" | "c" | "d" | "e" | "f"));
+        let last = match (word, figure) {
+            // `c2C`, as ISO 4520 writes it; `C2` alone behind a space is a place.
+            ("c", Some("1" | "2")) => {
+                let third = chain.after(behind);
+                let is_whole = chain.inside_a_run(third) && letter(third);
+                match is_whole {
+                    true => chain.after(third),
+                    false if chain.inside_a_run(marked) => third,
+                    false => break,
+                }
+            }
+            ("cr" | "t", Some(_)) => chain.after(behind),
+            _ if CHROMATES.contains(&word) && !matches!(word, "cr" | "t") => behind,
+            _ if letter(marked) && (chain.inside_a_run(marked) || marked != end) => behind,
+            _ => break,
+        };
+        if chain.inside_a_run(last) {
+            break;
         }
+        end = last;
     }
-    (!chain.inside_a_run(end)).then(|| vec![(end, What::Zinc(um, family, has_letter))])
+    end
 }
 
 /// `A2K`, `A3L`: zinc by the code of ISO 4042:1999, thickness by its figure; the letter for gloss and

@@ -2,7 +2,7 @@
 
 use super::items::Line;
 use super::part::Scopes;
-use super::quantity;
+use super::per_part;
 use super::what::What;
 use crate::part::{Form, Kind};
 use crate::quantity::letters::lower;
@@ -32,7 +32,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             let named = line.draft.get(field).and_then(|text| text.parse::<u32>().ok()).unwrap_or(1);
             // `with 2 nuts, one each end`: the number that stands with the ends is that of one end.
             let of_one = number_before(line, at);
-            let twice = |each: u32| each.checked_mul(2).filter(|all| u64::from(*all) <= quantity::MOST);
+            let twice = |each: u32| each.checked_mul(2).filter(|all| u64::from(*all) <= per_part::MOST);
             let Some(all) = twice(of_one.map_or(named, |(_, each)| each)) else {
                 line.not(at, "too many for one part: write how many go on one");
                 continue;

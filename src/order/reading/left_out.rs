@@ -21,6 +21,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             }
             Some(What::Was) => ahead(line, at, false),
             Some(What::Instead) => until_now(line, at),
+            Some(What::Polite) if says_now(line, at) => until_now(line, at),
             Some(What::Filler) => from_one_to_another(line, at),
             Some(What::Excluded) if !before(line, at) => line.not(at, "what is not wanted?"),
             _ => {}
@@ -36,6 +37,11 @@ fn unknown_behind(line: &Line, at: usize, text: &str, unknown: &[Piece]) -> bool
     let next = unknown.iter().map(|piece| piece.span.start).filter(|start| *start >= end).min();
     let gap = next.and_then(|start| text.get(end..start));
     gap.is_some_and(|gap| gap.chars().all(|c| c == ' '))
+}
+
+/// `specified HDG, now zinc plated`.
+fn says_now(line: &Line, at: usize) -> bool {
+    line.items.get(at).is_some_and(|item| matches!(lower(&item.text).as_str(), "now" | "jetzt"))
 }
 
 /// What asks for a finish.

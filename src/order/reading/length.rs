@@ -23,6 +23,14 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let first = plain(at).filter(|_| is_st || !chain.inside_a_run(at))?;
     let first_mm = lexicon::over(chain, first.end, Word::Length("mm"));
     let second_at = cross(chain, first_mm)?;
+    // `8 x 1-1/2`, `10 x 3/4`: the number of a screw and its length in inches.
+    if let Some(fraction) = number::mixed(chain, second_at).or_else(|| number::fraction(chain, second_at)) {
+        let end = over_inch(chain, fraction.end);
+        let is_alone = !chain.inside_a_run(end) && !chain.sign(end, DASHES) && cross(chain, end).is_none();
+        let is_number = first.whole().is_some_and(|number| (5..=24).contains(&number));
+        return (is_alone && is_number && first_mm == first.end)
+            .then(|| vec![(end, What::Pair { first: first.text, second: fraction.text, is_mm: false })]);
+    }
     let second = plain(second_at)?;
     let end = lexicon::over(chain, second.end, Word::Length("mm"));
     let is_more = cross(chain, end).is_some_and(|behind| chain.digits(behind).is_some());
@@ -39,6 +47,21 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let is_mm = first_mm != first.end || end != second.end;
     one(end, What::Pair { first: first.text, second: second.text, is_mm })
+}
+
+/// `17 x 30 x 3`: hole, outside and thickness of a washer.
+pub fn triple(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let plain = |at: usize| number::decimal(chain, at).filter(|number| number.grouped.is_none());
+    let first = plain(at).filter(|_| !chain.inside_a_run(at))?;
+    let outside = plain(cross(chain, first.end)?)?;
+    let thickness = plain(cross(chain, outside.end)?)?;
+    let end = lexicon::over(chain, thickness.end, Word::Length("mm"));
+    let is_washer = first.value < outside.value && thickness.value < first.value / 2.0;
+    let is_alone = !chain.inside_a_run(end)
+        && (end != thickness.end || !is_measured(chain, end))
+        && !chain.sign(end, &["/", "-", "\"", "″"])
+        && cross(chain, end).is_none();
+    (is_washer && is_alone).then(|| vec![(end, What::Washer(first.text))])
 }
 
 /// `ST4.2 x 16`, `ST 4.2`: the size of a tapping screw by ISO 1478, in millimetres.
@@ -253,8 +276,16 @@ pub(super) fn is_measured(chain: &Chain<'_>, at: usize) -> bool {
     };
     let found =
         lexicon::find(chain, at, unit).map(|(end, ())| end).or_else(|| lexicon::over_years(chain, at));
-    found.is_some_and(|end| !chain.inside_a_run(end)) && !lexicon::begins_a_name(chain, at)
+    found.is_some_and(|end| !chain.inside_a_run(end))
+        && !lexicon::begins_a_name(chain, at)
+        && !is_thickness(chain, at)
         || chain.sign(at, &["°", "%"])
+}
+
+/// Whether a letter of a drawing stands here, and no tonnes: `ID 17 t 3`.
+pub(super) fn is_thickness(chain: &Chain<'_>, at: usize) -> bool {
+    let behind = chain.after(at);
+    chain.word(at) == Some("t") && !chain.glued(at) && chain.digits(behind).is_some() && !chain.glued(behind)
 }
 
 /// Figures that a comma groups by three are taken up to the comma: what follows it is another piece.

@@ -18,7 +18,9 @@ use words::WORDS;
 
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use kinds::{KINDS, PART_STANDARDS};
-pub use words::{BARE, HEIGHT, HOURS, IN_SERVICE, NOT_IN_AIR, OTHER_COAT, SAYS_NOTHING, THREAD_LENGTH};
+pub use words::{
+    ANY_ZINC, BARE, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, NOT_IN_AIR, OTHER_COAT, SAYS_NOTHING, THREAD_LENGTH,
+};
 
 /// What a word or a phrase means.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -253,8 +255,42 @@ pub const AWAY: &[&str] = &[
     "landesinneren",
 ];
 
+/// Beside the letter that a part is marked with.
+pub const MARKED: &[&str] = &[
+    "marked",
+    "mark",
+    "marking",
+    "stamped",
+    "stamp",
+    "gekennzeichnet",
+    "kennzeichen",
+    "kennzeichnung",
+    "markiert",
+];
+
+/// In front of the hours in which a bake has to begin.
+pub const SOON: &[&str] = &["within", "innerhalb", "binnen"];
+
+/// So many orders of the same size.
+pub const LOTS: &[&str] = &[
+    "lot",
+    "lots",
+    "batch",
+    "batches",
+    "delivery",
+    "deliveries",
+    "shipments",
+    "releases",
+    "lose",
+    "chargen",
+    "lieferungen",
+];
+
 /// In front of what has been done before a bake.
 pub const PAST: &[&str] = &["after", "nach"];
+
+/// Codes of a chromate, of what seals it and of what is on top, behind the thickness of plated zinc.
+pub const CHROMATES: &[&str] = &["an", "at", "bt", "ct", "dt", "et", "ft", "bn", "cn", "dn", "cr", "t"];
 
 /// Nouns of which a word in front makes another part.
 pub const NOUNS: &[&str] = &["bolt", "screw", "schraube", "nut", "washer", "pin"];
@@ -307,7 +343,8 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
         "half", "aisi", "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv",
         "v", "vi", "i", "s", "z",
     ];
-    let others = letters.iter().chain(DUE).chain(ON).chain(AWAY).chain(PAST);
+    let others = letters.iter().chain(DUE).chain(ON).chain(AWAY).chain(PAST).chain(MARKED).chain(SOON);
+    let others = others.chain(LOTS).chain(CHROMATES);
     of_phrases.chain(others.map(|word| (*word).to_owned())).collect()
 });
 

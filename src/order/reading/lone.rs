@@ -9,6 +9,7 @@ use super::steels::B695;
 use super::what::What;
 use crate::part::Kind;
 use crate::process::Process;
+use crate::quantity::Length;
 
 /// A number that belongs to the word beside it that nobody knows or uses counts nothing: a product with its
 /// number, a unit that is not known.
@@ -58,8 +59,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         && line.draft.get("quantity").is_none()
         && *number > 0
         && !is_analysis(line, *at, *number)
-        && !is_class_of_b695(line, *at, *number)
-        && !is_thickness(line, *at, *number)
+        && !may_be_of_the_coat(line, *at, *number)
         && !may_be_something_else(line, scopes, *at, *number)
     {
         line.fill(*at, "quantity", &number.to_string(), "the quantity");
@@ -79,32 +79,66 @@ pub(super) fn is_analysis(line: &mut Line, at: usize, number: u64) -> bool {
     is_one
 }
 
-/// `mech galv 50`: pieces, or a class of ASTM B695; the line is asked which.
-fn is_class_of_b695(line: &mut Line, at: usize, number: u64) -> bool {
-    let mechanical = line.before(at).and_then(|before| line.what(before)).is_some_and(|what| {
-        matches!(what, What::Process(Process::Mechanical, _) | What::Coat("b695" | "barrel"))
-    });
-    let is_one = mechanical && u32::try_from(number).is_ok_and(|number| B695.contains(&number));
-    if is_one {
-        line.not(
-            at,
-            format!("{number} pieces, or class {number} of ASTM B695: write {number} pcs or class {number}"),
-        );
-    }
-    is_one
+/// What a number beside a word for a coat says of the coat: a class of ASTM B695, or µm.
+fn of_coat(line: &Line, at: usize, number: u64) -> Option<What> {
+    let class = u32::try_from(number).ok()?;
+    let beside = |place: Option<usize>| {
+        let what = line.what(place?)?;
+        match what {
+            What::Process(Process::Mechanical, _) | What::Coat("b695" | "barrel") => {
+                B695.contains(&class).then_some(What::Class(class))
+            }
+            What::Process(Process::Electroplated, _) => {
+                matches!(class, 3 | 5 | 8 | 12 | 25).then_some(What::Thickness(um(class), false))
+            }
+            What::Process(Process::HotDip, _) | What::Coat(_) => {
+                (40..100).contains(&class).then_some(What::Thickness(um(class), false))
+            }
+            _ => None,
+        }
+    };
+    beside(line.before(at)).or_else(|| beside(line.behind(at)).filter(|what| matches!(what, What::Class(_))))
 }
 
-/// `HDG 40`: pieces, or a thickness in µm; the line is asked which.
-fn is_thickness(line: &mut Line, at: usize, number: u64) -> bool {
-    let is_dipped = line
-        .before(at)
-        .and_then(|before| line.what(before))
-        .is_some_and(|what| matches!(what, What::Process(Process::HotDip, _) | What::Coat(_)));
-    let is_one = is_dipped && (40..100).contains(&number);
-    if is_one {
-        line.not(at, format!("{number} pieces, or a coat of {number} µm: write {number} pcs or {number} µm"));
+fn um(number: u32) -> Length {
+    Length::from_um(f64::from(number))
+}
+
+/// `mech galv 55, 400 pcs`, `Zn 8, 500 pcs`: where the pieces are counted elsewhere, the number beside the word for
+/// a coat is of the coat.
+pub(super) fn beside_a_coat(line: &mut Line) {
+    /// Classes that nobody orders so many pieces of.
+    const SURE: [u64; 2] = [55, 65];
+    let numbers = line.free(|what| match what {
+        What::Bare(Some(number)) => Some(*number),
+        _ => None,
+    });
+    let is_counted = line.draft.get("quantity").is_some();
+    for (at, number) in numbers.iter().copied() {
+        let others = is_counted || numbers.iter().any(|(other, pieces)| *other != at && *pieces >= 100);
+        let counts_a_part =
+            line.behind(at).is_some_and(|next| matches!(line.what(next), Some(What::Part(_))));
+        let what = of_coat(line, at, number).filter(|_| !counts_a_part);
+        let is_sure = |what: &What| others || matches!(what, What::Class(_)) && SURE.contains(&number);
+        if let (Some(what), Some(item)) = (what.filter(is_sure), line.item(at)) {
+            item.what = what;
+        }
     }
-    is_one
+}
+
+/// `HDG 40`, `mech galv 50`: pieces, or a number of the coat; the line is asked which.
+pub(super) fn may_be_of_the_coat(line: &mut Line, at: usize, number: u64) -> bool {
+    let what = of_coat(line, at, number);
+    match &what {
+        Some(What::Class(_)) => line.not(
+            at,
+            format!("{number} pieces, or class {number} of ASTM B695: write {number} pcs or class {number}"),
+        ),
+        Some(_) => line
+            .not(at, format!("{number} pieces, or a coat of {number} µm: write {number} pcs or {number} µm")),
+        None => {}
+    }
+    what.is_some()
 }
 
 /// Whether a number in its place can be a year, a class, a grade, years, or a thickness.

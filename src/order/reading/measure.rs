@@ -1,6 +1,7 @@
 //! Numbers with what they measure: years, hardness, temperature, thickness, weight.
 
 use super::count::count;
+use super::length::{self, is_measured};
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
 use super::token::Chain;
@@ -16,6 +17,12 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let end = chain.over(end, &["-", "+"]);
         lexicon::over_years(chain, end).filter(|end| !chain.inside_a_run(*end))
     };
+    // `240 months`: of a life; fewer are the time of a delivery.
+    let months = matches!(chain.word(number.end), Some("months" | "month" | "monate" | "monaten"));
+    if let Some(all) = number.whole().filter(|all| months && *all >= 24 && all.is_multiple_of(12)) {
+        let end = chain.after(number.end);
+        return (!chain.inside_a_run(end)).then(|| vec![(end, What::Years(format!("{} years", all / 12)))]);
+    }
     if let Some(end) = unit(number.end) {
         return match number.two_meanings() {
             Some((one_way, other)) => one(
@@ -48,6 +55,9 @@ fn in_words(chain: &Chain<'_>, at: usize) -> Option<Number> {
 
 /// `36 HRC`, `HRC 33-39`, `200HV`, `1200 MPa`, `min 150 ksi`: of a range, the hardest end.
 pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    if let Some(found) = without_scale(chain, at) {
+        return Some(found);
+    }
     let least = lexicon::over(chain, at, Word::Least);
     let scale = |at: usize| {
         lexicon::find(chain, at, |word| match word {
@@ -90,6 +100,42 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             _ => What::Hardness(format!("{hardest} {scale}"), note),
         },
     )
+}
+
+/// `Rm 1000`, `strength 800`: MPa; `hardness 39`: of which scale?
+fn without_scale(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let word = chain.word(at)?;
+    let is_hardness = matches!(word, "hardness" | "härte");
+    let named = match word {
+        "rm" | "uts" | "zugfestigkeit" | "strength" | "tensile" => {
+            let behind = chain.after(at);
+            if word == "tensile" && chain.word(behind) == Some("strength") {
+                chain.after(behind)
+            } else {
+                behind
+            }
+        }
+        _ if is_hardness => chain.after(at),
+        _ => return None,
+    };
+    let from = lexicon::over(chain, lexicon::over(chain, named, Word::Least), Word::Filler);
+    let from = chain.over(lexicon::over(chain, chain.over(from, &[":", "="]), Word::Least), &[".", ":", "="]);
+    let (end, (softest, hardest)) = range(chain, from)?;
+    let is_alone = !chain.inside_a_run(end)
+        && !is_measured(chain, end)
+        && !chain.sign(end, &["-", "/", "\"", "%"])
+        && lexicon::find(chain, end, |word| matches!(word, Word::Length(_)).then_some(())).is_none();
+    if !is_alone {
+        return None;
+    }
+    let shown = softest.map_or(hardest.to_string(), |softest| format!("{softest} to {hardest}"));
+    let what = match is_hardness {
+        true if hardest <= 68.0 => What::Not(format!("{shown} HRC? Write the scale of the hardness").into()),
+        true => What::Not(format!("{shown} HV or {shown} HB? Write the scale of the hardness").into()),
+        false if (300.0..=2000.0).contains(&hardest) => What::Hardness(format!("{hardest} MPa"), None),
+        false => What::Not(format!("{shown} MPa or {shown} ksi? Write the unit of the strength").into()),
+    };
+    one(end, what)
 }
 
 /// `150,000 psi`, `150 000 psi`: a tensile strength, in thousands of them.
@@ -174,7 +220,7 @@ pub fn allowance(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if from == at {
         // `.020 OT`, `.022 in oversize`.
         let (end, text) = room(chain, at).filter(|_| !chain.inside_a_run(at))?;
-        let behind = lexicon::over(chain, end, Word::Overtapped);
+        let behind = over_over(chain, end);
         return (behind != end && !chain.inside_a_run(behind)).then(|| vec![(behind, What::Allowance(text))]);
     }
     from = chain
@@ -183,12 +229,24 @@ pub fn allowance(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, What::Allowance(text))
 }
 
-/// `tapped .022 oversize`.
+/// `tapped .022 oversize`, `tapped 0.5 mm over`, `tapped + .020`.
 fn tapped_between(chain: &Chain<'_>, at: usize) -> Option<Found> {
     chain.word(at).filter(|word| matches!(*word, "tapped" | "tap"))?;
-    let (end, text) = room(chain, chain.over(chain.after(at), &["+"]))?;
-    let behind = lexicon::over(chain, end, Word::Overtapped);
-    (behind != end).then(|| vec![(behind, What::Allowance(text))])
+    let marked = chain.over(lexicon::over(chain, chain.after(at), Word::Filler), &["+"]);
+    let Some((end, text)) = room(chain, marked) else {
+        // `tapped 0.5 over`.
+        let number = number::decimal(chain, marked).filter(|number| number.value < 1.0)?;
+        let behind = over_over(chain, number.end);
+        let why = format!("{0} mm or {0} in? Write the unit", number.text);
+        return (behind != number.end).then(|| vec![(behind, What::Not(why.into()))]);
+    };
+    (!chain.inside_a_run(end)).then(|| vec![(over_over(chain, end), What::Allowance(text))])
+}
+
+/// The place behind the word for a nut tapped over; `over` alone says so behind a measure as small as that.
+fn over_over(chain: &Chain<'_>, at: usize) -> usize {
+    let behind = lexicon::over(chain, at, Word::Overtapped);
+    if behind == at && chain.word(at) == Some("over") { chain.after(at) } else { behind }
 }
 
 /// A length that may be an allowance: small numbers without a unit are inches.
@@ -202,6 +260,12 @@ fn room(chain: &Chain<'_>, from: usize) -> Option<(usize, String)> {
         _ => None,
     });
     let mark = chain.over(number.end, &["\"", "″"]);
+    // No nut is tapped over by more.
+    if matches!(unit, Some((_, "mm"))) && number.value > 3.0
+        || !matches!(unit, Some((_, "mm" | "µm" | "mil"))) && number.value > 0.12
+    {
+        return None;
+    }
     let (end, unit) = match unit {
         Some(unit) => unit,
         None if mark != number.end || number.value < 0.1 => (mark, "in"),
@@ -212,6 +276,9 @@ fn room(chain: &Chain<'_>, from: usize) -> Option<(usize, String)> {
 
 /// A number with a unit that no field takes: `120 lb`.
 pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    if let Some(found) = in_all(chain, at) {
+        return Some(found);
+    }
     let number = number::spaced(chain, at).filter(|number| measured(chain, number.end).is_some());
     let number = number.or_else(|| number::number(chain, at))?;
     let (mut end, why) = measured(chain, number.end)?;
@@ -234,8 +301,21 @@ pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, What::Not(why))
 }
 
+/// `100 m Gewindestange`: so many metres of it are no length of one.
+fn in_all(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number =
+        number::decimal(chain, at).filter(|number| number.value > 20.0 && number.whole().is_some())?;
+    let metres = |word: &str| matches!(word, "m" | "metres" | "meters" | "meter" | "metre" | "lfm" | "lfdm");
+    let end = chain.after(number.end);
+    let is_unit =
+        chain.word(number.end).is_some_and(metres) && chain.get(number.end).is_some_and(|it| it.text != "M");
+    (is_unit && !chain.inside_a_run(end) && chain.digits(end).is_none()).then(|| {
+        vec![(end, What::Not("so many metres in all: write the pieces, and the length of one".into()))]
+    })
+}
+
 fn measured(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
-    if chain.sign(at, &["%", "#"]) && chain.glued(at) {
+    if chain.sign(at, &["%"]) && chain.glued(at) {
         return Some((chain.after(at), "not judged"));
     }
     lexicon::find(chain, chain.over(at, &["-"]), |word| match word {
@@ -266,6 +346,14 @@ pub fn weight(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 fn mass(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
     if lexicon::begins_a_name(chain, at) {
+        return None;
+    }
+    // `250#`: pounds; `2 #8` counts what has a number.
+    let behind = chain.after(at);
+    if chain.sign(at, &["#"]) && (chain.digits(behind).is_none() || !chain.glued(behind)) {
+        return Some((behind, "lb"));
+    }
+    if length::is_thickness(chain, at) {
         return None;
     }
     lexicon::find(chain, at, |word| match word {

@@ -1,11 +1,11 @@
 //! Measures whose word says what they are: a diameter, a length, a pitch, a width that no field takes.
 
+use super::diameter::of_diameter;
 use super::length::{self, UNIT_OF_THREAD, cross, is_measured, measure};
 use super::lexicon::{self, DUE, ON, THREAD_LENGTH, Word};
 use super::measure::hardness;
 use super::number::{self, Number};
 use super::steel;
-use super::threads::of_diameter;
 use super::token::Chain;
 use super::what::{Found, What, Written, one};
 

@@ -58,6 +58,10 @@ pub fn decimal(chain: &Chain<'_>, at: usize) -> Option<Number> {
         let Some(mark) = chain.get(end).filter(|mark| matches!(mark.text, "." | "," | "'" | "’")) else {
             break;
         };
+        // `F436-1,7/8`: a fraction in a cell of its own.
+        if mark.text == "," && fraction(chain, behind).is_some() {
+            break;
+        }
         text.push_str(mark.text);
         text.push_str(more);
         end = chain.after(behind);

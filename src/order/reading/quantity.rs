@@ -2,10 +2,12 @@
 
 use std::ops::Range;
 
+use super::grouped::{self, Grouped};
 use super::items::Line;
-use super::lexicon::{OWN_A_NUMBER, SAYS_NOTHING};
+use super::lexicon::SAYS_NOTHING;
 use super::lone;
 use super::part::{Family, Scope, Scopes};
+use super::per_part::{self, MOST};
 use super::what::{Counted, SteelWord, What};
 use crate::part::{self, Kind};
 use crate::quantity::letters::lower;
@@ -13,8 +15,6 @@ use crate::quantity::{Length, number};
 use crate::steel::Grade;
 use crate::thread::Designation;
 
-/// The most nuts or washers that one bolt has here.
-pub(super) const MOST: u64 = 8;
 /// The greatest class of nuts.
 const GREATEST_CLASS: u64 = 12;
 
@@ -24,7 +24,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
         What::Count(counted) => Some(counted.clone()),
         _ => None,
     });
-    let counts = per_part(line, scopes, counts);
+    let counts = per_part::settle(line, scopes, counts);
     let (own, beside): (Vec<_>, Vec<_>) =
         counts.into_iter().partition(|(at, counted)| counted.sets || scopes.beside(*at) == Scope::Part);
     let mut sets = false;
@@ -36,6 +36,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
     lone::owned(line, text, unknown);
     item_number(line, text);
     leading_number(line, scopes);
+    lone::beside_a_coat(line);
     for (at, counted) in beside {
         if counted.negative {
             line.not(at, "pieces are counted in whole numbers from 1");
@@ -73,42 +74,6 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
         line.draft.set("nut", "standard");
         line.note("nut", "a set is a bolt with its nut");
     }
-}
-
-/// `2 nos nuts per bolt`, and `1 ea nut, 200 sets`: so many of what comes with one part.
-fn per_part(line: &mut Line, scopes: &Scopes, counts: Vec<(usize, Counted)>) -> Vec<(usize, Counted)> {
-    let counts_the_order = counts.iter().any(|(_, counted)| counted.sets || counted.pieces > MOST);
-    let mate = |line: &Line, at: usize| {
-        let mut name = at + 1;
-        while matches!(line.what(name), Some(What::Steel(_) | What::Part(_)))
-            && !scopes.is_of_nut(line, name)
-            && !scopes.is_of_washer(line, name)
-        {
-            name += 1;
-        }
-        let (is_nut, is_washer) = (scopes.is_of_nut(line, name), scopes.is_of_washer(line, name));
-        while scopes.is_of_nut(line, name) || scopes.is_of_washer(line, name) {
-            name += 1;
-        }
-        let per = line.items.get(name).map(|item| lower(&item.text));
-        let is_per = per.is_some_and(|per| {
-            matches!(per.as_str(), "per" | "pro" | "je" | "each" | "to each" | "for each")
-        });
-        let of = line.what(name + 1).is_some_and(|what| matches!(what, What::Part(_)));
-        match () {
-            () if is_nut && (is_per && of || counts_the_order) => Some("nuts"),
-            () if is_washer && (is_per && of || counts_the_order) => Some("washers"),
-            () => None,
-        }
-    };
-    let mut left = Vec::new();
-    for (at, counted) in counts {
-        match mate(line, at).filter(|_| !counted.sets && (1..=MOST).contains(&counted.pieces)) {
-            Some(field) => line.fill(at, field, &counted.pieces.to_string(), "the number"),
-            None => left.push((at, counted)),
-        }
-    }
-    left
 }
 
 /// The lot by its mass, where the mass of one piece is known: about so many pieces.
@@ -168,86 +133,16 @@ fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
         line.fill(at, "quantity", &format!("-{}", counted.pieces), "the quantity");
         return;
     }
-    if let Some((first, rest)) = counted.spaced.filter(|(_, rest)| *rest >= 100) {
-        let before = line.before(at);
-        let is_nut = |place: usize| {
-            scopes.nut.contains(&place) || scopes.family == Family::Nut && scopes.names.contains(&place)
-        };
-        let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
-        let nut_class =
-            Grade::read(&format!("nut class {first}")).ok().filter(|_| line.draft.get(field).is_none());
-        let two = |line: &mut Line, other: &str| {
-            let why = format!(
-                "it could be {} pieces, or {other} and {rest} pieces: write {} pcs or put a comma between",
-                counted.pieces, counted.pieces
-            );
-            line.not(at, why);
-        };
-        use crate::process::Process;
-        match (before.map(|before| (before, line.what(before))), nut_class) {
-            (Some((_, Some(What::Process(Process::Mechanical, _)))), _)
-                if super::steels::B695.contains(&first) =>
-            {
-                return two(line, &format!("class {first}"));
-            }
-            (Some((_, Some(What::Process(Process::Electroplated, _)))), _)
-                if matches!(first, 5 | 8 | 12 | 25) =>
-            {
-                return two(line, &format!("a coat of {first} µm"));
-            }
-            (Some((_, Some(What::Process(Process::HotDip, _)))), _) if (20..=150).contains(&first) => {
-                return two(line, &format!("a coat of {first} µm"));
-            }
-            (Some((_, Some(What::Steel(SteelWord::Grade(grade))))), _)
-                if first <= 3 && HAVE_TYPES.contains(&grade.key()) =>
-            {
-                return two(line, &format!("type {first}"));
-            }
-            (
-                Some((before, Some(what @ (What::Coat(_) | What::Other(_) | What::Not(_) | What::Filler)))),
-                _,
-            ) if (3..=150).contains(&first)
-                && (*what != What::Filler
-                    || line
-                        .items
-                        .get(before)
-                        .is_some_and(|item| OWN_A_NUMBER.contains(&lower(&item.text).as_str()))) =>
-            {
-                let word = line.items.get(before).map(|item| item.text.clone()).unwrap_or_default();
-                return two(line, &format!("“{word} {first}”"));
-            }
-            (Some((_, Some(What::Category(_) | What::Place(_)))), _) if first <= 100 => {
-                return two(line, &format!("{first} years"));
-            }
-            (Some((before, _)), Some(class)) if is_nut(before) => {
-                line.fill(at, field, class.key(), "the nut");
-                line.fill(at, "quantity", &rest.to_string(), "the quantity");
-                return;
-            }
-            (Some((_, Some(What::Thread(_)))), Some(_)) if scopes.family == Family::Nut => {
-                return two(line, &format!("class {first}"));
-            }
-            (Some((_, Some(What::Thread(_)))), _)
-                if scopes.family == Family::Bolt && line.draft.get("length").is_none() =>
-            {
-                return two(line, &format!("a length of {first}"));
-            }
-            (Some((before, _)), _)
-                if scopes.names.contains(&before)
-                    && line.draft.get("steel").is_none()
-                    && matches!(first, 2 | 5 | 8)
-                    && scopes.family == Family::Bolt =>
-            {
-                return two(line, &format!("grade {first}"));
-            }
-            _ => {}
+    match grouped::read(line, scopes, at, counted) {
+        Grouped::One => line.fill(at, "quantity", &counted.pieces.to_string(), "the quantity"),
+        Grouped::Either(why) => line.not(at, why),
+        Grouped::NutClass(class, pieces) => {
+            let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
+            line.fill(at, field, class, "the nut");
+            line.fill(at, "quantity", &pieces.to_string(), "the quantity");
         }
     }
-    line.fill(at, "quantity", &counted.pieces.to_string(), "the quantity");
 }
-
-/// Steels whose documents have types: `A325 type 3`.
-const HAVE_TYPES: &[&str] = &["a325", "a325m", "a490", "a490m", "f436", "f1852", "f2280"];
 
 /// `1. M20x80`, `2) M20x80`: a number that counts the items of a list, at the head of the line.
 fn item_number(line: &mut Line, text: &str) {
@@ -257,9 +152,14 @@ fn item_number(line: &mut Line, text: &str) {
         .first()
         .is_some_and(|span| text.get(..span.start).is_some_and(|head| head.trim().is_empty()));
     let behind = first.spans.last().and_then(|span| text.get(span.end..)).unwrap_or_default();
+    let numbers = line.free(|what| matches!(what, What::Bare(Some(_))).then_some(()));
+    // `10|HEX BOLT|M20x100|HDG|100`: in a cell of its own, where the pieces stand elsewhere.
+    let is_cell = behind.starts_with([';', '|', '\t'])
+        && (line.draft.get("quantity").is_some() || numbers.len() > 1)
+        && line.items.last().is_some_and(|last| last.stretch > 1);
     if is_head
         && matches!(first.what, What::Bare(Some(_)))
-        && (behind.starts_with(')') || behind.starts_with(". "))
+        && (behind.starts_with(')') || behind.starts_with(". ") || is_cell)
     {
         line.not(0, "it numbers the item");
     }
@@ -300,7 +200,19 @@ fn leading_number(line: &mut Line, scopes: &Scopes) {
                         | What::PartStandard(_)
                 )
             });
-        if !(first && counts && number > 0) || scopes.beside(at) != Scope::Part {
+        // `HDG 200 bolts, 200 nuts`: right in front of the part's own noun.
+        // Behind a size or inside a name it may be a length.
+        let before = line.before(at);
+        let is_sized = line.draft.get("thread").is_some()
+            && (line.draft.get("length").is_some() || scopes.family != Family::Bolt)
+            && before.is_none_or(|before| {
+                !scopes.names.contains(&before) && !matches!(line.what(before), Some(What::Thread(_)))
+            });
+        let is_of_name = is_sized
+            && scopes.names.contains(&(at + 1))
+            && number > GREATEST_CLASS
+            && !lone::may_be_of_the_coat(line, at, number);
+        if !((first || is_of_name) && counts && number > 0) || scopes.beside(at) != Scope::Part {
             continue;
         }
         if lone::is_analysis(line, at, number) {

@@ -7,8 +7,8 @@ use super::rule;
 use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
-    Became, Piece, Reading, bake, coat, either, ends, left_out, lexicon, part, place, qualified, quantity,
-    second, steels, threads,
+    Became, Piece, Reading, bake, coat, either, ends, left_out, lexicon, part, per_part, place, qualified,
+    quantity, second, steels, threads,
 };
 use crate::calculator::Draft;
 use crate::sorting::sort_by_key;
@@ -17,6 +17,7 @@ use crate::sorting::sort_by_key;
 pub(super) fn settle(text: &str) -> Reading {
     let scanned = scan(text);
     let mut line = Line { items: scanned.items, draft: Draft::default(), notes: Vec::new() };
+    per_part::behind_a_cross(&mut line);
     left_out::settle(&mut line, text, &scanned.unknown);
     either::settle(&mut line);
     second::settle(&mut line);
@@ -81,6 +82,12 @@ fn whole_names(text: &str, pieces: &mut Vec<Piece>) {
 /// What needs no neighbour, and what nobody took.
 fn the_rest(line: &mut Line) {
     for at in 0..line.items.len() {
+        let is_noun = |place: Option<usize>| {
+            place.is_some_and(|place| {
+                matches!(line.what(place), Some(What::Part(_) | What::Steel(_) | What::Class(_)))
+            })
+        };
+        let joins = is_noun(line.before(at)) && is_noun(line.behind(at));
         let Some(item) = line.item(at).filter(|item| item.is_free()) else { continue };
         match item.what.clone() {
             What::Yes(field) => line.fill(at, field, "yes", ""),
@@ -88,6 +95,9 @@ fn the_rest(line: &mut Line) {
             What::Not(why) => item.not(why),
             // `12 L anchor`: a letter that measures nothing is no filler.
             What::Filler if item.text.eq_ignore_ascii_case("l") => item.not(""),
+            What::With(_) if item.text == "U" && !joins => {
+                item.not("if it marks bolts that are cut under (ISO 10684): write 6az")
+            }
             What::Filler | What::With(_) | What::Or => item.became = Some(Became::Binds),
             What::Bare(Some(number)) if number > 0 => {
                 item.not(format!("a number by itself: write {number} pcs if it counts them"))

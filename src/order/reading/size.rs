@@ -218,6 +218,17 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
     // such a one; so does a dash with a unit behind it.
     // `5-4UN` is a thread, if none that is known here.
     let is_named = has_pitch && series.is_some() && size.value <= 12.0;
+    // `1"-14 x 4`, `1-14 x 4`: so is what touches its dash on both sides and has a length behind it.
+    let is_pitch =
+        text.rsplit_once('-').and_then(|(_, pitch)| pitch.parse::<f64>().ok()).is_some_and(|per| per >= 4.0);
+    let is_joined = has_pitch
+        && is_pitch
+        && (0.06..=4.0).contains(&size.value)
+        && text_is_one(chain, at, size)
+        && chain.glued(mark)
+        && chain.glued(dash)
+        && (mark != size.end || cross(chain, end).is_some_and(|length| chain.digits(length).is_some()));
+    let is_named = is_named || is_joined;
     let is_sure = (size.is_fraction && text_is_one(chain, at, size) || is_named) && !is_measured(chain, end);
     let text = match &read {
         Ok(designation) if is_sure || !is_measured(chain, end) => designation.to_string(),
@@ -380,7 +391,7 @@ pub fn undercut(chain: &Chain<'_>, at: usize) -> Option<Found> {
             token.sort == Sort::Break
                 || token.sort == Sort::Digits && !chain.glued(at)
                 || matches!(token.text, "-" | ")" | "." | "/")
-                || token.lower == "tzn"
+                || matches!(token.lower.as_str(), "tzn" | "mit" | "with")
         })
     };
     let is_dipped = token.is_some_and(|token| {
@@ -393,19 +404,56 @@ pub fn undercut(chain: &Chain<'_>, at: usize) -> Option<Found> {
         || token
             .is_some_and(|token| token.sort == Sort::Digits || matches!(token.text, "-" | "," | "(" | "/"));
     let class = ToleranceClass::read("6az")?;
-    let is_mark = is_class && !is_part || is_behind && is_end(end);
+    let is_mark = is_class && (!is_part || chain.inside_a_run(at)) || is_behind && is_end(end);
     (is_mark && !chain.inside_a_run(end) && (is_class || !chain.inside_a_run(at)))
         .then(|| vec![(end, What::ThreadClass(class))])
 }
 
-/// `8 Z`: the mark of nuts that are tapped over to 6AZ (ISO 10684).
+/// `8 Z`, `8X`: the class of a nut and the mark of its thread, tapped over to 6AZ or 6AX (ISO 10684).
 pub fn tapped_mark(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    chain.get(at).filter(|token| token.text == "Z" && !chain.inside_a_run(at))?;
+    let number = chain.digits(at).filter(|class| matches!(*class, "5" | "6" | "8" | "10" | "12"))?;
+    let mark = chain.after(at);
+    let (end, class) = letter_mark(chain, mark).filter(|(_, class)| !class.is_bolt())?;
+    let is_dotted = chain.before(at).is_some_and(|mark| chain.sign(mark, &["."]) && chain.glued(mark));
+    (!is_dotted).then(|| {
+        vec![(mark, What::Class(number.parse().unwrap_or_default())), (end, What::ThreadClass(class))]
+    })
+}
+
+/// `U marked`, `marked Z`, `mark: X`: the letter of a thread that makes room for the kettle's coat (ISO 10684).
+pub fn marked(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let is_word = |at: usize| chain.word(at).is_some_and(|word| lexicon::MARKED.contains(&word));
+    if is_word(at) {
+        let from = chain.over(chain.after(at), &[":", "=", "-", "“", "\""]);
+        let from =
+            if matches!(chain.word(from), Some("with" | "mit" | "as")) { chain.after(from) } else { from };
+        let from = chain.over(from, &["“", "\"", "'"]);
+        let (end, class) = letter_mark(chain, from)?;
+        return one(chain.over(end, &["”", "\"", "'"]), What::ThreadClass(class));
+    }
+    let (end, class) = letter_mark(chain, at)?;
+    let behind = chain.over(chain.over(end, &["”", "\"", "'"]), &["-", "–"]);
+    // `class 8 Z`.
+    let is_class = chain.before(at).is_some_and(|before| {
+        matches!(chain.digits(before), Some("5" | "6" | "8" | "10" | "12"))
+            && !chain.before(before).is_some_and(|mark| chain.sign(mark, &["."]) && chain.glued(mark))
+    });
+    let end = match is_word(behind) {
+        true => chain.after(behind),
+        false if is_class && !class.is_bolt() => end,
+        false => return None,
+    };
+    (!chain.inside_a_run(at)).then(|| vec![(end, What::ThreadClass(class))])
+}
+
+/// The capital letter of a thread that makes room for the kettle's coat, and its class.
+fn letter_mark(chain: &Chain<'_>, at: usize) -> Option<(usize, ToleranceClass)> {
+    let class = match chain.get(at)?.text {
+        "U" => "6az",
+        "Z" => "6AZ",
+        "X" => "6AX",
+        _ => return None,
+    };
     let end = chain.after(at);
-    let class = chain
-        .before(at)
-        .filter(|before| matches!(chain.digits(*before), Some("8" | "10" | "5" | "6" | "12")))?;
-    let is_dotted = chain.before(class).is_some_and(|mark| chain.sign(mark, &["."]) && chain.glued(mark));
-    let class = ToleranceClass::read("6AZ")?;
-    (!is_dotted && !chain.inside_a_run(end)).then(|| vec![(end, What::ThreadClass(class))])
+    (!chain.inside_a_run(end)).then(|| ToleranceClass::read(class)).flatten().map(|class| (end, class))
 }

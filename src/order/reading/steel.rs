@@ -272,8 +272,15 @@ fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
         text = format!("{text} {inner}");
     } else if let Some((behind, code)) = grade_code(chain, chain.over(grade_from, &["-", "/"]), named, &text)
     {
-        end = behind;
-        text = format!("{text} {code}");
+        // `A325 DH`: a bolt's steel that has no grades, and that of its nut.
+        let both = format!("{text} {code}");
+        let are_two = !named
+            && matches!(read(&both), SteelWord::Unknown(_))
+            && matches!(read(&text), SteelWord::Grade(_))
+            && !chain.glued(chain.over(grade_from, &["-", "/"]));
+        if !are_two {
+            (end, text) = (behind, both);
+        }
     }
     // `A325T`: threaded to the head; `A325TC`: twist-off.
     let mark = chain.word(end).filter(|word| matches!(*word, "t" | "tc") && chain.glued(end));
@@ -323,7 +330,7 @@ fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let mut found = vec![(end, What::Steel(read(&text)))];
     // `A325-1`: of type 1.
     let kind = chain.after(end);
-    if matches!(grade, "a325" | "a325m" | "a490" | "a490m" | "a449")
+    if matches!(grade, "a325" | "a325m" | "a490" | "a490m" | "a449" | "f436")
         && chain.sign(end, &["-"])
         && chain.glued(kind)
     {

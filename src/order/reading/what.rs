@@ -30,6 +30,8 @@ pub enum What {
         /// Whether a unit says that they are millimetres.
         is_mm: bool,
     },
+    /// Hole, outside and thickness of a washer: the hole, in millimetres.
+    Washer(String),
     /// A length, as a field takes it.
     Length(String),
     /// The pitch of a thread, or its threads per inch, without its size.

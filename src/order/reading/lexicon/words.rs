@@ -7,7 +7,9 @@ use crate::site::Category::{C1, C2, C3, C4, C5, Cx};
 
 const COLOUR: &str = "the colour of the chromate is not judged";
 /// Why zinc without a process asks for none of the three.
-const ANY_ZINC: &str = "all three are zinc: write hot-dip, mechanical or electroplated if one is meant";
+pub const ANY_ZINC: &str = "all three are zinc: write hot-dip, mechanical or electroplated if one is meant";
+/// What a line leaves open.
+pub const LEFT_OPEN: &str = "the line leaves it open";
 /// Why a coat that is not judged here is not used.
 pub const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplated zinc are judged";
 const EXTRA: &str = "not judged";
@@ -38,7 +40,7 @@ pub const BARE: &str = "no zinc is asked for";
 pub(super) static WORDS: &[(Word, &[&str])] = &[
     // Finishes.
     (By(Process::HotDip), &[
-        "galvanizd", "galvanisd", "galvinzed", "galvnized", "galvanzed", "galvinized", "galvinised", "galvenized", "galvenised", "galvanzied", "galvanied", "glavanized", "glavanised", "galvanize", "galvanise", "hot dip galvanize", "hot dip galvanise", "hot dip galvinized", "hot dip galvenized", "hot dipped galvanizing", "hot dipped galvanising", "hdg", "h d g", "hdgs", "hdgd", "gal", "gal d", "galv d", "hdg d", "hd galv", "hd galvanized", "hd galvanised", "hot dip", "hot dipped", "hotdip", "hotdipped", "hot dip galv",
+        "galvanisé à chaud", "galvanisée à chaud", "galvanisés à chaud", "galvanisées à chaud", "galvanisation à chaud", "galva à chaud", "galvanizd", "galvanisd", "galvinzed", "galvnized", "galvanzed", "galvinized", "galvinised", "galvenized", "galvenised", "galvanzied", "galvanied", "glavanized", "glavanised", "galvanize", "galvanise", "hot dip galvanize", "hot dip galvanise", "hot dip galvinized", "hot dip galvenized", "hot dipped galvanizing", "hot dipped galvanising", "hdg", "h d g", "hdgs", "hdgd", "gal", "gal d", "galv d", "hdg d", "hd galv", "hd galvanized", "hd galvanised", "hot dip", "hot dipped", "hotdip", "hotdipped", "hot dip galv",
         "hot dip galvanized", "hot dip galvanised", "hot dip galvanizing", "hot dip galvanising", "hot dipped galv", "hot dipped galvanized",
         "hot dipped galvanised", "hot dip zinc", "hot dip zinc coated", "galv", "galvanized", "galvanised", "galvanizing", "galvanising", "galvd",
         "galvan", "spun galv", "spun galvanized", "spun galvanised", "tzn", "t zn", "fvz", "feuerverzinkt", "feuerverz", "feuer verzinkt",
@@ -53,7 +55,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "mechanisch verzinkt", "mech verzinkt", "mech verz", "mech vz", "mechanisch verz", "mgalv", "m galv", "m gal", "m galvanized", "m galvanised", "m galvanizing", "m galvanising", "mech g", "peen plated", "peen plating",
     ]),
     (By(Process::Electroplated), &[
-        "zinc", "zinc plated", "zinc plate", "zinc plating", "zinc pl", "zinc pltd", "zn", "zn plated", "zn pl", "znpl", "zp", "z p", "bzp",
+        "zingué", "zinguée", "zingués", "zinguées", "zingué blanc", "zinguées blanc", "zingué électrolytique", "zinguée électrolytique", "zingués électrolytique", "zinguées électrolytique", "zingage électrolytique", "électrozingué", "électrozinguée", "zinc", "zinc plated", "zinc plate", "zinc plating", "zinc pl", "zinc pltd", "zn", "zn plated", "zn pl", "znpl", "zp", "z p", "bzp",
         "ezp", "ez", "plated", "pltd", "plating", "electroplated", "electro plated", "electroplate", "electroplating", "electro zinc", "electrozinc",
         "electro zinc plated", "electrolytically zinc coated", "electrolytic zinc", "electro galvanized", "electro galvanised", "electrogalvanized", "electrogalvanised",
         "electro galv", "electrogalv", "elec galv", "zinc electroplated", "verzinkt", "vz", "verz", "galv verzinkt", "galv verz", "galv vz", "galvanisch verz", "elektr verzinkt", "elektrol verzinkt", "glanzverzinkt", "galvanisch verzinkt", "gal zn",
@@ -65,6 +67,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Not(ANY_ZINC), &[
         "any zinc", "any zinc finish", "any zinc coating", "zinc finish", "zinc finishes", "zinc coat", "zinc coated", "zinc coating", "zinc coatings", "zinc type", "zinc type to be advised", "zinc to be advised", "which zinc", "what zinc", "best zinc", "some zinc", "zinkschicht", "zinküberzug",
     ]),
+    (Word::Not(LEFT_OPEN), &["tbd", "tba", "tbc", "to be advised", "to be confirmed", "to be determined", "to be decided", "to be agreed", "type to be advised", "type to be confirmed", "type to be determined", "type to be decided", "type to be agreed", "type tbd", "type tba", "type tbc", "process tbd", "process tba", "process tbc", "process to be advised", "process to be confirmed", "wird noch angegeben", "noch offen", "noch zu klären"]),
     (Word::Not(COLOUR), &[
         "yellow", "yel", "yellow chromate", "yellow dichromate", "clear", "clear chromate", "blue", "blue passivate", "blue passivated", "black chromate", "olive", "chromate", "chromated", "chromating",
         "dichromate", "passivate", "passivated", "passivation", "cr3", "cr6", "cr 3", "cr 6", "cr+3", "cr+6", "cr +3", "cr +6", "criii", "crvi", "cr iii", "cr vi", "trivalent", "hexavalent", "iridescent", "gelb", "blau", "chromatiert", "passiviert",
@@ -126,7 +129,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Far(1.0), &["m", "metre", "metres", "meter", "metern", "meters", "mtr", "mtrs"]),
     (Word::Far(0.9144), &["yard", "yards", "yd", "yds"]),
     (Word::Far(0.3048), &["ft", "feet", "foot"]),
-    (Place(&[C4, C5]), &["coast", "coastal", "coastline", "seaside", "near the sea", "near the coast", "near coast", "near the shore", "on the coast", "by the sea", "near sea", "sea coast", "seacoast", "shore", "shoreline", "seashore", "sea shore", "seafront", "sea front", "oceanfront", "ocean front", "waterfront", "water front", "at the sea", "at the seaside", "close to the sea", "close to the coast", "close to sea", "close to the shore", "next to the sea", "near the ocean", "near the beach", "along the coast", "beach", "beachfront", "küste", "küstennah", "küstennähe", "in küstennähe", "an der küste", "kueste", "strand", "am strand", "am meer", "nahe am meer", "in meeresnähe", "meeresnähe", "meeresnah", "nordsee", "ostsee", "nordseeküste", "ostseeküste", "industry", "industrial", "industrial area", "industrial atmosphere", "industrieluft", "industrieatmosphäre", "industriegebiet", "factory", "chemical plant", "refinery", "industrie", "industriell", "industriegebiet", "chemical", "chemie"]),
+    (Place(&[C4, C5]), &["bord de mer", "en bord de mer", "coast", "coastal", "coastline", "seaside", "near the sea", "near the coast", "near coast", "near the shore", "on the coast", "by the sea", "near sea", "sea coast", "seacoast", "shore", "shoreline", "seashore", "sea shore", "seafront", "sea front", "oceanfront", "ocean front", "waterfront", "water front", "at the sea", "at the seaside", "close to the sea", "close to the coast", "close to sea", "close to the shore", "next to the sea", "near the ocean", "near the beach", "along the coast", "beach", "beachfront", "küste", "küstennah", "küstennähe", "in küstennähe", "an der küste", "kueste", "strand", "am strand", "am meer", "nahe am meer", "in meeresnähe", "meeresnähe", "meeresnah", "nordsee", "ostsee", "nordseeküste", "ostseeküste", "industry", "industrial", "industrial area", "industrial atmosphere", "industrieluft", "industrieatmosphäre", "industriegebiet", "factory", "chemical plant", "refinery", "industrie", "industriell", "industriegebiet", "chemical", "chemie"]),
     (Place(&[C3, C4]), &["town", "city", "urban", "urban area", "city air", "stadt", "städtisch", "stadtluft", "suburban"]),
     (Place(&[C2, C3]), &["rural", "country", "countryside", "farmland", "inland", "im landesinneren", "landesinneren", "landeinwärts", "binnenland", "im binnenland", "country air", "ländlich", "land", "landluft", "dorf"]),
     (Place(&[C1, C2]), &["indoor", "indoors", "inside", "interior", "indoor use", "dry indoor", "dry inside", "heated", "innen", "innenraum", "innenbereich", "drinnen", "dry", "trocken", "in a building", "inside building"]),
@@ -135,7 +138,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Place(&[C4, C5, Cx]), &["tropical", "tropics", "tropen", "subtropical", "tropisch"]),
     // Steels.
     (Word::Grade, &["grade", "grades", "gr", "grd", "gd", "güte", "guete", "g", "grad"]),
-    (Word::Class, &["class", "classes", "cl", "cls", "property class", "prop class", "pc class", "strength class", "klasse", "kl", "festigkeitsklasse", "fkl", "fk", "festigkeit", "güteklasse"]),
+    (Word::Class, &["classe", "class", "classes", "cl", "cls", "property class", "prop class", "pc class", "strength class", "klasse", "kl", "festigkeitsklasse", "fkl", "fk", "festigkeit", "güteklasse"]),
     (Word::Type, &["type", "typ", "ty"]),
     (Word::Sae, &["sae", "j429", "sae j429", "j 429"]),
     (Word::Steel("j995"), &["j995", "sae j995"]),
@@ -172,19 +175,20 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Bake, &["bake", "baked", "baking", "bake out", "baked out", "bakeout", "post bake", "post plate bake", "post plating bake", "bake after plating", "baked after plating", "baking after plating", "bake after coating", "baked after coating", "embrittlement relief", "embrittlement bake", "embrittlement relieved", "embrittlement relief bake", "hydrogen embrittlement relief", "hydrogen embrittlement relief bake", "hydrogen relief", "hydrogen bake", "hydrogen bakeout", "relief bake", "he relief", "he bake", "h e relief", "de embrittle", "de embrittled", "de embrittling", "de embrittlement", "deembrittle", "deembrittled", "deembrittlement", "dehydrogenate", "dehydrogenated", "dehydrogenation", "entspröden", "entsprödet", "entsprödung", "entsproeden", "entsproedet", "entsprödungsglühen", "wasserstoffentsprödet", "wasserstoffentsprödung", "wasserstoffarm geglüht", "wasserstoffaustreibung", "wasserstoffarmglühen", "tempern", "getempert", "ausgeheizt", "ausheizen", "nachgeglüht"]),
     (Word::Not("whether stress is relieved before the coat follows from the documents: the answer says so"), &["stress relieve", "stress relieved", "stress relief", "stress relieving", "stress relieve before plating", "stress relieved before plating", "stress relief before plating", "spannungsarm geglüht", "spannungsarmgeglüht", "spannungsarmglühen"]),
     (Word::Hours, &["h", "hr", "hrs", "hour", "hours", "std", "stunde", "stunden"]),
-    (Word::Not(CLEANING), &["no acid pickling", "no acid pickle", "no acid pickled", "no pickling", "no pickle", "not pickled", "not acid pickled", "without pickling", "without acid pickling", "unpickled", "no acid", "without acid", "acid free", "acidfree", "acid free cleaning", "non acid cleaning", "no acid cleaning", "no acid clean", "no acid dip", "not acid cleaned", "do not pickle", "do not acid pickle", "do not acid clean", "pickling not allowed", "pickling not permitted", "no pickling allowed", "no pickling permitted", "acid not allowed", "no acid allowed", "pickling", "pickled", "pickle", "acid", "acid pickle", "acid pickled", "acid pickling", "acid clean", "acid cleaned", "acid cleaning", "flash pickle", "flash pickled", "flash pickle only", "inhibited acid", "inhibited acid only", "blast", "blasted", "blasting", "blast only", "blast clean", "blast clean only", "blast cleaned", "blast cleaned only", "blast cleaning", "blast cleaning only", "shot blast", "shot blast only", "shot blasted", "shot blasting", "shotblast", "shotblasted", "grit blast", "grit blasted", "grit blasting", "grit blast only", "sand blasted", "sandblasted", "sand blast", "abrasive cleaning", "abrasive cleaning only", "abrasive cleaned", "mechanical cleaning", "mechanical cleaning only", "mechanical clean", "mechanical clean only", "mechanically cleaned", "mechanically cleaned only", "mechanical descaling", "mechanically descaled", "clean mechanically", "clean mechanically only", "cleaned mechanically", "cleaned mechanically only", "alkaline clean", "alkaline cleaned", "alkaline cleaning", "alkaline clean only", "alkaline cleaning only", "degreased", "degrease only", "ohne beizen", "ohne beize", "nicht beizen", "nicht gebeizt", "ungebeizt", "kein beizen", "keine beize", "beizen", "gebeizt", "beizen verboten", "beizen nicht zulässig", "keine säure", "ohne säure", "säurefrei", "säurefrei gereinigt", "gestrahlt", "strahlen", "nur strahlen", "nur gestrahlt", "nur mechanisch reinigen", "nur mechanisch gereinigt", "mechanisch reinigen", "mechanisch gereinigt", "mechanische reinigung", "nur mechanische reinigung", "entfettet"]),
+    (Word::Not(CLEANING), &["no acid pickling", "no acid pickle", "no acid pickled", "no pickling", "no pickle", "not pickled", "not acid pickled", "without pickling", "without acid pickling", "unpickled", "no acid", "without acid", "acid free", "acidfree", "acid free cleaning", "non acid cleaning", "no acid cleaning", "no acid clean", "no acid dip", "not acid cleaned", "do not pickle", "do not acid pickle", "do not acid clean", "pickling not allowed", "pickling not permitted", "no pickling allowed", "no pickling permitted", "acid not allowed", "no acid allowed", "pickling", "pickled", "pickle", "acid", "acid pickle", "acid pickled", "acid pickling", "acid clean", "acid cleaned", "acid cleaning", "flash pickle", "flash pickled", "flash pickle only", "inhibited acid", "inhibited acid only", "blast", "blasted", "blasting", "blast only", "blast clean", "blast clean only", "blast cleaned", "blast cleaned only", "blast cleaning", "blast cleaning only", "shot blast", "shot blast only", "shot blasted", "shot blasting", "shotblast", "shotblasted", "grit blast", "grit blasted", "grit blasting", "grit blast only", "sand blasted", "sandblasted", "sandblast", "sandblast only", "sand blast only", "sandblasting", "sand blast", "abrasive cleaning", "abrasive cleaning only", "abrasive cleaned", "mechanical cleaning", "mechanical cleaning only", "mechanical clean", "mechanical clean only", "mechanically cleaned", "mechanically cleaned only", "mechanical descaling", "mechanically descaled", "clean mechanically", "clean mechanically only", "cleaned mechanically", "cleaned mechanically only", "alkaline clean", "alkaline cleaned", "alkaline cleaning", "alkaline clean only", "alkaline cleaning only", "degreased", "degrease only", "ohne beizen", "ohne beize", "nicht beizen", "nicht gebeizt", "ungebeizt", "kein beizen", "keine beize", "beizen", "gebeizt", "beizen verboten", "beizen nicht zulässig", "keine säure", "ohne säure", "säurefrei", "säurefrei gereinigt", "gestrahlt", "strahlen", "nur strahlen", "nur gestrahlt", "nur mechanisch reinigen", "nur mechanisch gereinigt", "mechanisch reinigen", "mechanisch gereinigt", "mechanische reinigung", "nur mechanische reinigung", "entfettet"]),
     // Counts.
-    (Word::Count(1, false), &["pcs", "pc", "pces", "pce", "pieces", "piece", "off", "nos", "units", "unit", "count", "ct", "lengths", "lgths", "stk", "stck", "stück", "stueck", "st", "stücke", "pièces", "pz", "pzi"]),
+    (Word::Count(1, false), &["pièce", "pcs", "pc", "pces", "pce", "pieces", "piece", "off", "nos", "units", "unit", "count", "ct", "lengths", "lgths", "stk", "stck", "stück", "stueck", "st", "stücke", "pièces", "pz", "pzi"]),
     (Word::Each, &["ea", "each", "eaches", "je"]),
     (Word::Ends, &["per leg", "each leg", "both legs", "each end", "ea end", "each ends", "both ends", "per end", "either end", "every end", "at each end", "on each end", "at both ends", "on both ends", "at either end", "on either end", "each side", "ea side", "both sides", "per side", "either side", "on each side", "on both sides", "at each side", "at both sides", "on either side", "two ends", "for each end", "for both ends", "je ende", "je seite", "pro ende", "pro seite", "an jedem ende", "an beiden enden", "auf beiden seiten", "auf jeder seite", "beide enden", "beide seiten", "beiderseits", "beidseitig", "beidseits"]),
     (Word::Count(1, true), &["sets", "assemblies", "assys", "assy", "assembly", "kits", "kit", "sätze", "saetze", "satz", "garnituren", "garnitur", "verbindungen"]),
     (Word::Set, &["set"]),
     (Word::Count(12, false), &["dozen", "dozens", "doz", "dz", "dzn", "dtz", "dutzend"]),
-    (Word::Count(144, false), &["gross", "gross of"]),
+    (Word::Count(144, false), &["gross", "gross of", "gros"]),
     (Word::Count(100, false), &["hundred", "hundert"]),
     (Word::Count(1000, false), &["thousand", "tausend", "tsd", "mille"]),
+    (Word::Count(1_000_000, false), &["mio", "million", "millions", "millionen"]),
     (Word::Thousand, &["k"]),
-    (Word::Quantity, &["no of pcs", "no of pieces", "number of pieces", "number off", "no of bolts", "pieces required", "qty", "qnty", "qtty", "quantity", "q ty", "amount", "menge", "anzahl", "anz", "stückzahl", "stueckzahl", "stz", "need", "order qty", "total"]),
+    (Word::Quantity, &["quantité", "qté", "no of pcs", "no of pieces", "number of pieces", "number off", "no of bolts", "pieces required", "qty", "qnty", "qtty", "quantity", "q ty", "amount", "menge", "anzahl", "anz", "stückzahl", "stueckzahl", "stz", "need", "order qty", "total"]),
     (Word::Box, &["box", "boxes", "bx", "carton", "cartons", "ctn", "ctns", "pallet", "pallets", "keg", "kegs", "bag", "bags", "pack", "packs", "pkg", "pkgs", "packet", "packets", "karton", "kartons", "palette", "paletten", "beutel", "pkt", "ve", "bucket", "buckets", "drum", "drums", "crate", "crates"]),
     (Word::Small(1), &["one", "single", "a", "ein", "eine", "einer"]),
     (Word::Small(2), &["two", "double", "twin", "zwei"]),
@@ -207,7 +211,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Small(60), &["sixty"]),
     (Word::Small(75), &["seventy five"]),
     (Word::Small(80), &["eighty"]),
-    (Word::Years, &["years", "year", "yrs", "yr", "y", "yo", "a", "jahre", "jahren", "jahr", "j"]),
+    (Word::Years, &["ans", "years", "year", "yrs", "yr", "y", "yo", "a", "jahre", "jahren", "jahr", "j"]),
     // Threads and sizes.
     (Word::M, &["m"]),
     (Word::Times, &["x", "by"]),
@@ -215,9 +219,11 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Series("UNF"), &["unf", "nf", "unrf", "fine", "fine thread", "fine thd", "fine thrd", "fine pitch", "feingewinde", "fein"]),
     (Word::Series("UNEF"), &["unef", "nef", "unref", "extra fine", "extra fine thread"]),
     (Word::Series("UN"), &["un", "8un", "8 un", "unr", "8n"]),
+    (Word::Series("UNS"), &["uns", "unrs"]),
     (Word::Foreign, &["bsw", "bsf", "bspp", "bspt", "bsp", "npt", "nptf", "ba", "whitworth", "acme", "trapezoidal", "trapez", "pg", "rohrgewinde", "pipe thread", "metric fine pipe"]),
     (Word::Across, &["pipe", "id", "i d", "od", "o d", "nb", "tube", "rohr", "across flats", "a f", "af"]),
     (Word::Of(THREAD_LENGTH), &["thread length", "threads length", "length of threads", "thd lg", "tl", "threaded portion", "thread portion", "threaded part", "threaded section", "thrd length", "thread len", "gewinde länge", "thd length", "length of thread", "threaded length", "thread lg", "gewindelänge", "gewindelaenge"]),
+    (Word::Of("a zone of the part: its coat is judged for the whole part"), &["top", "bottom"]),
     (Word::Of("the grip is not asked"), &["grip", "grip length", "klemmlänge", "klemmlaenge"]),
     (Word::Of(WIDTH), &[
         "sw", "schlüsselweite", "inside", "outside", "inside diameter", "inside dia", "inside width", "outside diameter", "outside dia", "inner diameter", "inner dia", "outer diameter", "outer dia", "inside hex",
@@ -255,14 +261,14 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Degrees("°C"), &["c", "degc", "deg c", "degrees c", "celsius", "degrees celsius", "grad c", "grad celsius"]),
     (Word::Degrees("°F"), &["f", "degf", "deg f", "degrees f", "fahrenheit", "degrees fahrenheit"]),
     // What binds.
-    (Word::With, &["with", "w", "c w", "cw", "incl", "including", "include", "includes", "complete with", "supplied with", "fitted with", "mit", "inkl", "inklusive", "samt"]),
-    (Word::Without, &["without", "w o", "wo", "ohne", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "keinen", "nicht", "nie", "never", "neither", "avoid", "don t", "dont", "do not", "do not use", "don t use", "doesn t", "does not", "must not", "must not be", "mustn t", "may not", "may not be", "shall not", "shall not be", "should not", "should not be", "shouldn t", "can not", "can not be", "cannot", "cannot be", "can t", "won t", "will not", "not to be", "other than", "anything but", "instead of", "rather than", "in place of", "in lieu of", "to replace", "zum ersatz von", "ersatz für", "als ersatz für", "far from", "away from", "remote from", "fern von", "weit weg von", "abseits von", "anstatt", "statt", "anstelle von", "keinesfalls", "replace", "replaces", "replacing", "ersetzt"]),
+    (Word::With, &["avec", "with", "w", "c w", "cw", "incl", "including", "include", "includes", "complete with", "supplied with", "fitted with", "mit", "inkl", "inklusive", "samt"]),
+    (Word::Without, &["sans", "without", "w o", "wo", "ohne", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "keinen", "nicht", "nie", "never", "neither", "avoid", "don t", "dont", "do not", "do not use", "don t use", "doesn t", "does not", "must not", "must not be", "mustn t", "may not", "may not be", "shall not", "shall not be", "should not", "should not be", "shouldn t", "can not", "can not be", "cannot", "cannot be", "can t", "won t", "will not", "not to be", "other than", "anything but", "instead of", "rather than", "in place of", "in lieu of", "to replace", "zum ersatz von", "ersatz für", "als ersatz für", "far from", "away from", "remote from", "fern von", "weit weg von", "abseits von", "anstatt", "statt", "anstelle von", "keinesfalls", "replace", "replaces", "replacing", "ersetzt"]),
     (Word::Was, &["was", "was previously", "previously", "formerly", "currently", "früher", "bisher", "bislang", "derzeit"]),
     (Word::Instead, &["change to", "changed to", "change it to", "change them to", "changing to", "switch to", "switched to", "switching to", "customer now wants", "now wants", "now want", "umstellen auf", "umgestellt auf", "künftig", "jetzt neu"]),
     (Word::Excluded, &["not allowed", "not permitted", "not acceptable", "not accepted", "not wanted", "not required", "not needed", "not included", "not used", "not possible", "prohibited", "forbidden", "excluded", "unacceptable", "verboten", "ausgeschlossen", "unzulässig", "nicht erlaubt", "nicht zulässig", "nicht gewünscht", "none", "keine davon", "by others", "bauseits", "by customer", "supplied by others", "free issue"]),
     (Word::Or, &["or", "nor", "oder", "noch", "or else", "if not possible", "or if not possible", "alternatively", "alternativ", "bzw", "beziehungsweise", "either or"]),
     (Word::Polite, &["with reference to", "with regard to", "with kind regards", "with best regards", "with thanks", "mit bezug auf", "mit der bitte um", "mit freundlichen grüßen", "mit besten grüßen", "please", "pls", "plz", "thanks", "thank you", "thx", "bitte", "danke", "quote", "quotation", "asap", "urgent", "urgently", "want", "wants", "like", "send", "supply", "offer", "require", "requires", "request", "requesting", "ordering", "buy", "looking", "cheers", "regards", "hello", "hi", "dear", "brauchen", "benötigen", "anfrage", "angebot", "bestellen", "dringend", "change", "now", "either", "entweder", "jetzt"]),
-    (Word::And, &["and", "plus", "und", "u", "n"]),
+    (Word::And, &["et", "and", "plus", "und", "u", "n"]),
     (Word::Label("it marks the order"), &["part", "rfq", "enquiry", "inquiry", "tool", "net", "wk", "week", "kw", "due", "calendar week", "section", "detail", "grid", "grid line", "page", "po", "p o", "order", "order no", "po no", "item", "itm", "pos", "position", "line", "dwg", "drawing", "drg", "zeichnung", "part no", "part number", "pn", "p n", "ref", "reference", "nr", "lot", "lot no", "heat", "job", "rev", "art", "artikel", "artikel nr", "art nr", "best nr", "bestellung", "bestell nr", "auftrag", "project", "projekt", "quote no", "sku", "tel", "phone", "fax"]),
     (Word::PerTime, &["per month", "per year", "per annum", "per week", "p a", "a month", "a year", "monthly", "yearly", "weekly", "annually", "pro jahr", "pro monat", "pro woche", "im jahr", "im monat", "jährlich", "monatlich"]),
     (Word::Yearly, &["weekly", "monthly", "yearly", "annual usage", "annual volume", "annual qty", "annual quantity", "annual requirement", "yearly usage", "eau", "moq", "min order qty", "minimum order quantity", "jahresbedarf", "jahresmenge", "mindestmenge", "mindestbestellmenge", "on stock", "stock"]),
@@ -281,11 +287,11 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     // Parts: adjectives and nouns; KINDS says which make a part.
     (Part("hex"), &["hex", "hexagon", "hexagonal", "hx", "hxgn", "sechskant", "6kt", "6 kt", "skt"]),
     (Part("head"), &["head", "headed", "hd", "hds"]),
-    (Part("bolt"), &["bolt", "bolts", "blt", "blts", "bolzen", "blot", "blots", "botl", "botls", "bolst"]),
-    (Part("screw"), &["screw", "screws", "scr", "scrs", "scrw"]),
+    (Part("bolt"), &["boulon", "boulons", "bolt", "bolts", "blt", "blts", "bolzen", "blot", "blots", "botl", "botls", "bolst"]),
+    (Part("screw"), &["vis", "screw", "screws", "scr", "scrs", "scrw"]),
     (Part("schraube"), &["schraube", "schrauben", "schr", "shr"]),
-    (Part("nut"), &["nut", "nuts", "mutter", "muttern", "mu"]),
-    (Part("washer"), &["washer", "washers", "wahser", "wahsers", "washr", "washrs", "wshr", "wshrs", "wsr", "scheibe", "scheiben", "u scheibe", "u scheiben", "unterlegscheibe", "unterlegscheiben", "unterlagscheibe", "unterlagscheiben", "beilagscheibe", "beilagscheiben", "us scheibe"]),
+    (Part("nut"), &["écrou", "écrous", "ecrou", "ecrous", "nut", "nuts", "mutter", "muttern", "mu"]),
+    (Part("washer"), &["washer", "rondelle", "rondelles", "rondelle plate", "rondelles plates", "washers", "wahser", "wahsers", "washr", "washrs", "wshr", "wshrs", "wsr", "scheibe", "scheiben", "u scheibe", "u scheiben", "unterlegscheibe", "unterlegscheiben", "unterlagscheibe", "unterlagscheiben", "beilagscheibe", "beilagscheiben", "us scheibe"]),
     (Part("cap"), &["cap"]),
     (Part("heavy"), &["heavy", "hvy"]),
     (Part("heavy hex"), &["hh", "heavy hex", "hvy hex", "heavy hexagon"]),
@@ -298,10 +304,10 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Part("full-thread"), &["full thd", "full thrd", "fully thd", "ft", "full thread", "fully threaded", "full threaded", "f t", "fullthread", "all thread bolt", "vollgewinde", "mit vollgewinde"]),
     (Part("part-thread"), &["partial thread", "partially threaded", "part thread", "half thread", "teilgewinde", "mit schaft", "schaft", "partial threaded"]),
     (Part("hex cap screw"), &["hhcs", "hcs", "hex cap", "hex cap screw", "hex cap screws", "hex head cap screw", "hex head cap screws", "hexcs"]),
-    (Part("hex bolt"), &["hhb", "hex bolt", "hex bolts", "hexbolt", "hexbolts", "sechskantschraube", "sechskantschrauben", "6kt schraube", "6kt schrauben", "skt schraube", "skt schrauben", "sk schraube", "sk schrauben", "6kt schr", "sechskantschr", "hexagon bolt", "hexagon bolts"]),
-    (Part("hex nut"), &["hex nut", "hex nuts", "hexnut", "hexnuts", "sechskantmutter", "sechskantmuttern", "6kt mutter", "6kt muttern", "skt mutter", "skt muttern", "finished hex nut", "finished hex nuts", "fhn"]),
+    (Part("hex bolt"), &["vis h", "vis th", "vis à tête hexagonale", "vis tête hexagonale", "hhb", "hex bolt", "hex bolts", "hexbolt", "hexbolts", "sechskantschraube", "sechskantschrauben", "6kt schraube", "6kt schrauben", "skt schraube", "skt schrauben", "sk schraube", "sk schrauben", "6kt schr", "sechskantschr", "hexagon bolt", "hexagon bolts"]),
+    (Part("hex nut"), &["écrou h", "écrous h", "hex nut", "hex nuts", "hexnut", "hexnuts", "sechskantmutter", "sechskantmuttern", "6kt mutter", "6kt muttern", "skt mutter", "skt muttern", "finished hex nut", "finished hex nuts", "fhn"]),
     (Part("heavy hex nut"), &["hhn", "heavy hex nut", "heavy hex nuts", "hvy hex nut", "hvy hex nuts"]),
-    (Part("socket head cap screw"), &["shcs", "shc", "socket cap", "allen bolt", "allen bolts", "allen screw", "allen screws", "allen cap screw", "allen cap screws", "zylinderschraube", "zylinderschrauben", "zylinderkopfschraube", "zylinderkopfschrauben", "inbusschraube", "inbusschrauben", "innensechskantschraube", "innensechskantschrauben", "zyl schraube", "zyl schrauben", "zyl schr", "zylschr"]),
+    (Part("socket head cap screw"), &["vis chc", "shcs", "shc", "socket cap", "allen bolt", "allen bolts", "allen screw", "allen screws", "allen cap screw", "allen cap screws", "zylinderschraube", "zylinderschrauben", "zylinderkopfschraube", "zylinderkopfschrauben", "inbusschraube", "inbusschrauben", "innensechskantschraube", "innensechskantschrauben", "zyl schraube", "zyl schrauben", "zyl schr", "zylschr"]),
     (Part("button head socket screw"), &["bhcs", "bhscs", "bshcs", "linsenkopfschraube", "linsenkopfschrauben", "linsenflanschkopfschraube"]),
     (Part("countersunk socket screw"), &["fhcs", "fhscs", "fscs", "flat head socket", "flat head cap screw", "flat head cap screws", "flat head socket cap", "senkkopfschraube", "senkkopfschrauben", "senkschraube", "senkschrauben", "senk schr", "senkschr"]),
     (Part("hex head"), &["hex washer head", "hwh", "hex wshr hd"]),
@@ -325,7 +331,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Part("u-bolt"), &["u bolt", "u bolts", "ubolt", "ubolts", "rundstahlbügel", "rundstahlbuegel", "bügelschraube", "bügelschrauben"]),
     (Part("anchor"), &["anchor", "anchors", "anker", "foundation"]),
     (Part("anchor rod"), &["anchor rod", "anchor rods", "anchor bolt", "anchor bolts", "foundation bolt", "foundation bolts", "ankerstange", "ankerstangen", "fundamentanker", "ankerschraube", "ankerschrauben", "holding down bolt", "holding down bolts"]),
-    (Part("rod"), &["rod", "rods", "threaded bar", "threaded bars", "all thread", "allthread", "atr", "all thread rod", "all thread rods", "gewindestange", "gewindestangen", "gewindebolzen", "studding", "threaded rod", "threaded rods", "thrd rod", "thd rod", "threadbar", "cont thread rod"]),
+    (Part("rod"), &["tige filetée", "tiges filetées", "rod", "rods", "threaded bar", "threaded bars", "all thread", "allthread", "atr", "all thread rod", "all thread rods", "gewindestange", "gewindestangen", "gewindebolzen", "studding", "threaded rod", "threaded rods", "thrd rod", "thd rod", "threadbar", "cont thread rod"]),
     (Part("threaded"), &["threaded", "thrd", "thd", "continuous"]),
     (Part("stud"), &["stehbolzen", "stud", "studs", "stud bolt", "stud bolts", "studbolt", "studbolts", "stiftschraube", "stiftschrauben", "fully threaded stud", "all thread stud", "all thread studs"]),
     (Part("square"), &["square", "sq", "vierkant"]),
@@ -352,7 +358,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Part("uss"), &["uss"]),
     // The high-strength structural bolt with a large head (EN 14399-4), in German trade.
     (Part("HV"), &["hv schraube", "hv schrauben", "hv bolt", "hv bolts"]),
-    (Part("HR bolt"), &["hr bolt", "hr bolts", "hr schraube", "hr schrauben", "hr assembly", "hr assemblies"]),
+    (Part("HR bolt"), &["boulon hr", "boulons hr", "hr bolt", "hr bolts", "hr schraube", "hr schrauben", "hr assembly", "hr assemblies"]),
     (Part("HR nut"), &["hr nut", "hr nuts"]),
     (Part("HR washer"), &["hr washer", "hr washers"]),
     // Screws that form their own thread, in wood, metal or concrete.

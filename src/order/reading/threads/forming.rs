@@ -1,6 +1,6 @@
 //! Sizes of screws that form their own thread, by ISO 1478, by number, or by a diameter.
 
-use super::of_diameter;
+use crate::order::reading::diameter::of_diameter;
 use crate::order::reading::items::Line;
 use crate::order::reading::part::Scopes;
 use crate::order::reading::what::Written;
