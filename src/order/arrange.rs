@@ -6,7 +6,7 @@ use super::answer::answer;
 use super::demand::Demand;
 use super::judge::{Item, Judged, Judgement};
 use super::remedy::remedy;
-use super::threads::{bolt_class, forming_size, is_metric};
+use super::threads::{bolt_class, is_metric, size_without_thread};
 use super::told::Reason;
 use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
 use crate::calculator::service_life::years_figure;
@@ -59,7 +59,7 @@ fn headline(line: &OrderLine, processes: &[ProcessAssessment; 3]) -> String {
 fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
     let mut figures = vec![Figure::words("Part", capital(line.part.name()))];
     if let Some(thread) = line.thread
-        && let Some(size) = forming_size(line.part, thread)
+        && let Some(size) = size_without_thread(line.part, thread)
     {
         figures.push(Figure::words("Size", size));
     } else if let Some(thread) = line.thread {

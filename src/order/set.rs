@@ -135,7 +135,9 @@ pub(super) fn pair(
 /// The bolt that a nut ordered alone is made for: the strongest whose document puts this nut on it plain. What
 /// is asked of the pair is then the same, whichever half is ordered.
 pub(super) fn bolt_of_nut(nut: &Part, grade: Grade) -> Option<Part> {
-    let thread = nut.thread.filter(|_| nut.kind.is_nut())?;
+    // The load of a nut goes with its height, which these do not have.
+    let is_of_full_height = nut.kind.is_nut() && !matches!(nut.kind, Kind::ThinNut | Kind::OtherNut);
+    let thread = nut.thread.filter(|_| is_of_full_height)?;
     let (known, kind) = (load::known_nut(grade)?, Kind::HexBolt);
     let puts_it_on = |bolt: &Grade| {
         let steel = Steel::of(*bolt, Some(thread.diameter())).ok()?;

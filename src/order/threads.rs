@@ -92,10 +92,11 @@ pub(super) fn is_metric(line: &OrderLine) -> bool {
     }
 }
 
-/// The size of a screw that forms its own thread, which is no machine thread's: `#8, ST4.2 of ISO 1478`,
-/// `3/8 in`, `10 mm`; `None` for every other part.
-pub(super) fn forming_size(part: part::Kind, thread: Thread) -> Option<String> {
-    if part.threaded() != part::Threaded::Forming {
+/// The size of a part that has no machine thread, a screw that forms its own, a ring or a pin:
+/// `#8, ST4.2 of ISO 1478`, `3/8 in`, `10 mm`; `None` for every other part.
+pub(super) fn size_without_thread(part: part::Kind, thread: Thread) -> Option<String> {
+    let is_smooth = matches!(part.form(), part::Form::Ring | part::Form::Pin);
+    if part.threaded() != part::Threaded::Forming && !is_smooth {
         return None;
     }
     let name = thread.to_string();

@@ -106,6 +106,8 @@ kinds! {
     StructuralBolt: "structural-bolt", "heavy hex structural bolt", Bolt, Outside, true, ByGrade, EN_14399_4, ASME_B18_2_6;
     /// Hexagon head with a flange below it.
     FlangeBolt: "flange-bolt", "flange bolt", Bolt, Outside, true, ByGrade, EN_1665, ASME_B18_2_1;
+    /// Square head.
+    SquareBolt: "square-bolt", "square head bolt", Bolt, Outside, true, ByGrade, OWN, ASME_B18_2_1;
     /// Round head on a square neck.
     CarriageBolt: "carriage-bolt", "carriage bolt", Bolt, Outside, true, ByGrade, ISO_8677, ASME_B18_5;
     /// An eye in place of a head.
@@ -142,10 +144,16 @@ kinds! {
     HangerBolt: "hanger-bolt", "hanger bolt", Bar, Outside, true, ByGrade, OWN, OWN;
     /// Stud, threaded over its whole length.
     Stud: "stud", "stud", Bar, Outside, true, ByGrade, DIN_976, ASME_B18_31_2;
+    /// Stud with a thread at each end, the one for a tapped hole.
+    DoubleEndStud: "double-end-stud", "double end stud", Bar, Outside, true, ByGrade, DIN_939, ASME_B18_31_2;
     /// Threaded rod.
     Rod: "rod", "threaded rod", Bar, Outside, true, ByGrade, DIN_976, ASME_B18_31_3;
     /// Anchor rod.
     AnchorRod: "anchor-rod", "anchor rod", Bar, Outside, true, ByGrade, ASTM_F1554, ASTM_F1554;
+    /// Anchor bolt bent at its end to an L or a J.
+    BentAnchor: "bent-anchor", "bent anchor bolt", Bar, Outside, true, ByGrade, DIN_529, ASTM_F1554;
+    /// A bolt or screw with a machine thread, and a head that no kind here has.
+    OtherBolt: "other-bolt", "bolt of another shape", Bolt, Outside, true, ByGrade, OWN, OWN;
     /// Hexagon nut.
     HexNut: "hex-nut", "hex nut", Nut, Inside, false, ByGrade, ISO_4032, ASME_B18_2_2;
     /// Heavy hex nut.
@@ -156,6 +164,12 @@ kinds! {
     SquareNut: "square-nut", "square nut", Nut, Inside, false, ByGrade, DIN_557, ASME_B18_2_2;
     /// Prevailing torque nut.
     LockNut: "lock-nut", "lock nut, prevailing torque", Nut, Inside, false, ByGrade, ISO_7040, ASME_B18_16_6;
+    /// Thin hexagon nut, jam nut.
+    ThinNut: "thin-nut", "thin nut", Nut, Inside, false, ByGrade, ISO_4035, ASME_B18_2_2;
+    /// Long nut that joins two rods.
+    CouplingNut: "coupling-nut", "coupling nut", Nut, Inside, true, ByGrade, DIN_6334, ASME_B18_2_2;
+    /// A nut with a machine thread, and a body that no kind here has.
+    OtherNut: "other-nut", "nut of another shape", Nut, Inside, false, ByGrade, OWN, OWN;
     /// Plain washer: ISO 7089 for metric threads, ASTM F436 for inch threads.
     Washer: "washer", "plain washer", Washer, Not, false, ByGrade, ISO_7089, ASTM_F436;
     /// Wide plain washer: ISO 7093-1 for metric threads, type A wide for inch threads.
@@ -168,6 +182,8 @@ kinds! {
     ConicalWasher: "conical-washer", "conical spring washer", Washer, Not, false, Spring, DIN_6796, ASME_B18_21_1;
     /// Toothed lock washer.
     ToothedWasher: "toothed-washer", "toothed lock washer", Washer, Not, false, Spring, DIN_6797, ASME_B18_21_1;
+    /// A washer for a bolt, of a shape that no kind here has.
+    OtherWasher: "other-washer", "washer of another shape", Washer, Not, false, ByGrade, OWN, OWN;
     /// Retaining ring for a shaft.
     RetainingRing: "retaining-ring", "retaining ring", Ring, Not, false, Spring, DIN_471, ASME_B18_27;
     /// Retaining ring for a bore.
@@ -294,9 +310,9 @@ impl Kind {
         matches!(self, Self::LagScrew | Self::WoodScrew | Self::ChipboardScrew | Self::HangerBolt)
     }
 
-    /// Whether it is a straight bar that may be metres long: a rod, a stud, an anchor rod.
+    /// Whether it is a bar that may be metres long: a rod, a stud, an anchor.
     pub const fn is_rod(self) -> bool {
-        matches!(self, Self::Rod | Self::Stud | Self::AnchorRod)
+        matches!(self, Self::Rod | Self::Stud | Self::AnchorRod | Self::BentAnchor)
     }
 }
 

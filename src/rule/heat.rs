@@ -26,7 +26,7 @@ mod daily;
 mod words;
 
 use daily::{DAILY, is_provable, is_routine, is_soft_or_pressed};
-use words::{PROVE, in_words, whole, why};
+use words::{in_words, prove, whole, why};
 
 pub use words::in_the_bath;
 
@@ -166,7 +166,7 @@ pub static TEMPER: Rule = Rule {
     }),
     words: Phrase::By(|case, says, text| {
         if let Some(effect) = case.effect() {
-            text.push_str(in_words(says, effect));
+            text.push_str(&in_words(case, says, effect));
         }
     }),
     brief: Phrase::By(|_, says, text| {
@@ -221,7 +221,7 @@ pub static TEMPER_UNKNOWN: Rule = Rule {
                 Mark::Note => text.push_str(&format!(
                     "its temper is not published, and such parts are dipped every day: {refusal}"
                 )),
-                _ => text.push_str(PROVE),
+                _ => text.push_str(&prove(case)),
             }
         }
     }),

@@ -1,6 +1,7 @@
 //! What a rule says of a case: a mark, and the instruction that goes with it.
 
 use super::Case;
+use crate::part::Form;
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Temperature, Time, unit};
 use crate::source::Source;
@@ -127,11 +128,9 @@ impl Instruction {
             Self::CleanMechanically => "clean mechanically".to_owned(),
             Self::Relieve(_) => "relieve stress before cleaning".to_owned(),
             Self::Bake(_) => "bake within 4 h".to_owned(),
-            Self::ProveTemper if case.temper_is_said() => {
-                "prove hardness and proof load after dipping".to_owned()
-            }
+            Self::ProveTemper if case.temper_is_said() => format!("prove {} after dipping", to_prove(case)),
             Self::ProveTemper => {
-                "get the maker's tempering temperature, or hardness and proof load after dipping".to_owned()
+                format!("get the maker's tempering temperature, or {} after dipping", to_prove(case))
             }
             Self::MakerAgrees => "have the maker agree in writing".to_owned(),
             Self::TestForEmbrittlement => format!("agree a test for embrittlement with the {plant}"),
@@ -155,8 +154,7 @@ impl Instruction {
         let plant = plant(case);
         match self {
             Self::CleanWithoutAcid => {
-                "Clean in inhibited acid, alkaline without cathodic current, or mechanically."
-                    .to_owned()
+                "Clean in inhibited acid, alkaline without cathodic current, or mechanically.".to_owned()
             }
             Self::CleanMechanically => {
                 "Clean mechanically, with at most a flash pickle; or bake after pickling and before the zinc."
@@ -164,11 +162,11 @@ impl Instruction {
             }
             Self::Relieve(heat) => format!("Relieve stress before cleaning, {heat}."),
             Self::Bake(heat) => format!("Bake after plating, {heat}."),
-            Self::ProveTemper if case.temper_is_said() => "Verify hardness and proof load after dipping.".to_owned(),
-            Self::ProveTemper => {
-                "Get the actual tempering temperature from the maker, or verify hardness and proof load after dipping."
-                    .to_owned()
-            }
+            Self::ProveTemper if case.temper_is_said() => format!("Verify {} after dipping.", to_prove(case)),
+            Self::ProveTemper => format!(
+                "Get the actual tempering temperature from the maker, or verify {} after dipping.",
+                to_prove(case)
+            ),
             Self::MakerAgrees => "Have the maker of the part agree in writing.".to_owned(),
             Self::TestForEmbrittlement => {
                 format!("Agree a test for hydrogen embrittlement on the coated lot with the {plant}.")
@@ -187,6 +185,15 @@ impl Instruction {
             }
         }
     }
+}
+
+/// What is proved of a temper: a part without a thread has no proof load.
+pub(super) fn to_prove(case: &Case<'_>) -> &'static str {
+    let is_smooth = case.part.is_some_and(|part| {
+        matches!(part.kind.form(), Form::Washer | Form::Ring | Form::Pin)
+            || part.kind.form() == Form::Other && part.thread.is_none()
+    });
+    if is_smooth { "hardness" } else { "hardness and proof load" }
 }
 
 /// What the coated bolt goes into.

@@ -98,10 +98,13 @@ documents! {
         DIN_444: "DIN 444", "eye bolts";
         DIN_471: "DIN 471", "retaining rings for shafts";
         DIN_472: "DIN 472", "retaining rings for bores";
+        DIN_529: "DIN 529", "masonry and foundation bolts";
         DIN_557: "DIN 557", "square nuts";
         DIN_571: "DIN 571", "hexagon head wood screws";
+        DIN_939: "DIN 939", "studs, metal end of about 1.25 d";
         DIN_976: "DIN 976", "stud bolts and threaded rods";
         DIN_3570: "DIN 3570", "U-bolts for pipes";
+        DIN_6334: "DIN 6334", "hexagon nuts of a height of 3 d";
         DIN_6796: "DIN 6796", "conical spring washers";
         DIN_6797: "DIN 6797", "toothed lock washers";
         DIN_7500: "DIN 7500", "thread-forming screws";

@@ -70,6 +70,7 @@ grades! {
     J429Grade8: "j429-8", "SAE J429 grade 8", Bolt, SAE_J429, sae_j429::GRADE_8;
     J429Grade8_2: "j429-8.2", "SAE J429 grade 8.2", Bolt, SAE_J429, sae_j429::GRADE_8_2;
     A307: "a307", "ASTM A307 grade A", Bolt, ASTM_A307, astm_a307::GRADE_A;
+    A307B: "a307-b", "ASTM A307 grade B", Bolt, ASTM_A307, astm_a307::GRADE_B;
     A449: "a449", "ASTM A449 type 1", Bolt, ASTM_A449, astm_a449::TYPE_1;
     A354Bc: "a354-bc", "ASTM A354 grade BC", Bolt, ASTM_A354, astm_a354::GRADE_BC;
     A354Bd: "a354-bd", "ASTM A354 grade BD", Bolt, ASTM_A354, astm_a354::GRADE_BD;
@@ -122,7 +123,7 @@ grades! {
     Din127: "din-127", "DIN 127 spring washer", Washer, DIN_127, spring_steel::DIN_127_WASHER;
     B18_21_1: "b18.21.1", "ASME B18.21.1 spring washer", Washer, ASME_B18_21_1, spring_steel::B18_21_1_WASHER;
     Din6796: "din-6796", "DIN 6796 conical washer", Washer, DIN_6796, spring_steel::DIN_6796_WASHER;
-    Din471: "din-471", "DIN 471 retaining ring", Spring, DIN_471, spring_steel::DIN_471_RING;
+    Din471: "din-471", "DIN 471 spring steel", Spring, DIN_471, spring_steel::DIN_471_RING;
     Iso8752: "iso-8752", "ISO 8752 spring pin", Spring, ISO_8752, spring_steel::ISO_8752_PIN;
 }
 

@@ -154,6 +154,7 @@ pub fn bolt(grade: Grade) -> Option<Bolt> {
         Grade::J429Grade5 => Bolt::J429Grade5,
         Grade::J429Grade8 => Bolt::J429Grade8,
         Grade::A307 => Bolt::A307A,
+        Grade::A307B => Bolt::A307B,
         Grade::A449 => Bolt::A449,
         Grade::A354Bc => Bolt::A354Bc,
         Grade::A354Bd => Bolt::A354Bd,

@@ -197,7 +197,7 @@ fn a_size_is_no_machine_thread_and_what_is_left_out_is_told_so() {
 /// Of each order what must be said, and what must not.
 #[test]
 fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
-    let lines: [(&str, &[&str], &[&str]); 20] = [
+    let lines: [(&str, &[&str], &[&str]); 21] = [
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
         ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
@@ -221,7 +221,9 @@ fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
         // What forms its own thread takes no nut; of another part the fit is asked first.
         ("1/2 x 4 lag screws, A307, HDG, C3", &["Take hot-dip to F2329.", "into wood: no nut"], &["tapped"]),
         ("ST4.2 x 16 tapping screws, C2", &["It forms its own thread: no nut."], &["UNC"]),
-        ("3/4-10 wing nuts, A563 A, HDG, C3", &["First agree the room for the coat"], &["Nothing to prove"]),
+        ("3/4-10 turnbuckles, A307, HDG, C3", &["First agree the room for the coat"], &["Nothing to prove"]),
+        // Of a nut or a bolt of its own shape the thread is like any other.
+        ("3/4-10 wing nuts, A563 A, HDG, C3", &["tapped over by 0.020 in"], &["agree the room"]),
         // What needs no size is said without it.
         ("hex bolt, 8.8, C3, 15 years", &["First say the thread. Take hot-dip"], &["Nothing to prove"]),
         ("cotter pins, C2", &["First say the steel. Take mechanical", "say the size"], &["say the thread"]),

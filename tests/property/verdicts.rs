@@ -115,6 +115,52 @@ fn what_belongs_to_a_structural_joint_has_the_listed_class_unless_another_is_ask
     assert_eq!(class("3/4 F436 washers ASTM B695, C5, 20 years").0, Some("class 110"));
 }
 
+/// A washer, a ring and a pin have no thread to pull: only their hardness is proved after the kettle.
+#[test]
+fn what_has_no_thread_has_no_proof_load() {
+    for (text, is_pulled) in [
+        ("grade 8 washers 1/2 HDG C3 15 years", false),
+        ("1/2-13 x 3 grade 8 hex bolts HDG C3 15 years", true),
+        ("M8x40 parallel pins 380 HV HDG C3", false),
+        ("M16x60 hex bolts 380 HV HDG C3", true),
+    ] {
+        let (line, judgement) = judged(text);
+        let hot_dip = &judgement.processes[0];
+        let demands = judgement.demands(hot_dip).iter();
+        let full: String = demands.map(|demand| demand.text(&judgement, hot_dip)).collect();
+        let said = order::answer::answer(&line, &judgement).text + &full;
+        assert!(said.contains("hardness"), "{text}: {said}");
+        assert_eq!(said.contains("proof load"), is_pulled, "{text}: {said}");
+    }
+}
+
+/// A part whose shape no table has keeps its thread, and with it the documents, the fit and the class by size.
+#[test]
+fn a_part_of_its_own_shape_is_judged_by_its_thread() {
+    for (text, class) in [
+        ("1/2\" plate washers 3 x 3 x 1/4 F436 HDG", "over 3/8 in"),
+        ("M16 tab washers 4.6 HDG", "M8 to M64"),
+        ("5/8-11 x 3 square head bolts A307 HDG", "over 3/8 in"),
+        ("M16x60 double end studs 8.8 HDG", "M8 to M64"),
+        ("M16 jam nuts class 04 HDG", "M8 to M64"),
+        ("M16x48 coupling nuts class 8 HDG", "M8 to M64"),
+        ("3/4 x 18 bent anchor bolts F1554 gr 36 HDG", "over 3/8 in"),
+        ("M16x140 hook bolts 4.6 HDG", "M8 to M64"),
+    ] {
+        let (line, judgement) = judged(text);
+        let hot_dip = &judgement.processes[0];
+        assert_eq!(hot_dip.offer.map(|offer| offer.class.name), Some(class), "{text}");
+        assert_eq!(hot_dip.fit.is_some(), line.part.has_mate(), "{text}");
+        assert_eq!(said(text, 0, Key::OtherFit), None, "{text}");
+        assert_eq!(said(text, 0, Key::SizeNotSaid).unwrap_or(Mark::Met), Mark::Met, "{text}");
+    }
+    // A thin nut has not the height that the load of a nut goes with.
+    for text in ["M16x1.5 jam nuts class 8 HDG", "M16x1.5 cap nuts class 8 HDG"] {
+        assert_eq!(said(text, 0, Key::Carries), None, "{text}");
+    }
+    assert!(said("M16x1.5 hex nuts class 8 HDG", 0, Key::Carries).is_some());
+}
+
 /// The order as it is judged.
 fn judged(text: &str) -> (order::OrderLine, order::Judgement) {
     let line = order::read(&order::reading::read(text).draft).unwrap_or_else(|why| panic!("{text}: {why}"));

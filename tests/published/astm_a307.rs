@@ -1,4 +1,4 @@
-//! ASTM A307 grade A, Table 2 and the note under Table 3, read in public listings of the standard.
+//! ASTM A307 grades A and B, Table 2 and the note under Table 3, read in public listings of the standard.
 
 #[cfg(target_arch = "wasm32")]
 use wasm_bindgen_test::wasm_bindgen_test as test;
@@ -23,6 +23,11 @@ const ROWS: &[Row] = &[
     (Grade::A307, 101.6, HbGreatest, 241.0, Read),
     (Grade::A307, 101.6, Ksi, 60.0, Read),
     (Grade::A307, 101.6, Mpa, 414.0, Read),
+    (Grade::A307B, 6.35, HrbLeast, 69.0, Read),
+    (Grade::A307B, 6.35, HrbGreatest, 95.0, Read),
+    (Grade::A307B, 6.35, Ksi, 60.0, Read),
+    (Grade::A307B, 101.6, HrbGreatest, 95.0, Read),
+    (Grade::A307B, 101.6, Mpa, 414.0, Read),
 ];
 
 #[test]

@@ -106,6 +106,8 @@ pub(super) enum Family {
 pub(super) enum BySteel {
     /// A bolt without more: of A325 and A490 it is the structural one.
     Bolt,
+    /// A hexagon bolt that is called structural: it is one of A325 and A490.
+    StructuralHex,
     /// A heavy hex bolt: of A325 and A490 the structural one.
     HeavyHex,
     /// A cap screw without more: of an SAE grade the hexagon one, of A574 the socket one.
@@ -139,7 +141,8 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         let is_other_mate = names.get(*main).is_some_and(|name| is_beside && is_unknown_mate(line, name));
         let is_mate = is_other_mate
             || names.get(*main).is_some_and(|name| match name.noun {
-                Some(Family::Nut) => true,
+                // A coupling nut has a length of its own, as a bolt has.
+                Some(Family::Nut) => !name.words.contains(&"coupling"),
                 Some(Family::Washer) => has_nut || has_bolt_steel(line),
                 _ => false,
             });
@@ -188,6 +191,9 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     by_standard(line, &mut scopes, about.as_ref());
     by_document(line, &scopes);
     loose_words(line, &scopes);
+    if scopes.kind == Some(Kind::DoubleEndStud) {
+        line.note("part", "the tapped hole of its other end needs its room for the coat too");
+    }
     // A second washer to the bolt is a name as well, and none of the part.
     let of_mates: HashSet<usize> = names
         .iter()
@@ -226,12 +232,14 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
             .filter(|at| matches!(line.what(*at), Some(What::Part(word)) if SOFT.contains(word)))
             .collect();
     }
-    let said: Vec<&str> = about.words.iter().copied().filter(|word| *word != "plain").collect();
+    let said: Vec<&str> =
+        about.words.iter().copied().filter(|word| !matches!(*word, "plain" | "heavy")).collect();
     scopes.by_steel = match said.as_slice() {
         ["bolt"] | ["schraube"] => Some(BySteel::Bolt),
         ["nut"] => Some(BySteel::Nut),
         ["cap", "screw"] => Some(BySteel::CapScrew),
         _ if key == Some("heavy-hex-bolt") => Some(BySteel::HeavyHex),
+        _ if key == Some("hex-bolt") && said.contains(&"structural") => Some(BySteel::StructuralHex),
         _ => None,
     };
     scopes.names = about.items.iter().copied().collect();
@@ -249,11 +257,11 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     };
     scopes.system = about.words.iter().copied().find(|word| kind.is_some() && matches!(*word, "HV" | "HR"));
     scopes.kind = kind;
+    if kind.is_some_and(Kind::is_nut) {
+        scopes.family = Family::Nut;
+    }
     if about.words.contains(&"machine") && key == Some("hex-bolt") && !about.words.contains(&"hex") {
         line.note("part", "a machine bolt is taken with a hex head; a square one has another area");
-    }
-    if about.words.contains(&"heavy") && key == Some("heavy-hex-bolt") && !about.words.contains(&"hex") {
-        line.note("part", "a heavy bolt is taken with the heavy hex head");
     }
     let is_of_f1554 = || {
         line.items.iter().any(|item| match &item.what {

@@ -8,7 +8,7 @@ use crate::calculator::{Draft, FieldAbout, Kind};
 use crate::order::FIELDS;
 use crate::order::asked::LeftOut;
 use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE};
-use crate::order::threads::forming_size;
+use crate::order::threads::size_without_thread;
 use crate::part;
 use crate::site::{Categories, Category};
 use crate::thread::Designation;
@@ -126,7 +126,7 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
             let part = draft.get("part").and_then(part::Kind::from_key);
             let thread = Designation::read(text).ok().map(|written| written.thread);
             part.zip(thread)
-                .and_then(|(part, thread)| forming_size(part, thread))
+                .and_then(|(part, thread)| size_without_thread(part, thread))
                 .unwrap_or_else(|| text.to_owned())
         }
         "quantity" => format!("{text} pcs"),

@@ -60,7 +60,10 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
                 line.draft.set("steel", OTHER_METAL);
             }
             SteelWord::OtherMetal => item.not("out of scope: zinc on carbon and alloy steel is judged"),
-            SteelWord::Unknown(text) => item.not(format!("{text} is not among the steels known here")),
+            SteelWord::Unknown(_) => item.not(format!(
+                "{} is not among the steels known here: write the greatest tensile strength of its document, or the hardness",
+                item.text
+            )),
             SteelWord::Half(text) if HALVES.contains(&text.as_str()) => {
                 item.not(format!("which grade of {}?", upper(&text)));
             }
@@ -109,7 +112,9 @@ fn halves(line: &mut Line, scopes: &Scopes) {
         // The document that stands in the line, or the one that such a grade can only be of.
         let nut = scopes.family == Family::Nut || scopes.of.get(at) == Some(&Scope::Nut);
         let usual = match code.as_str() {
-            "36" | "55" | "105" if scopes.kind == Some(Kind::AnchorRod) => Some("f1554"),
+            "36" | "55" | "105" if matches!(scopes.kind, Some(Kind::AnchorRod | Kind::BentAnchor)) => {
+                Some("f1554")
+            }
             _ if nut && code.bytes().all(|c| c.is_ascii_alphabetic()) => Some("a563"),
             _ => None,
         };

@@ -34,12 +34,18 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     // The first measure in inches is the size where no thread is written; so is a pair of whole numbers.
     let mut lengths = Vec::new();
     if strong.is_empty() {
-        if weak.is_empty()
+        // A washer has its bolt's size beside its own measures.
+        let is_flat = scopes.kind.is_some_and(Kind::is_washer);
+        if (weak.is_empty() || is_flat)
             && let Some((at, (value, text))) = inches.next()
         {
             strong.push((at, size::of_size(value, text.trim_end_matches(" in"), Series::Unc, false)));
         }
-        strong.extend(weak);
+        if is_flat && !strong.is_empty() {
+            weak.iter().for_each(|(at, _)| line.not(*at, OWN_SIZES));
+        } else {
+            strong.extend(weak);
+        }
     } else {
         for (at, _) in &weak {
             times(line, *at);
@@ -52,6 +58,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     let mut own_pitch: Option<String> = None;
     let forms = scopes.kind.map(crate::part::Kind::form);
     let has_none = scopes.is_smooth || matches!(forms, Some(Form::Pin | Form::Ring));
+    let is_ring = scopes.kind.is_some_and(Kind::is_ring);
     let is_forming = forming::is_one(scopes);
     let no_size = scopes.kind == Some(Kind::Other) && (scopes.is_smooth || scopes.family == Family::Washer);
     for (at, mut written) in strong {
@@ -107,6 +114,8 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     }
     if is_pin && chosen.is_some() {
         line.note("thread", "the diameter of the pin: it has no thread");
+    } else if is_ring && chosen.is_some() {
+        line.note("thread", BORE);
     } else if is_forming && chosen.as_ref().is_some_and(|chosen| chosen.thread.is_some()) {
         if line.notes.iter().all(|(field, _)| *field != "thread") {
             match own_pitch {
@@ -176,9 +185,8 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             Some(kind) if kind.is_ring() && line.draft.get("thread").is_none() => {
                 line.not(at, NO_RING);
             }
-            Some(Kind::Other) if scopes.is_smooth => {
-                line.not(at, "the sizes of another part are not asked: its area and mass are");
-            }
+            Some(Kind::OtherWasher) => line.not(at, OWN_SIZES),
+            Some(Kind::Other) if scopes.is_smooth => line.not(at, OWN_SIZES),
             Some(Kind::Other) => {
                 line.not(at, "the length of another part is not asked: its area and mass are")
             }
@@ -221,6 +229,9 @@ fn of_a_u_bolt(
     }
     inches
 }
+
+/// Why the measures of a part of its own shape are not used.
+const OWN_SIZES: &str = "the sizes of another part are not asked: its area and mass are";
 
 /// Whether the word for a thread stands beside a measure.
 fn is_beside_thread(line: &Line, at: usize) -> bool {

@@ -57,6 +57,14 @@ pub(in crate::part) fn template(kind: Kind, profile: Profile, length: Option<Len
         | Kind::ChipboardScrew
         | Kind::ConcreteScrew
         | Kind::HangerBolt
+        | Kind::SquareBolt
+        | Kind::DoubleEndStud
+        | Kind::BentAnchor
+        | Kind::OtherBolt
+        | Kind::ThinNut
+        | Kind::CouplingNut
+        | Kind::OtherNut
+        | Kind::OtherWasher
         | Kind::ClevisPin
         | Kind::ParallelPin
         | Kind::Other => return None,

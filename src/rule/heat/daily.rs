@@ -18,6 +18,7 @@ pub(super) const DAILY: &[Grade] = &[
     Grade::J429Grade2,
     Grade::J429Grade5,
     Grade::A307,
+    Grade::A307B,
     Grade::A325,
     Grade::A325M,
     Grade::F1852,

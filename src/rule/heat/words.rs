@@ -1,28 +1,33 @@
 //! The heat of a dip beside that of a temper, in words.
 
 use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
-use crate::rule::Says;
+use crate::rule::says::to_prove;
+use crate::rule::{Case, Says};
 use crate::steel::tempering::{Against, Effect};
 use crate::working::Mark;
 
-pub(super) fn in_words(says: Says, effect: &Effect) -> &'static str {
+pub(super) fn in_words(case: &Case<'_>, says: Says, effect: &Effect) -> String {
     let Some(against) = &effect.temper else {
-        return "its standard still has to be met after galvanizing";
+        return "its standard still has to be met after galvanizing".to_owned();
     };
     let actual = against.temper.least_of.is_none();
-    match (says.mark, actual) {
+    let text = match (says.mark, actual) {
         (Mark::Met | Mark::Note, _) if is_below(against) => "no mechanical test has to be repeated",
         (Mark::Term | Mark::Met | Mark::Note, _) => "the retest after dipping is the maker's",
         (Mark::Bar, true) => "the bath takes the temper away",
         (Mark::Bar, false) => "the bath takes the temper away; a higher actual temper can change this",
-        (Mark::Condition | Mark::NotJudged, true) => "verify hardness and proof load after galvanizing",
-        (Mark::Condition | Mark::NotJudged, false) => PROVE,
-    }
+        (Mark::Condition | Mark::NotJudged, true) => {
+            return format!("verify {} after galvanizing", to_prove(case));
+        }
+        (Mark::Condition | Mark::NotJudged, false) => return prove(case),
+    };
+    text.to_owned()
 }
 
 /// What is asked where the actual temper is not known.
-pub(super) const PROVE: &str =
-    "get the actual temper from the maker, or verify hardness and proof load after galvanizing";
+pub(super) fn prove(case: &Case<'_>) -> String {
+    format!("get the actual temper from the maker, or verify {} after galvanizing", to_prove(case))
+}
 
 /// Whether the bath stays below the temper, and the dip is no stronger than it.
 fn is_below(against: &Against) -> bool {

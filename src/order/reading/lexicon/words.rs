@@ -17,6 +17,10 @@ const EXTRA: &str = "not judged";
 pub const THREAD_LENGTH: &str = "the length of the thread is not asked: it is that of the standard";
 const WIDTH: &str = "a width, a height or a bore is not asked";
 const ALLOY: &str = "which steel of that kind? Write its grade, its class or its hardness";
+const MILD: &str =
+    "soft steel of no grade: write its class or grade, as 4.6 or A307, or its greatest hardness";
+/// What a joint is made of, or how it is loaded, makes no other part.
+const JOINT: &str = "what it holds together is not judged";
 const NO_PLACE: &str = "no place where the part stands";
 /// Why hours are not used.
 pub const HOURS: &str = "hours of salt spray are not judged: a place and years are";
@@ -107,6 +111,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "by sea", "sea freight", "ship by sea", "shipped by sea", "keep dry", "dry film", "dry film lube", "dry film lubricant", "dry bags", "inside sales", "outside sales", "industry standard", "industrial standard", "industrial customer", "industrial customers", "industrial client", "industrial road", "industrial way", "industry customer", "marine insurance", "marine surveyor", "marine customer", "chemical composition", "chemical analysis", "chemical certificate", "chemical properties", "city hall", "indoor sales", "land transport", "by land", "sea container", "inside hex", "inside drive",
     ]),
     (Word::Not(SAYS_NOTHING), &["new", "brand new", "neu", "neue", "neuen", "quality", "good quality", "first quality", "high quality", "standard", "standard quality", "std", "regular", "normal", "usual", "ordinary", "common", "commercial", "commercial quality", "prime", "good", "best", "genuine", "original", "assorted", "various", "spare", "extra", "special", "short", "big", "small", "custom", "nonstandard", "kurze", "kurz", "sonder", "following", "these", "those", "folgende", "your"]),
+    (Word::Not(JOINT), &["structural steel", "structural steelwork", "steelwork", "stahlbau", "heavy duty", "heavy load", "heavy loads", "schwerlast", "sb"]),
     (Word::Not(STRONG), &["ht", "h t", "hs", "high tensile", "hi tensile", "high strength", "hi strength", "high tensile steel", "high strength steel", "hochfest", "hochfeste", "hochfesten"]),
     (Word::Not(EXTRA), &[
         "sq ft", "sq in", "sq m", "square feet", "square foot", "rohs", "reach", "mtr", "mtrs", "mill cert", "mill certs", "mill certificate", "cert", "certs", "certificate", "coc", "certified", "dfars", "domestic", "import", "imported", "made in usa", "us made", "usa", "ce", "ce marked", "taiwan", "china",
@@ -146,6 +151,15 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Steel("b7m"), &["b7m"]),
     (Word::Steel("b16"), &["b16"]),
     (Word::Steel("l7"), &["l7"]),
+    // Steels of structures and of shafts: known by name, and their strength by their document alone.
+    (Word::Steel("s235"), &["s235", "s235jr", "s235j0", "s235j2", "st37", "st 37"]),
+    (Word::Steel("s275"), &["s275", "s275jr", "s275j0", "s275j2"]),
+    (Word::Steel("s355"), &["s355", "s355jr", "s355j0", "s355j2", "st52", "st 52"]),
+    (Word::Steel("c35"), &["c35", "c35e", "ck35"]),
+    (Word::Steel("c45"), &["c45", "c45e", "c45r", "ck45"]),
+    (Word::Steel("34crmo4"), &["34crmo4", "34crmos4"]),
+    (Word::Steel("42crmo4"), &["42crmo4", "42crmos4"]),
+    (Word::Not(MILD), &["mild steel", "mild carbon steel", "low carbon", "low carbon steel", "plain carbon steel", "baustahl", "automatenstahl"]),
     (Word::Steel("bc"), &["bc"]),
     (Word::Steel("bd"), &["bd"]),
     (Word::Steel("2h"), &["2h"]),
@@ -330,12 +344,22 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Part("eye bolt"), &["eyebolt", "eyebolts", "augenschraube", "augenschrauben"]),
     (Part("u-bolt"), &["u bolt", "u bolts", "ubolt", "ubolts", "rundstahlbügel", "rundstahlbuegel", "bügelschraube", "bügelschrauben"]),
     (Part("anchor"), &["anchor", "anchors", "anker", "foundation"]),
-    (Part("anchor rod"), &["anchor rod", "anchor rods", "anchor bolt", "anchor bolts", "foundation bolt", "foundation bolts", "ankerstange", "ankerstangen", "fundamentanker", "ankerschraube", "ankerschrauben", "holding down bolt", "holding down bolts"]),
+    (Part("anchor rod"), &["anchor rod", "anchor rods", "anchor bolt", "anchor bolts", "foundation bolt", "foundation bolts", "ankerstange", "ankerstangen", "fundamentanker", "fundamentschraube", "fundamentschrauben", "ankerbolzen", "ankerschraube", "ankerschrauben", "holding down bolt", "holding down bolts"]),
     (Part("rod"), &["tige filetée", "tiges filetées", "rod", "rods", "threaded bar", "threaded bars", "all thread", "allthread", "atr", "all thread rod", "all thread rods", "gewindestange", "gewindestangen", "gewindebolzen", "studding", "threaded rod", "threaded rods", "thrd rod", "thd rod", "threadbar", "cont thread rod"]),
+    (Part("bent"), &["bent", "l type", "j type", "l shaped", "j shaped"]),
+    (Part("bent anchor bolt"), &["bent anchor bolt", "bent anchor bolts", "l bolt", "l bolts", "j bolt", "j bolts", "l anchor", "l anchors", "l anchor bolt", "l anchor bolts", "j anchor", "j anchors", "j anchor bolt", "j anchor bolts"]),
     (Part("threaded"), &["threaded", "thrd", "thd", "continuous"]),
-    (Part("stud"), &["stehbolzen", "stud", "studs", "stud bolt", "stud bolts", "studbolt", "studbolts", "stiftschraube", "stiftschrauben", "fully threaded stud", "all thread stud", "all thread studs"]),
+    (Part("stud"), &["stehbolzen", "stud", "studs", "stud bolt", "stud bolts", "studbolt", "studbolts", "fully threaded stud", "all thread stud", "all thread studs"]),
+    (Part("double-end"), &["double end", "double ended", "tap end", "doppelende"]),
+    (Part("double-end stud"), &["stiftschraube", "stiftschrauben"]),
     (Part("square"), &["square", "sq", "vierkant"]),
+    (Part("square head"), &["square head", "square hd", "sq head", "sq hd"]),
+    (Part("square head bolt"), &["vierkantschraube", "vierkantschrauben"]),
     (Part("square nut"), &["vierkantmutter", "vierkantmuttern"]),
+    (Part("thin"), &["jam", "thin"]),
+    (Part("thin nut"), &["jamnut", "jamnuts", "half nut", "half nuts", "flache mutter", "flache muttern", "flache sechskantmutter", "flache sechskantmuttern"]),
+    (Part("coupling"), &["coupling", "couplings", "coupler", "couplers"]),
+    (Part("coupling nut"), &["long nut", "long nuts", "langmutter", "langmuttern", "lange mutter", "lange muttern", "verbindungsmutter", "verbindungsmuttern"]),
     (Part("lock"), &["lock", "locking", "prevailing torque", "nylon insert", "self locking", "selbstsichernd", "selbstsichernde", "all metal"]),
     (Part("lock nut"), &["nylon lock nut", "nylon lock nuts", "nylon locknut", "nylon locknuts", "nylon locking nut", "nylon locking nuts", "nylon stop nut", "nylon stop nuts", "nylon nut", "nylon nuts", "nylon insert locknut", "nylon insert locknuts", "nylon insert hex lock nut", "nylon insert hex lock nuts", "polymer insert nut", "polymer insert nuts", "nyloc type nut", "nyloc type nuts", "nylock type nut", "nylock type nuts", "nyloc type", "prevailing torque nut", "prevailing torque nuts", "prevailing torque nut with nylon insert", "prevailing torque nuts with nylon insert", "prevailing torque type nut", "prevailing torque type nuts", "sicherungsmutter mit kunststoffeinsatz", "sicherungsmuttern mit kunststoffeinsatz", "mutter mit klemmteil", "muttern mit klemmteil", "locknut", "locknuts", "lock nut", "lock nuts", "nyloc", "nylocs", "nylock", "nylocks", "nyloc nut", "nyloc nuts", "nylock nut", "nylock nuts", "nylon insert lock nut", "nylon insert lock nuts", "nylon insert nut", "nylon insert nuts", "sicherungsmutter", "sicherungsmuttern", "stoppmutter", "stoppmuttern", "stop nut", "stop nuts"]),
     (Part("spring washer"), &["split lock", "split locks", "lock washer", "lock washers", "lockwasher", "lockwashers", "split lock washer", "split lock washers", "split washer", "split washers", "spring washer", "spring washers", "spring lock washer", "spring lock washers", "spring lockwasher", "spring lockwashers", "lock washer spring", "lock washers spring", "helical spring washer", "lw", "lws", "slw", "federring", "federringe", "sprengring"]),
@@ -379,11 +403,11 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     // In front of a noun: another part than the noun alone.
     (Word::Qualifier, &["chemical anchor", "resin anchor", "adhesive anchor", "guard rail", "guardrail", "crash barrier", "barrier", "toilet", "closet", "gate", "fence", "fencing", "splice", "rail", "railway", "rail joint", "fishplate", "fish plate", "pole", "pole line", "crossarm", "cross arm", "double arming", "thimble", "oval", "oval eye", "oval neck", "tower", "tank", "silo", "bin", "bucket", "bucket tooth", "tooth", "cutting edge", "wear plate", "liner", "mill liner", "liner plate", "tire", "tyre", "rim", "axle", "lug", "wheel lug", "king", "leaf spring", "center", "centre", "engine", "manifold", "exhaust", "flywheel", "connecting rod", "con rod", "sump", "drain", "bleed", "bleeder", "license plate", "number plate", "bumper", "battery", "terminal", "bonnet", "door", "barrel", "flush", "dead", "pad", "garage", "shelf", "furniture", "bed", "cabinet", "connector", "joint connector", "cam", "roof", "roofing", "purlin", "cladding", "eave", "gutter", "solar", "ball", "draw", "drift", "spade", "bung", "pivot", "latch", "stay", "hurricane", "manway", "manhole", "ballast", "keel", "propeller", "ship", "mooring", "scaffold", "scaffolding", "formwork", "coil", "tie", "form tie", "rock", "mine", "tunnel", "segment", "pigtail", "sleeper", "mudguard", "trailer", "hitch", "tow", "saddle", "banding", "strut", "channel", "crown", "ring", "one way", "tamper proof", "tamperproof", "vandal proof", "anti theft", "rigging", "leveling", "levelling", "jack", "screw jack", "machine tool"]),
     // Parts that are not known here: named, and never read as another.
-    (Part("?"), &["hsfg", "square head", "k nut", "k nuts", "t nut", "t nuts", "j nut", "j nuts", "u nut", "u nuts", "clips", "e clip", "e clips", "e ring", "e rings", "lifting eye", "ringschraube", "ringschrauben", "l anchor", "l anchors", "l anchor bolt", "l anchor bolts", "j anchor", "j anchor bolt", "j anchor bolts", "l type", "j type", "l shaped", "j shaped", "bent anchor bolt", "bent anchor bolts", "hrc bolt", "hrc bolts", "dti", "dtis", "direct tension indicator", "direct tension indicators", "load indicating", "load indicator", "wedge lock", "wedge locking", "rubber", "neoprene", "epdm", "fit", "fitted", "spline", "splined"]),
+    (Part("?"), &["hsfg", "k nut", "k nuts", "t nut", "t nuts", "j nut", "j nuts", "u nut", "u nuts", "clips", "e clip", "e clips", "e ring", "e rings", "lifting eye", "ringschraube", "ringschrauben", "hrc bolt", "hrc bolts", "dti", "dtis", "direct tension indicator", "direct tension indicators", "load indicating", "load indicator", "wedge lock", "wedge locking", "rubber", "neoprene", "epdm", "fit", "fitted", "spline", "splined"]),
     (Part("?"), &[
-        "penta", "t head", "hammer head", "cylinder head", "cyl head", "fin neck", "ribbed neck", "ribbed", "swing", "banjo", "stove", "spherical", "wave", "dished", "slotted washer", "slotted washers", "slot washer", "slot washers", "clipped", "c washer", "c washers", "panel", "conical nut", "conical nuts", "coupler", "half nut", "half nuts", "long nut", "long nuts", "wing", "acorn", "dome", "domed", "jam", "thin", "coupling", "castle", "castellated", "slotted nut", "cage", "weld", "t bolt", "t bolts", "tee bolt", "tee bolts", "hook", "j bolt", "j bolts", "l bolt", "l bolts", "shoulder", "elevator", "plow", "plough", "step", "toggle", "wheel", "track", "fish", "hub",
+        "penta", "t head", "hammer head", "cylinder head", "cyl head", "fin neck", "ribbed neck", "ribbed", "swing", "banjo", "stove", "spherical", "wave", "dished", "slotted washer", "slotted washers", "slot washer", "slot washers", "clipped", "c washer", "c washers", "panel", "conical nut", "conical nuts", "wing", "acorn", "dome", "domed", "castle", "castellated", "slotted nut", "cage", "weld", "t bolt", "t bolts", "tee bolt", "tee bolts", "hook", "shoulder", "elevator", "plow", "plough", "step", "toggle", "wheel", "track", "fish", "hub",
         "dübel", "chemical anchor", "chemical anchors", "timber", "security", "thumb", "knurled", "captive panel", "sex", "barrel nut", "speed", "push", "clip", "k lock", "keps", "kep", "12 point", "twelve point", "bi hex", "lifting", "expansion", "wedge", "sleeve", "drop in", "blind", "rivet", "rivets", "niet", "nieten", "nail", "nails", "nägel", "dowel", "dowels",
         "turnbuckle", "turnbuckles", "shackle", "shackles", "chain", "eye nut", "eye nuts", "ringmutter", "ringmuttern", "flügelmutter", "flügelmuttern", "hutmutter", "hutmuttern", "kronenmutter", "kronenmuttern", "nutenstein", "beveled", "bevelled", "bevel", "plate washer", "plate washers", "square washer", "square washers", "tab", "sealing", "bonded", "finishing", "cup", "ogee", "malleable", "shim", "thrust",
-        "double end", "double ended", "tap end", "reduced shank", "weld stud", "shear", "bent", "hinge", "insert", "inserts", "bushing", "key", "keys", "clamp", "clamps", "bracket", "brackets", "plates", "angle", "spacer", "spacers", "spring", "springs", "hose", "hammerkopf", "hammerkopfschraube", "passschraube", "passschrauben", "dehnschraube", "dehnschrauben", "bundmutter",
+        "reduced shank", "weld stud", "shear", "hinge", "insert", "inserts", "bushing", "key", "keys", "clamp", "clamps", "bracket", "brackets", "plates", "angle", "spacer", "spacers", "spring", "springs", "hose", "hammerkopf", "hammerkopfschraube", "passschraube", "passschrauben", "dehnschraube", "dehnschrauben", "bundmutter",
     ]),
 ];

@@ -47,31 +47,17 @@ fn twist_off(line: &mut Line, steel: &str) {
     }
 }
 
-/// A set screw of a bolt's class: the hexagon screw that is threaded to the head, or a headless one, whose
-/// classes are others (ISO 898-5).
-fn set_screw_of_a_bolt(line: &mut Line, scopes: &Scopes, steel: &str) -> bool {
-    let is_class =
-        steel.contains('.') && steel.trim_end_matches('u').bytes().all(|c| c.is_ascii_digit() || c == b'.');
-    let is_headless =
-        scopes.names.iter().any(|at| {
-            line.items.get(*at).is_some_and(|item| {
-                let text = lower(&item.text);
-                ["socket", "sss", "grub", "stift", "maden", "headless", "iso 40", "din 91"]
-                    .iter()
-                    .any(|word| text.contains(word))
-            })
-        }) || line.items.iter().any(|item| matches!(item.what, What::PartStandard("set-screw")));
-    if !is_class {
-        return false;
-    }
-    if !is_headless {
-        let why = format!(
-            "a set screw of class {steel}: the hexagon one (ISO 4017, threaded to the head), or a headless one of 14H to 45H?"
-        );
-        scopes.names.iter().for_each(|at| line.not(*at, why.clone()));
-        line.draft = line.draft.pairs().filter(|(name, _)| *name != "part").collect();
-    }
-    true
+/// A set screw of a bolt's class or grade is the hexagon one that is threaded to the head: the classes of those
+/// without a head are others (ISO 898-5).
+fn is_hex_set_screw(line: &Line, steel: &str) -> bool {
+    const HEADLESS: &[&str] =
+        &["socket", "sss", "grub", "stift", "maden", "headless", "iso 40", "din 91", "point", "pt", "allen"];
+    let is_headless = line.items.iter().any(|item| {
+        let text = lower(&item.text);
+        item.what == What::PartStandard("set-screw") || HEADLESS.iter().any(|word| text.contains(word))
+    });
+    let is_class = steel.split_once('.').is_some_and(|(strength, _)| strength.parse::<u8>().is_ok());
+    (is_class || steel.starts_with("j429")) && !is_headless
 }
 
 /// What a size with its length and a bolt's grade most often is, where the line names no part; said in sight.
@@ -140,7 +126,7 @@ const OF_OTHER_STEEL: &[&str] = &["2093", "13337", "7346"];
 fn is_clip(line: &Line, kind: Kind) -> bool {
     const CLIPS: &[&str] =
         &["e clip", "e-clip", "eclip", "e ring", "e-ring", "6799", "sicherungsscheibe", "federscheibe"];
-    kind == Kind::Other
+    matches!(kind, Kind::Other | Kind::OtherWasher)
         && line.items.iter().any(|item| {
             let is_name = matches!(item.what, What::Part("?") | What::PartStandard(""));
             is_name && CLIPS.iter().any(|clip| lower(&item.text).contains(clip))
@@ -178,9 +164,6 @@ pub(in crate::order::reading) fn by_steel(line: &mut Line, scopes: &Scopes) {
         }
         return;
     }
-    if scopes.kind == Some(Kind::SetScrew) && set_screw_of_a_bolt(line, scopes, &steel) {
-        return;
-    }
     let of_one_kind = || {
         let row = OF_ONE_KIND.iter().find(|(grade, _)| steel.starts_with(grade));
         row.map(|(grade, key)| {
@@ -193,15 +176,18 @@ pub(in crate::order::reading) fn by_steel(line: &mut Line, scopes: &Scopes) {
         })
     };
     let (key, note) = match scopes.by_steel {
-        Some(BySteel::Bolt | BySteel::HeavyHex | BySteel::Nothing)
+        Some(BySteel::Bolt | BySteel::StructuralHex | BySteel::HeavyHex | BySteel::Nothing)
             if matches!(steel.as_str(), "f1852" | "f2280") =>
         {
             ("other", TWIST_OFF)
         }
-        Some(BySteel::Bolt) if is_structural => {
+        Some(BySteel::Bolt | BySteel::StructuralHex) if is_structural => {
             ("structural-bolt", "bolts of this steel are heavy hex structural bolts")
         }
         Some(BySteel::Bolt) => ("hex-bolt", A_BOLT),
+        Some(BySteel::StructuralHex) => {
+            ("hex-bolt", "a hexagon bolt: structural ones are heavy hex, HR or HV, or of A325 or A490")
+        }
         Some(BySteel::HeavyHex) if is_structural => {
             ("structural-bolt", "heavy hex bolts of this steel are structural bolts")
         }
@@ -210,6 +196,9 @@ pub(in crate::order::reading) fn by_steel(line: &mut Line, scopes: &Scopes) {
         }
         Some(BySteel::CapScrew) if steel == "a574" => {
             ("socket-screw", "a cap screw of this steel is the socket head one")
+        }
+        _ if scopes.kind == Some(Kind::SetScrew) && is_hex_set_screw(line, &steel) => {
+            ("hex-screw", "a set screw of this steel is the hexagon one, threaded to the head")
         }
         Some(BySteel::Nut) if is_heavy(&steel) => ("heavy-hex-nut", "nuts of this steel are heavy hex nuts"),
         Some(BySteel::Nothing) => match of_one_kind() {

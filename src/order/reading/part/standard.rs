@@ -74,10 +74,6 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
                 }
                 scopes.kind = Some(Kind::Other);
                 scopes.by_steel = None;
-                // A thin nut has the thread and the classes of nuts.
-                if key.ends_with("nut") {
-                    scopes.family = Family::Nut;
-                }
                 line.draft.set("part", Kind::Other.key());
             }
             Some(kind) if family != Family::Bolt && bolt_is_named => {
@@ -195,6 +191,17 @@ pub(super) fn by_document(line: &mut Line, scopes: &Scopes) {
 /// Whether a standard can be that of the part named: people call a hex screw a hex bolt.
 fn agrees(scopes: &Scopes, about: Option<&Name>, kind: Kind) -> bool {
     let hex = ["hex-bolt", "hex-screw"];
+    // The name says less than the standard does.
+    let says_less = match scopes.kind {
+        Some(Kind::HexBolt) => matches!(kind, Kind::OtherBolt),
+        Some(Kind::HexNut) => matches!(kind, Kind::ThinNut | Kind::OtherNut | Kind::CouplingNut),
+        Some(Kind::Stud) => kind == Kind::DoubleEndStud,
+        Some(Kind::AnchorRod) => kind == Kind::BentAnchor,
+        Some(Kind::Washer | Kind::OtherWasher) => kind == Kind::OtherWasher,
+        Some(Kind::OtherNut) => kind.is_nut(),
+        Some(Kind::OtherBolt | Kind::Other) => matches!(kind, Kind::OtherBolt | Kind::BentAnchor),
+        _ => false,
+    };
     let named = scopes.kind.map(Kind::key);
     let is_all = |noun: &str| about.is_some_and(|about| about.words == [noun]);
     if is_all("ring") || is_all("pin") {
@@ -205,6 +212,7 @@ fn agrees(scopes: &Scopes, about: Option<&Name>, kind: Kind) -> bool {
     // A retaining ring without more may be for a shaft or a bore.
     let is_open = about.is_some_and(|about| about.words == ["retaining", "ring"] && !scopes.is_external);
     named == Some(kind.key())
+        || says_less
         || is_open && kind.is_ring()
         || named.is_some_and(|named| hex.contains(&named)) && hex.contains(&kind.key())
         || named == Some("hex-bolt") && kind.is_structural()
