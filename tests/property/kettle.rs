@@ -116,3 +116,74 @@ fn banned_steels_stay_out_of_the_kettle() {
         );
     }
 }
+
+/// The bath entered is laid beside the one advised: from 445 °C on a bath is usual (a galvanizing text), and the
+/// normal one of ISO 10684 is 455 to 480 °C.
+#[test]
+fn the_bath_entered_is_laid_beside_the_one_advised() {
+    let with = |bath, si_p| {
+        let bolt =
+            [("grade", "8.8"), ("thread", "M16"), ("length", "80 mm"), ("si_p", si_p), ("bath", bath)];
+        sheet("kettle", &bolt).contains(&format!("{bath} is not the bath advised"))
+    };
+    for (bath, si_p, told) in [
+        ("440 °C", "0.2 %", true),
+        ("444 °C", "0.2 %", true),
+        ("445 °C", "0.2 %", false),
+        ("450 °C", "0.2 %", false),
+        ("460 °C", "0.2 %", false),
+        ("490 °C", "0.2 %", true),
+        ("540 °C", "0.2 %", true),
+        ("445 °C", "0.08 %", true),
+        ("460 °C", "0.08 %", true),
+        ("540 °C", "0.08 %", false),
+    ] {
+        assert_eq!(with(bath, si_p), told, "{bath}, {si_p}");
+    }
+    // A time that such baskets do not take is told; what is wiped one by one has none.
+    let time = |dip| sheet("kettle", &[("thread", "M16"), ("length", "80 mm"), ("dip", dip)]);
+    for (dip, told) in [("1 min", true), ("1.5 min", false), ("5 min", false), ("6 min", true)] {
+        assert_eq!(time(dip).contains("is not what such baskets take"), told, "{dip}");
+    }
+}
+
+/// Of all the zinc used some is left for the parts, and silicon is part of silicon and phosphorus.
+#[test]
+fn shares_that_contradict_each_other_are_refused() {
+    let load = [("thread", "M16"), ("length", "80 mm"), ("pieces", "100")];
+    let refused = |pairs: &[(&'static str, &'static str)]| {
+        evaluate("kettle", load.into_iter().chain(pairs.iter().copied())).err().map(|found| found.to_string())
+    };
+    for (dross, ash) in [("40 %", "40 %"), ("10 %", "70 %"), ("0 %", "80 %"), ("2 %", "0 %")] {
+        assert_eq!(refused(&[("dross", dross), ("ash", ash)]), None, "{dross}, {ash}");
+    }
+    for (dross, ash) in [("40.1 %", "40 %"), ("20 %", "70 %"), ("70 %", "11 %")] {
+        let told = refused(&[("dross", dross), ("ash", ash)]).unwrap();
+        assert!(told.contains("leave little for the parts"), "{told}");
+    }
+    for (sum, si) in [("0.05 %", "0.05 %"), ("0.2 %", "0.1 %")] {
+        assert_eq!(refused(&[("si_p", sum), ("si", si)]), None, "{sum}, {si}");
+    }
+    let told = refused(&[("si_p", "0.05 %"), ("si", "0.06 %")]).unwrap();
+    assert!(told.contains("silicon alone is no more"), "{told}");
+}
+
+/// A price is of a kilogram, a tonne or a pound: 0.453 592 37 kg, as it is defined.
+#[test]
+fn the_cost_is_that_of_the_zinc_fed() {
+    let cost = |price| {
+        let pairs = [("thread", "M16"), ("length", "80 mm"), ("pieces", "10000"), ("dross", "10 %")];
+        let report = evaluate("kettle", pairs.into_iter().chain([("price", price)])).unwrap();
+        let number = |name: &str| {
+            let figure = report.figures.iter().find(|figure| figure.name == name).unwrap();
+            match figure.value {
+                kettle_barrel::calculator::Value::One(one) => one.number,
+                _ => panic!("{name}"),
+            }
+        };
+        number("Cost, in the currency of your price") / number("Zinc fed to the kettle")
+    };
+    for (price, per_kg) in [("3 per kg", 3.0), ("3000 per t", 3.0), ("3 per lb", 3.0 / 0.453_592_37)] {
+        assert!((cost(price) / per_kg - 1.0).abs() < 1e-9, "{price}: {}", cost(price));
+    }
+}

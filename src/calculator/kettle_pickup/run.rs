@@ -224,3 +224,24 @@ fn celsius(temperature: Temperature) -> Shown {
 fn blank(name: &'static str, source: Source) -> Figure {
     Figure::words(name, "not found: the plant's own").source(source)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Each bound belongs to the words with digits.
+    #[test]
+    fn a_dip_of_seconds_or_hours_is_told_in_words() {
+        for (time, words) in [
+            (Time::from_second(0.9), "less than a second"),
+            (Time::from_second(1.0), "no longer than 1\u{a0}s"),
+            (Time::from_second(59.0), "no longer than 59\u{a0}s"),
+            (Time::from_minute(1.0), "no longer than 1.0\u{a0}min"),
+            (Time::from_minute(6.7), "no longer than 6.7\u{a0}min"),
+            (Time::from_minute(60.0), "no longer than 60.0\u{a0}min"),
+            (Time::from_minute(60.1), "no limit within an hour"),
+        ] {
+            assert_eq!(longest_words(time), words);
+        }
+    }
+}
