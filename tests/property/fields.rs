@@ -37,6 +37,56 @@ fn every_worked_example_is_written_back() {
     }
 }
 
+/// Inputs that differ in a field do not pass for the same: without that nothing above could fail.
+#[test]
+fn different_inputs_are_not_alike() {
+    for entry in REGISTER {
+        let drafts = || entry.about.examples.iter().map(|example| example.pairs.iter().copied().collect());
+        let drafts: Vec<Draft> = drafts().collect();
+        for (at, one) in drafts.iter().enumerate() {
+            for other in &drafts[..at] {
+                let links = [one, other].map(|draft| entry.link(draft).unwrap().pairs);
+                assert_eq!(
+                    entry.reads_alike(one, other),
+                    links[0] == links[1],
+                    "{}: {links:?}",
+                    entry.about.id
+                );
+            }
+        }
+    }
+}
+
+/// Own limits and chosen columns of a lot come back as they were written.
+#[test]
+fn own_limits_and_columns_are_written_back() {
+    let entry = REGISTER.iter().find(|entry| entry.about.id == "lot").unwrap();
+    let draft: Draft = [
+        ("standard", "own"),
+        ("own_mean", "2.1 mil"),
+        ("own_article", "45 µm"),
+        ("own_reading", "40.5 µm"),
+        ("own_greatest", "0.08 mm"),
+        ("readings", "1 52 48 51\n2 50 49 55\n3 51 52 53"),
+        ("columns", "2-4"),
+        ("lot", "100"),
+        ("agreed", "3"),
+    ]
+    .into_iter()
+    .collect();
+    comes_back(entry, &draft).unwrap();
+    let link = entry.link(&draft).unwrap();
+    for pair in [
+        ("own_mean", "2.1 mil"),
+        ("own_article", "45 µm"),
+        ("own_reading", "40.5 µm"),
+        ("own_greatest", "0.08 mm"),
+        ("columns", "2, 3, 4"),
+    ] {
+        assert!(link.pairs.iter().any(|(key, text)| (*key, &**text) == pair), "{pair:?}: {:?}", link.pairs);
+    }
+}
+
 /// A grade that stands beside an actual temper is kept, and none is taken that nobody said.
 #[test]
 fn a_grade_beside_an_actual_temper_is_kept() {

@@ -230,3 +230,112 @@ fn one_article_is_said_in_the_singular() {
     .to_string();
     assert!(problems.contains("and 1 article cannot be cut into them"), "{problems}");
 }
+
+/// What a lot check is told, or the problem it has with it.
+fn asked(pairs: &[(&str, &str)]) -> Result<String, String> {
+    let readings = [("readings", "52 48 51\n50 49 55\n51 52 53"), ("lot", "100")];
+    let pairs: Vec<_> = readings
+        .into_iter()
+        .filter(|(key, _)| !pairs.iter().any(|(other, _)| other == key))
+        .chain(pairs.iter().copied())
+        .collect();
+    kettle_barrel::calculator::evaluate("lot", pairs)
+        .map(|report| {
+            report.findings.iter().map(|finding| finding.text.to_string()).collect::<Vec<_>>().join("\n")
+        })
+        .map_err(|problems| problems.to_string())
+}
+
+/// Limits of one's own may be equal; a least above what it is part of is none.
+#[test]
+fn limits_that_contradict_each_other_are_refused() {
+    let own = |pairs: &[(&'static str, &'static str)]| {
+        asked(&[&[("standard", "own"), ("agreed", "3")], pairs].concat()).map(drop)
+    };
+    for pairs in [
+        &[
+            ("own_mean", "50 µm"),
+            ("own_article", "50 µm"),
+            ("own_reading", "50 µm"),
+            ("own_greatest", "50 µm"),
+        ][..],
+        &[("own_mean", "50 µm"), ("own_reading", "40 µm")],
+        &[("own_greatest", "80 µm"), ("own_reading", "40 µm")],
+        &[("own_reading", "40 µm")],
+    ] {
+        assert_eq!(own(pairs), Ok(()), "{pairs:?}");
+    }
+    for (pairs, told) in [
+        (&[("own_mean", "50 µm"), ("own_article", "51 µm")][..], "below the"),
+        (&[("own_mean", "50 µm"), ("own_reading", "51 µm")], "below the"),
+        (&[("own_article", "50 µm"), ("own_reading", "51 µm")], "below the"),
+        (&[("own_greatest", "49 µm"), ("own_mean", "50 µm")], "below a least of"),
+        (&[("own_greatest", "49 µm"), ("own_article", "50 µm")], "below a least of"),
+        (&[("own_greatest", "49 µm"), ("own_reading", "50 µm")], "below a least of"),
+        (&[], "give at least one limit"),
+    ] {
+        let problem = own(pairs).unwrap_err();
+        assert!(problem.contains(told), "{pairs:?}: {problem}");
+    }
+    let below = own(&[("own_greatest", "49 µm"), ("own_mean", "50 µm")]).unwrap_err();
+    assert!(!below.contains("every part"), "{below}");
+}
+
+/// An acceptance number needs a plan, and is smaller than the sample.
+#[test]
+fn an_acceptance_number_belongs_to_a_plan() {
+    let plan = |agreed, allowed| {
+        asked(&[("standard", "own"), ("own_article", "40 µm"), ("agreed", agreed), ("allowed", allowed)])
+    };
+    assert!(plan("3", "0").is_ok() && plan("3", "2").is_ok() && plan("3", "").is_ok());
+    for (agreed, allowed, told) in [
+        ("3", "3", "fewer than 3 can be let miss"),
+        ("3", "4", "fewer than 3 can be let miss"),
+        ("", "1", "number of articles of the plan"),
+    ] {
+        let problem = plan(agreed, allowed).unwrap_err();
+        assert!(problem.contains(told), "{agreed}, {allowed}: {problem}");
+    }
+    assert!(plan("", "0").is_ok());
+    // What misses is laid beside what may.
+    let missing = |allowed, readings| {
+        asked(&[
+            ("standard", "own"),
+            ("own_article", "50 µm"),
+            ("agreed", "3"),
+            ("allowed", allowed),
+            ("readings", readings),
+        ])
+        .unwrap()
+    };
+    let one = missing("1", "52 48 53\n44 45 46\n51 52 53");
+    assert!(one.contains("1 article misses its limit; the plan lets 1 miss."), "{one}");
+    let two = missing("1", "42 48 43\n44 45 46\n51 52 53");
+    assert!(two.contains("2 articles miss their limits; the plan lets 1 miss."), "{two}");
+    let none = missing("1", "52 58 53\n54 55 56\n51 52 53");
+    assert!(none.contains("0 articles miss their limits; the plan lets 1 miss."), "{none}");
+    assert!(!missing("0", "52 58 53\n54 55 56\n51 52 53").contains("the plan lets"));
+}
+
+/// As many articles as the lot has may be measured, and no more; too few are asked for, and too many looked at.
+#[test]
+fn the_articles_measured_are_laid_beside_the_lot_and_the_sample() {
+    let of = |lot, agreed| {
+        asked(&[("standard", "own"), ("own_article", "40 µm"), ("lot", lot), ("agreed", agreed)])
+    };
+    assert!(of("3", "3").is_ok());
+    assert!(of("2", "2").unwrap_err().contains("3 articles were measured from a lot of 2"));
+    for (agreed, told) in [
+        ("2", "3 articles were read, more than the 2 of the sample"),
+        ("3", "Enough articles were measured."),
+        ("4", "Measure 1 article more"),
+        ("5", "Measure 2 articles more"),
+    ] {
+        let found = of("100", agreed).unwrap();
+        assert!(found.contains(told), "{agreed}: {found}");
+    }
+    let whole = of("3", "").unwrap();
+    assert!(whole.contains("Every piece of the lot was measured."), "{whole}");
+    let open = of("4", "").unwrap();
+    assert!(open.contains("Enter how many articles the order or its sampling plan wants"), "{open}");
+}

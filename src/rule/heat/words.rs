@@ -82,3 +82,23 @@ pub fn in_the_bath(time: Time) -> Shown {
 pub(super) fn whole(temperature: Temperature) -> String {
     temperature.show(&unit::CELSIUS, 0).to_string()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A time says what was entered: whole minutes, seconds below one, tenths above.
+    #[test]
+    fn a_time_in_the_bath_is_told_as_it_was_entered() {
+        for (time, shown) in [
+            (Time::from_second(45.0), "45\u{a0}s"),
+            (Time::from_second(60.0), "1\u{a0}min"),
+            (Time::from_second(90.0), "1.5\u{a0}min"),
+            (Time::from_minute(3.0), "3\u{a0}min"),
+            (Time::from_minute(0.5), "30\u{a0}s"),
+            (Time::from_minute(60.0), "60\u{a0}min"),
+        ] {
+            assert_eq!(in_the_bath(time).to_string(), shown);
+        }
+    }
+}
