@@ -16,10 +16,22 @@ use crate::rule::{HeatTreatment, Instruction, Key};
 
 /// `bake 24 h`, `baked 8 h at 200 °C`, `24 h bake at 190–220 °C`, `entspröden 24h`.
 pub fn bake(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (end, baked) = heated(chain, at, Word::Bake)?;
+    Some(vec![(end, What::Bake(baked))])
+}
+
+/// `stress relieve 4 h @ 375 °F`.
+pub fn stress_relief(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (end, _) = heated(chain, at, Word::Not(lexicon::STRESS))?;
+    Some(vec![(end, What::Not(lexicon::STRESS.into()))])
+}
+
+/// A word for a heat treatment, with its time and its temperature: the place behind them.
+fn heated(chain: &Chain<'_>, at: usize, means: Word) -> Option<(usize, Baked)> {
     let mut baked = Baked { hours: None, celsius: None };
     let (mut end, mut is_said) = (at, false);
     for _ in 0..8 {
-        if let Some((behind, ())) = lexicon::whole(chain, end, |word| (word == Word::Bake).then_some(())) {
+        if let Some((behind, ())) = lexicon::whole(chain, end, |word| (word == means).then_some(())) {
             (end, is_said) = (behind, true);
             continue;
         }
@@ -43,7 +55,7 @@ pub fn bake(chain: &Chain<'_>, at: usize) -> Option<Found> {
         }
     }
     end = behind_the_coat(chain, end);
-    (is_said && !chain.inside_a_run(end)).then(|| vec![(end, What::Bake(baked))])
+    (is_said && !chain.inside_a_run(end)).then_some((end, baked))
 }
 
 /// The place behind `after plating`, `of plating`, `nach dem Verzinken`.

@@ -154,7 +154,7 @@ fn beside_a_word(chain: &Chain<'_>, at: usize, grouped: &Number) -> Option<Found
     let before = at.checked_sub(1).and_then(|before| chain.tokens().get(before))?;
     // `b 60 100 pcs`: a letter may be that of a measure.
     let is_letter = before.lower.len() == 1 && !matches!(before.lower.as_str(), "x" | "m" | "a" | "u");
-    let is_unknown = before.sort == Sort::Word && (is_letter || !lexicon::knows(&before.lower));
+    let is_unknown = before.sort == Sort::Word && (is_letter || !ends_a_phrase(chain, at));
     let (first, pieces) = (chain.digits(at)?, &grouped.text);
     let rest = pieces.strip_prefix(first)?;
     let (end, ..) = unit(chain, grouped.end)?;
@@ -163,6 +163,20 @@ fn beside_a_word(chain: &Chain<'_>, at: usize, grouped: &Number) -> Option<Found
         before.text
     );
     is_unknown.then(|| vec![(end, What::Not(why.into()))])
+}
+
+/// Whether what stands in front of a place means something here.
+fn ends_a_phrase(chain: &Chain<'_>, at: usize) -> bool {
+    let mut place = chain.before(at);
+    for _ in 0..4 {
+        let Some(begin) = place else { break };
+        let ends = lexicon::find(chain, begin, |_| Some(())).is_some_and(|(end, ())| end == at);
+        if ends || chain.word(begin).is_some_and(|word| word == "m" || word == "x") {
+            return true;
+        }
+        place = chain.before(begin);
+    }
+    false
 }
 
 /// `2 x 2H`, `2x ISO 7089`: so many of what comes with the part.
@@ -453,7 +467,14 @@ fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
             || length::cross(chain, contents.end).is_some();
         each != end && !is_size
     });
+    let is_weighed = contents.as_ref().is_some_and(|each| {
+        lexicon::find(chain, each.end, |word| matches!(word, Word::Mass(_)).then_some(())).is_some()
+    });
     match (boxes.whole(), contents.as_ref().and_then(|each| Some((each.end, each.whole()?)))) {
+        (_, Some((each, _))) if is_weighed => one(
+            chain.after(each),
+            What::Not("so many of so much: write the weight of all, or the pieces".into()),
+        ),
         (Some(boxes), Some((behind, each))) => {
             let end = unit(chain, behind).map_or(behind, |(end, ..)| end);
             one(end, in_boxes(boxes, each))

@@ -10,6 +10,13 @@ use crate::process::Process;
 pub(super) fn settle(line: &mut Line) {
     let mut at = 0;
     while at < line.items.len() {
+        // `quote HDG and mech galv`.
+        let joins = line.what(at) == Some(&What::With(false))
+            && at.checked_sub(1).and_then(|before| process(line.what(before)?)).is_some()
+            && line.what(at + 1).and_then(process).is_some();
+        if let Some(item) = line.item(at).filter(|item| joins && item.is_free()) {
+            item.what = What::Or;
+        }
         if line.what(at) == Some(&What::Or) && line.items.get(at).is_some_and(super::items::Item::is_free) {
             let beside = (at.checked_sub(1), at + 1);
             if let (Some(one), other) = beside {

@@ -34,6 +34,11 @@ const OWNERS: &[Owner] = &[
     ),
     (|front| front.is(Process::HotDip), |first| (20..=150).contains(&first), "a coat of {} µm"),
     (|front| front.has_types(), |first| first <= 3, "type {}"),
+    (
+        |front| *front.what == What::Steel(SteelWord::OtherMetal),
+        |first| (200..=699).contains(&first),
+        "“{w} {}”",
+    ),
     (|front| front.owns_a_number(), |first| (3..=150).contains(&first), "“{w} {}”"),
     (|front| matches!(front.what, What::Category(_) | What::Place(_)), |first| first <= 100, "{} years"),
     (|front| front.is_thread() && front.scopes.family == Family::Nut, is_nut_class, "class {}"),

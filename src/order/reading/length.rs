@@ -288,6 +288,19 @@ pub(super) fn is_thickness(chain: &Chain<'_>, at: usize) -> bool {
     chain.word(at) == Some("t") && !chain.glued(at) && chain.digits(behind).is_some() && !chain.glued(behind)
 }
 
+/// A length with its unit, in millimetres.
+pub(super) fn in_mm(text: &str) -> Option<f64> {
+    let (number, unit) = text.rsplit_once(' ')?;
+    let number: f64 = number.parse().ok()?;
+    Some(match unit {
+        "mm" => number,
+        "m" => number * 1e3,
+        "in" => number * 25.4,
+        "ft" => number * 304.8,
+        _ => return None,
+    })
+}
+
 /// Figures that a comma groups by three are taken up to the comma: what follows it is another piece.
 pub(super) fn before_comma(chain: &Chain<'_>, at: usize, number: Number) -> Number {
     match chain.digits(at) {

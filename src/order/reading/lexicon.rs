@@ -19,7 +19,8 @@ use words::WORDS;
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use words::{
-    ANY_ZINC, BARE, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, NOT_IN_AIR, OTHER_COAT, SAYS_NOTHING, THREAD_LENGTH,
+    ANY_ZINC, BARE, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, NOT_IN_AIR, OTHER_COAT, SAYS_NOTHING, STRESS,
+    THREAD_LENGTH,
 };
 
 /// What a word or a phrase means.
@@ -271,6 +272,19 @@ pub const MARKED: &[&str] = &[
 /// In front of the hours in which a bake has to begin.
 pub const SOON: &[&str] = &["within", "innerhalb", "binnen"];
 
+/// What has years of its own.
+pub const CONTRACTS: &[&str] = &[
+    "contract",
+    "agreement",
+    "warranty",
+    "guarantee",
+    "frame",
+    "vertrag",
+    "rahmenvertrag",
+    "garantie",
+    "gewährleistung",
+];
+
 /// So many orders of the same size.
 pub const LOTS: &[&str] = &[
     "lot",
@@ -344,7 +358,7 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
         "v", "vi", "i", "s", "z",
     ];
     let others = letters.iter().chain(DUE).chain(ON).chain(AWAY).chain(PAST).chain(MARKED).chain(SOON);
-    let others = others.chain(LOTS).chain(CHROMATES);
+    let others = others.chain(LOTS).chain(CHROMATES).chain(CONTRACTS);
     of_phrases.chain(others.map(|word| (*word).to_owned())).collect()
 });
 

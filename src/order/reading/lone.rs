@@ -51,11 +51,13 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     // The size of another part is not asked.
     let sized = scopes.kind == Some(Kind::Other)
         || line.draft.get("thread").is_some() && (line.draft.get("length").is_some() || !has_length);
+    // No ring, pin or washer is so large.
+    let is_no_size = |number: u64| !has_length && number >= 500;
     let beside_the_part: Vec<_> =
         numbers.iter().filter(|(at, _)| scopes.beside(*at) == Scope::Part).copied().collect();
     let numbers = if beside_the_part.len() == 1 { beside_the_part } else { numbers };
     if let [(at, Some(number))] = numbers.as_slice()
-        && sized
+        && (sized || is_no_size(*number))
         && line.draft.get("quantity").is_none()
         && *number > 0
         && !is_analysis(line, *at, *number)

@@ -2,7 +2,7 @@
 
 use super::count::count;
 use super::length::{self, is_measured};
-use super::lexicon::{self, Word};
+use super::lexicon::{self, CONTRACTS, Word};
 use super::number::{self, Number};
 use super::token::Chain;
 use super::what::{Found, What, one};
@@ -24,6 +24,11 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return (!chain.inside_a_run(end)).then(|| vec![(end, What::Years(format!("{} years", all / 12)))]);
     }
     if let Some(end) = unit(number.end) {
+        // `3 year contract`, `10 years warranty`.
+        let of = lexicon::over(chain, end, Word::Filler);
+        if chain.word(of).is_some_and(|word| CONTRACTS.contains(&word)) {
+            return one(chain.after(of), What::Not("years of a contract, and no life of a coat".into()));
+        }
         return match number.two_meanings() {
             Some((one_way, other)) => one(
                 end,
@@ -73,6 +78,12 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
         None => {
             let (behind, ends) = range(chain, least)?;
             let (end, name) = scale(chain.over(behind, &["-"]))?;
+            // `8.8 HRC 33`: a class, and a hardness.
+            let is_class = number::decimal(chain, least)
+                .is_some_and(|number| number.end == behind && steel::DOTTED.contains(&number.text.as_str()));
+            if is_class && chain.digits(chain.over(end, &[":", "="])).is_some() {
+                return None;
+            }
             (end, name, ends)
         }
     };

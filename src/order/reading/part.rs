@@ -11,10 +11,10 @@ mod name;
 mod scope;
 mod standard;
 
-use super::Became;
 use super::items::Line;
 use super::lexicon;
 use super::what::{SteelWord, What};
+use super::{Became, left_out};
 use crate::part::Kind;
 use crate::quantity::letters::lower;
 use crate::steel::Grade;
@@ -205,7 +205,10 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         .flat_map(|name| name.items.iter().copied())
         .collect();
     let is_named = line.items.iter().enumerate().any(|(at, item)| {
+        // `ohne Mutter` names no part.
+        let is_left_out = item.became == Some(Became::NotUsed(left_out::WHY.into()));
         let is_name = !of_mates.contains(&at)
+            && !is_left_out
             && matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))
             && !matches!(item.what, What::Part("plain" | "sae" | "flat" | "full-thread" | "part-thread"));
         is_name && !matches!(&item.became, Some(Became::Used(fields, _)) if !fields.contains(&"part"))

@@ -9,7 +9,8 @@ use crate::quantity::letters::lower;
 /// The most nuts or washers that one bolt has here.
 pub(super) const MOST: u64 = 8;
 
-/// Takes them out of the counts.
+/// Takes them out of the counts; a plain number between two of them stands with the noun behind it, or, where all
+/// stand so, with the one in front.
 pub(super) fn settle(
     line: &mut Line,
     scopes: &Scopes,
@@ -17,30 +18,52 @@ pub(super) fn settle(
 ) -> Vec<(usize, Counted)> {
     let is_order = |counted: &Counted| counted.sets || counted.pieces > MOST;
     let counts_the_order = counts.iter().any(|(_, counted)| is_order(counted));
-    let of_one: Vec<usize> = counts
-        .iter()
-        .filter(|(_, counted)| !is_order(counted) && counted.pieces > 0)
-        .map(|(at, _)| *at)
-        .collect();
+    let of_one = counts.iter().filter(|(_, counted)| !is_order(counted) && counted.pieces > 0);
+    let mut of_one: Vec<(usize, u64, bool)> =
+        of_one.map(|(at, counted)| (*at, counted.pieces, counts_the_order || is_times(line, *at))).collect();
+    of_one.extend(numbers(line, scopes).into_iter().map(|(at, number)| (at, number, true)));
+    of_one.sort_unstable();
     // `nuts 2 ea, washers 4 ea`: where each stands behind its noun and none follows the last.
-    let stands_behind = counts_the_order
-        && !of_one.is_empty()
-        && of_one.iter().all(|at| before(line, scopes, *at).is_some())
-        && of_one.last().is_some_and(|last| behind(line, scopes, *last).is_none());
-    let mut left = Vec::new();
-    for (at, counted) in counts {
-        let field = of_one.contains(&at).then(|| match behind(line, scopes, at) {
+    let stands_behind = of_one.iter().all(|(at, _, is_sure)| *is_sure && before(line, scopes, *at).is_some())
+        && of_one.last().is_some_and(|(last, ..)| behind(line, scopes, *last).is_none());
+    let mut taken = Vec::new();
+    for (at, pieces, is_sure) in of_one {
+        let field = match behind(line, scopes, at) {
             _ if stands_behind => before(line, scopes, at),
-            Some((field, is_per)) => (is_per || counts_the_order).then_some(field),
-            None if counts_the_order => before(line, scopes, at),
+            Some((field, is_per)) => (is_per || is_sure).then_some(field),
+            None if is_sure && !is_times(line, at) => before(line, scopes, at),
             None => None,
-        });
-        match field.flatten() {
-            Some(field) => line.fill(at, field, &counted.pieces.to_string(), "the number"),
-            None => left.push((at, counted)),
+        };
+        if let Some(field) = field {
+            line.fill(at, field, &pieces.to_string(), "the number");
+            taken.push(at);
         }
     }
-    left
+    counts.into_iter().filter(|(at, _)| !taken.contains(at)).collect()
+}
+
+/// `2x washer`.
+fn is_times(line: &Line, at: usize) -> bool {
+    line.items.get(at).is_some_and(|item| item.text.trim_end().ends_with(['x', 'X', '×', '*']))
+}
+
+/// Small numbers without a unit, in words or where both a nut and a washer come with the part: no class of a nut is
+/// so small.
+fn numbers(line: &Line, scopes: &Scopes) -> Vec<(usize, u64)> {
+    let has = |field| (0..line.items.len()).any(|at| field_of(line, scopes, at) == Some(field));
+    let has_both = has("nuts") && has("washers");
+    let found = line.free(|what| match what {
+        What::Small(number) => Some(u64::from(*number)),
+        What::Bare(Some(number)) => Some(*number),
+        _ => None,
+    });
+    let of_ends = |at: usize| line.behind(at).is_some_and(|next| line.what(next) == Some(&What::Ends));
+    let is_article = |at: usize| line.items.get(at).is_some_and(|item| item.text.eq_ignore_ascii_case("a"));
+    let is_sure = |at: usize| {
+        has_both || matches!(line.what(at), Some(What::Small(_))) && behind(line, scopes, at).is_some()
+    };
+    let fits = |at: usize| is_sure(at) && !of_ends(at) && !is_article(at);
+    found.into_iter().filter(|(at, number)| (1..=3).contains(number) && fits(*at)).collect()
 }
 
 /// `nut x1, washer x2`, `M16 nuts x 500`: behind a nut or a washer, which have no length, a number.

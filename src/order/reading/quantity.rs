@@ -251,6 +251,8 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
     }
     let pieces =
         line.draft.get("quantity").and_then(|pieces| pieces.parse::<u64>().ok()).filter(|pieces| *pieces > 0);
+    let is_beside =
+        [line.before(at), line.behind(at)].into_iter().flatten().any(|beside| names.contains(&beside));
     let per_set = match pieces {
         _ if (1..=MOST).contains(&number) => Some(number),
         Some(pieces) if number.is_multiple_of(pieces) && (1..=MOST).contains(&(number / pieces)) => {
@@ -260,9 +262,13 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
     };
     match per_set {
         Some(per_set) => line.fill(at, field, &per_set.to_string(), "the number"),
-        None => {
-            line.not(at, "no whole number to a bolt");
+        None if !counted && !is_beside => {
+            line.not(at, format!("a number by itself: write {number} pcs if it counts them"));
         }
+        None if mate == "nut" && number <= GREATEST_CLASS => {
+            line.not(at, format!("{number} nuts, or nuts of class {number}: write which"));
+        }
+        None => line.not(at, "no whole number to a bolt"),
     }
 }
 

@@ -39,6 +39,7 @@ static RULES: &[Rule] = &[
     rule("date", Letters, named::date),
     rule(distance::RULE, Either, distance::of_the_sea),
     rule("bake", Either, bake::bake),
+    rule("stress relief", Either, bake::stress_relief),
     rule("measure of something else", Either, named::of),
     rule("length of the thread", Either, named::thread_length),
     rule("diameter", Either, named::diameter),
@@ -103,6 +104,14 @@ pub fn longest(chain: &Chain<'_>, at: usize) -> Option<(&'static str, Found)> {
 fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if chain.sign(at, &["&", "+"]) {
         return one(chain.after(at), What::With(false));
+    }
+    // `o. Mutter`.
+    let behind = chain.after(at);
+    if chain.word(at) == Some("o") && chain.sign(behind, &["."]) && chain.glued(behind) {
+        let end = chain.after(behind);
+        let noun =
+            lexicon::find(chain, end, |word| matches!(word, Word::Part("nut" | "washer")).then_some(()));
+        return noun.and_then(|_| one(end, What::Without));
     }
     let (end, what) = lexicon::whole(chain, at, alone)?;
     one(end, what)

@@ -7,14 +7,43 @@ const WHY: &str = "a second order: write it as a line of its own";
 
 /// Names everything of a second order, from where it begins.
 pub(super) fn settle(line: &mut Line) {
-    let Some(begin) = begin(line) else { return };
+    let Some((begin, second)) = begin(line) else { return };
+    // `200 pcs M12x30 and 300 pcs M12x40 8.8 hex bolts HDG`: what the first lacks is said of both.
+    let said: Vec<Sort> = (0..begin).filter_map(|at| sort(line.what(at)?)).collect();
     for at in begin..line.items.len() {
-        line.not(at, WHY);
+        let is_shared = at > second
+            && line.what(at).and_then(sort).is_some_and(|sort| said.iter().all(|own| *own != sort));
+        if !is_shared {
+            line.not(at, WHY);
+        }
     }
 }
 
-/// Where it begins: at the second size with its length, or at the second size where both are counted.
-fn begin(line: &Line) -> Option<usize> {
+/// What two orders of a line may share.
+#[derive(Clone, Copy, PartialEq)]
+enum Sort {
+    Part,
+    Steel,
+    Coat,
+    Place,
+    Years,
+}
+
+fn sort(what: &What) -> Option<Sort> {
+    Some(match what {
+        What::Part(_) | What::PartStandard(_) | What::PartDocument(_) => Sort::Part,
+        What::Steel(_) | What::Hardness(..) => Sort::Steel,
+        What::Process(..) | What::Coat(_) | What::Other(_) | What::Zinc(..) | What::Thickness(..) => {
+            Sort::Coat
+        }
+        What::Category(_) | What::Place(_) => Sort::Place,
+        What::Years(_) => Sort::Years,
+        _ => return None,
+    })
+}
+
+/// Where it begins: at the second size with its length, or at the second size where both are counted; and its size.
+fn begin(line: &Line) -> Option<(usize, usize)> {
     let threads: Vec<(usize, &str)> = line
         .items
         .iter()
@@ -46,7 +75,7 @@ fn begin(line: &Line) -> Option<usize> {
     let between = first + 1..second;
     let count = between.clone().rfind(|at| matches!(line.what(*at), Some(What::Count(_))));
     if let Some(count) = count.filter(|_| counts(0..first)) {
-        return Some(count);
+        return Some((count, second));
     }
     let stretch = line.items.get(second)?.stretch;
     let ends = |at: &usize| {
@@ -54,9 +83,10 @@ fn begin(line: &Line) -> Option<usize> {
             || line.items.get(*at).is_some_and(|it| it.stretch != stretch)
     };
     let end = between.clone().rfind(ends).filter(|end| count.is_none_or(|count| count < *end));
-    Some(match end {
+    let begin = match end {
         Some(end) if matches!(line.what(end), Some(What::With(_))) => end,
         Some(end) => end + 1,
         None => second,
-    })
+    };
+    Some((begin, second))
 }

@@ -1,6 +1,9 @@
 //! The thread, its class, and the length.
 
+mod by_measure;
+mod counted;
 mod forming;
+mod hole;
 mod pitch;
 
 use super::Became;
@@ -15,6 +18,9 @@ use crate::quantity::letters::lower;
 use crate::sorting::sort_by_key;
 use crate::table::asme_b1_1::Series;
 use crate::thread::{Designation, Thread, ToleranceClass, overtap};
+use by_measure::{by_diameter, of_legs};
+use counted::{counted_behind, item_numbers, product, times};
+use hole::{bare_hole, hole};
 
 /// Thread, class and length.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
@@ -53,6 +59,9 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     }
     item_numbers(line, &mut strong);
     let pairs = pairs(line, scopes, &mut strong);
+    if strong.is_empty() && inches.len() == 0 {
+        by_diameter(line, scopes, &mut strong);
+    }
     let series = pitch::series(line, &strong);
     let mut chosen: Option<Written> = None;
     let mut own_pitch: Option<String> = None;
@@ -318,168 +327,12 @@ fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -
     lengths
 }
 
-fn product(one: &str, other: &str) -> Option<u64> {
-    one.parse::<u64>().ok()?.checked_mul(other.parse().ok()?)
-}
-
 /// The thread that stands for a size of what has none: `M20` for a ring of 20 mm.
 fn flat_size(kind: Kind, text: &str) -> Option<String> {
     let mm = text.strip_suffix(" mm")?;
     let thread = if kind.is_washer() { washer_of(mm) } else { of_diameter(mm) };
     thread.map(|thread| thread.to_string())
 }
-
-/// `3 x 100` beside a whole thread: so many times so many.
-fn times(line: &mut Line, weak: usize) {
-    let matched = |at: usize| line.items.get(at).map(|item| item.matched.clone());
-    let other = Some(weak + 1).filter(|next| matched(*next) == matched(weak));
-    let number = |at: usize| -> Option<u64> {
-        match line.what(at)? {
-            What::Length(text) => {
-                text.strip_suffix(" in").or(text.strip_suffix(length::UNIT_OF_THREAD))?.trim().parse().ok()
-            }
-            _ => line.items.get(at)?.text.parse().ok(),
-        }
-    };
-    let all = other.and_then(|other| Some((other, number(weak)?.checked_mul(number(other)?)?)));
-    match all {
-        Some((other, all)) => {
-            let why = format!("so many times so many: write {all} pcs if that is all");
-            line.not(weak, why.clone());
-            line.not(other, why);
-        }
-        None => line.not(weak, "a number by itself: write what it counts"),
-    }
-}
-
-/// `#4 5/8-11 x 3`: beside a whole thread the number of the item.
-fn item_numbers(line: &mut Line, strong: &mut Vec<(usize, Written)>) {
-    let has_other =
-        strong.iter().any(|(_, written)| written.thread.is_some() && !written.text.starts_with('#'));
-    let is_number = |written: &Written| {
-        written.text.strip_prefix('#').is_some_and(|number| number.bytes().all(|byte| byte.is_ascii_digit()))
-    };
-    strong.retain(|(at, written)| {
-        let is_item = has_other && is_number(written);
-        if is_item {
-            line.not(*at, "it numbers the item");
-        }
-        !is_item
-    });
-}
-
-/// The legs of a U-bolt `M20 x 220 x 300` are higher than the bow is wide.
-fn of_legs(line: &mut Line, scopes: &Scopes, lengths: Vec<(usize, String)>) -> Vec<(usize, String)> {
-    let number = |text: &str| -> Option<f64> { text.split([' ', '?']).next()?.parse().ok() };
-    let crossed: Vec<(usize, f64)> = lengths
-        .iter()
-        .filter(|(at, _)| of_length(line, *at) == 0)
-        .filter_map(|(at, text)| Some((*at, number(text)?)))
-        .collect();
-    let [(first, width), (second, height)] = crossed.as_slice() else { return lengths };
-    if scopes.kind != Some(Kind::UBolt) || second != &(first + 1) || width >= height {
-        return lengths;
-    }
-    line.not(*first, length::ACROSS);
-    line.note("length", "of the two measures the greater: the height of the legs");
-    lengths.into_iter().filter(|(at, _)| at != first).collect()
-}
-
-/// `1 m lengths … x 25`: far behind its thread, and beside another length, a plain number counts.
-fn counted_behind(line: &mut Line, lengths: Vec<(usize, String)>) -> Vec<(usize, String)> {
-    let is_loose = |line: &Line, at: usize| {
-        line.items.get(at).is_some_and(|item| item.rule == ACROSS)
-            && !at.checked_sub(1).is_some_and(|before| {
-                // `pack of 25 x 4`.
-                let is_other = |what: &What| matches!(what, What::Not(_) | What::Count(_) | What::Bare(_));
-                line.what(before).is_some_and(|what| {
-                    matches!(what, What::Thread(_) | What::ThreadClass(_) | What::Inches { .. })
-                        || is_other(what)
-                })
-            })
-    };
-    let is_counted = line.items.iter().any(|item| matches!(item.what, What::Count(_)));
-    let (loose, other): (Vec<_>, Vec<_>) = lengths
-        .into_iter()
-        .partition(|(at, text)| is_loose(line, *at) && text.ends_with(length::UNIT_OF_THREAD));
-    let (Some((at, text)), false) = (loose.first(), other.is_empty()) else {
-        return other.into_iter().chain(loose).collect();
-    };
-    let pieces: Option<u64> = text.trim_end_matches(length::UNIT_OF_THREAD).trim().parse().ok();
-    match pieces.filter(|_| !is_counted && loose.len() == 1) {
-        Some(pieces) => {
-            line.fill(*at, "quantity", &pieces.to_string(), "the quantity");
-            line.note("quantity", "the number behind the cross, beside another length");
-            other
-        }
-        None => other.into_iter().chain(loose).collect(),
-    }
-}
-
-/// Hole, outside and thickness of a washer: by the hole.
-fn hole(line: &mut Line, scopes: &Scopes) {
-    let found = line.free(|what| match what {
-        What::Washer(hole) => Some(hole.clone()),
-        _ => None,
-    });
-    for (at, hole) in found {
-        let is_washer = scopes.kind.is_some_and(Kind::is_washer);
-        match washer_of(&hole).filter(|_| is_washer && line.draft.get("thread").is_none()) {
-            Some(thread) => {
-                line.fill(at, "thread", &thread.to_string(), "the size");
-                line.note("thread", OF_A_HOLE);
-            }
-            None if is_washer => {
-                line.not(at, "no washer known here has this hole: write the thread it is for")
-            }
-            None => line.not(at, "three measures of what? Write a thread as M20, 3/4-10 or #8-32"),
-        }
-    }
-}
-
-/// `Scheibe 10,5`, `ISO 7093-1 16`, `ID 17`: the size of a washer behind its name or its standard, by the hole or
-/// by the thread.
-fn bare_hole(line: &mut Line, scopes: &Scopes) {
-    if !scopes.kind.is_some_and(Kind::is_washer) || line.draft.get("thread").is_some() {
-        return;
-    }
-    let is_counted = line.items.iter().any(|item| matches!(item.what, What::Count(_)));
-    for at in 0..line.items.len() {
-        let Some(item) = line.items.get(at) else { break };
-        let text = item.text.replace(',', ".");
-        let number = match &item.what {
-            What::Bare(_) if item.is_free() => text.parse::<f64>().ok(),
-            What::Not(why) if why == length::ACROSS => {
-                let bore = lower(&text);
-                let bore =
-                    ["id", "i.d.", "hole", "bore", "innen"].iter().find_map(|word| bore.strip_prefix(word));
-                bore.and_then(|bore| {
-                    bore.trim_matches([' ', '.', ':', '=']).trim_end_matches("mm").trim().parse().ok()
-                })
-            }
-            _ => None,
-        };
-        let Some(number) = number else { continue };
-        let before = line.before(at);
-        let is_behind = before.is_some_and(|before| {
-            matches!(line.what(before), Some(What::PartStandard(_))) || scopes.names.contains(&before)
-        });
-        let of_a_standard =
-            before.is_some_and(|before| matches!(line.what(before), Some(What::PartStandard(_))));
-        let is_bore = matches!(line.what(at), Some(What::Not(_)));
-        let is_sure = is_bore || is_behind && (number.fract() != 0.0 || of_a_standard && is_counted);
-        if let Some(thread) = washer_of(&number.to_string()).filter(|_| is_sure) {
-            if is_bore && let Some(item) = line.item(at) {
-                item.became = None;
-            }
-            line.fill(at, "thread", &thread.to_string(), "the size");
-            line.note("thread", OF_A_HOLE);
-            return;
-        }
-    }
-}
-
-const OF_A_HOLE: &str = "the bolt that a washer of this size goes with";
 
 /// The size behind the name or the standard of what has no thread: `DIN 471 - 20`, `cotter pin 4`.
 fn bare_size(line: &mut Line, scopes: &Scopes) {

@@ -1,0 +1,58 @@
+//! What a measure without a thread's letter says: a diameter, the legs of a U-bolt.
+
+use super::of_length;
+use crate::order::reading::diameter::of_diameter;
+use crate::order::reading::items::Line;
+use crate::order::reading::length;
+use crate::order::reading::part::{Family, Scopes};
+use crate::order::reading::what::{What, Written};
+use crate::part::Kind;
+
+/// `16 mm threaded rod 3 m long`, `20 mm nuts`: without an M the lesser of two lengths, or the one of a nut, is the
+/// diameter; one alone in front of the name of a bolt may be either.
+pub(super) fn by_diameter(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) {
+    let kind = scopes.kind.or_else(|| line.draft.get("part").and_then(Kind::from_key));
+    if !kind.is_some_and(Kind::has_mate) && scopes.family != Family::Nut {
+        return;
+    }
+    let mut lengths: Vec<(usize, f64)> = line
+        .free(|what| match what {
+            What::Length(text) => length::in_mm(text),
+            _ => None,
+        })
+        .into_iter()
+        .collect();
+    lengths.sort_by(|(_, one), (_, other)| one.total_cmp(other));
+    let Some((at, mm)) = lengths.first().copied().filter(|(at, _)| of_length(line, *at) == 2) else { return };
+    let is_in_mm = matches!(line.what(at), Some(What::Length(text)) if text.ends_with(" mm"));
+    let Some(thread) = of_diameter(&mm.to_string()).filter(|thread| thread.is_coarse() && is_in_mm) else {
+        return;
+    };
+    if lengths.len() > 1 || scopes.family == Family::Nut {
+        let text = thread.to_string();
+        strong.push((at, Written { text, thread: Some(thread), of_size: true, pitched: false, weak: false }));
+    } else if line.behind(at).is_some_and(|behind| scopes.names.contains(&behind)) {
+        line.not(at, format!("a diameter or a length? Write {thread}, or “{mm} mm long”"));
+    }
+}
+
+/// The legs of a U-bolt `M20 x 220 x 300` are higher than the bow is wide.
+pub(super) fn of_legs(
+    line: &mut Line,
+    scopes: &Scopes,
+    lengths: Vec<(usize, String)>,
+) -> Vec<(usize, String)> {
+    let number = |text: &str| -> Option<f64> { text.split([' ', '?']).next()?.parse().ok() };
+    let crossed: Vec<(usize, f64)> = lengths
+        .iter()
+        .filter(|(at, _)| of_length(line, *at) == 0)
+        .filter_map(|(at, text)| Some((*at, number(text)?)))
+        .collect();
+    let [(first, width), (second, height)] = crossed.as_slice() else { return lengths };
+    if scopes.kind != Some(Kind::UBolt) || second != &(first + 1) || width >= height {
+        return lengths;
+    }
+    line.not(*first, length::ACROSS);
+    line.note("length", "of the two measures the greater: the height of the legs");
+    lengths.into_iter().filter(|(at, _)| at != first).collect()
+}
