@@ -324,7 +324,9 @@ fn first_group_shift(pieces: u64, first: u32) -> u32 {
 /// The unit of a count: the place behind it, how many pieces, and whether they are sets.
 pub(super) fn unit(chain: &Chain<'_>, at: usize) -> Option<(usize, u32, bool)> {
     // `40 each end` counts nothing of the order.
-    if lexicon::find(chain, at, |word| (word == Word::Ends).then_some(())).is_some() {
+    if lexicon::find(chain, at, |word| (word == Word::Ends).then_some(())).is_some()
+        || length::is_list(chain, at)
+    {
         return None;
     }
     let found = lexicon::find(chain, at, |word| match word {

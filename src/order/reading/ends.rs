@@ -57,7 +57,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
 pub(super) fn under_both(line: &mut Line, scopes: &Scopes) {
     let is_under = |at: &usize| {
         let words = line.items.get(*at).map(|item| lower(&item.text));
-        words.is_some_and(|words| matches!(words.as_str(), "under" | "unter"))
+        words.is_some_and(|words| words.starts_with("under") || words.starts_with("unter"))
     };
     let under = (0..line.items.len()).filter(is_under);
     let washers = under.filter(|at| line.before(*at).is_some_and(|before| scopes.washer.contains(&before)));

@@ -49,6 +49,46 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, What::Pair { first: first.text, second: second.text, is_mm })
 }
 
+/// `lengths 50, 60 and 70 mm`: of which a line takes one.
+pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at).filter(|word| matches!(*word, "lengths" | "längen" | "length" | "long" | "länge"))?;
+    let mut end = chain.over(chain.after(at), &[":", "="]);
+    let mut lengths = 0;
+    // `length 60, 500`: pieces may follow one length.
+    let mut is_list = matches!(chain.word(at), Some("lengths" | "längen"));
+    while let Some(number) =
+        number::mixed(chain, end).or_else(|| number::fraction(chain, end)).or_else(|| {
+            let digits = chain.digits(end).filter(|digits| digits.len() <= 4)?;
+            let value = digits.parse().ok()?;
+            Some(Number {
+                value,
+                text: digits.to_owned(),
+                grouped: None,
+                is_fraction: false,
+                end: chain.after(end),
+            })
+        })
+    {
+        lengths += 1;
+        end = unit_of_length(chain, &number).map_or(number.end, |(end, _)| end);
+        let comma = chain.get(end).is_some_and(|token| token.text == ",");
+        let joint = if comma { chain.after(end) } else { chain.over(end, &["/", "&", "+"]) };
+        let joint = match chain.word(joint) {
+            Some("and" | "und" | "or" | "oder") => {
+                is_list = true;
+                chain.after(joint)
+            }
+            _ => joint,
+        };
+        if joint == end || chain.digits(joint).is_none() {
+            break;
+        }
+        end = joint;
+    }
+    (lengths > 1 && is_list && !chain.inside_a_run(end) && !is_measured(chain, end))
+        .then(|| vec![(end, What::Not("several lengths: write a line for each".into()))])
+}
+
 /// `17 x 30 x 3`: hole, outside and thickness of a washer.
 pub fn triple(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let plain = |at: usize| number::decimal(chain, at).filter(|number| number.grouped.is_none());
@@ -277,9 +317,16 @@ pub(super) fn is_measured(chain: &Chain<'_>, at: usize) -> bool {
     let found =
         lexicon::find(chain, at, unit).map(|(end, ())| end).or_else(|| lexicon::over_years(chain, at));
     found.is_some_and(|end| !chain.inside_a_run(end))
+        && !is_list(chain, at)
         && !lexicon::begins_a_name(chain, at)
         && !is_thickness(chain, at)
         || chain.sign(at, &["°", "%"])
+}
+
+/// Whether `lengths` begins a list of them, and counts no rods: `5/8-11 lengths 2, 3 in`.
+pub(super) fn is_list(chain: &Chain<'_>, at: usize) -> bool {
+    matches!(chain.word(at), Some("lengths" | "lgths"))
+        && chain.digits(chain.over(chain.after(at), &[":"])).is_some()
 }
 
 /// Whether a letter of a drawing stands here, and no tonnes: `ID 17 t 3`.

@@ -10,6 +10,7 @@ use super::what::What;
 use crate::part::Kind;
 use crate::process::Process;
 use crate::quantity::Length;
+use crate::steel::Grade;
 
 /// A number that belongs to the word beside it that nobody knows or uses counts nothing: a product with its
 /// number, a unit that is not known.
@@ -79,6 +80,21 @@ pub(super) fn is_analysis(line: &mut Line, at: usize, number: u64) -> bool {
         );
     }
     is_one
+}
+
+/// `NUT,HEX,M12,8,HDG,500,EA`: of a metric nut whose pieces are counted, the one number left that is a class of nuts.
+pub(super) fn class_of_nut(line: &mut Line, scopes: &Scopes) {
+    let is_metric = line.draft.get("thread").is_some_and(|thread| thread.starts_with('M'));
+    let is_open = scopes.family == Family::Nut && is_metric && line.draft.get("steel").is_none();
+    let numbers = line.free(|what| match what {
+        What::Bare(Some(number)) => Some(*number),
+        _ => None,
+    });
+    if let ([(at, number)], true) = (numbers.as_slice(), is_open && line.draft.get("quantity").is_some())
+        && let Ok(class) = Grade::read(&format!("nut class {number}"))
+    {
+        line.fill(*at, "steel", class.key(), "the steel");
+    }
 }
 
 /// What a number beside a word for a coat says of the coat: a class of ASTM B695, or µm.

@@ -134,7 +134,7 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     }
     let mut scopes = Scopes { of: vec![Scope::Part; line.items.len()], ..Scopes::default() };
     // Beside nuts or washers that come with a bolt, others may be named that are not known here.
-    let is_beside = names.iter().any(|name| name.with == Some(true)) && has_bolt(line);
+    let is_beside = names.iter().any(|name| name.with == Some(true)) && has_bolt(&line.items);
     let is_implied = implied(line, &mut scopes, &names);
     let main = main_of(&names).filter(|_| !is_implied).filter(|main| {
         let has_nut = names.iter().any(|name| name.noun == Some(Family::Nut));
@@ -146,7 +146,7 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
                 Some(Family::Washer) => has_nut || has_bolt_steel(line),
                 _ => false,
             });
-        !(is_mate && has_bolt(line))
+        !(is_mate && has_bolt(&line.items))
     });
     let meant = meant_for(line, &names).filter(|_| !is_implied);
     // What stands behind the word that says for what is none of the part's name.

@@ -37,6 +37,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
     item_number(line, text);
     leading_number(line, scopes);
     lone::beside_a_coat(line);
+    lone::class_of_nut(line, scopes);
     for (at, counted) in beside {
         if counted.negative {
             line.not(at, "pieces are counted in whole numbers from 1");

@@ -55,6 +55,7 @@ static RULES: &[Rule] = &[
     rule("length", Figures, length::length),
     rule("two measures", Figures, length::pair),
     rule("sizes of a washer", Figures, length::triple),
+    rule("several lengths", Letters, length::several),
     rule("size of a tapping screw", Letters, length::tapping),
     rule("length behind a cross", Either, length::across),
     rule("class of a thread", Figures, size::thread_class),

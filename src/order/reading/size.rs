@@ -67,6 +67,10 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let thread = read.map(|it| it.thread);
     let mut found = vec![(end, What::Thread(Written { text, thread, of_size: false, pitched, weak: false }))];
     if let Some((end, length)) = length_behind_cross(chain, length_behind, "mm") {
+        if let Some(end) = several(chain, end) {
+            found.push((end, What::Not("several lengths: write a line for each".into())));
+            return Some(found);
+        }
         let threaded = length_of_thread(chain, end, &length);
         found.push((end, too_short(length, diameter.value)));
         found.extend(threaded.map(|end| (end, What::Not(lexicon::THREAD_LENGTH.into()))));
@@ -74,6 +78,16 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
         found.push((number.end, What::Class(number.whole().and_then(|class| class.try_into().ok())?)));
     }
     Some(found)
+}
+
+/// `M20x50/60/70`: the place behind lengths of which a line takes one.
+fn several(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let (mut end, mut more) = (at, 0);
+    while chain.sign(end, &["/"]) && chain.digits(chain.after(end)).is_some() {
+        end = chain.after(chain.after(end));
+        more += 1;
+    }
+    (more > 1 && !chain.inside_a_run(end)).then_some(end)
 }
 
 /// `M20x150/60`: behind a stroke that touches it, the length of the thread.

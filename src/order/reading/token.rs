@@ -69,7 +69,11 @@ const NONE: usize = usize::MAX;
 impl<'a> Chain<'a> {
     /// Cuts a line.
     pub fn of(line: &'a str) -> Self {
-        let tokens = cut(line);
+        let mut tokens = cut(line);
+        if is_row(&tokens) {
+            // A comma that ends a cell marks no decimals.
+            tokens.iter_mut().filter(|token| token.text == ",").for_each(|token| token.text = ";");
+        }
         let count = tokens.len();
         let (runs, run_of) = runs(&tokens);
         Self {
@@ -182,6 +186,25 @@ impl<'a> Chain<'a> {
             }
         }
     }
+}
+
+/// `SCREW,HEX,M12X1.75X50,8.8,ZINC,100,EA`: cells with nothing but a comma between, most of them beside a letter.
+fn is_row(tokens: &[Token<'_>]) -> bool {
+    const FEWEST: usize = 3;
+    let touch = |one: &Token<'_>, other: &Token<'_>| one.end() == other.start;
+    let commas = tokens.windows(3).filter_map(|three| match three {
+        [before, comma, behind] if comma.text == "," => Some((before, comma, behind)),
+        _ => None,
+    });
+    let (mut beside_letters, mut loose) = (0, 0);
+    for (before, comma, behind) in commas {
+        match touch(before, comma) && touch(comma, behind) {
+            true if before.sort == Sort::Word || behind.sort == Sort::Word => beside_letters += 1,
+            true => {}
+            false => loose += 1,
+        }
+    }
+    beside_letters >= FEWEST && loose == 0
 }
 
 /// The runs of letters and figures, and which run each token belongs to.

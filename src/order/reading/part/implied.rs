@@ -2,7 +2,7 @@
 
 use super::name::Name;
 use super::{Family, Scopes};
-use crate::order::reading::items::Line;
+use crate::order::reading::items::{Item, Line};
 use crate::order::reading::what::{SteelWord, What};
 use crate::part::Kind;
 
@@ -63,8 +63,8 @@ pub(super) fn is_heavy(steel: &str) -> bool {
 }
 
 /// Whether a thread with its length stands in the line: `M16 x 60` is a bolt, whatever nut is named.
-pub(super) fn has_bolt(line: &Line) -> bool {
-    line.items.windows(2).any(|pair| match pair {
+pub(super) fn has_bolt(items: &[Item]) -> bool {
+    items.windows(2).any(|pair| match pair {
         [one, other] => {
             matches!((&one.what, &other.what), (What::Thread(_), What::Length(_)))
                 && one.matched == other.matched

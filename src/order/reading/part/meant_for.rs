@@ -1,6 +1,7 @@
 //! What a nut or a washer is for: that bolt is not ordered.
 
 use super::Family;
+use super::implied::has_bolt;
 use super::name::Name;
 use crate::order::reading::items::Line;
 
@@ -17,7 +18,9 @@ pub(super) fn meant_for(line: &Line, names: &[Name]) -> Option<(usize, usize)> {
         .iter()
         .position(|name| matches!(name.noun, Some(Family::Nut | Family::Washer)) && stands(name, true))?;
     let is_washer = names.get(about).is_some_and(|name| name.noun == Some(Family::Washer));
-    let bolt_before = names.iter().filter(is_bolt).any(|name| stands(name, true));
+    // `A325 7/8 x 3 with F436 washer under nut`: a size with its length is a bolt too.
+    let bolt_before = names.iter().filter(is_bolt).any(|name| stands(name, true))
+        || line.items.get(..place).is_some_and(has_bolt);
     // `washers for HV`: the mark of a bolt stands for it; `washers under the nut`.
     let is_mark =
         |name: &Name| name.words.iter().any(|word| matches!(*word, "HV" | "HR" | "anchor" | "structural"));
