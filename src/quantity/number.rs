@@ -126,6 +126,14 @@ fn is_in_unit(before: &str) -> bool {
     }
 }
 
+/// A number as a whole one, where it is one from zero on that is held exactly: it is written to the
+/// same digits, and much faster.
+pub fn whole(number: f64) -> Option<u64> {
+    const EXACT: f64 = (1_u64 << f64::MANTISSA_DIGITS) as f64;
+    let is_whole = number.is_sign_positive() && number < EXACT && number.fract() == 0.0;
+    is_whole.then_some(number as u64)
+}
+
 /// Reads digits with a point and an exponent, as a machine writes them: `53`, `2.5`, `-1e3`. Too large
 /// a number is infinite; the words for infinity and for no number are none.
 pub fn plain_number(text: &str) -> Option<f64> {

@@ -4,6 +4,7 @@ use std::fmt;
 
 use serde::ser::{Serialize, SerializeStruct, Serializer};
 
+use super::number::whole;
 use super::{Unit, unit};
 
 /// A number with its unit and the decimals it is shown with.
@@ -35,7 +36,9 @@ impl Shown {
 
     /// The rounded number alone, with a true minus sign.
     pub fn digits(&self) -> String {
-        let text = format!("{:.*}", usize::from(self.decimals), self.nudged());
+        // Room for most numbers; writing to a string cannot fail.
+        let mut text = String::with_capacity(16);
+        let _ = write_rounded(&mut text, self.nudged(), self.decimals);
         match text.strip_prefix('-') {
             Some(rest) if rest.bytes().any(|b| (b'1'..=b'9').contains(&b)) => format!("−{rest}"),
             Some(rest) => rest.to_owned(),
@@ -62,24 +65,29 @@ impl Shown {
     }
 }
 
+/// Writes a number rounded to these decimals.
+fn write_rounded(text: &mut impl fmt::Write, number: f64, decimals: u8) -> fmt::Result {
+    match whole(number.round_ties_even()) {
+        Some(whole) if decimals == 0 => write!(text, "{whole}"),
+        _ => write!(text, "{number:.*}", usize::from(decimals)),
+    }
+}
+
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let symbol = self.unit.symbol;
-        if self.number.is_sign_positive() && symbol != "years" {
-            write!(f, "{:.*}", usize::from(self.decimals), self.nudged())?;
+        let (symbol, number) = (self.unit.symbol, self.nudged());
+        if number.is_sign_positive() {
+            write_rounded(f, number, self.decimals)?;
         } else {
-            let digits = self.digits();
-            f.write_str(&digits)?;
-            // The one unit that is a word.
-            if symbol == "years" && digits == "1" {
-                return f.write_str("\u{a0}year");
-            }
+            f.write_str(&self.digits())?;
         }
         if symbol.is_empty() {
             return Ok(());
         }
         f.write_str("\u{a0}")?;
-        f.write_str(symbol)
+        // The one unit that is a word.
+        let is_one = self.decimals == 0 && number > 0.5 && number < 1.5;
+        f.write_str(if is_one && symbol == "years" { "year" } else { symbol })
     }
 }
 
@@ -91,5 +99,22 @@ impl Serialize for Shown {
         shown.serialize_field("unit", self.unit.symbol)?;
         shown.serialize_field("shown", &self.to_string())?;
         shown.end()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_whole_number_is_written_as_the_standard_library_rounds_it() {
+        for step in -40..4000 {
+            let tie = f64::from(step) / 8.0;
+            for number in [tie.next_down(), tie, tie.next_up(), tie * 1e12, tie * 1e15] {
+                let mut text = String::new();
+                write_rounded(&mut text, number, 0).unwrap();
+                assert_eq!(text, format!("{number:.0}"));
+            }
+        }
     }
 }

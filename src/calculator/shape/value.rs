@@ -240,7 +240,10 @@ const PLAIN: f64 = 1e9;
 fn with_unit(number: f64, unit: &Unit) -> String {
     // Room for most numbers with their unit; writing to a string cannot fail.
     let mut text = String::with_capacity(24);
-    let _ = write!(text, "{number}");
+    let _ = match number::whole(number) {
+        Some(whole) => write!(text, "{whole}"),
+        None => write!(text, "{number}"),
+    };
     if !unit.symbol.is_empty() {
         text.push(' ');
         text.push_str(unit.symbol);
