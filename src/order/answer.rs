@@ -13,6 +13,7 @@ use crate::calculator::Verdict;
 use crate::coat::Process;
 use crate::rule::life::{TABLE_ENDS, at_most, in_words};
 use crate::rule::{Instruction, Key};
+use crate::sentence::worded;
 use crate::working::Mark;
 
 mod specification;
@@ -47,12 +48,12 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         .find(|judged| Some(judged.process) == asked && judged.verdict() == Verdict::RuledOut);
     if let Some(judged) = refused {
         let change = remedy(line, judgement, judged);
-        let change = change.map_or_else(String::new, |change| format!("; {change}"));
-        talk.must(format!(
+        let change = change.map_or_else(String::new, |change| worded(format_args!("; {change}")));
+        talk.must(worded(format_args!(
             "Not {}, as asked: {}{change}.",
             named(judged.process),
             why_not(judgement, judged)
-        ));
+        )));
     }
     let out: Vec<(&Judged, String)> = judgement
         .processes
@@ -62,10 +63,10 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         .collect();
     let missing = missing(line, judgement);
     if let Some(Asked::Other(coat)) = line.asked {
-        talk.must(format!("{coat} is not judged here."));
+        talk.must(worded(format_args!("{coat} is not judged here.")));
     }
     if !missing.is_empty() && take.is_some() {
-        talk.must(format!("First {}.", missing.join("; ")));
+        talk.must(worded(format_args!("First {}.", missing.join("; "))));
     }
     match take {
         Some(judged) => recommend(line, judgement, judged, (&order, &missing), &mut talk),
@@ -80,16 +81,16 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
                 let names: Vec<&str> = of.map(|judged| named(judged.process)).collect();
                 if !names.is_empty() {
                     let names = capital(&names.join(" or "));
-                    talk.extra(format!("{names}, which the order leaves out, {would}."));
+                    talk.extra(worded(format_args!("{names}, which the order leaves out, {would}.")));
                 }
             }
         }
         None => match out.split_first() {
             Some(((_, why), rest)) if rest.iter().all(|(_, other)| other == why) => {
                 talk.truncate(usize::from(matches!(line.asked, Some(Asked::Other(_)))));
-                talk.must(format!("None of the three: {why}."));
+                talk.must(worded(format_args!("None of the three: {why}.")));
                 if let Some(change) = out.iter().find_map(|(judged, _)| remedy(line, judgement, judged)) {
-                    talk.extra(capital(&format!("{change}.")));
+                    talk.extra(capital(&worded(format_args!("{change}."))));
                 }
                 return Answer { text: talk.text(), recommended: None, order };
             }
@@ -157,7 +158,7 @@ fn may_suit(
         .collect();
     if let Some(last) = names.last() {
         let comma = if last.contains(',') { "," } else { "" };
-        talk.may(format!("{}{comma} may suit as well.", capital(&names.join(" and "))));
+        talk.may(worded(format_args!("{}{comma} may suit as well.", capital(&names.join(" and ")))));
     }
 }
 
@@ -185,7 +186,10 @@ fn others(line: &OrderLine, judgement: &Judgement, take: Option<&Judged>, talk: 
     let sticks = |judged: &Judged| judged.ruling(Key::WashersStick).is_some();
     let stick = open(line, judgement, take, Verdict::Suits).any(sticks);
     let more = stick.then(|| "say how many may stick together".to_owned());
-    talk.may_with(format!("{}{comma} {verb}", capital(&names.join(" and "))), more.into_iter().collect());
+    talk.may_with(
+        worded(format_args!("{}{comma} {verb}", capital(&names.join(" and ")))),
+        more.into_iter().collect(),
+    );
 }
 
 /// What is ruled out and why; where there is room, the change that would make it suit.
@@ -216,7 +220,7 @@ fn not(
             }
         }
         told.extend(changes.iter().cloned());
-        talk.may_with(format!("Not {}: {why}", names.join(" nor ")), changes);
+        talk.may_with(worded(format_args!("Not {}: {why}", names.join(" nor "))), changes);
     }
 }
 
@@ -230,11 +234,11 @@ fn with_conditions(judgement: &Judgement, judged: &Judged, missing: &[String], t
         return;
     }
     let mut more: Vec<String> = briefs.collect();
-    more.extend(sure(judgement, judged).map(|years| format!("sure for {years}")));
+    more.extend(sure(judgement, judged).map(|years| worded(format_args!("sure for {years}"))));
     talk.may_with(
         match first {
-            Some(first) => format!("{name} only on conditions: {first}"),
-            None => format!("{name} only on conditions"),
+            Some(first) => worded(format_args!("{name} only on conditions: {first}")),
+            None => worded(format_args!("{name} only on conditions")),
         },
         more,
     );
@@ -267,26 +271,26 @@ fn recommend(
     talk: &mut Talk,
 ) {
     let of_zinc = matches!(line.asked, Some(Asked::Other(_)));
-    talk.must(format!("{} {order}.", if of_zinc { "Of zinc, take" } else { "Take" }));
+    talk.must(worded(format_args!("{} {order}.", if of_zinc { "Of zinc, take" } else { "Take" })));
     let first = asked_of(judgement, judged, missing);
     if !first.is_empty() {
         let then = if missing.is_empty() { "First" } else { "Then" };
-        talk.must(format!("{then} {}.", first.join("; ")));
+        talk.must(worded(format_args!("{then} {}.", first.join("; "))));
     } else if missing.is_empty() {
         talk.must(match agreed(judgement, judged).as_slice() {
             [] => "Nothing to prove.".to_owned(),
-            agreed => format!("To agree: {}.", agreed.join("; ")),
+            agreed => worded(format_args!("To agree: {}.", agreed.join("; "))),
         });
     }
     let sure = judgement.case(judged, 0).and_then(|case| case.years());
     if let (Some((min, max)), Some(place)) = (sure, line.place) {
         let most = max.most.unwrap_or(max.min);
         let sure = match place.mildest != place.harshest {
-            true => format!("Sure for {} in {}", in_words(min.min), place.harshest.key()),
-            false => format!("Sure for {}", in_words(min.min)),
+            true => worded(format_args!("Sure for {} in {}", in_words(min.min), place.harshest.key())),
+            false => worded(format_args!("Sure for {}", in_words(min.min))),
         };
         let is_enough = min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none();
-        let best = (!is_enough).then(|| format!("{} at best", at_most(most, line.years)));
+        let best = (!is_enough).then(|| worded(format_args!("{} at best", at_most(most, line.years))));
         talk.may_with(sure, best.into_iter().collect());
     }
     for key in [Key::HotService, Key::OwnThread] {
@@ -313,7 +317,7 @@ fn recommend(
         .filter(|brief| !brief.is_empty())
         .collect();
     if !terms.is_empty() {
-        talk.extra(format!("On the order: {}.", terms.join(", ")));
+        talk.extra(worded(format_args!("On the order: {}.", terms.join(", "))));
     }
 }
 
@@ -334,7 +338,7 @@ fn why_not(judgement: &Judgement, judged: &Judged) -> String {
         let mut brief = demand.brief(judgement, judged);
         let place = demand.rulings.first().map_or(0, |(place, _)| *place);
         if let Some(item) = judgement.items.get(place).filter(|_| place > 0 && !brief.is_empty()) {
-            brief = format!("{}, {brief}", item.part.kind);
+            brief = worded(format_args!("{}, {brief}", item.part.kind));
         }
         // One reason of a kind is enough to be said.
         if !brief.is_empty() && !topics.contains(&topic) {

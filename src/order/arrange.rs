@@ -15,7 +15,7 @@ use crate::coat::Process;
 use crate::part::{self, Shape};
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, Time, unit};
 use crate::rule::{Case, Key, Offer, Topic};
-use crate::sentence::{capital, capitalized};
+use crate::sentence::{capital, capitalized, worded};
 use crate::site::Category;
 use crate::site::life::{self, Exponent, Years};
 use crate::steel::{State, Steel};
@@ -50,9 +50,9 @@ fn headline(line: &OrderLine, processes: &[ProcessAssessment; 3]) -> String {
         .into_iter()
         .chain([("Left out by the order", of(None))])
         .filter(|(_, names)| !names.is_empty())
-        .map(|(words, names)| format!("{words}: {names}"))
+        .map(|(words, names)| worded(format_args!("{words}: {names}")))
         .collect();
-    format!("{}.", parts.join(". "))
+    worded(format_args!("{}.", parts.join(". ")))
 }
 
 /// The order line as it was understood.
@@ -64,8 +64,10 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
         figures.push(Figure::words("Size", size));
     } else if let Some(thread) = line.thread {
         let words = match bolt_class(line) {
-            _ if line.part.is_washer() => format!("for {thread}"),
-            Some(class) if line.part.has_mate() && !line.part.is_nut() => format!("{thread} {class}"),
+            _ if line.part.is_washer() => worded(format_args!("for {thread}")),
+            Some(class) if line.part.has_mate() && !line.part.is_nut() => {
+                worded(format_args!("{thread} {class}"))
+            }
             _ => thread.to_string(),
         };
         let words = if line.is_left_hand { words + ", left-hand" } else { words };
@@ -90,7 +92,8 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
             _ => "of steel",
         };
         let lot = judgement.mass().or(piece).map(|mass| weight(mass.kg() * f64::from(quantity)));
-        let lot = lot.map_or_else(|| pieces.to_string(), |lot| format!("{pieces}, {lot} {of_what}"));
+        let lot =
+            lot.map_or_else(|| pieces.to_string(), |lot| worded(format_args!("{pieces}, {lot} {of_what}")));
         figures.push(Figure::words("Lot", lot));
     }
     figures.extend(line.nut.map(|nut| {
@@ -101,7 +104,7 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
     figures.extend(line.washer.map(|washer| {
         let proposed = super::set::washer(line).map(|steel| match steel {
             Steel::Grade(properties) => properties.grade.name().to_owned(),
-            Steel::Hardness(hardness) => format!("plain washer, {}", hardness.show(0)),
+            Steel::Hardness(hardness) => worded(format_args!("plain washer, {}", hardness.show(0))),
             Steel::Tensile(tensile) => tensile.show(&unit::MPA, 0).to_string(),
         });
         Figure::words("With", mate(washer, "washer", proposed.as_deref()))
@@ -121,15 +124,18 @@ pub fn weight(kg: f64) -> Shown {
 fn mate(mate: Mate, what: &str, proposed: Option<&str>) -> String {
     let name = match (mate.grade, proposed) {
         (Some(grade), _) => grade.name().to_owned(),
-        _ if mate.hardness.is_some() => {
-            format!("{what} of {}", mate.hardness.map_or_else(String::new, |it| it.show(1).to_string()))
-        }
+        _ if mate.hardness.is_some() => worded(format_args!(
+            "{what} of {}",
+            mate.hardness.map_or_else(String::new, |it| it.show(1).to_string())
+        )),
         _ if mate.kind.is_some() => mate.kind.map_or("", part::Kind::name).to_owned(),
-        (None, Some(proposed)) => format!("{proposed} (proposed: the order names no grade of the {what})"),
-        (None, None) => format!("the {what} that the standards ask for"),
+        (None, Some(proposed)) => {
+            worded(format_args!("{proposed} (proposed: the order names no grade of the {what})"))
+        }
+        (None, None) => worded(format_args!("the {what} that the standards ask for")),
     };
-    let class = mate.class.map_or_else(String::new, |class| format!(", {class}"));
-    format!("{} × {name}{class}", mate.per_set)
+    let class = mate.class.map_or_else(String::new, |class| worded(format_args!(", {class}")));
+    worded(format_args!("{} × {name}{class}", mate.per_set))
 }
 
 fn steel(state: State) -> String {
@@ -190,7 +196,7 @@ fn reasons(judgement: &Judgement, judged: &Judged, demand: &Demand, told: &Findi
 /// A sentence, begun with the part of a set that it speaks of, if that is not the part that is ordered.
 fn of_part(judgement: &Judgement, place: usize, text: String) -> String {
     sentence(match judgement.items.get(place) {
-        Some(item) if place > 0 => format!("{}: {text}", item.part.kind.name()),
+        Some(item) if place > 0 => worded(format_args!("{}: {text}", item.part.kind.name())),
         _ => text,
     })
 }
@@ -211,15 +217,11 @@ fn finding(judgement: &Judgement, judged: &Judged, demand: &Demand, opened: &mut
             link
         }
     };
-    let mut sources = demand.sources(judgement, judged);
-    if sources.is_empty() {
-        return None;
-    }
-    let source = sources.remove(0);
+    let (source, also) = demand.sources(judgement, judged)?;
     let text = demand.text(judgement, judged);
     let text = if demand.rulings.len() == 1 { of_part(judgement, *place, text) } else { sentence(text) };
     let mut finding = Finding::new(demand.mark, text, source);
-    finding.also = sources;
+    finding.also = also;
     Some(match link {
         Some(link) => finding.opens(link),
         None => finding,
@@ -232,7 +234,8 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
     let source = offer.class.single.map(|limit| offer.class.source(&limit));
     let mut coat = Figure::range("t", "Coat", um(offer.min), um(offer.max));
     coat.source = Some(offer.max_source);
-    let mut by = Figure::words("By", format!("{} {}", offer.class.document.name, offer.class.name));
+    let mut by =
+        Figure::words("By", worded(format_args!("{} {}", offer.class.document.name, offer.class.name)));
     by.source = source;
     let mut figures = vec![coat, by];
     // Any other room goes on the order, and is told there.
@@ -253,7 +256,8 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
 fn life_figure(place: Category, offer: &Offer, wanted: Option<Time>) -> Figure {
     let of = |thickness| life::range(thickness, place.rates(), Exponent::Straight);
     let years = Years { min: of(offer.min).min, most: of(offer.max).most };
-    years_figure(format!("Life in {}", place.key()), years, wanted).source(Exponent::Straight.source())
+    years_figure(worded(format_args!("Life in {}", place.key())), years, wanted)
+        .source(Exponent::Straight.source())
 }
 
 /// Zinc on the lot, or on one piece or set where the quantity is not said.
@@ -321,7 +325,7 @@ fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
     let mut notes = Vec::new();
     match judgement.main().map(Item::shape) {
         Some(Some(Err(refusal))) => {
-            notes.push(Note::plain(format!("The mass of the part is not given: {refusal}.")));
+            notes.push(Note::plain(worded(format_args!("The mass of the part is not given: {refusal}."))));
         }
         Some(None) => {
             notes.push(Note::plain("Say the size for the mass of the part and of its zinc.".to_owned()));
@@ -333,10 +337,10 @@ fn notes(line: &OrderLine, judgement: &Judgement) -> Vec<Note> {
     }
     let place = line.place.map_or_else(|| "any place".to_owned(), |place| place.to_string());
     notes.push(Note::sourced(
-        format!(
+        worded(format_args!(
             "Years are counted in a straight line, thickness over the first year's loss of zinc in {place}; ISO 9224 lets \
              the loss slow down and gives more years.",
-        ),
+        )),
         Exponent::Straight.source(),
     ));
     notes.push(Note::plain(

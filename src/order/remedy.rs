@@ -7,6 +7,7 @@ use crate::calculator::Verdict;
 use crate::coat::{CoatClass, Process};
 use crate::quantity::{Length, Time};
 use crate::rule::{Key, Ruling, Topic};
+use crate::sentence::worded;
 use crate::site::Category;
 use crate::sorting::sort_by;
 use crate::steel::{Grade, State, Steel};
@@ -49,7 +50,7 @@ fn usual_nut(line: &OrderLine, process: Process) -> Option<String> {
     let standard = crate::thread::overtap::standard_class(line.thread?);
     let verdict =
         verdict_of(&OrderLine { nut: Some(Mate { class: Some(standard), ..nut }), ..*line }, process)?;
-    Some(format!("with {standard} nuts it {}", would(verdict)))
+    Some(worded(format_args!("with {standard} nuts it {}", would(verdict))))
 }
 
 /// The nearest class of the document that would do, where one is asked for: a thicker one where the coat does
@@ -76,7 +77,7 @@ fn other_class(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Opti
     classes.into_iter().find_map(|(_, class, keyed)| {
         let asked = Some(Asked::Class(keyed));
         let verdict = open(judgement.verdict_with(&OrderLine { asked, ..*line }, process))?;
-        Some(format!("{} {}", class.name, would(verdict)))
+        Some(worded(format_args!("{} {}", class.name, would(verdict))))
     })
 }
 
@@ -84,7 +85,7 @@ fn other_class(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Opti
 fn coarse_thread(line: &OrderLine, process: Process) -> Option<String> {
     let coarse = line.thread.filter(|thread| !thread.is_coarse())?.coarse()?;
     let verdict = verdict_of(&OrderLine { thread: Some(coarse), ..*line }, process)?;
-    Some(format!("{coarse} {}, if the design allows", would(verdict)))
+    Some(worded(format_args!("{coarse} {}, if the design allows", would(verdict))))
 }
 
 /// `would do`, or what it would still ask for.
@@ -117,7 +118,7 @@ fn fewer_years(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Opti
     let fewer = OrderLine { years: Some(Time::from_year(years)), ..*line };
     let verdict = open(judgement.verdict_with(&fewer, judged.process))?;
     let unit = if years == 1.0 { "year" } else { "years" };
-    Some(format!("it {} for {years:.0} {unit}", would(verdict)))
+    Some(worded(format_args!("it {} for {years:.0} {unit}", would(verdict))))
 }
 
 /// The harshest of the milder places in which it would do.
@@ -128,7 +129,7 @@ fn milder_place(line: &OrderLine, judgement: &Judgement, process: Process) -> Op
     milder.into_iter().rev().find_map(|place| {
         let there = OrderLine { place: Some(place.into()), ..*line };
         let verdict = open(judgement.verdict_with(&there, process))?;
-        Some(format!("it {} in {}", would(verdict), place.key()))
+        Some(worded(format_args!("it {} in {}", would(verdict), place.key())))
     })
 }
 
@@ -150,6 +151,6 @@ fn lower_grade(line: &OrderLine, process: Process) -> Option<String> {
         let verdict = verdict_of(&OrderLine { steel, ..*line }, process)?;
         let name = grade.name();
         let name = name.rsplit_once("grade ").map_or(name, |(_, short)| short);
-        Some(format!("{name} {}, if the design allows", would(verdict)))
+        Some(worded(format_args!("{name} {}, if the design allows", would(verdict))))
     })
 }

@@ -3,6 +3,7 @@
 use super::demand::Demand;
 use super::judge::{Judged, Judgement};
 use crate::rule::{Case, Ruling};
+use crate::sentence::worded;
 use crate::source::Source;
 use crate::working::Mark;
 
@@ -40,7 +41,7 @@ impl Demand {
                         each.push(text);
                     }
                 }
-                format!("Settle with the purchaser which counts: {}", each.join("; or: "))
+                worded(format_args!("Settle with the purchaser which counts: {}", each.join("; or: ")))
             }
             // The parts of a set that differ in a number are told by the first, the worst of its kind.
             _ => texts.next().unwrap_or_default(),
@@ -73,17 +74,20 @@ impl Demand {
         reasons
     }
 
-    /// Every place where it is published, each once.
-    pub fn sources(&self, judgement: &Judgement, judged: &Judged) -> Vec<Source> {
-        let mut sources = Vec::new();
-        for (place, ruling) in &self.rulings {
-            let Some(case) = judgement.case(judged, *place) else { continue };
-            let source = ruling.source(&case);
-            if !sources.contains(&source) {
-                sources.push(source);
+    /// The first place where it is published, and the others, each once.
+    pub fn sources(&self, judgement: &Judgement, judged: &Judged) -> Option<(Source, Vec<Source>)> {
+        let mut sources = self
+            .rulings
+            .iter()
+            .filter_map(|(place, ruling)| Some(ruling.source(&judgement.case(judged, *place)?)));
+        let first = sources.next()?;
+        let mut others = Vec::new();
+        for source in sources {
+            if source != first && !others.contains(&source) {
+                others.push(source);
             }
         }
-        sources
+        Some((first, others))
     }
 
     /// Whether rules of several kinds are told as one instruction.

@@ -4,6 +4,7 @@ use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When
 use crate::part::Kind;
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Shown, unit};
+use crate::sentence::{put, worded};
 use crate::source::{Sourced, common_practice, document};
 use crate::steel::Grade;
 use crate::table::{iso_4042_threads, practice};
@@ -51,14 +52,17 @@ pub static ASSEMBLES: Rule = Rule {
     },
     why: Phrase::By(|case, _, text| match case.fit {
         Some(Found::Takes(mated)) => {
-            text.push_str(&takes(case, mated));
+            takes(case, mated, text);
             if is_deep(mated) {
-                text.push_str(&format!(
-                    "; at minimum material the flanks overlap by {} of their depth, and nuts tapped as a matter of course \
+                put(
+                    text,
+                    format_args!(
+                        "; at minimum material the flanks overlap by {} of their depth, and nuts tapped as a matter of course \
                      leave {} or more",
-                    Shown::percent(mated.overlap, 0),
-                    Shown::percent(DEEP_OVERLAP.value, 0)
-                ));
+                        Shown::percent(mated.overlap, 0),
+                        Shown::percent(DEEP_OVERLAP.value, 0)
+                    ),
+                );
             }
         }
         Some(Found::Binds(mated)) if mated.assembly == Assembly::OnlyEven => {
@@ -73,15 +77,21 @@ pub static ASSEMBLES: Rule = Rule {
                 text.push_str(", or prove the pair by a proof load test");
             }
         }
-        Some(Found::Binds(mated)) if mated.assembly == Assembly::OnlyEven => text.push_str(&format!(
-            "hold the coat to at most {}, or prove the fit of a trial lot with its nuts",
-            mated.worst.thickest.show(&unit::UM, 0)
-        )),
-        Some(Found::Binds(mated)) => text.push_str(&format!(
-            "no nut takes this coat: there is room for {}, on the {}; order a thinner class",
-            thickest(case, mated).show(&unit::UM, 0),
-            mated.worst.governs.name(),
-        )),
+        Some(Found::Binds(mated)) if mated.assembly == Assembly::OnlyEven => put(
+            text,
+            format_args!(
+                "hold the coat to at most {}, or prove the fit of a trial lot with its nuts",
+                mated.worst.thickest.show(&unit::UM, 0)
+            ),
+        ),
+        Some(Found::Binds(mated)) => put(
+            text,
+            format_args!(
+                "no nut takes this coat: there is room for {}, on the {}; order a thinner class",
+                thickest(case, mated).show(&unit::UM, 0),
+                mated.worst.governs.name(),
+            ),
+        ),
         _ => {}
     }),
     brief: Phrase::By(|case, says, text| match case.fit {
@@ -92,7 +102,7 @@ pub static ASSEMBLES: Rule = Rule {
                 false => "the nut with its maker",
             };
             let left = Shown::percent(mated.overlap, 0);
-            text.push_str(&format!("agree {whom}, {left} of the thread left"));
+            put(text, format_args!("agree {whom}, {left} of the thread left"));
         }
         Some(Found::Takes(mated)) if matches!(mated.pair.room, Room::Tapped(Allowance::Own(_))) => {
             text.push_str(if case.is_for_a_tapped_hole() { "agree the hole" } else { "agree the nuts" });
@@ -115,10 +125,10 @@ pub static NOT_PUBLISHED: Rule = Rule {
     why: Phrase::Text("no tapped nut is published for this thread"),
     words: Phrase::By(|case, _, text| {
         if let Some(Found::NotPublished(needed, _)) = case.fit {
-            text.push_str(&format!(
-                "agree an allowance of {} or more on the diameter",
-                case.size(*needed, 3)
-            ));
+            put(
+                text,
+                format_args!("agree an allowance of {} or more on the diameter", case.size(*needed, 3)),
+            );
         }
     }),
     ..row(Key::NotPublished)
@@ -165,7 +175,7 @@ pub static WRITTEN_NUT: Rule = Rule {
     says: |_| Says::condition(),
     why: Phrase::By(|case, _, text| {
         if let Some((_, written)) = instead(case) {
-            text.push_str(&format!("a {written} nut does not take this coat"));
+            put(text, format_args!("a {written} nut does not take this coat"));
         }
     }),
     words: Phrase::By(instead_in_words),
@@ -183,12 +193,15 @@ pub static OVERLAP: Rule = Rule {
     test: Test::By(|case| mated(case).is_some_and(|mated| !keeps_enough(mated.overlap))),
     words: Phrase::By(|case, _, text| {
         let left = mated(case).map_or(0.0, |mated| mated.overlap);
-        text.push_str(&format!(
-            "too little thread would be left: the flanks overlap by {} of their depth at minimum material, and {} is the \
+        put(
+            text,
+            format_args!(
+                "too little thread would be left: the flanks overlap by {} of their depth at minimum material, and {} is the \
              least",
-            Shown::percent(left, 1),
-            Shown::percent(LEAST_OVERLAP.value, 1)
-        ));
+                Shown::percent(left, 1),
+                Shown::percent(LEAST_OVERLAP.value, 1)
+            ),
+        );
     }),
     met: "enough of the thread is left",
     brief: Phrase::Text("too little thread would be left"),
@@ -223,11 +236,11 @@ fn instead_in_words(case: &Case<'_>, _: Says, text: &mut String) {
     let Some((room, written)) = instead(case) else { return };
     let other = match room {
         Room::Tapped(Allowance::A563) => "a nut tapped over by ASTM A563".to_owned(),
-        Room::Tapped(Allowance::Own(by)) => format!("a nut tapped over by {}", case.size(by, 3)),
+        Room::Tapped(Allowance::Own(by)) => worded(format_args!("a nut tapped over by {}", case.size(by, 3))),
         Room::Tapped(published) => published.to_string(),
         Room::NutG | Room::Ordered | Room::Bolt(_) | Room::Smaller(_) => "6G".to_owned(),
     };
-    text.push_str(&format!("agree {other} instead of the {written} ordered"));
+    put(text, format_args!("agree {other} instead of the {written} ordered"));
 }
 
 fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {
@@ -238,18 +251,24 @@ fn mated<'c>(case: &Case<'c>) -> Option<&'c Mated> {
 }
 
 /// The thickest coat that still assembles.
-fn takes(case: &Case<'_>, mated: &Mated) -> String {
+fn takes(case: &Case<'_>, mated: &Mated, text: &mut String) {
     let thickest = thickest(case, mated).show(&unit::UM, 0);
     match mated.pair.room {
-        _ if mated.assembly != Assembly::Assembles => format!(
-            "ISO 4042, Table 2, is for an even coat; at the worst corner an uneven one of up to {thickest} is sure to go \
-             together"
+        _ if mated.assembly != Assembly::Assembles => put(
+            text,
+            format_args!(
+                "ISO 4042, Table 2, is for an even coat; at the worst corner an uneven one of up to {thickest} is sure to \
+                 go together"
+            ),
         ),
-        Room::Ordered => format!("the thickest coat that still assembles is {thickest}"),
-        _ if case.process == Process::Mechanical => {
-            format!("with half of the coat inside the nut the thickest that still assembles is {thickest}")
-        }
-        _ => format!("the thickest coat that still assembles is {thickest}"),
+        Room::Ordered => put(text, format_args!("the thickest coat that still assembles is {thickest}")),
+        _ if case.process == Process::Mechanical => put(
+            text,
+            format_args!(
+                "with half of the coat inside the nut the thickest that still assembles is {thickest}"
+            ),
+        ),
+        _ => put(text, format_args!("the thickest coat that still assembles is {thickest}")),
     }
 }
 
@@ -275,21 +294,22 @@ pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
     match room {
         Room::Ordered => "bolt and nut go together as ordered".to_owned(),
         Room::NutG => "order the nut of class 6G".to_owned(),
-        Room::Bolt(position) if is_nut => {
-            format!(
-                "for bolts of class 6{} before their coat: say so to whoever orders them",
-                position.letter()
-            )
+        Room::Bolt(position) if is_nut => worded(format_args!(
+            "for bolts of class 6{} before their coat: say so to whoever orders them",
+            position.letter()
+        )),
+        Room::Bolt(position) => {
+            worded(format_args!("order the bolt of class 6{} before the coat", position.letter()))
         }
-        Room::Bolt(position) => format!("order the bolt of class 6{} before the coat", position.letter()),
-        Room::Smaller(by) if is_nut => format!(
+        Room::Smaller(by) if is_nut => worded(format_args!(
             "have the mating bolt made smaller by {by} on the diameter before its coat, or order the nut tapped over by \
              as much",
             by = case.size(by, 3)
-        ),
-        Room::Smaller(by) => {
-            format!("have the thread made smaller by {} on the diameter before the coat", case.size(by, 3))
-        }
+        )),
+        Room::Smaller(by) => worded(format_args!(
+            "have the thread made smaller by {} on the diameter before the coat",
+            case.size(by, 3)
+        )),
         Room::Tapped(allowance) => {
             let how = over_in_words(case, allowance);
             // What no table prints is agreed with whoever makes it; what one prints is ordered.
@@ -303,14 +323,16 @@ pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
                     (true, _) => ("the hole", "whoever makes it"),
                     (false, _) => ("nuts", "their maker"),
                 };
-                return format!("agree with {whom} {what} tapped {how}{when}");
+                return worded(format_args!("agree with {whom} {what} tapped {how}{when}"));
             }
             match (is_nut, is_screw, hot_dip) {
-                (true, _, true) => format!("dip the nut as a blank, then tap it {how}"),
-                (true, _, false) => format!("order the nut tapped {how} before it is coated"),
-                (false, true, _) => format!("tap the hole {how}"),
-                (false, false, true) => format!("order nuts tapped {how}, tapped after dipping"),
-                (false, false, false) => format!("order nuts tapped {how} before they are coated"),
+                (true, _, true) => worded(format_args!("dip the nut as a blank, then tap it {how}")),
+                (true, _, false) => worded(format_args!("order the nut tapped {how} before it is coated")),
+                (false, true, _) => worded(format_args!("tap the hole {how}")),
+                (false, false, true) => worded(format_args!("order nuts tapped {how}, tapped after dipping")),
+                (false, false, false) => {
+                    worded(format_args!("order nuts tapped {how} before they are coated"))
+                }
             }
         }
     }
@@ -322,10 +344,10 @@ fn over_in_words(case: &Case<'_>, allowance: Allowance) -> String {
     let screw = case.is_for_a_tapped_hole();
     match allowance {
         Allowance::A563 => "over by ASTM A563".to_owned(),
-        Allowance::Own(by) => format!("over by {} on the diameter", case.size(by, 3)),
+        Allowance::Own(by) => worded(format_args!("over by {} on the diameter", case.size(by, 3))),
         other => match other.mark().filter(|_| hot_dip && !screw) {
-            Some(Sourced { value: letter, .. }) => format!("over to {other}, marked {letter}"),
-            None => format!("over to {other}"),
+            Some(Sourced { value: letter, .. }) => worded(format_args!("over to {other}, marked {letter}")),
+            None => worded(format_args!("over to {other}")),
         },
     }
 }

@@ -4,6 +4,7 @@ use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When
 use crate::part::{Form, Kind, Threaded};
 use crate::process::Process::{Electroplated, HotDip, Mechanical};
 use crate::quantity::{Length, Mass, Quantity, unit};
+use crate::sentence::{put, worded};
 use crate::table::{hotdip_process, mechanical_process, practice};
 use crate::working::Mark;
 
@@ -124,14 +125,14 @@ pub static HEAVY: Rule = Rule {
     why: Phrase::By(|case, _, text| {
         let limit = mechanical_process::HEAVIEST_PIECE.value.show(&unit::G, 0);
         if let Some(mass) = case.part.and_then(|part| part.mass) {
-            text.push_str(&format!("a piece weighs {}, and ", mass.show(&unit::G, 0)));
+            put(text, format_args!("a piece weighs {}, and ", mass.show(&unit::G, 0)));
         }
-        text.push_str(&format!("above about {limit} the tumble can damage a piece"));
+        put(text, format_args!("above about {limit} the tumble can damage a piece"));
     }),
     met: "light enough for the barrel",
     brief: Phrase::By(|case, _, text| match case.part.and_then(|part| part.mass) {
         Some(mass) => {
-            text.push_str(&format!("ask the plater: a piece weighs {}", mass.show(&unit::G, 0)));
+            put(text, format_args!("ask the plater: a piece weighs {}", mass.show(&unit::G, 0)));
         }
         None => text.push_str("weigh a piece and ask the plater"),
     }),
@@ -153,13 +154,13 @@ pub static LONG_FOR_BARREL: Rule = Rule {
     },
     words: Phrase::By(|_, says, text| {
         text.push_str(&if says.mark == Mark::Bar {
-            format!(
+            worded(format_args!(
                 "a rod longer than {} does not go into a barrel",
                 practice::LONGEST_BAR.value.show(&unit::M, 0)
-            )
+            ))
         } else {
             let longest = mechanical_process::LONGEST_PIECE.value.show(&unit::INCH, 0);
-            format!("ask the plater: the piece is longer than {longest}")
+            worded(format_args!("ask the plater: the piece is longer than {longest}"))
         });
     }),
     met: "short enough for the barrel",
@@ -178,10 +179,13 @@ pub static LONG_FOR_KETTLE: Rule = Rule {
     test: Test::By(|case| longer(case, hotdip_process::LONGEST_ROD.value)),
     says: |_| Says::condition().asking(Instruction::AskThePlant),
     words: Phrase::By(|_, _, text| {
-        text.push_str(&format!(
-            "ask the galvanizer: the piece is longer than {}",
-            hotdip_process::LONGEST_ROD.value.show(&unit::M, 0)
-        ));
+        put(
+            text,
+            format_args!(
+                "ask the galvanizer: the piece is longer than {}",
+                hotdip_process::LONGEST_ROD.value.show(&unit::M, 0)
+            ),
+        );
     }),
     met: "short enough for the kettle",
     brief: Phrase::Text("ask the galvanizer: longer than 2 m"),

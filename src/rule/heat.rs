@@ -14,6 +14,7 @@ use super::case::{Case, Under};
 use super::{Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
 use crate::process::Process::HotDip;
 use crate::quantity::{Length, Quantity, Temperature, unit};
+use crate::sentence::put;
 use crate::source::Sourced;
 use crate::steel::Grade;
 use crate::steel::tempering::{
@@ -156,11 +157,14 @@ pub static TEMPER: Rule = Rule {
         if let Some(effect) = case.effect() {
             text.push_str(&why(says, effect));
             if let (Some(least), Some(grade)) = (below_its_least(case, effect), case.grade()) {
-                text.push_str(&format!(
-                    ", which is below the {} that is the least of {}",
-                    whole(least.value),
-                    grade.name()
-                ));
+                put(
+                    text,
+                    format_args!(
+                        ", which is below the {} that is the least of {}",
+                        whole(least.value),
+                        grade.name()
+                    ),
+                );
             }
         }
     }),
@@ -185,13 +189,16 @@ pub static A574_CHECK: Rule = Rule {
         let Some(effect) = case.effect() else { return };
         let (heat, time) = astm_a574::VERIFICATION.value;
         let check = tempering::one_hour(parameter(heat, time));
-        text.push_str(&format!(
-            "ASTM A574 proves its temper at {} for {}, like one hour at {}; the dip is like one hour at {}",
-            heat.show(&unit::FAHRENHEIT, 0),
-            time.show(&unit::MINUTE, 0),
-            whole(check),
-            whole(effect.dip_one_hour)
-        ));
+        put(
+            text,
+            format_args!(
+                "ASTM A574 proves its temper at {} for {}, like one hour at {}; the dip is like one hour at {}",
+                heat.show(&unit::FAHRENHEIT, 0),
+                time.show(&unit::MINUTE, 0),
+                whole(check),
+                whole(effect.dip_one_hour)
+            ),
+        );
     }),
     ..row(Key::A574Check)
 };
@@ -218,9 +225,12 @@ pub static TEMPER_UNKNOWN: Rule = Rule {
     words: Phrase::By(|case, says, text| {
         if let Some(Err(refusal)) = case.heat {
             match says.mark {
-                Mark::Note => text.push_str(&format!(
-                    "its temper is not published, and such parts are dipped every day: {refusal}"
-                )),
+                Mark::Note => put(
+                    text,
+                    format_args!(
+                        "its temper is not published, and such parts are dipped every day: {refusal}"
+                    ),
+                ),
                 _ => text.push_str(&prove(case)),
             }
         }

@@ -3,6 +3,7 @@
 use super::{Case, Choice, Key, Offer, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process::Electroplated;
 use crate::quantity::{Quantity, Shown, Time, unit};
+use crate::sentence::{put, worded};
 use crate::site::life::{self, Exponent, Promise, thickness_needed};
 use crate::site::{Categories, Category};
 use crate::source::{Sourced, assumed};
@@ -39,23 +40,23 @@ pub static LASTS: Rule = Rule {
         {
             let needed = rounded_up(thickness_needed(place.rates(), wanted).show(&unit::UM, 0));
             let lasts = between(min.min, max.most, Some(wanted));
-            text.push_str(&format!("in {place} the coat lasts {lasts}, and {needed} of zinc would be sure"));
+            put(text, format_args!("in {place} the coat lasts {lasts}, and {needed} of zinc would be sure"));
         }
     }),
     words: Phrase::By(lasts),
     brief: Phrase::By(|case, says, text| {
-        let best = case
-            .years()
-            .map_or_else(String::new, |(_, max)| at_most(max.most.unwrap_or(max.min), wanted(case)));
         match says.mark {
-            Mark::Bar => text.push_str(&format!("{best} at most")),
+            Mark::Bar => {
+                let best = case.years().map(|(_, max)| at_most(max.most.unwrap_or(max.min), wanted(case)));
+                put(text, format_args!("{} at most", best.unwrap_or_default()));
+            }
             Mark::Condition => match place(case) {
                 // No answer to which of them it is would be enough.
                 Some(place) if place.mildest != place.harshest && !is_sure_in(case, place.mildest) => {
-                    text.push_str(&format!("find out how harsh, {} at mildest", place.mildest.key()));
+                    put(text, format_args!("find out how harsh, {} at mildest", place.mildest.key()));
                 }
                 Some(place) if place.mildest != place.harshest => {
-                    text.push_str(&format!("find out whether {place}"));
+                    put(text, format_args!("find out whether {place}"));
                 }
                 _ => text.push_str("find out how harsh the place is"),
             },
@@ -117,14 +118,14 @@ pub static THIN_OUTDOORS: Rule = Rule {
     words: Phrase::By(|case, says, text| {
         let years = case.years().map_or_else(String::new, |(min, max)| between(min.min, max.most, None));
         let place = named(case);
-        text.push_str(&match says.mark {
-            Mark::Bar => format!("far too thin for {place}: it lasts {years}"),
-            _ => format!("have a short life accepted: in {place} it lasts {years}"),
-        });
+        match says.mark {
+            Mark::Bar => put(text, format_args!("far too thin for {place}: it lasts {years}")),
+            _ => put(text, format_args!("have a short life accepted: in {place} it lasts {years}")),
+        }
     }),
     met: "enough for such a place where no years are wanted",
     brief: Phrase::By(|case, says, text| match says.mark {
-        Mark::Bar => text.push_str(&format!("far too thin for {}", named(case))),
+        Mark::Bar => put(text, format_args!("far too thin for {}", named(case))),
         _ => text.push_str("have a short life accepted"),
     }),
     ..row(Key::ThinOutdoors)
@@ -155,18 +156,25 @@ fn lasts(case: &Case<'_>, says: Says, text: &mut String) {
     let (Some((min, max)), Some(place), Some(wanted)) = (case.years(), place(case), wanted(case)) else {
         return;
     };
-    let (worst, best) = (in_words(min.min), max.most.map(|most| at_most(most, Some(wanted))));
-    let needed = rounded_up(thickness_needed(place.rates(), wanted).show(&unit::UM, 0));
     let years = as_wanted(wanted).digits();
-    text.push_str(&match (says.mark, best) {
-        (Mark::Met, _) => format!("lasts the {years} years wanted in {place}: {worst} at the least"),
-        (Mark::Bar, best) => format!(
-            "falls short in {place}: it lasts {} at most, and {years} are wanted; {needed} of zinc would be sure to last \
-             them",
-            best.unwrap_or(worst)
-        ),
-_ => format!("find out how harsh the place is: {years} years are wanted"),
-    });
+    match says.mark {
+        Mark::Met => {
+            let worst = in_words(min.min);
+            put(text, format_args!("lasts the {years} years wanted in {place}: {worst} at the least"));
+        }
+        Mark::Bar => {
+            let best = max.most.map_or_else(|| in_words(min.min), |most| at_most(most, Some(wanted)));
+            let needed = rounded_up(thickness_needed(place.rates(), wanted).show(&unit::UM, 0));
+            put(
+                text,
+                format_args!(
+                    "falls short in {place}: it lasts {best} at most, and {years} are wanted; {needed} of zinc would be \
+                     sure to last them"
+                ),
+            );
+        }
+        _ => put(text, format_args!("find out how harsh the place is: {years} years are wanted")),
+    }
 }
 
 /// Years as they are shown: a tenth below twenty, and never more than there are.
@@ -218,7 +226,7 @@ pub fn in_words(time: Time) -> String {
 pub fn between(min: Time, max: Option<Time>, wanted: Option<Time>) -> String {
     match max {
         _ if min.year() > TABLE_ENDS => in_words(min),
-        Some(max) => format!("{} to {}", years(min).digits(), at_most(max, wanted)),
-        None => format!("{} or more", in_words(min)),
+        Some(max) => worded(format_args!("{} to {}", years(min).digits(), at_most(max, wanted))),
+        None => worded(format_args!("{} or more", in_words(min))),
     }
 }

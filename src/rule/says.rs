@@ -4,6 +4,7 @@ use super::Case;
 use crate::part::Form;
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, Temperature, Time, unit};
+use crate::sentence::worded;
 use crate::source::Source;
 use crate::working::Mark;
 
@@ -128,23 +129,29 @@ impl Instruction {
             Self::CleanMechanically => "clean mechanically".to_owned(),
             Self::Relieve(_) => "relieve stress before cleaning".to_owned(),
             Self::Bake(_) => "bake within 4 h".to_owned(),
-            Self::ProveTemper if case.temper_is_said() => format!("prove {} after dipping", to_prove(case)),
-            Self::ProveTemper => {
-                format!("get the maker's tempering temperature, or {} after dipping", to_prove(case))
+            Self::ProveTemper if case.temper_is_said() => {
+                worded(format_args!("prove {} after dipping", to_prove(case)))
             }
+            Self::ProveTemper => worded(format_args!(
+                "get the maker's tempering temperature, or {} after dipping",
+                to_prove(case)
+            )),
             Self::MakerAgrees => "have the maker agree in writing".to_owned(),
-            Self::TestForEmbrittlement => format!("agree a test for embrittlement with the {plant}"),
-            Self::AskThePlant => format!("ask the {plant} whether it goes in"),
-            Self::AgreeAllowance(None) => format!("agree {} and gauges with the {plant}", mate(case)),
-            Self::AgreeAllowance(Some(needed)) if case.is_for_a_tapped_hole() => {
-                format!(
-                    "agree the hole tapped over by {} or more with whoever makes it",
-                    case.size(*needed, 2)
-                )
+            Self::TestForEmbrittlement => {
+                worded(format_args!("agree a test for embrittlement with the {plant}"))
             }
-            Self::AgreeAllowance(Some(needed)) => {
-                format!("agree nuts tapped over by {} or more with the {plant}", case.size(*needed, 2))
+            Self::AskThePlant => worded(format_args!("ask the {plant} whether it goes in")),
+            Self::AgreeAllowance(None) => {
+                worded(format_args!("agree {} and gauges with the {plant}", mate(case)))
             }
+            Self::AgreeAllowance(Some(needed)) if case.is_for_a_tapped_hole() => worded(format_args!(
+                "agree the hole tapped over by {} or more with whoever makes it",
+                case.size(*needed, 2)
+            )),
+            Self::AgreeAllowance(Some(needed)) => worded(format_args!(
+                "agree nuts tapped over by {} or more with the {plant}",
+                case.size(*needed, 2)
+            )),
             Self::OneLot => "one matched lot".to_owned(),
         }
     }
@@ -160,26 +167,28 @@ impl Instruction {
                 "Clean mechanically, with at most a flash pickle; or bake after pickling and before the zinc."
                     .to_owned()
             }
-            Self::Relieve(heat) => format!("Relieve stress before cleaning, {heat}."),
-            Self::Bake(heat) => format!("Bake after plating, {heat}."),
-            Self::ProveTemper if case.temper_is_said() => format!("Verify {} after dipping.", to_prove(case)),
-            Self::ProveTemper => format!(
+            Self::Relieve(heat) => worded(format_args!("Relieve stress before cleaning, {heat}.")),
+            Self::Bake(heat) => worded(format_args!("Bake after plating, {heat}.")),
+            Self::ProveTemper if case.temper_is_said() => {
+                worded(format_args!("Verify {} after dipping.", to_prove(case)))
+            }
+            Self::ProveTemper => worded(format_args!(
                 "Get the actual tempering temperature from the maker, or verify {} after dipping.",
                 to_prove(case)
-            ),
+            )),
             Self::MakerAgrees => "Have the maker of the part agree in writing.".to_owned(),
-            Self::TestForEmbrittlement => {
-                format!("Agree a test for hydrogen embrittlement on the coated lot with the {plant}.")
-            }
-            Self::AskThePlant => format!("Ask the {plant} whether the piece goes in."),
+            Self::TestForEmbrittlement => worded(format_args!(
+                "Agree a test for hydrogen embrittlement on the coated lot with the {plant}."
+            )),
+            Self::AskThePlant => worded(format_args!("Ask the {plant} whether the piece goes in.")),
             Self::AgreeAllowance(None) => {
-                format!("Agree thread, {} and gauges with the {plant}.", mate(case))
+                worded(format_args!("Agree thread, {} and gauges with the {plant}.", mate(case)))
             }
-            Self::AgreeAllowance(Some(needed)) => format!(
+            Self::AgreeAllowance(Some(needed)) => worded(format_args!(
                 "Agree thread, {} and gauges with the {plant}: the coat needs an allowance of {} on the diameter.",
                 mate(case),
                 case.size(*needed, 3)
-            ),
+            )),
             Self::OneLot => {
                 "Order one matched lot of bolts, nuts and washers, coated by one process.".to_owned()
             }

@@ -5,6 +5,7 @@ use crate::coat::class;
 use crate::part::{self, Form};
 use crate::process::Process::{Electroplated, HotDip};
 use crate::quantity::Length;
+use crate::sentence::put;
 use crate::source::document;
 use crate::table::coat_class::CoatClass;
 use crate::table::hotdip_process::LEAST_THREAD;
@@ -125,7 +126,7 @@ pub static CLASS_OF_ANOTHER_SIZE: Rule = Rule {
     },
     why: Phrase::By(|case, _, text| {
         if let Some(offer) = case.offer {
-            text.push_str(&format!("{} is for {}", offer.class.name, offer.class.applies));
+            put(text, format_args!("{} is for {}", offer.class.name, offer.class.applies));
         }
     }),
     words: Phrase::By(agree_class_of_size),
@@ -148,7 +149,7 @@ fn class_of_size(case: &Case<'_>) -> Option<&'static CoatClass> {
 
 fn agree_class_of_size(case: &Case<'_>, _: Says, text: &mut String) {
     if let (Some(of_size), Some(asked)) = (class_of_size(case), case.offer) {
-        text.push_str(&format!("agree “{}” instead of “{}”", of_size.name, asked.class.name));
+        put(text, format_args!("agree “{}” instead of “{}”", of_size.name, asked.class.name));
     }
 }
 
@@ -210,9 +211,12 @@ pub static LENGTH_UNLIKELY: Rule = Rule {
     words: Phrase::By(|case, _, text| {
         if let Some((thread, length)) = bolt_and_length(case) {
             let [length, diameter] = [length, thread.diameter()].map(|size| case.size(size, 1));
-            text.push_str(&format!(
-                "say the length again, with its unit: {length} is less than the {diameter} of the thread"
-            ));
+            put(
+                text,
+                format_args!(
+                    "say the length again, with its unit: {length} is less than the {diameter} of the thread"
+                ),
+            );
         }
     }),
     brief: Phrase::Text("say the length again, with its unit"),

@@ -4,6 +4,7 @@ use super::bolt_and_nut::{BoltAndNut, Carried, Carries, Model};
 use super::{Case, Key, Part, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process;
 use crate::quantity::Shown;
+use crate::sentence::{put, worded};
 use crate::source::{Source, document};
 use crate::table::nut_style::Style;
 use crate::table::pairing::Nut;
@@ -46,10 +47,10 @@ pub static CARRIES: Rule = Rule {
         Some(Carried { pair, carries: Carries::Model(model) })
             if !model.bolt_breaks() && !model.loses_little() =>
         {
-            text.push_str(&format!("{}{}", unsaid(pair), modelled(pair, model)));
+            put(text, format_args!("{}{}", unsaid(pair), modelled(pair, model)));
         }
         Some(Carried { pair, carries: Carries::Unknown(refusal) }) => {
-            text.push_str(&format!("{}{refusal}", unsaid(pair)));
+            put(text, format_args!("{}{refusal}", unsaid(pair)));
         }
         _ => {}
     }),
@@ -87,10 +88,10 @@ pub static REDUCED_LOADS: Rule = Rule {
     },
     words: Phrase::By(|case, _, text| {
         let thread = case.thread().map_or_else(String::new, |thread| thread.to_string());
-        text.push_str(&format!("have the design use the reduced loads of ISO 10684, Annex A, for {thread}"));
+        put(text, format_args!("have the design use the reduced loads of ISO 10684, Annex A, for {thread}"));
         if let Some(Carried { pair, carries: Carries::Reduced(load) }) = case.pair {
             let whose = if pair.is_undercut() { "the bolt" } else { "the nut" };
-            text.push_str(&format!(": a proof load of {} for {whose}", pair.shown(load.force)));
+            put(text, format_args!(": a proof load of {} for {whose}", pair.shown(load.force)));
         }
     }),
     met: "no reduced loads from M12 on",
@@ -134,30 +135,30 @@ fn says(of: &Carried) -> Says {
 fn words(of: &Carried) -> String {
     let pair = &of.pair;
     let breaks = pair.bolt_loads().and_then(|loads| loads.proof.or(loads.ultimate).ok());
-    let of_bolt =
-        breaks.map_or_else(String::new, |load| format!("; the bolt's is {}", pair.shown(load.force)));
+    let of_bolt = breaks
+        .map_or_else(String::new, |load| worded(format_args!("; the bolt's is {}", pair.shown(load.force))));
     match &of.carries {
-        Carries::FullLoads | Carries::Reduced(_) => format!(
+        Carries::FullLoads | Carries::Reduced(_) => worded(format_args!(
             "ISO 10684 gives 6AZ and 6AX nuts and 6az bolts from M12 up the full loads of ISO 898{}",
             of_bolt.replacen("the bolt's is", "the bolt's proof load is", 1)
-        ),
+        )),
         Carries::Proof(proof) => {
             let plain = pair.standard_nut_load().and_then(Result::ok);
             let proof = proof.force;
             match plain.filter(|plain| plain.force > proof) {
-                Some(plain) => format!(
+                Some(plain) => worded(format_args!(
                     "tapped over, the proof load of the nut falls from {} to {}{of_bolt}",
                     pair.shown(plain.force).digits(),
                     pair.shown(proof)
-                ),
-                None => format!("the nut has a proof load of {}{of_bolt}", pair.shown(proof)),
+                )),
+                None => worded(format_args!("the nut has a proof load of {}{of_bolt}", pair.shown(proof))),
             }
         }
         Carries::Model(model) if model.bolt_breaks() => modelled(pair, model),
-        Carries::Model(model) if model.loses_little() => format!(
+        Carries::Model(model) if model.loses_little() => worded(format_args!(
             "the pair loses {} of its stripping strength against a standard one, which is little",
             Shown::percent(model.lost_share.max(0.0), 1)
-        ),
+        )),
         Carries::Model(model) => remedy(pair, Some(model)),
         Carries::Unknown(_) => remedy(pair, None),
     }
@@ -166,7 +167,7 @@ fn words(of: &Carried) -> String {
 /// Why no document says what the nut carries.
 fn unsaid(pair: &BoltAndNut) -> String {
     match pair.nut_load() {
-        Some(Err(refusal)) => format!("{refusal}; "),
+        Some(Err(refusal)) => worded(format_args!("{refusal}; ")),
         _ => String::new(),
     }
 }
@@ -177,10 +178,10 @@ pub fn modelled(pair: &BoltAndNut, model: &Model) -> String {
     let margin = Shown::percent(model.pair.min.margin().abs(), 0);
     let load = pair.shown(load);
     if failure == Failure::BoltBreaks {
-        return format!(
+        return worded(format_args!(
             "by the model of ISO/TR 16224, at least material, the bolt breaks first, at {load}; the threads would hold \
              {margin} more"
-        );
+        ));
     }
     let middle = match model.pair.nominal.first().0 {
         Failure::BoltBreaks => "with every size in the middle the bolt breaks first",
@@ -189,27 +190,27 @@ pub fn modelled(pair: &BoltAndNut, model: &Model) -> String {
     let proof = pair.bolt_loads().and_then(|loads| loads.proof.ok());
     let short =
         proof.filter(|proof| model.pair.min.first().1 < proof.force).map_or_else(String::new, |proof| {
-            format!(" and short of its proof load of {}", pair.shown(proof.force))
+            worded(format_args!(" and short of its proof load of {}", pair.shown(proof.force)))
         });
-    format!(
+    worded(format_args!(
         "by the model of ISO/TR 16224, at least material, {} first, at {load}, {margin} below the breaking of the \
          bolt{short}, which may stay unseen at assembly; {middle}",
         failure.words()
-    )
+    ))
 }
 
 /// What to do about a pair that nobody vouches for.
 fn remedy(pair: &BoltAndNut, model: Option<&Model>) -> String {
     let other = match (pair.better(), model.map(|model| model.pair.min.first().0)) {
-        (Some(nut), _) => format!("order {} nuts, whose load is published", named(nut)),
+        (Some(nut), _) => worded(format_args!("order {} nuts, whose load is published", named(nut))),
         (None, Some(Failure::BoltStrips)) => "take a higher nut".to_owned(),
         (None, Some(_)) => "take a harder or a higher nut".to_owned(),
         (None, None) => return "prove the pair by a proof load test".to_owned(),
     };
     match (model.is_some_and(|model| would_fail(pair, model)), pair.better()) {
         (true, Some(_)) => other,
-        (true, None) => format!("{other}, and prove the pair by a proof load test"),
-        (false, _) => format!("{other}, or prove the pair by a proof load test"),
+        (true, None) => worded(format_args!("{other}, and prove the pair by a proof load test")),
+        (false, _) => worded(format_args!("{other}, or prove the pair by a proof load test")),
     }
 }
 
@@ -223,8 +224,8 @@ fn would_fail(pair: &BoltAndNut, model: &Model) -> bool {
 fn brief(Carried { pair, carries }: &Carried) -> String {
     let fails = matches!(carries, Carries::Model(model) if would_fail(pair, model));
     match (pair.better(), fails) {
-        (Some(nut), true) => format!("order {} nuts", named(nut)),
-        (Some(nut), false) => format!("order {} nuts, or prove the load of these", named(nut)),
+        (Some(nut), true) => worded(format_args!("order {} nuts", named(nut))),
+        (Some(nut), false) => worded(format_args!("order {} nuts, or prove the load of these", named(nut))),
         (None, true) => "take a higher nut, proof-loaded".to_owned(),
         (None, false) => "proof-load the pair".to_owned(),
     }
@@ -234,7 +235,7 @@ fn brief(Carried { pair, carries }: &Carried) -> String {
 fn named(nut: Nut) -> String {
     let grade = nut.grade.to_string().replace("ASTM ", "").replace("grade ", "");
     match nut.style {
-        Style::HeavyHex => format!("heavy hex {grade}"),
+        Style::HeavyHex => worded(format_args!("heavy hex {grade}")),
         _ => grade,
     }
 }

@@ -4,6 +4,7 @@ use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When
 use crate::part::Kind;
 use crate::process::Process;
 use crate::quantity::{Quantity, unit};
+use crate::sentence::{put, worded};
 use crate::source::document;
 use crate::steel::pairing::Nuts;
 use crate::steel::{Grade, load, structural};
@@ -46,21 +47,27 @@ pub static COATING: Rule = Rule {
     words: Phrase::By(|case, says, text| {
         let Some(row) = coating(case) else { return };
         let document = row.source.document.name;
-        text.push_str(&match (says.mark, row.allowed) {
-            (Mark::Note, _) => format!("{document} lists hot-dip; what else goes on such a bolt is agreed"),
-            (Mark::Bar, Allowed::No) => format!("{document} forbids this coat on the bolt"),
-            (Mark::Bar, _) => format!("{document} does not list this coat for the bolt"),
-            (Mark::Condition, _) => {
-                format!("{document} lists {} for the bolt: agree another class with the purchaser", row.order)
+        match (says.mark, row.allowed) {
+            (Mark::Note, _) => {
+                put(text, format_args!("{document} lists hot-dip; what else goes on such a bolt is agreed"));
             }
-            _ => format!("{document} lists {} for the bolt", row.order),
-        });
+            (Mark::Bar, Allowed::No) => put(text, format_args!("{document} forbids this coat on the bolt")),
+            (Mark::Bar, _) => put(text, format_args!("{document} does not list this coat for the bolt")),
+            (Mark::Condition, _) => put(
+                text,
+                format_args!(
+                    "{document} lists {} for the bolt: agree another class with the purchaser",
+                    row.order
+                ),
+            ),
+            _ => put(text, format_args!("{document} lists {} for the bolt", row.order)),
+        }
     }),
     brief: Phrase::By(|case, says, text| {
         let document = coating(case).map_or("its standard", |row| row.source.document.name);
         let document = document.strip_prefix("ASTM ").unwrap_or(document);
         match says.mark {
-            Mark::Bar => text.push_str(&format!("{document} does not list it")),
+            Mark::Bar => put(text, format_args!("{document} does not list it")),
             _ => text.push_str("agree the class with the purchaser, for another is listed"),
         }
     }),
@@ -118,15 +125,15 @@ fn turn(case: &Case<'_>) -> Option<String> {
     let least = aisc_360::pretension(bolt, thread.diameter()).map_or_else(String::new, |least| match thread
         .is_metric()
     {
-        true => format!(" of {}", least.value.show(&unit::KILONEWTON, 0)),
-        false => format!(" of {}", least.value.show(&unit::LBF, 0)),
+        true => worded(format_args!(" of {}", least.value.show(&unit::KILONEWTON, 0))),
+        false => worded(format_args!(" of {}", least.value.show(&unit::LBF, 0))),
     });
     Some(match assembly::turn_degrees(diameters) {
-        Some(degrees) => format!(
+        Some(degrees) => worded(format_args!(
             "from snug the nut is turned by {degrees}° at this length and does not strip; at the end the bolt holds {} \
              times its least pretension{least} (both from memory)",
             assembly::TENSION_AFTER_TURN.value
-        ),
+        )),
         None => "the turn is not set for bolts longer than 12 diameters: agree it".to_owned(),
     })
 }
@@ -142,7 +149,7 @@ pub static NUT_BY_NAME: Rule = Rule {
     says: |case| case.nuts.map_or(Says::MET, |nuts| Says::from(Mark::Term, nuts.source)),
     words: Phrase::By(|case, _, text| {
         if let Some(nuts) = case.nuts {
-            text.push_str(&format!("order {} nuts", nut_in_words(nuts)));
+            put(text, format_args!("order {} nuts", nut_in_words(nuts)));
         }
     }),
     why: Phrase::By(|case, _, text| {
@@ -178,9 +185,9 @@ pub static HOT_SERVICE: Rule = Rule {
 pub fn nut_in_words(nuts: &Nuts) -> String {
     match (nuts.of_system(), nuts.nut.style) {
         (Some(name), _) => name.to_owned(),
-        (None, Style::HeavyHex) => format!("heavy hex {}", nuts.nut.grade),
+        (None, Style::HeavyHex) => worded(format_args!("heavy hex {}", nuts.nut.grade)),
         // The class is made in no lower nut of this size.
-        (None, Style::High) => format!("{}, style 2 (ISO 4033)", nuts.nut.grade),
+        (None, Style::High) => worded(format_args!("{}, style 2 (ISO 4033)", nuts.nut.grade)),
         (None, _) => nuts.nut.grade.to_string(),
     }
 }
@@ -197,16 +204,19 @@ pub static NUT: Rule = Rule {
     says: |case| case.nuts.map_or(Says::MET, |nuts| Says::from(Mark::Condition, nuts.source)),
     words: Phrase::By(|case, _, text| {
         if let (Some(nuts), Some(nut)) = (case.nuts, named(case)) {
-            text.push_str(&format!(
-                "order {} nuts instead of {}",
-                nuts.of_system().map_or_else(|| nuts.nut.grade.to_string(), str::to_owned),
-                nut.name()
-            ));
+            put(
+                text,
+                format_args!(
+                    "order {} nuts instead of {}",
+                    nuts.of_system().map_or_else(|| nuts.nut.grade.to_string(), str::to_owned),
+                    nut.name()
+                ),
+            );
         }
     }),
     why: Phrase::By(|case, _, text| {
         if let Some(nuts) = case.nuts {
-            text.push_str(&format!("{} puts another nut on this bolt", nuts.source.document.name));
+            put(text, format_args!("{} puts another nut on this bolt", nuts.source.document.name));
         }
     }),
     met: "the nut that is named goes with the bolt",
@@ -214,7 +224,7 @@ pub static NUT: Rule = Rule {
         if let (Some(nuts), Some(named)) = (case.nuts, named(case)) {
             let grade = || load::grade_of_nut(nuts.nut.grade).map(Grade::short_name);
             let asked = nuts.of_system().or_else(grade).unwrap_or("other");
-            text.push_str(&format!("agree {asked} nuts instead of the {} ordered", named.short_name()));
+            put(text, format_args!("agree {asked} nuts instead of the {} ordered", named.short_name()));
         }
     }),
     ..row(Key::NutForBolt)

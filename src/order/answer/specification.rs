@@ -8,6 +8,7 @@ use crate::order::threads::{bolt_class, is_metric};
 use crate::order::{Mate, OrderLine};
 use crate::quantity::{Length, Quantity, Shown, unit};
 use crate::rule::Offer;
+use crate::sentence::worded;
 use crate::source::document;
 use crate::thread::ToleranceClass;
 use crate::thread::class::BoltPosition;
@@ -23,8 +24,9 @@ pub(super) fn specification(line: &OrderLine, judged: &Judged) -> String {
         |nut: &Nut| line.nut.is_some() || nut.is_high || nut.grade.document() != &document::ISO_898_2;
     let nut =
         nut_to_order(line, judged.is_nut_tapped_over()).filter(|nut| by_name(nut) && !line.part.is_nut());
-    let named =
-        |nut: Nut| format!("{}{} nuts", nut.grade.short_name(), if nut.is_high { " style 2" } else { "" });
+    let named = |nut: Nut| {
+        worded(format_args!("{}{} nuts", nut.grade.short_name(), if nut.is_high { " style 2" } else { "" }))
+    };
     let hand = if line.is_left_hand { "left-hand " } else { "" };
     let nuts = hand.to_owned() + &nut.map_or_else(|| "nuts".to_owned(), named);
     let hot_dip = judged.process == Process::HotDip;
@@ -34,21 +36,23 @@ pub(super) fn specification(line: &OrderLine, judged: &Judged) -> String {
             Room::Ordered if hot_dip && is_undersize(line) => {
                 let of_line = line.nut.and_then(|nut| nut.class);
                 let nut = of_line.or(line.thread.map(standard_class));
-                let nut = nut.map_or_else(String::new, |nut| format!(" {nut}"));
-                Some(format!("bolts 6az marked U, {hand}nuts{nut} tapped after dipping"))
+                let nut = nut.map_or_else(String::new, |nut| worded(format_args!(" {nut}")));
+                Some(worded(format_args!("bolts 6az marked U, {hand}nuts{nut} tapped after dipping")))
             }
             Room::Ordered => match (line.nut, nut) {
                 (Some(_), Some(_)) => Some(nuts.clone()),
-                (Some(Mate { class: Some(class), .. }), None) => Some(format!("{hand}{class} nuts")),
-                (Some(_), None) => Some(format!("{hand}standard nuts")),
+                (Some(Mate { class: Some(class), .. }), None) => {
+                    Some(worded(format_args!("{hand}{class} nuts")))
+                }
+                (Some(_), None) => Some(worded(format_args!("{hand}standard nuts"))),
                 (None, _) => None,
             },
             Room::NutG if is_nut => Some("tapped 6G".to_owned()),
-            Room::NutG => Some(format!("{nuts} 6G")),
+            Room::NutG => Some(worded(format_args!("{nuts} 6G"))),
             Room::Bolt(position) if is_nut => {
-                Some(format!("for bolts 6{} before plating", position.letter()))
+                Some(worded(format_args!("for bolts 6{} before plating", position.letter())))
             }
-            Room::Bolt(position) => Some(format!("bolt 6{} before plating", position.letter())),
+            Room::Bolt(position) => Some(worded(format_args!("bolt 6{} before plating", position.letter()))),
             Room::Smaller(_) if is_nut => {
                 Some("the mating bolt made smaller before its coat, or the nut tapped over".to_owned())
             }
@@ -56,24 +60,28 @@ pub(super) fn specification(line: &OrderLine, judged: &Judged) -> String {
             Room::Tapped(allowance) if line.part.goes_into_a_tapped_hole() => {
                 let by = mated.pair.nut.deviation.value;
                 Some(match allowance {
-                    Allowance::Az | Allowance::Ax => format!("room in the tapped hole, {allowance}"),
-                    _ => format!("room in the tapped hole, {} on the diameter", size(line, by)),
+                    Allowance::Az | Allowance::Ax => {
+                        worded(format_args!("room in the tapped hole, {allowance}"))
+                    }
+                    _ => worded(format_args!("room in the tapped hole, {} on the diameter", size(line, by))),
                 })
             }
             Room::Tapped(allowance) => {
                 let by = mated.pair.nut.deviation.value;
                 let when = if hot_dip { "after dipping" } else { "before plating" };
-                let nuts = if is_nut { String::new() } else { format!("{nuts} ") };
+                let nuts = if is_nut { String::new() } else { worded(format_args!("{nuts} ")) };
                 Some(match allowance {
-                    Allowance::Az if hot_dip => format!("{nuts}6AZ marked Z, tapped {when}"),
-                    Allowance::Ax if hot_dip => format!("{nuts}6AX marked X, tapped {when}"),
-                    Allowance::Az | Allowance::Ax => format!("{nuts}tapped over to {allowance} {when}"),
-                    _ => format!("{nuts}tapped over by {} {when}", size(line, by)),
+                    Allowance::Az if hot_dip => worded(format_args!("{nuts}6AZ marked Z, tapped {when}")),
+                    Allowance::Ax if hot_dip => worded(format_args!("{nuts}6AX marked X, tapped {when}")),
+                    Allowance::Az | Allowance::Ax => {
+                        worded(format_args!("{nuts}tapped over to {allowance} {when}"))
+                    }
+                    _ => worded(format_args!("{nuts}tapped over by {} {when}", size(line, by))),
                 })
             }
         });
     } else if line.nut.is_some() && matches!(judged.fit, Some(Found::NotPublished(..))) {
-        parts.push(format!("{nuts} tapped over after dipping"));
+        parts.push(worded(format_args!("{nuts} tapped over after dipping")));
     } else if line.nut.is_some() && nut.is_some() {
         parts.push(nuts);
     }
@@ -100,8 +108,8 @@ fn is_undersize(line: &OrderLine) -> bool {
 /// `mechanical, B695 class 40`, `hot-dip to ISO 10684`.
 pub(super) fn whole(judged: &Judged) -> String {
     match (&judged.offer, judged.process) {
-        (Some(offer), Process::HotDip) => format!("hot-dip to {}", standard(offer)),
-        (Some(offer), process) => format!("{}, {}", named(process), class(offer)),
+        (Some(offer), Process::HotDip) => worded(format_args!("hot-dip to {}", standard(offer))),
+        (Some(offer), process) => worded(format_args!("{}, {}", named(process), class(offer))),
         (None, process) => named(process).to_owned(),
     }
 }
@@ -110,8 +118,10 @@ pub(super) fn whole(judged: &Judged) -> String {
 fn class(offer: &Offer) -> String {
     match offer.class.process {
         Process::HotDip => standard(offer),
-        Process::Mechanical => format!("{} {}", standard(offer), offer.class.name),
-        Process::Electroplated => format!("{}, {}", standard(offer), offer.min.show(&unit::UM, 0)),
+        Process::Mechanical => worded(format_args!("{} {}", standard(offer), offer.class.name)),
+        Process::Electroplated => {
+            worded(format_args!("{}, {}", standard(offer), offer.min.show(&unit::UM, 0)))
+        }
     }
 }
 

@@ -3,6 +3,7 @@
 use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
 use crate::rule::says::to_prove;
 use crate::rule::{Case, Says};
+use crate::sentence::worded;
 use crate::steel::tempering::{Against, Effect};
 use crate::working::Mark;
 
@@ -17,7 +18,7 @@ pub(super) fn in_words(case: &Case<'_>, says: Says, effect: &Effect) -> String {
         (Mark::Bar, true) => "the bath takes the temper away",
         (Mark::Bar, false) => "the bath takes the temper away; a higher actual temper can change this",
         (Mark::Condition | Mark::NotJudged, true) => {
-            return format!("verify {} after galvanizing", to_prove(case));
+            return worded(format_args!("verify {} after galvanizing", to_prove(case)));
         }
         (Mark::Condition | Mark::NotJudged, false) => return prove(case),
     };
@@ -26,7 +27,10 @@ pub(super) fn in_words(case: &Case<'_>, says: Says, effect: &Effect) -> String {
 
 /// What is asked where the actual temper is not known.
 pub(super) fn prove(case: &Case<'_>) -> String {
-    format!("get the actual temper from the maker, or verify {} after galvanizing", to_prove(case))
+    worded(format_args!(
+        "get the actual temper from the maker, or verify {} after galvanizing",
+        to_prove(case)
+    ))
 }
 
 /// Whether the bath stays below the temper, and the dip is no stronger than it.
@@ -41,16 +45,16 @@ pub(super) fn why(says: Says, effect: &Effect) -> String {
     };
     let named = named(against);
     if says.mark < Mark::Term && is_below(against) {
-        return format!("the bath stays below {named}");
+        return worded(format_args!("the bath stays below {named}"));
     }
     let stronger = if against.dip_is_stronger { "stronger than" } else { "no stronger than" };
     let daily = if says.mark == Mark::Term { ", and the grade is dipped every day" } else { "" };
-    format!(
+    worded(format_args!(
         "{} at {} is like one hour at {}, {stronger} {named}{daily}",
         in_the_bath(effect.time),
         whole(effect.bath_temperature),
         whole(effect.dip_one_hour)
-    )
+    ))
 }
 
 /// `the actual temper (480 °C for 1.5 h)`.
@@ -66,7 +70,7 @@ fn named(against: &Against) -> String {
         true => time.show(&unit::HOUR, u8::from((time.hour() - time.hour().round()).abs() > 1e-9)),
         false => time.show(&unit::MINUTE, 0),
     };
-    format!("{whose} ({} for {time})", whole(against.temper.temperature))
+    worded(format_args!("{whose} ({} for {time})", whole(against.temper.temperature)))
 }
 
 /// A time in the bath: in seconds below a minute, so that it says what was entered.

@@ -5,6 +5,7 @@ use crate::process::Process::Electroplated;
 use crate::quantity::{Quantity, Scale, Temperature, Time, unit};
 use crate::rule::case::{Case, Cleaning, Under};
 use crate::rule::{HeatTreatment, Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::sentence::worded;
 use crate::steel::{Grade, Measure, State, bake};
 use crate::table::{astm_b633, astm_b849, astm_b850, astm_f1941, astm_f3125, iso_2081, iso_4042, practice};
 use crate::working::Mark;
@@ -251,19 +252,20 @@ fn over_iso_2081(state: &State) -> Option<Measure> {
 
 fn bake_by_b850(case: &Case<'_>, text: &mut String) {
     let (low, high) = astm_b850::TEMPERATURE;
-    let within = format!("begun within {} of plating", astm_b850::WITHIN.value.show(&unit::HOUR, 0));
+    let within =
+        worded(format_args!("begun within {} of plating", astm_b850::WITHIN.value.show(&unit::HOUR, 0)));
     let Some(steel) = case.steel else { return };
     text.push_str(&match bake::by_b850(&steel.state) {
-        Ok(Some(bake)) => format!(
+        Ok(Some(bake)) => worded(format_args!(
             "bake at {} to {} for at least {}, by the row of {}, {within}",
             low.show(&unit::CELSIUS, 0).digits(),
             high.show(&unit::CELSIUS, 0),
             bake.row.hours.show(&unit::HOUR, 0),
             bake.row_in_words()
-        ),
+        )),
         Ok(None) => "no bake".to_owned(),
         Err(refusal) => {
-            format!("a bake is needed, {within}; its hours are not in the table: {refusal}")
+            worded(format_args!("a bake is needed, {within}; its hours are not in the table: {refusal}"))
         }
     });
 }
