@@ -107,6 +107,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &structural::WASHER,
     &structural::REUSE,
     &size::CLASS_OF_ANOTHER_SIZE,
+    &size::AT_MOST,
     &structural::ADVISED_AGAINST,
     &structural::NUT_BY_NAME,
     &structural::HOT_SERVICE,

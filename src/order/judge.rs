@@ -124,7 +124,7 @@ fn hangs_on_thickness(judged: &Judged) -> bool {
 }
 
 fn site(line: &OrderLine) -> Site {
-    Site { place: line.place, wanted: line.years }
+    Site { place: line.place, wanted: line.years, most: line.most }
 }
 
 /// The search for the threads of the order, for what has a mate.

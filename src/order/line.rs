@@ -47,6 +47,8 @@ pub struct OrderLine {
     pub years: Option<Time>,
     /// The coat asked for; `None` asks for advice.
     pub asked: Option<Asked>,
+    /// The greatest thickness of the coat that is taken, if anybody said.
+    pub most: Option<Length>,
     /// What it leaves out, which is never taken.
     pub left_out: LeftOut,
     /// Temperature of the zinc in the kettle.

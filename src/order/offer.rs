@@ -175,7 +175,12 @@ fn graded(
         None => process != Process::Electroplated || !line.part.has_mate() || of.min <= THICKEST_PLATE,
     };
     let is_enough = |of: Thickness| of.min.um() >= needed.um() - 1e-9;
-    let all = || thin_to_thick(classes).filter_map(|class| Some((class, thickness(class)?)));
+    // Of what is taken at most, the thinnest stands in any case.
+    let keeps = |of: &Thickness| line.most.is_none_or(|most| of.max <= most);
+    let all = || {
+        let all = thin_to_thick(classes).filter_map(|class| Some((class, thickness(class)?)));
+        all.enumerate().take_while(move |(at, (_, of))| *at == 0 || keeps(of)).map(|(_, class)| class)
+    };
     let mut rising = all();
     let (mut class, mut thickest) = rising.next()?;
     let mut made = ways(thickest.min);

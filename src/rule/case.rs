@@ -105,6 +105,8 @@ pub struct Site {
     pub place: Option<Categories>,
     /// Years wanted, if anybody said.
     pub wanted: Option<Time>,
+    /// The greatest thickness of the coat that is taken, if anybody said.
+    pub most: Option<Length>,
 }
 
 /// A coat on offer.

@@ -167,6 +167,8 @@ keys! {
     StructuralReuse: "structural-reuse",
     /// A class of hot-dip that its document has for another size.
     ClassOfAnotherSize: "class-of-another-size",
+    /// The coat is no thicker than is taken at most.
+    AtMost: "at-most",
     /// What the document of a grade advises about its coats.
     AdvisedAgainst: "advised-against",
     /// The nut that goes on the bolt, by name.

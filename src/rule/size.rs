@@ -1,12 +1,12 @@
 //! The size of a thread against its zinc.
 
-use super::{Case, Choice, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use super::{Case, Choice, Instruction, Key, Offer, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::coat::class;
 use crate::part::{self, Form};
 use crate::process::Process::{Electroplated, HotDip};
-use crate::quantity::Length;
+use crate::quantity::{Length, Quantity, unit};
 use crate::sentence::put;
-use crate::source::document;
+use crate::source::{common_practice, document};
 use crate::table::coat_class::CoatClass;
 use crate::table::hotdip_process::LEAST_THREAD;
 use crate::table::iso_4042_threads::TABLE_2_SOURCE;
@@ -151,6 +151,43 @@ fn agree_class_of_size(case: &Case<'_>, _: Says, text: &mut String) {
     if let (Some(of_size), Some(asked)) = (class_of_size(case), case.offer) {
         put(text, format_args!("agree “{}” instead of “{}”", of_size.name, asked.class.name));
     }
+}
+
+/// A greatest thickness that is taken: a class that begins above it is ruled out, and one that may end above it
+/// is agreed.
+pub static AT_MOST: Rule = Rule {
+    topic: Topic::Class,
+    process: None,
+    source: common_practice("a greatest thickness is held against that of the class"),
+    when: When::If(|case| at_most(case).is_some()),
+    says: |case| match at_most(case) {
+        Some((offer, most)) if offer.min > most => Says::bar(),
+        Some((offer, most)) if offer.max > most => Says::condition(),
+        _ => Says::MET,
+    },
+    words: Phrase::By(|case, says, text| {
+        let Some((offer, most)) = at_most(case) else { return };
+        let [min, max, most] = [offer.min, offer.max, most].map(|coat| coat.show(&unit::UM, 0));
+        text.push_str(&match says.mark {
+            Mark::Bar => format!("the coat is {min} or more, and {most} at most are taken"),
+            _ => format!("agree {most} at most: the coat is {} to {max}", min.digits()),
+        });
+    }),
+    met: "no thicker than is taken",
+    brief: Phrase::By(|case, says, text| {
+        let Some((offer, most)) = at_most(case) else { return };
+        let [min, most] = [offer.min, most].map(|coat| coat.show(&unit::UM, 0));
+        text.push_str(&match says.mark {
+            Mark::Bar => format!("{min} or more, {most} at most taken"),
+            _ => format!("agree a coat of {most} at most"),
+        });
+    }),
+    ..row(Key::AtMost)
+};
+
+/// The coat on offer and the greatest that is taken, where one is.
+fn at_most<'a>(case: &Case<'a>) -> Option<(&'a Offer, Length)> {
+    case.offer.zip(case.site?.most)
 }
 
 /// A long part is plated thicker at its ends: Table 2 of ISO 4042 ends at 15 diameters.

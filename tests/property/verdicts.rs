@@ -161,6 +161,33 @@ fn a_part_of_its_own_shape_is_judged_by_its_thread() {
     assert!(said("M16x1.5 hex nuts class 8 HDG", 0, Key::Carries).is_some());
 }
 
+/// A greatest thickness that is taken is held against the class: another class keeps it, or it is agreed, or
+/// the process is ruled out.
+#[test]
+fn a_greatest_thickness_is_held_against_the_class() {
+    for (text, process, class, mark) in [
+        // The class by size begins at 40 µm, and is reckoned to 60 µm.
+        ("M16x60 8.8 hex bolts HDG max 30 µm C3", 0, "M8 to M64", Mark::Bar),
+        ("M16x60 8.8 hex bolts HDG max 50 µm C3", 0, "M8 to M64", Mark::Condition),
+        ("M16x60 8.8 hex bolts HDG 60 µm max C3", 0, "M8 to M64", Mark::Met),
+        // 15 years want class 40, to 60 µm: class 25 keeps 40 µm.
+        ("M16x60 8.8 hex bolts mech galv up to 40 µm C3 15 years", 1, "class 25", Mark::Met),
+        ("M16x60 8.8 hex bolts B695 class 50 max 60 µm C3", 1, "class 50", Mark::Condition),
+        ("M16x60 8.8 hex bolts B695 class 50 max 40 µm C3", 1, "class 50", Mark::Bar),
+        ("1/2-13 x 2 gr 5 hex bolts zinc plated .0003 max C1", 2, "Fe/Zn 5", Mark::Met),
+    ] {
+        let (line, judgement) = judged(text);
+        let judged = &judgement.processes[process];
+        assert_eq!(judged.offer.map(|offer| offer.class.name), Some(class), "{text}");
+        assert_eq!(said(text, process, Key::AtMost), Some(mark), "{text}");
+        let answer = order::answer::answer(&line, &judgement).text;
+        assert!(mark != Mark::Bar || answer.contains("at most taken"), "{text}: {answer}");
+        assert!(mark != Mark::Condition || answer.contains("First agree a coat of"), "{text}: {answer}");
+    }
+    assert_eq!(said("M16x60 8.8 hex bolts HDG C3", 0, Key::AtMost), None);
+    assert_eq!(said("M16x60 8.8 hex bolts mech galv min 40 µm C3", 1, Key::AtMost), None);
+}
+
 /// The order as it is judged.
 fn judged(text: &str) -> (order::OrderLine, order::Judgement) {
     let line = order::read(&order::reading::read(text).draft).unwrap_or_else(|why| panic!("{text}: {why}"));

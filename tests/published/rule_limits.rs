@@ -159,7 +159,7 @@ fn source() -> Source {
 
 fn stands(process: Process, key: Key, coat: (f64, f64), place: &str, wanted: Option<f64>) -> Option<Mark> {
     let offer = offer(coat.0, coat.1);
-    let site = Site { place: Categories::read(place), wanted: wanted.map(Time::from_year) };
+    let site = Site { place: Categories::read(place), wanted: wanted.map(Time::from_year), most: None };
     says(key, &Case { offer: Some(&offer), site: Some(&site), ..Case::of(process) })
 }
 
@@ -196,7 +196,7 @@ fn a_thin_coat_is_accepted_to_c3() {
         assert_eq!(says, Some(mark), "{place}");
     }
     let placeless = |process, wanted: Option<f64>| {
-        let site = Site { place: None, wanted: wanted.map(Time::from_year) };
+        let site = Site { place: None, wanted: wanted.map(Time::from_year), most: None };
         says(Key::PlaceNotSaid, &Case { site: Some(&site), ..Case::of(process) })
     };
     assert_eq!(placeless(HotDip, None), Some(Met));

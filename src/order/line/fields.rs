@@ -26,7 +26,7 @@ pub static ABOUT: About = About {
 };
 
 /// What an order line asks.
-pub static FIELDS: [FieldAbout; 25] = [
+pub static FIELDS: [FieldAbout; 26] = [
     PART.about,
     THREAD.about,
     LEFT.about,
@@ -50,6 +50,7 @@ pub static FIELDS: [FieldAbout; 25] = [
     PLACE.about,
     YEARS.about,
     ASKED.about,
+    MOST.about,
     LEFT_OUT.about,
     BATH.about,
 ];
@@ -173,6 +174,16 @@ pub(super) const YEARS: Field<Time> = Field::quantity(
 
 pub(super) const ASKED: Field<Option<Asked>> =
     Field::choice("asked", "Asked for", &asked::CHOICES, asked::ADVISE);
+
+pub(super) const MOST: Field<Length> = Field::quantity(
+    "most",
+    "Coat at most",
+    &ALLOWANCES,
+    Bound::PositiveTo(mm(0.001), mm(1.0), "no coat of zinc here is thicker"),
+    "",
+)
+.hint("The greatest thickness that is taken, where there is one.")
+.optional();
 
 pub(super) const LEFT_OUT: Field<LeftOut> =
     Field::choice("left_out", "Left out", LeftOut::CHOICES, LeftOut::Nothing.key());

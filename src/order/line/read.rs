@@ -25,6 +25,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let washer = mate(reader, &fields::WASHER, &fields::WASHER_HARDNESS, &fields::WASHERS_TO_A_BOLT);
     let own_allowance = reader.optional(&fields::OWN_ALLOWANCE);
     let (place, years) = (reader.optional(&fields::PLACE), reader.optional(&fields::YEARS));
+    let most = reader.optional(&fields::MOST);
     let (asked, left_out) = (reader.get(&fields::ASKED), reader.get(&fields::LEFT_OUT));
     let bath = reader.get(&fields::BATH);
     let (designation, nut_class) = (designation?, nut_class?);
@@ -43,6 +44,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
         place: place?,
         years: years?,
         asked: asked?,
+        most: most?,
         left_out: left_out?,
         bath: bath?,
         nut: nut?.map(|nut| Mate { class: nut_class, ..nut }),

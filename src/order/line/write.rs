@@ -40,6 +40,7 @@ pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
     writer.put_optional(&fields::PLACE, line.place);
     writer.put_optional(&fields::YEARS, line.years);
     writer.put(&fields::ASKED, line.asked);
+    writer.put_optional(&fields::MOST, line.most);
     writer.put(&fields::LEFT_OUT, line.left_out);
     writer.put(&fields::BATH, line.bath);
 }

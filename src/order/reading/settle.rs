@@ -91,6 +91,7 @@ fn the_rest(line: &mut Line) {
         let Some(item) = line.item(at).filter(|item| item.is_free()) else { continue };
         match item.what.clone() {
             What::Yes(field) => line.fill(at, field, "yes", ""),
+            What::AtMost(text) => line.fill(at, "most", &text, "the greatest thickness"),
             What::Allowance(text) => line.fill(at, "own_allowance", &text, "the allowance"),
             What::Not(why) => item.not(why),
             // `12 L anchor`: a letter that measures nothing is no filler.

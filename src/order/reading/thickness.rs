@@ -4,6 +4,7 @@ use super::length::over_inch;
 use super::lexicon::{self, Word};
 use super::measure::plus_minus;
 use super::number;
+use super::steel::DOTTED;
 use super::token::Chain;
 use super::what::{Found, What, one};
 use crate::quantity::Length;
@@ -21,6 +22,11 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let joint = chain.over(first.end, &["-", "–", "~", "/", "…"]);
     let joint = if joint == first.end { over_to(chain, joint) } else { joint };
     let joint = if joint == first.end { lexicon::over(chain, joint, Word::Most) } else { joint };
+    // `8.8 max 30 µm`: a class in front of the greatest thickness.
+    let is_most = joint != first.end && lexicon::over(chain, first.end, Word::Most) == joint;
+    if is_most && DOTTED.contains(&first.text.as_str()) {
+        return None;
+    }
     let second = number::decimal(chain, joint).filter(|second| {
         joint != first.end && second.value > first.value && second.grouped.is_none_or(|_| second.value < 1.0)
     });
@@ -76,7 +82,12 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     };
     let below = |before| is_most(before) || chain.sign(before, &["<", "≤"]);
     if second.is_none() && (most != end || chain.before(at).is_some_and(below)) {
-        return one(most, What::Not("a greatest thickness is not judged, and the answer's may be more: write the least, or a class".into()));
+        let (number, name, places) = if in_inches {
+            (last.value * unit.inch(), "in", 1e5)
+        } else {
+            (last.value * unit.um(), "µm", 1e1)
+        };
+        return one(most, What::AtMost(format!("{} {name}", (number * places).round() / places)));
     }
     one(lexicon::over(chain, end, Word::Least), thickness)
 }

@@ -63,6 +63,8 @@ pub enum What {
     Zinc(u32, Family, bool),
     /// The thickness of a coat, and whether it was written in inches.
     Thickness(Length, bool),
+    /// The greatest thickness of the coat that is taken, as a field takes it.
+    AtMost(String),
     /// The mass of the lot, as it was written.
     Weight(String, Mass),
     /// A category of corrosivity.
