@@ -1,10 +1,15 @@
 //! Numbers of pieces: by their unit, by the dozen, in boxes.
 
-use super::lexicon::{self, LOTS, Word};
+mod boxes;
+mod times;
+
+use super::lexicon::{self, Word};
 use super::number::{self, Number};
 use super::token::{Chain, Sort};
-use super::what::{Counted, Found, SteelWord, What, one};
-use super::{document, length, size, steel};
+use super::what::{Counted, Found, What, one};
+use super::{length, steel};
+use boxes::{box_of, boxes, packed};
+use times::{lots, several, times_count, times_mate, times_part, times_thread, two_counts};
 
 /// Steels whose documents have types, or a grade with a figure behind its letters: `A325 type 3`, `DH 3`.
 pub(super) const HAVE_TYPES: &[&str] =
@@ -90,21 +95,6 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, pieces(&number, times, sets, spaced.as_ref().map(|_| from).and_then(|from| chain.digits(from))))
 }
 
-/// `100 pcs/box` is how they are packed; `100 pc box x 20` are 2000.
-fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
-    let per = lexicon::over(chain, chain.over(end, &["/"]), Word::Filler);
-    let end = lexicon::over(chain, per, Word::Box);
-    if end == per {
-        return None;
-    }
-    let cross = lexicon::over(chain, chain.over(end, &["×", "*"]), Word::Times);
-    let boxes = number::decimal(chain, cross).filter(|_| cross != end);
-    match (contents.whole(), boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?)))) {
-        (Some(each), Some((end, boxes))) => one(end, in_boxes(boxes, each)),
-        _ => one(end, What::Not("how they are packed is not judged: write the pieces in all".into())),
-    }
-}
-
 /// `half dozen`, `1/2 gross`.
 fn half(chain: &Chain<'_>, at: usize) -> Option<Number> {
     let end = match chain.word(at) {
@@ -118,27 +108,6 @@ fn half(chain: &Chain<'_>, at: usize) -> Option<Number> {
     });
     let text = "0.5".to_owned();
     counted.map(|_| Number { value: 0.5, text, grouped: None, is_fraction: false, end })
-}
-
-/// `50 x stud`: pieces of what is named behind the cross.
-fn times_part(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
-    let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
-    let is_plain = cross != number.end && number.whole().is_some() && !chain.inside_a_run(at);
-    let is_first = chain.before(at).is_none_or(|before| !matches!(chain.word(before), Some("x" | "by")));
-    let noun = lexicon::whole(chain, cross, |word| matches!(word, Word::Part(_)).then_some(()));
-    (is_plain && is_first && noun.is_some()).then(|| vec![(cross, pieces(number, 1.0, false, None))])
-}
-
-/// `500x M12x40`, `500 x 1/2-13 x 2`: pieces of what has a thread of its own behind the cross.
-fn times_thread(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
-    let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
-    if cross == number.end || number.whole().is_none() || chain.inside_a_run(at) {
-        return None;
-    }
-    let has_length = |found: &Found| matches!(found.as_slice(), [(_, What::Thread(_)), _, ..]);
-    let is_thread = size::metric(chain, cross).is_some()
-        || size::unified(chain, cross).is_some_and(|found| has_length(&found) && number.value > 4.0);
-    is_thread.then(|| vec![(cross, pieces(number, 1.0, false, None))])
 }
 
 /// Whether a mark joins the figures to what stands before them: `B695-55 500 pcs`, `DIN 267-10 500 pcs`.
@@ -177,96 +146,6 @@ fn ends_a_phrase(chain: &Chain<'_>, at: usize) -> bool {
         place = chain.before(begin);
     }
     false
-}
-
-/// `2 x 2H`, `2x ISO 7089`: so many of what comes with the part.
-fn times_mate(chain: &Chain<'_>, number: &Number) -> Option<Found> {
-    let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
-    let pieces = number.whole().filter(|pieces| *pieces <= 8 && cross != number.end)?;
-    let found = steel::steel(chain, cross).or_else(|| document::document(chain, cross))?;
-    let is_mate = match &found.first()?.1 {
-        What::Steel(SteelWord::Grade(grade)) => grade.is_nut() || grade.is_washer(),
-        What::PartStandard(key) => key.ends_with("nut") || key.ends_with("washer"),
-        _ => false,
-    };
-    is_mate.then(|| vec![(cross, What::Bare(Some(pieces)))])
-}
-
-/// `5x100 pcs`, `10 x 50 Stk`: so many times so many.
-fn times_count(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
-    let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
-    let other = number::decimal(chain, cross).filter(|_| cross != number.end && !chain.inside_a_run(at))?;
-    let is_steel = chain.get(other.end).is_some_and(|token| token.lower == "st");
-    let (end, ..) = unit(chain, other.end).filter(|_| !is_steel)?;
-    let all = number.whole()?.saturating_mul(other.whole()?);
-    let is_first =
-        chain.before(at).is_none_or(|before| !matches!(chain.word(before), Some("x" | "by" | "m")));
-    (is_first && !chain.inside_a_run(end)).then(|| {
-        vec![(end, What::Not(format!("so many times so many: write {all} pcs if that is all").into()))]
-    })
-}
-
-/// `2 lots of 500 pcs`: so many times so many; without a word between either may be all.
-fn lots(chain: &Chain<'_>, number: &Number) -> Option<Found> {
-    let named = chain.word(number.end).filter(|word| LOTS.contains(word)).map(|_| chain.after(number.end))?;
-    let from = lexicon::over(chain, chain.over(named, &["@", "à", "x", "×"]), Word::Filler);
-    let each = number::spaced(chain, from).or_else(|| number::decimal(chain, from))?;
-    let (end, ..) = unit(chain, each.end).filter(|(end, ..)| !chain.inside_a_run(*end))?;
-    let (lots, each) = (number.whole()?, each.grouped.map_or(each.whole(), |grouped| Some(grouped as u64))?);
-    let all = lots.saturating_mul(each);
-    let why = format!("{each} pieces in all, or {all}? Write the pieces in all");
-    one(end, if from == named { What::Not(why.into()) } else { in_boxes(lots, each) })
-}
-
-/// `500/1000/5000 pcs`, `qty 500, 1000, 5000`: several numbers of pieces for one part.
-fn several(chain: &Chain<'_>, at: usize, number: &Number, is_named: bool) -> Option<Found> {
-    let fewest = if is_named { 10 } else { 100 };
-    let mut end = number.end;
-    let mut counts = 1;
-    loop {
-        let comma = chain.get(end).is_some_and(|token| matches!(token.text, "," | ";")) && is_named;
-        let next = if comma { chain.after(end) } else { chain.over(end, &["/"]) };
-        let Some(other) = number::decimal(chain, next).filter(|other| {
-            next != end
-                && other.whole().is_some_and(|pieces| pieces >= fewest)
-                && !chain.inside_a_run(other.end)
-        }) else {
-            break;
-        };
-        // `qty 500, 20 years`.
-        if comma && other.end < chain.tokens().len() && unit(chain, other.end).is_none() {
-            let is_break = chain.get(other.end).is_some_and(|token| token.sort == Sort::Break);
-            if !is_break {
-                break;
-            }
-        }
-        (end, counts) = (other.end, counts + 1);
-    }
-    number.whole().filter(|pieces| *pieces >= fewest && !chain.inside_a_run(at))?;
-    let end = unit(chain, end).map_or(end, |(end, ..)| end);
-    (counts > 2 && !is_joined(chain, at))
-        .then(|| vec![(end, What::Not("several numbers of pieces: write a line for each".into()))])
-}
-
-/// `500-600 pcs`, `500 + 300 pcs`: which of them, or their sum.
-fn two_counts(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
-    let is_sum = chain.sign(number.end, &["+"]);
-    let stroke = chain.over(number.end, &["/"]);
-    let is_either = stroke != number.end && number.value >= 10.0;
-    let joint = match chain.word(number.end) {
-        Some("or" | "oder") => chain.after(number.end),
-        _ if is_either => stroke,
-        _ => chain.over(number.end, &["-", "–", "+"]),
-    };
-    let other = number::decimal(chain, joint).filter(|_| joint != number.end && !chain.inside_a_run(at))?;
-    let (end, ..) = unit(chain, other.end)?;
-    let (one, two) = (number.whole()?, other.whole()?);
-    let why = match is_sum {
-        true => format!("two numbers of pieces: write {} pcs if it is their sum", one.saturating_add(two)),
-        false if two > one => format!("{one} or {two} pieces? Write the one"),
-        false => return None,
-    };
-    (!is_joined(chain, at) && !chain.inside_a_run(end)).then(|| vec![(end, What::Not(why.into()))])
 }
 
 /// `25M`, `5M pcs`: thousands to some, millions to others.
@@ -453,56 +332,6 @@ fn small(chain: &Chain<'_>, at: usize) -> Option<Number> {
         is_fraction: false,
         end,
     })
-}
-
-/// `5 boxes of 100 pcs` are 500; boxes of nobody knows how many are not counted.
-fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
-    let end = lexicon::over(chain, boxes.end, Word::Box);
-    if end == boxes.end {
-        return None;
-    }
-    let each = lexicon::over(chain, chain.over(end, &["@", "à", "x", "(", "/", "-"]), Word::Filler);
-    let contents = number::decimal(chain, lexicon::over(chain, each, Word::Times)).filter(|contents| {
-        // `30 kegs of 5/8-11 nuts`, `2 boxes of 3" bolts`: what is in them, and not how many.
-        let is_size = chain.sign(contents.end, &["/", "-", "\"", "×"]) && chain.glued(contents.end)
-            || length::unit_of_length(chain, contents).is_some()
-            || length::cross(chain, contents.end).is_some();
-        each != end && !is_size
-    });
-    let is_weighed = contents.as_ref().is_some_and(|each| {
-        lexicon::find(chain, each.end, |word| matches!(word, Word::Mass(_)).then_some(())).is_some()
-    });
-    match (boxes.whole(), contents.as_ref().and_then(|each| Some((each.end, each.whole()?)))) {
-        (_, Some((each, _))) if is_weighed => one(
-            chain.after(each),
-            What::Not("so many of so much: write the weight of all, or the pieces".into()),
-        ),
-        (Some(boxes), Some((behind, each))) => {
-            let end = unit(chain, behind).map_or(behind, |(end, ..)| end);
-            one(end, in_boxes(boxes, each))
-        }
-        _ => one(end, What::Not("how many pieces go into one is not said".into())),
-    }
-}
-
-/// `box of 100`: how they are packed, and no count.
-fn box_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let from = lexicon::find(chain, at, |word| (word == Word::Box).then_some(())).map(|(end, ())| end)?;
-    let each = lexicon::over(chain, chain.over(from, &["@", "à", ":"]), Word::Filler);
-    let contents = number::decimal(chain, each).filter(|_| each != from && !is_money(chain, each))?;
-    let end = unit(chain, contents.end).map_or(contents.end, |(end, ..)| end);
-    // `box of 50 x 20`.
-    let boxes = length::cross(chain, end).and_then(|cross| number::decimal(chain, cross));
-    let all = boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?, contents.whole()?)));
-    if let Some((end, boxes, each)) = all.filter(|(end, ..)| !chain.inside_a_run(*end)) {
-        return one(end, in_boxes(boxes, each));
-    }
-    one(end, What::Not("how they are packed is not judged: write the pieces in all".into()))
-}
-
-/// So many boxes of so many pieces.
-fn in_boxes(boxes: u64, each: u64) -> What {
-    What::Count(Counted { pieces: boxes.saturating_mul(each), sets: false, spaced: None, negative: false })
 }
 
 /// The signs of money.

@@ -32,10 +32,27 @@ pub(super) fn owned(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
             let between = text.get(from..to).filter(|_| from < to);
             between.is_some_and(|gap| gap.chars().all(|c| c == ' '))
         };
-        let beside_a_word = unknown
-            .iter()
-            .any(|word| may_own(word) && (touches(word.end, span.start) || touches(span.end, word.start)));
-        if beside_a_word {
+        // `… whichever is cheaper 500`: so round a number at the end, behind a word in small letters, counts.
+        let is_last = at + 1 == line.items.len()
+            && text.get(span.end..).is_some_and(|rest| rest.chars().all(|c| !c.is_alphanumeric()));
+        let is_round =
+            matches!(item.what, What::Bare(Some(number)) if number >= 50 && number.is_multiple_of(50));
+        let is_small = |word: &Range<usize>| {
+            text.get(word.clone()).is_some_and(|word| word.len() > 3 && word.chars().all(char::is_lowercase))
+        };
+        let counts = is_last
+            && is_round
+            && unknown
+                .iter()
+                .any(|word| word.end < span.start && touches(word.end, span.start) && is_small(word));
+        let beside_a_word = !counts
+            && unknown.iter().any(|word| {
+                may_own(word) && (touches(word.end, span.start) || touches(span.end, word.start))
+            });
+        // `tower 3`: a word that says nothing here but in front of a noun.
+        let beside_a_name =
+            line.before(at).is_some_and(|before| line.what(before) == Some(&What::Not("".into())));
+        if beside_a_word || beside_a_name {
             let text = line.items.get(at).map_or(String::new(), |item| item.text.clone());
             line.not(at, format!("it may belong to the word beside it: write {text} pcs if it counts them"));
         }
@@ -172,12 +189,14 @@ fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -
     {
         return true;
     }
+    let has_years = line.items.iter().any(|item| matches!(item.what, What::Years(_)));
     // Fewer than a hundred are read where they stand at an end: between others they are too often a measure.
     let is_last = at + 1 == line.items.len() || line.behind(at).is_none() && line.before(at).is_none();
     match line.before(at).and_then(|before| line.what(before)) {
         Some(What::Process(Process::Electroplated, _)) => number <= 30,
         Some(What::Process(Process::HotDip, _) | What::Coat(_)) => false,
-        Some(What::Category(_) | What::Place(_)) => number <= 100,
+        // Nobody asks for a hundred years.
+        Some(What::Category(_) | What::Place(_)) => number < 100 && !has_years,
         Some(What::Filler) => number < 100,
         Some(What::Part(_)) if scopes.family == Family::Nut => number <= 12,
         // `A325 1` is its type.

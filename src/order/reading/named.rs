@@ -147,6 +147,20 @@ pub fn date(chain: &Chain<'_>, at: usize) -> Option<Found> {
             from = chain.over(chain.after(from), MARKS);
         }
     }
+    // `by 12/15`; a fraction of an inch is none.
+    let (month, stroke) = (chain.digits(from), chain.after(from));
+    let day = chain.digits(chain.after(stroke)).filter(|_| chain.sign(stroke, &["/"]) && chain.glued(stroke));
+    if let (Some(month), Some(day), true) = (month, day, is_due || is_on) {
+        let within = |text: &str| text.parse::<u8>().is_ok_and(|number| (1..=31).contains(&number));
+        let is_fraction = number::fraction(chain, from).is_some();
+        let mut end = chain.after(chain.after(stroke));
+        let year = chain.after(end);
+        if chain.sign(end, &["/"]) && chain.glued(year) && chain.digits(year).is_some() {
+            end = chain.after(year);
+        }
+        let is_date = within(month) && within(day) && !chain.inside_a_run(end) && (is_due || !is_fraction);
+        return is_date.then(|| vec![(end, What::Not("a date is not judged".into()))]);
+    }
     let day = number::decimal(chain, from).filter(|_| is_due || is_on)?;
     let (d, m) = day.text.split_once('.')?;
     let within = |text: &str, most: u8| text.parse::<u8>().is_ok_and(|number| (1..=most).contains(&number));

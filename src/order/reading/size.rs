@@ -383,6 +383,12 @@ pub(super) fn parts_into_two(chain: &Chain<'_>, at: usize, number: &Number) -> b
     let fraction = number::fraction(chain, chain.after(at));
     let per_inch = chain.over(number.end, DASHES);
     let per_inch = number::decimal(chain, per_inch).filter(|_| per_inch != number.end);
+    // `50 3/4 x 3`: no thread is so large.
+    let is_sized = cross(chain, over_inch(chain, number.end))
+        .is_some_and(|behind| number::number(chain, behind).is_some());
+    if number.value > 4.0 && is_sized && fraction.is_some() {
+        return true;
+    }
     fraction.zip(per_inch).is_some_and(|(fraction, per_inch)| {
         Designation::read(&format!("{}-{}", fraction.text, per_inch.text)).is_ok()
     })
@@ -454,7 +460,7 @@ pub fn marked(chain: &Chain<'_>, at: usize) -> Option<Found> {
     });
     let end = match is_word(behind) {
         true => chain.after(behind),
-        false if is_class && !class.is_bolt() => end,
+        false if is_class && !class.is_bolt() || chain.get(at)?.text.len() > 1 => end,
         false => return None,
     };
     (!chain.inside_a_run(at)).then(|| vec![(end, What::ThreadClass(class))])
@@ -465,7 +471,8 @@ fn letter_mark(chain: &Chain<'_>, at: usize) -> Option<(usize, ToleranceClass)> 
     let class = match chain.get(at)?.text {
         "U" => "6az",
         "Z" => "6AZ",
-        "X" => "6AX",
+        "X" | "AX" => "6AX",
+        "AZ" => "6AZ",
         _ => return None,
     };
     let end = chain.after(at);

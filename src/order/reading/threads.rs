@@ -18,7 +18,7 @@ use crate::quantity::letters::lower;
 use crate::sorting::sort_by_key;
 use crate::table::asme_b1_1::Series;
 use crate::thread::{Designation, Thread, ToleranceClass, overtap};
-use by_measure::{by_diameter, of_legs};
+use by_measure::{behind_the_size, by_diameter, of_legs};
 use counted::{counted_behind, item_numbers, product, times};
 use hole::{bare_hole, hole};
 
@@ -156,6 +156,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         _ => None,
     }));
     lengths.extend(pairs);
+    lengths.extend(behind_the_size(line, scopes, lengths.is_empty()));
     let lengths = of_legs(line, scopes, lengths);
     let mut lengths = counted_behind(line, lengths);
     // Behind the cross of the thread, then by its name, then any other measure.

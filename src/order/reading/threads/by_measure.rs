@@ -36,6 +36,24 @@ pub(super) fn by_diameter(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(us
     }
 }
 
+/// `M16 80 8.8 hex bolt, 60 pcs`: the number right behind the size of a bolt is its length, where the pieces are
+/// counted by their unit.
+pub(super) fn behind_the_size(line: &mut Line, scopes: &Scopes, is_open: bool) -> Option<(usize, String)> {
+    let is_counted = line.items.iter().any(|item| matches!(item.what, What::Count(_)));
+    let has_length = scopes.kind.is_none_or(Kind::has_length) && scopes.family == Family::Bolt;
+    let found = line.free(|what| match what {
+        What::Bare(Some(number)) if (10..=500).contains(number) => Some(*number),
+        _ => None,
+    });
+    let behind = found.into_iter().find(|(at, _)| {
+        let before = line.before(*at).and_then(|before| line.what(before));
+        matches!(before, Some(What::Thread(written)) if written.text.starts_with('M'))
+    });
+    let (at, number) = behind.filter(|_| is_open && is_counted && has_length)?;
+    line.note("length", "the number behind the size");
+    Some((at, format!("{number} mm")))
+}
+
 /// The legs of a U-bolt `M20 x 220 x 300` are higher than the bow is wide.
 pub(super) fn of_legs(
     line: &mut Line,

@@ -1,0 +1,73 @@
+//! Pieces in boxes, and how they are packed.
+
+use super::{is_money, unit};
+use crate::order::reading::length;
+use crate::order::reading::lexicon::{self, Word};
+use crate::order::reading::number::{self, Number};
+use crate::order::reading::token::Chain;
+use crate::order::reading::what::{Counted, Found, What, one};
+
+/// `100 pcs/box` is how they are packed; `100 pc box x 20` are 2000.
+pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
+    let per = lexicon::over(chain, chain.over(end, &["/"]), Word::Filler);
+    let end = lexicon::over(chain, per, Word::Box);
+    if end == per {
+        return None;
+    }
+    let cross = lexicon::over(chain, chain.over(end, &["×", "*"]), Word::Times);
+    let boxes = number::decimal(chain, cross).filter(|_| cross != end);
+    match (contents.whole(), boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?)))) {
+        (Some(each), Some((end, boxes))) => one(end, in_boxes(boxes, each)),
+        _ => one(end, What::Not("how they are packed is not judged: write the pieces in all".into())),
+    }
+}
+
+/// `5 boxes of 100 pcs` are 500; boxes of nobody knows how many are not counted.
+pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
+    let end = lexicon::over(chain, boxes.end, Word::Box);
+    if end == boxes.end {
+        return None;
+    }
+    let each = lexicon::over(chain, chain.over(end, &["@", "à", "x", "(", "/", "-"]), Word::Filler);
+    let contents = number::decimal(chain, lexicon::over(chain, each, Word::Times)).filter(|contents| {
+        // `30 kegs of 5/8-11 nuts`, `2 boxes of 3" bolts`: what is in them, and not how many.
+        let is_size = chain.sign(contents.end, &["/", "-", "\"", "×"]) && chain.glued(contents.end)
+            || length::unit_of_length(chain, contents).is_some()
+            || length::cross(chain, contents.end).is_some();
+        each != end && !is_size
+    });
+    let is_weighed = contents.as_ref().is_some_and(|each| {
+        lexicon::find(chain, each.end, |word| matches!(word, Word::Mass(_)).then_some(())).is_some()
+    });
+    match (boxes.whole(), contents.as_ref().and_then(|each| Some((each.end, each.whole()?)))) {
+        (_, Some((each, _))) if is_weighed => one(
+            chain.after(each),
+            What::Not("so many of so much: write the weight of all, or the pieces".into()),
+        ),
+        (Some(boxes), Some((behind, each))) => {
+            let end = unit(chain, behind).map_or(behind, |(end, ..)| end);
+            one(end, in_boxes(boxes, each))
+        }
+        _ => one(end, What::Not("how many pieces go into one is not said".into())),
+    }
+}
+
+/// `box of 100`: how they are packed, and no count.
+pub(super) fn box_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let from = lexicon::find(chain, at, |word| (word == Word::Box).then_some(())).map(|(end, ())| end)?;
+    let each = lexicon::over(chain, chain.over(from, &["@", "à", ":"]), Word::Filler);
+    let contents = number::decimal(chain, each).filter(|_| each != from && !is_money(chain, each))?;
+    let end = unit(chain, contents.end).map_or(contents.end, |(end, ..)| end);
+    // `box of 50 x 20`.
+    let boxes = length::cross(chain, end).and_then(|cross| number::decimal(chain, cross));
+    let all = boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?, contents.whole()?)));
+    if let Some((end, boxes, each)) = all.filter(|(end, ..)| !chain.inside_a_run(*end)) {
+        return one(end, in_boxes(boxes, each));
+    }
+    one(end, What::Not("how they are packed is not judged: write the pieces in all".into()))
+}
+
+/// So many boxes of so many pieces.
+pub(super) fn in_boxes(boxes: u64, each: u64) -> What {
+    What::Count(Counted { pieces: boxes.saturating_mul(each), sets: false, spaced: None, negative: false })
+}
