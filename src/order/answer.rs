@@ -284,13 +284,14 @@ fn recommend(
     }
     let sure = judgement.case(judged, 0).and_then(|case| case.years());
     if let (Some((min, max)), Some(place)) = (sure, line.place) {
-        let most = max.most.unwrap_or(max.min);
         let sure = match place.mildest != place.harshest {
             true => worded(format_args!("Sure for {} in {}", in_words(min.min), place.harshest.key())),
             false => worded(format_args!("Sure for {}", in_words(min.min))),
         };
         let is_enough = min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none();
-        let best = (!is_enough).then(|| worded(format_args!("{} at best", at_most(most, line.years))));
+        // The mildest category has no least loss, and so no most years.
+        let most = max.most.filter(|_| !is_enough);
+        let best = most.map(|most| worded(format_args!("{} at best", at_most(most, line.years))));
         talk.may_with(sure, best.into_iter().collect());
     }
     for key in [Key::HotService, Key::OwnThread] {

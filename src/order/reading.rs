@@ -5,6 +5,7 @@
 //! named as not used: nothing typed is lost, and what is not known is never read as the nearest thing
 //! that is. The order of the pieces does not matter.
 
+mod address;
 mod bake;
 mod coat;
 mod count;
@@ -13,6 +14,7 @@ mod distance;
 mod document;
 mod either;
 mod ends;
+mod galv;
 mod grouped;
 mod items;
 mod label;

@@ -224,7 +224,7 @@ const fn keys<const N: usize>(choices: &[Choice]) -> [&'static str; N] {
     keys
 }
 
-pub(in crate::order) static PLACES: [Choice; 18] = [
+pub(in crate::order) static PLACES: [Choice; 21] = [
     Choice::new("C1", "C1, very low: heated rooms"),
     Choice::new("C2", "C2, low: unheated rooms, clean country air"),
     Choice::new("C3", "C3, medium: towns, little salt"),
@@ -243,4 +243,7 @@ pub(in crate::order) static PLACES: [Choice; 18] = [
     Choice::new("C1-C4", "C1 to C4"),
     Choice::new("C2-C5", "C2 to C5: outdoors"),
     Choice::new("C3-CX", "C3 to CX"),
+    Choice::new("C1-C5", "C1 to C5: indoors and outdoors"),
+    Choice::new("C1-CX", "C1 to CX"),
+    Choice::new("C2-CX", "C2 to CX"),
 ];

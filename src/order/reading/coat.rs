@@ -28,7 +28,6 @@ struct Said {
     may_be: &'static [Process],
 }
 
-const COLOUR: &str = "the colour of the chromate is not judged";
 const NO_SUCH_CODE: &str =
     "no class of this thickness is judged here, only the process; nor is the letter for its chromate";
 
@@ -64,9 +63,9 @@ pub(super) fn settle(line: &mut Line) {
     not_wanted(line);
     only(line);
     not_judged(line);
-    let is_any_zinc = chosen
-        .and_then(|chosen| line.items.get(chosen.at))
-        .is_some_and(|item| matches!(lower(&item.text).as_str(), "zinc" | "zn" | "verzinkt" | "vz" | "verz"));
+    let is_any_zinc = chosen.and_then(|chosen| line.items.get(chosen.at)).is_some_and(|item| {
+        matches!(lower(&item.text).as_str(), "zinc" | "zn" | "verzinkt" | "vz" | "verz" | "vzk")
+    });
     thicknesses(line, is_any_zinc);
 }
 
@@ -280,7 +279,9 @@ fn of_hot_dip(line: &mut Line, at: usize, wanted: Length, in_inches: bool) {
         .and_then(|read| offer(&read, None, Process::HotDip))
         .map(|offer| offer.class)
         .filter(|_| line.draft.get("thread").is_some());
-    let average = class.and_then(|class| class.average).map(|limit| limit.thickness);
+    // Who asks for an average may mean that of a batch or that of the whole lot.
+    let averages = class.map(|class| [class.average, class.lot_average]).into_iter().flatten().flatten();
+    let average = averages.map(|limit| limit.thickness).max_by(|one, other| one.um().total_cmp(&other.um()));
     // `min 45 µm local`: said of each place, the mean of the batch does not answer it.
     let says_local = line.items.iter().enumerate().any(|(other, item)| {
         other.abs_diff(at) <= 2
@@ -354,7 +355,7 @@ fn said(line: &mut Line) -> Vec<Said> {
     let mut said = Vec::new();
     let found = line.free(|what| Some(what.clone()));
     for (at, what) in found {
-        let colour = |tinted: bool| tinted.then_some(COLOUR);
+        let colour = |tinted: bool| tinted.then_some(lexicon::COLOUR);
         let (key, may_be, left): (String, &'static [Process], _) = match what {
             What::Process(process, tinted) => {
                 let text = line.items.get(at).map_or("", |item| &item.text);
@@ -441,7 +442,7 @@ fn is_iso(line: &Line) -> bool {
 /// Words that people use of more than one process.
 fn may_be(text: &str) -> &'static [Process] {
     match lower(text).as_str() {
-        "zinc" | "zn" | "plated" | "plating" | "verzinkt" => &Process::ALL,
+        "zinc" | "zn" | "plated" | "plating" | "verzinkt" | "vz" | "verz" | "vzk" => &Process::ALL,
         "galv" | "gal" | "galvanized" | "galvanised" | "galvanizing" | "galvanising" => {
             &[Process::HotDip, Process::Mechanical]
         }

@@ -230,8 +230,8 @@ pub(super) fn unit(chain: &Chain<'_>, at: usize) -> Option<(usize, u32, bool)> {
     Some((end, times, sets))
 }
 
-/// Whether the word `no` behind a number says that what follows is not wanted: `500 no nuts` are bolts
-/// without; `40 no`, `1,000 nr.`, `500 no. hex bolts` and, at the head of a line, `40 no hex bolts` count.
+/// Whether the word `no` behind a number says that what follows is not wanted, `500 no HDG`, or may say so:
+/// `500 no nuts`; `40 no`, `1,000 nr.`, `40 no hex bolts`, `2 no nuts` and `with 60 no nuts` count.
 fn is_negation(chain: &Chain<'_>, at: usize) -> bool {
     let end = chain.after(at);
     if chain.sign(end, &["."]) && chain.glued(end) {
@@ -243,10 +243,34 @@ fn is_negation(chain: &Chain<'_>, at: usize) -> bool {
         _ => None,
     };
     match lexicon::find(chain, end, is_wanted) {
-        Some((_, true)) => !is_first_number(chain, at),
+        Some((_, true)) => {
+            mate(chain, end).is_some()
+                && !is_first_number(chain, at)
+                && !chain.before(at).is_some_and(|number| counts_mates(chain, number))
+        }
         Some((_, false)) => true,
         None => false,
     }
+}
+
+/// The place behind a nut or a washer.
+fn mate(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let mate = |word| match word {
+        Word::Part(noun) => ["nut", "washer"].iter().any(|mate| noun.ends_with(mate)).then_some(()),
+        _ => None,
+    };
+    lexicon::find(chain, at, mate).map(|(end, ())| end)
+}
+
+/// Whether a number counts the nuts or washers behind it: a few of them, or with what joins them to a bolt in front.
+fn counts_mates(chain: &Chain<'_>, number: usize) -> bool {
+    let is_few =
+        chain.digits(number).and_then(|digits| digits.parse::<u32>().ok()).is_some_and(|few| few <= 12);
+    let joins = |at| {
+        let word = |word| matches!(word, Word::With | Word::And | Word::Each).then_some(());
+        chain.sign(at, &["&", "+", ","]) || lexicon::find(chain, at, word).is_some()
+    };
+    is_few || chain.before(number).is_some_and(joins)
 }
 
 /// Whether nothing but a number stands in front of a place.
@@ -274,10 +298,12 @@ fn count_or_not(chain: &Chain<'_>, number: &Number) -> Option<Option<Found>> {
     }
     let behind = chain.after(number.end);
     let coat = lexicon::find(chain, behind, |word| matches!(word, Word::Process(_)).then_some(()));
-    let (Some(pieces), Some((end, ()))) = (number.whole().filter(|pieces| *pieces > 12), coat) else {
+    let of = if coat.is_some() { "of this coat" } else { "of them" };
+    let end = coat.map(|(end, ())| end).or_else(|| mate(chain, behind));
+    let (Some(pieces), Some(end)) = (number.whole().filter(|pieces| *pieces > 12), end) else {
         return Some(None);
     };
-    let why = format!("{pieces} pieces of this coat, or pieces without it: write {pieces} pcs, or “not”");
+    let why = format!("{pieces} pieces {of}, or pieces without: write {pieces} pcs, or “without”");
     Some(one(end, What::Not(why.into())))
 }
 

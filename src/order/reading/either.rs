@@ -2,7 +2,9 @@
 
 use super::Became;
 use super::items::Line;
-use super::what::{SteelWord, What};
+use super::lexicon::{self, Word};
+use super::token::Chain;
+use super::what::{Found, SteelWord, What};
 use crate::order::asked::{self, LeftOut};
 use crate::process::Process;
 
@@ -25,6 +27,43 @@ pub(super) fn settle(line: &mut Line) {
         }
         at += 1;
     }
+}
+
+/// First halves of words for a coat, the second of which follows with the other coat.
+const HALVES: &[(&str, Process)] = &[
+    ("feuer", Process::HotDip),
+    ("hot", Process::HotDip),
+    ("electro", Process::Electroplated),
+    ("elektro", Process::Electroplated),
+];
+
+/// `mech./galv. verzinkt`, `feuer- oder galvanisch verzinkt`: two coats that share a word, or a stroke.
+pub(super) fn coats(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let coat = |word| match word {
+        Word::Process(process) => Some((process, false)),
+        Word::Tinted(process) => Some((process, true)),
+        _ => None,
+    };
+    let mut end = at;
+    for _ in 0..4 {
+        end = chain.after(end);
+        let marked = chain.over(end, &[".", "-", "–"]);
+        let stroke = chain.over(marked, &["/"]);
+        let or = if stroke == marked { lexicon::over(chain, marked, Word::Or) } else { stroke };
+        if or == marked {
+            continue;
+        }
+        let half = HALVES.iter().find(|(half, _)| chain.word(at) == Some(*half) && chain.after(at) == end);
+        let first = lexicon::until(chain, at, end, coat).filter(|_| or == stroke);
+        let (first, tinted) = first.or(half.map(|(_, process)| (*process, false)))?;
+        let (last, (second, also)) = lexicon::whole(chain, or, coat)?;
+        return Some(vec![
+            (marked, What::Process(first, tinted)),
+            (or, What::Or),
+            (last, What::Process(second, also)),
+        ]);
+    }
+    None
 }
 
 fn pair(line: &mut Line, (one, or, other): (usize, usize, usize)) {
@@ -51,7 +90,7 @@ fn pair(line: &mut Line, (one, or, other): (usize, usize, usize)) {
 }
 
 /// The finish that a piece asks for.
-fn process(what: &What) -> Option<Process> {
+pub(super) fn process(what: &What) -> Option<Process> {
     match what {
         What::Process(process, _) => Some(*process),
         What::Coat(key) => asked::from_key(key)?.process(),

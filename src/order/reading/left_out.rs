@@ -27,6 +27,49 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             _ => {}
         }
     }
+    let start = |at: usize| line.items.get(at).and_then(|item| item.spans.first()).map(|span| span.start);
+    let beside: Vec<usize> = unknown
+        .iter()
+        .filter(|piece| lower(&piece.text) == "out")
+        .filter_map(|piece| {
+            let next =
+                (0..line.items.len()).find(|at| start(*at).is_some_and(|start| start >= piece.span.end))?;
+            text.get(piece.span.end..start(next)?)?.chars().all(|c| c == ' ').then_some(next)
+        })
+        .collect();
+    for at in beside {
+        with_or_without(line, at, |line, at| line.behind(at));
+    }
+}
+
+/// `nuts not …`, where nobody knows what follows: a nut or a washer beside it is not taken to come with the bolt.
+fn with_or_without(line: &mut Line, from: usize, next: fn(&Line, usize) -> Option<usize>) {
+    let is_mate = |what: Option<&What>| match what {
+        Some(What::Part(noun)) => ["nut", "washer"].iter().any(|mate| noun.ends_with(mate)),
+        _ => false,
+    };
+    let mut name = Vec::new();
+    let mut place = Some(from);
+    while let Some(at) = place {
+        match line.what(at) {
+            Some(What::Filler) if name.is_empty() => {}
+            Some(What::Part(_)) => name.push(at),
+            _ => break,
+        }
+        place = next(line, at);
+    }
+    let has_a_bolt = (0..line.items.len()).any(|at| {
+        !name.contains(&at)
+            && match line.what(at) {
+                Some(What::Part(_)) => !is_mate(line.what(at)),
+                what => matches!(what, Some(What::Length(_) | What::PartStandard(_))),
+            }
+    });
+    if has_a_bolt && name.iter().any(|at| is_mate(line.what(*at))) {
+        for at in name {
+            line.not(at, "with it, or without? Write “with nuts” or “without nuts”, “washers” likewise");
+        }
+    }
 }
 
 /// Whether what stands right behind a piece, before the next comma and with nothing known behind it, is a word
@@ -169,6 +212,9 @@ fn ahead(line: &mut Line, without: usize, speaks_of_unknown: bool) {
         }
     } else if speaks_of_unknown || line.behind(without).is_some() || !before(line, without) {
         line.not(without, "what is not wanted?");
+        if let Some(before) = line.before(without) {
+            with_or_without(line, before, |line, at| line.before(at));
+        }
     }
 }
 

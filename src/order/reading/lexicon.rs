@@ -19,8 +19,8 @@ use words::WORDS;
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use words::{
-    ANY_ZINC, BARE, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, NOT_IN_AIR, OTHER_COAT, SAYS_NOTHING, STRESS,
-    THREAD_LENGTH,
+    ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, NO_LIFE, NO_PLACE, NOT_IN_AIR,
+    OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH,
 };
 
 /// What a word or a phrase means.
@@ -370,6 +370,11 @@ pub fn knows(word: &str) -> bool {
 /// The longest phrase at a place that means what is looked for: the place behind it, and what was found.
 pub fn find<T>(chain: &Chain<'_>, at: usize, means: impl Fn(Word) -> Option<T>) -> Option<(usize, T)> {
     longest(chain, at, means, |_| true)
+}
+
+/// The longest phrase that ends at a place.
+pub fn until<T>(chain: &Chain<'_>, at: usize, end: usize, means: impl Fn(Word) -> Option<T>) -> Option<T> {
+    longest(chain, at, means, |last| last == end).map(|(_, found)| found)
 }
 
 /// The longest phrase that is not followed by letters or figures that touch it.

@@ -1,8 +1,11 @@
 //! Where the part will stand, for how long, and the temperatures.
 
+use std::cmp::Ordering;
+use std::ops::Range;
+
 use super::coat::is_hot_dip;
 use super::items::Line;
-use super::lexicon::{IN_SERVICE, NOT_IN_AIR};
+use super::lexicon::{self, HARSHER, IN_SERVICE, NO_LIFE, NOT_IN_AIR, OUTDOORS};
 use super::what::What;
 use super::{Became, distance};
 use crate::order::line::PLACES;
@@ -12,19 +15,42 @@ use crate::quantity::{Quantity, Temperature, number, unit};
 use crate::site::{Categories, Category};
 use crate::sorting::sort_by_key;
 
-/// Place, years, temperatures.
-pub(super) fn settle(line: &mut Line) {
+/// Place, years, temperatures; `unknown` are the words that nobody knows.
+pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
     categories(line);
-    words(line);
+    words(line, text, unknown);
     let years = line.free(|what| match what {
         What::Years(text) => Some(text.clone()),
         _ => None,
     });
+    // `2 yr warranty, 20 year life`, `5 years old`.
+    let is_one = years.len() == 1;
     for (at, text) in years {
+        let says = |place: Option<usize>| {
+            let item = place.and_then(|place| line.items.get(place));
+            let is_warranty =
+                |text: &str| ["warrant", "guarant", "garant", "gewähr"].iter().any(|it| text.contains(it));
+            item.is_some_and(|item| {
+                item.what == What::Not(NO_LIFE.into()) && !(is_one && is_warranty(&lower(&item.text)))
+            })
+        };
+        let past = line.behind(at).filter(|next| line.what(*next) == Some(&What::Filler));
+        let is_no_life = says(line.behind(at))
+            || says(past.and_then(|next| line.behind(next)))
+            || line.before(at).is_some_and(|before| says(Some(before)) && !is_behind_years(line, before));
+        if is_no_life {
+            line.not(at, NO_LIFE);
+            continue;
+        }
         line.fill(at, "years", &text, "the years");
     }
     temperatures(line);
     high_bath(line);
+}
+
+/// `2 yr warranty 20 yrs`: the word is that of the years before it.
+fn is_behind_years(line: &Line, at: usize) -> bool {
+    line.before(at).is_some_and(|before| matches!(line.what(before), Some(What::Years(_))))
 }
 
 /// Categories by name; two leave the choice open.
@@ -70,8 +96,27 @@ fn categories(line: &mut Line) {
     }
 }
 
+/// What outdoors says beside another word: not indoors.
+const NOT_INDOORS: &[Category] = &[Category::C2, Category::C3, Category::C4, Category::C5, Category::Cx];
+
+fn beside(categories: &'static [Category]) -> &'static [Category] {
+    if categories == OUTDOORS { NOT_INDOORS } else { categories }
+}
+
+/// What a place can be that is named by two words: what both can mean, and the harsher end of the narrower one,
+/// which nobody has taken back.
+fn overlap(one: &[Category], other: &[Category]) -> Vec<Category> {
+    let mildest = one.iter().filter(|category| other.contains(category)).min();
+    let narrower = match one.len().cmp(&other.len()) {
+        Ordering::Less => one,
+        Ordering::Greater => other,
+        Ordering::Equal => one.max(other),
+    };
+    narrower.iter().copied().filter(|category| Some(category) >= mildest).collect()
+}
+
 /// Words for places offer what they can mean, all of them together.
-fn words(line: &mut Line) {
+fn words(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
     let found = line.free(|what| match what {
         What::Place(categories) => Some(*categories),
         _ => None,
@@ -86,28 +131,40 @@ fn words(line: &mut Line) {
     let mut open: Vec<Category> =
         written.map_or_else(|| Category::ALL.to_vec(), |written| written.each().collect());
     let is_said = open.len() == 1;
+    let says_more = written.is_some() || found.iter().any(|(_, categories)| *categories != OUTDOORS);
     let mut asks: Vec<usize> = Vec::new();
+    let mut are_several = false;
     for (at, categories) in found {
-        let both: Vec<Category> =
-            open.iter().copied().filter(|category| categories.contains(category)).collect();
-        let is_other = asks.last().is_some_and(|last| both.is_empty() || are_two(line, *last, at));
+        let wide = if says_more { beside(categories) } else { categories };
+        let both: Vec<Category> = open.iter().copied().filter(|category| wide.contains(category)).collect();
+        let is_other = asks.last().is_some_and(|last| {
+            are_several || both.is_empty() || in_and_out(line, *last, at) || are_two(line, *last, at)
+        });
         let Some(item) = line.item(at) else { continue };
         if is_other {
             // `indoors and at the beach`: the part stands in either, and the harsher of them counts.
             open.extend(categories.iter().filter(|category| !open.contains(category)).collect::<Vec<_>>());
             open.sort_unstable();
+            are_several = true;
             asks.push(at);
         } else if both.is_empty() && !(is_said && item.rule == distance::RULE) {
             item.not("contradicts the place that stands beside it");
         } else if is_said {
             item.used("place");
         } else {
-            open = both;
+            open = if asks.is_empty() { both } else { overlap(&open, wide) };
             asks.push(at);
         }
     }
     if asks.iter().any(|at| line.items.get(*at).is_some_and(|item| item.rule == distance::RULE)) {
         line.note("place", distance::NOTE);
+    }
+    if !is_said && asks.iter().any(|at| may_be_harsher(line, *at, text, unknown)) {
+        let harshest = open.iter().copied().max().max(Some(Category::C5));
+        let mildest = open.iter().copied().min();
+        open.extend(Category::ALL.into_iter().filter(|all| mildest <= Some(*all) && Some(*all) <= harshest));
+        open.sort_unstable();
+        open.dedup();
     }
     match open.as_slice() {
         // Two words that have one category in common mean that one.
@@ -131,7 +188,64 @@ fn are_two(line: &Line, one: usize, other: usize) -> bool {
     let between = || (one + 1..other).filter_map(|at| line.what(at));
     let is_joined = between().any(|what| matches!(what, What::Or | What::With(_)))
         && between().all(|what| matches!(what, What::Filler | What::Or | What::With(_)));
+    let (first, second) = (beside(first), beside(second));
     stretch(one) == stretch(other) && is_joined && !holds(first, second) && !holds(second, first)
+}
+
+/// Whether one of them is indoors and the other outdoors, which have C2 in common and no place.
+fn in_and_out(line: &Line, one: usize, other: usize) -> bool {
+    let of = |at: usize| match line.what(at) {
+        Some(What::Place(categories)) => *categories,
+        _ => &[],
+    };
+    let is_indoors = |at: usize| of(at).last().is_some_and(|harshest| *harshest <= Category::C2);
+    is_indoors(one) && of(other) == OUTDOORS || of(one) == OUTDOORS && is_indoors(other)
+}
+
+/// Whether a mild word stands beside what may make the place harsher: a word that is known to, or one that nobody
+/// knows: `damp cellar, indoors`, `indoors in an aquarium`.
+fn may_be_harsher(line: &Line, at: usize, text: &str, unknown: &[Range<usize>]) -> bool {
+    let Some(What::Place(categories)) = line.what(at) else { return false };
+    let harshest = categories.last().copied().unwrap_or(Category::Cx);
+    // `no salt` is left out.
+    let is_known = line.items.iter().any(|item| item.what == What::Not(HARSHER.into()) && item.is_free());
+    if harshest <= Category::C4 && is_known {
+        return true;
+    }
+    let Some(item) =
+        line.items.get(at).filter(|item| harshest <= Category::C3 && item.rule != distance::RULE)
+    else {
+        return false;
+    };
+    let (Some(first), Some(last)) = (item.spans.first(), item.spans.last()) else { return false };
+    // A word beside it; a code, and what stands behind a comma, say nothing of the place.
+    let is_word = |word: &Range<usize>| {
+        text.get(word.clone()).is_some_and(|word| {
+            let is_code = word.chars().all(char::is_uppercase) || word.chars().count() < 3;
+            word.chars().all(char::is_alphabetic) && !is_code && !lexicon::knows(&lower(word))
+        })
+    };
+    let gap = |from: usize, to: usize| {
+        text.get(from..to).is_some_and(|gap| gap.chars().all(|c| matches!(c, ' ' | '-' | '/' | '(' | '.')))
+    };
+    let mut end = last.end;
+    let mut next = at + 1;
+    loop {
+        if unknown.iter().any(|word| word.start >= end && gap(end, word.start) && is_word(word)) {
+            return true;
+        }
+        let binds = line.items.get(next).filter(|item| {
+            matches!(item.what, What::Filler | What::With(_) | What::Small(1) | What::Or)
+                && item.spans.first().is_some_and(|span| span.start >= end && gap(end, span.start))
+        });
+        match binds.and_then(|item| item.spans.last()) {
+            Some(span) => (end, next) = (span.end, next + 1),
+            None => break,
+        }
+    }
+    // `frobnicated indoor hall`; in front of the country stands rather a name.
+    harshest <= Category::C2
+        && unknown.iter().any(|word| word.end <= first.start && gap(word.end, first.start) && is_word(word))
 }
 
 /// Asks which of the categories is meant; until it is said the place may be any of them.

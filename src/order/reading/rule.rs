@@ -3,7 +3,7 @@
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
-use super::{bake, count, distance, document, label, length, measure, money, named, qualified, size};
+use super::{bake, count, distance, document, either, label, length, measure, money, named, qualified, size};
 use super::{steel, steels, thickness};
 use crate::site::Category;
 
@@ -84,6 +84,7 @@ static RULES: &[Rule] = &[
     rule("other measure", Figures, measure::other),
     rule("type", Letters, measure::type_of),
     rule("word", Either, word),
+    rule("one of two coats", Letters, either::coats),
     rule("number", Figures, measure::bare),
 ];
 

@@ -7,8 +7,8 @@ use super::rule;
 use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
-    Became, Piece, Reading, bake, coat, either, ends, left_out, lexicon, part, per_part, place, qualified,
-    quantity, second, steels, threads,
+    Became, Piece, Reading, address, bake, coat, either, ends, galv, left_out, lexicon, part, per_part,
+    place, qualified, quantity, second, steels, threads,
 };
 use crate::calculator::Draft;
 use crate::sorting::sort_by_key;
@@ -18,6 +18,8 @@ pub(super) fn settle(text: &str) -> Reading {
     let scanned = scan(text);
     let mut line = Line { items: scanned.items, draft: Draft::default(), notes: Vec::new() };
     per_part::behind_a_cross(&mut line);
+    galv::settle(&mut line, text);
+    address::settle(&mut line, text);
     left_out::settle(&mut line, text, &scanned.unknown);
     either::settle(&mut line);
     second::settle(&mut line);
@@ -35,7 +37,7 @@ pub(super) fn settle(text: &str) -> Reading {
     ends::settle(&mut line, &scopes);
     ends::under_both(&mut line, &scopes);
     coat::settle(&mut line);
-    place::settle(&mut line);
+    place::settle(&mut line, text, &unknown);
     bake::settle(&mut line);
     the_rest(&mut line);
     let mut pieces: Vec<Piece> = scanned.unknown;

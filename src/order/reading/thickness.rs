@@ -14,6 +14,11 @@ use crate::quantity::Length;
 pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let first =
         number::decimal(chain, at).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0))?;
+    // `galv.8µm`: the point is that of the word.
+    let is_point = chain.sign(at, &["."]) && chain.glued(at);
+    if is_point && chain.before(at).is_some_and(|before| chain.word(before).is_some()) {
+        return None;
+    }
     if chain.inside_a_run(at) || chain.sign(first.end, &["/"]) && first.value >= THICKEST_INCH {
         return None;
     }

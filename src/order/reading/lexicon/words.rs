@@ -3,9 +3,10 @@
 use super::Word;
 use super::Word::{Part, Place, Process as By};
 use crate::process::Process;
-use crate::site::Category::{C1, C2, C3, C4, C5, Cx};
+use crate::site::Category::{self, C1, C2, C3, C4, C5, Cx};
 
-const COLOUR: &str = "the colour of the chromate is not judged";
+/// Why the colour of plated zinc is not used.
+pub const COLOUR: &str = "the colour of the chromate is not judged";
 /// Why zinc without a process asks for none of the three.
 pub const ANY_ZINC: &str = "all three are zinc: write hot-dip, mechanical or electroplated if one is meant";
 /// Why a heat treatment before the coat is not used.
@@ -24,7 +25,8 @@ const MILD: &str =
     "soft steel of no grade: write its class or grade, as 4.6 or A307, or its greatest hardness";
 /// What a joint is made of, or how it is loaded, makes no other part.
 const JOINT: &str = "what it holds together is not judged";
-const NO_PLACE: &str = "no place where the part stands";
+/// Why a word for a place in an address or a name is not used.
+pub const NO_PLACE: &str = "no place where the part stands";
 /// Why hours are not used.
 pub const HOURS: &str = "hours of salt spray are not judged: a place and years are";
 /// Why a word that praises, or tells an order from another, is not used.
@@ -39,6 +41,14 @@ pub const IN_SERVICE: &str = "the heat of the place is not judged here; zinc is 
 /// Why a place that is not in the air is not used.
 pub const NOT_IN_AIR: &str =
     "the categories are of the air: what lies in water or in the ground is not judged";
+/// Why a word that may make a place harsher than it sounds is not used.
+pub const HARSHER: &str = "it may make the place harsher: measure it, or write the category";
+/// Why years that are no life are not used.
+pub const NO_LIFE: &str = "no life that is asked of the coat";
+/// What is not there, in one word with the part that it is said of.
+const NOT_THERE: &str = "the line says that it is not there";
+/// Outdoors, where nothing more is said.
+pub const OUTDOORS: &[Category] = &[C2, C3, C4, C5];
 /// Why a word for a bare part is not used.
 pub const BARE: &str = "no zinc is asked for";
 
@@ -50,7 +60,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "galvanisé à chaud", "galvanisée à chaud", "galvanisés à chaud", "galvanisées à chaud", "galvanisation à chaud", "galva à chaud", "galvanizd", "galvanisd", "galvinzed", "galvnized", "galvanzed", "galvinized", "galvinised", "galvenized", "galvenised", "galvanzied", "galvanied", "glavanized", "glavanised", "galvanize", "galvanise", "hot dip galvanize", "hot dip galvanise", "hot dip galvinized", "hot dip galvenized", "hot dipped galvanizing", "hot dipped galvanising", "hdg", "h d g", "hdgs", "hdgd", "gal", "gal d", "galv d", "hdg d", "hd galv", "hd galvanized", "hd galvanised", "hot dip", "hot dipped", "hotdip", "hotdipped", "hot dip galv",
         "hot dip galvanized", "hot dip galvanised", "hot dip galvanizing", "hot dip galvanising", "hot dipped galv", "hot dipped galvanized",
         "hot dipped galvanised", "hot dip zinc", "hot dip zinc coated", "galv", "galvanized", "galvanised", "galvanizing", "galvanising", "galvd",
-        "galvan", "spun galv", "spun galvanized", "spun galvanised", "tzn", "t zn", "fvz", "feuerverzinkt", "feuerverz", "feuer verzinkt",
+        "galvan", "gi", "hdz", "h d galv", "h d galvanized", "h d galvanised", "fv", "f v", "fvzk", "feuer galv", "feuer galvanisiert", "feuergalv", "feuerverz", "spun galv", "spun galvanized", "spun galvanised", "tzn", "t zn", "fvz", "feuerverzinkt", "feuerverz", "feuer verzinkt",
         "feuerverzinkung", "feuerverzinken", "tauchverzinkt", "schmelztauchverzinkt", "stückverzinkt", "stueckverzinkt", "hot dipping", "zinc by hot dipping", "zinc galv", "zinc galvanized", "zinc galvanised", "zinc galvanizing", "zinc galvanising", "kettle",
     ]),
     (By(Process::Mechanical), &[
@@ -66,10 +76,10 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "ezp", "ez", "plated", "pltd", "plating", "electroplated", "electro plated", "electroplate", "electroplating", "electro zinc", "electrozinc",
         "electro zinc plated", "electrolytically zinc coated", "electrolytic zinc", "electro galvanized", "electro galvanised", "electrogalvanized", "electrogalvanised",
         "electro galv", "electrogalv", "elec galv", "zinc electroplated", "verzinkt", "vz", "verz", "galv verzinkt", "galv verz", "galv vz", "galvanisch verz", "elektr verzinkt", "elektrol verzinkt", "glanzverzinkt", "galvanisch verzinkt", "gal zn",
-        "galv zn", "gvz", "galzn", "elektrolytisch verzinkt", "elektroverzinkt", "bright zinc", "bright zinc plated", "gal verzinkt", "gal verz", "gal vz", "galvanisch", "zink galvanisch", "galvanische verzinkung", "galv verzinkung", "galvanische zinkschicht", "zinc electroplating",
+        "galv zn", "gvz", "galzn", "elektrolytisch verzinkt", "elektroverzinkt", "elektro verzinkt", "elektrogalv", "galvan verzinkt", "galvan verz", "galvan vz", "galvan zn", "galvanisiert", "galvanisch zn", "vzk", "bright zinc", "bright zinc plated", "gal verzinkt", "gal verz", "gal vz", "galvanisch", "zink galvanisch", "galvanische verzinkung", "galv verzinkung", "galvanische zinkschicht", "zinc electroplating",
     ]),
     (Word::Tinted(Process::Electroplated), &[
-        "zy", "yz", "yzp", "zyc", "zc", "czp", "black zinc", "zinc black", "black zinc plated", "gelbverzinkt", "schwarzverzinkt", "schwarz verzinkt", "blauverzinkt",
+        "zy", "yz", "zyp", "yzp", "zyc", "zc", "czp", "black zinc", "zinc black", "black zinc plated", "gelbverzinkt", "schwarzverzinkt", "schwarz verzinkt", "blauverzinkt",
     ]),
     (Word::Not(ANY_ZINC), &[
         "any zinc", "any zinc finish", "any zinc coating", "zinc finish", "zinc finishes", "zinc coat", "zinc coated", "zinc coating", "zinc coatings", "zinc type", "zinc type to be advised", "zinc to be advised", "which zinc", "what zinc", "best zinc", "some zinc", "zinkschicht", "zinküberzug",
@@ -84,7 +94,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "zinc flake", "zn flake", "zincflake", "zinc flake coated", "flzn", "fl zn", "flznnc", "flznl", "fl znl", "zinc lamella", "zinklamelle", "zn lamelle", "zn lamellen", "zinklamellen", "zinklamellenbeschichtet", "lamellenverzinkt",
     ]),
     (Word::Other("zinc-alloy"), &["zinc nickel", "zn ni", "znni", "zinknickel", "zink nickel", "zinc nickel plated", "zn ni plated", "zinc iron", "zn fe", "znfe", "zinc cobalt", "zinc aluminium", "zinc aluminum", "zn al", "znal"]),
-    (Word::Other("sherardized"), &["sherardized", "sherardised", "sherardizing", "sherardising", "sherard", "sheradized", "thermal diffusion"]),
+    (Word::Other("sherardized"), &["sherardized", "sherardised", "sherardizing", "sherardising", "sherard", "sheradized", "sherardisiert", "diffusionsverzinkt", "thermodiffusion", "thermodiffusionsverzinkt", "thermo diffusion", "thermal diffusion", "thermal diffusion galv", "thermal diffusion galvanized", "thermal diffusion galvanised", "thermal diffusion galvanizing", "thermal diffusion galvanising", "thermal diffusion zinc", "thermal diffusion zinc coated", "thermal diffusion zinc coating", "thermal diffusion coated", "thermal diffusion coating", "thermal diffusion process", "tdg"]),
     (Word::Other("zinc-spray"), &["thermal spray", "thermal sprayed", "metallized", "metallised", "zinc sprayed"]),
     (Word::Other("zinc-paint"), &["zinc rich", "zinc rich paint", "zinc rich primer", "zinc paint", "zinc primer", "cold galv", "cold galvanized", "cold galvanised", "cold galvanizing", "kaltverzinkt"]),
     (Word::Other("cadmium"), &["cadmium", "cad", "cad plated", "cadmium plated", "cad plate"]),
@@ -111,7 +121,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     ]),
     (Word::Not(ALLOY), &["spring steel", "federstahl", "alloy steel", "alloy steels", "legierter stahl"]),
     (Word::Not(NO_PLACE), &[
-        "by sea", "sea freight", "ship by sea", "shipped by sea", "keep dry", "dry film", "dry film lube", "dry film lubricant", "dry bags", "inside sales", "outside sales", "industry standard", "industrial standard", "industrial customer", "industrial customers", "industrial client", "industrial road", "industrial way", "industry customer", "marine insurance", "marine surveyor", "marine customer", "chemical composition", "chemical analysis", "chemical certificate", "chemical properties", "city hall", "indoor sales", "land transport", "by land", "sea container", "inside hex", "inside drive",
+        "by sea", "sea freight", "ship by sea", "shipped by sea", "keep dry", "dry film", "dry film lube", "dry film lubricant", "dry bags", "inside sales", "outside sales", "industry standard", "industrial standard", "industrial customer", "industrial customers", "industrial client", "industrial road", "industrial way", "industry customer", "marine insurance", "marine surveyor", "marine customer", "chemical composition", "chemical analysis", "chemical certificate", "chemical properties", "city hall", "indoor sales", "land transport", "by land", "sea container", "inside hex", "inside drive", "ocean freight", "port of loading", "port of discharge", "port of entry", "port of destination", "loading port", "discharge port", "any port", "fob port", "air port", "inland freight", "inland transport", "dry cargo",
     ]),
     (Word::Not(SAYS_NOTHING), &["foundation", "foundations", "new", "brand new", "neu", "neue", "neuen", "quality", "good quality", "first quality", "high quality", "standard", "standard quality", "std", "regular", "normal", "usual", "ordinary", "common", "commercial", "commercial quality", "prime", "good", "best", "genuine", "original", "assorted", "various", "spare", "extra", "special", "short", "big", "small", "custom", "nonstandard", "kurze", "kurz", "sonder", "following", "these", "those", "folgende", "your"]),
     (Word::Not(JOINT), &["structural steel", "structural steelwork", "steelwork", "stahlbau", "heavy duty", "heavy load", "heavy loads", "schwerlast", "sb"]),
@@ -119,7 +129,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Not(EXTRA), &[
         "sq ft", "sq in", "sq m", "square feet", "square foot", "rohs", "reach", "mtr", "mtrs", "mill cert", "mill certs", "mill certificate", "cert", "certs", "certificate", "coc", "certified", "dfars", "domestic", "import", "imported", "made in usa", "us made", "usa", "ce", "ce marked", "taiwan", "china",
         "oil", "rush", "hurry", "sharp edges", "sharp edge", "burrs", "burr", "grat", "marking", "markings", "head marking", "head markings", "kopfmarkierung", "stock item", "stock items", "lagerartikel", "lagerware", "substitutes", "substitute", "exceptions", "exception", "drilled", "drilled head", "marked", "bulk", "packed", "boxed", "loose", "assembled", "preassembled", "pre assembled", "rc test", "rotational capacity", "rotational capacity test",
-        "pre stressed", "preloaded", "matched lot", "same lot", "q & t", "q and t", "hardened", "heat treated", "q t", "qt", "quenched and tempered", "quenched tempered", "vergütet", "fully killed", "fine grain", "charpy", "sems", "serrated", "serr", "cup point", "cup pt", "flat point", "flat pt", "cone point", "dog point", "oval point", "captive", "metric", "imperial", "country of origin",
+        "pre stressed", "preloaded", "matched lot", "same lot", "q & t", "q and t", "hardened", "heat treated", "q t", "qt", "quenched and tempered", "quenched tempered", "vergütet", "fully killed", "fine grain", "charpy", "sems", "serrated", "serr", "cup point", "cup pt", "flat point", "flat pt", "cone point", "dog point", "oval point", "captive", "metric", "imperial", "country of origin", "ex works", "exw", "ex stock", "ex vat", "ex tax", "ex mill", "ex factory", "ex warehouse",
     ]),
     // Places.
     (Word::Category(C1), &["c1"]),
@@ -128,7 +138,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Category(C4), &["c4"]),
     (Word::Category(C5), &["c5"]),
     (Word::Category(Cx), &["cx"]),
-    (Place(&[C5, Cx]), &["c5 m", "c5m", "c5 i", "c5i", "marine", "marine environment", "marine atmosphere", "marine air", "maritime", "offshore", "ocean", "sea", "seawater", "sea water", "salt water", "saltwater", "meer", "seeluft", "meeresluft", "offshore platform", "splash zone", "harbour", "harbor", "dock", "hafen"]),
+    (Place(&[C5, Cx]), &["c5 m", "c5m", "c5 i", "c5i", "marine", "marine environment", "marine atmosphere", "marine air", "maritime", "offshore", "ocean", "sea", "seawater", "sea water", "salt water", "saltwater", "meer", "seeluft", "meeresluft", "offshore platform", "splash zone", "harbour", "harbor", "harbours", "harbors", "harbourside", "dock", "docks", "dockside", "port", "ports", "seaport", "sea port", "pier", "piers", "jetty", "jetties", "quay", "quayside", "wharf", "marina", "sea spray", "sea water spray", "seawater spray", "ocean spray", "salt water spray", "hafen", "hafenanlage", "seehafen", "kai", "kaimauer", "kaje", "pieranlage", "seebrücke", "meeresgischt"]),
     (Word::Not(NOT_IN_AIR), &["submerged", "submersed", "immersed", "immersion", "in sea water", "in seawater", "in the sea", "in salt water", "in saltwater", "in the ocean", "under the sea", "undersea", "subsea", "under sea water", "under seawater", "under water", "underwater", "below water", "below the waterline", "buried", "in soil", "in the soil", "soil", "in the ground", "underground", "im1", "im2", "im3", "unter wasser", "im wasser", "im meerwasser", "erdverlegt", "im boden"]),
     (Word::Not(HEIGHT), &["above sea level", "sea level", "asl", "m asl", "m above sea level", "metres above sea level", "meter über nn", "m über nn", "über nn", "über dem meer", "über meer", "m ü nn", "m ü m"]),
     (Word::Sea, &["sea", "coast", "coastline", "sea coast", "seacoast", "shore", "shoreline", "seashore", "sea shore", "ocean", "beach", "beachfront", "seaside", "seafront", "sea front", "oceanfront", "ocean front", "waterfront", "water front", "salt water", "saltwater", "seawater", "meer", "küste", "kueste", "küstenlinie", "strand", "ufer", "nordsee", "ostsee", "küstenabstand", "küstenentfernung", "küstenferne"]),
@@ -137,13 +147,19 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Far(1.0), &["m", "metre", "metres", "meter", "metern", "meters", "mtr", "mtrs"]),
     (Word::Far(0.9144), &["yard", "yards", "yd", "yds"]),
     (Word::Far(0.3048), &["ft", "feet", "foot"]),
-    (Place(&[C4, C5]), &["bord de mer", "en bord de mer", "coast", "coastal", "coastline", "seaside", "near the sea", "near the coast", "near coast", "near the shore", "on the coast", "by the sea", "near sea", "sea coast", "seacoast", "shore", "shoreline", "seashore", "sea shore", "seafront", "sea front", "oceanfront", "ocean front", "waterfront", "water front", "at the sea", "at the seaside", "close to the sea", "close to the coast", "close to sea", "close to the shore", "next to the sea", "near the ocean", "near the beach", "along the coast", "beach", "beachfront", "küste", "küstennah", "küstennähe", "in küstennähe", "an der küste", "kueste", "strand", "am strand", "am meer", "nahe am meer", "in meeresnähe", "meeresnähe", "meeresnah", "nordsee", "ostsee", "nordseeküste", "ostseeküste", "industry", "industrial", "industrial area", "industrial atmosphere", "industrieluft", "industrieatmosphäre", "industriegebiet", "factory", "chemical plant", "refinery", "industrie", "industriell", "industriegebiet", "chemical", "chemie"]),
+    (Place(&[C4, C5]), &["bord de mer", "en bord de mer", "coast", "coastal", "coastline", "seaside", "salt air", "salty air", "salt laden air", "near the sea", "near the coast", "near coast", "near the shore", "on the coast", "by the sea", "near sea", "sea coast", "seacoast", "shore", "shoreline", "seashore", "sea shore", "seafront", "sea front", "oceanfront", "ocean front", "waterfront", "water front", "at the sea", "at the seaside", "close to the sea", "close to the coast", "close to sea", "close to the shore", "next to the sea", "near the ocean", "near the beach", "along the coast", "beach", "beachfront", "küste", "küstennah", "küstennähe", "in küstennähe", "an der küste", "kueste", "strand", "am strand", "am meer", "nahe am meer", "in meeresnähe", "meeresnähe", "meeresnah", "nordsee", "ostsee", "nordseeküste", "ostseeküste", "industry", "industrial", "industrial area", "industrial atmosphere", "industrieluft", "industrieatmosphäre", "industriegebiet", "factory", "chemical plant", "refinery", "industrie", "industriell", "industriegebiet", "chemical", "chemie"]),
     (Place(&[C3, C4]), &["town", "city", "urban", "urban area", "city air", "stadt", "städtisch", "stadtluft", "suburban"]),
-    (Place(&[C2, C3]), &["rural", "country", "countryside", "farmland", "inland", "im landesinneren", "landesinneren", "landeinwärts", "binnenland", "im binnenland", "country air", "ländlich", "land", "landluft", "dorf"]),
+    (Place(&[C2, C3]), &["rural", "country", "countryside", "farmland", "farm", "village", "inland", "im landesinneren", "landesinneren", "landeinwärts", "binnenland", "im binnenland", "country air", "ländlich", "land", "landluft", "dorf"]),
+    // Examples of ISO 9223, Table C.1.
+    (Place(&[C4]), &["swimming pool", "swimming pools", "indoor swimming pool", "indoor swimming pools", "indoor pool", "indoor pools", "indoor pool hall", "swimming pool hall", "swimming bath", "swimming baths", "swimming hall", "pool hall", "schwimmbad", "schwimmbäder", "hallenbad", "schwimmhalle", "hallenschwimmbad"]),
+    (Place(&[C4, C5]), &["de icing salt", "de icing salts", "deicing salt", "deicing salts", "road salt", "road salts", "tausalz", "tausalze", "tausalzen", "streusalz"]),
+    (Place(&[C3]), &["laundry", "dairy", "brewery", "wäscherei", "molkerei", "brauerei"]),
+    (Place(&[C2]), &["sports hall", "sports halls", "sporthalle", "turnhalle"]),
+    (Word::Not(HARSHER), &["damp", "humid", "moist", "wet", "condensation", "condensing", "unventilated", "feucht", "feuchte", "feuchter", "feuchten", "feuchtes", "nass", "nasse", "nasser", "kondenswasser", "pool", "pools", "chlorine", "chlorinated", "chlor", "car wash", "carwash", "car park", "parking garage", "parking deck", "parkhaus", "tiefgarage", "waschanlage", "waschstraße", "autowaschanlage", "cellar", "cellars", "keller", "stable", "stables", "stall", "cattle shed", "cattle barn", "cow shed", "cowshed", "cow barn", "barn", "animal house", "livestock", "piggery", "pig farm", "poultry", "viehstall", "kuhstall", "schweinestall", "pferdestall", "sewage", "sewage plant", "wastewater", "waste water", "kläranlage", "klärwerk", "abwasser", "greenhouse", "gewächshaus", "fertilizer", "fertiliser", "dünger", "düngerlager", "salt", "salt store", "salt storage", "salz", "salzlager", "acidic", "fumes", "steam", "dampf", "plating shop", "pickling shop", "galvanik", "beizerei", "tannery", "paper mill", "pulp mill"]),
     (Place(&[C1, C2]), &["indoor", "indoors", "inside", "interior", "indoor use", "dry indoor", "dry inside", "heated", "innen", "innenraum", "innenbereich", "drinnen", "dry", "trocken", "in a building", "inside building"]),
-    (Place(&[C2, C3, C4, C5]), &["outdoor", "outdoors", "outside", "exterior", "outdoor use", "open air", "draußen", "aussen", "außen", "außenbereich", "freibewitterung", "im freien", "freien"]),
+    (Place(OUTDOORS), &["outdoor", "outdoors", "outside", "exterior", "outdoor use", "open air", "draußen", "aussen", "außen", "außenbereich", "freibewitterung", "im freien", "freien"]),
     (Place(&[C1, C2, C3, C4, C5]), &["indoor outdoor", "indoors outdoors", "indoor outdoor use", "inside outside", "interior exterior", "innen außen", "innen aussen"]),
-    (Place(&[C4, C5, Cx]), &["tropical", "tropics", "tropen", "subtropical", "tropisch"]),
+    (Place(&[C4, C5, Cx]), &["wet tropics", "humid tropics", "humid tropical", "feuchte tropen", "tropical", "tropics", "tropen", "subtropical", "tropisch"]),
     // Steels.
     (Word::Grade, &["grade", "grades", "gr", "grd", "gd", "güte", "guete", "g", "grad"]),
     (Word::Class, &["classe", "class", "classes", "cl", "cls", "property class", "prop class", "pc class", "strength class", "klasse", "kl", "festigkeitsklasse", "fkl", "fk", "festigkeit", "güteklasse"]),
@@ -228,6 +244,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Small(60), &["sixty"]),
     (Word::Small(75), &["seventy five"]),
     (Word::Small(80), &["eighty"]),
+    (Word::Not(NO_LIFE), &["warranty", "warranties", "guarantee", "garantie", "gewährleistung", "old", "ago", "experience", "of experience", "in business", "been in business"]),
     (Word::Years, &["ans", "years", "year", "yrs", "yr", "y", "yo", "a", "jahre", "jahren", "jahr", "j"]),
     // Threads and sizes.
     (Word::M, &["m"]),
@@ -279,10 +296,11 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Degrees("°F"), &["f", "degf", "deg f", "degrees f", "fahrenheit", "degrees fahrenheit"]),
     // What binds.
     (Word::With, &["avec", "with", "w", "c w", "cw", "incl", "including", "include", "includes", "complete with", "supplied with", "fitted with", "mit", "inkl", "inklusive", "samt"]),
-    (Word::Without, &["sans", "without", "w o", "wo", "ohne", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "keinen", "nicht", "nie", "never", "neither", "avoid", "don t", "dont", "do not", "do not use", "don t use", "doesn t", "does not", "must not", "must not be", "mustn t", "may not", "may not be", "shall not", "shall not be", "should not", "should not be", "shouldn t", "can not", "can not be", "cannot", "cannot be", "can t", "won t", "will not", "not to be", "other than", "anything but", "instead of", "rather than", "in place of", "in lieu of", "to replace", "zum ersatz von", "ersatz für", "als ersatz für", "far from", "away from", "remote from", "fern von", "weit weg von", "abseits von", "anstatt", "statt", "anstelle von", "keinesfalls", "replace", "replaces", "replacing", "ersetzt"]),
+    (Word::Without, &["sans", "without", "w o", "wo", "ohne", "w out", "with out", "zonder", "senza", "utan", "uden", "ex", "minus", "omit", "omitting", "delete", "supplied without", "supply without", "delivered without", "comes without", "not supplied with", "not including", "not incl of", "not inclusive of", "not fitted with", "not complete with", "nicht mit", "entfall", "less", "excl", "excluding", "no", "not", "non", "except", "kein", "keine", "keinen", "nicht", "nie", "never", "neither", "avoid", "don t", "dont", "do not", "do not use", "don t use", "doesn t", "does not", "must not", "must not be", "mustn t", "may not", "may not be", "shall not", "shall not be", "should not", "should not be", "shouldn t", "can not", "can not be", "cannot", "cannot be", "can t", "won t", "will not", "not to be", "other than", "anything but", "instead of", "rather than", "in place of", "in lieu of", "to replace", "zum ersatz von", "ersatz für", "als ersatz für", "far from", "away from", "remote from", "fern von", "weit weg von", "abseits von", "anstatt", "statt", "anstelle von", "keinesfalls", "replace", "replaces", "replacing", "ersetzt"]),
+    (Word::Not(NOT_THERE), &["o mu", "o mutter", "o muttern", "o scheibe", "o scheiben", "o u scheibe", "o u scheiben", "o us"]),
     (Word::Was, &["was", "was previously", "previously", "formerly", "currently", "früher", "bisher", "bislang", "derzeit"]),
     (Word::Instead, &["to be replaced by", "to be replaced with", "replaced by", "replaced with", "ersetzt durch", "zu ersetzen durch", "change to", "changed to", "change it to", "change them to", "changing to", "switch to", "switched to", "switching to", "customer now wants", "now wants", "now want", "umstellen auf", "umgestellt auf", "künftig", "jetzt neu"]),
-    (Word::Excluded, &["not allowed", "not permitted", "not acceptable", "not accepted", "not wanted", "not required", "not needed", "not included", "not used", "not possible", "prohibited", "forbidden", "excluded", "unacceptable", "verboten", "ausgeschlossen", "unzulässig", "nicht erlaubt", "nicht zulässig", "nicht gewünscht", "none", "keine davon", "by others", "bauseits", "by customer", "supplied by others", "free issue"]),
+    (Word::Excluded, &["not incl", "not inc", "not inclusive", "not req", "not reqd", "not req d", "not necessary", "not supplied", "not furnished", "not provided", "not ordered", "not in scope", "out of scope", "not in contract", "not part of this order", "not part of the order", "not part of order", "not on this order", "not with this order", "not applicable", "nic", "n i c", "n r", "n a", "omitted", "deleted", "separate line", "separate order", "separate item", "as separate line", "on separate line", "on a separate line", "on another line", "ordered separately", "separately ordered", "quoted separately", "purchased separately", "supplied by client", "supplied by customer", "supplied by owner", "supplied by contractor", "by client", "by owner", "by contractor", "nicht erf", "nicht erforderlich", "nicht nötig", "nicht notwendig", "nicht benötigt", "nicht gebraucht", "nicht enthalten", "nicht dabei", "nicht inkl", "nicht inklusive", "nicht inbegriffen", "nicht mitliefern", "nicht mitgeliefert", "nicht im lieferumfang", "nicht lieferumfang", "nicht bestellt", "nicht gewollt", "entfallen", "entfällt", "entf", "kundenseits", "kundenseitig", "werden beigestellt", "beigestellt", "separat bestellt", "extra bestellt", "gestrichen", "not allowed", "not permitted", "not acceptable", "not accepted", "not wanted", "not required", "not needed", "not included", "not used", "not possible", "prohibited", "forbidden", "excluded", "unacceptable", "verboten", "ausgeschlossen", "unzulässig", "nicht erlaubt", "nicht zulässig", "nicht gewünscht", "none", "keine davon", "by others", "bauseits", "by customer", "supplied by others", "free issue"]),
     (Word::Or, &["or", "nor", "oder", "noch", "or else", "if not possible", "or if not possible", "alternatively", "alternativ", "bzw", "beziehungsweise", "either or"]),
     (Word::Polite, &["with reference to", "with regard to", "with kind regards", "with best regards", "with thanks", "mit bezug auf", "mit der bitte um", "mit freundlichen grüßen", "mit besten grüßen", "please", "pls", "plz", "thanks", "thank you", "thx", "bitte", "danke", "quote", "quotation", "asap", "urgent", "urgently", "want", "wants", "like", "send", "supply", "offer", "require", "requires", "request", "requesting", "ordering", "buy", "looking", "cheers", "regards", "hello", "hi", "dear", "brauchen", "benötigen", "anfrage", "angebot", "bestellen", "dringend", "change", "now", "either", "entweder", "jetzt"]),
     (Word::And, &["et", "and", "plus", "und", "u", "n"]),
@@ -299,7 +317,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "of", "to", "bis", "between", "zwischen", "the", "an", "for", "per set", "each set", "per", "at", "to spec", "spec", "acc", "according to", "acc to", "in accordance with", "iaw", "as per", "to suit", "suit", "on", "be", "is", "are", "finish", "finished", "thick", "thk", "thickness", "coat", "local", "lokal", "örtlich", "at any point", "at one place", "dick", "dicke", "schichtdicke", "schicht", "dft", "coating", "coated", "steel", "steels", "material", "mat", "matl", "carbon steel",
         "hardness", "core", "core hardness", "kern", "tensile", "tensile strength", "uts", "rm", "zugfestigkeit", "kernhärte", "härte", "haerte", "size", "thread", "threads", "gewinde", "approx", "about", "ca", "circa", "exactly", "life", "service life", "design life", "lifetime", "lasting", "last",
         "lebensdauer", "schutzdauer", "durability", "cat", "category", "corrosivity", "corrosivity category", "corrosion", "korrosivität", "korrosivitätskategorie", "environment", "atmosphere", "area", "use", "location", "place", "site", "exposure", "from", "from a", "nach", "gem", "gemäß", "gemaess", "für", "fuer", "im", "aus", "der", "die", "das", "den", "the same", "all", "both", "parts", "part", "fasteners", "fastener",
-        "under head", "under the head", "under bolt head", "exposure class", "corrosion class", "corrosivity class", "corrosion category", "expositionsklasse", "korrosivitätskategorie", "korrosionskategorie", "t1", "installed", "used", "von", "vom", "auf", "zu", "zum", "zur", "am", "within", "one end", "on one end", "at one end", "one end only", "one side", "on one side", "an einem ende", "einseitig", "under", "to fit", "to go under", "to go on", "to go with", "to match", "passend für", "passend zu", "passend", "unter", "suitable for", "matching", "to mate with", "for use with", "fitting", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "only", "nur", "exclusively", "solely", "ausschließlich", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
+        "under head", "under the head", "under bolt head", "exposure class", "corrosion class", "corrosivity class", "corrosion category", "expositionsklasse", "korrosivitätskategorie", "korrosionskategorie", "t1", "installed", "stored", "kept", "mounted", "gelagert", "montiert", "eingebaut", "used", "von", "vom", "auf", "zu", "zum", "zur", "am", "within", "one end", "on one end", "at one end", "one end only", "one side", "on one side", "an einem ende", "einseitig", "under", "to fit", "to go under", "to go on", "to go with", "to match", "passend für", "passend zu", "passend", "unter", "suitable for", "matching", "to mate with", "for use with", "fitting", "und zwar", "bei", "beschichtet", "oberfläche", "stahl", "wanted", "only", "nur", "exclusively", "solely", "ausschließlich", "required", "req", "reqd", "needed", "as", "in", "an", "we", "i", "us", "our",
     ]),
     // Parts: adjectives and nouns; KINDS says which make a part.
     (Part("hex"), &["hex", "hexagon", "hexagonal", "hx", "hxgn", "sechskant", "6kt", "6 kt", "skt"]),

@@ -1,0 +1,188 @@
+//! Words for places in addresses and in names of firms: they say nothing of where the part stands.
+
+use super::items::Line;
+use super::lexicon::{self, NO_PLACE};
+use super::what::What;
+use crate::quantity::letters::lower;
+
+/// In front of an address, to the next comma.
+const TO: &[&str] = &[
+    "ship to",
+    "ships to",
+    "shipped to",
+    "shipping to",
+    "shipment to",
+    "deliver to",
+    "delivered to",
+    "delivery to",
+    "deliver",
+    "send to",
+    "sold to",
+    "bill to",
+    "invoice to",
+    "attn",
+    "attention",
+    "consignee",
+    "c o",
+    "lieferung an",
+    "lieferung nach",
+    "liefern an",
+    "liefern nach",
+    "lieferadresse",
+    "versand an",
+    "versand nach",
+    "z hd",
+    "zu händen",
+    "rechnung an",
+    "address",
+    "adresse",
+];
+/// In front of the name of a firm, which begins with a capital.
+const FIRMS: &[&str] =
+    &["customer", "client", "company", "firm", "kunde", "firma", "buyer", "for messrs", "mr", "messrs"];
+/// Behind a word that is none of a place, but of a firm, an office or the way that goods take.
+const OF_A_FIRM: &[&str] = &[
+    "co",
+    "company",
+    "corp",
+    "corporation",
+    "inc",
+    "ltd",
+    "limited",
+    "llc",
+    "plc",
+    "gmbh",
+    "ag",
+    "kg",
+    "supply",
+    "supplies",
+    "supplier",
+    "dept",
+    "department",
+    "division",
+    "freight",
+    "cargo",
+    "shipping",
+    "shipment",
+    "vessel",
+    "contractor",
+    "contractors",
+    "engineering",
+    "services",
+    "insurance",
+    "group",
+    "holdings",
+    "industries",
+    "bank",
+    "hotel",
+    "rd",
+    "ave",
+    "blvd",
+    "hwy",
+    "str",
+    "straße",
+    "strasse",
+    "allee",
+    "platz",
+    "purchasing",
+    "king",
+];
+/// Behind a word that is written as a name, or in front of the number of a house.
+const STREETS: &[&str] = &[
+    "street", "st", "road", "lane", "ln", "way", "drive", "dr", "park", "avenue", "highway", "square", "weg",
+];
+/// English words with which names begin, and with which names of towns end.
+const BEGIN_NAMES: &[&str] = &[
+    "rural",
+    "coastal",
+    "marine",
+    "industrial",
+    "urban",
+    "ocean",
+    "inland",
+    "maritime",
+    "tropical",
+    "outdoor",
+    "chemical",
+    "country",
+    "city",
+    "offshore",
+];
+const END_NAMES: &[&str] = &["city", "beach", "coast", "shore", "country"];
+
+/// Names such words.
+pub(super) fn settle(line: &mut Line, text: &str) {
+    for at in 0..line.items.len() {
+        if !matches!(line.what(at), Some(What::Place(_))) {
+            continue;
+        }
+        let Some(item) = line.items.get(at) else { continue };
+        let (Some(first), Some(last)) = (item.spans.first(), item.spans.last()) else { continue };
+        let is_comma = |c: char| matches!(c, ',' | ';' | '\n' | '\t' | '|');
+        let before =
+            text.get(..first.start).and_then(|text| text.rsplit(is_comma).next()).unwrap_or_default();
+        let behind = text.get(last.end..).and_then(|text| text.split(is_comma).next()).unwrap_or_default();
+        let (mut before, behind) =
+            (words(before.rsplit(' ').take(MOST_BEFORE)), words(behind.split(' ').take(4)));
+        before.reverse();
+        let streets = is_address(&item.text, &before, &behind);
+        let Some(taken) = streets else { continue };
+        line.not(at, NO_PLACE);
+        // `Industrial Park Rd`: nor are those the name of a part.
+        for behind in at + 1..=at + taken {
+            let is_of_it = line.items.get(behind).is_some_and(|item| {
+                let word = lower(&item.text);
+                OF_A_FIRM.contains(&word.as_str()) || STREETS.contains(&word.as_str())
+            });
+            if is_of_it && line.before(behind).is_some() {
+                line.not(behind, NO_PLACE);
+            }
+        }
+    }
+}
+
+/// The most words between what says that an address follows and the word for a place in it.
+const MOST_BEFORE: usize = 8;
+
+/// Words without the marks around them.
+fn words<'a>(text: impl Iterator<Item = &'a str>) -> Vec<&'a str> {
+    text.map(|word| word.trim_matches(|c: char| !c.is_alphanumeric()))
+        .filter(|word| !word.is_empty())
+        .collect()
+}
+
+/// Whether a word for a place stands in an address or a name, and how many words behind it may be of that.
+fn is_address(place: &str, before: &[&str], behind: &[&str]) -> Option<usize> {
+    let spoken = format!(" {} ", lower(&before.join(" ")));
+    let says = |phrases: &[&str]| phrases.iter().any(|phrase| spoken.contains(&format!(" {phrase} ")));
+    if says(TO) || is_name(place) && says(FIRMS) {
+        return Some(2);
+    }
+    let follows =
+        |at: usize, words: &[&str]| behind.get(at).is_some_and(|word| words.contains(&lower(word).as_str()));
+    let is_name_at = |at: usize| behind.get(at).is_some_and(|word| is_name(word));
+    let is_number_at =
+        |at: usize| behind.get(at).is_some_and(|word| word.bytes().all(|byte| byte.is_ascii_digit()));
+    let is_street =
+        follows(0, STREETS) && (is_name(place) && is_name_at(0) || is_number_at(1) && !is_name_at(0));
+    let lowered = lower(place);
+    let begins = is_name(place)
+        && BEGIN_NAMES.contains(&lowered.as_str())
+        && is_name_at(0)
+        && behind.first().is_some_and(|word| !lexicon::knows(&lower(word)));
+    let ends = END_NAMES.contains(&lowered.as_str())
+        && before.last().is_some_and(|word| {
+            let known = lower(word);
+            let is_free =
+                !lexicon::knows(&known) || matches!(known.as_str(), "long" | "new" | "old" | "gold");
+            is_free && is_name(word) && is_name(place)
+        });
+    let is_firm = follows(0, OF_A_FIRM) || is_name(place) && is_name_at(0) && follows(1, OF_A_FIRM);
+    (is_firm || is_street || begins || ends).then_some(2)
+}
+
+/// `Harbour`, neither `harbour` nor `HARBOUR`.
+fn is_name(word: &str) -> bool {
+    let mut letters = word.chars();
+    letters.next().is_some_and(char::is_uppercase) && letters.next().is_some_and(char::is_lowercase)
+}
