@@ -222,7 +222,7 @@ fn may_be_harsher(line: &Line, at: usize, text: &str, unknown: &[Range<usize>]) 
     let is_word = |word: &Range<usize>| {
         text.get(word.clone()).is_some_and(|word| {
             let is_code = word.chars().all(char::is_uppercase) || word.chars().count() < 3;
-            word.chars().all(char::is_alphabetic) && !is_code && !lexicon::knows(&lower(word))
+            word.chars().all(char::is_alphabetic) && !is_code
         })
     };
     let gap = |from: usize, to: usize| {
@@ -245,7 +245,10 @@ fn may_be_harsher(line: &Line, at: usize, text: &str, unknown: &[Range<usize>]) 
     }
     // `frobnicated indoor hall`; in front of the country stands rather a name.
     harshest <= Category::C2
-        && unknown.iter().any(|word| word.end <= first.start && gap(word.end, first.start) && is_word(word))
+        && unknown.iter().any(|word| {
+            let knows = text.get(word.clone()).is_some_and(|word| lexicon::knows(&lower(word)));
+            !knows && word.end <= first.start && gap(word.end, first.start) && is_word(word)
+        })
 }
 
 /// Asks which of the categories is meant; until it is said the place may be any of them.
