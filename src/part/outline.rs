@@ -270,3 +270,56 @@ impl Outline {
         self.width(if nut.tapped { "D" } else { "D1" }, hole, Place::Back);
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::part::{Kind, Profile, standard};
+
+    /// A bar of 12 mm bent round 60 mm: by hand, from the sizes that stand at its picture.
+    #[test]
+    fn a_bow_is_drawn_with_its_legs_where_they_are() {
+        let profile = Profile::metric(Length::from_mm(12.0), Length::from_mm(1.75));
+        let shape = standard(Kind::UBolt, profile, Some(Length::from_mm(109.0))).unwrap();
+        let outline = shape.outline().unwrap();
+        let size = |symbol: &str| {
+            let found = outline.sizes.iter().find(|size| size.symbol == symbol);
+            found.unwrap_or_else(|| panic!("{symbol}")).length.mm()
+        };
+        let (d, w, l, b) = (12.0, size("w"), size("l"), size("b"));
+        assert!((size("w + 2 d") - (w + 2.0 * d)).abs() < 1e-9);
+        let surfaces: Vec<Surface> = outline.bodies.iter().map(|body| body.surface).collect();
+        let leg = [Surface::Plain, Surface::Thread];
+        assert_eq!(surfaces, [&[Surface::Bow][..], &leg, &leg].concat());
+        let bow = outline.bodies[0];
+        assert_eq!((bow.off, bow.across), (0.0, (w + 2.0 * d, w)));
+        assert!(bow.along.0 == 0.0 && (bow.along.1 - (w / 2.0 + d)).abs() < 1e-9, "{bow:?}");
+        for (legs, side) in [(&outline.bodies[1..3], -1.0), (&outline.bodies[3..5], 1.0)] {
+            for (leg, (from, to)) in legs.iter().zip([(bow.along.1, l - b), (l - b, l)]) {
+                // The middles of the legs stand apart by the room between them and one diameter.
+                assert!((leg.off - side * (w + d) / 2.0).abs() < 1e-9, "{leg:?}");
+                assert!((leg.along.0 - from).abs() < 1e-9 && (leg.along.1 - to).abs() < 1e-9, "{leg:?}");
+                assert_eq!(leg.across, (d, d));
+            }
+        }
+    }
+
+    /// A bugle is a cone of 90°: as long as half of what its diameters differ by.
+    #[test]
+    fn a_drywall_screw_is_drawn_with_its_cone_and_point() {
+        let profile = Profile::metric(Length::from_mm(3.5), Length::from_mm(0.7));
+        let shape = standard(Kind::DrywallScrew, profile, Some(Length::from_mm(35.0))).unwrap();
+        let outline = shape.outline().unwrap();
+        let size = |symbol: &str| {
+            let found = outline.sizes.iter().find(|size| size.symbol == symbol);
+            found.unwrap_or_else(|| panic!("{symbol}")).length.mm()
+        };
+        let [cone, thread, point] = outline.bodies[..] else { panic!("{:?}", outline.bodies) };
+        assert_eq!(cone.along.0, 0.0);
+        assert!((cone.along.1 - (cone.across.0 - cone.across.1) / 2.0).abs() < 1e-9, "{cone:?}");
+        assert_eq!(cone.across, (size("dk"), point.across.0));
+        assert_eq!((thread.along.0, thread.across.0), (cone.along.1, size("d1")));
+        assert!((thread.along.1 - (35.0 - size("y"))).abs() < 1e-9, "{thread:?}");
+        assert_eq!((point.along, point.across.1), ((thread.along.1, 35.0), 0.0));
+    }
+}
