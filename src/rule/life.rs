@@ -230,3 +230,65 @@ pub fn between(min: Time, max: Option<Time>, wanted: Option<Time>) -> String {
         None => worded(format_args!("{} or more", in_words(min))),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn year(year: f64) -> Time {
+        Time::from_year(year)
+    }
+
+    /// Never more years than there are, in tenths below twenty.
+    #[test]
+    fn sure_years_are_cut_and_not_rounded() {
+        for (there_are, shown) in [
+            (0.96, "0.9\u{a0}years"),
+            (1.0, "1\u{a0}year"),
+            (4.7, "4.7\u{a0}years"),
+            (19.99, "19.9\u{a0}years"),
+            (20.0, "20\u{a0}years"),
+            (20.9, "20\u{a0}years"),
+            (99.9, "99\u{a0}years"),
+        ] {
+            assert_eq!(years(year(there_are)).to_string(), shown);
+        }
+        for (there_are, shown) in [(100.0, "100\u{a0}years"), (100.1, "over 100 years")] {
+            assert_eq!(in_words(year(there_are)), shown);
+        }
+    }
+
+    /// The longest life is rounded, and told apart from the years that it falls short of.
+    #[test]
+    fn the_longest_life_is_told_apart_from_the_years_wanted() {
+        for (time, wanted, shown) in [
+            (9.94, None, "9.9\u{a0}years"),
+            (9.96, None, "10.0\u{a0}years"),
+            (10.0, None, "10\u{a0}years"),
+            (14.97, None, "15\u{a0}years"),
+            (14.97, Some(15.0), "14.97\u{a0}years"),
+            (15.0, Some(15.0), "15\u{a0}years"),
+            (15.3, Some(15.4), "15\u{a0}years"),
+            (15.45, Some(15.4), "15.5\u{a0}years"),
+            (100.0, None, "100\u{a0}years"),
+            (100.1, None, "over 100 years"),
+        ] {
+            assert_eq!(at_most(year(time), wanted.map(year)), shown, "{time}");
+        }
+        for (min, max, shown) in [
+            (5.0, Some(12.0), "5 to 12\u{a0}years"),
+            (5.0, None, "5\u{a0}years or more"),
+            (100.0, Some(120.0), "100 to over 100 years"),
+            (100.5, Some(120.0), "over 100 years"),
+        ] {
+            assert_eq!(between(year(min), max.map(year), None), shown);
+        }
+        for (wanted, shown) in [(15.0, "15"), (7.5, "7.5"), (2.25, "2.25"), (0.125, "0.125")] {
+            assert_eq!(as_wanted(year(wanted)).digits(), shown);
+        }
+        for (least, up) in [(12.01, 13.0), (12.0, 12.0), (12.99, 13.0)] {
+            let least = Shown { number: least, unit: &unit::UM, decimals: 0 };
+            assert_eq!(rounded_up(least).number, up);
+        }
+    }
+}

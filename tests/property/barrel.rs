@@ -109,3 +109,45 @@ fn a_class_is_charged_as_it_is_printed() {
         .unwrap();
     assert_eq!(least.value.to_string(), "53.34\u{a0}µm");
 }
+
+/// What the texts give a bound for is told beyond it, and not at it: 75 µm for an even coat, 110 µm for the
+/// number of additions, barrels of 0.04 to 1.13 m³, 800 lb for one plater, as many beads as parts.
+#[test]
+fn what_no_text_covers_is_told_beyond_its_bound() {
+    let load = [("thread", "M12"), ("length", "50 mm"), ("pieces", "4000"), ("grade", "8.8")];
+    let told = |more: &[(&'static str, &'static str)], text: &str| {
+        let pairs: Vec<_> = load
+            .into_iter()
+            .filter(|(key, _)| !more.iter().any(|(other, _)| other == key))
+            .chain(more.iter().copied())
+            .collect();
+        powder(&pairs).findings.iter().any(|finding| finding.text.contains(text))
+    };
+    for (coat, uneven) in [("74 µm", false), ("75 µm", false), ("75.1 µm", true), ("110 µm", true)] {
+        let coat = [("asked", "thickness"), ("coat", coat), ("additions", "10")];
+        assert_eq!(told(&coat, "on threads and edges"), uneven, "{coat:?}");
+        assert!(!told(&coat, "Plate a trial load"), "{coat:?}");
+    }
+    // So that every place reaches a class the mean is charged for more.
+    for (class, trial) in [("55", false), ("110", true)] {
+        assert_eq!(told(&[("class", class)], "Plate a trial load"), trial, "{class}");
+    }
+    for (barrel, strange) in
+        [("39 L", true), ("40 L", false), ("500 L", false), ("1130 L", false), ("1131 L", true)]
+    {
+        assert_eq!(told(&[("barrel", barrel)], "Check the barrel"), strange, "{barrel}");
+    }
+    for (beads, more) in [("1", false), ("1.1", true), ("0.9", false)] {
+        let beads = [("barrel", "500 L"), ("beads", beads)];
+        assert_eq!(told(&beads, "See how many parts go in"), more, "{beads:?}");
+    }
+    let weight = |weight| [("load", "weight"), ("weight", weight)];
+    for (of_one, cut) in [("800 lb", false), ("801 lb", true), ("700 lb", false)] {
+        assert_eq!(told(&weight(of_one), "Enter the barrel"), cut, "{of_one}");
+    }
+    assert!(!told(&[("load", "weight"), ("weight", "5000 lb"), ("barrel", "500 L")], "Enter the barrel"));
+    for (part, recessed) in [("socket-screw", true), ("hex-bolt", false), ("set-screw", true)] {
+        let sized = [("part", part), ("length", "40 mm")];
+        assert_eq!(told(&sized, "Leave the smallest beads out"), recessed, "{part}");
+    }
+}
