@@ -37,7 +37,12 @@ const fn row(key: Key, source: Source) -> Rule {
 pub static CARRIES: Rule = Rule {
     // What M8 and M10 lose is a rule of its own.
     when: When::If(|case| case.pair.is_some() && reduced(case).is_none()),
-    says: |case| case.pair.map_or(Says::MET, says),
+    says: |case| match case.pair {
+        // With the nut that is ordered in its place the pair carries: that is asked already.
+        Some(of) if is_mended(case, of) => Says::from(Mark::Note, MODEL),
+        Some(of) => says(of),
+        None => Says::MET,
+    },
     words: Phrase::By(|case, _, text| {
         if let Some(pair) = case.pair {
             text.push_str(&words(pair));
@@ -55,10 +60,7 @@ pub static CARRIES: Rule = Rule {
         _ => {}
     }),
     brief: Phrase::By(|case, says, text| {
-        // Where another nut than the one that is named is ordered, that is said already.
-        let other =
-            || case.nuts.zip(case.part?.nut).map(|(nuts, named)| nuts.takes(named, None) == Some(false));
-        if let Some(of) = case.pair.filter(|_| says.mark >= Mark::Condition && other() != Some(true)) {
+        if let Some(of) = case.pair.filter(|_| says.mark >= Mark::Condition) {
             text.push_str(&brief(of));
         }
     }),
@@ -98,6 +100,13 @@ pub static REDUCED_LOADS: Rule = Rule {
     brief: Phrase::Text("design with the reduced loads of ISO 10684"),
     ..row(Key::ReducedLoads, document::ISO_10684.read("7 and Annex A"))
 };
+
+/// Whether the nut that is named does not go on the bolt, and one that does carries it: both ask for that one.
+fn is_mended(case: &Case<'_>, of: &Carried) -> bool {
+    let is_other =
+        case.nuts.zip(case.part.and_then(|part| part.nut)).map(|(nuts, named)| nuts.takes(named, None));
+    is_other == Some(Some(false)) && says(of).mark == Mark::Condition && of.pair.better().is_some()
+}
 
 /// The load that ISO 10684 reduces the pair of the case to, if it does.
 fn reduced<'a>(case: &Case<'a>) -> Option<&'a Load> {

@@ -328,6 +328,30 @@ fn another_nut_is_asked_for_once() {
     assert!(answer.contains("First agree class 10 nuts instead of the class 8 ordered. "), "{answer}");
 }
 
+/// A nut that does not go on the bolt is agreed once: where the one in its place carries it, the order is that
+/// of the right nut and this one thing more. Where that one has no load of its own, it is still proved.
+#[test]
+fn the_wrong_nut_is_one_condition() {
+    let conditions = |said: &Said, process: Process| {
+        let judged = &said.judgement.processes[process as usize];
+        order::recommend::conditions(&said.judgement, judged).count()
+    };
+    for (bolt, wrong, right) in [
+        ("M27 x 100 hex bolt, 10.9, C3, 15 years", "nut class 8", "nut class 10"),
+        ("M36 x 150 hex bolt, 10.9, C3, 15 years", "nut class 8", "nut class 10"),
+        ("M16 x 60 hex bolt, 8.8, C3, 15 years", "nut class 5", "nut class 8"),
+    ] {
+        let [with_wrong, with_right] = [wrong, right].map(|nut| said(&format!("{bolt}, with {nut}")));
+        let taken = |said: &Said| said.answer.split(',').next().unwrap_or_default().to_owned();
+        assert_eq!(taken(&with_wrong), taken(&with_right), "{bolt}");
+        let counted = [&with_wrong, &with_right].map(|said| conditions(said, Process::HotDip));
+        assert_eq!(counted[0], counted[1] + 1, "{bolt}: {}", with_wrong.answer);
+        assert!(with_wrong.answer.contains("instead of the"), "{}", with_wrong.answer);
+    }
+    let deep = said("M12 x 50 hex bolt, 8.8, C3, 20 years, with nut class 5");
+    assert!(deep.answer.contains("proof-loaded"), "{}", deep.answer);
+}
+
 /// ISO 10684, Annex A: a nut tapped to 6AZ carries the reduced load whatever coat the room was made for; the
 /// order and the calculator read one row, with the same load.
 #[test]
