@@ -158,7 +158,7 @@ pub(super) fn kind_of_washer(washer: Mate) -> Kind {
 }
 
 /// The steel of the washer: as named; F436 where the document of the bolt names it and beside hard inch
-/// bolts, 200 HV or 300 HV beside metric ones.
+/// bolts, F844 beside soft ones, 200 HV or 300 HV beside metric ones.
 pub fn washer(line: &OrderLine) -> Option<Steel> {
     washer_of(line, nuts_for(line.part, line.thread, line.steel, true).as_ref())
 }
@@ -178,8 +178,10 @@ pub(super) fn washer_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<St
     }
     let bolt = line.steel.and_then(|steel| steel.grade())?.grade;
     let named = asked_for.and_then(|nuts| nuts.washer) == Some(Washer::F436);
+    let soft = matches!(bolt, Grade::A307 | Grade::J429Grade1 | Grade::J429Grade2);
     if named || !is_metric(line) {
-        return Steel::of(Grade::F436, diameter).ok();
+        let grade = if soft && !named { Grade::F844 } else { Grade::F436 };
+        return Steel::of(grade, diameter).ok();
     }
     let hard = matches!(bolt, Grade::Class10_9 | Grade::Class12_9 | Grade::Class12_9Underlined);
     Some(Steel::Hardness(Hardness::hv(if hard { 300.0 } else { 200.0 })))

@@ -200,17 +200,24 @@ fn longer(case: &Case<'_>, limit: Length) -> bool {
     case.part.and_then(|part| part.length).is_some_and(|length| length > limit)
 }
 
-/// The mass of a piece; where its shape is not known, of a solid bar that is longer by what a head
-/// holds, or three times as long for a bow or an eye: more than the piece can weigh.
+/// The mass of a piece; where its shape is not known, of a solid bar that is longer by what a head, a hook or
+/// the flats of a nut hold, or three times as long for a bow or an eye: more than the piece can weigh. Where
+/// nobody says the length, a bolt is taken as short, and a bar, which seldom is, as ten diameters long.
 fn mass(case: &Case<'_>) -> Option<Mass> {
     let part = case.part?;
     part.mass.or_else(|| {
         let diameter = part.thread?.diameter();
-        let length = part.length.unwrap_or(diameter + diameter);
+        let is_bar = part.kind.is_rod() || part.kind == Kind::DoubleEndStud;
+        let length = part.length.unwrap_or(if is_bar { 10.0 * diameter } else { 2.0 * diameter });
         let bar = match part.kind.form() {
             // A cylinder head of 1.5 d, or a hexagon of 1.6 d, on the shank.
             Form::Bolt if part.kind.goes_into_a_tapped_hole() => length + 2.3 * diameter,
             Form::Bolt if part.kind != Kind::EyeBolt => length + 1.9 * diameter,
+            // The hook of an anchor: six diameters.
+            Form::Bar if part.kind == Kind::BentAnchor => length + 6.0 * diameter,
+            Form::Bar if is_bar => length,
+            // A hexagon of 1.6 d around its hole is 1.4 d² across, and no thin nut is higher than 0.7 d.
+            Form::Nut if part.kind == Kind::ThinNut => 1.3 * diameter,
             // A disc three diameters wide and a fifth of one thick.
             Form::Washer | Form::Ring => 1.8 * diameter,
             _ => 3.0 * length,

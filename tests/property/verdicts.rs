@@ -403,3 +403,29 @@ fn calculators_bar_what_an_order_bars() {
         assert!(barred || report.verdict == Some(Verdict::RuledOut), "{address}: {}", report.headline);
     }
 }
+
+/// What a piece of unknown shape can weigh at most decides whether the plater is asked: a bar no more than its
+/// length, and where nobody says the length, no less than one that is said.
+#[test]
+fn what_cannot_be_heavy_is_not_weighed() {
+    let asks = |text: &str| {
+        let line =
+            order::read(&order::reading::read(text).draft).unwrap_or_else(|why| panic!("{text}: {why}"));
+        let judgement = order::judge(&line);
+        let judged = &judgement.processes[kettle_barrel::process::Process::Mechanical as usize];
+        judged.ruling(kettle_barrel::rule::Key::Heavy).is_some_and(|ruling| ruling.mark == Mark::Condition)
+    };
+    for (text, heavy) in [
+        // 158 g and 254 g at most; 1 lb is the limit.
+        ("M16 x 100 double end stud, 8.8, C3", false),
+        ("3/4-10 x 4 double end stud, B7, C3", false),
+        ("M20 x 300 double end stud, 8.8, C3", true),
+        ("M36 thin nut, class 04, C3", false),
+        ("M12 L-anchor, 4.6, C3", false),
+        ("M20 L-anchor, 4.6, C3", true),
+        ("M20 x 500 L-anchor, 4.6, C3", true),
+        ("M24 anchor bolts, 4.6, C3", true),
+    ] {
+        assert_eq!(asks(text), heavy, "{text}");
+    }
+}
