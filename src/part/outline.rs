@@ -276,16 +276,19 @@ mod tests {
     use super::*;
     use crate::part::{Kind, Profile, standard};
 
+    /// A size that stands at the picture, in millimetres.
+    fn size(outline: &Outline, symbol: &str) -> f64 {
+        let found = outline.sizes.iter().find(|size| size.symbol == symbol);
+        found.unwrap_or_else(|| panic!("{symbol}")).length.mm()
+    }
+
     /// A bar of 12 mm bent round 60 mm: by hand, from the sizes that stand at its picture.
     #[test]
     fn a_bow_is_drawn_with_its_legs_where_they_are() {
         let profile = Profile::metric(Length::from_mm(12.0), Length::from_mm(1.75));
         let shape = standard(Kind::UBolt, profile, Some(Length::from_mm(109.0))).unwrap();
         let outline = shape.outline().unwrap();
-        let size = |symbol: &str| {
-            let found = outline.sizes.iter().find(|size| size.symbol == symbol);
-            found.unwrap_or_else(|| panic!("{symbol}")).length.mm()
-        };
+        let size = |symbol| size(&outline, symbol);
         let (d, w, l, b) = (12.0, size("w"), size("l"), size("b"));
         assert!((size("w + 2 d") - (w + 2.0 * d)).abs() < 1e-9);
         let surfaces: Vec<Surface> = outline.bodies.iter().map(|body| body.surface).collect();
@@ -310,10 +313,7 @@ mod tests {
         let profile = Profile::metric(Length::from_mm(3.5), Length::from_mm(0.7));
         let shape = standard(Kind::DrywallScrew, profile, Some(Length::from_mm(35.0))).unwrap();
         let outline = shape.outline().unwrap();
-        let size = |symbol: &str| {
-            let found = outline.sizes.iter().find(|size| size.symbol == symbol);
-            found.unwrap_or_else(|| panic!("{symbol}")).length.mm()
-        };
+        let size = |symbol| size(&outline, symbol);
         let [cone, thread, point] = outline.bodies[..] else { panic!("{:?}", outline.bodies) };
         assert_eq!(cone.along.0, 0.0);
         assert!((cone.along.1 - (cone.across.0 - cone.across.1) / 2.0).abs() < 1e-9, "{cone:?}");

@@ -85,7 +85,6 @@ const OF_A_FIRM: &[&str] = &[
     "allee",
     "platz",
     "purchasing",
-    "king",
 ];
 /// Behind a word that is written as a name, or in front of the number of a house.
 const STREETS: &[&str] = &[
@@ -122,10 +121,15 @@ pub(super) fn settle(line: &mut Line, text: &str) {
         let before =
             text.get(..first.start).and_then(|text| text.rsplit(is_comma).next()).unwrap_or_default();
         let behind = text.get(last.end..).and_then(|text| text.split(is_comma).next()).unwrap_or_default();
+        let next = behind;
         let (mut before, behind) =
             (words(before.rsplit(' ').take(MOST_BEFORE)), words(behind.split(' ').take(4)));
         before.reverse();
-        let streets = is_address(&item.text, &before, &behind);
+        // The number of a house stands right behind its street: `inland access road 20 years` has none.
+        let mut next = next.split(' ').filter(|word| !word.is_empty());
+        let has_number = next.next().is_some_and(|word| STREETS.contains(&lower(word).as_str()))
+            && next.next().is_some_and(|word| word.bytes().all(|byte| byte.is_ascii_digit()));
+        let streets = is_address(&item.text, &before, &behind, has_number);
         let Some(taken) = streets else { continue };
         line.not(at, NO_PLACE);
         // `Industrial Park Rd`: nor are those the name of a part.
@@ -144,15 +148,23 @@ pub(super) fn settle(line: &mut Line, text: &str) {
 /// The most words between what says that an address follows and the word for a place in it.
 const MOST_BEFORE: usize = 8;
 
-/// Words without the marks around them.
+/// Words without the marks around them, and without those that mean nothing: they part no name.
 fn words<'a>(text: impl Iterator<Item = &'a str>) -> Vec<&'a str> {
     text.map(|word| word.trim_matches(|c: char| !c.is_alphanumeric()))
-        .filter(|word| !word.is_empty())
+        .filter(|word| !word.is_empty() && !means_nothing(word))
         .collect()
 }
 
+/// Whether a word is none of an address, nor written as a name, and nobody knows it.
+fn means_nothing(word: &str) -> bool {
+    let is_listed = || {
+        [TO, FIRMS, OF_A_FIRM, STREETS].concat().iter().any(|phrase| phrase.split(' ').any(|it| it == word))
+    };
+    word.chars().all(char::is_lowercase) && !lexicon::knows(word) && !is_listed()
+}
+
 /// Whether a word for a place stands in an address or a name, and how many words behind it may be of that.
-fn is_address(place: &str, before: &[&str], behind: &[&str]) -> Option<usize> {
+fn is_address(place: &str, before: &[&str], behind: &[&str], has_number: bool) -> Option<usize> {
     let spoken = format!(" {} ", lower(&before.join(" ")));
     let says = |phrases: &[&str]| phrases.iter().any(|phrase| spoken.contains(&format!(" {phrase} ")));
     if says(TO) || is_name(place) && says(FIRMS) {
@@ -161,10 +173,7 @@ fn is_address(place: &str, before: &[&str], behind: &[&str]) -> Option<usize> {
     let follows =
         |at: usize, words: &[&str]| behind.get(at).is_some_and(|word| words.contains(&lower(word).as_str()));
     let is_name_at = |at: usize| behind.get(at).is_some_and(|word| is_name(word));
-    let is_number_at =
-        |at: usize| behind.get(at).is_some_and(|word| word.bytes().all(|byte| byte.is_ascii_digit()));
-    let is_street =
-        follows(0, STREETS) && (is_name(place) && is_name_at(0) || is_number_at(1) && !is_name_at(0));
+    let is_street = follows(0, STREETS) && is_name(place) && is_name_at(0) || has_number && !is_name_at(0);
     let lowered = lower(place);
     let begins = is_name(place)
         && BEGIN_NAMES.contains(&lowered.as_str())

@@ -34,7 +34,9 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
         .filter_map(|piece| {
             let next =
                 (0..line.items.len()).find(|at| start(*at).is_some_and(|start| start >= piece.span.end))?;
-            text.get(piece.span.end..start(next)?)?.chars().all(|c| c == ' ').then_some(next)
+            // Words that nobody knows may stand between, as they may anywhere.
+            let is_near = |c: char| c == ' ' || c.is_alphabetic();
+            text.get(piece.span.end..start(next)?)?.chars().all(is_near).then_some(next)
         })
         .collect();
     for at in beside {

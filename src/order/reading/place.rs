@@ -4,7 +4,7 @@ use std::cmp::Ordering;
 use std::ops::Range;
 
 use super::coat::is_hot_dip;
-use super::items::Line;
+use super::items::{Item, Line};
 use super::lexicon::{self, HARSHER, IN_SERVICE, NO_LIFE, NOT_IN_AIR, OUTDOORS};
 use super::what::What;
 use super::{Became, distance};
@@ -211,6 +211,11 @@ fn may_be_harsher(line: &Line, at: usize, text: &str, unknown: &[Range<usize>]) 
     let is_known = line.items.iter().any(|item| item.what == What::Not(HARSHER.into()) && item.is_free());
     if harshest <= Category::C4 && is_known {
         return true;
+    }
+    // A place of a single category is told by its name, whatever stands beside it: `indoor sports hall`.
+    let is_single = |item: &Item| matches!(&item.what, What::Place(categories) if categories.len() == 1);
+    if line.items.iter().any(is_single) {
+        return false;
     }
     let Some(item) =
         line.items.get(at).filter(|item| harshest <= Category::C3 && item.rule != distance::RULE)
