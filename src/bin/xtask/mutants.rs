@@ -13,7 +13,7 @@ mod tests;
 mod tree;
 mod trial;
 
-use std::collections::{HashMap, HashSet};
+use std::collections::HashSet;
 use std::path::Path;
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
@@ -40,7 +40,7 @@ pub struct Options {
     /// Only what the last run did not catch, with the tests of now
     #[arg(long)]
     only_survivors: bool,
-    /// Only what the last run did not come to
+    /// Only what the last run did not come to, and what the code has had since
     #[arg(long)]
     go_on: bool,
     /// Only one of so many mutants, for a first look
@@ -74,7 +74,11 @@ pub fn mutants(options: &Options) -> Done {
         return step("the sample of mutants", || sample::sample(options.jobs));
     }
     let again = options.only_survivors || options.go_on;
-    let plan = if again { kept_plan(&last)? } else { step("list the mutants", || chosen(options))? };
+    let plan = if options.only_survivors {
+        kept_plan(&last)?
+    } else {
+        step("list the mutants", || chosen(options))?
+    };
     let files = plan.files.keys().cloned().collect::<Vec<_>>();
     let tree = step("copy the project", || Tree::copy(&MADE, files.into_iter()))?;
 
@@ -100,7 +104,7 @@ pub fn mutants(options: &Options) -> Done {
         rendered: &rendered,
         tests: &tests,
         slowest: Duration::from_secs_f64(options.slowest),
-        caught: Mutex::new(HashMap::new()),
+        caught: Mutex::new(results.catches()),
     };
     step("try each mutant", || tried(&trials, options.jobs, &numbers, &plan, &mut results, &kept))?;
     results.print();
@@ -235,15 +239,13 @@ fn tried(
     let stride = (all / 3 + 1..).find(|stride| coprime(*stride, all)).unwrap_or(1);
     workers(jobs, all, |turn| {
         let Some(&number) = numbers.get(turn * stride % all) else { return Ok(()) };
-        let outcome = trials.run(u32::try_from(number)?)?;
-        let mutant = rendered_mutant(trials.rendered, plan, number);
+        let Some(mutant) = rendered_mutant(trials.rendered, plan, number) else { return Ok(()) };
+        let outcome = trials.run(u32::try_from(number)?, &mutant.file)?;
         let mut state = state.lock().map_err(|_| "a worker broke off")?;
         let (results, done, caught) = &mut *state;
         *done += 1;
         *caught += usize::from(matches!(outcome, Outcome::Caught(_) | Outcome::BrokeOff(_)));
-        if let Some(mutant) = mutant {
-            results.0.insert(mutant.clone(), outcome);
-        }
+        results.0.insert(mutant.clone(), outcome);
         if done.is_multiple_of(200) || *done == all {
             println!("{done} of {all}: {caught} caught, {:.0} s", start.elapsed().as_secs_f64());
             results.write(kept)?;

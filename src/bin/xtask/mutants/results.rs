@@ -1,6 +1,6 @@
 //! What came of each mutant, kept in a file and told by room.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
 use std::path::Path;
 
 use super::list::ROOMS;
@@ -31,6 +31,19 @@ impl Results {
     pub fn write(&self, path: &Path) -> Done {
         let rows = self.0.iter().map(|(mutant, outcome)| written(mutant, outcome));
         write(path, format!("{HEAD}\n{}", rows.collect::<String>()))
+    }
+
+    /// How many of each file each test has caught, and of all of them (no file).
+    pub fn catches(&self) -> HashMap<(String, String), u32> {
+        let mut counts = HashMap::new();
+        for (mutant, outcome) in &self.0 {
+            if let Outcome::Caught(by) = outcome {
+                for file in ["", mutant.file.as_str()] {
+                    *counts.entry((file.to_owned(), by.clone())).or_default() += 1;
+                }
+            }
+        }
+        counts
     }
 
     /// The share caught, room by room and in all.

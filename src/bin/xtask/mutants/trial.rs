@@ -46,70 +46,79 @@ pub struct Trials<'a> {
     pub tests: &'a [Test],
     /// Slower ones are left out.
     pub slowest: Duration,
-    /// How many mutants each test has caught.
-    pub caught: Mutex<HashMap<usize, u32>>,
+    /// How many mutants of each file each test has caught, and of all of them (no file).
+    pub caught: Mutex<HashMap<(String, String), u32>>,
 }
 
 impl Trials<'_> {
     /// Puts one mutant to the tests.
-    pub fn run(&self, number: u32) -> Done<Outcome> {
+    pub fn run(&self, number: u32, file: &str) -> Done<Outcome> {
         let place = usize::try_from(number).ok().and_then(|index| self.rendered.first.get(index));
         let Some(place) = place else { return Ok(Outcome::NotReached) };
-        let mut reaching: Vec<(usize, &Test)> =
-            self.tests.iter().enumerate().filter(|(_, test)| test.touched.contains(place)).collect();
+        let mut reaching: Vec<&Test> =
+            self.tests.iter().filter(|test| test.touched.contains(place)).collect();
         if reaching.is_empty() {
             return Ok(Outcome::NotReached);
         }
-        reaching.retain(|(_, test)| test.time <= self.slowest);
+        reaching.retain(|test| test.time <= self.slowest);
         {
             let caught = self.caught.lock().map_err(|_| "a worker broke off")?;
-            let worth = |index: usize, test: &Test| {
-                let caught = f64::from(caught.get(&index).copied().unwrap_or(0) + 1);
+            let count = |file: &str, path: &str| {
+                f64::from(caught.get(&(file.to_owned(), path.to_owned())).copied().unwrap_or(0))
+            };
+            // What has caught others of its file is likeliest to catch this one.
+            let worth = |test: &Test| {
+                let path = test.path();
+                let caught = 1.0 + count("", &path) / 10.0 + count(file, &path) * 10.0;
                 caught / (test.time.as_secs_f64() + 0.005)
             };
-            reaching.sort_by(|a, b| worth(b.0, b.1).total_cmp(&worth(a.0, a.1)));
+            reaching.sort_by(|a, b| worth(b).total_cmp(&worth(a)));
         }
-        let mut waiting: Vec<(&Binary, Vec<(usize, &Test)>)> = Vec::new();
-        for (index, test) in reaching {
+        let mut waiting: Vec<(&Binary, Vec<&Test>)> = Vec::new();
+        for test in reaching {
             let place = waiting.iter().position(|(binary, _)| binary.path == test.binary.path);
             let place = place.unwrap_or_else(|| {
                 waiting.push((&test.binary, Vec::new()));
                 waiting.len() - 1
             });
             let Some((_, batch)) = waiting.get_mut(place) else { continue };
-            batch.push((index, test));
-            if batch.iter().map(|(_, test)| test.time).sum::<Duration>() >= BATCH {
+            batch.push(test);
+            if batch.iter().map(|test| test.time).sum::<Duration>() >= BATCH {
                 let (binary, batch) = waiting.swap_remove(place);
-                if let Some(outcome) = self.batch(number, binary, &batch)? {
+                if let Some(outcome) = self.batch(number, file, binary, &batch)? {
                     return Ok(outcome);
                 }
             }
         }
         for (binary, batch) in waiting {
-            if let Some(outcome) = self.batch(number, binary, &batch)? {
+            if let Some(outcome) = self.batch(number, file, binary, &batch)? {
                 return Ok(outcome);
             }
         }
         Ok(Outcome::Survived)
     }
 
-    fn batch(&self, number: u32, binary: &Binary, batch: &[(usize, &Test)]) -> Done<Option<Outcome>> {
-        let names: Vec<&str> = batch.iter().map(|(_, test)| test.name.as_str()).collect();
-        let time: Duration = batch.iter().map(|(_, test)| test.time).sum();
+    fn batch(&self, number: u32, file: &str, binary: &Binary, batch: &[&Test]) -> Done<Option<Outcome>> {
+        let names: Vec<&str> = batch.iter().map(|test| test.name.as_str()).collect();
+        let time: Duration = batch.iter().map(|test| test.time).sum();
         let run = Run { binary, names: &names, limit: time * 3 + Duration::from_secs(1) };
         let output = run.with(self.tree.folder(), "KETTLE_BARREL_MUTANT", &number.to_string())?;
         if output.status.success() {
             return Ok(None);
         }
         let failed = failed(&output);
-        let failed: Vec<_> = batch.iter().filter(|(_, test)| failed.contains(&test.name)).collect();
+        let failed: Vec<_> = batch.iter().filter(|test| failed.contains(&test.name)).collect();
         let mut caught = self.caught.lock().map_err(|_| "a worker broke off")?;
-        failed.iter().for_each(|(index, _)| *caught.entry(*index).or_default() += 1);
+        for test in &failed {
+            for of in ["", file] {
+                *caught.entry((of.to_owned(), test.path())).or_default() += 1;
+            }
+        }
         // The quickest is kept, for the sample.
-        let quickest = failed.iter().min_by_key(|(_, test)| test.time);
+        let quickest = failed.iter().min_by_key(|test| test.time);
         Ok(Some(quickest.map_or_else(
-            || Outcome::BrokeOff(batch.first().map(|(_, test)| test.path()).unwrap_or_default()),
-            |(_, test)| Outcome::Caught(test.path()),
+            || Outcome::BrokeOff(batch.first().map(|test| test.path()).unwrap_or_default()),
+            |test| Outcome::Caught(test.path()),
         )))
     }
 }
