@@ -55,6 +55,10 @@ pub struct Options {
     /// Tests that take longer, in seconds, are left out
     #[arg(long, default_value_t = 2.0)]
     slowest: f64,
+    /// So many seconds of tests at most are put to a mutant, the likeliest first: for a first look, before
+    /// the survivors are tried with all of them
+    #[arg(long, default_value_t = 1000.0)]
+    patience: f64,
 }
 
 /// Apart from the project's own build, so that one may go on working meanwhile.
@@ -104,6 +108,7 @@ pub fn mutants(options: &Options) -> Done {
         rendered: &rendered,
         tests: &tests,
         slowest: Duration::from_secs_f64(options.slowest),
+        patience: Duration::from_secs_f64(options.patience),
         caught: Mutex::new(results.catches()),
     };
     step("try each mutant", || tried(&trials, options.jobs, &numbers, &plan, &mut results, &kept))?;

@@ -10,8 +10,10 @@ use super::tests::{Run, Test};
 use super::tree::{Binary, Tree};
 use crate::xtask::run::Done;
 
-/// So much of tests is run in one process before one looks whether any failed.
-const BATCH: Duration = Duration::from_millis(400);
+/// So much of tests is run in the first process before one looks whether any failed; then ever more, for
+/// what the likeliest tests have not caught is rarely caught by the next.
+const FIRST_BATCH: Duration = Duration::from_millis(60);
+const LAST_BATCH: Duration = Duration::from_millis(960);
 
 /// What came of a mutant.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -46,6 +48,8 @@ pub struct Trials<'a> {
     pub tests: &'a [Test],
     /// Slower ones are left out.
     pub slowest: Duration,
+    /// So much of tests is tried before a mutant counts as not caught.
+    pub patience: Duration,
     /// How many mutants of each file each test has caught, and of all of them (no file).
     pub caught: Mutex<HashMap<(String, String), u32>>,
 }
@@ -75,7 +79,12 @@ impl Trials<'_> {
             reaching.sort_by(|a, b| worth(b).total_cmp(&worth(a)));
         }
         let mut waiting: Vec<(&Binary, Vec<&Test>)> = Vec::new();
+        let (mut spent, mut size) = (Duration::ZERO, FIRST_BATCH);
         for test in reaching {
+            spent += test.time;
+            if spent > self.patience {
+                break;
+            }
             let place = waiting.iter().position(|(binary, _)| binary.path == test.binary.path);
             let place = place.unwrap_or_else(|| {
                 waiting.push((&test.binary, Vec::new()));
@@ -83,7 +92,8 @@ impl Trials<'_> {
             });
             let Some((_, batch)) = waiting.get_mut(place) else { continue };
             batch.push(test);
-            if batch.iter().map(|test| test.time).sum::<Duration>() >= BATCH {
+            if batch.iter().map(|test| test.time).sum::<Duration>() >= size {
+                size = LAST_BATCH.min(size * 2);
                 let (binary, batch) = waiting.swap_remove(place);
                 if let Some(outcome) = self.batch(number, file, binary, &batch)? {
                     return Ok(outcome);
