@@ -135,6 +135,10 @@ use std::fmt;
 use crate::quantity::Shown;
 use crate::source::Source;
 
+mod kept;
+
+pub use kept::Kept;
+
 /// Why there is no number: better none than a wrong one.
 ///
 /// It is boxed: it is rare, and whatever may be refused would have to keep room for it.

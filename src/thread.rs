@@ -30,7 +30,11 @@ pub use designation::{Designation, Unreadable};
 
 /// A thread of ISO 261 from M3 to M64, or of the unified series UNC, UNF, UNEF and 8UN from #4 to 4 in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub struct Thread(Kind);
+pub struct Thread {
+    kind: Kind,
+    /// Its place in [`Thread::all`]: what is kept of every thread is found by it.
+    place: u16,
+}
 
 /// Whole numbers, so that two threads are equal exactly when they are the same thread.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -43,21 +47,30 @@ impl Thread {
     /// Every thread known: metric from the smallest, then the unified series one by one.
     pub fn all() -> impl Iterator<Item = Self> {
         let metric = iso_261::SIZES.iter().flat_map(|size| {
-            size.pitches_um.iter().enumerate().map(move |(at, &pitch_um)| {
-                Self(Kind::Metric { diameter_mm: size.diameter_mm, pitch_um, coarse: at == 0 })
+            size.pitches_um.iter().enumerate().map(move |(at, &pitch_um)| Kind::Metric {
+                diameter_mm: size.diameter_mm,
+                pitch_um,
+                coarse: at == 0,
             })
         });
         let unified = Series::ALL.into_iter().flat_map(|series| {
-            series.sizes().iter().map(move |size| {
-                Self(Kind::Unified { series, diameter: size.diameter, per_two_inches: size.per_two_inches })
+            series.sizes().iter().map(move |size| Kind::Unified {
+                series,
+                diameter: size.diameter,
+                per_two_inches: size.per_two_inches,
             })
         });
-        metric.chain(unified)
+        metric.chain(unified).zip(0..).map(|(kind, place)| Self { kind, place })
+    }
+
+    /// Its place among [`Thread::all`].
+    pub fn place(self) -> usize {
+        usize::from(self.place)
     }
 
     /// The metric thread of this diameter in mm: coarse, or of the pitch in µm if one is given.
     pub fn metric(diameter_mm: u16, pitch_um: Option<u16>) -> Option<Self> {
-        Self::all().find(|thread| match thread.0 {
+        Self::all().find(|thread| match thread.kind {
             Kind::Metric { diameter_mm: mm, pitch_um: um, coarse } => {
                 mm == diameter_mm && pitch_um.map_or(coarse, |pitch| pitch == um)
             }
@@ -76,13 +89,15 @@ impl Thread {
     }
 
     fn of_diameter(series: Series, diameter: Diameter) -> Option<Self> {
-        let size = series.sizes().iter().find(|size| size.diameter == diameter)?;
-        Some(Self(Kind::Unified { series, diameter, per_two_inches: size.per_two_inches }))
+        Self::all().find(|thread| match thread.kind {
+            Kind::Unified { series: of, diameter: size, .. } => of == series && size == diameter,
+            Kind::Metric { .. } => false,
+        })
     }
 
     /// The coarse thread of its diameter, metric or UNC.
     pub fn coarse(self) -> Option<Self> {
-        match self.0 {
+        match self.kind {
             Kind::Metric { diameter_mm, .. } => Self::metric(diameter_mm, None),
             Kind::Unified { diameter, .. } => Self::of_diameter(Series::Unc, diameter),
         }
@@ -90,7 +105,7 @@ impl Thread {
 
     /// Nominal major diameter.
     pub fn diameter(self) -> Length {
-        match self.0 {
+        match self.kind {
             Kind::Metric { diameter_mm, .. } => Length::from_mm(f64::from(diameter_mm)),
             Kind::Unified { diameter, .. } => Length::from_inch(diameter.inch()),
         }
@@ -98,7 +113,7 @@ impl Thread {
 
     /// Pitch.
     pub fn pitch(self) -> Length {
-        match self.0 {
+        match self.kind {
             Kind::Metric { pitch_um, .. } => Length::from_mm(f64::from(pitch_um) / 1000.0),
             Kind::Unified { per_two_inches, .. } => Length::from_inch(2.0 / f64::from(per_two_inches)),
         }
@@ -122,12 +137,12 @@ impl Thread {
 
     /// Whether it is an ISO metric thread.
     pub fn is_metric(self) -> bool {
-        matches!(self.0, Kind::Metric { .. })
+        matches!(self.kind, Kind::Metric { .. })
     }
 
     /// Whether it is the coarse thread of its diameter: metric coarse, or UNC.
     pub fn is_coarse(self) -> bool {
-        match self.0 {
+        match self.kind {
             Kind::Metric { coarse, .. } => coarse,
             Kind::Unified { series, .. } => series == Series::Unc,
         }
@@ -135,7 +150,7 @@ impl Thread {
 
     /// Threads per inch of a unified thread.
     pub fn threads_per_inch(self) -> Option<f64> {
-        match self.0 {
+        match self.kind {
             Kind::Metric { .. } => None,
             Kind::Unified { per_two_inches, .. } => Some(f64::from(per_two_inches) / 2.0),
         }
@@ -143,7 +158,7 @@ impl Thread {
 
     /// The series of a unified thread.
     pub fn series(self) -> Option<Series> {
-        match self.0 {
+        match self.kind {
             Kind::Metric { .. } => None,
             Kind::Unified { series, .. } => Some(series),
         }
@@ -152,7 +167,7 @@ impl Thread {
     /// Diameter in sixteenths of an inch and threads in two inches, the keys of the inch tables; `None`
     /// of a metric thread and of the small ones that go by a number.
     pub fn inch_key(self) -> Option<(u16, u16)> {
-        match self.0 {
+        match self.kind {
             Kind::Unified { diameter: Diameter::Sixteenths(sixteenths), per_two_inches, .. } => {
                 Some((sixteenths, per_two_inches))
             }
@@ -162,7 +177,7 @@ impl Thread {
 
     /// Its number, where a small unified thread goes by one.
     pub fn number(self) -> Option<u8> {
-        match self.0 {
+        match self.kind {
             Kind::Unified { diameter: Diameter::Number(number), .. } => Some(number),
             _ => None,
         }
@@ -170,7 +185,7 @@ impl Thread {
 
     /// Diameter in mm of a metric thread, and whether it is coarse: the keys of the metric tables.
     pub fn metric_key(self) -> Option<(u16, bool)> {
-        match self.0 {
+        match self.kind {
             Kind::Metric { diameter_mm, coarse, .. } => Some((diameter_mm, coarse)),
             Kind::Unified { .. } => None,
         }
@@ -178,7 +193,7 @@ impl Thread {
 
     /// Whether tables of inch loads count it as coarse: UNC and 8UN, not UNF and finer.
     pub fn has_coarse_loads(self) -> bool {
-        match self.0 {
+        match self.kind {
             Kind::Metric { coarse, .. } => coarse,
             Kind::Unified { series, .. } => matches!(series, Series::Unc | Series::Un8),
         }
@@ -188,7 +203,7 @@ impl Thread {
     pub fn stress_area(self) -> Area {
         let (d, p) = (self.diameter().mm(), self.pitch().mm());
         // ((d2 + d3) / 2)² of ISO 898-1 with d3 = d1 − H/6, and (d − 0.9743/n)² of ASME B1.1.
-        let mean = match self.0 {
+        let mean = match self.kind {
             Kind::Metric { .. } => d - (PITCH_DIAMETER + ROOT_DIAMETER) / 2.0 * p,
             Kind::Unified { .. } => d - 0.9743 * p,
         };
@@ -197,7 +212,7 @@ impl Thread {
 
     /// Where the formula of [`Thread::stress_area`] is published.
     pub fn stress_area_source(self) -> Source {
-        match self.0 {
+        match self.kind {
             Kind::Metric { .. } => document::ISO_898_1.read("9.1.6, As,nom"),
             Kind::Unified { .. } => document::ASME_B1_1.read("Appendix B, tensile stress area"),
         }
@@ -205,7 +220,7 @@ impl Thread {
 
     /// Where its basic profile and its pitch come from.
     pub fn source(self) -> Source {
-        match self.0 {
+        match self.kind {
             Kind::Metric { .. } => iso_261::SOURCE,
             Kind::Unified { .. } => asme_b1_1::SIZES_SOURCE,
         }
@@ -218,7 +233,7 @@ impl Thread {
     }
 
     fn basic(self, pitches_off: f64) -> Length {
-        match self.0 {
+        match self.kind {
             Kind::Metric { diameter_mm, pitch_um, .. } => {
                 let um = f64::from(diameter_mm) * 1000.0 - pitches_off * f64::from(pitch_um);
                 // The cast cuts off; it takes no call, and every order asks a dozen times.
@@ -246,7 +261,7 @@ pub const H: f64 = 0.866_025_403_784_438_6;
 impl fmt::Display for Thread {
     /// `M16`, `M16x1.5`, `5/8-11 UNC`, `1-1/8-8 UN`, `#8-32 UNC`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.0 {
+        match self.kind {
             Kind::Metric { diameter_mm, coarse: true, .. } => write!(f, "M{diameter_mm}"),
             Kind::Metric { diameter_mm, pitch_um, .. } => {
                 write!(f, "M{diameter_mm}x{}", f64::from(pitch_um) / 1000.0)
@@ -293,6 +308,18 @@ mod tests {
         assert_eq!(shown(Thread::unified(Series::Un8, 18)), "1-1/8-8 UN");
         assert_eq!(shown(Thread::unified(Series::Unc, 36)), "2-1/4-4.5 UNC");
         assert_eq!(shown(Thread::numbered(Series::Unf, 10)), "#10-32 UNF");
+    }
+
+    #[test]
+    fn a_thread_stands_at_its_place_however_it_is_found() {
+        for (place, thread) in Thread::all().enumerate() {
+            assert_eq!(thread.place(), place);
+            let found = match thread.kind {
+                Kind::Metric { diameter_mm, pitch_um, .. } => Thread::metric(diameter_mm, Some(pitch_um)),
+                Kind::Unified { series, diameter, .. } => Thread::of_diameter(series, diameter),
+            };
+            assert_eq!(found, Some(thread));
+        }
     }
 
     #[test]

@@ -38,7 +38,7 @@ pub struct Judgement {
     pub processes: [Judged; 3],
     /// The place of the nut among the parts, and the nut that stands there where it is not tapped over.
     plain_nut: Option<Box<(usize, Item)>>,
-    search: Option<Box<Search>>,
+    search: Option<Search>,
 }
 
 /// One part of the order.
@@ -89,7 +89,7 @@ const ONE_HOUR: Time = Time::from_hour(1.0);
 pub fn judge(line: &OrderLine) -> Judgement {
     let ((items, plain_nut), search) = (items(line), search(line));
     let facts =
-        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_deref() };
+        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_ref() };
     // One after the other where they stand: what is judged is large, and a map would move it.
     let [hot_dip, mechanical, electroplated] = Process::ALL;
     let processes =
@@ -101,7 +101,7 @@ pub fn judge(line: &OrderLine) -> Judgement {
 pub(super) fn verdict(line: &OrderLine, process: Process) -> Verdict {
     let ((items, plain_nut), search) = (items(line), search(line));
     let facts =
-        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_deref() };
+        Facts { items: &items, plain_nut: plain_nut.as_deref(), site: site(line), search: search.as_ref() };
     facts.judge(line, process).verdict()
 }
 
@@ -128,9 +128,9 @@ fn site(line: &OrderLine) -> Site {
 }
 
 /// The search for the threads of the order, for what has a mate.
-fn search(line: &OrderLine) -> Option<Box<Search>> {
+fn search(line: &OrderLine) -> Option<Search> {
     let ordered = ordered(line).filter(|_| line.part.has_mate())?;
-    Some(Box::new(Search::new(ordered)))
+    Some(Search::new(ordered))
 }
 
 impl Facts<'_> {
@@ -170,7 +170,7 @@ impl Facts<'_> {
     fn with(&self, line: &OrderLine, process: Process, offer: Option<Offer>) -> Judged {
         let fit = self.search.zip(offer.as_ref()).map(|(search, offer)| {
             by_table_2(line, search, offer).unwrap_or_else(|| {
-                search.narrowest(process, offer.min, offer.max, ways(line, process, offer.min, offer.choice))
+                search.narrowest(process, offer.min, offer.max, ways(line, process, offer.choice)(offer.min))
             })
         });
         let in_force = in_force(line, process, offer.as_ref());
@@ -239,7 +239,7 @@ impl Judgement {
             items: &self.items,
             plain_nut: self.plain_nut.as_deref(),
             site: site(line),
-            search: self.search.as_deref(),
+            search: self.search.as_ref(),
         };
         facts.judge(line, process).verdict()
     }

@@ -1,5 +1,7 @@
 //! The coat a process would give an order line, and by which standard.
 
+use std::sync::OnceLock;
+
 use super::threads::{is_astm, is_metric, is_spun, ways};
 use super::{Asked, OrderLine};
 use crate::coat::{CoatClass, Process, class};
@@ -8,9 +10,11 @@ use crate::quantity::Length;
 use crate::rule::{Choice, Offer};
 use crate::site::life::thickness_needed;
 use crate::site::{Categories, Category};
-use crate::source::{Source, document};
+use crate::source::{Document, Source, document};
 use crate::steel::{Grade, structural};
-use crate::table::{astm_b695, astm_f1941, astm_f2329, hotdip_process, iso_1461, iso_4042, iso_10684};
+use crate::table::{
+    astm_b633, astm_b695, astm_f1941, astm_f2329, hotdip_process, iso_1461, iso_4042, iso_10684,
+};
 use crate::thread::Thread;
 use crate::thread::pair::{Search, Ways};
 
@@ -33,12 +37,12 @@ pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Opt
         // The class that the product standard lists stands wherever nobody says another.
         Some(Asked::Document(_)) if process == Process::Mechanical && is_structural(line) => {}
         Some(Asked::Document(document)) => {
-            let classes = class::of(document);
             return match process {
                 Process::HotDip => {
-                    Some(wiped(line, of_class(hot_dip_class_of(line, classes)?, Choice::Asked)?))
+                    let class = hot_dip_class_of(line, class::of(document))?;
+                    Some(wiped(line, of_class(class, Choice::Asked)?))
                 }
-                _ => graded(line, search, process, classes),
+                _ => graded(line, search, process, document),
             };
         }
         Some(Asked::Process(_) | Asked::Other(_)) | None => {}
@@ -48,9 +52,9 @@ pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Opt
         Process::Mechanical if is_structural(line) => {
             of_class(class_named(astm_b695::CLASSES, STRUCTURAL_CLASS)?, Choice::OfStandard)
         }
-        Process::Mechanical => graded(line, search, process, astm_b695::CLASSES),
-        Process::Electroplated if is_metric(line) => graded(line, search, process, iso_4042::CLASSES),
-        Process::Electroplated => graded(line, search, process, astm_f1941::CLASSES),
+        Process::Mechanical => graded(line, search, process, &document::ASTM_B695),
+        Process::Electroplated if is_metric(line) => graded(line, search, process, &document::ISO_4042_1999),
+        Process::Electroplated => graded(line, search, process, &document::ASTM_F1941),
     }
 }
 
@@ -60,12 +64,10 @@ pub fn thinner(line: &OrderLine, offer: &Offer) -> Option<Offer> {
     if matches!(offer.choice, Choice::Asked | Choice::OfStandard) {
         return None;
     }
-    let is_thinner = |class: &&CoatClass| class.single.is_some_and(|limit| limit.thickness < offer.min);
-    let class = thin_to_thick(class::of(offer.class.document)).take_while(is_thinner).last()?;
+    let thin = rising(offer.class.document).iter().take_while(|thin| thin.min < offer.min).last()?;
     let place = line.place.map_or(Category::C3, |place| place.harshest);
     let least = usual(place, Process::Electroplated);
-    of_class(class, Choice::Thickest)
-        .filter(|thin| (line.years.is_some() && line.place.is_some()) || thin.min >= least)
+    ((line.years.is_some() && line.place.is_some()) || thin.min >= least).then_some(*thin)
 }
 
 /// The class of ASTM B695 that ASTM F3125 lists for mechanically coated A325, and so for its nuts and washers.
@@ -87,32 +89,15 @@ fn class_named(classes: &'static [CoatClass], name: &str) -> Option<&'static Coa
     classes.iter().find(|class| class.name == name)
 }
 
-/// A class with its thickness.
+/// A class with its thickness: the minimum, and the maximum to reckon with.
 fn of_class(class: &'static CoatClass, choice: Choice) -> Option<Offer> {
-    let Thickness { min, max } = thickness(class)?;
-    let max_source = match (class.average_max, class.process) {
-        (Some(limit), _) => class.source(&limit),
-        (None, Process::HotDip) => hotdip_process::SPUN_COAT.source,
-        (None, _) => HALF_AGAIN_SOURCE,
+    let min = class.single.as_ref()?.thickness;
+    let (max, max_source) = match (class.average_max, class.process) {
+        (Some(limit), _) => (limit.thickness, class.source(&limit)),
+        (None, Process::HotDip) => (hotdip_process::SPUN_COAT.value.1, hotdip_process::SPUN_COAT.source),
+        (None, _) => (min * HALF_AGAIN, HALF_AGAIN_SOURCE),
     };
     Some(Offer { class, min, max, max_source, choice })
-}
-
-/// The minimum thickness of a class, and the maximum to reckon with.
-#[derive(Clone, Copy)]
-struct Thickness {
-    min: Length,
-    max: Length,
-}
-
-fn thickness(class: &CoatClass) -> Option<Thickness> {
-    let min = class.single.as_ref()?.thickness;
-    let max = match (&class.average_max, class.process) {
-        (Some(limit), _) => limit.thickness,
-        (None, Process::HotDip) => hotdip_process::SPUN_COAT.value.1,
-        (None, _) => min * HALF_AGAIN,
-    };
-    Some(Thickness { min, max })
 }
 
 /// The offer with the thicker maximum of a part that is not spun.
@@ -151,12 +136,7 @@ fn hot_dip_class_of(line: &OrderLine, classes: &'static [CoatClass]) -> Option<&
 ///
 /// Electroplating is thin by nature: it is offered only as thick as the pair that was ordered takes;
 /// a thread without allowance is left the room of a thin plate by its maker.
-fn graded(
-    line: &OrderLine,
-    search: Option<&Search>,
-    process: Process,
-    classes: &'static [CoatClass],
-) -> Option<Offer> {
+fn graded(line: &OrderLine, search: Option<&Search>, process: Process, document: &Document) -> Option<Offer> {
     let place = line.place.unwrap_or_else(|| Categories::from(Category::C3));
     let (needed, chosen) = match line.years {
         Some(years) if line.place.is_some() => (thickness_needed(place.rates(), years), Choice::ForYears),
@@ -165,50 +145,57 @@ fn graded(
     let usual = chosen == Choice::ForPlace;
     // Where nobody wants years, the class is one that a published nut takes.
     let published = usual && search.is_some_and(Search::has_published_nut);
-    let ways = |min| match ways(line, process, min, chosen) {
+    let ways = ways(line, process, chosen);
+    let ways = |of: &Offer| match ways(of.min) {
         Ways::AnyNut if published => Ways::PublishedNut,
         ways => ways,
     };
-    let fits = |of: Thickness, ways: Ways| match search {
-        Some(search) => search.takes(process, (of.min, of.max), ways, usual) != Some(false),
+    let fits = |of: &Offer| match search {
+        Some(search) => search.takes(process, (of.min, of.max), ways(of), usual) != Some(false),
         // Where nobody says the thread, plate is no thicker than most of them take.
         None => process != Process::Electroplated || !line.part.has_mate() || of.min <= THICKEST_PLATE,
     };
-    let is_enough = |of: Thickness| of.min.um() >= needed.um() - 1e-9;
+    let is_enough = |of: &Offer| of.min.um() >= needed.um() - 1e-9;
+    let (thinnest, thicker) = rising(document).split_first()?;
     // Of what is taken at most, the thinnest stands in any case.
-    let keeps = |of: &Thickness| line.most.is_none_or(|most| of.max <= most);
-    let all = || {
-        let all = thin_to_thick(classes).filter_map(|class| Some((class, thickness(class)?)));
-        all.enumerate().take_while(move |(at, (_, of))| *at == 0 || keeps(of)).map(|(_, class)| class)
-    };
-    let mut rising = all();
-    let (mut class, mut thickest) = rising.next()?;
-    let mut made = ways(thickest.min);
-    // The thinnest stands even where it does not fit: the fit then says why.
-    let mut known_to_fit = true;
-    while !is_enough(thickest) {
-        let Some((next, thicker)) = rising.next() else { break };
-        let made_for_next = ways(thicker.min);
+    let thicker = || thicker.iter().take_while(|of| line.most.is_none_or(|most| of.max <= most));
+    // It stands even where it does not fit: the fit then says why.
+    let (mut thickest, mut known_to_fit) = (thinnest, true);
+    for next in thicker() {
         // What takes a coat takes a thinner one in the same ways, so a thicker one may answer for it.
-        if !known_to_fit && made_for_next != made && !fits(thickest, made) {
+        let answers = known_to_fit || ways(next) == ways(thickest);
+        if is_enough(thickest) || (!answers && !fits(thickest)) {
             break;
         }
-        (class, thickest, made, known_to_fit) = (next, thicker, made_for_next, false);
+        (thickest, known_to_fit) = (next, false);
     }
-    if known_to_fit || fits(thickest, made) {
-        return of_class(class, if is_enough(thickest) { chosen } else { Choice::Thickest });
+    if known_to_fit || fits(thickest) {
+        let choice = if is_enough(thickest) { chosen } else { Choice::Thickest };
+        return Some(Offer { choice, ..*thickest });
     }
     // The thickest up to the first that does not fit; the thinnest stands in any case.
-    let (thinnest, _) = all().next()?;
-    let last = all().skip(1).take_while(|(_, of)| fits(*of, ways(of.min))).last();
-    of_class(last.map_or(thinnest, |(class, _)| class), Choice::Thickest)
+    Some(*thicker().take_while(|of| fits(of)).last().unwrap_or(thinnest))
 }
 
+/// The coats of a document of classes by thickness, from the thinnest to the thickest; put in order once.
+fn rising(document: &Document) -> &'static [Offer] {
+    static RISING: OnceLock<[Vec<Offer>; 4]> = OnceLock::new();
+    let rising = RISING.get_or_init(|| BY_THICKNESS.map(|classes| thin_to_thick(classes).collect()));
+    let is_of = |offers: &&Vec<Offer>| offers.first().is_some_and(|offer| offer.class.document == document);
+    rising.iter().find(is_of).map_or(&[], Vec::as_slice)
+}
+
+/// The documents whose classes are told apart by thickness.
+static BY_THICKNESS: [&[CoatClass]; 4] =
+    [astm_b695::CLASSES, iso_4042::CLASSES, astm_f1941::CLASSES, astm_b633::CLASSES];
+
 /// Classes from the thinnest to the thickest; documents print them one way or the other.
-fn thin_to_thick(classes: &'static [CoatClass]) -> impl Iterator<Item = &'static CoatClass> {
+fn thin_to_thick(classes: &'static [CoatClass]) -> impl Iterator<Item = Offer> {
     let min = |class: Option<&CoatClass>| class.and_then(|class| class.single).map(|limit| limit.thickness);
     let rising = min(classes.first()) <= min(classes.last());
-    (0..classes.len()).filter_map(move |at| classes.get(if rising { at } else { classes.len() - 1 - at }))
+    (0..classes.len())
+        .filter_map(move |at| classes.get(if rising { at } else { classes.len() - 1 - at }))
+        .filter_map(|class| of_class(class, Choice::Thickest))
 }
 
 /// The usual thickness for a place where no years are wanted.
@@ -230,17 +217,11 @@ mod tests {
 
     #[test]
     fn classes_come_from_the_thinnest_to_the_thickest() {
-        for classes in [astm_b695::CLASSES, iso_4042::CLASSES, astm_f1941::CLASSES] {
-            let min: Vec<f64> = thin_to_thick(classes)
-                .filter_map(|class| class.single)
-                .map(|limit| limit.thickness.um())
-                .collect();
-            assert!(min.len() > 2 && min.is_sorted(), "{min:?}");
-            // Whatever takes a class takes those before it.
-            let max: Vec<Length> = thin_to_thick(classes)
-                .filter_map(|class| Some(of_class(class, Choice::ForYears)?.max))
-                .collect();
-            assert!(max.is_sorted(), "{max:?}");
+        for classes in BY_THICKNESS {
+            let offers = rising(classes[0].document);
+            // Each class has its thickness, and whatever takes a class takes those before it.
+            assert!(offers.len() == classes.len() && offers.len() > 2);
+            assert!(offers.is_sorted_by_key(|offer| offer.min) && offers.is_sorted_by_key(|offer| offer.max));
         }
     }
 }

@@ -12,18 +12,19 @@ use crate::thread::class::BoltPosition;
 use crate::thread::pair::{Ordered, Ways};
 use crate::thread::{Thread, ToleranceClass, overtap};
 
-/// The ways of making room that are tried for a coat.
+/// The ways of making room that are tried for a coat, by its least thickness.
 ///
 /// Nuts are tapped over for a thick coat, and made no wider than a thin one needs: nobody cuts the
 /// thread of a bolt from the shelf. Plating that nobody named a class of goes into the pair that was
 /// ordered, because it is thin by nature; a bolt that is ordered with a class of plate is made for it.
-pub(super) fn ways(line: &OrderLine, process: Process, min: Length, choice: Choice) -> Ways {
-    match process {
+pub(super) fn ways(line: &OrderLine, process: Process, choice: Choice) -> impl Fn(Length) -> Ways {
+    let is_asked = choice == Choice::Asked;
+    let is_made_for_thin = process == Process::Electroplated && !is_asked && has_no_room(line);
+    move |min| match process {
         Process::HotDip => Ways::Tapped,
         Process::Mechanical if min < astm_b695::TAPPED_OVER_FROM.value => Ways::ThinNut,
         Process::Mechanical => Ways::AnyNut,
-        Process::Electroplated if choice == Choice::Asked => Ways::Bolt,
-        Process::Electroplated if min <= THIN && has_no_room(line) => Ways::Bolt,
+        Process::Electroplated if is_asked || (is_made_for_thin && min <= THIN) => Ways::Bolt,
         Process::Electroplated => Ways::Ordered,
     }
 }

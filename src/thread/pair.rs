@@ -14,6 +14,7 @@ use crate::quantity::Length;
 use crate::source::{Sourced, assumed};
 use crate::table::Refusal;
 
+mod halves;
 mod search;
 mod trial;
 
@@ -97,6 +98,13 @@ pub struct Mated {
     pub assembly: Assembly,
     /// Overlap of the threads at minimum material, as a share of 5/8 H.
     pub overlap: f64,
+}
+
+impl Ordered {
+    /// Whether the nut is the standard one, which leaves the search free to widen it.
+    fn is_standard_nut(&self) -> bool {
+        self.nut.is_none() && self.own.is_none()
+    }
 }
 
 impl Room {

@@ -59,10 +59,13 @@ proptest! {
             room.assembly(coat.max) == Assembly::Assembles
                 && fit::keeps_enough(fit::overlap(pair.bolt.major.min, pair.nut.minor.max, thread.pitch()))
         };
+        // Whether a pair is found is asked of class after class, without the pair.
+        let takes = search.takes(process, (min, max), ways, false);
         let width = |pair: &Pair| (pair.nut.pitch.min - pair.bolt.pitch.max).mm();
         let tried = search.tried(process, min, max, ways);
         match search.narrowest(process, min, max, ways) {
             Found::Takes(mated) if fit::keeps_enough(mated.overlap) => {
+                prop_assert_eq!(takes, Some(true));
                 prop_assert!(goes(&mated.pair), "{mated:?}");
                 // What is made to the coat, and to no class of a standard, is tried last.
                 let to_measure =
@@ -76,9 +79,10 @@ proptest! {
                 }
             }
             Found::Takes(_) | Found::Binds(_) | Found::NotPublished(..) => {
+                prop_assert_eq!(takes, Some(false));
                 prop_assert!(!tried.iter().any(goes), "{tried:?}");
             }
-            Found::Unknown(_) => prop_assert!(tried.is_empty()),
+            Found::Unknown(_) => prop_assert!(tried.is_empty() && takes.is_none()),
         }
     }
 

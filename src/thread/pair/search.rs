@@ -2,18 +2,16 @@
 
 use std::cell::OnceCell;
 
-use super::trial::{Trial, Tried};
-use super::{DEEP_OVERLAP, Found, INSIDE_SHARE, Mated, Ordered, Pair, Room, Ways};
+use super::halves::Halves;
+use super::trial::{Known, Trial, Tried};
+use super::{DEEP_OVERLAP, Found, INSIDE_SHARE, Ordered, Pair, Room, Ways};
 use crate::process::Process;
 use crate::quantity::Length;
-use crate::source::document;
-use crate::table::Refusal;
-use crate::table::iso_965_1::{Position, deviation};
+use crate::table::Kept;
+use crate::thread::ToleranceClass;
 use crate::thread::class::BoltPosition;
 use crate::thread::fit::{self, Coat, PITCH_GROWTH};
-use crate::thread::limits::{self, BoltLimits, NutLimits};
-use crate::thread::overtap::{self, Allowance};
-use crate::thread::{Thread, ToleranceClass};
+use crate::thread::overtap::Allowance;
 
 /// The search for a pair.
 #[derive(Debug, Clone)]
@@ -21,93 +19,49 @@ pub struct Search {
     ordered: Ordered,
     /// How much more room a long plated bolt is given for its ends.
     at_ends: Option<f64>,
-    bolt: Result<BoltLimits, Refusal>,
-    /// What the pair as ordered has room for under an even coat: it is asked of one class of barrel and cell
-    /// after the other.
-    even: Option<fit::Room>,
-    /// The nut that is ordered: the standard one, of the class that was written, or of the user's own
-    /// allowance.
-    nut: Result<NutLimits, Refusal>,
-    tapped: Option<Result<(Allowance, NutLimits), Refusal>>,
-    /// 6AX, for metric coats that are not spun, and for those of the barrel.
-    unspun: Option<(Allowance, NutLimits)>,
-    made: Made,
-}
-
-/// Threads that are only tried where the ordered ones are too narrow: read from the tables once, for a
-/// class of coat after the other asks for them.
-#[derive(Debug, Default, Clone)]
-struct Made {
-    nut_g: OnceCell<Option<Box<NutLimits>>>,
-    bolt_f: OnceCell<Option<Box<BoltLimits>>>,
-    bolt_e: OnceCell<Option<Box<BoltLimits>>>,
-    g_is_narrower_than_e: OnceCell<bool>,
+    halves: Kept<Halves>,
     /// The search without the class of the nut that was written.
     unwritten: OnceCell<Box<Search>>,
+}
+
+/// A way from the pair that was ordered to a wider one.
+#[derive(Clone, Copy)]
+enum Step {
+    /// The nut of class 6G.
+    NutG,
+    /// The bolt of this position.
+    Bolt(BoltPosition),
+    /// The narrower of the published tapped nuts.
+    Narrow,
+    /// The wider of them.
+    Wide,
+    /// The nut tapped over by what the coat needs.
+    Own,
+    /// The bolt made smaller by what the coat needs.
+    Smaller,
 }
 
 impl Search {
     /// A search for the threads of an order.
     pub fn new(ordered: Ordered) -> Self {
-        let thread = ordered.thread;
-        let bolt = limits::bolt(thread, ordered.bolt);
-        let standard = limits::nut(thread, overtap::standard_class(thread));
-        let tap = |allowance| {
-            let nut = overtap::over(thread, standard.as_ref().map_err(Refusal::clone)?, allowance)?;
-            Ok((allowance, nut))
-        };
-        let tapped = match (ordered.nut, ordered.own) {
-            // The nut that is ordered is not widened.
-            (Some(_), _) | (_, Some(_)) => None,
-            // 6AZ and 6AX nuts must not be put on 6az bolts (ISO 965-5, clause 1).
-            (None, None) if is_undersize(ordered.bolt) => None,
-            (None, None) if thread.is_metric() && ordered.is_astm => Some(tap(Allowance::A563M)),
-            // The tables end at M8, and hold coarse threads only.
-            (None, None) if thread.is_metric() && !has_metric_row(thread) => Some(Err(Refusal::not_covered(
-                &thread.to_string(),
-                "coarse threads from M8 to M64",
-                document::ISO_965_5.read("scope"),
-            ))),
-            (None, None) if thread.is_metric() => Some(tap(Allowance::Az)),
-            (None, None) => Some(tap(Allowance::A563)),
-        };
-        // A spun coat gets 6AZ at every size; 6AX is for coats that are not spun (ISO 965-5).
-        let free = has_metric_row(thread)
-            && !ordered.is_astm
-            && !is_undersize(ordered.bolt)
-            && ordered.nut.is_none()
-            && ordered.own.is_none();
-        let unspun = if free { tap(Allowance::Ax).ok() } else { None };
-        let nut = match (ordered.nut, ordered.own) {
-            (_, Some(own)) => tap(Allowance::Own(own)).map(|(_, nut)| nut),
-            (Some(class), None) => limits::nut(thread, class),
-            (None, None) => standard,
-        };
-        let at_ends = super::at_ends(thread, ordered.length);
-        let even = match (&bolt, &nut) {
-            (Ok(bolt), Ok(nut)) => Some(fit::room(bolt.greatest(), nut.least(), 0.0)),
-            _ => None,
-        };
-        Self { ordered, at_ends, bolt, even, nut, tapped, unspun, made: Made::default() }
+        let at_ends = super::at_ends(ordered.thread, ordered.length);
+        Self { ordered, at_ends, halves: Halves::of(&ordered), unwritten: OnceCell::new() }
     }
 
     /// The narrowest pair that takes a coat from `min` to `max` on the bolt.
     pub fn narrowest(&self, process: Process, min: Length, max: Length, ways: Ways) -> Found {
-        let (bolt, nut) = match (&self.bolt, &self.nut) {
-            (Ok(bolt), Ok(nut)) => (bolt, nut),
-            (Err(refusal), _) | (_, Err(refusal)) => return Found::Unknown(refusal.clone()),
+        let known = match self.halves.as_ordered() {
+            Ok(known) => known,
+            Err(refusal) => return Found::Unknown(refusal.clone()),
         };
         let coat = self.coat(process, min, max);
-        let ordered = self.ordered_under(coat, bolt, nut);
-        let own = self.allowance_needed(ordered.worst, coat);
-        let wider = || self.wider(process, ways, own).into_iter().flatten();
-        let trials = wider().filter_map(|room| self.trial(room, bolt, nut));
+        let ordered = known.trial().under(coat);
         let (mut widest, mut thin) = (ordered, None);
-        for tried in std::iter::once(ordered).chain(trials.map(|trial| trial.under(coat))) {
+        for tried in std::iter::once(ordered).chain(self.wider(process, ways, &ordered, coat)) {
             if tried.assembles() {
                 // Where it goes together and too little thread would be left, another way may leave more.
-                if fit::keeps_enough(self.overlap(&tried.trial)) {
-                    return Found::Takes(self.mated(tried));
+                if fit::keeps_enough(tried.trial.overlap()) {
+                    return Found::Takes(tried.mated());
                 }
                 thin = thin.or(Some(tried));
             } else {
@@ -115,7 +69,7 @@ impl Search {
             }
         }
         if let Some(tried) = thin {
-            return Found::Takes(self.mated(tried));
+            return Found::Takes(tried.mated());
         }
         // A class that was written and is too narrow is changed by agreement, whichever it is.
         if let Some(found) = self.unwritten().map(|free| free.narrowest(process, min, max, ways))
@@ -123,18 +77,19 @@ impl Search {
         {
             return found;
         }
-        match &self.tapped {
-            Some(Err(refusal)) if matches!(ways, Ways::Tapped) => Found::NotPublished(own, refusal.clone()),
-            _ => Found::Binds(self.mated(widest)),
+        match self.halves.tapped() {
+            Some(Err(refusal)) if matches!(ways, Ways::Tapped) => {
+                Found::NotPublished(self.allowance_needed(&ordered, coat), refusal.clone())
+            }
+            _ => Found::Binds(widest.mated()),
         }
     }
 
     /// The pair as ordered under a plated coat, whether or not it goes together at its worst corner: for a
     /// document that gives the thread this coat. `None` where the limits are not known.
     pub fn takes_as_ordered(&self, min: Length, max: Length) -> Option<Found> {
-        let (bolt, nut) = (self.bolt.as_ref().ok()?, self.nut.as_ref().ok()?);
         let coat = self.coat(Process::Electroplated, min, max);
-        Some(Found::Takes(self.mated(self.ordered_under(coat, bolt, nut))))
+        Some(Found::Takes(self.halves.as_ordered().ok()?.trial().under(coat).mated()))
     }
 
     /// Whether some pair of these ways takes a coat from `min` to `max` and leaves enough thread;
@@ -147,29 +102,21 @@ impl Search {
         ways: Ways,
         usual: bool,
     ) -> Option<bool> {
-        let (bolt, nut) = (self.bolt.as_ref().ok()?, self.nut.as_ref().ok()?);
         let coat = self.coat(process, min, max);
         let takes = |tried: &Tried<'_>| {
             tried.assembles() && {
-                let overlap = self.overlap(&tried.trial);
+                let overlap = tried.trial.overlap();
                 let own = matches!(tried.trial.room, Room::Tapped(Allowance::Own(_)));
                 fit::keeps_enough(overlap) && !(usual && own && overlap < DEEP_OVERLAP.value)
             }
         };
         // A thin coat goes into the pair that was ordered, and nothing else is reckoned for it.
-        let ordered = self.ordered_under(coat, bolt, nut);
-        if takes(&ordered) {
-            return Some(true);
-        }
-        let with_more_room = || {
-            let wider = self.wider(process, ways, self.allowance_needed(ordered.worst, coat));
-            let mut trials = wider.into_iter().flatten().filter_map(|room| self.trial(room, bolt, nut));
-            trials.any(|trial| takes(&trial.under(coat)))
-        };
+        let ordered = self.halves.as_ordered().ok()?.trial().under(coat);
         // A nut of another class than the one written is agreed for the years wanted, and not for a usual coat.
         let free = || self.unwritten().filter(|_| !usual);
         Some(
-            (ways > Ways::Ordered && with_more_room())
+            takes(&ordered)
+                || self.wider(process, ways, &ordered, coat).any(|tried| takes(&tried))
                 || free().is_some_and(|free| free.takes(process, (min, max), ways, usual) == Some(true)),
         )
     }
@@ -178,25 +125,23 @@ impl Search {
     /// under takes no other.
     fn unwritten(&self) -> Option<&Self> {
         let ordered = self.ordered;
-        let is_free = ordered.nut.is_some() && ordered.own.is_none() && !is_undersize(ordered.bolt);
+        let is_free = ordered.nut.is_some() && ordered.own.is_none() && !ordered.bolt.is_undercut();
         let free = || Box::new(Self::new(Ordered { nut: None, ..ordered }));
-        is_free.then(|| &**self.made.unwritten.get_or_init(free))
+        is_free.then(|| &**self.unwritten.get_or_init(free))
     }
 
     /// Whether a tapped nut is published for the thread.
     pub fn has_published_nut(&self) -> bool {
-        matches!(self.tapped, Some(Ok(_)))
+        matches!(self.halves.tapped(), Some(Ok(_)))
     }
 
     /// The pairs that are tried for a coat, in their order; none where the limits are not known.
     pub fn tried(&self, process: Process, min: Length, max: Length, ways: Ways) -> Vec<Pair> {
-        let (Ok(bolt), Ok(nut)) = (&self.bolt, &self.nut) else { return Vec::new() };
+        let Ok(known) = self.halves.as_ordered() else { return Vec::new() };
         let coat = self.coat(process, min, max);
-        let ordered = self.as_ordered(bolt, nut);
-        let own = self.allowance_needed(ordered.under(coat).worst, coat);
-        let wider = self.wider(process, ways, own).into_iter().flatten();
-        let trials = wider.filter_map(|room| self.trial(room, bolt, nut));
-        std::iter::once(ordered).chain(trials).map(Trial::into_pair).collect()
+        let ordered = known.trial().under(coat);
+        let wider = self.wider(process, ways, &ordered, coat);
+        std::iter::once(ordered).chain(wider).map(|tried| tried.trial.pair()).collect()
     }
 
     /// The coat that shares the room; what reaches the inside of the nut as is assumed.
@@ -209,139 +154,87 @@ impl Search {
         }
     }
 
+    /// What is tried beyond the pair that was ordered, from the narrowest to the widest, under the coat.
+    fn wider<'a>(
+        &'a self,
+        process: Process,
+        ways: Ways,
+        ordered: &Tried<'a>,
+        coat: Coat,
+    ) -> impl Iterator<Item = Tried<'a>> {
+        let steps = self.steps(ways).iter();
+        steps.filter_map(move |step| Some(self.step(*step, process, ordered, coat)?.under(coat)))
+    }
+
+    /// The steps from the pair that was ordered to wider ones.
+    fn steps(&self, ways: Ways) -> &'static [Step] {
+        use BoltPosition::{E, F};
+        match ways {
+            Ways::Ordered => &[],
+            Ways::Tapped => &[Step::Narrow, Step::Wide],
+            Ways::AnyNut => &[Step::NutG, Step::Narrow, Step::Wide, Step::Own],
+            Ways::PublishedNut => &[Step::NutG, Step::Narrow, Step::Wide],
+            Ways::ThinNut => &[Step::NutG, Step::Own],
+            Ways::Bolt if self.ordered.thread.is_metric() && !self.halves.g_is_narrower_than_e() => {
+                &[Step::Bolt(F), Step::Bolt(E), Step::NutG, Step::Smaller]
+            }
+            Ways::Bolt => &[Step::Bolt(F), Step::NutG, Step::Bolt(E), Step::Smaller],
+        }
+    }
+
+    /// The pair of a step; `None` where the order leaves no such step, or where the tables do not have it.
+    fn step<'a>(
+        &'a self,
+        step: Step,
+        process: Process,
+        ordered: &Tried<'a>,
+        coat: Coat,
+    ) -> Option<Trial<'a>> {
+        let (bolt, free) = (self.ordered.bolt, self.ordered.is_standard_nut());
+        let needed = || self.allowance_needed(ordered, coat);
+        match step {
+            Step::NutG if free && self.ordered.thread.is_metric() => self.halves.nut_g().map(Known::trial),
+            Step::Bolt(position) if bolt == ToleranceClass::bolt(6, BoltPosition::G) => {
+                self.halves.bolt_of(position).map(Known::trial)
+            }
+            Step::Narrow | Step::Wide => {
+                let [narrow, wide] = self.tapped_nuts(process);
+                if matches!(step, Step::Narrow) { narrow } else { wide }.map(Known::trial)
+            }
+            Step::Own if free && !bolt.is_undercut() => {
+                let own = needed();
+                Some(ordered.trial.with(Room::Tapped(Allowance::Own(own)), own))
+            }
+            Step::Smaller => {
+                let by = needed();
+                Some(ordered.trial.with(Room::Smaller(by), by))
+            }
+            Step::NutG | Step::Bolt(_) | Step::Own => None,
+        }
+    }
+
     /// The tapped nuts for a process, the narrower first.
-    fn tapped_nuts(&self, process: Process) -> [Option<Allowance>; 2] {
-        let tapped = self.published();
-        let unspun = self.unspun.as_ref().filter(|_| process != Process::HotDip || !self.ordered.is_spun);
-        let pair = match (tapped, unspun) {
+    fn tapped_nuts(&self, process: Process) -> [Option<&Known>; 2] {
+        let tapped = self.halves.tapped().and_then(Result::ok);
+        // A spun coat gets 6AZ at every size; 6AX is for coats that are not spun (ISO 965-5).
+        let is_spun = process == Process::HotDip && self.ordered.is_spun;
+        let unspun = if is_spun { None } else { self.halves.unspun() };
+        match (tapped, unspun) {
             // Below a pitch of 1.6 mm 6AX is the narrower of the two.
-            (Some(az), Some(ax)) if ax.1.pitch.min < az.1.pitch.min => [Some(ax), Some(az)],
+            (Some(az), Some(ax)) if ax.pair.nut.pitch.min < az.pair.nut.pitch.min => [Some(ax), Some(az)],
             (tapped, unspun) => [tapped, unspun],
-        };
-        pair.map(|nut| nut.map(|(allowance, _)| *allowance))
+        }
     }
 
-    /// The tapped nut of the thread, where one is published.
-    fn published(&self) -> Option<&(Allowance, NutLimits)> {
-        self.tapped.as_ref()?.as_ref().ok()
-    }
-
-    /// The allowance on the diameter that a coat needs beyond the room of a pair, rounded up to a
+    /// The allowance on the diameter that a coat needs beyond the room of the pair as ordered, rounded up to a
     /// hundredth of a millimetre, or to half a thousandth of an inch.
-    fn allowance_needed(&self, room: fit::Room, coat: Coat) -> Length {
+    fn allowance_needed(&self, ordered: &Tried<'_>, coat: Coat) -> Length {
         // What is missing in thickness, grown on the pitch diameter; crests and roots need less.
-        let missing = PITCH_GROWTH * (1.0 + coat.unevenness) * (coat.max - room.thickest.min(coat.max));
+        let room = ordered.worst.thickest.min(coat.max);
+        let missing = PITCH_GROWTH * (1.0 + coat.unevenness) * (coat.max - room);
         let step = if self.ordered.thread.is_metric() { 0.01 } else { 0.0127 };
         Length::from_mm((missing.mm() / step - 1e-6).ceil().max(0.0) * step)
     }
-
-    /// What is tried beyond the pair that was ordered, from the narrowest to the widest; `own` is what the
-    /// coat needs.
-    fn wider(&self, process: Process, ways: Ways, own: Length) -> [Option<Room>; 7] {
-        if ways == Ways::Ordered {
-            return [None; 7];
-        }
-        let free = self.ordered.nut.is_none() && self.ordered.own.is_none();
-        let made = ways == Ways::Bolt && self.ordered.bolt == ToleranceClass::bolt(6, BoltPosition::G);
-        let nut_g = free && self.ordered.thread.is_metric() && ways > Ways::Tapped;
-        let may_tap = matches!(ways, Ways::AnyNut | Ways::PublishedNut | Ways::Tapped);
-        let [narrow, wide] = if may_tap { self.tapped_nuts(process) } else { [None; 2] };
-        let needs = matches!(ways, Ways::AnyNut | Ways::ThinNut) && free && !is_undersize(self.ordered.bolt);
-        let nut_g = nut_g.then_some(Room::NutG);
-        let bolt_e = made.then_some(Room::Bolt(BoltPosition::E));
-        let g_first = nut_g.is_none() || bolt_e.is_none() || self.g_is_narrower_than_e();
-        let [second, third] = if g_first { [nut_g, bolt_e] } else { [bolt_e, nut_g] };
-        [
-            made.then_some(Room::Bolt(BoltPosition::F)),
-            second,
-            third,
-            narrow.map(Room::Tapped),
-            wide.map(Room::Tapped),
-            needs.then_some(Room::Tapped(Allowance::Own(own))),
-            (ways == Ways::Bolt).then_some(Room::Smaller(own)),
-        ]
-    }
-
-    /// Whether 6g in 6G leaves less room than 6e in 6H: so it is up to a pitch of 1.5 mm.
-    fn g_is_narrower_than_e(&self) -> bool {
-        *self.made.g_is_narrower_than_e.get_or_init(|| {
-            let of = |position| deviation(position, self.ordered.thread.pitch()).map(|found| found.value);
-            match (of(Position::NutG), of(Position::BoltG), of(Position::BoltE)) {
-                (Ok(nut), Ok(g), Ok(e)) => nut < g - e,
-                _ => true,
-            }
-        })
-    }
-
-    /// The pair as it was ordered; its room is that which the order itself makes: by a nut of a class or an
-    /// allowance that was written.
-    fn as_ordered<'a>(&self, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Trial<'a> {
-        let room = match (self.ordered.own, self.ordered.nut) {
-            (Some(own), _) => Room::Tapped(Allowance::Own(own)),
-            (None, Some(class)) => Room::of_nut(class),
-            (None, None) => Room::Ordered,
-        };
-        Trial { room, class: self.ordered.bolt, bolt, nut, beyond: None }
-    }
-
-    /// The same under a coat.
-    fn ordered_under<'a>(&self, coat: Coat, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Tried<'a> {
-        let trial = self.as_ordered(bolt, nut);
-        match self.even {
-            Some(even) if coat.unevenness == 0.0 => trial.with_room(even, coat),
-            _ => trial.under(coat),
-        }
-    }
-
-    /// The pair with more room than was ordered, made there; `None` where the thread is not known.
-    fn trial<'a>(&'a self, room: Room, bolt: &'a BoltLimits, nut: &'a NutLimits) -> Option<Trial<'a>> {
-        let ordered = Trial { room, class: self.ordered.bolt, bolt, nut, beyond: None };
-        Some(match room {
-            Room::Ordered => ordered,
-            // It is tried where no class was written: the nut that is ordered is the standard one.
-            Room::NutG => Trial { nut: self.nut_g(nut)?, ..ordered },
-            Room::Bolt(position) => {
-                Trial { class: ToleranceClass::bolt(6, position), bolt: self.bolt_of(position)?, ..ordered }
-            }
-            Room::Tapped(Allowance::Own(by)) | Room::Smaller(by) => Trial { beyond: Some(by), ..ordered },
-            Room::Tapped(of) => {
-                let mut nuts = [self.published(), self.unspun.as_ref()].into_iter().flatten();
-                let (_, nut) = nuts.find(|(allowance, _)| *allowance == of)?;
-                Trial { nut, ..ordered }
-            }
-        })
-    }
-
-    fn nut_g(&self, standard: &NutLimits) -> Option<&NutLimits> {
-        let nut_g = || limits::nut_6g(self.ordered.thread, standard).ok().map(Box::new);
-        self.made.nut_g.get_or_init(nut_g).as_deref()
-    }
-
-    /// The bolt of a position that its maker leaves for a coat: 6f, 6e.
-    fn bolt_of(&self, position: BoltPosition) -> Option<&BoltLimits> {
-        let made = if position == BoltPosition::F { &self.made.bolt_f } else { &self.made.bolt_e };
-        let class = ToleranceClass::bolt(6, position);
-        made.get_or_init(|| limits::bolt(self.ordered.thread, class).ok().map(Box::new)).as_deref()
-    }
-
-    /// Overlap of the threads of a pair at minimum material, as a share of 5/8 H.
-    fn overlap(&self, trial: &Trial<'_>) -> f64 {
-        trial.overlap(self.ordered.thread.pitch())
-    }
-
-    fn mated(&self, Tried { trial, worst, assembly }: Tried<'_>) -> Box<Mated> {
-        Box::new(Mated { pair: trial.into_pair(), worst, assembly, overlap: self.overlap(&trial) })
-    }
-}
-
-/// Whether a bolt is cut under for its coat: 6az.
-fn is_undersize(class: ToleranceClass) -> bool {
-    matches!(class, ToleranceClass::Bolt(bolt) if bolt.position == BoltPosition::Az)
-}
-
-/// Whether ISO 965-5 or ISO 10684 has a tapped nut for a thread: coarse from M8.
-fn has_metric_row(thread: Thread) -> bool {
-    thread.is_metric() && thread.is_coarse() && thread.diameter() >= Length::from_mm(8.0)
 }
 
 #[cfg(test)]

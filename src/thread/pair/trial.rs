@@ -1,21 +1,28 @@
 //! A pair that is tried for a coat.
 
-use super::{Pair, Room};
+use super::{Mated, Pair, Room};
 use crate::quantity::Length;
 use crate::source::document;
-use crate::thread::ToleranceClass;
 use crate::thread::fit::{self, Assembly, Coat};
-use crate::thread::limits::{BoltLimits, NutLimits};
 
-/// A pair that is tried: its halves stand in the search, and are copied for the one that is taken.
+/// A pair whose halves are those of a class, and what holds of it under every coat.
+#[derive(Debug, Clone)]
+pub(super) struct Known {
+    pub(super) pair: Pair,
+    /// What even coat its worst corner has room for.
+    even: fit::Room,
+    /// Overlap of the threads at minimum material, as a share of 5/8 H.
+    overlap: f64,
+    pitch: Length,
+}
+
+/// A pair that is tried: one that is known, or the same with more room made in one of its halves.
 #[derive(Clone, Copy)]
 pub(super) struct Trial<'a> {
     pub(super) room: Room,
-    pub(super) class: ToleranceClass,
-    pub(super) bolt: &'a BoltLimits,
-    pub(super) nut: &'a NutLimits,
+    known: &'a Known,
     /// The room that is made in one of them beyond its class, on the diameter.
-    pub(super) beyond: Option<Length>,
+    beyond: Option<Length>,
 }
 
 /// A pair under a coat.
@@ -28,42 +35,72 @@ pub(super) struct Tried<'a> {
     pub(super) assembly: Assembly,
 }
 
+impl Known {
+    pub(super) fn new(pair: Pair, pitch: Length) -> Self {
+        let even = fit::room(pair.bolt.greatest(), pair.nut.least(), 0.0);
+        let overlap = fit::overlap(pair.bolt.major.min, pair.nut.minor.max, pitch);
+        Self { pair, even, overlap, pitch }
+    }
+
+    /// The pair as it is.
+    pub(super) fn trial(&self) -> Trial<'_> {
+        Trial { room: self.pair.room, known: self, beyond: None }
+    }
+}
+
 impl Tried<'_> {
     pub(super) fn assembles(&self) -> bool {
         self.assembly == Assembly::Assembles
     }
+
+    pub(super) fn mated(&self) -> Box<Mated> {
+        let Self { trial, worst, assembly } = *self;
+        Box::new(Mated { pair: trial.pair(), worst, assembly, overlap: trial.overlap() })
+    }
 }
 
 impl<'a> Trial<'a> {
-    pub(super) fn under(self, coat: Coat) -> Tried<'a> {
-        let (smaller, wider) = self.made();
-        let bolt = self.bolt.greatest().map(|diameter| diameter - smaller);
-        let nut = self.nut.least().map(|diameter| diameter + wider);
-        self.with_room(fit::room(bolt, nut, coat.unevenness), coat)
+    /// The same, with so much more room made there.
+    pub(super) fn with(self, room: Room, beyond: Length) -> Self {
+        Self { room, beyond: Some(beyond), ..self }
     }
 
-    /// The same, where it is known what coat its worst corner has room for.
-    pub(super) fn with_room(self, worst: fit::Room, coat: Coat) -> Tried<'a> {
+    pub(super) fn under(self, coat: Coat) -> Tried<'a> {
+        let worst = match self.beyond {
+            None if coat.unevenness == 0.0 => self.known.even,
+            _ => self.worst(coat.unevenness),
+        };
         Tried { trial: self, worst, assembly: worst.assembly(coat.max) }
     }
 
-    /// Overlap of the threads at minimum material, as a share of 5/8 H.
-    pub(super) fn overlap(&self, pitch: Length) -> f64 {
+    fn worst(&self, unevenness: f64) -> fit::Room {
         let (smaller, wider) = self.made();
-        fit::overlap(self.bolt.major.min - smaller, self.nut.minor.max + wider, pitch)
+        let bolt = self.known.pair.bolt.greatest().map(|diameter| diameter - smaller);
+        let nut = self.known.pair.nut.least().map(|diameter| diameter + wider);
+        fit::room(bolt, nut, unevenness)
     }
 
-    pub(super) fn into_pair(self) -> Pair {
+    /// Overlap of the threads at minimum material, as a share of 5/8 H.
+    pub(super) fn overlap(&self) -> f64 {
+        let Known { pair, overlap, pitch, .. } = self.known;
+        if self.beyond.is_none() {
+            return *overlap;
+        }
         let (smaller, wider) = self.made();
-        let (bolt, nut) = match (self.beyond, self.room) {
-            (None, _) => (*self.bolt, *self.nut),
-            (Some(_), Room::Smaller(_)) => (self.bolt.smaller(smaller), *self.nut),
-            (Some(_), _) => {
+        fit::overlap(pair.bolt.major.min - smaller, pair.nut.minor.max + wider, *pitch)
+    }
+
+    pub(super) fn pair(&self) -> Pair {
+        let known = &self.known.pair;
+        let (smaller, wider) = self.made();
+        match (self.beyond, self.room) {
+            (None, _) => *known,
+            (Some(_), room @ Room::Smaller(_)) => Pair { room, bolt: known.bolt.smaller(smaller), ..*known },
+            (Some(_), room) => {
                 let source = document::ARITHMETIC.computed("allowance that the coat needs");
-                (*self.bolt, self.nut.widened(source.gives(wider)))
+                Pair { room, nut: known.nut.widened(source.gives(wider)), ..*known }
             }
-        };
-        Pair { room: self.room, class: self.class, bolt, nut }
+        }
     }
 
     /// How much smaller the bolt and how much wider the nut is than its class.
