@@ -115,7 +115,7 @@ impl Calculator for HydrogenRisk {
         };
         let state = State { steel, case_hardened: input.case_hardened, cold_worked: input.cold_worked };
         let steel = SteelFacts::new(state, input.cleaning);
-        if let Err(refusal) = &steel.levels {
+        if let Err(refusal) = &*steel.levels {
             let refusal = refusal.clone();
             return Err(match input.steel {
                 Known::Grade(..) => GRADE.refused(refusal),

@@ -156,7 +156,7 @@ impl Load {
             nut_class: None,
             quantity: None,
             length: piece.shape.overall_length(),
-            mass: Some(piece.shape.mass()),
+            own_mass: Some(piece.shape.mass()),
             bolt: None,
             nut: None,
             is_steel_not_made: false,

@@ -314,7 +314,7 @@ impl Judgement {
 impl Item {
     /// Mass of one piece, where the shape is known.
     pub fn mass(&self) -> Option<Mass> {
-        self.part.mass
+        self.part.mass()
     }
 
     /// Its shape, if its standard has this size; `None` where no size is said.
@@ -410,7 +410,6 @@ fn item(
     state: Option<State>,
     per_set: u32,
 ) -> Item {
-    let shape = line.thread.and_then(|thread| part::standard(kind, thread, length).ok());
     let dip = dip(line, state);
     let grade =
         |state: Option<State>| state.and_then(|state| state.grade()).map(|properties| properties.grade);
@@ -422,7 +421,7 @@ fn item(
             nut_class: nut_class(line),
             quantity: line.quantity.and_then(|sets| sets.checked_mul(per_set)),
             length,
-            mass: shape.as_ref().map(Shape::mass),
+            own_mass: None,
             bolt: grade(line.steel).filter(|grade| !grade.is_nut() && !grade.is_washer()),
             nut: line.nut.and_then(|nut| nut.grade),
             is_steel_not_made: line.is_steel_not_made && kind == line.part,

@@ -145,7 +145,7 @@ pub(super) fn bolt_of_nut(nut: &Part, grade: Grade) -> Option<Part> {
         nuts_for(kind, Some(thread), Some(state), false).filter(|nuts| nuts.nut.grade == known).map(|_| *bolt)
     };
     let bolt = Grade::ALL.iter().rev().find_map(puts_it_on)?;
-    Some(Part { kind, bolt: Some(bolt), nut: Some(grade), mass: None, ..*nut })
+    Some(Part { kind, bolt: Some(bolt), nut: Some(grade), own_mass: None, ..*nut })
 }
 
 /// The kind of a washer that comes with a bolt: a spring steel is that of one kind.

@@ -11,8 +11,8 @@ use crate::source::Source;
 use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{Dip, Effect};
 use crate::steel::{Grade, Levels, State};
-use crate::table::Refusal;
 use crate::table::coat_class::CoatClass;
+use crate::table::{Kept, Refusal};
 use crate::thread::pair::{Found, Mated};
 use crate::thread::{Thread, ToleranceClass};
 
@@ -66,8 +66,8 @@ pub struct Part {
     pub quantity: Option<u32>,
     /// Its length, for what has one.
     pub length: Option<Length>,
-    /// Mass of one piece, where its shape is known.
-    pub mass: Option<Mass>,
+    /// Mass of one piece, where it is known of a shape of its own; else its standard says it: [`Part::mass`].
+    pub own_mass: Option<Mass>,
     /// The grade of the bolt it is sold with or for, if the order says.
     pub bolt: Option<Grade>,
     /// The nut named beside the bolt.
@@ -90,11 +90,17 @@ impl Part {
             nut_class,
             quantity: None,
             length: None,
-            mass: None,
+            own_mass: None,
             bolt: None,
             nut: None,
             is_steel_not_made: false,
         }
+    }
+
+    /// Mass of one piece, where its shape is known.
+    pub fn mass(&self) -> Option<Mass> {
+        let of_standard = || part::standard(self.kind, self.thread?, self.length).ok();
+        self.own_mass.or_else(|| of_standard().map(|shape| shape.mass()))
     }
 }
 
@@ -147,7 +153,7 @@ pub struct SteelFacts {
     /// How it is cleaned before the zinc.
     pub cleaning: Cleaning,
     /// Its hardest end in every measure that rules use; a refusal where no table reaches it.
-    pub levels: Result<Levels, Refusal>,
+    pub levels: Kept<Result<Levels, Refusal>>,
 }
 
 /// How the steel is cleaned before the zinc.

@@ -1,6 +1,6 @@
 //! Shape, weight and length of the pieces against the kettle and the barrel.
 
-use super::{Case, Instruction, Key, Phrase, Rule, Says, Test, Topic, Under, When};
+use super::{Case, Instruction, Key, Part, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::part::{Form, Kind, Threaded};
 use crate::process::Process::{Electroplated, HotDip, Mechanical};
 use crate::quantity::{Length, Mass, Quantity, unit};
@@ -114,23 +114,25 @@ pub static OWN_THREAD: Rule = Rule {
 pub static HEAVY: Rule = Rule {
     source: mechanical_process::HEAVIEST_PIECE.source,
     when: When::If(|case| case.part.is_some_and(|part| part.thread.is_some() || part.kind == Kind::Other)),
-    test: Test::By(|case| mass(case).is_none_or(|mass| mass > mechanical_process::HEAVIEST_PIECE.value)),
+    test: Test::By(|case| {
+        case.part.is_none_or(|part| is_heavier(part, mechanical_process::HEAVIEST_PIECE.value))
+    }),
     says: |_| Says::condition().asking(Instruction::AskThePlant),
     words: Phrase::By(|case, _, text| {
-        text.push_str(match case.part.and_then(|part| part.mass) {
+        text.push_str(match case.part.and_then(Part::mass) {
             Some(_) => "ask the plater: the piece is heavy",
             None => "weigh a piece and ask the plater",
         });
     }),
     why: Phrase::By(|case, _, text| {
         let limit = mechanical_process::HEAVIEST_PIECE.value.show(&unit::G, 0);
-        if let Some(mass) = case.part.and_then(|part| part.mass) {
+        if let Some(mass) = case.part.and_then(Part::mass) {
             put(text, format_args!("a piece weighs {}, and ", mass.show(&unit::G, 0)));
         }
         put(text, format_args!("above about {limit} the tumble can damage a piece"));
     }),
     met: "light enough for the barrel",
-    brief: Phrase::By(|case, _, text| match case.part.and_then(|part| part.mass) {
+    brief: Phrase::By(|case, _, text| match case.part.and_then(Part::mass) {
         Some(mass) => {
             put(text, format_args!("ask the plater: a piece weighs {}", mass.show(&unit::G, 0)));
         }
@@ -200,30 +202,92 @@ fn longer(case: &Case<'_>, limit: Length) -> bool {
     case.part.and_then(|part| part.length).is_some_and(|length| length > limit)
 }
 
-/// The mass of a piece; where its shape is not known, of a solid bar that is longer by what a head, a hook or
-/// the flats of a nut hold, or three times as long for a bow or an eye: more than the piece can weigh. Where
-/// nobody says the length, a bolt is taken as short, and a bar, which seldom is, as ten diameters long.
-fn mass(case: &Case<'_>) -> Option<Mass> {
-    let part = case.part?;
-    part.mass.or_else(|| {
-        let diameter = part.thread?.diameter();
-        let is_bar = part.kind.is_rod() || part.kind == Kind::DoubleEndStud;
-        let length = part.length.unwrap_or(if is_bar { 10.0 * diameter } else { 2.0 * diameter });
-        let bar = match part.kind.form() {
-            // A cylinder head of 1.5 d, or a hexagon of 1.6 d, on the shank.
-            Form::Bolt if part.kind.goes_into_a_tapped_hole() => length + 2.3 * diameter,
-            Form::Bolt if part.kind != Kind::EyeBolt => length + 1.9 * diameter,
-            // The hook of an anchor: six diameters.
-            Form::Bar if part.kind == Kind::BentAnchor => length + 6.0 * diameter,
-            Form::Bar if is_bar => length,
-            // A hexagon of 1.6 d around its hole is 1.4 d² across, and no thin nut is higher than 0.7 d.
-            Form::Nut if part.kind == Kind::ThinNut => 1.3 * diameter,
-            // A disc three diameters wide and a fifth of one thick.
-            Form::Washer | Form::Ring => 1.8 * diameter,
-            _ => 3.0 * length,
-        };
-        let section = std::f64::consts::FRAC_PI_4 * diameter.mm() * diameter.mm();
-        // Grams of steel in a cubic millimetre.
-        Some(Mass::from_g(section * bar.mm() * 0.007_85))
-    })
+/// Whether a piece weighs more than that, as far as is known. Its shape is asked only where the piece may be too
+/// heavy by its size alone: most are light.
+fn is_heavier(part: &Part, limit: Mass) -> bool {
+    let bar = bar(part);
+    let is_over = |mass: Option<Mass>| mass.is_none_or(|mass| mass > limit);
+    let is_small = part.own_mass.is_none() && !is_over(bar) && !is_over(most(part));
+    !is_small && is_over(part.mass().or(bar))
+}
+
+/// The mass of a solid bar that is longer than a piece whose shape is not known by what a head, a hook or the
+/// flats of a nut hold, or three times as long for a bow or an eye: more than the piece can weigh. Where nobody
+/// says the length, a bolt is taken as short, and a bar, which seldom is, as ten diameters long.
+fn bar(part: &Part) -> Option<Mass> {
+    let diameter = part.thread?.diameter();
+    let is_bar = part.kind.is_rod() || part.kind == Kind::DoubleEndStud;
+    let length = part.length.unwrap_or(if is_bar { 10.0 * diameter } else { 2.0 * diameter });
+    let bar = match part.kind.form() {
+        // A cylinder head of 1.5 d, or a hexagon of 1.6 d, on the shank.
+        Form::Bolt if part.kind.goes_into_a_tapped_hole() => length + 2.3 * diameter,
+        Form::Bolt if part.kind != Kind::EyeBolt => length + 1.9 * diameter,
+        // The hook of an anchor: six diameters.
+        Form::Bar if part.kind == Kind::BentAnchor => length + 6.0 * diameter,
+        Form::Bar if is_bar => length,
+        // A hexagon of 1.6 d around its hole is 1.4 d² across, and no thin nut is higher than 0.7 d.
+        Form::Nut if part.kind == Kind::ThinNut => 1.3 * diameter,
+        // A disc three diameters wide and a fifth of one thick.
+        Form::Washer | Form::Ring => 1.8 * diameter,
+        _ => 3.0 * length,
+    };
+    Some(of_bar(diameter, bar))
+}
+
+/// More than a piece weighs whose standard gives its shape: a bar as long as the piece, or three times as long
+/// for a bow, and as much again as the largest head holds, which is that of a small flange bolt, or the largest
+/// flange of a nut.
+fn most(part: &Part) -> Option<Mass> {
+    let diameter = part.thread?.diameter();
+    let length = part.length.unwrap_or(Length::ZERO);
+    Some(of_bar(
+        diameter,
+        match part.kind.form() {
+            Form::Nut => length + 6.5 * diameter,
+            Form::Bar => 3.0 * length,
+            _ => length + 4.5 * diameter,
+        },
+    ))
+}
+
+/// The mass of a solid bar.
+fn of_bar(diameter: Length, length: Length) -> Mass {
+    let section = std::f64::consts::FRAC_PI_4 * diameter.mm() * diameter.mm();
+    // Grams of steel in a cubic millimetre.
+    Mass::from_g(section * length.mm() * 0.007_85)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::table::din_3570;
+    use crate::thread::{Thread, overtap};
+
+    /// A piece that is light by its size alone is light by the shape that its standard gives it.
+    #[test]
+    fn no_shape_weighs_more_than_its_size_alone_allows() {
+        let mut known = 0;
+        for thread in Thread::all() {
+            let diameter = thread.diameter();
+            let times = [0.01, 0.25, 0.5, 1.0, 1.5, 2.0, 3.0, 5.0, 10.0, 30.0].map(|times| times * diameter);
+            let bows = din_3570::ROWS.iter().map(|row| Length::from_mm(row.height));
+            for (kind, length) in
+                times.into_iter().chain(bows).flat_map(|length| Kind::ALL.map(|kind| (kind, length)))
+            {
+                let class = overtap::usual_bolt_class(thread);
+                let part = Part { kind, length: Some(length), ..Part::of_pair(thread, class, None) };
+                if let (Some(mass), Some(most)) = (part.mass(), most(&part)) {
+                    known += 1;
+                    assert!(
+                        mass <= most,
+                        "{kind} {thread} {} mm: {} g of {} g",
+                        length.mm(),
+                        mass.g(),
+                        most.g()
+                    );
+                }
+            }
+        }
+        assert!(known > 10_000, "{known}");
+    }
 }

@@ -69,7 +69,7 @@ pub static UNKNOWN: Rule = Rule {
     source: document::ISO_18265.read(""),
     when: When::If(|case| case.steel.is_some_and(|steel| steel.levels.is_err())),
     test: Test::Always,
-    says: |case| match case.steel.map(|steel| &steel.levels) {
+    says: |case| match case.steel.map(|steel| &*steel.levels) {
         // Nuts and washers whose standard sets no greatest hardness are soft; of nuts of ISO 898-2 above M39
         // it sets nothing at all.
         Some(Err(refusal))
@@ -89,7 +89,7 @@ pub static UNKNOWN: Rule = Rule {
         });
     }),
     why: Phrase::By(|case, _, text| {
-        if let Some(Err(refusal)) = case.steel.map(|steel| &steel.levels) {
+        if let Some(Err(refusal)) = case.steel.map(|steel| &*steel.levels) {
             text.push_str(&refusal.to_string());
         }
     }),

@@ -38,7 +38,12 @@ impl Bake {
 /// A [`Refusal`] above 1800 MPa or 51 HRC, where the table ends.
 pub fn by_b850(state: &State) -> Result<Option<Bake>, Refusal> {
     let limit = SteelLimit::above(Level::Tensile(astm_b850::ABOVE));
-    if !state.levels()?.passes(limit, || limit.at.in_vickers().ok().flatten()) {
+    if !state
+        .levels()
+        .as_ref()
+        .map_err(Refusal::clone)?
+        .passes(limit, || limit.at.in_vickers().ok().flatten())
+    {
         return Ok(None);
     }
     let hardness = match state.steel {

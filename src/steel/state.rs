@@ -1,11 +1,13 @@
 //! The steel of the user's own part, and its comparison with a limit.
 
-use super::grade::Properties;
+use std::sync::OnceLock;
+
+use super::grade::{Grade, Properties};
 use super::hardness::{self, Converted, Level};
 use crate::quantity::{Hardness, Length, Scale, Stress};
 use crate::source::Source;
-use crate::table::Refusal;
 use crate::table::steel_row::Treatment;
+use crate::table::{Kept, Refusal};
 
 /// The steel of a part and what was done to it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -153,11 +155,23 @@ impl State {
         Ok(Hardest { level: converted.to, printed, converted: Some(converted) })
     }
 
-    /// The hardest end in every measure that rules use.
-    ///
-    /// # Errors
-    /// A [`Refusal`] where no table reaches the steel at all.
-    pub fn levels(&self) -> Result<Levels, Refusal> {
+    /// The hardest end in every measure that rules use, of a grade read once; a [`Refusal`] where no table
+    /// reaches the steel at all.
+    pub fn levels(&self) -> Kept<Result<Levels, Refusal>> {
+        static OF_GRADES: OnceLock<Vec<Vec<Result<Levels, Refusal>>>> = OnceLock::new();
+        let of_grade = |Properties { grade, row }: Properties| {
+            let read = |properties| Self::of(Steel::Grade(properties)).read_levels();
+            let all = || Grade::ALL.iter().map(|grade| grade.sizes().map(read).collect()).collect();
+            let place = grade.rows().iter().position(|of| std::ptr::eq(of, row))?;
+            OF_GRADES.get_or_init(all).get(grade as usize)?.get(place)
+        };
+        match self.grade().and_then(of_grade) {
+            Some(levels) => Kept::Once(levels),
+            None => Kept::Own(Box::new(self.read_levels())),
+        }
+    }
+
+    fn read_levels(&self) -> Result<Levels, Refusal> {
         let (known, printed) = self.hardest_as_known()?;
         let hardest = |measure| {
             let as_printed = self.printed(measure);
@@ -313,7 +327,7 @@ mod tests {
     const RISK: SteelLimit = SteelLimit::at_least(Level::Hardness(Hardness::hrc(33.0)));
 
     fn compare(state: State, limit: SteelLimit) -> Compared {
-        state.levels().unwrap().compare(limit, limit.at.in_vickers().unwrap())
+        state.levels().as_ref().unwrap().compare(limit, limit.at.in_vickers().unwrap())
     }
 
     fn grade(grade: Grade, mm: f64) -> State {
@@ -367,5 +381,15 @@ mod tests {
         let limit = Level::Hardness(Hardness::hrc(39.0));
         assert!(compare(at, SteelLimit::at_least(limit)).passed);
         assert!(!compare(at, SteelLimit::above(limit)).passed);
+    }
+
+    #[test]
+    fn the_levels_kept_of_a_grade_are_its_own() {
+        for grade in Grade::ALL {
+            for state in grade.sizes().map(|properties| State::of(Steel::Grade(properties))) {
+                assert!(matches!(state.levels(), Kept::Once(_)), "{}", grade.name());
+                assert_eq!(*state.levels(), state.read_levels(), "{}", grade.name());
+            }
+        }
     }
 }

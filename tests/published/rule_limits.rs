@@ -41,26 +41,28 @@ fn of(key: Key, process: Process, part: Part) -> Option<Mark> {
 #[test]
 fn a_pound_goes_into_a_barrel() {
     let weighs = |grams: f64| {
-        let heavy = Part { mass: Some(Mass::from_g(grams)), ..part(Kind::HexBolt, "M16") };
+        let heavy = Part { own_mass: Some(Mass::from_g(grams)), ..part(Kind::HexBolt, "M16") };
         of(Key::Heavy, Mechanical, heavy)
     };
     assert_eq!(weighs(453.592), Some(Met));
     assert_eq!(weighs(453.60), Some(Condition));
-    // M24: 452.39 mm² · 0.00785 g/mm³ = 3.5513 g a millimetre, so a pound is 127.7 mm of bar.
-    for (kind, met, heavy) in [
+    // Kinds and sizes whose shape is in no table here. M24: 452.39 mm² · 0.00785 g/mm³ = 3.5513 g a millimetre,
+    // so a pound is 127.7 mm of bar; 1 in: 506.71 mm², 3.9776 g a millimetre, 114.0 mm.
+    for (kind, thread, met, heavy) in [
         // A hexagon is 1.9 · 24 = 45.6 mm of bar.
-        (Kind::HexBolt, 82.0, 83.0),
+        (Kind::OtherBolt, "M24", 82.0, 83.0),
         // A cylinder head is 2.3 · 24 = 55.2 mm.
-        (Kind::SocketScrew, 72.0, 73.0),
-        // An eye and a bow are three times as long: 42.6 mm.
-        (Kind::EyeBolt, 42.0, 43.0),
-        (Kind::UBolt, 42.0, 43.0),
+        (Kind::MachineScrew, "M24", 72.0, 73.0),
+        // An eye and a bow are three times as long: 38.0 mm and 42.6 mm.
+        (Kind::EyeBolt, "1-8 UNC", 38.0, 38.1),
+        (Kind::UBolt, "M24", 42.0, 43.0),
     ] {
-        assert_eq!(of(Key::Heavy, Mechanical, long(kind, "M24", met)), Some(Met), "{kind:?}");
-        assert_eq!(of(Key::Heavy, Mechanical, long(kind, "M24", heavy)), Some(Condition), "{kind:?}");
+        assert_eq!(long(kind, thread, heavy).mass(), None, "{kind:?}");
+        assert_eq!(of(Key::Heavy, Mechanical, long(kind, thread, met)), Some(Met), "{kind:?}");
+        assert_eq!(of(Key::Heavy, Mechanical, long(kind, thread, heavy)), Some(Condition), "{kind:?}");
     }
     // A disc is 1.8 d of bar: a pound at d = 34.4 mm. A nut of no known length is 6 d: at 23.1 mm.
-    for (kind, met, heavy) in [(Kind::Washer, "M33", "M36"), (Kind::HexNut, "M22", "M24")] {
+    for (kind, met, heavy) in [(Kind::OtherWasher, "M33", "M36"), (Kind::OtherNut, "M22", "M24")] {
         assert_eq!(of(Key::Heavy, Mechanical, part(kind, met)), Some(Met), "{kind:?}");
         assert_eq!(of(Key::Heavy, Mechanical, part(kind, heavy)), Some(Condition), "{kind:?}");
     }

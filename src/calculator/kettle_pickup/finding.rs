@@ -136,7 +136,7 @@ fn wiping(outcome: &Outcome) -> Vec<Finding> {
             practice::SPIN_SOURCE,
         ),
     }];
-    if outcome.part.and_then(|part| part.mass).is_some_and(|mass| mass >= practice::ON_FIXTURES.value) {
+    if outcome.part.and_then(|part| part.mass()).is_some_and(|mass| mass >= practice::ON_FIXTURES.value) {
         let text = format!(
             "Ask how pieces of {} and more are spun: one plant has them singly on fixtures.",
             practice::ON_FIXTURES.value.show(&unit::KG, 0)
