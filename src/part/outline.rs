@@ -194,10 +194,7 @@ impl Outline {
                 self.size("dk", diameter, Place::Front);
             }
         }
-        let thread = match bolt.head {
-            Head::None => 0.0,
-            _ => (l - bolt.thread_length.mm()).max(start),
-        };
+        let thread = (l - bolt.thread_length.mm()).max(start);
         if thread > start {
             let shank = bolt.shank.map_or(d, |shank| shank.mm());
             self.body(Surface::Plain, (start, thread), (shank, shank));
@@ -210,11 +207,11 @@ impl Outline {
         self.width("d", bolt.profile.diameter, Place::Back);
     }
 
-    /// A bar bent to a half circle: its legs begin where the bend ends.
+    /// A bar bent to a half circle: its legs begin where the bend ends, and are measured from inside the bow.
     fn bow(&mut self, bolt: &Bolt, width: Size) {
         let (d, l, w) = (bolt.profile.diameter.mm(), bolt.length.mm(), width.mm());
-        let (outside, bend, thread) = (w + 2.0 * d, w / 2.0 + d, l - bolt.thread_length.mm());
-        self.body(Surface::Bow, (0.0, bend), (outside, w));
+        let (outside, bend, thread) = (w + 2.0 * d, w / 2.0, l - bolt.thread_length.mm());
+        self.body(Surface::Bow, (-d, bend), (outside, w));
         for off in [-(w + d) / 2.0, (w + d) / 2.0] {
             for (surface, along) in [(Surface::Plain, (bend, thread)), (Surface::Thread, (thread, l))] {
                 if along.1 > along.0 {
@@ -282,7 +279,8 @@ mod tests {
         found.unwrap_or_else(|| panic!("{symbol}")).length.mm()
     }
 
-    /// A bar of 12 mm bent round 60 mm: by hand, from the sizes that stand at its picture.
+    /// A bar of 12 mm bent round 64 mm, by hand, from the sizes that stand at its picture. DIN 3570 measures its
+    /// height from the inside of the bow; its outside lies one bar farther out.
     #[test]
     fn a_bow_is_drawn_with_its_legs_where_they_are() {
         let profile = Profile::metric(Length::from_mm(12.0), Length::from_mm(1.75));
@@ -296,7 +294,10 @@ mod tests {
         assert_eq!(surfaces, [&[Surface::Bow][..], &leg, &leg].concat());
         let bow = outline.bodies[0];
         assert_eq!((bow.off, bow.across), (0.0, (w + 2.0 * d, w)));
-        assert!(bow.along.0 == 0.0 && (bow.along.1 - (w / 2.0 + d)).abs() < 1e-9, "{bow:?}");
+        assert!(bow.along.0 == -d && (bow.along.1 - w / 2.0).abs() < 1e-9, "{bow:?}");
+        // Half a circle is as high as half of its width.
+        assert!((bow.along.1 - bow.along.0 - bow.across.0 / 2.0).abs() < 1e-9, "{bow:?}");
+        assert!((shape.overall_length().unwrap().mm() - (l + d)).abs() < 1e-9);
         for (legs, side) in [(&outline.bodies[1..3], -1.0), (&outline.bodies[3..5], 1.0)] {
             for (leg, (from, to)) in legs.iter().zip([(bow.along.1, l - b), (l - b, l)]) {
                 // The middles of the legs stand apart by the room between them and one diameter.
@@ -305,6 +306,26 @@ mod tests {
                 assert_eq!(leg.across, (d, d));
             }
         }
+    }
+
+    /// 60 mm inside: the bend ends 30 mm below its inside, and so do legs of 100 mm that are threaded over 70.
+    #[test]
+    fn legs_that_are_all_thread_have_no_shank() {
+        let size = |mm| Size::own(Length::from_mm(mm));
+        let bolt = |thread| Bolt {
+            head: Head::Bow { width: size(60.0) },
+            profile: Profile::metric(Length::from_mm(12.0), Length::from_mm(1.75)),
+            length: size(100.0),
+            thread_length: size(thread),
+            shank: None,
+        };
+        let surfaces = |thread| {
+            let shape = Shape::from(Solid::Bolt(bolt(thread)));
+            shape.outline().unwrap().bodies.iter().map(|body| body.surface).collect::<Vec<_>>()
+        };
+        assert_eq!(surfaces(70.0), [Surface::Bow, Surface::Thread, Surface::Thread]);
+        let leg = [Surface::Plain, Surface::Thread];
+        assert_eq!(surfaces(69.0), [&[Surface::Bow][..], &leg, &leg].concat());
     }
 
     /// A bugle is a cone of 90°: as long as half of what its diameters differ by.

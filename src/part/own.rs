@@ -153,15 +153,6 @@ impl Shape {
     }
 }
 
-impl fmt::Display for ShapeError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Refused(refusal) => refusal.fmt(f),
-            Self::Own(wrong) => wrong.fmt(f),
-        }
-    }
-}
-
 impl fmt::Display for OwnSizeError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let list = |f: &mut fmt::Formatter<'_>, has: &[Dimension]| {
@@ -234,12 +225,28 @@ mod tests {
     #[test]
     fn a_part_by_its_own_name_takes_an_area_and_a_mass() {
         let m20 = Profile::metric(Length::from_mm(20.0), Length::from_mm(2.5));
-        let of = |own| shape(Kind::Other, m20, None, own);
+        let of = |own: &str| shape(Kind::Other, m20, None, own);
         let by_area = of("A = 12 cm²; m = 35 g").unwrap();
         assert_eq!((by_area.surface().mm2().round(), by_area.mass().g()), (1200.0, 35.0));
         let by_kg = of("m = 50 g; a = 0.2 m²/kg").unwrap();
         assert_eq!(by_kg.surface().mm2().round(), 10_000.0);
-        for wrong in ["m = 35 g", "A = 12 cm²", "A 12", "A = 0; m = 35", "k = 3"] {
+        // Steel of 7.85 g/cm³.
+        assert!((by_area.volume().mm3() / 1000.0 - 35.0 / 7.85).abs() < 1e-9);
+        for grams in 1..100 {
+            let part = of(&format!("A = 12 cm²; m = {grams} g")).unwrap();
+            assert_eq!(part.mass(), Mass::from_g(f64::from(grams)));
+        }
+        for wrong in [
+            "m = 35 g",
+            "A = 12 cm²",
+            "A 12",
+            "A = 0; m = 35",
+            "A = 12; m = 0",
+            "m = 0; a = 0.2",
+            "m = 35; a = 0",
+            "A = 12 cm²; m = 35 g; a = 0.2",
+            "k = 3",
+        ] {
             let Err(ShapeError::Own(why)) = of(wrong) else { panic!("{wrong}") };
             assert!(why.to_string().contains("m²/kg"), "{wrong}: {why}");
         }

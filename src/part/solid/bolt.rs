@@ -198,3 +198,6 @@ impl Body for Bolt {
         self.length.mm() + self.head.beyond_length(self.d())
     }
 }
+
+#[cfg(test)]
+mod tests;
