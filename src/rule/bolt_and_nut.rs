@@ -296,3 +296,6 @@ impl BoltAndNut {
         if self.thread.is_metric() { load.show(&unit::KILONEWTON, 1) } else { load.show(&unit::LBF, 0) }
     }
 }
+
+#[cfg(test)]
+mod tests;

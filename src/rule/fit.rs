@@ -351,3 +351,6 @@ fn over_in_words(case: &Case<'_>, allowance: Allowance) -> String {
         },
     }
 }
+
+#[cfg(test)]
+mod tests;

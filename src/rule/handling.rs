@@ -290,4 +290,42 @@ mod tests {
         }
         assert!(known > 10_000, "{known}");
     }
+
+    /// Common practice: pieces above a pound, or longer than 26 in, are asked about; bars above a metre do not go
+    /// in, and above two the galvanizer is asked.
+    #[test]
+    fn a_piece_at_a_limit_is_within_it() {
+        let thread = crate::thread::Designation::read("M16").unwrap().thread;
+        let class = crate::thread::ToleranceClass::read("6g").unwrap();
+        let says = |kind, key: Key, mass: Option<f64>, length: Length| {
+            let part = Part {
+                kind,
+                own_mass: mass.map(Mass::from_lb),
+                length: Some(length),
+                ..Part::of_pair(thread, class, None)
+            };
+            let rule = crate::rule::rule(key);
+            let process = rule.process.unwrap();
+            rule.judge(&Case { part: Some(&part), ..Case::of(process) }).unwrap().mark
+        };
+        for (pounds, mark) in [(0.99, Mark::Met), (1.0, Mark::Met), (1.01, Mark::Condition)] {
+            assert_eq!(
+                says(Kind::HexBolt, Key::Heavy, Some(pounds), Length::from_mm(80.0)),
+                mark,
+                "{pounds} lb"
+            );
+        }
+        let (mm, inch) = (Length::from_mm, Length::from_inch);
+        for (kind, key, length, mark) in [
+            (Kind::HexBolt, Key::LongForBarrel, inch(26.0), Mark::Met),
+            (Kind::HexBolt, Key::LongForBarrel, inch(26.1), Mark::Condition),
+            (Kind::HexBolt, Key::LongForBarrel, mm(1100.0), Mark::Condition),
+            (Kind::Rod, Key::LongForBarrel, mm(1000.0), Mark::Condition),
+            (Kind::Rod, Key::LongForBarrel, mm(1001.0), Mark::Bar),
+            (Kind::Rod, Key::LongForKettle, mm(2000.0), Mark::Met),
+            (Kind::Rod, Key::LongForKettle, mm(2001.0), Mark::Condition),
+        ] {
+            assert_eq!(says(kind, key, None, length), mark, "{kind:?}, {length:?}");
+        }
+    }
 }

@@ -6,9 +6,9 @@
 //!
 //! - bath cooler than the temper, and the dip no stronger than the temper: nothing is asked;
 //! - bath as hot or hotter, dip no stronger than the temper: get the actual temper, or test;
-//! - dip stronger than the temper: ruled out, unless ISO 10684 takes in the class and the bath. It
-//!   covers bolts to class 10.9 in baths to 480 °C and from 530 to 560 °C and leaves the proof to
-//!   hardness and proof load after galvanizing, so the condition is that test.
+//! - dip stronger than the temper: ruled out, unless the steel is dipped all the same by a document or by
+//!   common practice. ISO 10684 takes in bolts to class 10.9 and leaves the proof to hardness and proof
+//!   load after galvanizing, so the condition is that test.
 
 use super::case::{Case, Under};
 use super::{Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
@@ -40,9 +40,7 @@ pub enum Heat {
     Below,
     /// As hot or hotter, but not stronger, for so short a time.
     NotStronger,
-    /// Stronger, in a class and a bath that ISO 10684 takes in.
-    StrongerCovered,
-    /// Stronger, and no standard takes it in.
+    /// Stronger.
     Stronger,
 }
 
@@ -132,19 +130,13 @@ pub static TEMPER: Rule = Rule {
             let says = Says::from(if stronger { Mark::Bar } else { Mark::Condition }, least.source);
             return if stronger { says } else { says.asking(Instruction::ProveTemper) };
         }
-        match stands(case.grade(), effect) {
+        match stands(effect) {
             Heat::NoTemper => Says::from(Mark::Note, STILL_MET_SOURCE),
             Heat::Below => Says::from(Mark::Met, NO_RETEST_SOURCE),
             Heat::NotStronger | Heat::Stronger if is_routine(case, effect) => {
                 Says::from(Mark::Term, practice::DIPPED_DAILY)
             }
-            Heat::StrongerCovered if is_routine(case, effect) => {
-                Says::from(Mark::Term, practice::DIPPED_DAILY)
-            }
             Heat::NotStronger => {
-                Says::from(Mark::Condition, STILL_MET_SOURCE).asking(Instruction::ProveTemper)
-            }
-            Heat::StrongerCovered => {
                 Says::from(Mark::Condition, STILL_MET_SOURCE).asking(Instruction::ProveTemper)
             }
             Heat::Stronger if case.grade().is_some_and(is_provable) => {
@@ -245,11 +237,10 @@ fn below_its_least(case: &Case<'_>, effect: &Effect) -> Option<Sourced<Temperatu
     (actual.temperature.celsius().round() < least.value.celsius().round()).then_some(least)
 }
 
-/// How a dip stands to the temper of a grade.
-pub fn stands(grade: Option<Grade>, effect: &Effect) -> Heat {
+/// How a dip stands to the temper.
+pub fn stands(effect: &Effect) -> Heat {
     match effect.temper {
         None => Heat::NoTemper,
-        Some(against) if against.dip_is_stronger && covered(grade, effect.bath) => Heat::StrongerCovered,
         Some(against) if against.dip_is_stronger => Heat::Stronger,
         Some(against) if against.margin.kelvin() > 0.0 => Heat::Below,
         Some(_) => Heat::NotStronger,
@@ -262,93 +253,5 @@ pub fn forbids_high_bath(grade: Option<Grade>, diameter: Option<Length>) -> bool
         && diameter.is_some_and(|diameter| diameter >= hotdip_process::NO_HIGH_BATH_FROM.value)
 }
 
-/// Whether ISO 10684 takes in the class and the bath.
-fn covered(grade: Option<Grade>, bath: Bath) -> bool {
-    grade.and_then(Grade::in_iso_10684) == Some(true) && matches!(bath, Bath::Low | Bath::Normal | Bath::High)
-}
-
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::quantity::Time;
-    use crate::rule::{Case, Cleaning, SteelFacts, judge_topic};
-    use crate::steel::tempering::{Dip, Temper};
-    use crate::steel::{State, Steel};
-
-    fn worst(grade: Grade, mm: f64, bath: Temperature, minutes: f64) -> Mark {
-        let diameter = Length::from_mm(mm);
-        let state = State::of(Steel::grade(grade, diameter).unwrap());
-        let dip = Dip { grade: state.grade(), temper: None, bath, time: Time::from_minute(minutes) };
-        let (steel, heat) = (SteelFacts::new(state, Cleaning::Acid), tempering::effect(&dip));
-        let case = Case { heat: Some(&heat), diameter: Some(diameter), ..steel.alone(HotDip) };
-        judge_topic(&case, Topic::Heat).map(|ruling| ruling.mark).max().unwrap()
-    }
-
-    #[test]
-    fn the_verdict_of_a_usual_bath() {
-        let usual = Temperature::from_fahrenheit(860.0);
-        let cases = [
-            (Grade::A193B7, 20.0, Mark::Met),
-            (Grade::Class10_9, 20.0, Mark::Condition),
-            (Grade::Class8_8, 20.0, Mark::Term),
-            (Grade::A325, 20.0, Mark::Term),
-            (Grade::A194Grade2H, 20.0, Mark::Term),
-            (Grade::A574, 10.0, Mark::Bar),
-            (Grade::J429Grade8_2, 20.0, Mark::Bar),
-            (Grade::Class4_6, 20.0, Mark::Note),
-        ];
-        for (grade, mm, mark) in cases {
-            assert_eq!(worst(grade, mm, usual, 5.0), mark, "{}", grade.name());
-        }
-    }
-
-    #[test]
-    fn high_temperature_and_the_zone_between() {
-        let at = |celsius, mm| worst(Grade::Class10_9, mm, Temperature::from_celsius(celsius), 3.0);
-        assert_eq!(at(480.0, 30.0), Mark::Condition);
-        assert_eq!(at(500.0, 30.0), Mark::Bar);
-        assert_eq!(at(530.0, 24.0), Mark::Condition);
-        for celsius in [530.0, 545.0, 560.0] {
-            assert_eq!(at(celsius, 27.0), Mark::Bar);
-        }
-        assert_eq!(at(561.0, 24.0), Mark::Bar);
-    }
-
-    /// Nuts and bolts of the same least temper meet the same severity, in every bath.
-    #[test]
-    fn one_temper_has_one_severity() {
-        let at = |grade, celsius| worst(grade, 20.0, Temperature::from_celsius(celsius), 3.0);
-        for celsius in [530.0, 545.0, 560.0] {
-            let bolt = at(Grade::A325, celsius);
-            assert_eq!(bolt, Mark::Condition);
-            for grade in [
-                Grade::A449,
-                Grade::J429Grade5,
-                Grade::Class8_8,
-                Grade::A563Dh,
-                Grade::A194Grade2H,
-                Grade::J995Grade8,
-            ] {
-                assert_eq!(at(grade, celsius), bolt, "{} at {celsius} °C", grade.name());
-            }
-        }
-    }
-
-    #[test]
-    fn an_actual_temper_decides() {
-        let stands = |celsius, hours, bath| {
-            let temper = Temper::actual(Temperature::from_celsius(celsius), Time::from_minute(hours));
-            let dip = Dip {
-                grade: Grade::J429Grade8.any_size(),
-                temper: Some(temper),
-                bath: Temperature::from_celsius(bath),
-                time: Time::from_minute(4.0),
-            };
-            stands(Some(Grade::J429Grade8), &tempering::effect(&dip).unwrap())
-        };
-        assert_eq!(stands(480.0, 60.0, 455.0), Heat::Below);
-        assert_eq!(stands(400.0, 60.0, 455.0), Heat::Stronger);
-        // A temper of a minute is outdone by a longer dip in a cooler bath.
-        assert_eq!(stands(460.0, 1.0, 455.0), Heat::Stronger);
-    }
-}
+mod tests;

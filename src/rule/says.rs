@@ -236,60 +236,25 @@ impl std::fmt::Display for HeatTreatment {
 impl HeatTreatment {
     /// The overlap of two; `None` where their temperatures do not meet.
     pub fn and(self, other: Self) -> Option<Self> {
-        let hotter = |one: Temperature, other: Temperature| {
-            if one.celsius() < other.celsius() { other } else { one }
-        };
-        let cooler = |one: Temperature, other: Temperature| {
-            if one.celsius() < other.celsius() { one } else { other }
-        };
-        let either = |one: Option<Time>, other: Option<Time>, pick: fn(f64, f64) -> f64| match (one, other) {
-            (Some(one), Some(other)) => Some(Time::from_hour(pick(one.hour(), other.hour()))),
-            (one, other) => one.or(other),
-        };
-        let from = hotter(self.from, other.from);
-        let to = match (self.to, other.to) {
-            (Some(one), Some(other)) => Some(cooler(one, other)),
-            (one, other) => one.or(other),
-        };
-        if to.is_some_and(|to| to.celsius() < from.celsius()) {
+        fn either<T>(one: Option<T>, other: Option<T>, pick: fn(T, T) -> T) -> Option<T> {
+            match (one, other) {
+                (Some(one), Some(other)) => Some(pick(one, other)),
+                (one, other) => one.or(other),
+            }
+        }
+        let from = self.from.max(other.from);
+        let to = either(self.to, other.to, Temperature::min);
+        if to.is_some_and(|to| to < from) {
             return None;
         }
         Some(Self {
             from,
             to,
-            time: either(self.time, other.time, f64::max),
-            within: either(self.within, other.within, f64::min),
+            time: either(self.time, other.time, Time::max),
+            within: either(self.within, other.within, Time::min),
         })
     }
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn bake(from: f64, to: f64, hours: Option<f64>) -> Instruction {
-        Instruction::Bake(HeatTreatment {
-            from: Temperature::from_celsius(from),
-            to: Some(Temperature::from_celsius(to)),
-            time: hours.map(Time::from_hour),
-            within: Some(Time::from_hour(4.0)),
-        })
-    }
-
-    #[test]
-    fn bakes_overlap_and_the_longest_counts() {
-        assert_eq!(
-            bake(177.0, 232.0, None).and(bake(190.0, 220.0, Some(14.0))),
-            Some(bake(190.0, 220.0, Some(14.0)))
-        );
-        assert_eq!(bake(177.0, 185.0, None).and(bake(190.0, 220.0, None)), None);
-    }
-
-    #[test]
-    fn the_stricter_cleaning_stands_for_both() {
-        let (soft, strict) = (Instruction::CleanWithoutAcid, Instruction::CleanMechanically);
-        assert_eq!(soft.and(strict), Some(strict));
-        assert_eq!(strict.and(soft), Some(strict));
-        assert_eq!(soft.and(Instruction::ProveTemper), None);
-    }
-}
+mod tests;

@@ -53,15 +53,13 @@ pub(super) fn is_provable(grade: Grade) -> bool {
         || (grade.is_washer() && !grade.is_spring())
 }
 
-/// Whether a dip of this part in this bath is everyday work: a grade of every day, or any nut.
+/// Whether a dip of this part in this bath is everyday work: a grade of every day, or any nut. Of no washer a
+/// standard gives a temper.
 pub(super) fn is_routine(case: &Case<'_>, effect: &Effect) -> bool {
     let usual_bath = matches!(effect.bath, Bath::Low | Bath::Normal);
     let nut = case.part.is_some_and(|part| part.kind.is_nut());
     let actual = effect.temper.is_some_and(|against| against.temper.least_of.is_none());
     usual_bath
         && !actual
-        && (nut
-            || case.grade().is_some_and(|grade| {
-                DAILY.contains(&grade) || grade.is_nut() || (grade.is_washer() && !grade.is_spring())
-            }))
+        && (nut || case.grade().is_some_and(|grade| DAILY.contains(&grade) || grade.is_nut()))
 }

@@ -13,8 +13,9 @@ pub(super) fn in_words(case: &Case<'_>, says: Says, effect: &Effect) -> String {
     };
     let actual = against.temper.least_of.is_none();
     let text = match (says.mark, actual) {
-        (Mark::Met | Mark::Note, _) if is_below(against) => "no mechanical test has to be repeated",
-        (Mark::Term | Mark::Met | Mark::Note, _) => "the retest after dipping is the maker's",
+        // The bath stays below the temper, and the dip is no stronger than it.
+        (Mark::Met | Mark::Note, _) => "no mechanical test has to be repeated",
+        (Mark::Term, _) => "the retest after dipping is the maker's",
         (Mark::Bar, true) => "the bath takes the temper away",
         (Mark::Bar, false) => "the bath takes the temper away; a higher actual temper can change this",
         (Mark::Condition | Mark::NotJudged, true) => {
@@ -33,18 +34,13 @@ pub(super) fn prove(case: &Case<'_>) -> String {
     ))
 }
 
-/// Whether the bath stays below the temper, and the dip is no stronger than it.
-fn is_below(against: &Against) -> bool {
-    !against.dip_is_stronger && against.margin.kelvin() > 0.0
-}
-
 /// The heat of the dip beside that of the temper.
 pub(super) fn why(says: Says, effect: &Effect) -> String {
     let Some(against) = &effect.temper else {
         return "this steel is not tempered, so the bath has no temper to take".to_owned();
     };
     let named = named(against);
-    if says.mark < Mark::Term && is_below(against) {
+    if says.mark < Mark::Term {
         return worded(format_args!("the bath stays below {named}"));
     }
     let stronger = if against.dip_is_stronger { "stronger than" } else { "no stronger than" };
