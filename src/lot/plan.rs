@@ -21,11 +21,29 @@ pub struct Risk {
 ///
 /// For lots much larger than the sample. None where every article may miss.
 pub fn risk(articles: u32, allowed: u32) -> Option<Risk> {
-    let rest = articles.checked_sub(allowed).filter(|&rest| rest > 0)?;
-    // The chance to find no more than `allowed` is the upper tail of a beta distribution.
+    let rest = articles.checked_sub(allowed)?;
+    // No distribution has a rest of nought. The chance to find no more than `allowed` is the upper tail of a beta distribution.
     let share = Beta::new(f64::from(allowed) + 1.0, f64::from(rest)).ok()?;
     Some(Risk {
         passes_once_in_ten: PlainNumber::from_one(share.inverse_cdf(0.9)),
         passes_nearly_always: PlainNumber::from_one(share.inverse_cdf(0.05)),
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Of one article that may not miss, by hand: a lot passes as often as it has good articles.
+    #[test]
+    fn a_plan_lets_through_what_it_does_not_find() {
+        let one = risk(1, 0).unwrap();
+        assert!((one.passes_once_in_ten.one() - 0.9).abs() < 1e-9);
+        assert!((one.passes_nearly_always.one() - 0.05).abs() < 1e-9);
+        // Where every article may miss nothing is found.
+        for (articles, allowed) in [(0, 0), (3, 3), (3, 4)] {
+            assert_eq!(risk(articles, allowed), None, "{articles}, {allowed}");
+        }
+        assert!(risk(3, 2).is_some());
+    }
 }

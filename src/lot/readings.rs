@@ -147,7 +147,7 @@ impl Readings {
     pub fn sets(&self, sets: u32) -> Option<impl Iterator<Item = impl Iterator<Item = &[Length]> + Clone>> {
         let sets = usize::try_from(sets).ok().filter(|&sets| sets > 0)?;
         let size = self.article_count() / sets;
-        let even = size * sets == self.article_count() && size > 0;
+        let even = size * sets == self.article_count();
         even.then(|| (0..sets).map(move |set| self.articles().skip(set * size).take(size)))
     }
 
@@ -182,6 +182,9 @@ mod tests {
         assert_eq!(counted("52\n48\n51\n50\n49\n47\n53", 3), Ok(vec![3, 3, 1]));
         assert_eq!(counted("52 48 51 50 49", 2), Ok(vec![2, 2, 1]));
         assert_eq!(counted("52 48\n51 50\n49", 2), Ok(vec![2, 2, 1]));
+        assert_eq!(counted("52 48\n51 50\n49 47", 2), Ok(vec![2, 2, 2]));
+        let last = counted("52 48\n51 50\n49 47 45", 2).unwrap_err();
+        assert!(last.contains("article 3 has 3 readings, and 2 were set"), "{last}");
         let uneven = counted("52 48\n51\n49 47", 2).unwrap_err();
         assert!(uneven.contains("article 2 has 1 reading, and 2 were set"), "{uneven}");
     }
@@ -189,6 +192,32 @@ mod tests {
     fn of(text: &str, units: &[&'static crate::quantity::Unit]) -> Readings {
         let how = Reading { units, comma: Comma::Decide, columns: None, per_article: None };
         Readings::read(text, &how, Density::from_g_cm3(7.2)).unwrap()
+    }
+
+    /// The same readings are the same whatever they are called, and others are not.
+    #[test]
+    fn readings_are_compared_by_what_they_measure() {
+        let um = |text| of(text, &[&unit::UM]);
+        assert_eq!(um("50 52\n48 49"), um("R1 R2\n50 52\n48 49"));
+        for other in ["50 52\n48 50", "50 52 48 49", "50\n52\n48\n49"] {
+            assert_ne!(um("50 52\n48 49"), um(other), "{other}");
+        }
+        assert_ne!(um("2 3\n2 4"), of("2 3\n2 4", &[&unit::MIL]));
+    }
+
+    #[test]
+    fn a_line_that_repeats_another_can_be_left_out() {
+        let lengths = |readings: &Readings| -> Vec<Vec<f64>> {
+            let um = |article: &[Length]| article.iter().map(|value| value.um()).collect();
+            readings.articles().map(um).collect()
+        };
+        let all = of("50 51 52 53\n54 55 53 52\n50 51 52 53", &[&unit::UM]);
+        let left = all.without_repeats().unwrap();
+        assert_eq!(lengths(&left), [[50.0, 51.0, 52.0, 53.0], [54.0, 55.0, 53.0, 52.0]]);
+        assert_eq!(left.values().len(), 8);
+        assert!(left.without_repeats().is_none());
+        let none = of("50 51 52 53\n54 55 53 52", &[&unit::UM]).without_repeats();
+        assert!(none.is_none());
     }
 
     #[test]

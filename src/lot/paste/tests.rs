@@ -543,6 +543,71 @@ fn names_over_readings_one_by_one_are_asked() {
     }
 }
 
+/// Each name is an article where it stands over one reading, or where its readings stand on lines; so are the
+/// blocks of a gauge that end with their mean.
+#[test]
+fn names_that_say_nothing_of_single_readings_are_not_asked() {
+    for (text, count) in [
+        ("Bolt 1:\n50 51\n52 53\nBolt 2:\n54 55\n56 57", 4),
+        ("Bolt 1:\n50\n57\nBolt 2:\n52\n58\n54 55", 5),
+        ("Bolt 1:\nhead: 50\nshank: 57\nBolt 2:\nhead: 52\nshank: 58", 4),
+        ("Bolt 1:\n50\nBolt 2:\n51\nBolt 3:\n52", 3),
+        ("Bolt 1:\n50\n51\nBolt 2:\n52", 3),
+        ("Bolt 1:\n50\n51\n52", 3),
+        ("50\n51\nMean 50.5\n52\n53\nMean 52.5\n54\n55\nMean 54.5", 6),
+    ] {
+        assert_eq!(articles(text).map(|articles| articles.len()), Ok(count), "{text}");
+    }
+}
+
+/// What stands behind a name, or in the place of a reading, is asked; a note below them is not.
+#[test]
+fn a_word_in_the_place_of_a_reading_is_asked() {
+    for (text, asked) in [
+        ("x1\t<30\n50\t51\n52\t53", Some("“<30” on line 1")),
+        ("50\t51\n52\t53\nA7\trough", Some("“rough” on line 3")),
+        ("50\t51\nrough\n52\t53", Some("“rough” on line 2")),
+        ("50\t51\n52\t53\nrough", None),
+        ("50 51\n52 53\nbolt rough", None),
+    ] {
+        let told = articles(text).err();
+        match asked {
+            Some(asked) => {
+                assert!(told.as_ref().is_some_and(|told| told.contains(asked)), "{text}: {told:?}")
+            }
+            None => assert_eq!(told, None, "{text}"),
+        }
+    }
+}
+
+/// A mean is borne out to its last digit, by all the readings or by those since the last mean; numbers that are
+/// no readings are not counted among them.
+#[test]
+fn a_mean_is_that_of_the_readings_before_it() {
+    let blocks = "No\tR1\tR2\n1\t50\t51\n2\t52\t53\nMean\t\t51.5\n3\t60\t61\n4\t62\t63\nMean\t\t61.5";
+    assert_eq!(articles(blocks).map(|articles| articles.len()), Ok(4));
+    for (mean, borne_out) in
+        [("52.5", true), ("52.59", true), ("52.6", true), ("52.8", false), ("53.4", false)]
+    {
+        let text = format!("R1 R2\n52.0 53.0\nMean {mean}");
+        // Three digits say more than two.
+        let borne_out = borne_out && !mean.ends_with('9');
+        assert_eq!(articles(&text).is_ok(), borne_out, "{mean}: {:?}", articles(&text));
+    }
+}
+
+/// Nothing is to be looked at where every line and column was taken, but for a column that is empty.
+#[test]
+fn what_was_read_plainly_needs_no_look() {
+    let is_plain = |text: &str, columns: Option<&[usize]>| {
+        read_with(text, Comma::Decide, columns).unwrap().read_as.is_plain()
+    };
+    assert!(is_plain("50 52\n51 53", None));
+    assert!(is_plain("50\t\t52\n51\t\t53", None));
+    assert!(!is_plain("1\t50\n2\t51\n3\t58", Some(&[2])));
+    assert!(!is_plain("R1 R2\n50 52\n51 53", None));
+}
+
 /// Names over readings once were asked even where it was said how many readings there are on an article.
 #[test]
 fn names_over_readings_count_off_where_their_number_is_said() {
@@ -555,6 +620,8 @@ fn names_over_readings_count_off_where_their_number_is_said() {
     let text = "Bolt 1:\n60\n61\n62\nBolt 2:\n60\n61\n63\nBolt 3:\n58\n";
     let read = vec![vec![60.0, 61.0, 62.0], vec![60.0, 61.0, 63.0], vec![58.0]];
     assert_eq!(counted(text, 3), Ok(read));
+    let few = counted("A:\n60\n61\nB:\n62\nC:\n60\n61", 2).unwrap_err();
+    assert!(few.contains("article 2 has 1 reading, and 2 were set"), "{few}");
     let uneven = counted("A:\n60\n61\nB:\n62\n63\n64\nC:\n60\n61", 2).unwrap_err();
     assert!(uneven.contains("article 2 has 3 readings, and 2 were set"), "{uneven}");
     let asked = articles(text).unwrap_err();
