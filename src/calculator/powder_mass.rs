@@ -355,12 +355,7 @@ impl Outcome {
 
     /// The part in the barrel, as the rules judge it.
     pub(super) fn case(&self) -> Case<'_> {
-        Case {
-            steel: self.steel.as_ref(),
-            diameter: self.part.and_then(|part| part.thread).map(|thread| thread.diameter()),
-            part: self.part.as_ref(),
-            ..Case::of(Process::Mechanical)
-        }
+        Case { steel: self.steel.as_ref(), part: self.part.as_ref(), ..Case::of(Process::Mechanical) }
     }
 }
 

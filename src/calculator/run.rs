@@ -96,10 +96,9 @@ impl Clock {
 
     /// The time of day so long after it.
     pub fn after(self, time: Time) -> Self {
-        let day = 24 * 60;
-        // A run is shorter than a day, and time does not run backwards.
-        let later = (time.minute().round().max(0.0) % f64::from(day)) as u32;
-        Self { minutes: (self.minutes + later) % day }
+        // Time does not run backwards.
+        let minutes = f64::from(self.minutes) + time.minute().round().max(0.0);
+        Self { minutes: (minutes % (24.0 * 60.0)) as u32 }
     }
 }
 
@@ -132,7 +131,8 @@ mod tests {
     fn a_clock_is_read_and_runs_over_midnight() {
         assert_eq!(Clock::read("7:30").unwrap().to_string(), "07:30");
         assert_eq!(Clock::read("23.50").unwrap().after(Time::from_minute(25.0)).to_string(), "00:15");
-        for text in ["24:00", "7", "7:60", "soon", "7:5x"] {
+        assert_eq!(Clock::read("7:30").unwrap().after(Time::from_hour(49.0)).to_string(), "08:30");
+        for text in ["24:00", "7", "7:60", "soon", "7:5x", "+7:30", "007:30", "7:005", ":30", "7:"] {
             assert!(Clock::read(text).unwrap_err().contains("no time of day"), "{text}");
         }
     }

@@ -213,6 +213,11 @@ mod tests {
             assert!(refusal.contains(part) && refusal.contains("range of ISO 9223"), "{refusal}");
         }
         assert!(at(f64::NAN, 80.0, 10.0, 3.0).is_err());
+        // A billionth of the end is what units leave, and no more.
+        let of = |number| Shown { number, unit: &unit::PERCENT, decimals: 0 };
+        let within = |number| within("mean humidity", of(number), of(34.0), of(93.0)).is_ok();
+        assert!(within(93.0 + 5e-8) && within(34.0 - 5e-8));
+        assert!(!within(93.0 + 5e-7) && !within(34.0 - 5e-7));
     }
 
     #[test]

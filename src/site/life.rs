@@ -216,6 +216,27 @@ mod tests {
 
     const C4: fn() -> Rates = || Category::C4.rates();
 
+    /// ISO 9224: r · t^b up to 20 years, and from there on a straight line; years of a sum have one digit more than
+    /// an answer.
+    #[test]
+    fn the_straight_line_begins_beyond_twenty_years() {
+        let step = |year: f64, exponent: Exponent| {
+            let mut working = Working::default();
+            let time = Time::from_year(year);
+            exponent.attack_step(&mut working, "zinc lost", Category::C3.rates().upper, time);
+            let step = &working.steps()[0];
+            let shown = step.terms.iter().find(|term| term.symbol == "t_w").unwrap().value;
+            (step.formula, shown.to_string().replace('\u{a0}', " "))
+        };
+        let (power, line) = ("r_high · t_w^b", "r_high · (20^b + b · 20^(b − 1) · (t_w − 20))");
+        for (year, formula, shown) in
+            [(19.5, power, "19.50 years"), (20.0, power, "20.0 years"), (20.5, line, "20.5 years")]
+        {
+            assert_eq!(step(year, Exponent::Upper), (formula, shown.to_owned()));
+            assert_eq!(step(year, Exponent::Straight).0, "r_high · t_w");
+        }
+    }
+
     #[test]
     fn the_worst_corner_decides_the_promise() {
         let um = Length::from_um;

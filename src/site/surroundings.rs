@@ -129,5 +129,12 @@ mod tests {
             let read = surroundings.to_read().unwrap().document.name;
             assert!(refusal.contains(surroundings.name()) && refusal.contains(read), "{refusal}");
         }
+        for (surroundings, words) in [
+            (Surroundings::Soil, "the life of zinc in soil"),
+            (Surroundings::AcidWood, "the life of zinc in acid or preserved wood"),
+        ] {
+            let refusal = surroundings.allow_years().unwrap_err().to_string();
+            assert!(refusal.contains(words), "{refusal}");
+        }
     }
 }

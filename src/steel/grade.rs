@@ -326,6 +326,15 @@ mod tests {
     use super::*;
 
     #[test]
+    fn a_steel_is_one_grade_at_one_range_of_sizes() {
+        let of = |grade: Grade, mm| grade.properties(Length::from_mm(mm)).unwrap();
+        let m16 = of(Grade::Class8_8, 16.0);
+        assert_eq!(m16, of(Grade::Class8_8, 12.0));
+        assert_ne!(m16, of(Grade::Class8_8, 20.0));
+        assert_ne!(m16, of(Grade::Class10_9, 16.0));
+    }
+
+    #[test]
     fn sizes_choose_the_row() {
         let hardest = |mm| Grade::Class8_8.properties(Length::from_mm(mm)).unwrap().hardest().unwrap().value;
         assert_eq!(hardest(16.0), Hardness::hv(320.0));

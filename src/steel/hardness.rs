@@ -333,6 +333,9 @@ mod tests {
         let refusals = [
             (convert(Hardness::hrc(19.9), Scale::Hv), "20\u{a0}HRC to 68\u{a0}HRC"),
             (convert(Hardness::hrc(68.1), Scale::Hv), "20\u{a0}HRC to 68\u{a0}HRC"),
+            // Told with the digits that it was given.
+            (convert(Hardness::hrc(19.9), Scale::Hv), "19.9\u{a0}HRC"),
+            (convert(Hardness::hrc(69.0), Scale::Hv), "69\u{a0}HRC"),
             (convert(Hardness::hrc(59.0), Scale::Hb), "20\u{a0}HRC to 58\u{a0}HRC"),
             (convert(Hardness::hv(70.0), Scale::Hb), "80\u{a0}HV to 653\u{a0}HV"),
             (convert(Hardness::hrc(20.0), Scale::Hrb), "does not cover HRC to HRB"),

@@ -115,6 +115,17 @@ pub fn grade_of_nut(nut: NutGrade) -> Option<Grade> {
 mod tests {
     use super::*;
 
+    /// The earlier edition of ASTM A354 gives grade BD its proof stress up to 2-1/2 in; what the later one asks
+    /// above it was not seen.
+    #[test]
+    fn bd_has_its_proof_stress_up_to_two_and_a_half_inches() {
+        let proof = |grade, inch| bolt(grade, Length::from_inch(inch)).unwrap().proof.is_ok();
+        for (inch, known) in [(1.0, true), (2.5, true), (2.75, false), (4.0, false)] {
+            assert_eq!(proof(Grade::A354Bd, inch), known, "{inch} in");
+        }
+        assert!(proof(Grade::A354Bc, 2.75));
+    }
+
     #[test]
     fn every_nut_of_the_tables_has_its_grade() {
         for nut in Grade::ALL.iter().filter_map(|grade| known_nut(*grade)) {

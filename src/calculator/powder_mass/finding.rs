@@ -65,9 +65,9 @@ pub(super) fn of(input: &Input, outcome: &Outcome) -> Vec<Finding> {
             ));
         }
     }
-    if let (Some(mass), barrels) = (outcome.load.mass, outcome.barrels()) {
+    if let Some(mass) = outcome.load.mass {
         let limit = practice::ONE_PLATERS_LOAD;
-        if mass / barrels > limit.value && input.barrel.is_none() {
+        if mass > limit.value && input.barrel.is_none() {
             findings.push(Finding::new(
                 Mark::Note,
                 format!(

@@ -400,7 +400,7 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
 
 /// Years in the picture, which ends where the table does.
 fn up_to_the_end(time: Time) -> Time {
-    if time.year() > TABLE_ENDS { Time::from_year(TABLE_ENDS) } else { time }
+    time.min(Time::from_year(TABLE_ENDS))
 }
 
 fn picture(input: &Input, outcome: &Outcome) -> Picture {

@@ -128,6 +128,29 @@ mod tests {
         assert_eq!(ends(&unit::HRB), (soft.first().unwrap().hrb, soft.last().unwrap().hrb));
     }
 
+    /// A bound in °C holds for °F: 420 °C is 788 °F, 560 °C 1040 °F. A number without a sign is no unit that could
+    /// have been meant.
+    #[test]
+    fn a_bound_holds_in_every_unit() {
+        let of = |number, unit| Shown { number, unit, decimals: 0 };
+        let bath = Bound::Between(of(420.0, &unit::CELSIUS), of(560.0, &unit::CELSIUS), "");
+        let is_wrong = |number, unit| bath.fault(of(number, unit), &[]).is_some();
+        for (fahrenheit, wrong) in [(787.0, true), (789.0, false), (1039.0, false), (1041.0, true)] {
+            assert_eq!(is_wrong(fahrenheit, &unit::FAHRENHEIT), wrong, "{fahrenheit} °F");
+        }
+        let share = Bound::ZeroTo(of(80.0, &unit::PERCENT), "");
+        let told =
+            |number, unit| share.fault(of(number, unit), &[&unit::ONE, &unit::PERCENT]).unwrap().to_string();
+        assert!(
+            told(30.0, &unit::ONE).ends_with("if % was meant, write 30\u{a0}%"),
+            "{}",
+            told(30.0, &unit::ONE)
+        );
+        let least = Bound::Between(of(1.0, &unit::ONE), of(100.0, &unit::ONE), "");
+        let half = least.fault(of(50.0, &unit::PERCENT), &[&unit::ONE, &unit::PERCENT]).unwrap().to_string();
+        assert!(!half.contains("was meant"), "{half}");
+    }
+
     #[test]
     fn a_number_on_the_wrong_scale_is_told_the_right_one() {
         let fault = |number, unit| {

@@ -296,6 +296,35 @@ mod tests {
         }
     }
 
+    /// Choosing the unit that stands there changes nothing, and a list of readings is not converted as one number.
+    #[test]
+    fn only_another_unit_of_one_number_converts_it() {
+        let mut form = typed("2,50 mil");
+        form.choose_unit("coat", "mil");
+        assert_eq!((only(&form).text.as_str(), &only(&form).converted), ("2,50", &None));
+        static READINGS: [FieldAbout; 1] = [FieldAbout::readings("readings", "Readings", &LENGTHS, "")];
+        let mut form = Form::new(&READINGS, &Draft::default());
+        form.write("readings", "2.5");
+        form.choose_unit("readings", "mil");
+        assert_eq!((only(&form).text.as_str(), only(&form).unit), ("2.5", Some(&unit::MIL)));
+    }
+
+    /// Forms are alike that ask the same and hold the same.
+    #[test]
+    fn forms_are_compared_by_what_stands_in_them() {
+        static OTHERS: [FieldAbout; 1] = [FieldAbout::readings("coat", "Coat", &LENGTHS, "50 µm")];
+        assert_eq!(typed("2 mil"), typed("2 mil"));
+        assert_ne!(typed("2 mil"), typed("3 mil"));
+        assert_ne!(Form::new(&FIELDS, &Draft::default()), Form::new(&OTHERS, &Draft::default()));
+        // A link holds what is asked, whether it was changed or not, and not what is empty by itself.
+        let kept = |form: &Form| form.to_keep().get("coat").map(str::to_owned);
+        assert_eq!(kept(&Form::new(&FIELDS, &Draft::default())).as_deref(), Some("50 µm"));
+        assert_eq!(kept(&typed("2 mil")).as_deref(), Some("2 mil"));
+        assert_eq!(kept(&typed("")).as_deref(), Some(""));
+        static EMPTY: [FieldAbout; 1] = [FieldAbout::text("coat", "Coat", "")];
+        assert_eq!(kept(&Form::new(&EMPTY, &Draft::default())), None);
+    }
+
     #[test]
     fn units_once_chosen_are_those_of_the_empty_fields() {
         let mut form = typed("");
@@ -328,6 +357,9 @@ mod tests {
             ("119.25 µm", "119.25 µm"),
             ("50", "50 µm"),
             ("0.30000000000000004 mil", "0.3 mil"),
+            // Four digits shorter is short, three are not.
+            ("0.123456789012 mil", "0.123456789012 mil"),
+            ("0.1234567890123 mil", "0.123456789 mil"),
             // Two digits less are no gain.
             ("0.12345678912", "0.12345678912 µm"),
             ("many", "many"),

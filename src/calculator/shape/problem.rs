@@ -216,6 +216,40 @@ fn or_meant(f: &mut fmt::Formatter<'_>, meant: Option<&Shown>) -> fmt::Result {
 mod tests {
     use crate::calculator::{Draft, evaluate};
 
+    /// One problem a line; where all that is wrong is that something is empty, nothing is wrong yet.
+    #[test]
+    fn what_is_missing_is_told_from_what_is_wrong() {
+        let of = |pairs: &[(&str, &str)]| evaluate("life", pairs.iter().copied()).unwrap_err();
+        let wrong = of(&[("thickness", "many"), ("years", "201")]);
+        assert_eq!(wrong.to_string().lines().count(), wrong.iter().count());
+        assert!(wrong.iter().count() > 1 && !wrong.to_string().starts_with('\n'));
+        assert!(!wrong.only_missing());
+        let missing = of(&[("thickness", "")]);
+        assert!(missing.only_missing(), "{missing}");
+        assert!(!of(&[("thickness", ""), ("years", "201")]).only_missing());
+    }
+
+    /// No designation needs more than 200 letters.
+    #[test]
+    fn a_text_is_read_up_to_its_longest() {
+        let told = |letters: usize| {
+            let thread = "1".repeat(letters);
+            evaluate("coat-room", [("thread", thread.as_str())]).unwrap_err().to_string()
+        };
+        for (letters, too_many) in [(199, false), (200, false), (201, true), (300, true)] {
+            let text = told(letters);
+            assert_eq!(text.contains("characters are too many"), too_many, "{letters}: {text}");
+        }
+    }
+
+    /// A length is asked of a bolt and not of a nut; where it is asked it is not left out.
+    #[test]
+    fn what_is_asked_on_a_condition_is_missed_where_it_holds() {
+        let of = |part| evaluate("kettle", [("part", part), ("length", "")]);
+        assert_eq!(of("hex-bolt").unwrap_err().to_string(), "Length: fill this in to get an answer");
+        assert!(of("hex-nut").is_ok());
+    }
+
     #[test]
     fn the_reason_belongs_to_the_end_and_the_number_is_as_it_was_typed() {
         let told = |id: &str, field: &str, text: &str| {

@@ -283,3 +283,18 @@ impl std::fmt::Display for Verdict {
         f.write_str(self.words())
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::unit;
+
+    /// A unit is said once where it is the same at both ends.
+    #[test]
+    fn a_range_says_its_units() {
+        let of = |number, unit| Shown { number, unit, decimals: 0 };
+        let range = |from, to| Value::Range(from, to).to_string().replace('\u{a0}', " ");
+        assert_eq!(range(of(2.0, &unit::MM), of(3.0, &unit::MM)), "2 to 3 mm");
+        assert_eq!(range(of(900.0, &unit::UM), of(1.0, &unit::MM)), "900 µm to 1 mm");
+    }
+}

@@ -116,3 +116,22 @@ fn set(text: &mut Cow<'static, str>, convert: impl Fn(&str) -> Cow<'_, str>) {
         *text = Cow::Owned(converted);
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::calculator::Bar;
+    use crate::quantity::{Shown, unit};
+
+    /// The names at a picture are converted with its numbers.
+    #[test]
+    fn a_picture_is_named_in_the_units_of_its_numbers() {
+        let of = |number| Shown { number, unit: &unit::UM, decimals: 0 };
+        let bar = Bar { label: "below 50\u{a0}µm".into(), from: of(0.0), to: of(50.0), marked: false };
+        let (title, line) = ("Coats up to 50\u{a0}µm.".into(), None);
+        let picture = Picture::Bars { title, bars: vec![bar], line, logarithmic: false };
+        let Picture::Bars { title, bars, .. } = picture.in_units(Units::Inch) else { panic!() };
+        assert_eq!(title, "Coats up to 2.0\u{a0}mil.");
+        assert_eq!((bars[0].label.as_ref(), bars[0].to.unit), ("below 2.0\u{a0}mil", &unit::MIL));
+    }
+}

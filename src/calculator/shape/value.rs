@@ -250,3 +250,44 @@ fn with_unit(number: f64, unit: &Unit) -> String {
     }
     text
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::calculator::Bound;
+    use crate::quantity::{Length, PlainNumber};
+
+    static BOTH: [&Unit; 2] = [&unit::UM, &unit::G_M2];
+    static SHARES: [&Unit; 1] = [&unit::PERCENT];
+
+    fn field(units: &'static [&'static Unit]) -> FieldAbout {
+        let most = Shown { number: 100.0, unit: units[0], decimals: 0 };
+        FieldAbout::quantity("field", "Field", units, Bound::ZeroTo(most, ""), "")
+    }
+
+    /// A unit that the field offers for another kind of quantity is refused, and those that fit are named.
+    #[test]
+    fn a_unit_of_another_quantity_is_refused() {
+        let about = field(&BOTH);
+        assert_eq!(Written::<Length>::read("50 µm", &about).unwrap().quantity, Length::from_um(50.0));
+        match Written::<Length>::read("50 g/m²", &about) {
+            Err(Fault::Unreadable(Unreadable::UnknownUnit { written, offered })) => {
+                assert_eq!((written.as_str(), offered), ("g/m²", vec!["µm"]));
+            }
+            other => panic!("{other:?}"),
+        }
+    }
+
+    /// A plain number has no sign to be known by: whatever it is, it is written in the unit of its field.
+    #[test]
+    fn a_share_is_written_in_per_cent() {
+        let about = field(&SHARES);
+        for part in 0..2000 {
+            let share = PlainNumber::from_one(f64::from(part) / 1999.0);
+            let text = share.write(&about);
+            assert!(text.ends_with(" %"), "{part}: {text}");
+            let back = PlainNumber::read(&text, &about).unwrap();
+            assert!((back.one() - share.one()).abs() < 1e-15, "{part}: {text}");
+        }
+    }
+}

@@ -252,6 +252,13 @@ fn plain_number(core: &str) -> Option<(Option<Grade>, Option<Grade>)> {
 mod tests {
     use super::*;
 
+    /// The figure behind 898 is that of the standard; one before it is not.
+    #[test]
+    fn the_number_of_the_standard_is_no_class() {
+        assert_eq!(read("ISO 898-2 8"), Ok(Grade::Nut8));
+        assert!(read("2 898-2 8").is_err());
+    }
+
     #[test]
     fn grades_as_people_write_them() {
         let cases = [
