@@ -151,3 +151,39 @@ fn what_no_text_covers_is_told_beyond_its_bound() {
         assert_eq!(told(&sized, "Leave the smallest beads out"), recessed, "{part}");
     }
 }
+
+/// The earlier load came out thicker than it was charged for: powder is left out; thinner: it is added.
+#[test]
+fn an_earlier_load_corrects_the_powder() {
+    let name = |earlier| {
+        let asked = [("asked", "thickness"), ("coat", "53 µm"), ("charged", "50 µm"), ("earlier", earlier)];
+        let report = powder(&asked);
+        let found = report.figures.iter().find(|figure| figure.name.ends_with("by the earlier load"));
+        found.map(|figure| figure.name.to_string())
+    };
+    assert_eq!(name("55 56 54 55 57").as_deref(), Some("Leave out, by the earlier load"));
+    assert_eq!(name("45 46 44 45 47").as_deref(), Some("Add, by the earlier load"));
+    // As it was charged for there is nothing to leave out.
+    assert_ne!(name("50 52 48 51 49").as_deref(), Some("Leave out, by the earlier load"));
+}
+
+/// One barrel needs no word of several, and hard steel that nobody named is asked for.
+#[test]
+fn the_sheet_says_what_the_load_lacks() {
+    let each = |barrel| {
+        let load = [("load", "weight"), ("weight", "6000 lb"), ("barrel", barrel)];
+        let report = powder(&load);
+        let mut names = report.figures.iter().map(|figure| figure.name.to_string());
+        names.find(|name| name.starts_with("Zinc powder in each addition")).unwrap()
+    };
+    assert_eq!(each("20 ft³"), "Zinc powder in each addition, all barrels together");
+    assert_eq!(each("40 ft³"), "Zinc powder in each addition, all barrels together");
+    let small = powder(&[("load", "weight"), ("weight", "200 lb"), ("barrel", "20 ft³")]);
+    assert!(small.figures.iter().any(|figure| figure.name == "Zinc powder in each addition"));
+    let asks = |grade| {
+        let report = powder(&[("grade", grade)]);
+        let mut figures = report.sections.iter().flat_map(|section| &section.figures);
+        figures.any(|figure| figure.name.contains("no plain acid; enter the steel"))
+    };
+    assert!(asks("") && !asks("4.6") && !asks("12.9"));
+}

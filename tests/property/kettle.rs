@@ -222,3 +222,94 @@ fn a_load_is_within_a_plant() {
     let unsound = with(&[("sizes", "q = 13 mm")]).unwrap();
     assert!(unsound.starts_with("Own sizes"), "{unsound}");
 }
+
+/// A load stands under the documents whose factor weighs its coat: 7.2 g/m² per µm is that of ISO 10684, 7.067 that
+/// of F2329; solid zinc belongs to neither, and each of them is told.
+#[test]
+fn the_rules_follow_the_factor_of_the_coat() {
+    use kettle_barrel::calculator::Mark;
+    let mark = |grade, factor, text: &str| {
+        let pairs = [("grade", grade), ("thread", "M16"), ("length", "80 mm"), ("factor", factor)];
+        let report = evaluate("kettle", pairs).unwrap();
+        let found = report.findings.iter().find(|finding| finding.text.contains(text));
+        found.map_or(Mark::Met, |finding| finding.mark)
+    };
+    for (factor, cleaning, ban) in [("iso1461", true, false), ("a123", false, true), ("a653", true, true)] {
+        // ISO 10684 cleans with care from 320 HV on, class 10.9 among them; F2329 forbids 40 HRC, A574 among them.
+        let asked = mark("10.9", factor, "is above 320\u{a0}HV") == Mark::Term;
+        assert_eq!(asked, cleaning, "{factor}");
+        let barred = mark("A574", factor, "ASTM F2329 forbids hot-dip") == Mark::Bar;
+        assert_eq!(barred, ban, "{factor}");
+    }
+}
+
+/// ISO 10684 keeps class 10.9 from M27 on out of the high-temperature bath.
+#[test]
+fn large_bolts_of_10_9_stay_out_of_the_hot_bath() {
+    for (thread, bath, barred) in
+        [("M30", "540 °C", true), ("M27", "540 °C", true), ("M24", "540 °C", false), ("M30", "460 °C", false)]
+    {
+        let pairs = [("grade", "10.9"), ("thread", thread), ("length", "120 mm"), ("bath", bath)];
+        let report = evaluate("kettle", pairs).unwrap();
+        assert_eq!(report.headline.starts_with("Not into the kettle"), barred, "{thread}, {bath}");
+    }
+}
+
+/// Whoever heats in °F reads the longest dip at his own bath in °F.
+#[test]
+fn the_longest_dip_is_told_at_the_bath_as_it_was_entered() {
+    let name = |bath, si_p| {
+        let pairs =
+            [("grade", "8.8"), ("thread", "M16"), ("length", "80 mm"), ("bath", bath), ("si_p", si_p)];
+        let report = evaluate("kettle", pairs).unwrap();
+        let figure = report.figures.iter().find(|figure| figure.name.starts_with("Longest dip")).unwrap();
+        figure.name.replace('\u{a0}', " ")
+    };
+    assert_eq!(name("860 °F", ""), "Longest dip that the temper bears, at 860 °F");
+    assert_eq!(name("460 °C", ""), "Longest dip that the temper bears, at 460 °C");
+    // In the bath that the steel wants instead.
+    assert_eq!(name("860 °F", "0.08 %"), "Longest dip that the temper bears, at 560 °C");
+}
+
+/// Where the zinc goes is drawn from nought.
+#[test]
+fn bars_of_zinc_begin_at_nought() {
+    use kettle_barrel::calculator::Picture;
+    let pairs = [("load", "area"), ("area", "100 m²"), ("dross", "10 %"), ("ash", "5 %")];
+    let Some(Picture::Bars { bars, .. }) = evaluate("kettle", pairs).unwrap().picture else { panic!() };
+    let ends: Vec<(f64, f64)> = bars.iter().map(|bar| (bar.from.number, bar.to.number)).collect();
+    // 100 m² · 50 µm · 7.2 g/m² per µm = 36 kg, which is 85 % of 42.35 kg.
+    for ((from, to), kg) in ends.iter().zip([36.0, 4.235, 2.118]) {
+        assert!(*from == 0.0 && (to - kg).abs() < 0.001, "{ends:?}");
+    }
+}
+
+/// A part that is shorter than its point has a wrong length; with sizes of its own the sizes may be wrong. A bar
+/// measured in inches is answered in inches, whatever it was weighed in.
+#[test]
+fn a_load_is_told_in_its_own_fields_and_units() {
+    let problem = |pairs: &[(&'static str, &'static str)]| {
+        evaluate("kettle", pairs.iter().copied()).unwrap_err().to_string()
+    };
+    let short = [("thread", "M20"), ("length", "1 mm"), ("part", "rod")];
+    assert!(problem(&short).starts_with("Length: "), "{}", problem(&short));
+    let own = [&short[..], &[("sizes", "l = 1 mm")]].concat();
+    assert!(problem(&own).starts_with("Own sizes: "), "{}", problem(&own));
+    let unit = |bar, weight| {
+        let pairs = [("load", "measured"), ("nearest", "round"), ("bar", bar), ("weight", weight)];
+        let report = evaluate("kettle", pairs).unwrap();
+        let figure = report.figures.iter().find(|figure| figure.name == "Zinc on the parts").unwrap();
+        match figure.value {
+            kettle_barrel::calculator::Value::One(one) => one.unit.symbol,
+            _ => panic!(),
+        }
+    };
+    for (bar, weight, symbol) in [
+        ("0.5 in", "100 kg", "lb"),
+        ("12 mm", "220 lb", "lb"),
+        ("0.5 in", "220 lb", "lb"),
+        ("12 mm", "100 kg", "kg"),
+    ] {
+        assert_eq!(unit(bar, weight), symbol, "{bar}, {weight}");
+    }
+}
