@@ -42,7 +42,9 @@ fn the_working_of_a_part_of_each_kind_adds_up() {
     assert!(parts.len() > 50, "{}", parts.len());
     for (kind, shape) in parts {
         let name = format!("{kind}");
-        for shape in [shape, shape.blank()] {
+        // A nut goes into the kettle as a blank.
+        let blank = matches!(shape.solid, Solid::Nut(_)).then(|| shape.blank());
+        for shape in std::iter::once(shape).chain(blank) {
             let working = working(&shape);
             for step in working.steps().iter().filter(|step| !step.formula.is_empty()) {
                 super::working::check(step, &name);
