@@ -15,11 +15,20 @@ const ROWS: u32 = 200_000;
 const FEW: u32 = 20_000;
 /// Lines of the list.
 const LINES: usize = 100_000;
+/// The kinds of lines in it.
+pub const LIST: [&str; 4] = [
+    "M16 x 60 hex bolt, 8.8, 400 pcs, C3, 15 years",
+    "500 ea 3/4-10 x 4 HHCS gr 8 HDG, C3",
+    "A325 7/8 x 3-1/2 w/ DH nut & F436, C4",
+    "M12 hex nuts class 8, 20000 pcs, C3, 10 years",
+];
 
-/// An order line, the kernel beside other languages, a list on one core and on all, and what growth costs.
+/// An order line, each calculator, the kernel beside other languages, a list on one core and on all, and what growth costs.
 pub fn bench() -> Done {
     println!("On {}\n\nAn order line", processor());
     run(cargo().args(["bench", "--quiet", "--bench", "order"]))?;
+    println!("\nThe first example of each calculator, read, solved and told");
+    run(cargo().args(["bench", "--quiet", "--bench", "calculator"]))?;
     println!("\nOne row of the kernel of tests/speed/kernel.rs");
     kernels()?;
     println!("\nA list of {LINES} lines in the terminal");
@@ -122,30 +131,27 @@ fn sheet(calc: &Path, formulas: bool) -> Done<(f64, f64)> {
 
 /// The terminal's list on one core and on all.
 fn list() -> Done {
-    run(cargo().args(["build", "--quiet", "--profile", "bench", "--bin", "kettle-barrel"]))?;
-    let program = top().join("target/release").join(format!("kettle-barrel{}", std::env::consts::EXE_SUFFIX));
-    let lines = [
-        "M16 x 60 hex bolt, 8.8, 400 pcs, C3, 15 years",
-        "500 ea 3/4-10 x 4 HHCS gr 8 HDG, C3",
-        "A325 7/8 x 3-1/2 w/ DH nut & F436, C4",
-        "M12 hex nuts class 8, 20000 pcs, C3, 10 years",
-    ];
-    let file = top().join("target/kernel/lines.txt");
-    let text: Vec<&str> = lines.into_iter().cycle().take(LINES).collect();
-    write(&file, text.join("\n"))?;
-    let seconds = |cores: usize| -> Done<f64> {
-        let start = Instant::now();
-        let mut list = Command::new(&program);
-        list.arg("list").arg(&file).env("RAYON_NUM_THREADS", cores.to_string());
-        // It ends with 1 where a line has a problem, which is no fault of the run.
-        list.stdout(std::process::Stdio::null()).status()?;
-        Ok(start.elapsed().as_secs_f64())
-    };
+    let text: Vec<&str> = LIST.into_iter().cycle().take(LINES).collect();
+    let text = text.join("\n");
     let cores = std::thread::available_parallelism()?.get();
-    let (one, all) = (seconds(1)?, seconds(cores)?);
+    let (one, all) = (in_terminal(&text, 1)?, in_terminal(&text, cores)?);
     let lost = 100.0 * (1.0 - one / (all * cores as f64));
     println!("  one core {one:.2} s, {cores} cores {all:.2} s: {lost:.0} % lost (at most 15 on two)");
     Ok(())
+}
+
+/// Seconds that the terminal takes for a list on so many cores, built as fast as it can be.
+pub fn in_terminal(list: &str, cores: usize) -> Done<f64> {
+    run(cargo().args(["build", "--quiet", "--profile", "bench", "--bin", "kettle-barrel"]))?;
+    let program = top().join("target/release").join(format!("kettle-barrel{}", std::env::consts::EXE_SUFFIX));
+    let file = top().join("target/kernel/lines.txt");
+    write(&file, list)?;
+    let start = Instant::now();
+    let mut list = Command::new(&program);
+    list.arg("list").arg(&file).env("RAYON_NUM_THREADS", cores.to_string());
+    // It ends with 1 where a line has a problem, which is no fault of the run.
+    list.stdout(std::process::Stdio::null()).status()?;
+    Ok(start.elapsed().as_secs_f64())
 }
 
 /// The processor's name, where the system tells it.

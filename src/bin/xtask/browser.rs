@@ -68,6 +68,25 @@ pub const CHROMIUM: Browser = Browser {
     driver_from_cargo: false,
 };
 
+/// Chromium, tracing what it does with input from its start.
+#[allow(dead_code, reason = "for the task that measures; the tests of the page share this file")]
+pub const TRACED: Browser = Browser {
+    capabilities: |program, profile| {
+        let mut wanted = (CHROMIUM.capabilities)(program, profile);
+        let mut ask = |of: &str, name: &str, what: Value| {
+            let of = wanted.get_mut(of).and_then(Value::as_object_mut);
+            of.map(|of| of.insert(name.to_owned(), what));
+        };
+        ask("goog:loggingPrefs", "performance", json!("ALL"));
+        let categories = "devtools.timeline,blink.user_timing";
+        let preferences =
+            json!({ "enableNetwork": false, "enablePage": false, "traceCategories": categories });
+        ask("goog:chromeOptions", "perfLoggingPrefs", preferences);
+        wanted
+    },
+    ..CHROMIUM
+};
+
 /// Firefox, the release with long support.
 const FIREFOX: Browser = Browser {
     name: "Firefox",

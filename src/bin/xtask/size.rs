@@ -25,15 +25,21 @@ pub struct Budget {
 /// The service worker fetches every file of the page, so every file counts.
 pub fn first_load(dist: &Path) -> Done {
     println!("First load, brotli -q 11:");
+    FIRST_LOAD.hold(transferred(dist)?)
+}
+
+/// Prints every file of a page with what it transfers, and returns the sum.
+pub fn transferred(dist: &Path) -> Done<usize> {
     let mut sum = 0;
-    for file in files(dist)?.into_iter().chain([dist.join(SERVICE_WORKER)]) {
+    let worker = Some(dist.join(SERVICE_WORKER)).filter(|file| file.exists());
+    for file in files(dist)?.into_iter().chain(worker) {
         let content = read(&file)?;
         let transferred = brotli(&content)?;
         sum += transferred;
         let name = file.strip_prefix(dist)?.display();
         println!("{transferred:>9} B of {:>9} B  {name}", content.len());
     }
-    FIRST_LOAD.hold(sum)
+    Ok(sum)
 }
 
 impl Budget {

@@ -1,47 +1,61 @@
 //! How fast the page is, beside an empty page built with the same tools.
 //!
-//! Machines differ and are busy; the ratio to a yardstick of the same run stays. Nothing here fails:
-//! it prints each ratio beside its budget.
+//! Machines differ and are busy; the ratio to a yardstick of the same run stays, and so does what a
+//! keystroke costs over one in the empty page. Nothing here fails: each figure stands beside its budget.
+
+mod edits;
+mod list;
+mod trace;
 
 use std::path::Path;
 
-use serde_json::{Value, json};
+use serde_json::json;
 
-use super::browser::CHROMIUM;
+use super::browser::TRACED;
 use super::build::{build_with, yardstick};
 use super::run::{Done, step};
 use super::server::Server;
+use super::size::transferred;
 use super::tools::tools;
 use super::webdriver::Session;
 
 /// How much slower than this machine the browser is told to compute.
 const THROTTLE: u32 = 4;
 /// Navigations to each page, one page after the other so that all share what the machine is doing.
-const ROUNDS: usize = 9;
-/// Keystrokes in each of these rounds.
-const KEYSTROKES: usize = 12;
+const ROUNDS: usize = 4;
+/// One picture of the screen, in milliseconds: so much more than in the empty page may a keystroke cost.
+const FRAME: f64 = 1000.0 / 60.0;
 
-/// What is measured: a page, and the field that is typed into.
+/// What is measured: a page, the field that is typed into, and what has to change by it.
 struct Case {
     name: &'static str,
     address: &'static str,
     field: &'static str,
-    texts: [&'static str; 2],
+    result: &'static str,
 }
 
-const YARDSTICK: Case =
-    Case { name: "empty page", address: "", field: "field-yardstick", texts: ["12", "13"] };
-
-const CASES: [Case; 3] = [
-    Case { name: "order line", address: "", field: "field-quantity", texts: ["1300", "1400"] },
+/// The yardstick, then the views that people type into.
+const CASES: [Case; 5] = [
+    Case { name: "empty page", address: "", field: "field-yardstick", result: ".detail" },
+    Case { name: "order line", address: ORDER, field: "field-quantity", result: ".work" },
     Case {
         name: "oversize tap",
-        address: "#1/oversize-tap",
+        address: "#1/oversize-tap?thread=M16&allowance=az&coat_least=5+um&coat_greatest=7+um",
         field: "field-coat_greatest",
-        texts: ["71", "72"],
+        result: ".work",
     },
-    Case { name: "coat", address: "#1/coat", field: "field-coat", texts: ["51", "52"] },
+    Case { name: "coat", address: "#1/coat?coat=5+um", field: "field-coat", result: ".work" },
+    Case {
+        name: "lot check",
+        address: "#1/lot?standard=iso1461&iso1461=threads-over-6-mm&lot=300&readings=47+51%3B+46+49%3B+52+48",
+        field: "field-readings",
+        result: ".work",
+    },
 ];
+
+/// An order line that is judged in all three processes.
+const ORDER: &str =
+    "#1/order?part=hex-bolt&thread=M20&length=90+mm&quantity=120&steel=10.9&place=C4&years=12+year";
 
 /// When the first field was there to type into.
 const PROBE: &str = "
@@ -51,92 +65,76 @@ const PROBE: &str = "
     };
     requestAnimationFrame(look);";
 
-/// Types texts into a field and waits each time until the result has changed; milliseconds.
-const TYPE: &str = "
-    const [field, texts, count] = arguments;
-    const input = document.getElementById(field);
-    const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value').set;
-    const one = (text) => new Promise((done) => {
-        const start = performance.now();
-        const seen = new MutationObserver(() => { seen.disconnect(); done(performance.now() - start); });
-        seen.observe(document.querySelector('.detail'), { subtree: true, childList: true, characterData: true });
-        set.call(input, text);
-        input.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
-        setTimeout(() => { seen.disconnect(); done(NaN); }, 2000);
-    });
-    const rest = () => new Promise((done) => setTimeout(done, 60));
-    return (async () => {
-        const times = [];
-        for (let at = 0; at < count; at++) { times.push(await one(texts[at % texts.length])); await rest(); }
-        return times;
-    })();";
-
 /// Times of one case, in milliseconds.
 #[derive(Default)]
 struct Times {
     usable: Vec<f64>,
+    /// From the key to the picture that shows what it changed.
     keystrokes: Vec<f64>,
 }
 
-/// Builds the page and its yardstick, measures both in Chromium, and prints the ratios.
+/// Builds the page and its yardstick, measures both in Chromium, and prints what they cost.
 pub fn speed() -> Done {
-    CHROMIUM.ensure()?;
+    TRACED.ensure()?;
     let tools = tools()?;
     let page = build_with(&tools)?;
     let empty = yardstick(&tools)?;
-    let (empty, cases) = step("measure", || measure(&page, &empty))?;
-    let (usable, keystroke) = (share(&empty.usable, 0.5), share(&empty.keystrokes, 0.5));
-    let slow = share(&empty.keystrokes, 0.95);
-    println!(
-        "{}: usable in {usable:.0} ms, a keystroke in {keystroke:.1} ms, {THROTTLE} × slowed",
-        YARDSTICK.name
-    );
-    for (case, times) in CASES.iter().zip(&cases) {
-        println!("{}, against the {}:", case.name, YARDSTICK.name);
-        println!("    usable {:.2} ×, budget 2.5 ×", share(&times.usable, 0.5) / usable);
-        println!(
-            "    a keystroke {:.2} × at the median and {:.2} × at the 95th percentile, budget 2 ×",
-            share(&times.keystrokes, 0.5) / keystroke,
-            share(&times.keystrokes, 0.95) / slow
-        );
+    for (name, folder) in [("The page", &page), ("An empty page", &empty)] {
+        println!("\n{name}, by brotli -q 11:");
+        transferred(folder)?;
     }
-    Ok(())
+    let times = step("measure", || measure(&page, &empty))?;
+    print(&times);
+    step("edit again and again", || edits::measure(&page))?;
+    step("a list in the page and in the terminal", || list::measure(&page))
 }
 
-fn measure(page: &Path, empty: &Path) -> Done<(Times, Vec<Times>)> {
+fn print(times: &[Times]) {
+    let Some(empty) = times.first() else { return };
+    let [usable, median, slow] =
+        [share(&empty.usable, 0.5), share(&empty.keystrokes, 0.5), share(&empty.keystrokes, 0.95)];
+    println!(
+        "\nThe empty page, {THROTTLE} × slowed: usable in {usable:.0} ms, from a key to its picture {median:.1} ms at \
+         the median and {slow:.1} ms at the 95th percentile. Beside it:"
+    );
+    println!("{:<16}{:>10}{:>24}{:>24}", "", "usable", "a key, median", "95th percentile");
+    let frame = format!("+{FRAME:.1} ms");
+    println!("{:<16}{:>10}{frame:>24}{frame:>24}", "budget", "2.50 ×");
+    for (case, times) in CASES.iter().zip(times).skip(1) {
+        let more = |part, than| {
+            let time = share(&times.keystrokes, part);
+            format!("{:+.1} ms ({:.2} ×)", time - than, time / than)
+        };
+        let usable = share(&times.usable, 0.5) / usable;
+        println!("{:<16}{usable:>8.2} ×{:>24}{:>24}", case.name, more(0.5, median), more(0.95, slow));
+    }
+}
+
+fn measure(page: &Path, empty: &Path) -> Done<Vec<Times>> {
     let (page, empty) = (Server::start(page, 0)?, Server::start(empty, 0)?);
-    let session = Session::open(&CHROMIUM)?;
-    session.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": THROTTLE }))?;
-    session.devtools("Network.enable", json!({}))?;
-    session.devtools("Network.setCacheDisabled", json!({ "cacheDisabled": true }))?;
-    session.devtools("Network.setBypassServiceWorker", json!({ "bypass": true }))?;
-    session.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": PROBE }))?;
-    let mut yardstick = Times::default();
-    let mut cases: Vec<Times> = CASES.iter().map(|_| Times::default()).collect();
+    let mut times: Vec<Times> = CASES.iter().map(|_| Times::default()).collect();
     for _ in 0..ROUNDS {
-        once(&session, &empty, &YARDSTICK, &mut yardstick)?;
-        for (case, times) in CASES.iter().zip(&mut cases) {
-            once(&session, &page, case, times)?;
+        // A browser traces from its start to the first time that its trace is asked for.
+        let session = Session::open(&TRACED)?;
+        session.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": THROTTLE }))?;
+        session.devtools("Network.enable", json!({}))?;
+        session.devtools("Network.setCacheDisabled", json!({ "cacheDisabled": true }))?;
+        session.devtools("Network.setBypassServiceWorker", json!({ "bypass": true }))?;
+        session.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": PROBE }))?;
+        for (case, times) in CASES.iter().zip(&mut times) {
+            let server = if case.address.is_empty() { &empty } else { &page };
+            // By way of an empty page: where only the part after # differs the browser would not load anew.
+            session.go("about:blank")?;
+            session.go(&format!("{}{}", server.address(), case.address))?;
+            session.until("window.usable > 0")?;
+            times.usable.extend(session.value("window.usable")?.as_f64());
+            trace::type_into(&session, case)?;
+        }
+        for (times, keystrokes) in times.iter_mut().zip(trace::keystrokes(&session)?) {
+            times.keystrokes.extend(keystrokes);
         }
     }
-    Ok((yardstick, cases))
-}
-
-fn once(session: &Session, server: &Server, case: &Case, times: &mut Times) -> Done {
-    // By way of an empty page: where only the part after # differs the browser would not load anew.
-    session.go("about:blank")?;
-    session.go(&format!("{}{}", server.address(), case.address))?;
-    session.until("window.usable > 0")?;
-    times.usable.extend(session.value("window.usable")?.as_f64());
-    let typed = session.script(TYPE, json!([case.field, case.texts, KEYSTROKES]))?;
-    let typed = typed.as_array().map(Vec::as_slice).unwrap_or_default();
-    // A keystroke that changed nothing in time is no number, which JSON writes as null.
-    let seen: Vec<f64> = typed.iter().filter_map(Value::as_f64).collect();
-    if seen.len() < KEYSTROKES {
-        return Err(format!("{}: {} keystrokes changed nothing", case.name, KEYSTROKES - seen.len()).into());
-    }
-    times.keystrokes.extend(seen);
-    Ok(())
+    Ok(times)
 }
 
 /// The value that this share of all values stays below.

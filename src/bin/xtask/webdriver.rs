@@ -311,6 +311,20 @@ impl Session {
         Ok(serious.map(|entry| said(entry, "message")).collect())
     }
 
+    /// What the browser traced since it was opened; it can be asked once. Only of a browser that traces.
+    #[allow(dead_code, reason = "for the task that measures; the tests of the page share this file")]
+    pub fn trace(&self) -> Done<Vec<Value>> {
+        let log = self.vendors("se/log", json!({ "type": "performance" }))?;
+        let entries = log.as_array().map(Vec::as_slice).unwrap_or_default();
+        let events = entries.iter().filter_map(|entry| {
+            let said: Value = serde_json::from_str(entry.get("message")?.as_str()?).ok()?;
+            let message = said.get("message")?;
+            let traced = message.get("method")?.as_str()? == "Tracing.dataCollected";
+            traced.then(|| message.get("params").cloned())?
+        });
+        Ok(events.collect())
+    }
+
     /// The addresses that the page has asked for since it was opened, itself included.
     pub fn requests(&self) -> Done<Vec<String>> {
         let names =
