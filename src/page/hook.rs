@@ -1,9 +1,11 @@
 //! Hooks: what components have in common that is not seen.
 
 mod address;
+mod painted;
 mod pause;
 mod wide;
 
 pub use address::use_address;
+pub use painted::use_painted;
 pub use pause::use_pause;
 pub use wide::use_wide;

@@ -107,6 +107,11 @@ impl Form {
         draft
     }
 
+    /// Whether both forms of the same fields say the same, so that their drafts are equal.
+    pub fn says_the_same(&self, other: &Self) -> bool {
+        self.entries.iter().zip(&other.entries).all(|(one, other)| one.with_unit() == other.with_unit())
+    }
+
     /// What a link must hold to bring this form back: all that is asked, and what is not asked but
     /// was changed.
     pub fn to_keep(&self) -> Draft {

@@ -1,24 +1,50 @@
-//! Everything behind an answer. A result that no longer belongs to the inputs is not shown.
+//! Everything behind an answer, which it follows by one picture of the screen. A result that no longer
+//! belongs to the inputs is not shown any longer than that.
+
+use std::rc::Rc;
 
 use yew::prelude::*;
 
+use super::form::given;
 use super::found::Found;
 use super::note::{cautions, notes};
 use super::part::{Part, Piece};
 use super::picture::PictureBlock;
-use crate::calculator::{Figure, Picture, Report};
+use crate::calculator::{Figure, Form, Picture, Report};
 use crate::course::lesson::{LESSONS, Lesson};
 use crate::order::Assessment;
+use crate::page::hook::use_painted;
 use crate::page::state::View;
 
-/// Everything behind an answer.
-pub fn detail(found: &Found, view: View) -> Html {
+/// What there is to know.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// What was found.
+    pub found: Found,
+    /// By whom.
+    pub view: View,
+    /// For what.
+    pub form: Rc<Form>,
+}
+
+/// Everything behind an answer: much more than the answer, which is not kept waiting for it.
+#[component]
+pub fn Detail(props: &Props) -> Html {
+    let painted = use_painted((props.found.clone(), props.view, props.form.clone()));
+    // Of another view nothing stands here, not even for the blink of an eye.
+    let Props { found, view, form } = props;
+    let (found, form) = if painted.1 == *view { (&painted.0, &painted.2) } else { (found, form) };
     let inside = match found {
-        Found::Report(report) => of_report(report, view),
+        Found::Report(report) => of_report(report, *view),
         Found::Assessment(assessment) => of_order(assessment),
         Found::Problems(_) | Found::Nothing => Html::default(),
     };
-    html! { <div class="detail">{ inside }</div> }
+    html! {
+        <>
+            { given(form) }
+            <div class="detail">{ inside }</div>
+        </>
+    }
 }
 
 fn of_report(report: &Report, view: View) -> Html {

@@ -3,9 +3,9 @@
 use yew::prelude::*;
 
 use super::answer::{Told, answer, told};
-use super::detail::detail;
+use super::detail::Detail;
 use super::earlier_readings::EarlierReadings;
-use super::form::{FormPanel, given};
+use super::form::FormPanel;
 use super::found::Found;
 use super::line::LinePanel;
 use super::title::title;
@@ -63,7 +63,6 @@ pub fn Work(props: &Props) -> Html {
             <div class={classes!("work", is_order.then_some("of-order"), unasked.then_some("unasked"))}>
                 { answer(&found) }
                 if answered { <Tools address={address.clone()} answer={told(&found)} {sheets} /> }
-                { given(&desk.form) }
                 if is_order {
                     <details class="fold-form" {open}>
                         <summary>{ "The order in fields" }</summary>
@@ -72,7 +71,7 @@ pub fn Work(props: &Props) -> Html {
                 } else {
                     { form }
                 }
-                { detail(&found, *view) }
+                <Detail {found} view={*view} form={desk.form.clone()} />
             </div>
         </>
     }

@@ -74,6 +74,6 @@ impl Desk {
 
     /// Whether anybody has filled anything in. Nothing is assessed that nobody asked for.
     pub fn is_touched(&self) -> bool {
-        self.example.is_some() || self.form.draft() != self.untouched.draft()
+        self.example.is_some() || !self.form.says_the_same(&self.untouched)
     }
 }

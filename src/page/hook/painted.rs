@@ -1,0 +1,38 @@
+//! What may wait until the screen shows what was typed.
+
+use std::cell::Cell;
+use std::rc::Rc;
+
+use gloo_timers::callback::Timeout;
+use gloo_utils::window;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::prelude::Closure;
+use yew::prelude::*;
+
+/// A value as it stood at the last picture of the screen; the next follows behind it. So what is long does not
+/// keep what is short from being seen.
+#[hook]
+pub fn use_painted<T: Clone + PartialEq + 'static>(value: T) -> T {
+    let painted = use_state_eq(|| value.clone());
+    {
+        let painted = painted.clone();
+        use_effect_with(value, move |value| {
+            let value = value.clone();
+            let waiting = Rc::new(Cell::new(None));
+            // A frame is told of before it is drawn, and what is due at once comes behind it.
+            let frame = {
+                let waiting = waiting.clone();
+                Closure::once(move || waiting.set(Some(Timeout::new(0, move || painted.set(value)))))
+            };
+            let asked = window().request_animation_frame(frame.as_ref().unchecked_ref());
+            move || {
+                if let Ok(asked) = asked {
+                    let _ = window().cancel_animation_frame(asked);
+                }
+                // A timer that is let go of is called off.
+                drop((frame, waiting.take()));
+            }
+        });
+    }
+    (*painted).clone()
+}
