@@ -39,6 +39,8 @@ mod size;
 mod standard;
 mod steel;
 mod steels;
+#[cfg(test)]
+mod tests;
 mod thickness;
 mod threads;
 mod token;

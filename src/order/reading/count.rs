@@ -44,9 +44,9 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let number = spaced
         .clone()
+        .or_else(|| half(chain, from))
         .or_else(|| number::decimal(chain, from))
         .or_else(|| small(chain, from))
-        .or_else(|| half(chain, from))
         .or_else(|| one_hundred(chain, from))?;
     if let Some(found) = count_or_not(chain, &number) {
         return found;
@@ -325,12 +325,13 @@ fn one_hundred(chain: &Chain<'_>, at: usize) -> Option<Number> {
     })
 }
 
-/// `pcs: 500`, `Stk. 500`.
+/// `pcs: 500`, `Stk.: 500`.
 fn unit_first(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (end, sets) = lexicon::find(chain, at, |word| match word {
         Word::Count(1, sets) => Some(sets),
         _ => None,
     })?;
+    let end = if chain.sign(chain.after(end), &[":", "="]) { chain.over(end, &["."]) } else { end };
     let marked = chain.over(end, &[":", "="]);
     let number = number::spaced(chain, marked).or_else(|| number::decimal(chain, marked))?;
     let is_alone = !chain.inside_a_run(number.end)

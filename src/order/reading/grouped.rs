@@ -39,6 +39,7 @@ const OWNERS: &[Owner] = &[
         |first| (200..=699).contains(&first),
         "“{w} {}”",
     ),
+    (|front| matches!(front.what, What::Steel(SteelWord::Half(_))), |first| first <= 105, "“{w} {}”"),
     (|front| front.owns_a_number(), |first| (3..=150).contains(&first), "“{w} {}”"),
     (|front| matches!(front.what, What::Category(_) | What::Place(_)), |first| first <= 100, "{} years"),
     (|front| front.is_thread() && front.scopes.family == Family::Nut, is_nut_class, "class {}"),

@@ -52,25 +52,29 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
 /// `lengths 50, 60 and 70 mm`: of which a line takes one.
 pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
     chain.word(at).filter(|word| matches!(*word, "lengths" | "längen" | "length" | "long" | "länge"))?;
-    let mut end = chain.over(chain.after(at), &[":", "="]);
-    let mut lengths = 0;
+    let mut from = chain.over(chain.after(at), &[":", "="]);
+    let (mut end, mut lengths) = (from, 0);
     // `length 60, 500`: pieces may follow one length.
     let mut is_list = matches!(chain.word(at), Some("lengths" | "längen"));
     while let Some(number) =
-        number::mixed(chain, end).or_else(|| number::fraction(chain, end)).or_else(|| {
-            let digits = chain.digits(end).filter(|digits| digits.len() <= 4)?;
+        number::mixed(chain, from).or_else(|| number::fraction(chain, from)).or_else(|| {
+            let digits = chain.digits(from).filter(|digits| digits.len() <= 4)?;
             let value = digits.parse().ok()?;
             Some(Number {
                 value,
                 text: digits.to_owned(),
                 grouped: None,
                 is_fraction: false,
-                end: chain.after(end),
+                end: chain.after(from),
             })
         })
     {
-        lengths += 1;
-        end = unit_of_length(chain, &number).map_or(number.end, |(end, _)| end);
+        let behind = unit_of_length(chain, &number).map_or(number.end, |(end, _)| end);
+        // `lengths 50, 60 mm, 100 pcs`.
+        if is_measured(chain, behind) {
+            break;
+        }
+        (end, lengths) = (behind, lengths + 1);
         let comma = chain.get(end).is_some_and(|token| token.text == ",");
         let joint = if comma { chain.after(end) } else { chain.over(end, &["/", "&", "+"]) };
         let joint = match chain.word(joint) {
@@ -83,9 +87,9 @@ pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
         if joint == end || chain.digits(joint).is_none() {
             break;
         }
-        end = joint;
+        from = joint;
     }
-    (lengths > 1 && is_list && !chain.inside_a_run(end) && !is_measured(chain, end))
+    (lengths > 1 && is_list && !chain.inside_a_run(end))
         .then(|| vec![(end, What::Not("several lengths: write a line for each".into()))])
 }
 
@@ -163,7 +167,13 @@ pub fn across(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_class = cross(chain, at)
         .and_then(|behind| number::decimal(chain, behind))
         .is_some_and(|number| number.end == end && steel::DOTTED.contains(&number.text.as_str()));
-    (!is_measured(chain, end) && !is_class).then(|| vec![(end, length)])
+    // `3 ft x 3/4-10`: the size of a thread.
+    let per_inch = chain.after(end);
+    let is_size = chain.sign(end, DASHES)
+        && chain.glued(end)
+        && chain.glued(per_inch)
+        && chain.digits(per_inch).is_some_and(|digits| digits.len() <= 2);
+    (!is_measured(chain, end) && !is_class && !is_size).then(|| vec![(end, length)])
 }
 
 /// A length with its unit: `90 mm`, `36 in`, `3 m`, `L = 50 mm`.

@@ -122,6 +122,15 @@ pub fn fraction(chain: &Chain<'_>, at: usize) -> Option<Number> {
         let value = f64::from(above) / f64::from(below);
         return Some(Number { value, text, grouped: None, is_fraction: true, end: chain.after(at) });
     }
+    // Behind a cross stands a length, and no date.
+    let is_length = chain
+        .before(at)
+        .is_some_and(|before| chain.sign(before, &["×", "✕", "*"]) || chain.word(before) == Some("x"));
+    of_inch(chain, at, is_length)
+}
+
+/// Figures over figures; unless it is sure that they are no date.
+fn of_inch(chain: &Chain<'_>, at: usize, is_sure: bool) -> Option<Number> {
     let above = chain.digits(at).filter(|above| above.len() <= 3)?;
     let stroke = chain.after(at);
     let under = chain.after(stroke);
@@ -130,8 +139,9 @@ pub fn fraction(chain: &Chain<'_>, at: usize) -> Option<Number> {
     }
     let below = chain.digits(under).filter(|below| below.len() <= 3)?;
     let end = chain.after(under);
-    // A date has two strokes.
-    if chain.sign(end, &["/"]) && chain.glued(end) || date_before(chain, at) {
+    // A date has two strokes between figures: `1/2/26`, and not `1/2/GR5`.
+    let goes_on = chain.sign(end, &["/"]) && chain.glued(end) && chain.digits(chain.after(end)).is_some();
+    if !is_sure && (goes_on || date_before(chain, at)) {
         return None;
     }
     let (one, other): (f64, f64) = (above.parse().ok()?, below.parse().ok()?);
@@ -155,7 +165,8 @@ pub fn mixed(chain: &Chain<'_>, at: usize) -> Option<Number> {
     if part != at + if dash { 2 } else { 1 } || (dash && !chain.glued(part)) {
         return None;
     }
-    let part = fraction(chain, part)?;
+    // No date begins with a dash: `2-1/2/500`.
+    let part = if dash { of_inch(chain, part, true) } else { None }.or_else(|| fraction(chain, part))?;
     let value = whole.parse::<f64>().ok()? + part.value;
     let text = format!("{whole} {}", part.text);
     (part.value < 1.0).then_some(Number { value, text, is_fraction: true, ..part })

@@ -165,9 +165,10 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     // `grade/class 8.8`.
     for second in [Word::Class, Word::Grade] {
-        let behind = lexicon::over(chain, from, second);
-        is_class |= behind != from && second == Word::Class;
-        from = chain.over(behind, marks);
+        let over = chain.over(from, &["/"]);
+        let behind = lexicon::over(chain, over, second);
+        is_class |= behind != over && second == Word::Class;
+        from = chain.over(if behind == over { from } else { behind }, marks);
     }
     if let Some(found) = dotted(chain, from) {
         return Some(found);
@@ -283,11 +284,13 @@ fn document(chain: &Chain<'_>, at: usize) -> Option<Found> {
         }
     }
     // `A325T`: threaded to the head; `A325TC`: twist-off.
-    let mark = chain.word(end).filter(|word| matches!(*word, "t" | "tc") && chain.glued(end));
+    let behind = chain.after(end);
+    let mark = chain
+        .word(end)
+        .filter(|word| matches!(*word, "t" | "tc") && chain.glued(end) && !chain.inside_a_run(behind));
     let grade = text.strip_prefix("f3125 ").unwrap_or(&text);
     if let (Some(mark), "a325" | "a490") = (mark, grade) {
-        let behind = chain.after(end);
-        return (!chain.inside_a_run(behind)).then(|| match (mark, grade) {
+        return Some(match (mark, grade) {
             ("t", _) => vec![
                 (end, What::Steel(read(&text))),
                 (

@@ -47,7 +47,8 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         {
             strong.push((at, size::of_size(value, text.trim_end_matches(" in"), Series::Unc, false)));
         }
-        if is_flat && !strong.is_empty() {
+        // `plate washers 3 x 3 x 1/4`: of one of another shape whole numbers are its own.
+        if is_flat && (!strong.is_empty() || scopes.kind == Some(Kind::OtherWasher)) {
             weak.iter().for_each(|(at, _)| line.not(*at, OWN_SIZES));
         } else {
             strong.extend(weak);

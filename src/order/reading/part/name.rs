@@ -40,7 +40,8 @@ pub(super) fn names(line: &Line) -> Vec<Name> {
         let is = match &item.what {
             What::Part(words) if item.is_free() => noun(words).is_some() || next,
             What::With(_) => false,
-            _ => next,
+            // `nuts hex to suit bolts`: what follows is what it is for.
+            _ => next && !line.says_for(at),
         };
         if let Some(ahead) = ahead.get_mut(at) {
             *ahead = is;

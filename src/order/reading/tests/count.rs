@@ -1,0 +1,122 @@
+//! Numbers of pieces and their price.
+
+use super::{assert_refuses, assert_takes, pieces};
+use crate::order::reading::count::count;
+use crate::order::reading::money::{money, price};
+use crate::order::reading::what::What;
+
+#[test]
+fn pieces_are_counted_by_their_unit() {
+    for (text, all, are_sets) in [
+        ("1200 pcs", 1200, false),
+        ("1,200 pcs", 1200, false),
+        ("qty: 500", 500, false),
+        ("qty 1 200", 1200, false),
+        ("12 dozen", 144, false),
+        ("2.5K", 2500, false),
+        ("500 sets", 500, true),
+        ("5 dozen sets", 60, true),
+        ("10 hundred pcs", 1000, false),
+        ("5 boxes of 100", 500, false),
+        ("5 boxes @ 100 pcs", 500, false),
+        ("100 pc box x 20", 2000, false),
+        ("box of 50 x 20", 1000, false),
+        ("half dozen", 6, false),
+        ("half a dozen", 6, false),
+        ("1/2 gross", 72, false),
+        ("a dozen", 12, false),
+        ("twelve pcs", 12, false),
+        ("two hundred pcs", 200, false),
+        ("hundred pcs", 100, false),
+        ("pcs: 500", 500, false),
+        ("Stk.: 500", 500, false),
+        ("40 no", 40, false),
+    ] {
+        match pieces(count, text, 0).as_slice() {
+            [(_, What::Count(counted))] => {
+                assert_eq!(
+                    (counted.pieces, counted.sets, counted.negative),
+                    (all, are_sets, false),
+                    "{text}"
+                );
+            }
+            other => panic!("{text}: {other:?}"),
+        }
+    }
+    assert_takes(
+        count,
+        &[
+            ("500", ""),
+            ("a piece", ""),
+            ("pcs 500", ""),
+            ("pcs: 500 kg", ""),
+            ("pcs: 500/2", ""),
+            ("pcs: 500x", ""),
+            ("8.8 set screws", ""),
+            ("40 each end", ""),
+            ("12 no HDG", ""),
+            ("25m", ""),
+            ("500 pcs2", ""),
+            ("1/4 gross", ""),
+        ],
+    );
+}
+
+#[test]
+fn a_count_that_means_two_is_not_used() {
+    assert_refuses(
+        count,
+        &[
+            ("1.250K", "1250 or 1250000"),
+            ("25M", "25000 or 25000000"),
+            ("1.5 pcs", "whole numbers"),
+            ("13 no HDG", "of this coat"),
+            ("100 pcs/box", "how they are packed"),
+            ("box of 100", "how they are packed"),
+            ("3 boxes", "how many pieces go into one"),
+            ("30 kegs of 5/8-11 nuts", "how many pieces go into one"),
+            ("2 boxes of 3\" bolts", "how many pieces go into one"),
+            ("5 boxes of 20 kg", "so many of so much"),
+        ],
+    );
+    let first = |text: &str| match pieces(count, text, 0).into_iter().next() {
+        Some((_, What::Count(counted))) => counted.spaced,
+        other => panic!("{text}: {other:?}"),
+    };
+    assert_eq!(first("8 500 pcs"), Some((8, 500)));
+    assert_eq!(first("55 250 pcs"), Some((55, 250)));
+    assert_eq!(first("8500 pcs"), None);
+}
+
+#[test]
+fn a_price_counts_no_pieces() {
+    assert_takes(
+        money,
+        &[
+            ("$1.20/ea", "$1.20/ea"),
+            ("12 EUR", "12 EUR"),
+            ("EUR 12", "EUR 12"),
+            ("$1200/M bolts", "$1200/M"),
+            ("$120/C", "$120/C"),
+            ("$120/D", "$120"),
+            ("5.00/ea", "5.00/ea"),
+            // A number with a unit of its own is none.
+            ("EUR 500 Stk", "EUR"),
+            ("EUR 200 HV", "EUR"),
+            ("12", ""),
+            ("12 pcs", ""),
+        ],
+    );
+    assert_takes(
+        price,
+        &[
+            ("price per 100", "price per 100"),
+            ("price per 1000 pcs", "price per 1000 pcs"),
+            ("price 150 pcs", ""),
+            ("price 150 kg", ""),
+            ("price 150", "price 150"),
+            ("price 150x", ""),
+            ("150", ""),
+        ],
+    );
+}

@@ -1,0 +1,225 @@
+//! Numbers with what they measure.
+
+use super::{assert_finds, assert_refuses, assert_takes, pieces};
+use crate::order::reading::measure::{
+    allowance, hardness, negative, other, psi, temperature, type_of, weight, years,
+};
+use crate::order::reading::thickness::{thickness, tolerance};
+use crate::order::reading::what::What;
+
+#[test]
+fn years_are_of_a_life_and_not_of_a_contract() {
+    let of = |text: &str| What::Years(text.into());
+    assert_finds(
+        years,
+        &[
+            ("25 years", of("25 years")),
+            ("12,5 Jahre", of("12.5 years")),
+            ("10-year", of("10 years")),
+            ("twelve years", of("12 years")),
+            ("240 months", of("20 years")),
+            ("24 months", of("2 years")),
+        ],
+    );
+    assert_takes(years, &[("12 months", ""), ("25 months", ""), ("one year", ""), ("25 pcs", "")]);
+    assert_refuses(
+        years,
+        &[
+            ("3 year contract", "of a contract"),
+            ("1,200 years", "1.2 or 1200 years"),
+            ("10 to 15 years", "two numbers"),
+            ("10-15 years", "two numbers"),
+        ],
+    );
+}
+
+#[test]
+fn of_a_range_the_hardest_end_is_judged() {
+    let of = |text: &str, note: Option<&str>| What::Hardness(text.into(), note.map(str::to_owned));
+    let harder = "the harder end of 33 to 39 HRC: the softer end is not judged";
+    let least = "the least that is asked for: the steel may be harder";
+    assert_finds(
+        hardness,
+        &[
+            ("36 HRC", of("36 HRC", None)),
+            ("200HV", of("200 HV", None)),
+            ("HRC 33-39", of("39 HRC", Some(harder))),
+            ("33 to 39 HRC", of("39 HRC", Some(harder))),
+            ("36 ± 3 HRC", of("39 HRC", Some(harder))),
+            ("36 +/- 3 HRC", of("39 HRC", Some(harder))),
+            ("1200 MPa", of("1200 MPa", None)),
+            ("min 150 ksi", of("150 ksi", Some(least))),
+            ("Rm 1000", of("1000 MPa", None)),
+            ("Rm 300", of("300 MPa", None)),
+            ("Rm 2000", of("2000 MPa", None)),
+            ("tensile strength 800", of("800 MPa", None)),
+        ],
+    );
+    assert_refuses(
+        hardness,
+        &[
+            ("min 36 HRC", "not the least"),
+            ("hardness 39", "39 HRC?"),
+            ("hardness 68", "68 HRC?"),
+            ("hardness 69", "69 HV or 69 HB?"),
+            ("hardness 33-39", "33 to 39 HRC?"),
+            ("Rm 299", "299 MPa or 299 ksi?"),
+            ("Rm 2001", "Write the unit"),
+        ],
+    );
+    // The mark of a preloaded assembly, a class with the hardness behind it, and other units.
+    assert_takes(
+        hardness,
+        &[
+            ("10 HV", ""),
+            ("10.9 HV", ""),
+            ("HV 10", ""),
+            ("10.8 HV", "10.8 HV"),
+            ("8.8 HRC 33", ""),
+            ("Rm 1000 mm", ""),
+            ("Rm 1000 pcs", ""),
+            ("Rm 1000/2", ""),
+            ("Rm 1000x", ""),
+            ("36HRC2", ""),
+            ("3,600 HV", ""),
+        ],
+    );
+}
+
+#[test]
+fn pounds_to_the_square_inch_are_told_in_thousands() {
+    let of = |text: &str| What::Hardness(text.into(), None);
+    assert_finds(psi, &[("150,000 psi", of("150 ksi")), ("150 000 psi", of("150 ksi"))]);
+    assert_finds(psi, &[("10,000 psi", of("10 ksi")), ("120000 psi", of("120 ksi"))]);
+    assert_takes(psi, &[("9,999 psi", ""), ("150,000", ""), ("150,000 psi2", "")]);
+}
+
+#[test]
+fn a_temperature_has_its_degrees() {
+    let of = |text: &str| What::Temperature(text.into());
+    assert_finds(
+        temperature,
+        &[("500 °C", of("500 °C")), ("90 °C", of("90 °C")), ("860F", of("860 °F")), ("100 C", of("100 °C"))],
+    );
+    assert_takes(temperature, &[("99 F", ""), ("500", ""), ("1,200 °C", ""), ("500 °C2", "")]);
+}
+
+/// A pound is 0.45359237 kg by definition.
+#[test]
+fn a_lot_is_weighed() {
+    for (text, shown, kg) in [
+        ("250 kg", "250 kg", 250.0),
+        ("1 200 kg", "1200 kg", 1200.0),
+        ("2 t", "2 t", 2000.0),
+        ("500 lbs", "500 lb", 226.796_185),
+        ("100#", "100 lb", 45.359_237),
+    ] {
+        match pieces(weight, text, 0).as_slice() {
+            [(_, What::Weight(written, mass))] => {
+                assert_eq!(written, shown, "{text}");
+                assert!((mass.kg() - kg).abs() < 1e-9, "{text}: {mass:?}");
+            }
+            other => panic!("{text}: {other:?}"),
+        }
+    }
+    assert_refuses(weight, &[("1,200 kg", "1.2 or 1200 kg")]);
+    // A class and a word for zinc, a numbered size, letters behind.
+    assert_takes(weight, &[("8.8 t", ""), ("2 #8", ""), ("250 kg2", ""), ("2# 8", "2#")]);
+}
+
+#[test]
+fn a_nut_is_tapped_over_by_a_small_length() {
+    let of = |text: &str| What::Allowance(text.into());
+    assert_finds(
+        allowance,
+        &[
+            ("tapped over by .020 in", of("0.020 in")),
+            ("tapped over by .020", of("0.020 in")),
+            ("tapped over by .110\"", of("0.110 in")),
+            ("oversize +0.4 mm", of("0.4 mm")),
+            ("tapped oversize 3 mm", of("3 mm")),
+            ("tapped over by 400 µm", of("400 µm")),
+            (".022 in oversize", of("0.022 in")),
+            ("tapped 0.5 mm over", of("0.5 mm")),
+        ],
+    );
+    assert_takes(
+        allowance,
+        &[
+            ("tapped over by 3.1 mm", ""),
+            ("tapped over by .13 in", ""),
+            ("tapped over by .11", ""),
+            ("tapped over by 1.500 mm", ""),
+            (".022 in", ""),
+        ],
+    );
+    assert_refuses(allowance, &[("tapped 0.5 over", "0.5 mm or 0.5 in?")]);
+}
+
+#[test]
+fn what_no_field_takes_is_named() {
+    assert_refuses(other, &[("100 m rods", "metres in all"), ("21 m rods", "metres in all"), ("50%", "")]);
+    assert_takes(other, &[("20 m rods", ""), ("100 M", ""), ("2.5 m rods", ""), ("10.9 h", "")]);
+    assert_finds(type_of, &[("type 1", What::Filler), ("type I", What::Filler)]);
+    assert_refuses(type_of, &[("type 3", "only type 1"), ("type II", "only type 1")]);
+    assert_takes(type_of, &[("type 7", ""), ("type 1x", ""), ("1", "")]);
+}
+
+#[test]
+fn a_minus_stays_with_its_number() {
+    assert_finds(
+        negative,
+        &[
+            ("-300 HV", What::Hardness("-300 HV".into(), None)),
+            ("-5 years", What::Years("-5 years".into())),
+            ("−40 °C", What::Temperature("-40 °C".into())),
+        ],
+    );
+    match pieces(negative, "-500 pcs", 0).as_slice() {
+        [(_, What::Count(counted))] => assert!(counted.negative && counted.pieces == 500),
+        other => panic!("{other:?}"),
+    }
+    assert_takes(negative, &[("500 pcs", ""), ("- 500 pcs", "")]);
+}
+
+/// 1 mil is 25.4 µm.
+#[test]
+fn a_coat_is_as_thick_as_its_unit_says() {
+    for (text, um, in_inches) in [
+        ("12 µm", 12.0, false),
+        ("0.3 mil", 7.62, true),
+        ("0.05 mm", 50.0, false),
+        ("0.25 mm", 250.0, false),
+        (".0005 in", 12.7, true),
+        (".01", 254.0, true),
+        ("8-12 µm", 8.0, false),
+        (".0002 to .0004", 5.08, true),
+        ("8 µm ± 2", 6.0, false),
+        ("8 ± 2 µm", 6.0, false),
+    ] {
+        match pieces(thickness, text, 0).as_slice() {
+            [(_, What::Thickness(length, inches))] => {
+                assert!((length.um() - um).abs() < 1e-9, "{text}: {length:?}");
+                assert_eq!(*inches, in_inches, "{text}");
+            }
+            other => panic!("{text}: {other:?}"),
+        }
+    }
+    assert_takes(
+        thickness,
+        &[
+            ("0.26 mm", ""),
+            (".011", ""),
+            ("0 µm", ""),
+            ("8 µm2", ""),
+            ("8", ""),
+            (".0005/2", ""),
+            (".0002/.0004", ".0002/.0004"),
+            ("8/12 µm", ""),
+        ],
+    );
+    let at_most = |text: &str| What::AtMost(text.into());
+    assert_finds(thickness, &[("30 µm max", at_most("30 µm")), ("1 mil max", at_most("0.001 in"))]);
+    assert_refuses(tolerance, &[("± 2 µm", "a tolerance"), ("±2%", "a tolerance")]);
+    assert_takes(tolerance, &[("±2 mm 5", "±2 mm"), ("±2x", ""), ("2", "")]);
+}

@@ -1,0 +1,171 @@
+//! Threads by their names and sizes, and the marks of their classes.
+
+use super::{assert_takes, taken, thread};
+use crate::order::reading::size::{
+    foreign, inches, marked, metric, numbered_in_words, tapped_mark, thread_class, undercut, unified,
+};
+
+#[test]
+fn a_metric_thread_takes_its_pitch_its_class_and_its_length() {
+    assert_takes(
+        metric,
+        &[
+            ("M20 HDG", "M20"),
+            ("M16x1.5-6g x 60", "M16x1.5-6g | x 60"),
+            ("M24-3.0", "M24-3.0"),
+            ("M20-8", "M20 | -8"),
+            ("M20-7", "M20"),
+            ("M20-8-tZn", "M20"),
+            ("M20-8 t", "M20"),
+            ("M20-8 x 60", "M20"),
+            ("M20-8Z", "M20"),
+            ("M20x150/60", "M20 | x150 | /60"),
+            ("M20x150/160", "M20 | x150"),
+            ("M20x150/60 pcs", "M20 | x150"),
+            ("M20x50/60/70", "M20 | x50/60/70"),
+            ("M20 x 2.5 m", "M20 | x 2.5 m"),
+            ("M12 x 1.75 mm x 50", "M12 x 1.75 | mm x 50"),
+            ("M16 x 60,500 pcs", "M16 | x 60"),
+            ("M16*60*8.8", "M16 | *60"),
+        ],
+    );
+    for (text, expected) in [
+        ("M16x1.5-6g x 60", "M16x1.5-6g"),
+        ("M24-3.0", "M24"),
+        ("M24-2", "M24x2"),
+        ("M20 6g", "M20-6g"),
+        ("M20 2A", "M20"),
+        ("M2.5", "M2.5"),
+    ] {
+        assert_eq!(thread(metric, text, 0).as_deref(), Some(expected), "{text}");
+    }
+    // Behind a number a small m with a space behind it is a metre.
+    for (text, at, expected) in [
+        ("3 m 20", 1, ""),
+        ("3 M 20", 1, "M 20"),
+        ("m20", 0, "m20"),
+        ("m 20", 0, "m 20"),
+        ("3 m20", 1, "m20"),
+    ] {
+        assert_eq!(taken(metric, text, at), expected, "{text}");
+    }
+}
+
+#[test]
+fn an_inch_thread_takes_its_series_its_class_and_its_length() {
+    for (text, expected, pieces) in [
+        ("5/8-11 UNC-2A x 2 1/2", "5/8-11 UNC-2A", "5/8-11 UNC-2A | x 2 1/2"),
+        ("1-1/4-7", "1-1/4-7 UNC", "1-1/4-7"),
+        ("1/2 UNC", "1/2-13 UNC", "1/2 UNC"),
+        ("1/2 fine", "1/2-20 UNF", "1/2 fine"),
+        ("7/8 x 3-1/2", "7/8-9 UNC", "7/8 | x 3-1/2"),
+        ("1/2 x 13 x 2", "1/2-13 UNC", "1/2 x 13 | x 2"),
+        ("1\"-14 x 4", "1-14", "1\"-14 | x 4"),
+        ("#10-24", "#10-24 UNC", "#10-24"),
+        ("#10-32 UNF-2A x 1", "#10-32 UNF-2A", "#10-32 UNF-2A | x 1"),
+        ("#10 UNF x 3/4", "#10-32 UNF", "#10 UNF | x 3/4"),
+        ("#10 fine x 3/4", "#10-32 UNF", "#10 fine | x 3/4"),
+        ("8-32 x 1", "#8-32 UNC", "8-32 | x 1"),
+    ] {
+        assert!(thread(unified, text, 0).is_some_and(|it| it.starts_with(expected)), "{text}");
+        assert_eq!(taken(unified, text, 0), pieces, "{text}");
+    }
+    assert_takes(
+        unified,
+        &[("8-32 pcs", ""), ("8-31 x 1", ""), ("5 x 40", ""), ("4 x 40 mm", ""), ("0 x 4", "")],
+    );
+    assert_takes(
+        numbered_in_words,
+        &[
+            ("No. 8 x 1", "No. 8 | x 1"),
+            ("No. 10-24", "No. 10-24"),
+            ("No. 8", ""),
+            ("no. 500", ""),
+            ("8 x 1", ""),
+        ],
+    );
+}
+
+#[test]
+fn a_size_in_inches_has_its_mark_or_is_a_fraction() {
+    assert_takes(
+        inches,
+        &[
+            ("3/4", "3/4"),
+            ("1 1/4\"", "1 1/4\""),
+            ("4\"", "4\""),
+            ("4", ""),
+            ("3/4x", ""),
+            // Two of a thread of 1/2 in.
+            ("2 1/2-13", ""),
+            ("50 3/4 x 3", ""),
+            ("2-1/2-13", "2-1/2"),
+        ],
+    );
+    assert_takes(foreign, &[("3/4 BSW", "3/4 BSW"), ("1/2-14 NPT", "1/2-14 NPT"), ("3/4 UNC", "")]);
+}
+
+#[test]
+fn a_class_of_a_thread_is_read_whole() {
+    assert_takes(
+        thread_class,
+        &[
+            ("6g", "6g"),
+            ("5g6g", "5g6g"),
+            ("6AZ", "6AZ"),
+            ("2A", "2A"),
+            ("6 g", ""),
+            ("66g", ""),
+            ("6g8", ""),
+            ("6q", ""),
+        ],
+    );
+}
+
+/// ISO 10684: U is the mark of a bolt cut under, Z and X of a nut tapped over to 6AZ and 6AX.
+#[test]
+fn the_marks_of_threads_that_make_room_for_the_kettle() {
+    for (text, at, expected) in [
+        ("8.8 U", 3, "U"),
+        ("8.8U", 3, "U"),
+        ("8.8 - U", 4, "U"),
+        ("8.8 U bolts", 3, ""),
+        ("8.8 u", 3, ""),
+        ("feuerverzinkt U", 1, "U"),
+        ("HDG U 100", 1, "U"),
+        ("HDG U tZn", 1, "U"),
+        ("HDG U nuts", 1, ""),
+        ("HDG U5", 1, ""),
+        ("U", 0, ""),
+        ("bolts U", 1, ""),
+        ("8 U bolts", 1, ""),
+        ("8 U with", 1, "U"),
+    ] {
+        assert_eq!(taken(undercut, text, at), expected, "{text}");
+    }
+    for (text, at, expected) in [
+        ("8 Z", 0, "8 | Z"),
+        ("8X", 0, "8 | X"),
+        ("10 AZ", 0, "10 | AZ"),
+        ("8 U", 0, ""),
+        ("7 Z", 0, ""),
+        ("8 Z5", 0, ""),
+        ("8.8 Z", 2, ""),
+    ] {
+        assert_eq!(taken(tapped_mark, text, at), expected, "{text}");
+    }
+    for (text, at, expected) in [
+        ("U marked", 0, "U marked"),
+        ("marked Z", 0, "marked Z"),
+        ("marked with Z", 0, "marked with Z"),
+        ("mark: X", 0, "mark: X"),
+        ("AZ", 0, "AZ"),
+        ("Z", 0, ""),
+        ("class 8 Z", 2, "Z"),
+        ("class 8 U", 2, ""),
+        ("class 7 Z", 2, ""),
+        ("8.8 Z", 3, ""),
+    ] {
+        assert_eq!(taken(marked, text, at), expected, "{text}");
+    }
+}
