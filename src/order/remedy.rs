@@ -1,5 +1,10 @@
 //! The nearest change that would make a process suit that is ruled out.
 
+#[cfg(test)]
+mod tests;
+
+use std::cmp::Ordering;
+
 use super::asked::{self, Asked};
 use super::judge::{Judged, Judgement, verdict};
 use super::{Mate, OrderLine};
@@ -62,13 +67,12 @@ fn other_class(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Opti
     };
     let min = |class: &CoatClass| class.single.map(|limit| limit.thickness);
     let asked = asked.class()?;
-    let (from, thinner) = (min(asked)?, !is_barred_by(judged, &[Topic::Life]));
+    let from = min(asked)?;
+    let wanted = if is_barred_by(judged, &[Topic::Life]) { Ordering::Greater } else { Ordering::Less };
     let mut classes: Vec<(Length, &CoatClass, &'static asked::Keyed)> = asked::ALL
         .iter()
         .filter_map(|keyed| Some((min(keyed.class()?)?, keyed.class()?, keyed)))
-        .filter(|(min, class, _)| {
-            class.document == asked.document && (*min < from) == thinner && *min != from
-        })
+        .filter(|(min, class, _)| class.document == asked.document && min.partial_cmp(&from) == Some(wanted))
         .collect();
     sort_by(&mut classes, |(one, ..), (other, ..)| {
         let apart = |length: &Length| (length.um() - from.um()).abs();

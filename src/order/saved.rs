@@ -9,6 +9,8 @@ mod file;
 mod import;
 mod opening;
 mod store;
+#[cfg(test)]
+mod tests;
 mod version_one;
 
 pub use entry::{Entry, verdicts};

@@ -1,5 +1,8 @@
 //! What the fields of an order line offer, and what each choice means.
 
+#[cfg(test)]
+mod tests;
+
 use std::borrow::Cow;
 
 use crate::calculator::{Choice, Fault, FieldAbout, FieldValue, choices};

@@ -1,9 +1,12 @@
 //! One thing that is kept.
 
+#[cfg(test)]
+mod tests;
+
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::{PREFIX, Store};
-use crate::calculator::{About, Address, Damage, Form, Verdict, find};
+use crate::calculator::{About, Address, Damage, FieldAbout, Filled, Form, Verdict, find};
 use crate::order::{self, Answer};
 use crate::quantity::letters::lower;
 
@@ -72,7 +75,10 @@ impl Entry {
         let Some(about) = about(&address.view) else { return address.view };
         let form = Form::new(about.fields, &address.draft);
         // What everybody leaves as it is says nothing.
-        let said = form.asked().into_iter().filter(|(field, entry)| entry.text != field.default);
+        let is_default = |field: &FieldAbout, entry: &Filled| {
+            entry.text == field.default || entry.with_unit() == field.default
+        };
+        let said = form.asked().into_iter().filter(|(field, entry)| !is_default(field, entry));
         let texts = said.map(|(field, entry)| entry.shown(field));
         let texts: Vec<String> = texts.filter(|text| !text.is_empty()).take(6).collect();
         if texts.is_empty() { about.title.to_owned() } else { texts.join(", ") }

@@ -15,13 +15,13 @@ pub struct Opening {
 }
 
 #[derive(Debug)]
-struct Old {
-    text: String,
+pub(super) struct Old {
+    pub text: String,
     /// How much of it has been looked at.
-    at: usize,
+    pub at: usize,
     /// How much of that stays: lines that cannot be read or stored.
-    written: usize,
-    left: Vec<String>,
+    pub written: usize,
+    pub left: Vec<String>,
 }
 
 impl Opening {
@@ -110,7 +110,7 @@ impl Old {
     }
 
     /// The next lines, and the place behind them.
-    fn next(&self, count: usize) -> (Vec<String>, usize) {
+    pub fn next(&self, count: usize) -> (Vec<String>, usize) {
         let mut rest = self.text.get(self.at..).unwrap_or_default();
         let mut lines = Vec::new();
         while lines.len() < count && !rest.is_empty() {
@@ -123,7 +123,7 @@ impl Old {
 
     /// Whether so much was moved since the list was last written that its room is worth having. Each
     /// time an eighth of it goes: writing it costs in all no more than eight times its length.
-    fn is_worth_writing(&self) -> bool {
+    pub fn is_worth_writing(&self) -> bool {
         (self.at - self.written) * 8 >= self.text.len() || self.at == self.text.len()
     }
 
