@@ -217,4 +217,20 @@ mod tests {
             assert_eq!(ToleranceClass::read(text), None, "{text}");
         }
     }
+
+    #[test]
+    fn classes_of_inch_threads_are_one_to_three() {
+        for (text, class) in [
+            ("1A", Some(ToleranceClass::UnifiedBolt(1))),
+            ("3A", Some(ToleranceClass::UnifiedBolt(3))),
+            ("2b", Some(ToleranceClass::UnifiedNut(2))),
+            ("3B", Some(ToleranceClass::UnifiedNut(3))),
+            ("0A", None),
+            ("4A", None),
+            ("0B", None),
+            ("4B", None),
+        ] {
+            assert_eq!(ToleranceClass::read(text), class, "{text}");
+        }
+    }
 }

@@ -252,3 +252,30 @@ impl Diameter {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// By hand: at the crests a coat takes its thickness twice, so a tenth of room on the major diameter takes
+    /// 0.05 mm; on the flanks of 60° four times.
+    #[test]
+    fn the_narrowest_diameter_governs() {
+        let mm = |sizes: [f64; 3]| sizes.map(Length::from_mm);
+        for (nut, governs, thickest) in [
+            ([14.0, 12.1, 12.0], Diameter::Major, 0.05),
+            ([10.1, 20.0, 20.0], Diameter::Pitch, 0.025),
+            ([20.0, 20.0, 8.1], Diameter::Minor, 0.05),
+        ] {
+            let room = room(mm([10.0, 12.0, 8.0]), mm(nut), 0.0);
+            assert_eq!(room.governs, governs);
+            assert!((room.thickest.mm() - thickest).abs() < 1e-9, "{nut:?}: {room:?}");
+            assert!((room.thickest_even.mm() - thickest).abs() < 1e-9, "{nut:?}: {room:?}");
+        }
+        // What is a quarter thicker at one place has room for four fifths.
+        let uneven = super::room(mm([10.0, 12.0, 8.0]), mm([10.1, 20.0, 20.0]), 0.25);
+        assert!(
+            (uneven.thickest.mm() - 0.02).abs() < 1e-9 && (uneven.thickest_even.mm() - 0.025).abs() < 1e-9
+        );
+    }
+}

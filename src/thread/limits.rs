@@ -169,3 +169,26 @@ impl NutLimits {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_smaller_bolt_is_smaller_everywhere() {
+        let thread = crate::thread::Designation::read("M16").unwrap().thread;
+        let class = crate::thread::ToleranceClass::read("6g").unwrap();
+        let usual = bolt(thread, class).unwrap();
+        let small = usual.smaller(Length::from_mm(0.1));
+        let sizes = |limits: &BoltLimits| {
+            let ends = [limits.major, limits.pitch].map(|of| [of.min, of.max]).concat();
+            let rest = [limits.minor_max, limits.root_max, limits.deviation.value];
+            ends.into_iter().chain(rest).chain(limits.root_min).map(|size| size.mm()).collect::<Vec<_>>()
+        };
+        assert_eq!(sizes(&usual).len(), sizes(&small).len());
+        for (usual, small) in sizes(&usual).into_iter().zip(sizes(&small)) {
+            assert!((usual - small - 0.1).abs() < 1e-9, "{usual}, {small}");
+        }
+        assert_eq!(usual.pitch_tolerance.value, small.pitch_tolerance.value);
+    }
+}

@@ -193,3 +193,18 @@ impl Name {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// 1/2-13 UNC-2B: 0.0065 in of tolerance are thirteen steps of half a thousandth, and four tenths of them five.
+    #[test]
+    fn a_tap_ends_where_those_recommended_do() {
+        let thread = crate::thread::Designation::read("1/2-13 UNC").unwrap().thread;
+        let class = crate::thread::ToleranceClass::read("2B").unwrap();
+        let nut = super::super::limits::nut(thread, class).unwrap();
+        assert!((nut.pitch.max - nut.pitch.min - Length::from_inch(0.0065)).abs().inch() < 1e-9);
+        assert_eq!(by_place(&nut), 5);
+    }
+}

@@ -175,3 +175,48 @@ fn places_4(micro: Micro) -> Micro {
 fn places_3(micro: Micro) -> Micro {
     (micro + 500).div_euclid(1000) * 1000
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn thread(text: &str) -> Thread {
+        crate::thread::Designation::read(text).unwrap().thread
+    }
+
+    /// By hand from clause 5.8 of ASME B1.1-2003: 0.05 · ∛P² + 0.03 · P/D − 0.002, never below 0.23 · P − 1.5 · P²
+    /// from 13 threads per inch on (5/8-18), nor below 0.12 · P with fewer (1-8).
+    #[test]
+    fn the_minor_diameter_of_class_3b() {
+        for (name, min, max) in [
+            ("1/2-13 UNC", 0.417, 0.4284),
+            ("5/8-11 UNC", 0.527, 0.5391),
+            ("5/8-18 UNF", 0.565, 0.5730),
+            ("1-8 UNC", 0.865, 0.8797),
+        ] {
+            let minor = nut(thread(name), 3).unwrap().minor;
+            assert!((minor.min.inch() - min).abs() < 1e-7, "{name}: {}", minor.min.inch());
+            assert!((minor.max.inch() - max).abs() < 1e-7, "{name}: {}", minor.max.inch());
+        }
+    }
+
+    /// Class 1A has half as much again of the tolerances of 2A, at the flanks and at the crest; class 3A three
+    /// quarters at the flanks (ASME B1.1-2003, 5.8).
+    #[test]
+    fn the_classes_of_bolts_differ_by_their_shares() {
+        let of = |class| bolt(thread("5/8-11 UNC"), class).unwrap();
+        let share = |class| {
+            let (one, two) = (of(class), of(2));
+            (
+                one.pitch_tolerance.value / two.pitch_tolerance.value,
+                one.major_tolerance.value / two.major_tolerance.value,
+            )
+        };
+        for (class, pitch, crest) in [(1, 1.5, 1.5), (3, 0.75, 1.0)] {
+            let (of_pitch, of_crest) = share(class);
+            assert!((of_pitch - pitch).abs() < 1e-3 && (of_crest - crest).abs() < 1e-3, "{class}");
+        }
+        assert_eq!(of(1).deviation.value, of(2).deviation.value);
+        assert_eq!(of(3).deviation.value, Length::ZERO);
+    }
+}

@@ -87,4 +87,13 @@ mod tests {
         assert!(c3(0.4).is_err());
         assert!(c2(f64::NAN).is_err() && c3(f64::NAN).is_err() && c1(f64::NAN).is_err());
     }
+
+    /// By hand: −1.5² + 3.8 · 1.5 − 2.6 = 0.85; from 1.8 on a nut is rigid.
+    #[test]
+    fn a_wide_nut_is_rigid() {
+        for (ratio, factor) in [(1.4, 0.76), (1.5, 0.85), (1.8, 1.0), (1.9, 1.0), (2.5, 1.0)] {
+            assert!((c1(ratio).unwrap() - factor).abs() < 1e-9, "{ratio}");
+        }
+        assert!(c1(1.39).is_err());
+    }
 }

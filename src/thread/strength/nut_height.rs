@@ -44,7 +44,7 @@ pub enum Style {
 pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
     let d = thread.diameter();
     let found = match style {
-        Style::Iso4032 | Style::Iso4033 if thread.is_metric() => {
+        Style::Iso4032 | Style::Iso4033 => {
             let width = iso_4032::LEAST_WIDTHS.iter().find(|row| same(row.0, d.mm())).map(|row| row.1);
             let height = if style == Style::Iso4032 {
                 let row = iso_4032::LEAST_HEIGHTS.iter().find(|row| same(row.0, d.mm()));
@@ -77,7 +77,7 @@ pub fn body(thread: Thread, style: Style) -> Result<Body, Refusal> {
                 width_source,
             })
         }
-        Style::HeavyMetric if thread.is_metric() => {
+        Style::HeavyMetric => {
             let row = asme_b18_2_4_6m::ROWS.iter().find(|row| same(row.d, d.mm()));
             // Of the tolerances nothing was read: what is held are the greatest height and width.
             if row.is_some() {
