@@ -109,4 +109,15 @@ mod tests {
         assert!(meets("over 3/8 in", table::astm_f2329::CLASSES, 43.18, &UM));
         assert!(!meets("over 3/8 in", table::astm_f2329::CLASSES, 43.17, &UM));
     }
+
+    /// ASTM F2329 divides at 3/8 in, which belongs to the small ones; a washer is one of its thickness.
+    #[test]
+    fn a_size_at_the_division_is_small() {
+        use crate::source::document;
+        let of =
+            |inch| of_size(of(&document::ASTM_F2329), Length::from_inch(inch), None).map(|class| class.name);
+        assert_eq!(of(0.25), Some("3/8 in and under"));
+        assert_eq!(of(0.375), Some("3/8 in and under"));
+        assert_eq!(of(0.4375), Some("over 3/8 in"));
+    }
 }

@@ -109,4 +109,13 @@ mod tests {
             }
         }
     }
+
+    /// A name alone on a line is no reading of an article, and one reading on each needs no number.
+    #[test]
+    fn only_readings_are_counted() {
+        assert_eq!(next_place("head", Some(2)).to_string(), "article 2, reading 1 of 2");
+        assert_eq!(next_place(".5 µm", Some(2)).to_string(), "article 1, reading 2 of 2");
+        assert_eq!(next_place("52 µm", Some(3)).to_string(), "article 1, reading 2 of 3");
+        assert_eq!(next_place("52\n51", Some(1)).to_string(), "article 3");
+    }
 }

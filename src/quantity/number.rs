@@ -284,6 +284,8 @@ mod tests {
             ("12 500", 12_500.0),
             ("12\u{202f}500,5", 12_500.5),
             ("1,234,567", 1_234_567.0),
+            ("123,456,789", 123_456_789.0),
+            ("123,456.5", 123_456.5),
             ("1.234.567", 1_234_567.0),
             ("1,234.5", 1234.5),
             ("1.234,5", 1234.5),
@@ -308,6 +310,11 @@ mod tests {
             ("1,234", "could mean 1.234 or 1234"),
             ("12 50", "is not a number"),
             ("1,23,4", "is not a number"),
+            ("1234,567,890", "is not a number"),
+            (",234,567", "is not a number"),
+            ("1234567890123456/2", "is not a number"),
+            ("a/2", "is not a number"),
+            ("/2", "is not a number"),
             ("1/0", "divides by zero"),
             ("inf", "is not a number"),
             ("NaN", "is not a number"),
@@ -342,5 +349,36 @@ mod tests {
         }
         let problem = read("5 stone", &offered).unwrap_err().to_string();
         assert!(problem.contains("use µm, mil, g/m², in"), "{problem}");
+    }
+
+    /// From nought on, and up to where a number holds every whole one: 2 to the power of 53.
+    #[test]
+    fn a_whole_number_is_held_exactly() {
+        let end = 9_007_199_254_740_992.0;
+        for (number, whole_one) in [
+            (0.0, Some(0)),
+            (5.0, Some(5)),
+            (end - 1.0, Some(9_007_199_254_740_991)),
+            (end, None),
+            (0.5, None),
+            (-1.0, None),
+            (f64::INFINITY, None),
+        ] {
+            assert_eq!(whole(number), whole_one, "{number}");
+        }
+    }
+
+    /// Digits behind a letter of a unit are part of it, but for those of an exponent.
+    #[test]
+    fn a_unit_may_end_with_digits() {
+        for (text, cut) in [
+            ("5 tonne2", ("5", "tonne2")),
+            ("7 g/m2", ("7", "g/m2")),
+            ("1e3 mil", ("1e3", "mil")),
+            ("1e-3mil", ("1e-3", "mil")),
+            ("2.e3", ("2.e3", "")),
+        ] {
+            assert_eq!(split_unit(text), cut, "{text}");
+        }
     }
 }

@@ -560,6 +560,33 @@ fn names_that_say_nothing_of_single_readings_are_not_asked() {
     }
 }
 
+/// Names that count off are labels, a heading may be said twice, and cells of a sheet may hold several readings.
+#[test]
+fn lines_of_a_gauge_are_taken_apart() {
+    for (text, read) in [
+        ("R1 R2\n50 51\nR1 R2\n52 53", vec![vec![50.0, 51.0], vec![52.0, 53.0]]),
+        ("reading 1 50\nreading 2 51\nreading 3 52", vec![vec![50.0], vec![51.0], vec![52.0]]),
+        ("reading 1 50 52\nreading 2 51 53", vec![vec![50.0, 52.0], vec![51.0, 53.0]]),
+        ("No;1;2;3\n1;50;51;52\n2;53;54;55", vec![vec![50.0, 51.0, 52.0], vec![53.0, 54.0, 55.0]]),
+        ("\"50 51 52\"\t\"53\"\n54\t55", vec![vec![50.0, 51.0, 52.0, 53.0], vec![54.0, 55.0]]),
+        ("52 µm 53 µm\n54 55", vec![vec![52.0, 53.0], vec![54.0, 55.0]]),
+        ("Thickness, µm\n50,5\n51,5", vec![vec![50.5], vec![51.5]]),
+        ("No, µm\n1,50\n2,51", vec![vec![50.0], vec![51.0]]),
+        ("Batch 7\nµm\n50 51\n52 53", vec![vec![50.0, 51.0], vec![52.0, 53.0]]),
+    ] {
+        assert_eq!(articles(text), Ok(read), "{text}");
+    }
+    for (text, asked) in [
+        // On one line alone the number could be a reading.
+        ("reading 1 50 52", "“reading” on line 1 is not a reading"),
+        ("reading 2 50\nreading 1 51", "lies far from the numbers of the other columns"),
+        ("a;b\n50,5\n51,5", "some lines hold “;” and others do not"),
+    ] {
+        let told = articles(text).unwrap_err();
+        assert!(told.contains(asked), "{text}: {told}");
+    }
+}
+
 /// What stands behind a name, or in the place of a reading, is asked; a note below them is not.
 #[test]
 fn a_word_in_the_place_of_a_reading_is_asked() {

@@ -71,3 +71,21 @@ impl Bath {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The baths of ISO 10684 and what lies between them follow on each other.
+    #[test]
+    fn the_ranges_of_baths_follow_on_each_other() {
+        let all = [Bath::Low, Bath::Normal, Bath::Avoided, Bath::High, Bath::Beyond];
+        assert_eq!(all[0].range().0, None);
+        for (bath, next) in all.iter().zip(&all[1..]) {
+            assert!(bath.range().1.is_some() && bath.range().1 == next.range().0, "{bath:?}");
+        }
+        assert_eq!(all[4].range().1, None);
+        let celsius = |bath: Bath| bath.range().0.map(|from| from.celsius().round());
+        assert_eq!(all.map(celsius), [None, Some(455.0), Some(480.0), Some(530.0), Some(560.0)]);
+    }
+}
