@@ -89,3 +89,32 @@ fn a_temper_that_is_known_is_entered() {
     let missing = evaluate("tempering", [("known", "temper"), ("temper", "")]).unwrap_err();
     assert!(missing.only_missing(), "{missing}");
 }
+
+/// A class is written once, and it is that of the bolt; the nut is chosen by itself.
+#[test]
+fn the_class_of_a_bolt_is_written_in_one_place() {
+    let told = |thread, class| {
+        let found = evaluate("oversize-tap", [("thread", thread), ("bolt_class", class)]);
+        found.err().map(|problems| problems.to_string())
+    };
+    for (thread, class) in
+        [("M16", ""), ("M16-6g", ""), ("M16", "6e"), ("M16-6e", "6e"), ("5/8-11 UNC-2A", "2A")]
+    {
+        assert_eq!(told(thread, class), None, "{thread}, {class}");
+    }
+    for (thread, class, why) in [
+        ("M16-6g", "6e", "the thread is written with class 6g"),
+        ("M16", "6H", "6H is the class of a nut; write the bolt's, as 6g"),
+        ("M16-6H", "", "6H is the class of a nut; write the bolt's, and choose the nut below"),
+    ] {
+        let told = told(thread, class).unwrap_or_else(|| panic!("{thread}, {class}"));
+        assert!(told.contains(why), "{thread}, {class}: {told}");
+    }
+    // The class in the thread counts as much as one in its own field.
+    let marks = |thread, class| {
+        let pairs = [("thread", thread), ("bolt_class", class), ("allowance", "az")];
+        mark(&of("oversize-tap", &pairs), "are meant for bolts of position g or h")
+    };
+    assert_eq!(marks("M16-6e", ""), Some(Mark::Condition));
+    assert_eq!(marks("M16", "6e"), Some(Mark::Condition));
+}

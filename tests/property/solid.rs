@@ -148,3 +148,13 @@ fn what_is_covered_is_there() {
     let missing: Vec<Kind> = covered.filter(|kind| !parts.iter().any(|(one, _)| one == kind)).collect();
     assert_eq!(missing, []);
 }
+
+/// ISO 8677: a carriage bolt has 2 d + 6 mm of thread up to 125 mm, 2 d + 12 mm up to 200 mm, 2 d + 25 mm beyond.
+#[test]
+fn the_thread_of_a_carriage_bolt_follows_its_length() {
+    for (length, thread) in [(80.0, 30.0), (125.0, 30.0), (130.0, 36.0), (200.0, 36.0), (220.0, 49.0)] {
+        let bolt = standard(Kind::CarriageBolt, metric(12.0, 1.75), Some(Length::from_mm(length))).unwrap();
+        let b = bolt.dimensions().into_iter().find(|own| own.symbol == "b").unwrap();
+        assert_eq!(b.size.length.mm(), thread, "{length}");
+    }
+}
