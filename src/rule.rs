@@ -140,35 +140,33 @@ pub fn rule(key: Key) -> &'static Rule {
     RULES.iter().copied().find(|rule| rule.key == key).unwrap_or(RULES[0])
 }
 
-/// The rules of its process that may speak of a case and count under its documents; what others say moves no
-/// order.
-pub fn counting<'c>(case: &'c Case<'_>) -> impl Iterator<Item = &'static Rule> + use<'c> {
-    // Few parts are structural: the others are not put before each of the rules on those.
-    static ORDINARY: Picked = Picked::new();
-    let is_ordinary = |rule: &Rule| !matches!(rule.when, When::Structural(_));
-    let rules = match structural::is_structural(case) {
-        true => of_process(case.process),
-        false => picked(&ORDINARY, case.process, is_ordinary),
+/// The rules of its process that may speak of an order under a document and count there; what others say moves
+/// no order. Few parts are structural: the others are not put before each of the rules on those.
+pub fn counting(case: &Case<'_>, under: Under) -> &'static [&'static Rule] {
+    static COUNTING: [[[Picked; 2]; Process::ALL.len()]; Under::COUNT] =
+        [const { [const { [const { Picked::new() }; 2] }; Process::ALL.len()] }; Under::COUNT];
+    let is_structural = structural::is_structural(case);
+    let counts = |rule: &Rule| {
+        (rule.under == Under::Any || rule.under == under)
+            && (is_structural || !matches!(rule.when, When::Structural(_)))
     };
-    let in_force = case.in_force;
-    rules.iter().copied().filter(move |rule| in_force.holds(rule.under))
+    let of_document = COUNTING.get(under as usize).and_then(|of| of.get(case.process as usize));
+    let picked = of_document.and_then(|of| of.get(usize::from(is_structural)));
+    picked.map_or(&[], |once| once.get_or_init(|| pick(case.process, counts)))
 }
 
 /// The rules of a process.
 fn of_process(process: Process) -> &'static [&'static Rule] {
-    static ALL: Picked = Picked::new();
-    picked(&ALL, process, |_| true)
+    static ALL: [Picked; Process::ALL.len()] = [const { Picked::new() }; Process::ALL.len()];
+    ALL.get(process as usize).map_or(&[], |once| once.get_or_init(|| pick(process, |_| true)))
 }
 
-/// Rules of each process, picked out of all of them once.
-type Picked = OnceLock<[Vec<&'static Rule>; Process::ALL.len()]>;
+/// Rules picked out of all of them once.
+type Picked = OnceLock<Vec<&'static Rule>>;
 
-fn picked(once: &'static Picked, process: Process, is_one: fn(&Rule) -> bool) -> &'static [&'static Rule] {
-    let pick = |process| {
-        let is_of = |rule: &&Rule| rule.process.is_none_or(|only| only == process) && is_one(rule);
-        RULES.into_iter().filter(is_of).collect()
-    };
-    once.get_or_init(|| Process::ALL.map(pick)).get(process as usize).map_or(&[], Vec::as_slice)
+fn pick(process: Process, is_one: impl Fn(&Rule) -> bool) -> Vec<&'static Rule> {
+    let is_of = |rule: &&Rule| rule.process.is_none_or(|only| only == process) && is_one(rule);
+    RULES.into_iter().filter(is_of).collect()
 }
 
 #[cfg(test)]
@@ -179,6 +177,30 @@ mod tests {
     fn a_rule_stands_at_the_place_of_its_key() {
         for (rule, key) in RULES.iter().zip(Key::ALL) {
             assert_eq!(rule.key, *key);
+        }
+    }
+
+    #[test]
+    fn what_is_put_before_an_order_is_what_counts_under_its_document() {
+        use crate::quantity::Length;
+        use crate::steel::{Grade, State, Steel};
+        let steel = Steel::grade(Grade::A325, Length::from_inch(0.75)).unwrap();
+        let structural = SteelFacts::new(State::of(steel), Cleaning::Acid);
+        let documents =
+            [Under::Iso10684, Under::F2329, Under::B695, Under::F1941, Under::Iso4042, Under::B633];
+        for (process, under) in Process::ALL.into_iter().flat_map(|process| documents.map(|of| (process, of)))
+        {
+            for steel in [None, Some(&structural)] {
+                let case = Case { steel, ..Case::of(process) };
+                let is_asked = |rule: &&Rule| {
+                    rule.process.is_none_or(|only| only == process)
+                        && InForce::NONE.and(under).holds(rule.under)
+                        && (steel.is_some() || !matches!(rule.when, When::Structural(_)))
+                };
+                let keys = |rules: Vec<&Rule>| rules.iter().map(|rule| rule.key).collect::<Vec<_>>();
+                let asked = keys(RULES.into_iter().filter(is_asked).collect());
+                assert_eq!(keys(counting(&case, under).to_vec()), asked, "{process:?} {under:?}");
+            }
         }
     }
 

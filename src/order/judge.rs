@@ -17,7 +17,7 @@ use crate::quantity::{Hardness, Length, Mass, Time};
 use crate::rule::bolt_and_nut::{BoltAndNut, Carried};
 use crate::rule::case::USUAL_DIP;
 use crate::rule::{
-    self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Rule, Ruling, Site, SteelFacts, Topic,
+    self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Rule, Ruling, Site, SteelFacts, Topic, Under,
 };
 use crate::source::document;
 use crate::steel::pairing::Nuts;
@@ -67,8 +67,8 @@ pub struct Item {
 pub struct Judged {
     /// The process.
     pub process: Process,
-    /// The documents that the order stands under.
-    pub in_force: InForce,
+    /// The document that the order stands under.
+    pub under: Under,
     /// The coat it would give.
     pub offer: Option<Offer>,
     /// The pair of threads, where there is one.
@@ -116,11 +116,12 @@ struct Facts<'a> {
 /// Whether a thinner coat may have less to prove: somebody has to see to the room for this one, or to what the
 /// threads then carry. Of a nut that does not go on the bolt that says nothing: another takes its place.
 fn hangs_on_thickness(judged: &Judged) -> bool {
-    judged.says(Key::NutForBolt) != Some(Mark::Condition)
-        && judged.rulings.iter().any(|(_, ruling)| {
-            matches!(ruling.rule.topic, Topic::Fit | Topic::Strength)
-                && matches!(ruling.mark, Mark::Condition | Mark::Bar)
-        })
+    // Few rulings bear such a mark, and it is asked first: their rules lie far from each other.
+    let hangs = judged.rulings.iter().any(|(_, ruling)| {
+        matches!(ruling.mark, Mark::Condition | Mark::Bar)
+            && matches!(ruling.rule.topic, Topic::Fit | Topic::Strength)
+    });
+    hangs && judged.says(Key::NutForBolt) != Some(Mark::Condition)
 }
 
 fn site(line: &OrderLine) -> Site {
@@ -173,10 +174,10 @@ impl Facts<'_> {
                 search.narrowest(process, offer.min, offer.max, ways(line, process, offer.choice)(offer.min))
             })
         });
-        let in_force = in_force(line, process, offer.as_ref());
+        let under = under(line, process, offer.as_ref());
         let mut judged = Judged {
             process,
-            in_force,
+            under,
             offer,
             fit,
             pair: None,
@@ -190,7 +191,7 @@ impl Facts<'_> {
         for (place, item) in self.items.iter().enumerate() {
             let item = judged.item(place, item, self.plain_nut);
             let case = case(item, &self.site, &judged, place == 0);
-            for rule in rule::counting(&case) {
+            for rule in rule::counting(&case, under) {
                 if place > 0 && !is_of_the_part(rule) {
                     continue;
                 }
@@ -347,7 +348,7 @@ fn is_of_the_part(rule: &Rule) -> bool {
 fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -> Case<'a> {
     Case {
         process: judged.process,
-        in_force: judged.in_force,
+        in_force: InForce::NONE.and(judged.under),
         steel: item.steel.as_ref(),
         heat: item.heat.as_ref(),
         dip: Some(&item.dip),
@@ -449,19 +450,17 @@ fn dip(line: &OrderLine, state: Option<State>) -> Dip {
     }
 }
 
-/// The documents that an order stands under in a process.
-fn in_force(line: &OrderLine, process: Process, offer: Option<&Offer>) -> InForce {
-    use crate::rule::Under;
+/// The document that an order stands under in a process.
+fn under(line: &OrderLine, process: Process, offer: Option<&Offer>) -> Under {
     let by = |document| offer.is_some_and(|offer| offer.class.document == document);
-    let none = InForce::NONE;
     match process {
-        Process::HotDip if by(&document::ISO_10684) => none.and(Under::Iso10684),
-        Process::HotDip if by(&document::ISO_1461) && is_metric(line) => none.and(Under::Iso10684),
-        Process::HotDip => none.and(Under::F2329),
-        Process::Mechanical => none.and(Under::B695),
-        Process::Electroplated if by(&document::ASTM_B633) => none.and(Under::B633),
-        Process::Electroplated if by(&document::ASTM_F1941) => none.and(Under::F1941),
-        Process::Electroplated => none.and(Under::Iso4042),
+        Process::HotDip if by(&document::ISO_10684) => Under::Iso10684,
+        Process::HotDip if by(&document::ISO_1461) && is_metric(line) => Under::Iso10684,
+        Process::HotDip => Under::F2329,
+        Process::Mechanical => Under::B695,
+        Process::Electroplated if by(&document::ASTM_B633) => Under::B633,
+        Process::Electroplated if by(&document::ASTM_F1941) => Under::F1941,
+        Process::Electroplated => Under::Iso4042,
     }
 }
 

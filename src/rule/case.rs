@@ -312,6 +312,9 @@ pub const USUAL_BATH: Temperature = Temperature::from_fahrenheit(860.0);
 pub const USUAL_DIP: Time = Time::from_minute(5.0);
 
 impl Under {
+    /// How many there are.
+    pub const COUNT: usize = Self::Replaced as usize + 1;
+
     /// For which orders a rule of this document counts; `None` where it always does.
     pub const fn counts_for(self) -> Option<&'static str> {
         match self {
