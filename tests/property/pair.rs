@@ -78,8 +78,10 @@ proptest! {
                     prop_assert!(!standard.clone().any(goes));
                 }
             }
-            Found::Takes(_) | Found::Binds(_) | Found::NotPublished(..) => {
-                prop_assert_eq!(takes, Some(false));
+            found @ (Found::Takes(_) | Found::Binds(_) | Found::NotPublished(..)) => {
+                // Where the nut that was written goes on and leaves too little thread, another one may leave more.
+                let is_written = matches!(found, Found::Takes(_)) && ordered.nut.is_some();
+                prop_assert!(takes == Some(false) || is_written, "{found:?}");
                 prop_assert!(!tried.iter().any(goes), "{tried:?}");
             }
             Found::Unknown(_) => prop_assert!(tried.is_empty() && takes.is_none()),
