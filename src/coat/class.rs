@@ -81,8 +81,8 @@ pub const PARTS: i32 = 4;
 /// A value in ten-thousandths of the last digit that the limit prints: the residue of binary
 /// arithmetic, of the conversion of units and of a mean in picometres must not decide.
 pub fn digits(value: Shown, limit: Shown) -> f64 {
-    let base = value.number * value.unit.factor + value.unit.offset;
-    let number = (base - limit.unit.offset) / limit.unit.factor;
+    // No unit of a thickness or of a mass on an area has a zero of its own.
+    let number = value.number * value.unit.factor / limit.unit.factor;
     (number * 10f64.powi(i32::from(limit.decimals) + PARTS)).round()
 }
 

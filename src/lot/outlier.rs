@@ -173,4 +173,24 @@ mod tests {
         assert_eq!(of(&[50.0, 50.0, 50.0, 50.0, 51.0]), (vec![], None));
         assert_eq!(of(&[50.0, 9.0]), (vec![], None));
     }
+
+    /// With two readings on each the articles are laid beside each other, each as its mean.
+    #[test]
+    fn an_article_far_off_is_told_by_its_mean() {
+        use crate::lot::{Comma, Reading};
+        let how = Reading {
+            units: &[&crate::quantity::unit::UM],
+            comma: Comma::Decide,
+            columns: None,
+            per_article: None,
+        };
+        let text = "50 52\n51 50\n52 53\n50 50\n51 53\n80 84\n52 50\n53 51";
+        let readings = Readings::read(text, &how, crate::quantity::Density::from_g_cm3(7.2)).unwrap();
+        let found = outliers(&readings);
+        assert_eq!(found.len(), 1, "{found:?}");
+        assert_eq!((found[0].article, found[0].reading), (6, None));
+        assert!((found[0].value.um() - 82.0).abs() < 1e-9, "{found:?}");
+        // The mean of 51, 50.5, 52.5, 50, 52, 51 and 52.
+        assert!((found[0].others.um() - 359.0 / 7.0).abs() < 1e-9, "{found:?}");
+    }
 }

@@ -128,6 +128,9 @@ mod tests {
 
     #[test]
     fn every_nut_of_the_tables_has_its_grade() {
+        for grade in [Grade::A563A, Grade::A563B, Grade::A563C, Grade::A563D, Grade::A563Dh] {
+            assert!(known_nut(grade).is_some(), "{}", grade.name());
+        }
         for nut in Grade::ALL.iter().filter_map(|grade| known_nut(*grade)) {
             assert_eq!(grade_of_nut(nut).and_then(known_nut), Some(nut));
         }

@@ -116,6 +116,10 @@ mod tests {
         assert!((target.mean.um() - 70.57).abs() < 0.02, "{:?}", target.mean);
         assert_eq!(demand(0.5, 8).target(0.95), None);
         assert_eq!(demand(0.1, 8).target(1.0), None);
+        // A chance that is none, and a lot of which nothing is read.
+        for (readings, chance) in [(8, 0.0), (8, -0.1), (8, 1.1), (0, 0.95)] {
+            assert_eq!(demand(0.1, readings).target(chance), None, "{readings}, {chance}");
+        }
     }
 
     /// A load weighed in for the class itself has half its places below it.

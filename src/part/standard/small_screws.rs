@@ -120,3 +120,46 @@ fn listed(d: f64, l: f64) -> Option<f64> {
     let share = if above.l > below.l { (l - below.l) / (above.l - below.l) } else { 0.0 };
     Some(below.mass + share * (above.mass - below.mass))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A listed mass stands for its length, and halfway to the next one for the mean of both.
+    #[test]
+    fn masses_of_drywall_screws_are_listed_or_lie_between() {
+        let rows = drywall_screws::ROWS;
+        assert!(rows.len() > 3);
+        for row in rows {
+            assert_eq!(listed(row.d, row.l), Some(row.mass), "{} x {}", row.d, row.l);
+        }
+        for (one, next) in rows.iter().zip(rows.iter().skip(1)).filter(|(one, next)| one.d == next.d) {
+            let between = listed(one.d, (one.l + next.l) / 2.0).unwrap();
+            assert!((between - (one.mass + next.mass) / 2.0).abs() < 1e-9, "{} x {}", one.d, one.l);
+        }
+        assert_eq!((listed(3.5, 1.0), listed(3.5, 1000.0), listed(99.0, 35.0)), (None, None, None));
+    }
+
+    /// Machine screws of ASME B18.6.3 (from memory) are threaded to the head up to 2 in, of #4 and smaller up to 1-1/8 in; longer
+    /// ones over 1-1/2 in, or over 1 in.
+    #[test]
+    fn an_inch_machine_screw_is_threaded_by_its_number() {
+        let thread = |diameter, per_inch, inch| {
+            let profile = Profile::unified(Length::from_inch(diameter), per_inch);
+            let shape = inch_machine_screw(profile, Length::from_inch(inch)).unwrap();
+            let b = shape.dimensions().into_iter().find(|own| own.symbol == "b").unwrap();
+            (b.size.length.inch() * 1e6).round() / 1e6
+        };
+        // To the head but for the run-out below it.
+        let to_head = |inch: f64, per_inch: f64| ((inch - 2.5 / per_inch) * 1e6).round() / 1e6;
+        for (diameter, per_inch, inch, b) in [
+            (0.190, 24.0, 1.0, to_head(1.0, 24.0)),
+            (0.190, 24.0, 2.0, to_head(2.0, 24.0)),
+            (0.190, 24.0, 2.25, 1.5),
+            (0.112, 40.0, 1.125, to_head(1.125, 40.0)),
+            (0.112, 40.0, 1.25, 1.0),
+        ] {
+            assert_eq!(thread(diameter, per_inch, inch), b, "{diameter}, {inch}");
+        }
+    }
+}

@@ -121,3 +121,17 @@ fn nuts_tapped_over_are_not_put_on_bolts_cut_under() {
         assert_eq!(says(bolt, nut), mark, "{bolt}, {nut:?}");
     }
 }
+
+/// The room that a class of nut makes by itself: ISO 965 taps 6G, 6AZ and 6AX wider than 6H.
+#[test]
+fn a_class_of_nut_is_a_room() {
+    for (class, room) in [
+        ("6H", Room::Ordered),
+        ("6G", Room::NutG),
+        ("6AZ", Room::Tapped(Allowance::Az)),
+        ("6AX", Room::Tapped(Allowance::Ax)),
+        ("7G", Room::Ordered),
+    ] {
+        assert_eq!(Room::of_nut(ToleranceClass::read(class).unwrap()), room, "{class}");
+    }
+}
