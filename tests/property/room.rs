@@ -118,3 +118,16 @@ fn the_class_of_a_bolt_is_written_in_one_place() {
     assert_eq!(marks("M16-6e", ""), Some(Mark::Condition));
     assert_eq!(marks("M16", "6e"), Some(Mark::Condition));
 }
+
+/// The bath beside the temper: below it, above it, or as hot.
+#[test]
+fn the_bath_is_told_beside_the_temper() {
+    for (temper, side) in [
+        ("480 °C", "the bath is 25 °C below the temper"),
+        ("440 °C", "the bath is 15 °C above the temper"),
+        ("455 °C", "the bath is as hot as the temper"),
+    ] {
+        let report = of("tempering", &[("known", "temper"), ("temper", temper), ("bath", "455 °C")]);
+        assert!(report.headline.replace('\u{a0}', " ").contains(side), "{temper}: {}", report.headline);
+    }
+}

@@ -204,6 +204,43 @@ fn the_room_that_was_made_is_told() {
     assert_eq!(brief(screw, Mechanical, key), "agree the hole");
 }
 
+/// A greatest thickness is kept by a class that ends at it: the usual coat of ISO 10684 is 40 to 60 µm.
+#[test]
+fn a_greatest_thickness_is_held_against_both_ends_of_the_class() {
+    for (most, mark) in
+        [(61, Mark::Met), (60, Mark::Met), (59, Mark::Condition), (40, Mark::Condition), (39, Mark::Bar)]
+    {
+        let text = format!("M16 x 60 hex bolt 8.8, hot-dip, C3, max {most} µm");
+        let (said, words) = said(&text, HotDip, Key::AtMost).unwrap();
+        assert_eq!(said, mark, "{most}: {words}");
+    }
+}
+
+/// A nut that does not go on the bolt is changed for one that does, and what the first would carry is good to know;
+/// where it goes, what it carries counts.
+#[test]
+fn what_a_wrong_nut_carries_is_asked_once() {
+    let wrong = "M20 x 90 hex bolt 10.9, nut class 8, C3";
+    holds(&[
+        (wrong, HotDip, Key::NutForBolt, Mark::Condition, "rder class 10 nuts instead of nut class 8"),
+        (wrong, HotDip, Key::Carries, Mark::Note, "the bolt's thread strips first"),
+        (
+            "M20 x 90 hex bolt 10.9, nut class 10, C3",
+            HotDip,
+            Key::NutForBolt,
+            Mark::Met,
+            "goes with the bolt",
+        ),
+        (
+            "M20 x 90 hex bolt 10.9, nut class 10, C3",
+            HotDip,
+            Key::Carries,
+            Mark::Met,
+            "full loads of ISO 898",
+        ),
+    ]);
+}
+
 /// One end of a hanger bolt goes into wood, a wood screw all of it; a tapping screw forms its thread in sheet.
 #[test]
 fn a_thread_that_is_formed_has_no_nut() {
