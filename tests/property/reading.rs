@@ -5,6 +5,7 @@
 //! `not_understood.tsv` as others would write them.
 
 mod table;
+mod why;
 
 use kettle_barrel::order::reading::{self, Became, Reading, Segment};
 use kettle_barrel::site::Category;

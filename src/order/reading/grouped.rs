@@ -43,6 +43,7 @@ const OWNERS: &[Owner] = &[
     (|front| front.owns_a_number(), |first| (3..=150).contains(&first), "“{w} {}”"),
     (|front| matches!(front.what, What::Category(_) | What::Place(_)), |first| first <= 100, "{} years"),
     (|front| front.is_thread() && front.scopes.family == Family::Nut, is_nut_class, "class {}"),
+    (|front| front.lacks_size(), |_| true, "a size of {}"),
     (|front| front.lacks_length(), |_| true, "a length of {}"),
     (|front| front.lacks_grade(), |first| matches!(first, 2 | 5 | 8), "grade {}"),
 ];
@@ -63,6 +64,10 @@ impl Front<'_> {
     fn owns_a_number(&self) -> bool {
         matches!(self.what, What::Coat(_) | What::Other(_) | What::Not(_))
             || *self.what == What::Filler && OWN_A_NUMBER.contains(&lower(self.text).as_str())
+    }
+
+    fn lacks_size(&self) -> bool {
+        matches!(self.what, What::PartStandard(_)) && self.line.draft.get("thread").is_none()
     }
 
     fn lacks_length(&self) -> bool {

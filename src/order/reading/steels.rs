@@ -300,11 +300,16 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
     let designated = scopes.family == Family::Nut
         && (scopes.system.is_some()
             || line.items.iter().any(|item| matches!(item.what, What::PartStandard(_) | What::Count(_))));
+    let is_of_nuts = |what: &What| matches!(what, What::PartStandard(key) if key.ends_with("nut"));
     for (at, number) in numbers {
         let behind_a_nut = over_tapping(line, at).is_some_and(|before| {
             scopes.nut.contains(&before)
                 || scopes.family == Family::Nut && scopes.names.contains(&before)
                 || designated && matches!(line.what(before), Some(What::Thread(_) | What::PartStandard(_)))
+                // `M20x90 8.8 … ISO 4032 M20 8`: that of the nut that comes with the bolt.
+                || scopes.with.0
+                    && matches!(line.what(before), Some(What::Thread(_)))
+                    && line.before(before).and_then(|standard| line.what(standard)).is_some_and(is_of_nuts)
         });
         let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
         // As it was written: `05` is another class than `5`.

@@ -1,0 +1,80 @@
+//! Why a piece of a line is not used: the reason names what is wrong with it, and what to write.
+
+use kettle_barrel::order::reading;
+
+#[test]
+fn what_is_not_used_says_why() {
+    let mut wrong = Vec::new();
+    for (line, text, words) in [
+        // Steels and their classes.
+        ("M16x60 8.8 bolts class 7 100 pcs", "class 7", "a bolt has two numbers"),
+        ("M16x60 8.8 bolts with nuts class 7 100 pcs", "class 7", "not among those of nuts"),
+        ("M16x60 8.8 mech zinc bolts with nuts, class 8, 100 pcs", "class 8", "“B695 class 8”"),
+        ("3/4-10 x 3 bolts grade 9 100 pcs", "grade 9", "grade 9 is not among the steels"),
+        ("3/4-10 nuts grade 9 100 pcs", "grade 9", "grade 9 of nuts (SAE J995)"),
+        ("M20x90 grade 8 bolts 100 pcs", "grade 8", "is for inch threads"),
+        ("A193 B16 stud 3/4 x 4 100 pcs", "A193 B16", "not among the steels known here"),
+        ("A193 studs 3/4 x 4 100 pcs", "A193", "which grade of A193?"),
+        ("3/4-10 x 3 bolts grade D 100 pcs", "grade D", "a grade of which document?"),
+        ("3/4-10 nuts A563 E 100 pcs", "A563", "which grade of A563?"),
+        ("M16 nuts class 8, F436, 100 pcs", "F436", "a grade of washers"),
+        ("3/4 washers, A563 DH, 100 pcs", "A563 DH", "a grade of nuts"),
+        ("bolts M20x80 8.8, nuts class 8 300 HV", "300 HV", "said by its grade"),
+        ("M20x80 8.8 bolts with nuts 900 MPa", "900 MPa", "the strength of what comes with the bolt"),
+        ("M20x80 8.8 bolts 45 HRC", "45 HRC", "which of the two is right"),
+        ("M20x80 8.8 bolts 45 HRC", "8.8", "which of the two is right"),
+        ("M20x80 8.8 bolts 28 HRC", "28 HRC", "said by its grade"),
+        ("M20x80 8.8 bolts 10.9", "10.9", "contradicts the steel 8.8"),
+        // Threads and their classes.
+        ("M20 x 60 M16 bolts 8.8", "M16", "contradicts the thread M20"),
+        ("M20 nuts 6g class 8", "6g", "a class of bolts"),
+        ("M20x80 8.8 bolts 6H", "6H", "a class of nuts"),
+        ("hex bolts 6g 8.8", "6g", "of which thread?"),
+        ("3/4-10 nuts 6H DH", "6H", "of the other system"),
+        ("M20-6g x 80 8.8 bolts 6e", "6e", "contradicts the class 6g"),
+        ("M20x80 8.8 bolts not overtapped", "not overtapped", "nuts that are not ordered here"),
+        ("nuts not overtapped class 8", "not overtapped", "the nut of which thread?"),
+        ("M16x2 x 60 8.8 bolts, pitch 1.5", "pitch 1.5", "contradicts the thread M16"),
+        ("1/2 x 2 gr 5 bolts 17 tpi", "17 tpi", "does not exist"),
+        ("8.8 bolts with pitch 1.5", "pitch 1.5", "of which thread?"),
+        ("M20 x 60 8.8 bolts fine", "fine", "which pitch: "),
+        // Lengths and other measures.
+        ("5/8-11 x 30 hex bolt gr 5", "x 30", "30 mm or 30 in"),
+        ("hex bolts 8.8 x 60 HDG", "x 60", "of millimetres or of inches?"),
+        ("retaining ring 5.5 mm 100 pcs", "5.5 mm", "no ring of this size"),
+        ("M16 nuts class 8 60 mm", "60 mm", "has no length"),
+        ("M16 x 45 A490 TCB 300 pcs", "x 45", "the length of another part"),
+        ("M20x60 8.8 bolts 5x30", "5x30", "write 150 pcs if that is all"),
+        ("6x30 zinc 500 pcs", "6x30", "two measures of what?"),
+        ("M20 x 5 8.8 bolts", "x 5", "a length of 5 mm or 5 m"),
+        // Coats.
+        ("M20x90 8.8 bolts B695 class 40 50 µm", "50 µm", "less than 50 µm: which of the two?"),
+        ("M20x90 8.8 bolts B695 120 µm", "120 µm", "no class asks for 120 µm"),
+        ("M20x90 8.8 bolts 50 µm", "50 µm", "of which coat?"),
+        ("M20x90 8.8 bolts zinc flake 8 µm", "8 µm", "whoever applies that coat"),
+        ("M20x90 8.8 bolts zinc 50 µm", "50 µm", "hot-dip or mechanical: write which"),
+        ("M20x90 8.8 bolts HDG 55 µm", "55 µm", "hot-dip has one class for a size"),
+        ("M10x40 8.8 bolts Fe/Zn 7", "Fe/Zn 7", "no class of 7 µm"),
+        ("M20x90 8.8 bolts ISO 10684:2015", "ISO 10684:2015", "the edition of 2004"),
+        // Numbers of pieces.
+        ("DIN 471 20 100 pcs", "20 100 pcs", "a size of 20 and 100 pieces"),
+        ("A194 7 200 pcs M20 nuts", "7 200 pcs", "“A194 7” and 200 pieces"),
+        ("5/8 x 2 hex bolts 8 200 pcs", "8 200 pcs", "grade 8 and 200 pieces"),
+        ("rod M20 8 200 pcs", "8 200 pcs", "a length of 8 and 200 pieces"),
+        ("nuts M20 8 200 pcs HDG", "8 200 pcs", "class 8 and 200 pieces"),
+        ("class 8 nuts M20 8 200 pcs C3", "8 200 pcs", "class 8 and 200 pieces"),
+        ("M20x90 8.8 bolts HDG 50 200 pcs", "50 200 pcs", "a coat of 50 µm and 200 pieces"),
+        ("M20x90 8.8 bolts mech zinc 50 200 pcs", "50 200 pcs", "class 50 and 200 pieces"),
+        ("M20x90 8.8 bolts plated 8 200 pcs", "8 200 pcs", "a coat of 8 µm and 200 pieces"),
+        ("M20x90 8.8 bolts C3 20 200 pcs", "20 200 pcs", "20 years and 200 pieces"),
+        ("3/4 x 3 bolts A325 1 200 pcs", "1 200 pcs", "type 1 and 200 pieces"),
+    ] {
+        let reading = reading::read(line);
+        let why = reading.not_used().find(|(piece, _)| *piece == text).map(|(_, why)| why.to_owned());
+        // A number and its unit do not part.
+        if !why.as_ref().is_some_and(|why| why.replace('\u{a0}', " ").contains(words)) {
+            wrong.push(format!("{line}: {text}: {why:?}"));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
