@@ -106,6 +106,12 @@ fn finishes(line: &mut Line, first: usize) {
         at += 2;
         places.push(at);
     }
+    // `HDG, mech galv or zinc plated`: of a list the last two alone have the word between.
+    while let Some(before) = places.first().and_then(|first| first.checked_sub(1))
+        && line.items.get(before).is_some_and(|item| item.is_free() && process(&item.what).is_some())
+    {
+        places.insert(0, before);
+    }
     let named: Vec<Process> = places.iter().filter_map(|at| process(line.what(*at)?)).collect();
     let others: Vec<Process> = Process::ALL.into_iter().filter(|process| !named.contains(process)).collect();
     let (Some(left), true) = (LeftOut::of(&others), named.windows(2).any(|pair| pair.first() != pair.last()))
@@ -117,7 +123,9 @@ fn finishes(line: &mut Line, first: usize) {
         line.note("left_out", "one of those named");
     }
     for pair in places.windows(2) {
-        if let [from, _] = pair {
+        if let [from, to] = pair
+            && to - from == 2
+        {
             binds(line, from + 1);
         }
     }
