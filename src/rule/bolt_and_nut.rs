@@ -197,7 +197,8 @@ impl BoltAndNut {
                 Loads::Reduced => Carries::Reduced(self.nut_load()?.ok()?),
             });
         }
-        if self.is_undercut() {
+        // Of a nut tapped by an allowance of no document none says a load, and nobody reads why.
+        if self.is_undercut() || tapping == Tapping::Own {
             return None;
         }
         let proof = load::nut(self.thread, nut, style, tapping).ok()?;

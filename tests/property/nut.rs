@@ -4,6 +4,9 @@ use kettle_barrel::calculator::{Mark, Verdict, evaluate};
 use kettle_barrel::order::{self, answer::answer, judge};
 use kettle_barrel::process::Process;
 use kettle_barrel::rule::Key;
+use kettle_barrel::steel::{Grade, load::known_nut};
+use kettle_barrel::table::nut_style::{Style, Tapping};
+use kettle_barrel::thread::{Thread, load};
 
 /// What an order says: its answer, the line to put on the order, and what a process says in full.
 struct Said {
@@ -434,4 +437,18 @@ fn what_lies_beyond_a_document_is_not_vouched_for() {
     let pairs = [("thread", "3/4-10 UNC"), ("bolt_grade", "a490"), ("nut_grade", "a563-dh")];
     let (_, text) = strength(&pairs);
     assert!(text.contains("does not cover zinc on a bolt of ASTM F3125 grade A490"), "{text}");
+}
+
+/// So it is not asked for one where a line is judged.
+#[test]
+fn no_document_gives_a_load_to_a_nut_tapped_by_an_allowance_of_its_own() {
+    use Style::{HeavyHex, Hex, High, Regular, Square, Thin};
+    for nut in Grade::ALL.iter().filter_map(|grade| known_nut(*grade)) {
+        for thread in Thread::all() {
+            for style in [Thin, Regular, High, Hex, HeavyHex, Square] {
+                let load = load::nut(thread, nut, style, Tapping::Own);
+                assert!(load.is_err(), "{thread} {nut} {}", style.name());
+            }
+        }
+    }
 }
