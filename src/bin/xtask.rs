@@ -9,6 +9,7 @@ mod xtask {
     pub mod build;
     pub mod bundle;
     pub mod driver;
+    pub mod edits;
     pub mod fuzz;
     pub mod golden;
     pub mod html;

@@ -21,6 +21,7 @@ mod form;
 mod harness;
 mod link;
 mod list;
+mod memory;
 mod offline;
 mod opening;
 mod order;
@@ -36,6 +37,7 @@ mod update;
 mod xtask {
     pub mod browser;
     pub mod driver;
+    pub mod edits;
     pub mod html;
     pub mod run;
     pub mod server;

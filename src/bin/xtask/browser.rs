@@ -69,7 +69,6 @@ pub const CHROMIUM: Browser = Browser {
 };
 
 /// Chromium, tracing what it does with input from its start.
-#[allow(dead_code, reason = "for the task that measures; the tests of the page share this file")]
 pub const TRACED: Browser = Browser {
     capabilities: |program, profile| {
         let mut wanted = (CHROMIUM.capabilities)(program, profile);

@@ -3,7 +3,6 @@
 //! Machines differ and are busy; the ratio to a yardstick of the same run stays, and so does what a
 //! keystroke costs over one in the empty page. Nothing here fails: each figure stands beside its budget.
 
-mod edits;
 mod list;
 mod trace;
 
@@ -11,8 +10,9 @@ use std::path::Path;
 
 use serde_json::json;
 
-use super::browser::TRACED;
+use super::browser::{CHROMIUM, TRACED};
 use super::build::{build_with, yardstick};
+use super::edits::{self, FIRST, Memory, ORDER};
 use super::run::{Done, step};
 use super::server::Server;
 use super::size::transferred;
@@ -23,6 +23,8 @@ use super::webdriver::Session;
 const THROTTLE: u32 = 4;
 /// Navigations to each page, one page after the other so that all share what the machine is doing.
 const ROUNDS: usize = 4;
+/// Edits between two looks at the memory.
+const EDITS: u32 = 2000;
 /// One picture of the screen, in milliseconds: so much more than in the empty page may a keystroke cost.
 const FRAME: f64 = 1000.0 / 60.0;
 
@@ -53,10 +55,6 @@ const CASES: [Case; 5] = [
     },
 ];
 
-/// An order line that is judged in all three processes.
-const ORDER: &str =
-    "#1/order?part=hex-bolt&thread=M20&length=90+mm&quantity=120&steel=10.9&place=C4&years=12+year";
-
 /// When the first field was there to type into.
 const PROBE: &str = "
     const look = () => {
@@ -85,7 +83,7 @@ pub fn speed() -> Done {
     }
     let times = step("measure", || measure(&page, &empty))?;
     print(&times);
-    step("edit again and again", || edits::measure(&page))?;
+    step("edit again and again", || edit(&page))?;
     step("a list in the page and in the terminal", || list::measure(&page))
 }
 
@@ -135,6 +133,25 @@ fn measure(page: &Path, empty: &Path) -> Done<Vec<Times>> {
         }
     }
     Ok(times)
+}
+
+/// Prints what two thousand edits leave behind in memory.
+fn edit(page: &Path) -> Done {
+    let server = Server::start(page, 0)?;
+    let session = Session::open(&CHROMIUM)?;
+    let open = || session.go(&format!("{}{ORDER}", server.address()));
+    let [before, after] = edits::before_and_after(&session, open, EDITS)?;
+    println!("Behind {FIRST} edits of an order line, and behind {EDITS} more:");
+    let rows: [(&str, fn(&Memory) -> f64); 4] = [
+        ("objects of the script, kB", |memory| memory.script / 1e3),
+        ("the program's memory, kB", |memory| memory.program / 1e3),
+        ("elements and texts", |memory| memory.nodes),
+        ("listeners", |memory| memory.listeners),
+    ];
+    for (what, of) in rows {
+        println!("    {what:<28}{:>12.0}{:>12.0}", of(&before), of(&after));
+    }
+    Ok(())
 }
 
 /// The value that this share of all values stays below.

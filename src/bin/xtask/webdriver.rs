@@ -312,7 +312,6 @@ impl Session {
     }
 
     /// What the browser traced since it was opened; it can be asked once. Only of a browser that traces.
-    #[allow(dead_code, reason = "for the task that measures; the tests of the page share this file")]
     pub fn trace(&self) -> Done<Vec<Value>> {
         let log = self.vendors("se/log", json!({ "type": "performance" }))?;
         let entries = log.as_array().map(Vec::as_slice).unwrap_or_default();

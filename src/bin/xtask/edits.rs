@@ -1,21 +1,18 @@
-//! What two thousand edits leave behind in memory.
-
-use std::path::Path;
+//! What edits leave behind in memory.
 
 use serde_json::{Value, json};
 
-use super::ORDER;
-use crate::xtask::browser::CHROMIUM;
-use crate::xtask::run::Done;
-use crate::xtask::server::Server;
-use crate::xtask::webdriver::Session;
+use super::run::Done;
+use super::webdriver::Session;
+
+/// An order line that is judged in all three processes, and assembles in each of them.
+pub const ORDER: &str =
+    "#1/order?part=hex-bolt&thread=M20&length=90+mm&quantity=120&steel=10.9&place=C4&years=12+year";
 
 /// Edits before the first look: what is made once stands by then.
-const FIRST: u32 = 200;
-/// Edits between the looks.
-const EDITS: u32 = 2000;
+pub const FIRST: u32 = 200;
 /// Edits in one go; the driver waits for them.
-const AT_ONCE: u32 = 200;
+const AT_ONCE: u32 = 100;
 
 /// Keeps the memory of the program at hand.
 const KEEP: &str = "
@@ -43,39 +40,30 @@ const EDIT: &str = "
     })();";
 
 /// What stands in memory, after the browser has cleared away what nobody holds.
-struct Memory {
+#[derive(Debug)]
+pub struct Memory {
     /// Bytes of the script's objects.
-    script: f64,
+    pub script: f64,
     /// Bytes of the program's own memory, which never shrinks.
-    program: f64,
+    pub program: f64,
     /// Elements and texts, those that are in no page any more included.
-    nodes: f64,
-    listeners: f64,
+    pub nodes: f64,
+    /// Listeners.
+    pub listeners: f64,
 }
 
-/// Prints what stands in memory before and after.
-pub fn measure(page: &Path) -> Done {
-    let server = Server::start(page, 0)?;
-    let session = Session::open(&CHROMIUM)?;
+/// What stands in memory behind [`FIRST`] edits of the order line, once it is opened, and behind so many more.
+/// Chromium only.
+pub fn before_and_after(session: &Session, open: impl Fn() -> Done, edits: u32) -> Done<[Memory; 2]> {
     session.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": KEEP }))?;
-    session.go(&format!("{}{ORDER}", server.address()))?;
-    session.until("document.querySelector('.answer') !== null")?;
+    open()?;
+    session.wait_for(".answer")?;
     let edit =
         |count: u32| (0..count / AT_ONCE).try_for_each(|_| session.script(EDIT, json!([AT_ONCE])).map(drop));
     edit(FIRST)?;
-    let before = look(&session)?;
-    edit(EDITS)?;
-    let after = look(&session)?;
-    println!("Behind {FIRST} edits of an order line, and behind {EDITS} more:");
-    for (what, of) in [
-        ("objects of the script, kB", (|memory: &Memory| memory.script / 1e3) as fn(&Memory) -> f64),
-        ("the program's memory, kB", |memory| memory.program / 1e3),
-        ("elements and texts", |memory| memory.nodes),
-        ("listeners", |memory| memory.listeners),
-    ] {
-        println!("    {what:<28}{:>12.0}{:>12.0}", of(&before), of(&after));
-    }
-    Ok(())
+    let before = look(session)?;
+    edit(edits)?;
+    Ok([before, look(session)?])
 }
 
 fn look(session: &Session) -> Done<Memory> {
