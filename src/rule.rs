@@ -147,7 +147,7 @@ pub fn counting(case: &Case<'_>, under: Under) -> &'static [&'static Rule] {
         [const { [const { [const { Picked::new() }; 2] }; Process::ALL.len()] }; Under::COUNT];
     let is_structural = structural::is_structural(case);
     let counts = |rule: &Rule| {
-        (rule.under == Under::Any || rule.under == under)
+        InForce::NONE.and(under).holds(rule.under)
             && (is_structural || !matches!(rule.when, When::Structural(_)))
     };
     let of_document = COUNTING.get(under as usize).and_then(|of| of.get(case.process as usize));

@@ -22,7 +22,8 @@ pub struct Risk {
 /// For lots much larger than the sample. None where every article may miss.
 pub fn risk(articles: u32, allowed: u32) -> Option<Risk> {
     let rest = articles.checked_sub(allowed)?;
-    // No distribution has a rest of nought. The chance to find no more than `allowed` is the upper tail of a beta distribution.
+    // The chance to find no more than `allowed` is the upper tail of a beta distribution, which there is for no
+    // rest of nought.
     let share = Beta::new(f64::from(allowed) + 1.0, f64::from(rest)).ok()?;
     Some(Risk {
         passes_once_in_ten: PlainNumber::from_one(share.inverse_cdf(0.9)),

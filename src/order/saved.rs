@@ -17,7 +17,7 @@ pub use entry::{Entry, verdicts};
 pub use file::{File, Unread};
 pub use import::Import;
 pub use opening::Opening;
-pub use store::{Fault, Store};
+pub use store::{Drawer, Fault, Store};
 
 use std::collections::BTreeMap;
 

@@ -3,14 +3,12 @@
 //! Printed for each size: the time of the thread, the most memory beyond what stood before, and how the time
 //! grew over the size before, beside n log n. Nothing here fails: `tests/property/linear.rs` holds the bounds.
 
-use std::cell::RefCell;
-use std::collections::BTreeMap;
 use std::hint::black_box;
 
 use cpu_time::ThreadTime;
 use kettle_barrel::calculator::{Draft, REGISTER, evaluate};
 use kettle_barrel::order::list::{Summary, row};
-use kettle_barrel::order::saved::{Entry, Fault, Opening, Store, save};
+use kettle_barrel::order::saved::{Drawer, Entry, Opening, save};
 use peak_alloc::PeakAlloc;
 
 #[global_allocator]
@@ -47,7 +45,7 @@ fn main() {
         black_box(evaluate("lot", pairs).is_ok());
     });
     grow("orders that are kept", [2_500, 5_000, 10_000, 20_000], |size| {
-        let device = Device::default();
+        let device = Drawer::default();
         for pieces in 1..=size {
             let address =
                 format!("1/order?part=hex-bolt&thread=M16&length=60+mm&quantity={pieces}&steel=8.8");
@@ -77,29 +75,5 @@ fn grow(what: &str, sizes: [usize; 4], work: impl Fn(usize)) {
         });
         println!("  {size:>6}: {:>8.1} ms, {:>8.1} kB{grown}", time * 1e3, most as f64 / 1e3);
         before = Some((time, n_log_n));
-    }
-}
-
-/// A device that forgets nothing and never fails.
-#[derive(Default)]
-struct Device(RefCell<BTreeMap<String, String>>);
-
-impl Store for Device {
-    fn names(&self) -> Result<Vec<String>, Fault> {
-        Ok(self.0.borrow().keys().cloned().collect())
-    }
-
-    fn text(&self, name: &str) -> Result<Option<String>, Fault> {
-        Ok(self.0.borrow().get(name).cloned())
-    }
-
-    fn put(&self, name: &str, text: &str) -> Result<(), Fault> {
-        self.0.borrow_mut().insert(name.to_owned(), text.to_owned());
-        Ok(())
-    }
-
-    fn remove(&self, name: &str) -> Result<(), Fault> {
-        self.0.borrow_mut().remove(name);
-        Ok(())
     }
 }

@@ -121,14 +121,10 @@ pub(super) fn settle(line: &mut Line, text: &str) {
         let before =
             text.get(..first.start).and_then(|text| text.rsplit(is_comma).next()).unwrap_or_default();
         let behind = text.get(last.end..).and_then(|text| text.split(is_comma).next()).unwrap_or_default();
-        let next = behind;
+        let has_number = has_number(behind);
         let (mut before, behind) =
             (words(before.rsplit(' ').take(MOST_BEFORE)), words(behind.split(' ').take(4)));
         before.reverse();
-        // The number of a house stands right behind its street: `inland access road 20 years` has none.
-        let mut next = next.split(' ').filter(|word| !word.is_empty());
-        let has_number = next.next().is_some_and(|word| STREETS.contains(&lower(word).as_str()))
-            && next.next().is_some_and(|word| word.bytes().all(|byte| byte.is_ascii_digit()));
         let streets = is_address(&item.text, &before, &behind, has_number);
         let Some(taken) = streets else { continue };
         line.not(at, NO_PLACE);
@@ -145,6 +141,13 @@ pub(super) fn settle(line: &mut Line, text: &str) {
     }
 }
 
+/// Whether a street stands here with the number of a house right behind it: `inland access road 20 years` has none.
+fn has_number(behind: &str) -> bool {
+    let mut words = behind.split_whitespace();
+    words.next().is_some_and(|word| STREETS.contains(&lower(word).as_str()))
+        && words.next().is_some_and(|word| word.bytes().all(|byte| byte.is_ascii_digit()))
+}
+
 /// The most words between what says that an address follows and the word for a place in it.
 const MOST_BEFORE: usize = 8;
 
@@ -157,9 +160,8 @@ fn words<'a>(text: impl Iterator<Item = &'a str>) -> Vec<&'a str> {
 
 /// Whether a word is none of an address, nor written as a name, and nobody knows it.
 fn means_nothing(word: &str) -> bool {
-    let is_listed = || {
-        [TO, FIRMS, OF_A_FIRM, STREETS].concat().iter().any(|phrase| phrase.split(' ').any(|it| it == word))
-    };
+    let mut phrases = [TO, FIRMS, OF_A_FIRM, STREETS].into_iter().flatten();
+    let mut is_listed = || phrases.any(|phrase| phrase.split(' ').any(|it| it == word));
     word.chars().all(char::is_lowercase) && !lexicon::knows(word) && !is_listed()
 }
 

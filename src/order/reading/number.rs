@@ -117,20 +117,20 @@ fn glued_to_digits(chain: &Chain<'_>, at: usize) -> bool {
 
 /// `5/8`, `½`.
 pub fn fraction(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    // Behind a cross stands a length, and no date.
+    let is_length = chain
+        .before(at)
+        .is_some_and(|before| chain.sign(before, &["×", "✕", "*"]) || chain.word(before) == Some("x"));
+    no_date(chain, at, is_length)
+}
+
+/// The same, where it looks like no date or is sure to be none.
+fn no_date(chain: &Chain<'_>, at: usize, is_sure: bool) -> Option<Number> {
     if let Some((above, below)) = chain.get(at).and_then(|token| one_sign(token.text)) {
         let text = format!("{above}/{below}");
         let value = f64::from(above) / f64::from(below);
         return Some(Number { value, text, grouped: None, is_fraction: true, end: chain.after(at) });
     }
-    // Behind a cross stands a length, and no date.
-    let is_length = chain
-        .before(at)
-        .is_some_and(|before| chain.sign(before, &["×", "✕", "*"]) || chain.word(before) == Some("x"));
-    of_inch(chain, at, is_length)
-}
-
-/// Figures over figures; unless it is sure that they are no date.
-fn of_inch(chain: &Chain<'_>, at: usize, is_sure: bool) -> Option<Number> {
     let above = chain.digits(at).filter(|above| above.len() <= 3)?;
     let stroke = chain.after(at);
     let under = chain.after(stroke);
@@ -166,7 +166,7 @@ pub fn mixed(chain: &Chain<'_>, at: usize) -> Option<Number> {
         return None;
     }
     // No date begins with a dash: `2-1/2/500`.
-    let part = if dash { of_inch(chain, part, true) } else { None }.or_else(|| fraction(chain, part))?;
+    let part = no_date(chain, part, dash)?;
     let value = whole.parse::<f64>().ok()? + part.value;
     let text = format!("{whole} {}", part.text);
     (part.value < 1.0).then_some(Number { value, text, is_fraction: true, ..part })

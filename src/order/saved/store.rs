@@ -1,5 +1,7 @@
 //! Where a device keeps texts under names.
 
+use std::cell::RefCell;
+use std::collections::BTreeMap;
 use std::fmt;
 
 /// A store of texts, as a browser has one for each site. Other windows may change it at any time.
@@ -32,6 +34,30 @@ pub trait Store {
     /// it is no time.
     fn local_time(&self, _time: &str) -> Option<String> {
         None
+    }
+}
+
+/// Texts that are kept as long as this lasts: it forgets nothing, and never fails.
+#[derive(Debug, Default)]
+pub struct Drawer(RefCell<BTreeMap<String, String>>);
+
+impl Store for Drawer {
+    fn names(&self) -> Result<Vec<String>, Fault> {
+        Ok(self.0.borrow().keys().cloned().collect())
+    }
+
+    fn text(&self, name: &str) -> Result<Option<String>, Fault> {
+        Ok(self.0.borrow().get(name).cloned())
+    }
+
+    fn put(&self, name: &str, text: &str) -> Result<(), Fault> {
+        self.0.borrow_mut().insert(name.to_owned(), text.to_owned());
+        Ok(())
+    }
+
+    fn remove(&self, name: &str) -> Result<(), Fault> {
+        self.0.borrow_mut().remove(name);
+        Ok(())
     }
 }
 

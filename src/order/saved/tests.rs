@@ -1,33 +1,7 @@
 //! The shelf, and the list of version 1 on its way to it, in a store that does what it is told.
 
-use std::cell::RefCell;
-use std::collections::BTreeMap;
-
 use super::opening::Old;
-use super::{Entry, Fault, Opening, Shelf, Store, version_one};
-
-#[derive(Default)]
-struct Drawer(RefCell<BTreeMap<String, String>>);
-
-impl Store for Drawer {
-    fn names(&self) -> Result<Vec<String>, Fault> {
-        Ok(self.0.borrow().keys().cloned().collect())
-    }
-
-    fn text(&self, name: &str) -> Result<Option<String>, Fault> {
-        Ok(self.0.borrow().get(name).cloned())
-    }
-
-    fn put(&self, name: &str, text: &str) -> Result<(), Fault> {
-        self.0.borrow_mut().insert(name.to_owned(), text.to_owned());
-        Ok(())
-    }
-
-    fn remove(&self, name: &str) -> Result<(), Fault> {
-        self.0.borrow_mut().remove(name);
-        Ok(())
-    }
-}
+use super::{Drawer, Entry, Opening, Shelf, Store, version_one};
 
 fn entry(um: u32, saved: &str) -> Entry {
     Entry::new(&format!("1/coat?coat={um}+%C2%B5m"), saved)
@@ -41,7 +15,7 @@ fn what_is_removed_is_given_back_and_can_be_put_back() {
     assert!(!shelf.is_empty());
     let place = shelf.found("")[0].0.to_owned();
     let removed = shelf.remove(&store, &place).unwrap();
-    assert!(shelf.is_empty() && store.0.borrow().is_empty());
+    assert!(shelf.is_empty() && store.names().unwrap().is_empty());
     shelf.put_back(&store, removed.expect("the entry")).unwrap();
     assert_eq!(shelf.found("")[0].1, &entry(50, "2026-11-25T20:08:53Z"));
     // What is not understood is removed as well, and is no entry.

@@ -30,18 +30,15 @@ pub struct Props {
 /// Everything behind an answer: much more than the answer, which is not kept waiting for it.
 #[component]
 pub fn Detail(props: &Props) -> Html {
-    let painted = use_painted((props.found.clone(), props.view, props.form.clone()));
-    // Of another view nothing stands here, not even for the blink of an eye.
-    let Props { found, view, form } = props;
-    let (found, form) = if painted.1 == *view { (&painted.0, &painted.2) } else { (found, form) };
-    let inside = match found {
-        Found::Report(report) => of_report(report, *view),
+    let (found, form) = use_painted((props.found.clone(), props.form.clone()));
+    let inside = match &found {
+        Found::Report(report) => of_report(report, props.view),
         Found::Assessment(assessment) => of_order(assessment),
         Found::Problems(_) | Found::Nothing => Html::default(),
     };
     html! {
         <>
-            { given(form) }
+            { given(&form) }
             <div class="detail">{ inside }</div>
         </>
     }
