@@ -9,7 +9,7 @@ use crate::coat::Process;
 use crate::quantity::letters::lower;
 use crate::site::Category;
 use crate::thread::fit::corners;
-use crate::thread::pair::{self, Found, INSIDE_SHARE};
+use crate::thread::pair::{self, INSIDE_SHARE};
 
 /// The pictures of the process to take; none where all are ruled out.
 pub fn of(line: &OrderLine, judgement: &Judgement, take: Option<Process>) -> Vec<Picture> {
@@ -19,7 +19,7 @@ pub fn of(line: &OrderLine, judgement: &Judgement, take: Option<Process>) -> Vec
 }
 
 fn thread(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<Picture> {
-    let (Some(Found::Takes(mated)), Some(offer)) = (&judged.fit, &judged.offer) else { return None };
+    let (mated, offer) = (judged.fit.as_ref()?.pair_to_order()?, judged.offer.as_ref()?);
     let (thread, class) = (line.thread?, bolt_class(line)?);
     let coat = pair::coat(judged.process, (thread, line.length), (offer.min, offer.max), INSIDE_SHARE.value);
     let [worst, nominal, _] = corners(mated.pair.bolt, coat, mated.pair.nut);

@@ -77,13 +77,19 @@ pub static ASSEMBLES: Rule = Rule {
                 text.push_str(", or prove the pair by a proof load test");
             }
         }
-        Some(Found::Binds(mated)) if mated.assembly == Assembly::OnlyEven => put(
-            text,
-            format_args!(
-                "hold the coat to at most {}, or prove the fit of a trial lot with its nuts",
-                mated.worst.thickest.show(&unit::UM, 0)
-            ),
-        ),
+        Some(Found::Binds(mated)) if mated.assembly == Assembly::OnlyEven => {
+            if mated.pair.room != Room::Ordered {
+                text.push_str(&room_in_words(case, mated.pair.room));
+                text.push_str("; ");
+            }
+            put(
+                text,
+                format_args!(
+                    "hold the coat to at most {}, or prove the fit of a trial lot with its nuts",
+                    mated.worst.thickest.show(&unit::UM, 1)
+                ),
+            );
+        }
         Some(Found::Binds(mated)) => put(
             text,
             format_args!(
@@ -104,6 +110,7 @@ pub static ASSEMBLES: Rule = Rule {
             let left = Shown::percent(mated.overlap, 0);
             put(text, format_args!("agree {whom}, {left} of the thread left"));
         }
+        Some(Found::Binds(_)) => text.push_str("prove the fit of a trial lot with its nuts"),
         Some(Found::Takes(mated)) if matches!(mated.pair.room, Room::Tapped(Allowance::Own(_))) => {
             text.push_str(if case.is_for_a_tapped_hole() { "agree the hole" } else { "agree the nuts" });
         }

@@ -5,7 +5,7 @@ use crate::order::{Assessed, Judged, set};
 use crate::process::Process;
 use crate::rule::fit::room_in_words;
 use crate::source::document;
-use crate::thread::pair::{Found, Room};
+use crate::thread::pair::Room;
 
 /// The finish of a process, in the words of its standard; `None` where the process offers no coat.
 pub(super) fn specification(assessed: &Assessed, judged: &Judged) -> Option<String> {
@@ -60,7 +60,7 @@ pub(super) fn limits(class: &CoatClass) -> Vec<String> {
 
 /// Bolt and nut that take the coat.
 fn threads(assessed: &Assessed, judged: &Judged) -> Option<String> {
-    let Some(Found::Takes(mated)) = &judged.fit else { return None };
+    let mated = judged.fit.as_ref()?.pair_to_order()?;
     let case = assessed.judgement.case(judged, 0)?;
     let words = room_in_words(&case, mated.pair.room);
     let words = words.strip_prefix("order ").unwrap_or(&words);

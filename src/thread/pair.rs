@@ -87,6 +87,17 @@ pub enum Found {
     Unknown(Refusal),
 }
 
+impl Found {
+    /// The pair that goes together at least under an even coat: its room goes on the order.
+    pub fn pair_to_order(&self) -> Option<&Mated> {
+        match self {
+            Self::Takes(mated) => Some(mated),
+            Self::Binds(mated) if mated.assembly == Assembly::OnlyEven => Some(mated),
+            Self::Binds(_) | Self::NotPublished(..) | Self::Unknown(_) => None,
+        }
+    }
+}
+
 /// A pair under its coat.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Mated {

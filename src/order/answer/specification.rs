@@ -31,7 +31,7 @@ pub(super) fn specification(line: &OrderLine, judged: &Judged) -> String {
     let nuts = hand.to_owned() + &nut.map_or_else(|| "nuts".to_owned(), named);
     let hot_dip = judged.process == Process::HotDip;
     let is_nut = line.part.is_nut();
-    if let Some(Found::Takes(mated)) = &judged.fit {
+    if let Some(mated) = judged.fit.as_ref().and_then(Found::pair_to_order) {
         parts.extend(match mated.pair.room {
             Room::Ordered if hot_dip && is_undersize(line) => {
                 let of_line = line.nut.and_then(|nut| nut.class);

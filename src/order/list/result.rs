@@ -135,8 +135,8 @@ fn in_the_way(judged: &Judged) -> Option<Key> {
 
 fn take(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Taken {
     let case = judgement.case(judged, 0);
-    let threads = match (&judged.fit, &case) {
-        (Some(Found::Takes(mated)), Some(case)) => capital(&room_in_words(case, mated.pair.room)),
+    let threads = match (judged.fit.as_ref().and_then(Found::pair_to_order), &case) {
+        (Some(mated), Some(case)) => capital(&room_in_words(case, mated.pair.room)),
         _ => String::new(),
     };
     let nothing = Length::from_mm(0.0);

@@ -1,7 +1,7 @@
 //! Words for places in addresses and in names of firms: they say nothing of where the part stands.
 
 use super::items::Line;
-use super::lexicon::{self, NO_PLACE};
+use super::lexicon::{self, NO_PLACE, Word};
 use super::what::What;
 use crate::quantity::letters::lower;
 
@@ -146,6 +146,8 @@ fn has_number(behind: &str) -> bool {
     let mut words = behind.split_whitespace();
     words.next().is_some_and(|word| STREETS.contains(&lower(word).as_str()))
         && words.next().is_some_and(|word| word.bytes().all(|byte| byte.is_ascii_digit()))
+        // `coastal road 20 years`: nor has this.
+        && !words.next().is_some_and(|word| lexicon::means(&lower(word), Word::Years))
 }
 
 /// The most words between what says that an address follows and the word for a place in it.

@@ -98,6 +98,9 @@ pub(super) fn process(what: &What) -> Option<Process> {
     }
 }
 
+const CLASS_OF_SEVERAL: &str =
+    "the class of one of several finishes: ask for that finish alone to have its class";
+
 /// Finishes of which any will do: what is not among them is left out.
 fn finishes(line: &mut Line, first: usize) {
     let mut places = vec![first];
@@ -130,7 +133,10 @@ fn finishes(line: &mut Line, first: usize) {
         }
     }
     for at in places {
-        line.used(at, "left_out");
+        match line.what(at) {
+            Some(What::Coat(_)) => line.not(at, CLASS_OF_SEVERAL),
+            _ => line.used(at, "left_out"),
+        }
     }
 }
 

@@ -367,6 +367,12 @@ pub fn knows(word: &str) -> bool {
     KNOWN.contains(word)
 }
 
+/// Whether a word by itself means this.
+pub fn means(word: &str, meaning: Word) -> bool {
+    let is_it = |phrase: &Phrase| phrase.words.len() == 1 && phrase.means == meaning;
+    PHRASES.get(word).is_some_and(|phrases| phrases.iter().any(is_it))
+}
+
 /// The longest phrase at a place that means what is looked for: the place behind it, and what was found.
 pub fn find<T>(chain: &Chain<'_>, at: usize, means: impl Fn(Word) -> Option<T>) -> Option<(usize, T)> {
     longest(chain, at, means, |_| true)

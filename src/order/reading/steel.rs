@@ -158,7 +158,7 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     })?;
     let marks: &[&str] = &[".", ":", "-", "=", "#"];
     from = chain.over(from, marks);
-    let mut is_class = word == Word::Class;
+    let (mut is_class, mut is_grade) = (word == Word::Class, word == Word::Grade);
     let is_sae = word == Word::Sae;
     if is_sae {
         from = chain.over(lexicon::over(chain, from, Word::Grade), marks);
@@ -167,7 +167,10 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     for second in [Word::Class, Word::Grade] {
         let over = chain.over(from, &["/"]);
         let behind = lexicon::over(chain, over, second);
-        is_class |= behind != over && second == Word::Class;
+        if behind != over {
+            is_class |= second == Word::Class;
+            is_grade |= second == Word::Grade;
+        }
         from = chain.over(if behind == over { from } else { behind }, marks);
     }
     if let Some(found) = dotted(chain, from) {
@@ -202,7 +205,8 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return one(
             end,
             match digits.parse::<u32>() {
-                Ok(number) if is_class => What::Class(number),
+                // `class/grade 5`: whichever there is.
+                Ok(number) if is_class && !(is_grade && digits.len() == 1) => What::Class(number),
                 _ if is_sae || digits.len() == 1 => What::Steel(SteelWord::Number(digits.to_owned())),
                 _ => What::Steel(SteelWord::Half(digits.to_owned())),
             },

@@ -1,11 +1,12 @@
 //! Which steel is the part's, and which its nut's or washer's.
 
 use super::items::Line;
+use super::lexicon::{self, Word};
 use super::part::{Family, Scope, Scopes};
 use super::what::{SteelWord, What};
 use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE, OTHER_METAL};
 use crate::part::Kind;
-use crate::quantity::letters::upper;
+use crate::quantity::letters::{lower, upper};
 use crate::quantity::{Hardness, Scale};
 use crate::sorting::sort_by_key;
 use crate::steel::Grade;
@@ -169,6 +170,13 @@ fn numbers(line: &mut Line, scopes: &Scopes) {
         let of_nut = Grade::of_key(&format!("j995-{number}"))
             .or_else(|| Grade::read(&format!("j995 grade {number}")).ok().filter(|grade| grade.is_nut()));
         if is_metric(line) {
+            // `grade/class 8`: the class, where the threads are those of classes.
+            if let (Some(item), Ok(class)) = (line.item(at), number.parse())
+                && item.text.split(|c: char| !c.is_alphabetic()).any(is_word_of_class)
+            {
+                item.what = What::Class(class);
+                continue;
+            }
             let why =
                 format!("grade {number} of SAE is for inch threads: write 8.8 or 10.9, or nut class 8 or 10");
             line.not(at, why);
@@ -193,6 +201,10 @@ fn numbers(line: &mut Line, scopes: &Scopes) {
             }
         }
     }
+}
+
+fn is_word_of_class(word: &str) -> bool {
+    lexicon::means(&lower(word), Word::Class)
 }
 
 /// Whether the threads of the line are metric.
