@@ -158,6 +158,11 @@ proptest! {
             if is_mild && !line[at.min(piece.span.end)..at.max(piece.span.start)].contains([',', ';']) {
                 return true;
             }
+            // Behind a `not` at the end it is what is not wanted: `HDG not salt`.
+            let is_not = ["not", "nicht"].contains(&piece.text.as_str());
+            if is_not && piece.span.end == line.trim_end().len() && behind.contains(&at) {
+                return true;
+            }
             (piece.rule == "number" || is_grouped) && (before.contains(&at) || behind.contains(&at))
         });
         let places: Vec<usize> = line
