@@ -51,11 +51,20 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `lengths 50, 60 and 70 mm`: of which a line takes one.
 pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    chain.word(at).filter(|word| matches!(*word, "lengths" | "längen" | "length" | "long" | "länge"))?;
-    let mut from = chain.over(chain.after(at), &[":", "="]);
+    let named = chain.word(at);
+    // `50, 60 and 70 mm`: without a word the last has its unit, and a word stands in front of it.
+    let start = match named {
+        Some("lengths" | "längen" | "length" | "long" | "länge" | "l") => {
+            lexicon::over(chain, chain.over(chain.after(at), &[":", "="]), Word::Filler)
+        }
+        Some(_) => return None,
+        None if chain.inside_a_run(at) => return None,
+        None => at,
+    };
+    let (mut from, mut is_unit) = (start, false);
     let (mut end, mut lengths) = (from, 0);
     // `length 60, 500`: pieces may follow one length.
-    let mut is_list = matches!(chain.word(at), Some("lengths" | "längen"));
+    let mut is_list = matches!(named, Some("lengths" | "längen"));
     while let Some(number) =
         number::mixed(chain, from).or_else(|| number::fraction(chain, from)).or_else(|| {
             let digits = chain.digits(from).filter(|digits| digits.len() <= 4)?;
@@ -69,26 +78,34 @@ pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
             })
         })
     {
-        let behind = unit_of_length(chain, &number).map_or(number.end, |(end, _)| end);
+        let unit = unit_of_length(chain, &number);
+        let behind = unit.map_or(number.end, |(end, _)| end);
         // `lengths 50, 60 mm, 100 pcs`.
         if is_measured(chain, behind) {
             break;
         }
-        (end, lengths) = (behind, lengths + 1);
+        (end, lengths, is_unit) = (behind, lengths + 1, unit.is_some());
         let comma = chain.get(end).is_some_and(|token| token.text == ",");
-        let joint = if comma { chain.after(end) } else { chain.over(end, &["/", "&", "+"]) };
+        let joint = if comma { chain.after(end) } else { chain.over(end, &["/", "&", "+", "-", "–"]) };
         let joint = match chain.word(joint) {
-            Some("and" | "und" | "or" | "oder") => {
+            Some("and" | "und" | "or" | "oder" | "to" | "bis") => {
                 is_list = true;
                 chain.after(joint)
             }
             _ => joint,
         };
+        // `L = 50/60/70`.
+        is_list = is_list || named == Some("l") && lengths > 1 && chain.sign(end, &["/"]);
         if joint == end || chain.digits(joint).is_none() {
             break;
         }
         from = joint;
     }
+    // `60 x 50 and 60 mm`: behind a cross the first is that of a size.
+    let is_size = chain.before(at).is_some_and(|before| {
+        matches!(chain.word(before), Some("x" | "m" | "by")) || chain.sign(before, &["×", "*", "/", "-", "."])
+    });
+    let is_list = is_list && (named.is_some() || is_unit && lengths > 2 && !is_size);
     (lengths > 1 && is_list && !chain.inside_a_run(end))
         .then(|| vec![(end, What::Not("several lengths: write a line for each".into()))])
 }

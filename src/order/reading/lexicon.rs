@@ -355,7 +355,7 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
         PHRASES.values().flatten().flat_map(|phrase| phrase.words.iter().map(|(word, _)| word.clone()));
     let letters = [
         "half", "aisi", "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv",
-        "v", "vi", "i", "s", "z",
+        "v", "vi", "i", "s", "z", "längen", "dem", "its", "final", "full", "apiece",
     ];
     let others = letters.iter().chain(DUE).chain(ON).chain(AWAY).chain(PAST).chain(MARKED).chain(SOON);
     let others = others.chain(LOTS).chain(CHROMATES).chain(CONTRACTS);

@@ -129,7 +129,7 @@ pub fn pitch(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let is_alone = !chain.inside_a_run(end) && cross(chain, end).is_none() && !is_measured(chain, end);
         return is_alone.then(|| vec![(end, What::Pitch(number.text))]);
     }
-    let number = plain(at)?;
+    let number = number::mixed(chain, at).map_or_else(|| plain(at), Some)?;
     let joint = chain.over(number.end, &["-"]);
     let end = lexicon::find(chain, joint, is(Word::PerInch))
         .or_else(|| lexicon::find(chain, over_mm(&number), is(Word::Pitch)))

@@ -80,14 +80,26 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     Some(found)
 }
 
-/// `M20x50/60/70`: the place behind lengths of which a line takes one.
+/// `M20x50/60/70`, `M20 x 50, 60 and 70`: the place behind lengths of which a line takes one.
 fn several(chain: &Chain<'_>, at: usize) -> Option<usize> {
-    let (mut end, mut more) = (at, 0);
-    while chain.sign(end, &["/"]) && chain.digits(chain.after(end)).is_some() {
-        end = chain.after(chain.after(end));
-        more += 1;
+    let (mut end, mut more, mut is_said) = (at, 0, false);
+    loop {
+        let is_stroke = chain.sign(end, &["/"]);
+        let joint = if is_stroke { chain.after(end) } else { chain.over(end, &[",", "&"]) };
+        let and = matches!(chain.word(joint), Some("and" | "und" | "or" | "oder")) && !is_stroke;
+        let from = if and { chain.after(joint) } else { joint };
+        let is_number = from != end
+            && chain.digits(from).is_some_and(|digits| is_stroke || (2..=3).contains(&digits.len()))
+            && !chain.sign(chain.after(from), &[".", "-"]);
+        if !is_number {
+            break;
+        }
+        (end, more, is_said) = (chain.after(from), more + 1, is_said || and || is_stroke);
     }
-    (more > 1 && !chain.inside_a_run(end)).then_some(end)
+    let is_of_part =
+        lexicon::find(chain, end, |word| matches!(word, Word::Part("nut" | "washer")).then_some(()));
+    (more > 1 && is_said && !chain.inside_a_run(end) && !is_measured(chain, end) && is_of_part.is_none())
+        .then(|| lexicon::over(chain, end, Word::Length("mm")))
 }
 
 /// `M20x150/60`: behind a stroke that touches it, the length of the thread.
@@ -193,15 +205,14 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
     let mut end = mark;
     let dash = chain.after(mark);
     if chain.sign(mark, DASHES)
-        && let Some(per_inch) = number::decimal(chain, dash).filter(|number| number.value <= 80.0)
-        && !chain.sign(per_inch.end, &["/"])
+        && let Some(per_inch) = threads_per_inch(chain, dash, size)
     {
         text = format!("{text}-{}", per_inch.text);
         end = per_inch.end;
     }
     // `1/2 x 13 x 2`: threads per inch behind a cross, where a length follows.
     if end == mark
-        && let Some(per_inch) = cross(chain, mark).and_then(|behind| number::decimal(chain, behind))
+        && let Some(per_inch) = cross(chain, mark).and_then(|behind| threads_per_inch(chain, behind, size))
         && cross(chain, per_inch.end).is_some()
         && Designation::read(&format!("{}-{}", size.text, per_inch.text)).is_ok()
     {
@@ -254,6 +265,18 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
         vec![(end, What::Thread(Written { text, thread, of_size: false, pitched: true, weak: false }))];
     found.extend(length_behind_cross(chain, end, "in"));
     Some(found)
+}
+
+/// The threads per inch behind a size: `13`, `4.5`; and `4 1/2` where there is such a thread, for a fraction behind
+/// a whole number may as well be a length of its own.
+fn threads_per_inch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Number> {
+    let mixed = number::mixed(chain, at).filter(|number| {
+        over_inch(chain, number.end) == number.end
+            && Designation::read(&format!("{}-{}", size.text, number.text)).is_ok()
+    });
+    mixed.or_else(|| {
+        number::decimal(chain, at).filter(|number| number.value <= 80.0 && !chain.sign(number.end, &["/"]))
+    })
 }
 
 /// Whether a mixed number is written in one, with a dash or with a sign.
@@ -321,7 +344,20 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<Found> {
 /// A size without threads per inch, with a length behind it: `7/8 x 3-1/2`, `1" x 6"`, `1 x 6`.
 fn by_size(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
     let mark = over_inch(chain, size.end);
+    if cross(chain, mark).is_some_and(|behind| is_thread_of(chain, behind, size.value)) {
+        return None;
+    }
     let (end, length) = length_behind_cross(chain, mark, "in")?;
+    // `3" x 1/2" lag screw`: nobody orders a screw so short for its size.
+    let inches =
+        cross(chain, mark).and_then(|behind| number::number(chain, behind)).map(|number| number.value);
+    let is_turned = matches!(&length, What::Length(text) if text.ends_with(" in"))
+        && inches.is_some_and(|inches| size.value > MOST_SIZES * inches);
+    if is_turned && (size.is_fraction && text_is_one(chain, at, size) || mark != size.end) {
+        let why =
+            format!("a size of {0} in, or a length of {0} in? Write the size first, as 1/2 x 3", size.text);
+        return one(end, What::Not(why.into()));
+    }
     let is_whole = size.text.bytes().all(|byte| byte.is_ascii_digit());
     let fair =
         size.is_fraction && text_is_one(chain, at, size) || mark != size.end || size.value < 1.0 || is_whole;
@@ -335,6 +371,28 @@ fn by_size(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
         return None;
     }
     Some(vec![(mark, What::Thread(of_size(size.value, &size.text, Series::Unc, weak))), (end, length)])
+}
+
+/// No screw is shorter than its size divided by so much.
+const MOST_SIZES: f64 = 2.0;
+
+/// Whether a thread with its pitch stands at a place, and no larger one than so many inches: what stands in front
+/// of its cross is its length.
+fn is_thread_of(chain: &Chain<'_>, at: usize, most: f64) -> bool {
+    let readings = [number::mixed(chain, at), number::fraction(chain, at), number::decimal(chain, at)];
+    let found = readings.into_iter().flatten().find_map(|size| with_pitch(chain, at, &size));
+    matches!(found.as_deref(), Some([(_, What::Thread(Written { thread: Some(thread), .. })), ..])
+        if thread.diameter().inch() <= most)
+}
+
+/// `3 in x 1/2-13`, `1-1/2 x 3/8-16`: a length in front of its thread, and the cross between.
+pub fn length_before(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = number::number(chain, at).filter(|number| number.grouped.is_none())?;
+    let mark = over_inch(chain, number.end);
+    let behind = cross(chain, mark).filter(|_| number.is_fraction || mark != number.end)?;
+    // `2 1/2 x 3/8-16`: two, and a length.
+    ((text_is_one(chain, at, &number) || mark != number.end) && is_thread_of(chain, behind, number.value))
+        .then(|| vec![(behind, What::Length(format!("{} in", number.text)))])
 }
 
 /// Why a thread of another series is not used.

@@ -53,6 +53,7 @@ fn a_pitch_is_said_by_its_word() {
             ("1.5 mm pitch", of("1.5")),
             ("16 tpi", of("16")),
             ("16-tpi", of("16")),
+            ("4 1/2 tpi", of("4 1/2")),
             ("Feingewinde 1,25", of("1.25")),
         ],
     );

@@ -1,8 +1,9 @@
 //! Threads by their names and sizes, and the marks of their classes.
 
-use super::{assert_takes, taken, thread};
+use super::{assert_refuses, assert_takes, taken, thread};
 use crate::order::reading::size::{
-    foreign, inches, marked, metric, numbered_in_words, tapped_mark, thread_class, undercut, unified,
+    foreign, inches, length_before, marked, metric, numbered_in_words, tapped_mark, thread_class, undercut,
+    unified,
 };
 
 #[test]
@@ -23,6 +24,9 @@ fn a_metric_thread_takes_its_pitch_its_class_and_its_length() {
             ("M20x150/160", "M20 | x150"),
             ("M20x150/60 pcs", "M20 | x150"),
             ("M20x50/60/70", "M20 | x50/60/70"),
+            ("M20 x 50, 60 and 70 8.8", "M20 | x 50, 60 and 70"),
+            ("M20 x 50, 60 and 70 nuts", "M20 | x 50"),
+            ("M20 x 50, 60, 70", "M20 | x 50"),
             ("M20 x 2.5 m", "M20 | x 2.5 m"),
             ("M12 x 1.75 mm x 50", "M12 x 1.75 | mm x 50"),
             ("M16 x 60,500 pcs", "M16 | x 60"),
@@ -70,6 +74,19 @@ fn an_inch_thread_takes_its_series_its_class_and_its_length() {
         assert!(thread(unified, text, 0).is_some_and(|it| it.starts_with(expected)), "{text}");
         assert_eq!(taken(unified, text, 0), pieces, "{text}");
     }
+    // 4 1/2 threads to the inch, as 2 in and 2-1/4 in have them; no other size has such a pitch, and behind it a
+    // length may stand.
+    for (text, expected, taken_as) in [
+        ("2-4 1/2 x 10 in", "2-4.5 UNC", "2-4 1/2 | x 10 in"),
+        ("2-4½", "2-4.5 UNC", "2-4½"),
+        ("2\"-4 1/2 x 10", "2-4.5 UNC", "2\"-4 1/2 | x 10"),
+        ("2-1/4-4 1/2 UNC-2A x 10", "2-1/4-4.5 UNC-2A", "2-1/4-4 1/2 UNC-2A | x 10"),
+        ("2 1/4-4-1/2 x 10", "2-1/4-4.5 UNC", "2 1/4-4-1/2 | x 10"),
+        ("3/8-16 1 1/2 hex", "3/8-16 UNC", "3/8-16"),
+    ] {
+        assert_eq!(thread(unified, text, 0).as_deref(), Some(expected), "{text}");
+        assert_eq!(taken(unified, text, 0), taken_as, "{text}");
+    }
     assert_takes(
         unified,
         &[("8-32 pcs", ""), ("8-31 x 1", ""), ("5 x 40", ""), ("4 x 40 mm", ""), ("0 x 4", "")],
@@ -84,6 +101,34 @@ fn an_inch_thread_takes_its_series_its_class_and_its_length() {
             ("8 x 1", ""),
         ],
     );
+}
+
+#[test]
+fn in_front_of_a_thread_with_its_pitch_and_a_cross_stands_a_length() {
+    assert_takes(
+        length_before,
+        &[
+            ("3 in x 1/2-13 hex", "3 in x"),
+            ("3\" x 1/2-13 UNC", "3\" x"),
+            ("1-1/2 x 3/8-16", "1-1/2 x"),
+            ("1 1/2 in x 3/8-16", "1 1/2 in x"),
+            // Pieces; a size and a length; a thread that is larger than that would be long.
+            ("3 x 1/2-13", ""),
+            ("3/4 x 2-1/2", ""),
+            ("1/2 x 1-8", ""),
+        ],
+    );
+    assert_takes(unified, &[("3 in x 1/2-13", ""), ("1/2 x 3 in", "1/2 | x 3 in")]);
+    // Six times as thick as long: the length stands in front.
+    assert_refuses(
+        unified,
+        &[
+            ("3\" x 1/2\"", "Write the size first"),
+            ("4 in x 1/2", "or a length of 4 in"),
+            ("12\" x 3/4\"", "of 12 in"),
+        ],
+    );
+    assert_takes(unified, &[("1/2 x 1/4", "1/2 | x 1/4")]);
 }
 
 #[test]
