@@ -44,7 +44,9 @@ mod tests;
 mod thickness;
 mod threads;
 mod token;
+mod weight;
 mod what;
+mod worked;
 
 use std::borrow::Cow;
 use std::ops::Range;

@@ -8,6 +8,7 @@ use super::number::{self, Number};
 use super::token::{Chain, Sort};
 use super::what::{Counted, Found, What, one};
 use super::{length, steel};
+pub(super) use boxes::IN_BOXES;
 use boxes::{box_of, boxes, packed};
 use times::{lots, several, times_count, times_mate, times_part, times_thread, two_counts};
 

@@ -19,8 +19,8 @@ use words::WORDS;
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use words::{
-    ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, NO_LIFE, NO_PLACE, NOT_IN_AIR,
-    OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH,
+    ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, MACHINED, NO_LIFE, NO_PLACE,
+    NOT_IN_AIR, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH, WEIGHT_OF_BOX, WEIGHT_OF_PIECE,
 };
 
 /// What a word or a phrase means.
@@ -148,6 +148,10 @@ pub enum Word {
     CaseHardened,
     /// Formed cold after hardening.
     ColdFormed,
+    /// What is done to a part: cold, or by taking off metal.
+    Worked(bool),
+    /// What makes a part hard.
+    Hardening,
     /// A nylon patch on the thread.
     NylonPatch,
     /// A left-hand thread.
@@ -162,6 +166,10 @@ pub enum Word {
     Price,
     /// Money.
     Money,
+    /// In front of the weight of the lot.
+    Weight,
+    /// In front of the weight of one piece, or of one box: why it is not used.
+    WeightOfOne(&'static str),
     /// A unit of mass, as the lot is weighed.
     Mass(&'static str),
     /// The least of something.

@@ -1,13 +1,12 @@
 //! Numbers with what they measure: years, hardness, temperature, thickness, weight.
 
 use super::count::count;
-use super::length::{self, is_measured};
+use super::length::is_measured;
 use super::lexicon::{self, CONTRACTS, Word};
 use super::number::{self, Number};
 use super::token::Chain;
 use super::what::{Found, What, one};
 use super::{size, steel};
-use crate::quantity::Mass;
 
 /// `25 years`, `12,5 Jahre`, `10-year`.
 pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -331,44 +330,6 @@ fn measured(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
     }
     lexicon::find(chain, chain.over(at, &["-"]), |word| match word {
         Word::Measure(why) => Some(why),
-        _ => None,
-    })
-}
-
-/// `250 kg`, `500 lbs`: the lot, weighed.
-pub fn weight(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let spaced = number::spaced(chain, at).filter(|number| mass(chain, number.end).is_some());
-    let number = spaced.map_or_else(|| number::number(chain, at), Some)?;
-    let (end, name) = mass(chain, number.end)?;
-    if chain.inside_a_run(end) || name == "t" && steel::DOTTED.contains(&number.text.as_str()) {
-        return None;
-    }
-    if let Some((one_way, other)) = number.two_meanings() {
-        let why = format!("it could be {one_way} or {other} {name}: write it without the mark");
-        return one(end, What::Not(why.into()));
-    }
-    let mass = match name {
-        "lb" => Mass::from_lb(number.value),
-        "t" => Mass::from_kg(number.value * 1000.0),
-        _ => Mass::from_kg(number.value),
-    };
-    one(end, What::Weight(format!("{} {name}", number.text), mass))
-}
-
-fn mass(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
-    if lexicon::begins_a_name(chain, at) {
-        return None;
-    }
-    // `250#`: pounds; `2 #8` counts what has a number.
-    let behind = chain.after(at);
-    if chain.sign(at, &["#"]) && (chain.digits(behind).is_none() || !chain.glued(behind)) {
-        return Some((behind, "lb"));
-    }
-    if length::is_thickness(chain, at) {
-        return None;
-    }
-    lexicon::find(chain, at, |word| match word {
-        Word::Mass(name) => Some(name),
         _ => None,
     })
 }

@@ -2,9 +2,10 @@
 
 use std::ops::Range;
 
+use super::count::IN_BOXES;
 use super::grouped::{self, Grouped};
 use super::items::Line;
-use super::lexicon::SAYS_NOTHING;
+use super::lexicon::{self, SAYS_NOTHING, WEIGHT_OF_BOX, WEIGHT_OF_PIECE, Word};
 use super::lone;
 use super::part::{Family, Scope, Scopes};
 use super::per_part::{self, MOST};
@@ -32,7 +33,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
         sets |= counted.sets;
         whole(line, scopes, at, &counted);
     }
-    weights(line, scopes);
+    weights(line, scopes, text, unknown);
     lone::owned(line, text, unknown);
     item_number(line, text);
     leading_number(line, scopes);
@@ -78,7 +79,15 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
 }
 
 /// The lot by its mass, where the mass of one piece is known: about so many pieces.
-fn weights(line: &mut Line, scopes: &Scopes) {
+/// Fewer pieces than this are seldom weighed together.
+const FEWEST: f64 = 3.0;
+
+fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>]) {
+    // `Stückgewicht verzinkt 0,25 kg`: the word stands elsewhere, and says it all the same.
+    let is_of_one = unknown.iter().filter_map(|word| text.get(word.clone())).any(|word| {
+        lexicon::means(&lower(word), Word::WeightOfOne(WEIGHT_OF_PIECE))
+            || lexicon::means(&lower(word), Word::WeightOfOne(WEIGHT_OF_BOX))
+    });
     let found = line.free(|what| match what {
         What::Weight(text, mass) => Some((text.clone(), *mass)),
         _ => None,
@@ -89,6 +98,16 @@ fn weights(line: &mut Line, scopes: &Scopes) {
             continue;
         }
         if scopes.with.0 || scopes.with.1 {
+        if is_of_one {
+            line.not(at, WEIGHT_OF_PIECE);
+            continue;
+        }
+        // `20 boxes 25 kg`.
+        let behind_boxes = line.before(at).and_then(|before| line.what(before));
+        if behind_boxes == Some(&What::Not(IN_BOXES.into())) {
+            line.not(at, "of one box, or of all? Write the weight of all, or the pieces");
+            continue;
+        }
             line.not(at, "a weight of sets is no count: write the sets");
             continue;
         }
@@ -109,6 +128,12 @@ fn weights(line: &mut Line, scopes: &Scopes) {
             continue;
         }
         line.fill(at, "quantity", &format!("{pieces}"), "the quantity");
+        // `weight 0.12 kg`: of so few the word rather says what one weighs.
+        let is_named = line.items.get(at).is_some_and(|item| item.text.starts_with(char::is_alphabetic));
+        if is_named && pieces < FEWEST {
+            line.not(at, "of one piece, or of all? Write the pieces");
+            continue;
+        }
         let grams = piece.kg() * 1000.0;
         line.note("quantity", format!("about: {text} at {grams:.1} g a piece, computed"));
     }

@@ -4,7 +4,7 @@ use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
 use super::{bake, count, distance, document, either, label, length, measure, money, named, qualified, size};
-use super::{steel, steels, thickness};
+use super::{steel, steels, thickness, weight, worked};
 use crate::site::Category;
 
 /// A rule: its name, what it can begin with, and its pattern.
@@ -40,6 +40,7 @@ static RULES: &[Rule] = &[
     rule(distance::RULE, Either, distance::of_the_sea),
     rule("bake", Either, bake::bake),
     rule("stress relief", Either, bake::stress_relief),
+    rule("worked after hardening", Letters, worked::after_hardening),
     rule("measure of something else", Either, named::of),
     rule("length of the thread", Either, named::thread_length),
     rule("diameter", Either, named::diameter),
@@ -50,8 +51,8 @@ static RULES: &[Rule] = &[
     rule("tolerance", Figures, thickness::tolerance),
     rule("inch thread", Figures, size::unified),
     rule("numbered size", Letters, size::numbered_in_words),
-    rule("foreign thread", Figures, size::foreign),
     rule("length before its thread", Figures, size::length_before),
+    rule("foreign thread", Figures, size::foreign),
     rule("size in inches", Figures, size::inches),
     rule("length", Figures, length::length),
     rule("two measures", Figures, length::pair),
@@ -81,7 +82,7 @@ static RULES: &[Rule] = &[
     rule("temperature", Figures, measure::temperature),
     rule("measure below nothing", Figures, measure::negative),
     rule("allowance", Either, measure::allowance),
-    rule("weight", Figures, measure::weight),
+    rule("weight", Either, weight::weight),
     rule("other measure", Figures, measure::other),
     rule("type", Letters, measure::type_of),
     rule("word", Either, word),

@@ -7,6 +7,7 @@ mod named;
 mod number;
 mod size;
 mod steel;
+mod worked;
 
 use super::token::Chain;
 use super::what::{Found, What};

@@ -2,10 +2,13 @@
 
 use super::{is_money, unit};
 use crate::order::reading::length;
-use crate::order::reading::lexicon::{self, Word};
+use crate::order::reading::lexicon::{self, WEIGHT_OF_BOX, Word};
 use crate::order::reading::number::{self, Number};
 use crate::order::reading::token::Chain;
 use crate::order::reading::what::{Counted, Found, What, one};
+
+/// Why boxes are not counted.
+pub(in crate::order::reading) const IN_BOXES: &str = "how many pieces go into one is not said";
 
 /// `100 pcs/box` is how they are packed; `100 pc box x 20` are 2000.
 pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
@@ -48,7 +51,7 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
             let end = unit(chain, behind).map_or(behind, |(end, ..)| end);
             one(end, in_boxes(boxes, each))
         }
-        _ => one(end, What::Not("how many pieces go into one is not said".into())),
+        _ => one(end, What::Not(IN_BOXES.into())),
     }
 }
 
@@ -57,6 +60,11 @@ pub(super) fn box_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let from = lexicon::find(chain, at, |word| (word == Word::Box).then_some(())).map(|(end, ())| end)?;
     let each = lexicon::over(chain, chain.over(from, &["@", "à", ":"]), Word::Filler);
     let contents = number::decimal(chain, each).filter(|_| each != from && !is_money(chain, each))?;
+    // `boxes of 25 kg`.
+    let weighed = lexicon::whole(chain, contents.end, |word| matches!(word, Word::Mass(_)).then_some(()));
+    if let Some((end, ())) = weighed {
+        return one(end, What::Not(WEIGHT_OF_BOX.into()));
+    }
     let end = unit(chain, contents.end).map_or(contents.end, |(end, ..)| end);
     // `box of 50 x 20`.
     let boxes = length::cross(chain, end).and_then(|cross| number::decimal(chain, cross));

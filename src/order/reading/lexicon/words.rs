@@ -19,6 +19,14 @@ pub const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplate
 const EXTRA: &str = "not judged";
 /// Why the length of a thread is not used.
 pub const THREAD_LENGTH: &str = "the length of the thread is not asked: it is that of the standard";
+/// Why what was machined after hardening is not used: no field says so, and what is to be done is told.
+pub const MACHINED: &str = "what is machined or ground after hardening is relieved of stress before it is cleaned and \
+                            coated, above 1000 MPa (ASTM B633, B695): put it on the order";
+/// Why the weight of one piece, or of each of several, is not used.
+pub const WEIGHT_OF_PIECE: &str = "the weight of one and not of all: that of a piece is computed from its shape; write the pieces, or the weight of \
+     all";
+/// Why the weight of a box is not used.
+pub const WEIGHT_OF_BOX: &str = "the weight of one box: write the weight of all, or the pieces";
 const WIDTH: &str = "a width, a height or a bore is not asked";
 const ALLOY: &str = "which steel of that kind? Write its grade, its class or its hardness";
 const MILD: &str =
@@ -196,6 +204,10 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::NylonPatch, &["nylon patch", "nylon patched", "nylon pellet", "nylon locking patch", "patch", "patched", "locking patch", "nylon coated thread"]),
     (Word::LeftHand, &["lh", "left hand", "left handed", "left hand thread", "left hand threads", "lh thread", "linksgewinde"]),
     (Word::ColdFormed, &["cold bent", "bent cold", "rolled after heat treatment", "threads rolled after heat treatment", "thread rolled after heat treatment", "rolled after ht", "rolled after hardening", "formed after heat treatment", "cold formed after heat treatment", "cold formed after hardening", "kalt gebogen", "kaltgebogen", "schlussgerollt", "schlußgerollt", "schlussvergütet gerollt"]),
+    (Word::Worked(true), &["bent", "cold bent", "bent cold", "formed", "formed cold", "cold formed", "worked cold", "cold worked", "straightened", "straightened cold", "cold straightened", "rolled", "rolled cold", "cold rolled", "threads rolled", "thread rolled", "threads cold rolled", "swaged", "upset", "gebogen", "kalt gebogen", "kaltgebogen", "umgeformt", "kalt umgeformt", "kaltumgeformt", "kalt verformt", "kaltverformt", "gerichtet", "kalt gerichtet", "gerollt", "kalt gerollt", "gewalzt", "kalt gewalzt"]),
+    (Word::Worked(false), &["ground", "machined", "turned", "turned down", "milled", "drilled", "cross drilled", "threads cut", "thread cut", "threads ground", "thread ground", "shank ground", "geschliffen", "bearbeitet", "spanend bearbeitet", "gedreht", "überdreht", "gefräst", "geschnitten", "gewinde geschnitten"]),
+    (Word::Not(MACHINED), &["hardened and ground", "hardened & ground", "hardened ground", "hardened and machined", "gehärtet und geschliffen", "gehärtet geschliffen", "vergütet und geschliffen"]),
+    (Word::Hardening, &["heat treatment", "heat treating", "heat treat", "heat treated", "h t", "ht", "hardening", "through hardening", "quench and temper", "quench & temper", "quenching and tempering", "quenching & tempering", "quench tempering", "quenching", "tempering", "q t", "qt", "q & t", "q and t", "vergüten", "vergueten", "vergütung", "verguetung", "härten", "haerten", "wärmebehandlung", "waermebehandlung", "anlassen"]),
     (Word::Tempered, &["tempered", "tempered at", "temper", "tempering", "tempering temperature", "temper temperature", "tempering temp", "temper temp", "angelassen", "angelassen bei", "anlasstemperatur", "anlassen"]),
     (Word::HighBath, &["high temp", "high temperature", "hi temp", "high temp bath", "high temperature bath", "high temp zinc", "hochtemperatur", "hochtemperaturverzinkt", "hochtemperaturverzinkung", "ht verzinkt"]),
     (Word::Not(IN_SERVICE), &["service temperature", "service temp", "operating temperature", "operating temp", "service", "in service", "service at", "working temperature", "temperature in service", "used at", "in service at", "in use at", "betriebstemperatur", "einsatztemperatur", "high temperature service", "high temp service", "high temperature application", "high temp application", "high temperature use"]),
@@ -274,6 +286,9 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Micrometre, &["µm", "μm", "um", "micron", "microns", "mikron", "my", "µ", "μ"]),
     (Word::Mil, &["mil", "mils"]),
     (Word::Measure("a coat is asked for by a class, a document or its thickness, not by its mass"), &["g m", "oz ft", "oz sq ft", "oz per sq ft", "oz square foot", "oz per square foot", "g qm", "gsm"]),
+    (Word::Weight, &["weight", "wt", "gewicht", "net weight", "net wt", "gross weight", "gross wt", "total weight", "total wt", "total net weight", "total gross weight", "weight total", "order weight", "lot weight", "gesamtgewicht", "nettogewicht", "bruttogewicht", "gewicht gesamt", "gewicht netto", "gewicht brutto"]),
+    (Word::WeightOfOne(WEIGHT_OF_PIECE), &["unit weight", "unit wt", "bolt weight", "nut weight", "washer weight", "schraubengewicht", "piece weight", "piece wt", "weight piece", "weight pc", "weight per piece", "weight per pc", "weight per unit", "weight per bolt", "weight per nut", "weight of a piece", "weight of one", "weight of one piece", "weight each", "weight ea", "wt piece", "wt pc", "wt per pc", "wt per piece", "wt each", "wt ea", "each weighs", "each weighing", "weighing each", "stückgewicht", "stueckgewicht", "einzelgewicht", "gewicht je stück", "gewicht pro stück", "gewicht stück", "gewicht je stk", "gewicht stk", "stückmasse"]),
+    (Word::WeightOfOne(WEIGHT_OF_BOX), &["box weight", "weight box", "weight per box", "weight per carton", "weight per bag", "weight per keg", "weight per pallet", "carton weight", "bag weight", "keg weight", "pallet weight", "kartongewicht", "palettengewicht", "gewicht je karton", "gewicht pro karton", "gewicht karton", "gewicht je palette"]),
     (Word::Mass("lb"), &["lb", "lbs", "pound", "pounds"]),
     (Word::Mass("kg"), &["kg", "kgs", "kilo", "kilos"]),
     (Word::Mass("t"), &["t", "tonne", "tonnes"]),

@@ -73,6 +73,8 @@ fn a_count_that_means_two_is_not_used() {
             ("1.250K", "1250 or 1250000"),
             ("25M", "25000 or 25000000"),
             ("1.5 pcs", "whole numbers"),
+            ("1-1/64 dozen", "whole numbers"),
+            ("boxes of 25 kg", "the weight of one box"),
             ("13 no HDG", "of this coat"),
             ("100 pcs/box", "how they are packed"),
             ("box of 100", "how they are packed"),

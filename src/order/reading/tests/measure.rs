@@ -2,9 +2,10 @@
 
 use super::{assert_finds, assert_refuses, assert_takes, pieces};
 use crate::order::reading::measure::{
-    allowance, hardness, negative, other, psi, temperature, type_of, weight, years,
+    allowance, hardness, negative, other, psi, temperature, type_of, years,
 };
 use crate::order::reading::thickness::{thickness, tolerance};
+use crate::order::reading::weight::weight;
 use crate::order::reading::what::What;
 
 #[test]
@@ -104,6 +105,46 @@ fn a_temperature_has_its_degrees() {
     assert_takes(temperature, &[("99 F", ""), ("500", ""), ("1,200 °C", ""), ("500 °C2", "")]);
 }
 
+#[test]
+fn the_weight_of_one_is_no_lot() {
+    assert_refuses(
+        weight,
+        &[
+            ("0.12 kg each", "computed from its shape"),
+            ("0.12 kg ea.", "computed from its shape"),
+            ("0.256 kg/pc", "computed from its shape"),
+            ("0.3 kg a piece", "computed from its shape"),
+            ("0.3 kg per bolt", "computed from its shape"),
+            ("12 kg per 100", "computed from its shape"),
+            ("0,25 kg/Stück", "computed from its shape"),
+            ("unit weight 0.3 kg", "computed from its shape"),
+            ("weight (each): 0.3 kg", "computed from its shape"),
+            ("weight of each 0.3 kg", "computed from its shape"),
+            ("each 0.3 kg", "computed from its shape"),
+            ("piece weight approx. 0.3 kg", "computed from its shape"),
+            ("124 kg/M", "computed from its shape"),
+            ("124 kg ‰", "computed from its shape"),
+            ("Stückgewicht: 0,25 kg", "computed from its shape"),
+            ("25 kg boxes", "of one box"),
+            ("50 kg per box", "of one box"),
+            ("25 kg in each box", "of one box"),
+            ("weight per box 25 kg", "of one box"),
+            ("20 x 25 kg", "so many of so much"),
+            ("25 kg x 20", "so many of so much"),
+        ],
+    );
+    // The pieces behind it are those of the order, and a cross behind it may be that of a size.
+    assert_takes(
+        weight,
+        &[
+            ("0.12 kg each 500 pcs", "0.12 kg each"),
+            ("50 kg per box x 20, HDG", "50 kg per box x 20"),
+            ("25 kg M8x25", "25 kg"),
+            ("25 kg x 20-60", "25 kg"),
+        ],
+    );
+}
+
 /// A pound is 0.45359237 kg by definition.
 #[test]
 fn a_lot_is_weighed() {
@@ -119,6 +160,14 @@ fn a_lot_is_weighed() {
                 assert_eq!(written, shown, "{text}");
                 assert!((mass.kg() - kg).abs() < 1e-9, "{text}: {mass:?}");
             }
+            other => panic!("{text}: {other:?}"),
+        }
+    }
+    for (text, taken_as) in
+        [("total weight 250 kg", 250.0), ("Gewicht: 250 kg", 250.0), ("qty 250 kg", 250.0)]
+    {
+        match pieces(weight, text, 0).as_slice() {
+            [(_, What::Weight(_, mass))] => assert!((mass.kg() - taken_as).abs() < 1e-9, "{text}: {mass:?}"),
             other => panic!("{text}: {other:?}"),
         }
     }
