@@ -4,11 +4,12 @@ use super::count::HAVE_TYPES;
 use super::items::Line;
 use super::lexicon::OWN_A_NUMBER;
 use super::part::{Family, Scopes};
-use super::steels::B695;
+use super::steels::{B695, BOTH, STANDARD};
 use super::what::{Counted, SteelWord, What};
 use crate::process::Process;
 use crate::quantity::letters::lower;
 use crate::steel::Grade;
+use crate::thread::Designation;
 
 /// What stands in front of the figures.
 struct Front<'a> {
@@ -26,12 +27,14 @@ type Owner = (fn(&Front<'_>) -> bool, fn(u32) -> bool, &'static str);
 
 /// Every owner; of two the first counts. `{}` stands for the figures, `{w}` for the word in front of them.
 const OWNERS: &[Owner] = &[
-    (|front| front.is(Process::Mechanical), |first| B695.contains(&first), "class {}"),
     (
-        |front| front.is(Process::Electroplated),
-        |first| matches!(first, 3 | 5 | 8 | 12 | 25),
-        "a coat of {} µm",
+        |front| front.is(Process::Mechanical),
+        |first| B695.contains(&first) || BOTH.contains(&first),
+        "class {}",
     ),
+    (|front| front.is(Process::Electroplated), is_plated, "a coat of {} µm"),
+    // `galv` is hot-dip in English and electroplated in German.
+    (|front| front.is(Process::HotDip) && is_either_galv(front.text), is_plated, "a coat of {} µm"),
     (|front| front.is(Process::HotDip), |first| (20..=150).contains(&first), "a coat of {} µm"),
     (|front| front.has_types(), |first| first <= 3, "type {}"),
     (
@@ -43,7 +46,9 @@ const OWNERS: &[Owner] = &[
     (|front| front.owns_a_number(), |first| (3..=150).contains(&first), "“{w} {}”"),
     (|front| matches!(front.what, What::Category(_) | What::Place(_)), |first| first <= 100, "{} years"),
     (|front| front.is_thread() && front.scopes.family == Family::Nut, is_nut_class, "class {}"),
+    (|front| front.lacks_class(), is_nut_class, "a nut of class {}"),
     (|front| front.lacks_size(), |_| true, "a size of {}"),
+    (|front| front.is_standard_of_mate(), is_metric_size, "a size of {}"),
     (|front| front.lacks_length(), |_| true, "a length of {}"),
     (|front| front.lacks_grade(), |first| matches!(first, 2 | 5 | 8), "grade {}"),
 ];
@@ -70,6 +75,27 @@ impl Front<'_> {
         matches!(self.what, What::PartStandard(_)) && self.line.draft.get("thread").is_none()
     }
 
+    /// Whether a nut is ordered, alone or with the part, whose class the line does not say, and nothing in front of
+    /// the figures has a number of its own.
+    fn lacks_class(&self) -> bool {
+        let is_open = match self.scopes.family {
+            Family::Nut => self.line.draft.get("steel").is_none(),
+            Family::Bolt => self.scopes.with.0 && lacks_nut(self.line),
+            Family::Washer => false,
+        };
+        let is_metric = self.line.draft.get("thread").is_none_or(|thread| thread.starts_with('M'));
+        is_open
+            && is_metric
+            && (self.is_nut
+                || !self.is_name && matches!(self.what, What::Process(..) | What::Coat(_) | What::Thread(_)))
+    }
+
+    /// Whether it is the standard of a nut or a washer that comes with the part, or one whose size the line says too.
+    fn is_standard_of_mate(&self) -> bool {
+        let is_mate = |key: &str| key.ends_with("nut") || key.ends_with("washer");
+        matches!(self.what, What::PartStandard(key) if self.scopes.family == Family::Bolt && is_mate(key))
+    }
+
     fn lacks_length(&self) -> bool {
         self.is_thread() && self.scopes.family == Family::Bolt && self.line.draft.get("length").is_none()
     }
@@ -77,6 +103,25 @@ impl Front<'_> {
     fn lacks_grade(&self) -> bool {
         self.is_name && self.scopes.family == Family::Bolt && self.line.draft.get("steel").is_none()
     }
+}
+
+/// Whether the nut that comes with the part has no grade of its own yet.
+fn lacks_nut(line: &Line) -> bool {
+    line.draft.get("nut").is_none_or(|nut| nut == STANDARD)
+}
+
+/// Thicknesses of plated zinc, in µm.
+fn is_plated(number: u32) -> bool {
+    matches!(number, 3 | 5 | 8 | 12 | 25)
+}
+
+/// Whether a word for a coat is hot-dip in one language and electroplated in the other.
+fn is_either_galv(text: &str) -> bool {
+    matches!(lower(text).trim_end_matches('.'), "galv" | "gal" | "galvan")
+}
+
+fn is_metric_size(number: u32) -> bool {
+    Designation::read(&format!("M{number}")).is_ok()
 }
 
 fn is_nut_class(number: u32) -> bool {
@@ -103,14 +148,29 @@ pub(super) fn read(line: &Line, scopes: &Scopes, at: usize, counted: &Counted) -
         Some(Front { what: &item.what, text: &item.text, line, scopes, is_nut, is_name })
     });
     let Some(front) = front else { return Grouped::One };
-    let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
+    let is_own = scopes.family == Family::Nut;
+    let lacks = if is_own { line.draft.get("steel").is_none() } else { lacks_nut(line) };
     let class = Grade::read(&format!("nut class {first}")).ok();
-    if let Some(class) = class.filter(|_| front.is_nut && line.draft.get(field).is_none()) {
+    // `with nuts 10 500 sets` may be so many sets.
+    let is_one = is_own || !lower(front.text).ends_with(['s', 'n']);
+    if let Some(class) = class.filter(|_| front.is_nut && lacks && is_one) {
         return Grouped::NutClass(class.key(), rest);
+    }
+    // `M20 DIN 471 20 100 pcs`, `M16x60 … with washers 16 200 sets`: the size said twice.
+    let is_of_mate =
+        line.before(at).is_some_and(|at| scopes.nut.contains(&at) || scopes.washer.contains(&at));
+    let is_size = (matches!(front.what, What::PartStandard(_)) || is_of_mate)
+        && line.draft.get("thread").is_some_and(|thread| thread == format!("M{first}"));
+    if is_size {
+        return either(counted, &format!("a size of {first}"), rest);
     }
     let owner = OWNERS.iter().find(|(stands, owns, _)| stands(&front) && owns(first));
     let Some((.., says)) = owner else { return Grouped::One };
     let other = says.replace("{}", &first.to_string()).replace("{w}", front.text);
+    either(counted, &other, rest)
+}
+
+fn either(counted: &Counted, other: &str, rest: u64) -> Grouped {
     let pieces = counted.pieces;
     Grouped::Either(format!(
         "it could be {pieces} pieces, or {other} and {rest} pieces: write {pieces} pcs or put a comma between"

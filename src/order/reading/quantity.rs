@@ -9,6 +9,7 @@ use super::lexicon::{self, SAYS_NOTHING, WEIGHT_OF_BOX, WEIGHT_OF_PIECE, Word};
 use super::lone;
 use super::part::{Family, Scope, Scopes};
 use super::per_part::{self, MOST};
+use super::steels::STANDARD;
 use super::what::{Counted, SteelWord, What};
 use crate::part::{self, Kind};
 use crate::quantity::letters::lower;
@@ -73,12 +74,11 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
         && line.draft.get("nut").is_none()
         && line.draft.get("washer").is_none();
     if sets && nothing_named && scopes.family == Family::Bolt {
-        line.draft.set("nut", "standard");
+        line.draft.set("nut", STANDARD);
         line.note("nut", "a set is a bolt with its nut");
     }
 }
 
-/// The lot by its mass, where the mass of one piece is known: about so many pieces.
 /// Fewer pieces than this are seldom weighed together.
 const FEWEST: f64 = 3.0;
 
@@ -165,6 +165,9 @@ fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
         Grouped::NutClass(class, pieces) => {
             let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
             line.fill(at, field, class, "the nut");
+            if line.draft.get(field) == Some(STANDARD) {
+                line.draft.set(field, class);
+            }
             line.fill(at, "quantity", &pieces.to_string(), "the quantity");
         }
     }
@@ -278,6 +281,20 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
     let pieces =
         line.draft.get("quantity").and_then(|pieces| pieces.parse::<u64>().ok()).filter(|pieces| *pieces > 0);
     let is_beside =
+    // `with nut 8 pcs`: behind the noun of one nut, where nothing else counts the order.
+    let is_behind_one = counted
+        && mate == "nut"
+        && !is_plural
+        && pieces.is_none()
+        && line.before(at).is_some_and(|before| names.contains(&before))
+        && Grade::read(&format!("nut class {number}")).is_ok();
+    if is_behind_one {
+        let why = format!(
+            "a nut of class {number}, or {number} pieces? Write “nut class {number}”, or {number} pcs behind a comma"
+        );
+        line.not(at, why);
+        return;
+    }
         [line.before(at), line.behind(at)].into_iter().flatten().any(|beside| names.contains(&beside));
     let per_set = match pieces {
         _ if (1..=MOST).contains(&number) => Some(number),

@@ -18,9 +18,12 @@ pub(super) const TAPPED: &str = "how far to tap over follows from the coat";
 /// Documents that need a grade.
 const HALVES: &[&str] = &["f3125", "a563", "a354", "a193", "a194", "a320", "f1554", "j995"];
 /// The classes of ASTM B695 that a nut may have too.
-const BOTH: &[u32] = &[5, 8, 12];
+pub(super) const BOTH: &[u32] = &[5, 8, 12];
 /// The classes of ASTM B695 alone.
 pub(super) const B695: &[u32] = &[25, 40, 50, 55, 65, 70, 80, 110];
+
+/// The nut or the washer that the standards ask for, where the line names no grade.
+pub(super) const STANDARD: &str = "standard";
 
 /// Steels, hardness, classes of nuts.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
@@ -245,6 +248,7 @@ fn classes(line: &mut Line, scopes: &Scopes) {
         let may_be_coat = BOTH.contains(&number) && mechanical;
         let next_to_nut =
             beside == Scope::Nut || scopes.family == Family::Nut && touches_name(line, scopes, at);
+        let next_to_nut = next_to_nut || is_cell_of_nut(line, scopes, at);
         // `with lock nut class 8`: of a nut that is not judged here.
         if beside == Scope::Nut && !scopes.with.0 && scopes.family == Family::Bolt {
             line.not(at, "it is that of the nut, which is not judged here");
@@ -284,6 +288,19 @@ pub(super) fn of_system(line: &mut Line, scopes: &Scopes) {
     if let Some(own) = class.and_then(|class| Grade::read(&format!("{system} {class}")).ok()) {
         line.draft.set("steel", own.key());
     }
+}
+
+/// `M36 heavy hex nut, class 8, mech galv`: between commas, behind the name of a metric nut, with the finish in a cell of
+/// its own behind.
+fn is_cell_of_nut(line: &Line, scopes: &Scopes, at: usize) -> bool {
+    let is_alone = line.before(at).is_none() && line.behind(at).is_none();
+    let is_named = at.checked_sub(1).is_some_and(|before| {
+        scopes.names.contains(&before)
+            || matches!(line.what(before), Some(What::Thread(_) | What::PartStandard(_)))
+    });
+    let is_coat = |what: &What| matches!(what, What::Process(..) | What::Coat(_));
+    let is_before = line.items.iter().take(at).any(|item| is_coat(&item.what));
+    scopes.family == Family::Nut && is_metric(line) && is_alone && is_named && !is_before
 }
 
 fn touches_name(line: &Line, scopes: &Scopes, at: usize) -> bool {
@@ -385,7 +402,7 @@ fn of_mate(line: &mut Line, at: usize, beside: Scope, text: &str, note: Option<S
 
 /// A spring, conical, wide or narrow washer that comes with a bolt: a spring has the steel of its document.
 pub(super) fn washers(line: &mut Line, scopes: &Scopes) {
-    let Some(kind) = scopes.washer_kind.filter(|_| line.draft.get("washer") == Some("standard")) else {
+    let Some(kind) = scopes.washer_kind.filter(|_| line.draft.get("washer") == Some(STANDARD)) else {
         return;
     };
     let thread = line.draft.get("thread").and_then(|text| Designation::read(text).ok());
@@ -463,7 +480,7 @@ fn mates(line: &mut Line, scopes: &Scopes) {
     }
     for (field, with) in [("nut", scopes.with.0), ("washer", scopes.with.1)] {
         if with && line.draft.get(field).is_none() {
-            line.draft.set(field, "standard");
+            line.draft.set(field, STANDARD);
         }
     }
 }
