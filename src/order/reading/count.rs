@@ -98,13 +98,13 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `half dozen`, `1/2 gross`, `1-1/2 gross`.
 fn half(chain: &Chain<'_>, at: usize) -> Option<Number> {
-    let end = match chain.word(at) {
     let many = |word| matches!(word, Word::Count(2.., _)).then_some(());
     let mixed = number::mixed(chain, at).filter(|number| lexicon::find(chain, number.end, many).is_some());
     if let Some(number) = mixed {
         let text = number.value.to_string();
         return Some(Number { text, is_fraction: false, ..number });
     }
+    let end = match chain.word(at) {
         Some("half") => chain.after(at),
         _ => number::fraction(chain, at).filter(|number| number.text == "1/2")?.end,
     };

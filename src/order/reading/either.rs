@@ -1,15 +1,17 @@
 //! One of two: `8.8 or 10.9` asks which; `HDG or mech galv` leaves the third out.
 
-use super::Became;
 use super::items::Line;
 use super::lexicon::{self, Word};
-use super::token::Chain;
+use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What};
+use super::{Became, Piece};
 use crate::order::asked::{self, LeftOut};
 use crate::process::Process;
+use crate::quantity::letters::lower;
 
 /// Steels, threads and finishes of which one will do.
-pub(super) fn settle(line: &mut Line) {
+pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
+    let unknown = members(text, unknown);
     let mut at = 0;
     while at < line.items.len() {
         // `quote HDG and mech galv`.
@@ -22,7 +24,7 @@ pub(super) fn settle(line: &mut Line) {
         if line.what(at) == Some(&What::Or) && line.items.get(at).is_some_and(super::items::Item::is_free) {
             let beside = (at.checked_sub(1), at + 1);
             if let (Some(one), other) = beside {
-                pair(line, (one, at, other));
+                pair(line, (one, at, other), &unknown);
             }
         }
         at += 1;
@@ -35,6 +37,7 @@ const HALVES: &[(&str, Process)] = &[
     ("hot", Process::HotDip),
     ("electro", Process::Electroplated),
     ("elektro", Process::Electroplated),
+    ("mechanisch", Process::Mechanical),
 ];
 
 /// `mech./galv. verzinkt`, `feuer- oder galvanisch verzinkt`: two coats that share a word, or a stroke.
@@ -66,11 +69,39 @@ pub(super) fn coats(chain: &Chain<'_>, at: usize) -> Option<Found> {
     None
 }
 
-fn pair(line: &mut Line, (one, or, other): (usize, usize, usize)) {
+/// `feuerverzinkt, mechanisch oder galvanisch`, `HDG, mech or electro`: the coat where no word follows that it would be
+/// of, as `mechanisch bearbeitet`.
+pub(super) fn half_alone(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let process = match chain.word(at)? {
+        "mechanisch" => Process::Mechanical,
+        "electro" | "elektro" => Process::Electroplated,
+        _ => return None,
+    };
+    let end = chain.after(at);
+    let or = |word| matches!(word, Word::Or | Word::Count(..)).then_some(());
+    let is_alone = chain.get(end).is_none_or(|next| matches!(next.sort, Sort::Break | Sort::Digits))
+        || chain.sign(end, &["/", ")"])
+        || lexicon::find(chain, end, or).is_some();
+    (is_alone && !chain.inside_a_run(end)).then(|| vec![(end, What::Process(process, false))])
+}
+
+/// Words that nobody knows and that stand alone between commas, or between a comma and an `or`.
+fn members(text: &str, unknown: &[Piece]) -> Vec<usize> {
+    let is_joint = |word: &str| lexicon::means(&lower(word), Word::Or);
+    let stands_alone = |piece: &&Piece| {
+        let front = text.get(..piece.span.start).unwrap_or_default().trim_end();
+        let behind = text.get(piece.span.end..).unwrap_or_default().trim_start();
+        (front.ends_with([',', '/']) || front.split_whitespace().next_back().is_some_and(is_joint))
+            && (behind.starts_with([',', '/']) || behind.split_whitespace().next().is_some_and(is_joint))
+    };
+    unknown.iter().filter(stands_alone).map(|piece| piece.span.start).collect()
+}
+
+fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usize]) {
     let free = |at: usize| line.items.get(at).filter(|item| item.is_free());
     let (Some(first), Some(second)) = (free(one), free(other)) else { return };
     match (process(&first.what), process(&second.what)) {
-        (Some(_), Some(_)) => return finishes(line, one),
+        (Some(_), Some(_)) => return finishes(line, one, unknown),
         (None, None) => {}
         _ => return,
     }
@@ -101,8 +132,11 @@ pub(super) fn process(what: &What) -> Option<Process> {
 const CLASS_OF_SEVERAL: &str =
     "the class of one of several finishes: ask for that finish alone to have its class";
 
+const ONE_NOT_KNOWN: &str = "one of several finishes, among which a word is not known here: write each as hot-dip, \
+                             mechanical or electroplated";
+
 /// Finishes of which any will do: what is not among them is left out.
-fn finishes(line: &mut Line, first: usize) {
+fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
     let mut places = vec![first];
     let mut at = first;
     while line.what(at + 1) == Some(&What::Or) && line.what(at + 2).and_then(process).is_some() {
@@ -121,7 +155,12 @@ fn finishes(line: &mut Line, first: usize) {
     else {
         return;
     };
-    if left != LeftOut::Nothing {
+    // `HDG, zork or zinc plated`: a word that nobody knows may be the third.
+    let start = |at: &usize| line.items.get(*at).and_then(|item| item.spans.first()).map(|span| span.start);
+    let within = places.first().and_then(start).zip(places.last().and_then(start));
+    let is_open = left != LeftOut::Nothing
+        && within.is_some_and(|(from, to)| unknown.iter().any(|at| (from..to).contains(at)));
+    if left != LeftOut::Nothing && !is_open {
         line.draft.set("left_out", left.key());
         line.note("left_out", "one of those named");
     }
@@ -135,6 +174,7 @@ fn finishes(line: &mut Line, first: usize) {
     for at in places {
         match line.what(at) {
             Some(What::Coat(_)) => line.not(at, CLASS_OF_SEVERAL),
+            _ if is_open => line.not(at, ONE_NOT_KNOWN),
             _ => line.used(at, "left_out"),
         }
     }

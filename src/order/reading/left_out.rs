@@ -8,13 +8,19 @@ use crate::quantity::letters::lower;
 /// Why a piece that is not wanted is not used.
 pub(super) const WHY: &str = "the line says that it is not there";
 
+/// Why a finish behind a word that nobody knows is not used.
+const UNCLEAR: &str = "wanted, or not? A word between is not known: leave that word out, and what stands before it if \
+                       this is wanted";
+
 /// Takes what is not wanted away from those who look for it; `unknown` are the words that nobody knows.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     for at in 0..line.items.len() {
         match line.what(at).cloned() {
             Some(What::Without) => {
                 let speaks_of_unknown = unknown_behind(line, at, text, unknown);
-                ahead(line, at, speaks_of_unknown);
+                if !reaches_over(line, at, unknown) {
+                    ahead(line, at, speaks_of_unknown);
+                }
             }
             Some(What::Was) if stands_behind_a_finish(line, at) => {
                 before(line, at);
@@ -82,6 +88,27 @@ fn unknown_behind(line: &Line, at: usize, text: &str, unknown: &[Piece]) -> bool
     let next = unknown.iter().map(|piece| piece.span.start).filter(|start| *start >= end).min();
     let gap = next.and_then(|start| text.get(end..start));
     gap.is_some_and(|gap| gap.chars().all(|c| c == ' '))
+}
+
+/// `without zork HDG`, `not before May HDG`: behind a word that nobody knows what follows may be wanted or not, so that
+/// the line asks.
+fn reaches_over(line: &mut Line, without: usize, unknown: &[Piece]) -> bool {
+    let mut next = line.behind(without);
+    while let Some(at) = next.filter(|at| line.what(*at) == Some(&What::Filler)) {
+        next = line.behind(at);
+    }
+    let Some(next) = next else { return false };
+    let place = |at: usize| line.items.get(at).and_then(|item| item.spans.first()).map(|span| span.start);
+    let is_between = place(without).zip(place(next)).is_some_and(|(from, to)| {
+        let is_word = |piece: &Piece| piece.text.chars().any(char::is_alphabetic);
+        unknown.iter().any(|piece| (from..to).contains(&piece.span.start) && is_word(piece))
+    });
+    let is_open = is_between && line.what(next).is_some_and(is_finish);
+    if is_open {
+        line.not(next, UNCLEAR);
+        line.not(without, "what is not wanted?");
+    }
+    is_open
 }
 
 /// `specified HDG, now zinc plated`.

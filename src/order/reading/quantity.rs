@@ -82,6 +82,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
 /// Fewer pieces than this are seldom weighed together.
 const FEWEST: f64 = 3.0;
 
+/// The lot by its mass, where the mass of one piece is known: about so many pieces.
 fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>]) {
     // `Stückgewicht verzinkt 0,25 kg`: the word stands elsewhere, and says it all the same.
     let is_of_one = unknown.iter().filter_map(|word| text.get(word.clone())).any(|word| {
@@ -97,7 +98,6 @@ fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>
             line.not(at, "the pieces are counted: the weight is not used");
             continue;
         }
-        if scopes.with.0 || scopes.with.1 {
         if is_of_one {
             line.not(at, WEIGHT_OF_PIECE);
             continue;
@@ -108,6 +108,7 @@ fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>
             line.not(at, "of one box, or of all? Write the weight of all, or the pieces");
             continue;
         }
+        if scopes.with.0 || scopes.with.1 {
             line.not(at, "a weight of sets is no count: write the sets");
             continue;
         }
@@ -127,13 +128,13 @@ fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>
             line.not(at, "less than a piece weighs: write the pieces");
             continue;
         }
-        line.fill(at, "quantity", &format!("{pieces}"), "the quantity");
         // `weight 0.12 kg`: of so few the word rather says what one weighs.
         let is_named = line.items.get(at).is_some_and(|item| item.text.starts_with(char::is_alphabetic));
         if is_named && pieces < FEWEST {
             line.not(at, "of one piece, or of all? Write the pieces");
             continue;
         }
+        line.fill(at, "quantity", &format!("{pieces}"), "the quantity");
         let grams = piece.kg() * 1000.0;
         line.note("quantity", format!("about: {text} at {grams:.1} g a piece, computed"));
     }
@@ -164,10 +165,10 @@ fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
         Grouped::Either(why) => line.not(at, why),
         Grouped::NutClass(class, pieces) => {
             let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
-            line.fill(at, field, class, "the nut");
             if line.draft.get(field) == Some(STANDARD) {
                 line.draft.set(field, class);
             }
+            line.fill(at, field, class, "the nut");
             line.fill(at, "quantity", &pieces.to_string(), "the quantity");
         }
     }
@@ -280,7 +281,6 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
     }
     let pieces =
         line.draft.get("quantity").and_then(|pieces| pieces.parse::<u64>().ok()).filter(|pieces| *pieces > 0);
-    let is_beside =
     // `with nut 8 pcs`: behind the noun of one nut, where nothing else counts the order.
     let is_behind_one = counted
         && mate == "nut"
@@ -295,6 +295,7 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
         line.not(at, why);
         return;
     }
+    let is_beside =
         [line.before(at), line.behind(at)].into_iter().flatten().any(|beside| names.contains(&beside));
     let per_set = match pieces {
         _ if (1..=MOST).contains(&number) => Some(number),

@@ -87,6 +87,7 @@ static RULES: &[Rule] = &[
     rule("type", Letters, measure::type_of),
     rule("word", Either, word),
     rule("one of two coats", Letters, either::coats),
+    rule("half a word for a coat", Letters, either::half_alone),
     rule("number", Figures, measure::bare),
 ];
 

@@ -21,7 +21,7 @@ pub(super) fn settle(text: &str) -> Reading {
     galv::settle(&mut line, text);
     address::settle(&mut line, text);
     left_out::settle(&mut line, text, &scanned.unknown);
-    either::settle(&mut line);
+    either::settle(&mut line, text, &scanned.unknown);
     second::settle(&mut line);
     let scopes = part::settle(&mut line);
     steels::settle(&mut line, &scopes);

@@ -68,6 +68,22 @@ fn what_is_not_used_says_why() {
         ("M20x90 8.8 bolts plated 8 200 pcs", "8 200 pcs", "a coat of 8 µm and 200 pieces"),
         ("M20x90 8.8 bolts C3 20 200 pcs", "20 200 pcs", "20 years and 200 pieces"),
         ("3/4 x 3 bolts A325 1 200 pcs", "1 200 pcs", "type 1 and 200 pieces"),
+        ("hex bolt M16x60 galv 8 200 pcs", "8 200 pcs", "a coat of 8 µm and 200 pieces"),
+        ("M20x90 8.8 bolts mech zinc 8 200 pcs", "8 200 pcs", "class 8 and 200 pieces"),
+        ("M16x60 8.8 bolts with nuts 10 500 sets", "10 500 sets", "a nut of class 10 and 500 pieces"),
+        ("M16x60 8.8 bolts ISO 7089 16 200 sets", "16 200 sets", "a size of 16 and 200 pieces"),
+        ("M16x60 8.8 bolts with nut 8 pcs", "8 pcs", "a nut of class 8, or 8 pieces"),
+        // Weights.
+        ("M16x60 8.8 bolts HDG 0.12 kg each", "0.12 kg each", "computed from its shape"),
+        ("M16x60 8.8 bolts HDG 25 kg boxes", "25 kg boxes", "the weight of one box"),
+        ("M16x60 8.8 bolts HDG 20 boxes 25 kg", "25 kg", "of one box, or of all"),
+        ("M16x60 8.8 bolts HDG 20 x 25 kg", "20 x 25 kg", "so many of so much"),
+        // What was done after hardening.
+        ("M16x60 10.9 bolts ground after hardening", "ground after hardening", "relieved of stress before"),
+        // What may not be wanted.
+        ("M16x60 8.8 bolts without zork HDG", "HDG", "wanted, or not"),
+        ("M16x60 8.8 bolts HDG, zork or zinc plated", "HDG", "a word is not known"),
+        ("3\" x 1/2\" lag screws HDG", "3\" x 1/2\"", "Write the size first"),
     ] {
         let reading = reading::read(line);
         let why = reading.not_used().find(|(piece, _)| *piece == text).map(|(_, why)| why.to_owned());
