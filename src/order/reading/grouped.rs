@@ -90,7 +90,7 @@ impl Front<'_> {
                 || !self.is_name && matches!(self.what, What::Process(..) | What::Coat(_) | What::Thread(_)))
     }
 
-    /// Whether it is the standard of a nut or a washer that comes with the part, or one whose size the line says too.
+    /// Whether it is the standard of a nut or a washer that comes with the part.
     fn is_standard_of_mate(&self) -> bool {
         let is_mate = |key: &str| key.ends_with("nut") || key.ends_with("washer");
         matches!(self.what, What::PartStandard(key) if self.scopes.family == Family::Bolt && is_mate(key))

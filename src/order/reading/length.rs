@@ -52,7 +52,7 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
 /// `lengths 50, 60 and 70 mm`: of which a line takes one.
 pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let named = chain.word(at);
-    // `50, 60 and 70 mm`: without a word the last has its unit, and a word stands in front of it.
+    // `50, 60 and 70 mm`: without a word in front the last has its unit.
     let start = match named {
         Some("lengths" | "längen" | "length" | "long" | "länge" | "l") => {
             lexicon::over(chain, chain.over(chain.after(at), &[":", "="]), Word::Filler)
