@@ -3,7 +3,7 @@
 use super::sources::{source_block, without_sources};
 use super::specification::specification;
 use super::{Block, Heading, Look, Row, Sheet, inspection, price, threads};
-use crate::calculator::{Caution, FieldAbout, Finding, Mark, Verdict};
+use crate::calculator::{Caution, FieldAbout, Figure, Finding, Mark, Verdict};
 use crate::order::reading::{self, Segment};
 use crate::order::{self, Assessed, Judged, ProcessAssessment, demand::AGREE};
 use crate::quantity::letters::lower;
@@ -120,11 +120,16 @@ pub(super) fn why(assessed: &Assessed, judged: &Judged) -> Vec<String> {
     }
     if let Some(offer) = judged.offer.as_ref().filter(|_| why.is_empty()) {
         why.push(format!("{} {}", offer.class.document.name, offer.class.name));
-        let life = judged_figures(assessed, judged).into_iter().flat_map(|process| &process.figures);
-        let life = life.filter(|figure| figure.name.starts_with("Life"));
-        why.extend(life.take(1).map(|figure| format!("{}: {}", figure.name, figure.value)));
+        why.extend(life(assessed, judged).map(|figure| format!("{}: {}", figure.name, figure.value)));
     }
     why
+}
+
+/// The life of the coat, where the place is known: in the harshest that it may be, for no more is sure.
+pub(super) fn life<'a>(assessed: &'a Assessed, judged: &Judged) -> Option<&'a Figure> {
+    let harshest = assessed.line.place?.harshest.key();
+    let mut figures = judged_figures(assessed, judged).into_iter().flat_map(|process| &process.figures);
+    figures.find(|figure| figure.name.starts_with("Life") && figure.name.ends_with(harshest))
 }
 
 /// Whether a process is the one that the order asks for.

@@ -103,8 +103,6 @@ fn other(assessed: &Assessed, judged: &Judged, heading: &Heading) -> String {
 
 /// How long the coat lasts, where the place is known.
 fn years(assessed: &Assessed, judged: &Judged) -> Option<String> {
-    let place = assessed.line.place?;
-    let process = assessed.assessment.processes.iter().find(|process| process.process == judged.process)?;
-    let life = process.figures.iter().find(|figure| figure.name.starts_with("Life"))?;
-    Some(format!("In {} the zinc lasts {}.", place.key(), life.value))
+    let life = job::life(assessed, judged)?;
+    Some(format!("In {} the zinc lasts {}.", assessed.line.place?.harshest.key(), life.value))
 }

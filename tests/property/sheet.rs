@@ -442,3 +442,17 @@ fn one_bake_is_asked_for() {
         assert!(bake.text.matches("ake").count() < 2, "{}", bake.text);
     }
 }
+
+/// A letter promises no more years than the harshest place allows that it may be, and none where no place is known.
+/// C4 takes 2.1 to 4.2 µm a year (ISO 9223, Table 2): the least coat of ISO 10684, 40 µm, is sure of 9.5 years there.
+#[test]
+fn the_letter_promises_the_years_of_the_harshest_place() {
+    let letter = |line: &str| reply::reply(&written(line), &heading(LINK));
+    let ranged = letter("M20 x 80 hex bolt, 8.8, HDG, C3-C4");
+    assert!(ranged.contains("In C4 the zinc lasts 9.5 to"), "{ranged}");
+    assert!(!ranged.contains("In C3"), "{ranged}");
+    for placeless in ["M20 x 80 hex bolt, 8.8, HDG", "M20 x 80 hex bolt, 8.8, HDG, buried"] {
+        let letter = letter(placeless);
+        assert!(!letter.contains("lasts") && !letter.contains("Life in"), "{letter}");
+    }
+}

@@ -10,8 +10,8 @@ use crate::order::judge::{Judged, Judgement, judge};
 use crate::order::recommend::conditions;
 use crate::order::{Answer, OrderLine, answer, arrange, read, reading};
 use crate::part::Shape;
-use crate::quantity::{Area, Length, Mass, Quantity, Time, Units, unit};
-use crate::rule::life::TABLE_ENDS;
+use crate::quantity::{Area, Length, Mass, Quantity, Shown, Time, Units, unit};
+use crate::rule::life::{self, TABLE_ENDS};
 use crate::rule::{Key, fit::room_in_words};
 use crate::sentence::capital;
 use crate::thread::pair::Found;
@@ -248,7 +248,8 @@ impl Row {
         next(units.sentence(&take.threads).into_owned());
         [take.coat.0, take.coat.1].iter().for_each(|coat| next(number(units, coat.show(&unit::UM, 0))));
         let (from, to) = take.years.map_or((None, None), |(from, to)| (Some(from), to));
-        [from, to].iter().for_each(|years| next(years.map_or_else(String::new, in_years)));
+        next(from.map_or_else(String::new, |from| in_years(from, life::years)));
+        next(to.map_or_else(String::new, |to| in_years(to, |to| life::most(to, None))));
         let (least, greatest) = take.zinc.unzip();
         [least, greatest].iter().for_each(|zinc| next(zinc.map_or_else(String::new, kg)));
         next(weight);
@@ -268,8 +269,9 @@ fn add(text: &mut String, more: &str) {
     text.push_str(more);
 }
 
-fn in_years(time: Time) -> String {
-    if time.year() > TABLE_ENDS { format!("over {TABLE_ENDS:.0}") } else { format!("{:.1}", time.year()) }
+/// As an answer shows them: the least is cut, the most is rounded.
+fn in_years(time: Time, show: impl Fn(Time) -> Shown) -> String {
+    if time.year() > TABLE_ENDS { format!("over {TABLE_ENDS:.0}") } else { show(time).digits() }
 }
 
 #[cfg(test)]
