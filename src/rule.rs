@@ -94,6 +94,8 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &handling::HEAVY,
     &handling::LONG_FOR_BARREL,
     &handling::LONG_FOR_KETTLE,
+    &life::NOT_IN_AIR,
+    &life::HOT_PLACE,
     &life::LASTS,
     &life::PLACE_NOT_SAID,
     &life::THIN_OUTDOORS,
@@ -112,6 +114,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &structural::NUT_BY_NAME,
     &structural::HOT_SERVICE,
     &structural::NUT,
+    &structural::WASHER_FOR_BOLT,
     &strength::CARRIES,
 ];
 

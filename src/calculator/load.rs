@@ -159,6 +159,7 @@ impl Load {
             own_mass: Some(piece.shape.mass()),
             bolt: None,
             nut: None,
+            is_washer_hard: None,
             is_steel_not_made: false,
         })
     }

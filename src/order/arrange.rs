@@ -246,8 +246,12 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
     {
         figures.push(Figure::words("Threads", "Bolt and nut as ordered"));
     }
-    // Without a place, the life in each.
-    let places = line.place.map_or_else(|| Category::ALL.to_vec(), |place| place.each().collect());
+    // Without a place, the life in each; outside air, in none.
+    let places = match line.place {
+        Some(place) => place.each().collect(),
+        None if line.surroundings.is_in_air() => Category::ALL.to_vec(),
+        None => Vec::new(),
+    };
     figures.extend(places.into_iter().map(|place| life_figure(place, offer, line.years)));
     figures.extend(zinc(line, judgement, offer));
     figures

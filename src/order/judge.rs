@@ -20,10 +20,11 @@ use crate::rule::{
     self, Case, Choice, Cleaning, InForce, Key, Offer, Part, Rule, Ruling, Site, SteelFacts, Topic, Under,
 };
 use crate::source::document;
+use crate::steel::hardness::convert;
 use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{self, Dip, Effect, Temper};
-use crate::steel::{Grade, State, Steel};
-use crate::table::Refusal;
+use crate::steel::{Grade, Level, State, Steel};
+use crate::table::{Refusal, en_14399};
 use crate::thread::pair::{Found, Room, Search};
 use crate::thread::{Thread, coat_room};
 
@@ -125,7 +126,8 @@ fn hangs_on_thickness(judged: &Judged) -> bool {
 }
 
 fn site(line: &OrderLine) -> Site {
-    Site { place: line.place, wanted: line.years, most: line.most }
+    let OrderLine { surroundings, place, heat, most, .. } = *line;
+    Site { surroundings, place, heat, wanted: line.years, most }
 }
 
 /// The search for the threads of the order, for what has a mate.
@@ -369,11 +371,12 @@ fn case<'a>(item: &'a Item, site: &'a Site, judged: &'a Judged, is_main: bool) -
 /// nut is the one that is tapped over for its zinc; where another one stands in its place if it is not, that
 /// comes with its place beside them.
 fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
-    let ordered = item(line, line.part, line.length, line.steel, 1);
+    let mut ordered = item(line, line.part, line.length, line.steel, 1);
     let asked_for = ordered.nuts.as_ref();
     let nut_of_set = line.nut.map(|mate| (mate, set::nut_of(line, asked_for)));
     let plain = nut_of_set.and_then(|_| set::nut_of(line, ordered.nuts(false)));
     let washer_of_set = line.washer.map(|mate| (mate, set::washer_of(line, asked_for)));
+    ordered.part.is_washer_hard = washer_of_set.and_then(|(washer, steel)| is_hard(washer, steel));
     let mates = [line.nut, line.washer].into_iter().flatten().count();
     let mut items = Vec::with_capacity(1 + mates);
     items.push(ordered);
@@ -397,6 +400,27 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
         items.push(item(line, set::kind_of_washer(washer), None, state, washer.per_set));
     }
     (items, plain_nut)
+}
+
+/// Whether a washer that is named is as hard as those of structural bolts: by its grade, or by the hardness from
+/// which those of EN 14399 are made.
+fn is_hard(washer: Mate, steel: Option<Steel>) -> Option<bool> {
+    if washer.grade.is_none() && washer.hardness.is_none() {
+        return None;
+    }
+    Some(match steel? {
+        Steel::Grade(properties) => properties.grade == Grade::F436,
+        Steel::Hardness(hardness) => {
+            let from = en_14399::WASHER_FROM.value;
+            let number = match convert(hardness, from.scale).map(|converted| converted.to) {
+                _ if hardness.scale == from.scale => hardness.number,
+                Ok(Level::Hardness(converted)) => converted.number,
+                _ => return Some(false),
+            };
+            number >= from.number
+        }
+        Steel::Tensile(_) => false,
+    })
 }
 
 /// A steel known by its hardness.
@@ -425,6 +449,7 @@ fn item(
             own_mass: None,
             bolt: grade(line.steel).filter(|grade| !grade.is_nut() && !grade.is_washer()),
             nut: line.nut.and_then(|nut| nut.grade),
+            is_washer_hard: None,
             is_steel_not_made: line.is_steel_not_made && kind == line.part,
         },
         per_set,

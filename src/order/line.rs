@@ -4,7 +4,7 @@ use super::asked::{Asked, LeftOut};
 use crate::calculator::{Draft, Problems, Reader, Writer};
 use crate::part;
 use crate::quantity::{Hardness, Length, Temperature, Time};
-use crate::site::Categories;
+use crate::site::{Categories, Surroundings};
 use crate::steel::{Grade, State};
 use crate::thread::{Thread, ToleranceClass};
 
@@ -41,8 +41,12 @@ pub struct OrderLine {
     pub has_patch: bool,
     /// The temperature it was tempered at, if known.
     pub temper: Option<Temperature>,
-    /// Where it will stand.
+    /// What will surround it.
+    pub surroundings: Surroundings,
+    /// Where it will stand, if that is in air.
     pub place: Option<Categories>,
+    /// The heat that it will bear in service, if anybody said.
+    pub heat: Option<Temperature>,
     /// Years wanted, if anybody said.
     pub years: Option<Time>,
     /// The coat asked for; `None` asks for advice.

@@ -5,8 +5,8 @@ use crate::coat::factor::{self, Factor};
 use crate::part;
 use crate::process::Process;
 use crate::quantity::{Length, Mass, Quantity, Shown, Temperature, Time, unit};
-use crate::site::Categories;
 use crate::site::life::{self, Exponent, Promise, Years};
+use crate::site::{Categories, Surroundings};
 use crate::source::Source;
 use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{Dip, Effect};
@@ -72,6 +72,9 @@ pub struct Part {
     pub bolt: Option<Grade>,
     /// The nut named beside the bolt.
     pub nut: Option<Grade>,
+    /// Whether the washer named beside the bolt is hardened as those of structural bolts are; `None` where none
+    /// is named.
+    pub is_washer_hard: Option<bool>,
     /// Whether a grade was named for it that its document does not have in this size.
     pub is_steel_not_made: bool,
 }
@@ -93,6 +96,7 @@ impl Part {
             own_mass: None,
             bolt: None,
             nut: None,
+            is_washer_hard: None,
             is_steel_not_made: false,
         }
     }
@@ -107,8 +111,12 @@ impl Part {
 /// Where a part will stand.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Site {
-    /// The category of the place, or all that it may be, if anybody said.
+    /// What surrounds it.
+    pub surroundings: Surroundings,
+    /// The category of the place, or all that it may be, if it is in air and anybody said.
     pub place: Option<Categories>,
+    /// The heat that it will bear in service, if anybody said.
+    pub heat: Option<Temperature>,
     /// Years wanted, if anybody said.
     pub wanted: Option<Time>,
     /// The greatest thickness of the coat that is taken, if anybody said.

@@ -141,6 +141,10 @@ keys! {
     LongForBarrel: "long-for-barrel",
     /// Longer than two metres.
     LongForKettle: "long-for-kettle",
+    /// In water, in soil or elsewhere outside air no years are given.
+    NotInAir: "not-in-air",
+    /// Zinc bears no more heat in service.
+    HotPlace: "hot-place",
     /// The coat lasts the years wanted.
     Lasts: "lasts",
     /// Years are wanted and nobody said where.
@@ -177,6 +181,8 @@ keys! {
     HotService: "hot-service",
     /// The nut that is named beside the bolt.
     NutForBolt: "nut-for-bolt",
+    /// The washer that is named beside a structural bolt.
+    WasherForBolt: "washer-for-bolt",
     /// Bolt and nut carry together what the bolt carries.
     Carries: "carries",
 }

@@ -2,11 +2,12 @@
 
 use super::{Case, Choice, Key, Offer, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process::Electroplated;
-use crate::quantity::{Quantity, Shown, Time, unit};
+use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
 use crate::sentence::{put, worded};
 use crate::site::life::{self, Exponent, Promise, thickness_needed};
-use crate::site::{Categories, Category};
-use crate::source::{Sourced, assumed};
+use crate::site::{Categories, Category, Surroundings};
+use crate::source::{Source, Sourced, assumed, document};
+use crate::table::zinc_outdoors::{HOT, HOT_FOR_GOOD, HOT_NOW_AND_THEN};
 use crate::table::{iso_14713_1, practice};
 use crate::working::Mark;
 
@@ -85,7 +86,7 @@ pub fn of_promise(promise: Promise) -> Says {
 /// Years are wanted and nobody said where.
 pub static PLACE_NOT_SAID: Rule = Rule {
     source: practice::NAME_THE_PLACE,
-    when: When::If(|case| case.site.is_some_and(|site| site.place.is_none())),
+    when: When::If(|case| case.site.is_some_and(|site| site.place.is_none()) && elsewhere(case).is_none()),
     test: Test::By(|case| case.process == Electroplated || wanted(case).is_some()),
     says: |_| Says::only(Mark::NotJudged),
     words: Phrase::By(|case, _, text| {
@@ -139,6 +140,97 @@ pub static CLASS_FOR_PLACE: Rule = Rule {
     words: Phrase::Text("the class is the usual one for such a place; ask for the years"),
     ..row(Key::ClassForPlace)
 };
+
+/// What is not in air has a life of which the categories say nothing, and plate is too thin for what wets it.
+pub static NOT_IN_AIR: Rule = Rule {
+    source: document::ISO_9223.memory("scope"),
+    when: When::If(|case| elsewhere(case).is_some()),
+    says: |case| {
+        let is_wet = matches!(
+            elsewhere(case),
+            Some((Surroundings::Soil | Surroundings::Water | Surroundings::AcidWood, _))
+        );
+        match case.process {
+            Electroplated if is_wet => Says::from(Mark::Bar, practice::THIN_OUTDOORS),
+            _ => Says::only(Mark::NotJudged),
+        }
+    },
+    why: Phrase::By(|case, says, text| {
+        if let (Mark::NotJudged, Some((around, _))) = (says.mark, elsewhere(case)) {
+            put(text, format_args!("no years can be given {}: {}", around.name(), around.why()));
+        }
+    }),
+    words: Phrase::By(|case, says, text| {
+        if let Some((around, read)) = elsewhere(case) {
+            match says.mark {
+                Mark::Bar => put(text, format_args!("far too thin {}", around.name())),
+                _ => put(
+                    text,
+                    format_args!("have it judged by {} ({})", read.document.name, read.document.about),
+                ),
+            }
+        }
+    }),
+    brief: Phrase::By(|case, says, text| {
+        if let Some((around, read)) = elsewhere(case) {
+            match says.mark {
+                Mark::Bar => put(text, format_args!("far too thin {}", around.name())),
+                _ => put(
+                    text,
+                    format_args!("have its life {} judged by {}", around.name(), read.document.name),
+                ),
+            }
+        }
+    }),
+    ..row(Key::NotInAir)
+};
+
+/// Zinc is held to a heat for good, and to a greater one at times; what is hotter needs another coat.
+pub static HOT_PLACE: Rule = Rule {
+    source: HOT,
+    when: When::If(|case| heat(case).is_some()),
+    test: Test::By(|case| heat(case).is_some_and(|heat| heat > HOT_FOR_GOOD)),
+    says: |case| match heat(case) {
+        Some(heat) if heat > HOT_NOW_AND_THEN => Says::bar(),
+        _ => Says::condition(),
+    },
+    words: Phrase::By(|case, says, text| {
+        let Some(heat) = heat(case) else { return };
+        let (heat, good, times) = (degrees(heat), degrees(HOT_FOR_GOOD), degrees(HOT_NOW_AND_THEN));
+        match says.mark {
+            Mark::Bar => {
+                put(text, format_args!("zinc bears {good} for good and {times} at times, and it gets {heat}"))
+            }
+            _ => put(
+                text,
+                format_args!("make sure that it gets {heat} at times only: zinc bears {good} for good"),
+            ),
+        }
+    }),
+    met: "zinc bears this heat",
+    brief: Phrase::By(|_, says, text| match says.mark {
+        Mark::Bar => put(text, format_args!("zinc does not bear more than {}", degrees(HOT_NOW_AND_THEN))),
+        _ => put(
+            text,
+            format_args!("make sure that it gets hotter than {} at times only", degrees(HOT_FOR_GOOD)),
+        ),
+    }),
+    ..row(Key::HotPlace)
+};
+
+fn degrees(heat: Temperature) -> Shown {
+    heat.show(&unit::CELSIUS, 0)
+}
+
+fn heat(case: &Case<'_>) -> Option<Temperature> {
+    case.site.and_then(|site| site.heat)
+}
+
+/// What surrounds a part that does not stand in air, and the document to read of it.
+fn elsewhere(case: &Case<'_>) -> Option<(Surroundings, Source)> {
+    let around = case.site.map(|site| site.surroundings).filter(|around| !around.is_in_air())?;
+    Some((around, around.to_read()?))
+}
 
 fn named(case: &Case<'_>) -> String {
     place(case).map_or_else(String::new, |place| place.to_string())

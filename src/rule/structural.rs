@@ -199,11 +199,18 @@ pub static NUT: Rule = Rule {
     when: When::If(|case| named(case).is_some() && case.nuts.is_some()),
     test: Test::By(|case| {
         let (Some(nuts), Some(nut)) = (case.nuts, named(case)) else { return false };
-        nuts.takes(nut, None) == Some(false)
+        nuts.takes(nut, None) == Some(false) || is_only_heavy(nuts, nut)
     }),
-    says: |case| case.nuts.map_or(Says::MET, |nuts| Says::from(Mark::Condition, nuts.source)),
-    words: Phrase::By(|case, _, text| {
+    says: |case| match (case.nuts, named(case)) {
+        (Some(nuts), Some(nut)) if is_only_heavy(nuts, nut) => Says::from(Mark::Term, nuts.source),
+        (Some(nuts), _) => Says::from(Mark::Condition, nuts.source),
+        _ => Says::MET,
+    },
+    words: Phrase::By(|case, says, text| {
         if let (Some(nuts), Some(nut)) = (case.nuts, named(case)) {
+            if says.mark == Mark::Term {
+                return put(text, format_args!("order the {} nuts as heavy hex", nut.name()));
+            }
             put(
                 text,
                 format_args!(
@@ -214,14 +221,17 @@ pub static NUT: Rule = Rule {
             );
         }
     }),
-    why: Phrase::By(|case, _, text| {
-        if let Some(nuts) = case.nuts {
+    why: Phrase::By(|case, says, text| {
+        if let Some(nuts) = case.nuts.filter(|_| says.mark == Mark::Condition) {
             put(text, format_args!("{} puts another nut on this bolt", nuts.source.document.name));
         }
     }),
     met: "the nut that is named goes with the bolt",
-    brief: Phrase::By(|case, _, text| {
+    brief: Phrase::By(|case, says, text| {
         if let (Some(nuts), Some(named)) = (case.nuts, named(case)) {
+            if says.mark == Mark::Term {
+                return put(text, format_args!("{} nuts as heavy hex", named.short_name()));
+            }
             let grade = || load::grade_of_nut(nuts.nut.grade).map(Grade::short_name);
             let asked = nuts.of_system().or_else(grade).unwrap_or("other");
             put(text, format_args!("agree {asked} nuts instead of the {} ordered", named.short_name()));
@@ -229,6 +239,31 @@ pub static NUT: Rule = Rule {
     }),
     ..row(Key::NutForBolt)
 };
+
+/// The washer named beside a structural bolt is too soft to be turned on.
+pub static WASHER_FOR_BOLT: Rule = Rule {
+    topic: Topic::Strength,
+    when: When::Structural(|case| {
+        bolt(case).is_some() && case.part.is_some_and(|part| part.is_washer_hard.is_some())
+    }),
+    test: Test::By(|case| case.part.is_some_and(|part| part.is_washer_hard == Some(false))),
+    says: |case| {
+        asked(case, About::Washer)
+            .map_or(Says::condition(), |asked| Says::from(Mark::Condition, asked.source))
+    },
+    words: Phrase::By(|case, _, text| {
+        put(text, format_args!("order {} instead of those named", hard_washers(case)))
+    }),
+    met: "the washer that is named is hard enough",
+    brief: Phrase::By(|case, _, text| {
+        put(text, format_args!("agree {} instead of those ordered", hard_washers(case)))
+    }),
+    ..row(Key::WasherForBolt)
+};
+
+fn hard_washers(case: &Case<'_>) -> &'static str {
+    if is_en(case) { "EN 14399-5 or -6 washers" } else { "F436 washers" }
+}
 
 /// Whether the part is a structural bolt, or a nut made for one.
 pub(super) fn is_structural(case: &Case<'_>) -> bool {
@@ -276,6 +311,18 @@ fn asked(case: &Case<'_>, about: About) -> Option<&'static Requirement> {
     // What an assembly of EN 14399 asks for does not hang on whether its document lists the coat.
     structural::coating(bolt, case.process).filter(|row| row.allowed == Allowed::Yes || is_en(case))?;
     structural::requirement(bolt, case.process, about)
+}
+
+/// Whether a nut that is made in both shapes goes on the bolt as a heavy hex only.
+fn is_only_heavy(nuts: &Nuts, nut: Grade) -> bool {
+    if !matches!(nut, Grade::A563A | Grade::A563B | Grade::A563C | Grade::A563D) {
+        return false;
+    }
+    let known = load::known_nut(nut);
+    let is_made = |is_heavy| {
+        nuts.find(|of| Some(of.grade) == known && (of.style == Style::HeavyHex) == is_heavy).is_some()
+    };
+    is_made(true) && !is_made(false)
 }
 
 /// The nut named beside the bolt of this case.

@@ -65,13 +65,18 @@ impl Surroundings {
         Self::ALL.into_iter().find(|surroundings| surroundings.key() == key)
     }
 
+    /// Whether it stands in air, outdoors or inside a building.
+    pub const fn is_in_air(self) -> bool {
+        matches!(self, Self::OpenAir | Self::Indoors)
+    }
+
     /// Whether years can be given at all: the categories of ISO 9223 describe places in open air and
     /// inside buildings.
     ///
     /// # Errors
     /// Anywhere else: the document to read.
     pub fn allow_years(self) -> Result<(), Refusal> {
-        let Some(read) = self.to_read().filter(|_| self != Self::Indoors) else { return Ok(()) };
+        let Some(read) = self.to_read().filter(|_| !self.is_in_air()) else { return Ok(()) };
         Err(Refusal::not_covered(
             &format!("the life of zinc {}", self.name()),
             &format!(

@@ -64,6 +64,7 @@ documents! {
         EN_14399_2: "EN 14399-2:2015", "preloaded structural bolting, suitability for preloading";
         EN_14399_3: "EN 14399-3", "preloaded structural bolting, system HR";
         EN_14399_4: "EN 14399-4", "preloaded structural bolting, system HV";
+        EN_14399_6: "EN 14399-6", "preloaded structural bolting, plain chamfered washers";
         EN_1995_1_1: "EN 1995-1-1", "timber structures, corrosion of fasteners";
         PD_6484: "PD 6484", "corrosion at contacts of two metals";
         ISO_4014: "ISO 4014", "hexagon head bolts";

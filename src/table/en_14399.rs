@@ -6,7 +6,8 @@ use super::structural::Bolt::{self, *};
 use super::structural::Topic::{self, *};
 use super::structural::{Coating, Requirement};
 use crate::process::Process::{self, *};
-use crate::source::{Source, document};
+use crate::quantity::Hardness;
+use crate::source::{Source, Sourced, document};
 
 const PART_3_4: Source = document::EN_14399_3.memory("and -4, coatings");
 
@@ -16,6 +17,10 @@ pub static COATINGS: &[Coating] = &[
     coating(Mechanical, NotListed, ""),
     coating(Electroplated, NotListed, ""),
 ];
+
+/// The least hardness of the washers of these assemblies.
+pub const WASHER_FROM: Sourced<Hardness> =
+    document::EN_14399_6.memory("300 HV to 370 HV").gives(Hardness::hv(300.0));
 
 /// The requirements.
 pub static ROWS: &[Requirement] = &[

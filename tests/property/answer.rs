@@ -197,7 +197,7 @@ fn a_size_is_no_machine_thread_and_what_is_left_out_is_told_so() {
 /// Of each order what must be said, and what must not.
 #[test]
 fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
-    let lines: [(&str, &[&str], &[&str]); 21] = [
+    let lines: [(&str, &[&str], &[&str]); 29] = [
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
         ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
@@ -222,6 +222,36 @@ fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
         ("1/2 x 4 lag screws, A307, HDG, C3", &["Take hot-dip to F2329.", "into wood: no nut"], &["tapped"]),
         ("ST4.2 x 16 tapping screws, C2", &["It forms its own thread: no nut."], &["UNC"]),
         ("3/4-10 turnbuckles, A307, HDG, C3", &["First agree the room for the coat"], &["Nothing to prove"]),
+        // What is not in air has no years, and no place is asked of it; plate is too thin where it is wet.
+        (
+            "M16 x 60 hex bolt, 8.8, HDG, C5, immersed, 10 years",
+            &[
+                "First have its life in water judged by EN 12502-3",
+                "Not electroplated: far too thin in water",
+            ],
+            &["place", "Sure for", "Nothing to prove"],
+        ),
+        (
+            "M16 x 60 hex bolt, 8.8, zinc plated, buried",
+            &["as asked: far too thin in soil"],
+            &["say the place"],
+        ),
+        ("1/2-13 x 6 hex bolt, A307, HDG, preserved timber", &["judged by EN 1995-1-1"], &["Sure for"]),
+        // Zinc bears 200 °C for good.
+        ("M16 x 60 hex bolt, 8.8, HDG, C3, service temperature 200 °C", &["Nothing to prove"], &["hotter"]),
+        (
+            "M16 x 60 hex bolt, 8.8, HDG, C3, service temperature 250 °C",
+            &["hotter than 200 °C at times only"],
+            &[],
+        ),
+        (
+            "M16 x 60 hex bolt, 8.8, HDG, C3, service temperature 300 °C",
+            &["None of the three: zinc"],
+            &["Take"],
+        ),
+        // A structural bolt is turned on a hardened washer, and not every nut of a grade is a heavy hex.
+        ("3/4-10 x 3 A325, HDG, C3, with F844 washer", &["First agree F436 washers"], &["Nothing to prove"]),
+        ("3/4-10 x 12 anchor rod, F1554 55, HDG, C3, A563 A nut", &["grade A nuts as heavy hex"], &[]),
         // Of a nut or a bolt of its own shape the thread is like any other.
         ("3/4-10 wing nuts, A563 A, HDG, C3", &["tapped over by 0.020 in"], &["agree the room"]),
         // What needs no size is said without it.

@@ -5,10 +5,10 @@
 use kettle_barrel::coat::class;
 use kettle_barrel::part::Kind;
 use kettle_barrel::process::Process::{self, Electroplated, HotDip, Mechanical};
-use kettle_barrel::quantity::{Length, Mass, Quantity, Time, unit};
+use kettle_barrel::quantity::{Length, Mass, Quantity, Temperature, Time, unit};
 use kettle_barrel::rule::life::{as_wanted, at_most, between, in_words, most, rounded_up, years};
 use kettle_barrel::rule::{self, Case, Choice, Key, Offer, Part, Site};
-use kettle_barrel::site::{Categories, Category};
+use kettle_barrel::site::{Categories, Category, Surroundings};
 use kettle_barrel::source::{Source, document};
 use kettle_barrel::thread::Thread;
 use kettle_barrel::working::Mark::{self, Bar, Condition, Met, NotJudged};
@@ -159,9 +159,15 @@ fn source() -> Source {
     document::ARITHMETIC.computed("by hand")
 }
 
+/// A place in air that is not hot.
+fn in_air(place: Option<Categories>, wanted: Option<f64>) -> Site {
+    let wanted = wanted.map(Time::from_year);
+    Site { surroundings: Surroundings::OpenAir, place, heat: None, wanted, most: None }
+}
+
 fn stands(process: Process, key: Key, coat: (f64, f64), place: &str, wanted: Option<f64>) -> Option<Mark> {
     let offer = offer(coat.0, coat.1);
-    let site = Site { place: Categories::read(place), wanted: wanted.map(Time::from_year), most: None };
+    let site = in_air(Categories::read(place), wanted);
     says(key, &Case { offer: Some(&offer), site: Some(&site), ..Case::of(process) })
 }
 
@@ -198,12 +204,51 @@ fn a_thin_coat_is_accepted_to_c3() {
         assert_eq!(says, Some(mark), "{place}");
     }
     let placeless = |process, wanted: Option<f64>| {
-        let site = Site { place: None, wanted: wanted.map(Time::from_year), most: None };
+        let site = in_air(None, wanted);
         says(Key::PlaceNotSaid, &Case { site: Some(&site), ..Case::of(process) })
     };
     assert_eq!(placeless(HotDip, None), Some(Met));
     assert_eq!(placeless(HotDip, Some(5.0)), Some(NotJudged));
     assert_eq!(placeless(Electroplated, None), Some(NotJudged));
+}
+
+/// ISO 9223 is of places in air: elsewhere the document of the place is read, and nobody asks for a category.
+/// Plate is no coat for water, soil and wood that attacks zinc: common practice.
+#[test]
+fn outside_air_no_years_are_judged() {
+    for (surroundings, plate) in [
+        (Surroundings::Soil, Bar),
+        (Surroundings::Water, Bar),
+        (Surroundings::AcidWood, Bar),
+        (Surroundings::Concrete, NotJudged),
+        (Surroundings::OtherMetal, NotJudged),
+    ] {
+        let site = Site { surroundings, ..in_air(None, Some(5.0)) };
+        for (process, mark) in [(HotDip, NotJudged), (Mechanical, NotJudged), (Electroplated, plate)] {
+            let case = Case { site: Some(&site), ..Case::of(process) };
+            assert_eq!(says(Key::NotInAir, &case), Some(mark), "{process:?} {surroundings:?}");
+            assert_eq!(says(Key::PlaceNotSaid, &case), None);
+        }
+    }
+    for surroundings in [Surroundings::OpenAir, Surroundings::Indoors] {
+        let site = Site { surroundings, ..in_air(None, None) };
+        assert_eq!(says(Key::NotInAir, &Case { site: Some(&site), ..Case::of(HotDip) }), None);
+    }
+}
+
+/// The galvanizing associations: 200 °C for good, 275 °C at times.
+#[test]
+fn zinc_bears_a_heat_for_good_and_a_greater_one_at_times() {
+    for (celsius, mark) in [(-40.0, Met), (200.0, Met), (200.1, Condition), (275.0, Condition), (275.1, Bar)]
+    {
+        let site = Site { heat: Some(Temperature::from_celsius(celsius)), ..in_air(None, None) };
+        for process in Process::ALL {
+            let case = Case { site: Some(&site), ..Case::of(process) };
+            assert_eq!(says(Key::HotPlace, &case), Some(mark), "{celsius}");
+        }
+    }
+    let site = in_air(None, None);
+    assert_eq!(says(Key::HotPlace, &Case { site: Some(&site), ..Case::of(HotDip) }), None);
 }
 
 /// Years are cut to a tenth below twenty, and to whole ones from there; the most are rounded.

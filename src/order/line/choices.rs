@@ -8,7 +8,7 @@ use std::borrow::Cow;
 use crate::calculator::{Choice, Fault, FieldAbout, FieldValue, choices};
 use crate::order::asked::{self, Asked};
 use crate::part;
-use crate::site::Categories;
+use crate::site::{Categories, Surroundings};
 use crate::steel::Grade;
 
 /// How the steel of an order is known.
@@ -226,6 +226,16 @@ const fn keys<const N: usize>(choices: &[Choice]) -> [&'static str; N] {
     }
     keys
 }
+
+/// What surrounds the part; indoors it stands in air as well.
+pub(super) static AROUND: [Choice; 6] = [
+    Choice::new(Surroundings::OpenAir.key(), "In air"),
+    Choice::new(Surroundings::Soil.key(), "In soil"),
+    Choice::new(Surroundings::Water.key(), "In water"),
+    Choice::new(Surroundings::Concrete.key(), "In concrete"),
+    Choice::new(Surroundings::OtherMetal.key(), "On another metal"),
+    Choice::new(Surroundings::AcidWood.key(), "In acid or preserved wood"),
+];
 
 pub(in crate::order) static PLACES: [Choice; 21] = [
     Choice::new("C1", "C1, very low: heated rooms"),

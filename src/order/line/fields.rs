@@ -4,15 +4,15 @@
 //! method sets (the bath, a case as is usual for the part, not formed cold, nothing asked for) has a default.
 
 use super::choices::{
-    BY_HARDNESS, BY_TENSILE, CaseHardened, GRADES, KnownSteel, NUTS, Named, PARTS, PLACES, WASHERS, WITH_NUT,
-    WITH_WASHER, WITHOUT,
+    AROUND, BY_HARDNESS, BY_TENSILE, CaseHardened, GRADES, KnownSteel, NUTS, Named, PARTS, PLACES, WASHERS,
+    WITH_NUT, WITH_WASHER, WITHOUT,
 };
 use super::examples::EXAMPLES;
 use crate::calculator::{About, Bound, Field, FieldAbout, HARDNESS as TABULATED};
 use crate::order::asked::{self, Asked, LeftOut};
 use crate::part;
 use crate::quantity::{Hardness, Length, Shown, Stress, Temperature, Time, Unit, unit};
-use crate::site::Categories;
+use crate::site::{Categories, Surroundings};
 use crate::source::common_practice;
 use crate::thread::{Designation, ToleranceClass};
 
@@ -26,7 +26,7 @@ pub static ABOUT: About = About {
 };
 
 /// What an order line asks.
-pub static FIELDS: [FieldAbout; 26] = [
+pub static FIELDS: [FieldAbout; 28] = [
     PART.about,
     THREAD.about,
     LEFT.about,
@@ -47,7 +47,9 @@ pub static FIELDS: [FieldAbout; 26] = [
     WASHER_HARDNESS.about,
     WASHERS_TO_A_BOLT.about,
     OWN_ALLOWANCE.about,
+    SURROUNDINGS.about,
     PLACE.about,
+    HEAT.about,
     YEARS.about,
     ASKED.about,
     MOST.about,
@@ -155,8 +157,24 @@ pub(super) const OWN_ALLOWANCE: Field<Length> = Field::quantity(
 .hint("On the diameter, over 6H or 2B; empty takes the published ones.")
 .optional();
 
-pub(super) const PLACE: Field<Categories> =
-    Field::choice("place", "Place", &PLACES, "").hint("Corrosivity of the air (ISO 9223).").optional();
+pub(super) const SURROUNDINGS: Field<Surroundings> =
+    Field::choice("surroundings", "It stands", &AROUND, Surroundings::OpenAir.key())
+        .hint("Years are given in air; elsewhere the document to read is named.");
+
+pub(super) const PLACE: Field<Categories> = Field::choice("place", "Place", &PLACES, "")
+    .when(&SURROUNDINGS, &[Surroundings::OpenAir.key()])
+    .hint("Corrosivity of the air (ISO 9223).")
+    .optional();
+
+pub(super) const HEAT: Field<Temperature> = Field::quantity(
+    "heat",
+    "Heat in service",
+    &TEMPERATURES,
+    Bound::Between(celsius(-270.0), celsius(1200.0), "no bolt of steel is in service beyond these"),
+    "",
+)
+.hint("The hottest it gets; empty takes a place that is not hot.")
+.optional();
 
 pub(super) const YEARS: Field<Time> = Field::quantity(
     "years",

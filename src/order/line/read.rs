@@ -24,7 +24,9 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let nut = mate(reader, &fields::NUT, &fields::NUT_HARDNESS, &fields::NUTS_TO_A_BOLT);
     let washer = mate(reader, &fields::WASHER, &fields::WASHER_HARDNESS, &fields::WASHERS_TO_A_BOLT);
     let own_allowance = reader.optional(&fields::OWN_ALLOWANCE);
-    let (place, years) = (reader.optional(&fields::PLACE), reader.optional(&fields::YEARS));
+    let surroundings = reader.get(&fields::SURROUNDINGS);
+    let (place, years) = (reader.if_asked(&fields::PLACE), reader.optional(&fields::YEARS));
+    let heat = reader.optional(&fields::HEAT);
     let most = reader.optional(&fields::MOST);
     let (asked, left_out) = (reader.get(&fields::ASKED), reader.get(&fields::LEFT_OUT));
     let bath = reader.get(&fields::BATH);
@@ -41,7 +43,9 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
         is_steel_not_made,
         has_patch: has_patch?,
         temper: temper?,
-        place: place?,
+        surroundings: surroundings?,
+        place: place?.said(),
+        heat: heat?,
         years: years?,
         asked: asked?,
         most: most?,

@@ -37,7 +37,9 @@ pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
         writer.put_optional(&fields::NUT_CLASS, nut.class);
     }
     writer.put_optional(&fields::OWN_ALLOWANCE, line.own_allowance);
+    writer.put(&fields::SURROUNDINGS, line.surroundings);
     writer.put_optional(&fields::PLACE, line.place);
+    writer.put_optional(&fields::HEAT, line.heat);
     writer.put_optional(&fields::YEARS, line.years);
     writer.put(&fields::ASKED, line.asked);
     writer.put_optional(&fields::MOST, line.most);

@@ -146,8 +146,8 @@ fn has_number(behind: &str) -> bool {
     let mut words = behind.split_whitespace();
     words.next().is_some_and(|word| STREETS.contains(&lower(word).as_str()))
         && words.next().is_some_and(|word| word.bytes().all(|byte| byte.is_ascii_digit()))
-        // `coastal road 20 years`: nor has this.
-        && !words.next().is_some_and(|word| lexicon::means(&lower(word), Word::Years))
+        // `coastal road 20 years`: nor has this, and a word that nobody knows changes nothing.
+        && !words.take(2).any(|word| lexicon::means(&lower(word), Word::Years))
 }
 
 /// The most words between what says that an address follows and the word for a place in it.

@@ -172,6 +172,7 @@ fn can_be_left_out(what: &What) -> bool {
             | What::Class(_)
             | What::Zinc(..)
             | What::Category(_)
+            | What::Around(_)
             | What::Place(_)
             | What::Yes(_)
             | What::ThreadClass(_)

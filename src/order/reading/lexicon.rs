@@ -13,7 +13,7 @@ mod words;
 
 use super::token::{Chain, Sort};
 use crate::process::Process;
-use crate::site::Category;
+use crate::site::{Category, Surroundings};
 use words::WORDS;
 
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
@@ -38,6 +38,8 @@ pub enum Word {
     Not(&'static str),
     /// A category of corrosivity.
     Category(Category),
+    /// What surrounds a part that does not stand in air.
+    Around(Surroundings),
     /// A place in words: the categories it can mean.
     Place(&'static [Category]),
     /// In front of a grade: `grade`.

@@ -17,6 +17,7 @@ use crate::sorting::sort_by_key;
 
 /// Place, years, temperatures; `unknown` are the words that nobody knows.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
+    surroundings(line);
     categories(line);
     words(line, text, unknown);
     let years = line.free(|what| match what {
@@ -51,6 +52,22 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
 /// `2 yr warranty 20 yrs`: the word is that of the years before it.
 fn is_behind_years(line: &Line, at: usize) -> bool {
     line.before(at).is_some_and(|before| matches!(line.what(before), Some(What::Years(_))))
+}
+
+/// What lies in water or in the ground stands in no air: the categories say nothing of it.
+fn surroundings(line: &mut Line) {
+    let found = line.free(|what| match what {
+        What::Around(surroundings) => Some(*surroundings),
+        _ => None,
+    });
+    for (at, surroundings) in &found {
+        line.fill(*at, "surroundings", surroundings.key(), "what surrounds it");
+    }
+    if !found.is_empty() {
+        for (at, ()) in line.free(|what| matches!(what, What::Category(_) | What::Place(_)).then_some(())) {
+            line.not(at, NOT_IN_AIR);
+        }
+    }
 }
 
 /// Categories by name; two leave the choice open.
@@ -121,12 +138,6 @@ fn words(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
         What::Place(categories) => Some(*categories),
         _ => None,
     });
-    // What lies in water or in the ground stands in no air: the categories say nothing of it.
-    let is_in_water = line.items.iter().any(|item| item.what == What::Not(NOT_IN_AIR.into()));
-    if is_in_water {
-        found.iter().for_each(|(at, _)| line.not(*at, NOT_IN_AIR));
-        return;
-    }
     let written = line.draft.get("place").and_then(Categories::read);
     let mut open: Vec<Category> =
         written.map_or_else(|| Category::ALL.to_vec(), |written| written.each().collect());
@@ -317,7 +328,9 @@ fn temperatures(line: &mut Line) {
                 match line.what(place)? {
                     What::Filler => {}
                     What::Tempered => return Some((place, "temper", "the tempering temperature")),
-                    What::Not(why) if why == IN_SERVICE => return Some((place, "", IN_SERVICE)),
+                    What::Not(why) if why == IN_SERVICE => {
+                        return Some((place, "heat", "the heat in service"));
+                    }
                     What::Bath => return Some((place, "bath", "the temperature of the bath")),
                     // Behind hot-dip the temperature of molten zinc is that of the bath.
                     What::Process(Process::HotDip, _) if !forward && is_molten(&text) => {
@@ -329,7 +342,6 @@ fn temperatures(line: &mut Line) {
             None
         };
         match beside(false).or_else(|| beside(true)) {
-            Some((_, "", why)) => line.not(at, why),
             Some((place, field, already)) => {
                 line.fill(at, field, &text, already);
                 if let Some(item) = line.item(place) {
@@ -337,7 +349,7 @@ fn temperatures(line: &mut Line) {
                 }
             }
             None => {
-                line.not(at, "a temperature of what? Write “tempered at” or “bath”");
+                line.not(at, "a temperature of what? Write “tempered at”, “bath” or “in service at”");
             }
         }
     }

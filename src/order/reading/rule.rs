@@ -185,6 +185,7 @@ fn alone(word: Word) -> Option<What> {
         Word::Not(why) => What::Not(why.into()),
         Word::OtherMetal => What::Steel(SteelWord::OtherMetal),
         Word::Category(category) => What::Category(category),
+        Word::Around(surroundings) => What::Around(surroundings),
         Word::Place(categories) => What::Place(categories),
         Word::CaseHardened => What::Yes("case"),
         Word::ColdFormed => What::Yes("cold"),

@@ -10,7 +10,7 @@ use crate::order::asked::LeftOut;
 use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE};
 use crate::order::threads::size_without_thread;
 use crate::part;
-use crate::site::{Categories, Category};
+use crate::site::{Categories, Category, Surroundings};
 use crate::thread::Designation;
 
 /// A stretch of the sentence.
@@ -75,7 +75,9 @@ const ORDER: &[&str] = &[
     "asked",
     "most",
     "left_out",
+    "surroundings",
     "place",
+    "heat",
     "years",
     "bath",
 ];
@@ -158,6 +160,9 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
         "left_out" if text == LeftOut::Nothing.key() => return None,
         "left_out" => format!("not {}", lower(choice(field, text)).replace(" and ", ", not ")),
         "bath" => format!("zinc bath {text}"),
+        "surroundings" if text == Surroundings::OpenAir.key() => return None,
+        "surroundings" => lower(choice(field, text)),
+        "heat" => format!("{text} in service"),
         "place" => Categories::read(text).map_or_else(|| text.to_owned(), |place| place.to_string()),
         _ => choice(field, text).to_owned(),
     })
@@ -177,8 +182,14 @@ fn choice<'a>(field: &'a FieldAbout, text: &'a str) -> &'a str {
 pub fn not_said(draft: &Draft) -> impl Iterator<Item = &'static FieldAbout> + use<> {
     let says = |name: &str| draft.get(name).is_some_and(|text| !text.is_empty());
     let long = draft.get("part").and_then(part::Kind::from_key).is_none_or(part::Kind::has_length);
-    let missing: Vec<&str> =
-        FACTS.iter().copied().filter(|name| !says(name) && (*name != "length" || long)).collect();
+    let around = draft.get("surroundings").and_then(Surroundings::from_key);
+    let in_air = around.is_none_or(Surroundings::is_in_air);
+    let is_asked = |name: &str| match name {
+        "length" => long,
+        "place" => in_air,
+        _ => true,
+    };
+    let missing: Vec<&str> = FACTS.iter().copied().filter(|name| !says(name) && is_asked(name)).collect();
     FIELDS.iter().filter(move |field| missing.contains(&field.key))
 }
 
@@ -232,5 +243,19 @@ impl fmt::Display for Reading {
             ", ",
         );
         f.write_str(&lines.join("\n"))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A field without a place in the sentence would be understood and not said.
+    #[test]
+    fn every_field_has_its_place_in_the_sentence() {
+        for field in &FIELDS {
+            assert_eq!(ORDER.iter().filter(|name| **name == field.key).count(), 1, "{}", field.key);
+        }
+        assert_eq!(ORDER.len(), FIELDS.len());
     }
 }

@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use crate::process::Process;
 use crate::quantity::{Length, Mass};
-use crate::site::Category;
+use crate::site::{Category, Surroundings};
 use crate::source::Document;
 use crate::steel::Grade;
 use crate::thread::{Thread, ToleranceClass};
@@ -69,6 +69,8 @@ pub enum What {
     Weight(String, Mass),
     /// A category of corrosivity.
     Category(Category),
+    /// What surrounds a part that does not stand in air.
+    Around(Surroundings),
     /// A place in words.
     Place(&'static [Category]),
     /// Years, as a field takes them.

@@ -27,7 +27,7 @@ impl PartialEq for Props {
 }
 
 /// Fields of the order line that most orders leave as they are.
-const RARE: [&str; 4] = ["case", "cold", "temper", "bath"];
+const RARE: [&str; 6] = ["case", "cold", "temper", "surroundings", "heat", "bath"];
 
 /// A form: a worked example to choose, the fields that are asked, a way to empty them.
 #[component]

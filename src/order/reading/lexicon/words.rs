@@ -4,6 +4,7 @@ use super::Word;
 use super::Word::{Part, Place, Process as By};
 use crate::process::Process;
 use crate::site::Category::{self, C1, C2, C3, C4, C5, Cx};
+use crate::site::Surroundings;
 
 /// Why the colour of plated zinc is not used.
 pub const COLOUR: &str = "the colour of the chromate is not judged";
@@ -44,11 +45,10 @@ const STRONG: &str = "it says how strong only by a class, a grade or a hardness"
 /// Why the height of a place is not used.
 pub const HEIGHT: &str = "how high a place lies is not judged";
 const TOP: &str = "a top coat is not judged";
-/// Why a temperature in service is not used.
-pub const IN_SERVICE: &str = "the heat of the place is not judged here; zinc is commonly held to 200 °C";
-/// Why a place that is not in the air is not used.
-pub const NOT_IN_AIR: &str =
-    "the categories are of the air: what lies in water or in the ground is not judged";
+/// Why a word for the heat in service is not used by itself.
+pub const IN_SERVICE: &str = "if it gets hot, say how hot: zinc is commonly held to 200 °C";
+/// Why a category is not used of what does not stand in air.
+pub const NOT_IN_AIR: &str = "the categories are of the air, and it does not stand there";
 /// Why a word that may make a place harsher than it sounds is not used.
 pub const HARSHER: &str = "it may make the place harsher: measure it, or write the category";
 /// Why years that are no life are not used.
@@ -145,7 +145,9 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Category(C5), &["c5"]),
     (Word::Category(Cx), &["cx"]),
     (Place(&[C5, Cx]), &["c5 m", "c5m", "c5 i", "c5i", "marine", "marine environment", "marine atmosphere", "marine air", "maritime", "offshore", "ocean", "sea", "seawater", "sea water", "salt water", "saltwater", "meer", "seeluft", "meeresluft", "offshore platform", "splash zone", "harbour", "harbor", "harbours", "harbors", "harbourside", "dock", "docks", "dockside", "port", "ports", "seaport", "sea port", "pier", "piers", "jetty", "jetties", "quay", "quayside", "wharf", "marina", "sea spray", "sea water spray", "seawater spray", "ocean spray", "salt water spray", "hafen", "hafenanlage", "seehafen", "kai", "kaimauer", "kaje", "pieranlage", "seebrücke", "meeresgischt"]),
-    (Word::Not(NOT_IN_AIR), &["submerged", "submersed", "immersed", "immersion", "in sea water", "in seawater", "in the sea", "in salt water", "in saltwater", "in the ocean", "under the sea", "undersea", "subsea", "under sea water", "under seawater", "under water", "underwater", "below water", "below the waterline", "buried", "in soil", "in the soil", "soil", "in the ground", "underground", "im1", "im2", "im3", "unter wasser", "im wasser", "im meerwasser", "erdverlegt", "im boden"]),
+    (Word::Around(Surroundings::Water), &["submerged", "submersed", "immersed", "immersion", "in sea water", "in seawater", "in the sea", "in salt water", "in saltwater", "in the ocean", "in fresh water", "in freshwater", "in river water", "under the sea", "undersea", "subsea", "under sea water", "under seawater", "under water", "underwater", "below water", "below the waterline", "im1", "im2", "unter wasser", "im wasser", "im meerwasser", "im süßwasser", "im suesswasser", "eingetaucht"]),
+    (Word::Around(Surroundings::Soil), &["buried", "in soil", "in the soil", "soil", "in the ground", "in ground", "underground", "below ground", "direct burial", "im3", "erdverlegt", "im boden", "im erdreich", "erdberührt", "vergraben"]),
+    (Word::Around(Surroundings::AcidWood), &["treated wood", "treated lumber", "treated timber", "treated timbers", "pressure treated wood", "pressure treated lumber", "pressure treated timber", "preserved wood", "preserved timber", "preservative treated wood", "preservative treated lumber", "preservative treated timber", "acq", "acq lumber", "acq timber", "copper treated timber", "cca timber", "cca treated", "oak timber", "western red cedar", "imprägniertes holz", "kesseldruckimprägniert", "eichenholz"]),
     (Word::Not(HEIGHT), &["above sea level", "sea level", "asl", "m asl", "m above sea level", "metres above sea level", "meter über nn", "m über nn", "über nn", "über dem meer", "über meer", "m ü nn", "m ü m"]),
     (Word::Sea, &["sea", "coast", "coastline", "sea coast", "seacoast", "shore", "shoreline", "seashore", "sea shore", "ocean", "beach", "beachfront", "seaside", "seafront", "sea front", "oceanfront", "ocean front", "waterfront", "water front", "salt water", "saltwater", "seawater", "meer", "küste", "kueste", "küstenlinie", "strand", "ufer", "nordsee", "ostsee", "küstenabstand", "küstenentfernung", "küstenferne"]),
     (Word::Far(1000.0), &["km", "kms", "kilometre", "kilometres", "kilometer", "kilometers", "kilometern"]),
