@@ -248,7 +248,7 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
         text.rsplit_once('-').and_then(|(_, pitch)| pitch.parse::<f64>().ok()).is_some_and(|per| per >= 4.0);
     let is_joined = has_pitch
         && is_pitch
-        && (0.06..=4.0).contains(&size.value)
+        && (0.06..=6.0).contains(&size.value)
         && text_is_one(chain, at, size)
         && chain.glued(mark)
         && chain.glued(dash)
