@@ -49,6 +49,15 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, What::Pair { first: first.text, second: second.text, is_mm })
 }
 
+/// Whether another number stands before it, joined as in a list: the list begins there.
+fn is_within_a_row(chain: &Chain<'_>, at: usize) -> bool {
+    let joint = chain.before(at).filter(|joint| chain.sign(*joint, &[",", "/", "&", "+", "-", "–"]));
+    joint.and_then(|joint| chain.before(joint)).is_some_and(|before| chain.digits(before).is_some())
+}
+
+/// Nobody writes more lengths of one part in a line.
+const MOST_LENGTHS: usize = 24;
+
 /// `lengths 50, 60 and 70 mm`: of which a line takes one.
 pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let named = chain.word(at);
@@ -58,7 +67,7 @@ pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
             lexicon::over(chain, chain.over(chain.after(at), &[":", "="]), Word::Filler)
         }
         Some(_) => return None,
-        None if chain.inside_a_run(at) => return None,
+        None if chain.inside_a_run(at) || is_within_a_row(chain, at) => return None,
         None => at,
     };
     let (mut from, mut is_unit) = (start, false);
@@ -85,6 +94,10 @@ pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
             break;
         }
         (end, lengths, is_unit) = (behind, lengths + 1, unit.is_some());
+        // Or else each number of a long row would look through all that follow.
+        if lengths > MOST_LENGTHS {
+            return None;
+        }
         let comma = chain.get(end).is_some_and(|token| token.text == ",");
         let joint = if comma { chain.after(end) } else { chain.over(end, &["/", "&", "+", "-", "–"]) };
         let joint = match chain.word(joint) {
