@@ -7,6 +7,7 @@
 mod table;
 mod why;
 
+use kettle_barrel::order::reading::lexicon::{self, Word};
 use kettle_barrel::order::reading::{self, Became, Reading, Segment};
 use kettle_barrel::site::Category;
 use proptest::prelude::*;
@@ -161,6 +162,19 @@ proptest! {
             // Behind a `not` at the end it is what is not wanted: `HDG not salt`.
             let is_not = ["not", "nicht"].contains(&piece.text.as_str());
             if is_not && piece.span.end == line.trim_end().len() && behind.contains(&at) {
+                return true;
+            }
+            // Behind any other it may be what is not wanted, so that the line asks: `without delay HDG`.
+            let is_no = piece.text.split(' ').any(|word| lexicon::means(&word.to_lowercase(), Word::Without));
+            let is_next = |gap: std::ops::Range<usize>| {
+                !line[gap.clone()].contains([',', ';'])
+                    && plain.pieces.iter().all(|other| other.became == Became::Binds || !gap.contains(&other.span.start))
+            };
+            if is_no && piece.span.end <= at && is_next(piece.span.end..at) {
+                return true;
+            }
+            // Half a word for a coat says how what follows is done: `mechanisch gesichert`.
+            if piece.rule == "half a word for a coat" && behind.contains(&at) {
                 return true;
             }
             (piece.rule == "number" || is_grouped) && (before.contains(&at) || behind.contains(&at))

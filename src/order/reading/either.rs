@@ -78,6 +78,10 @@ pub(super) fn half_alone(chain: &Chain<'_>, at: usize) -> Option<Found> {
         _ => return None,
     };
     let end = chain.after(at);
+    // Words that nobody knows are out of the chain, and may be what it says how: `mechanisch gesichert`.
+    if end != at + 1 {
+        return None;
+    }
     let or = |word| matches!(word, Word::Or | Word::Count(..)).then_some(());
     let is_alone = chain.get(end).is_none_or(|next| matches!(next.sort, Sort::Break | Sort::Digits))
         || chain.sign(end, &["/", ")"])
