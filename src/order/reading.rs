@@ -20,6 +20,7 @@ mod items;
 mod label;
 mod left_out;
 mod length;
+mod letters;
 pub mod lexicon;
 mod lone;
 mod measure;

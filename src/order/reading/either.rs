@@ -31,6 +31,46 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     }
 }
 
+/// `10.9 but drawing says 8.8`: two grades with a word between that sets them against each other.
+pub(super) fn contradict(line: &mut Line, unknown: &[Piece]) {
+    const AGAINST: &[&str] = &[
+        "but", "whereas", "while", "although", "though", "however", "yet", "vs", "versus", "says", "aber",
+        "jedoch", "sondern", "sagt", "doch", "obwohl",
+    ];
+    const SAYS: &[&str] = &["says", "say", "shows", "states", "calls", "reads", "sagt", "zeigt"];
+    let grades = line.free(|what| match what {
+        What::Steel(SteelWord::Grade(grade)) if !grade.is_nut() && !grade.is_washer() => Some(*grade),
+        _ => None,
+    });
+    let start = |at: usize| line.items.get(at)?.spans.first().map(|span| span.start);
+    // `PO 10.9, drawing 8.8`: between them a word that marks something, too.
+    let places = |words: &[&str], labels: bool| -> Vec<usize> {
+        let is_one = |text: &str| words.contains(&text) || labels && lexicon::is_label(text);
+        let found = unknown.iter().filter(|piece| is_one(&lower(&piece.text)));
+        found.map(|piece| piece.span.start).collect()
+    };
+    let (between, before) = (places(AGAINST, true), places(SAYS, false).into_iter().min());
+    let against = |one: usize, other: usize| {
+        let (from, to) = (start(one), start(other));
+        before.is_some_and(|place| Some(place) < to)
+            || between.iter().any(|place| from < Some(*place) && Some(*place) < to)
+    };
+    let pair = grades.windows(2).find_map(|pair| match pair {
+        [(one, first), (other, second)] if first != second && against(*one, *other) => Some((*one, *other)),
+        _ => None,
+    });
+    if let Some((one, other)) = pair {
+        one_of_two(line, one, other);
+    }
+}
+
+fn one_of_two(line: &mut Line, one: usize, other: usize) {
+    let text = |at: usize| line.items.get(at).map_or(String::new(), |item| item.text.clone());
+    let why = format!("one of two: {} or {}? Write the one", text(one), text(other));
+    line.not(one, why.clone());
+    line.not(other, why);
+}
+
 /// First halves of words for a coat, the second of which follows with the other coat.
 const HALVES: &[(&str, Process)] = &[
     ("feuer", Process::HotDip),
@@ -118,9 +158,7 @@ fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usi
     if !same {
         return;
     }
-    let why = format!("one of two: {} or {}? Write the one", first.text, second.text);
-    line.not(one, why.clone());
-    line.not(other, why);
+    one_of_two(line, one, other);
     binds(line, or);
 }
 
@@ -153,11 +191,26 @@ fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
     {
         places.insert(0, before);
     }
+    let joints: Vec<usize> = places
+        .windows(2)
+        .filter_map(|pair| match pair {
+            [from, to] if to - from == 2 => Some(from + 1),
+            _ => None,
+        })
+        .collect();
+    if any_of(line, places, unknown) {
+        joints.into_iter().for_each(|joint| binds(line, joint));
+    }
+}
+
+/// Any of the finishes at these places will do, where they are of several processes; `unknown` are words that may be
+/// another of them.
+pub(super) fn any_of(line: &mut Line, places: Vec<usize>, unknown: &[usize]) -> bool {
     let named: Vec<Process> = places.iter().filter_map(|at| process(line.what(*at)?)).collect();
     let others: Vec<Process> = Process::ALL.into_iter().filter(|process| !named.contains(process)).collect();
     let (Some(left), true) = (LeftOut::of(&others), named.windows(2).any(|pair| pair.first() != pair.last()))
     else {
-        return;
+        return false;
     };
     // `HDG, zork or zinc plated`: a word that nobody knows may be the third.
     let start = |at: &usize| line.items.get(*at).and_then(|item| item.spans.first()).map(|span| span.start);
@@ -168,13 +221,6 @@ fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
         line.draft.set("left_out", left.key());
         line.note("left_out", "one of those named");
     }
-    for pair in places.windows(2) {
-        if let [from, to] = pair
-            && to - from == 2
-        {
-            binds(line, from + 1);
-        }
-    }
     for at in places {
         match line.what(at) {
             Some(What::Coat(_)) => line.not(at, CLASS_OF_SEVERAL),
@@ -182,6 +228,7 @@ fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
             _ => line.used(at, "left_out"),
         }
     }
+    true
 }
 
 fn binds(line: &mut Line, at: usize) {

@@ -36,9 +36,14 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if !is_lettered {
         chain.digits(id)?;
     }
-    // `item 10.9`: a class; `rev 8.8` is a revision.
-    let may_be_class = matches!(chain.word(at), Some("item" | "itm" | "pos" | "position" | "line" | "order"));
+    // `item 10.9`, `drawing 8.8`: a class, and no mark; `rev 8.8` is a revision, `due 10.9` a day.
+    const HAVE_POINTS: &[&str] =
+        &["rev", "section", "detail", "page", "grid", "due", "wk", "week", "kw", "calendar"];
+    let may_be_class = !chain.word(at).is_some_and(|word| HAVE_POINTS.contains(&word));
+    // `part no. 4.6`: its number.
+    let is_numbered = (at..id).any(|at| matches!(chain.word(at), Some("no" | "nr" | "number" | "nummer")));
     if may_be_class
+        && !is_numbered
         && number::decimal(chain, id).is_some_and(|number| steel::DOTTED.contains(&number.text.as_str()))
     {
         return None;

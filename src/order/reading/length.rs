@@ -7,7 +7,7 @@ use super::token::{Chain, Sort};
 use super::what::{Found, What, Written, one};
 use crate::table::asme_b1_1::Series;
 use crate::table::iso_1478;
-use crate::thread::Thread;
+use crate::thread::{Designation, Thread};
 
 /// Stands for the unit that the thread is written in.
 pub const UNIT_OF_THREAD: &str = "?";
@@ -219,6 +219,10 @@ pub(super) fn measure(chain: &Chain<'_>, at: usize, default: Option<&'static str
     }
     let spaced = number::spaced(chain, at).filter(|number| unit_of_length(chain, number).is_some());
     let mut number = spaced.map_or_else(|| number::number(chain, at), Some)?;
+    // `3/8 x 1 5/16-18`: a length, and a thread behind it.
+    if parts_into_two(chain, at, &number) {
+        number = number::decimal(chain, at)?;
+    }
     let mut unit = unit_of_length(chain, &number);
     // `2 x 2H`: a grade.
     let code = lexicon::find(chain, at, |word| matches!(word, Word::Steel(_)).then_some(()));
@@ -400,4 +404,29 @@ pub(super) fn before_comma(chain: &Chain<'_>, at: usize, number: Number) -> Numb
         },
         _ => number,
     }
+}
+
+/// Whether a whole number in front of a fraction is a number of its own, because only the fraction is the size of
+/// the thread behind it: `2 1/2-13`.
+pub(super) fn parts_into_two(chain: &Chain<'_>, at: usize, number: &Number) -> bool {
+    if !number.text.contains(' ') || text_is_one(chain, at, number) {
+        return false;
+    }
+    let fraction = number::fraction(chain, chain.after(at));
+    let per_inch = chain.over(number.end, DASHES);
+    let per_inch = number::decimal(chain, per_inch).filter(|_| per_inch != number.end);
+    // `50 3/4 x 3`: no thread is so large.
+    let is_sized = cross(chain, over_inch(chain, number.end))
+        .is_some_and(|behind| number::number(chain, behind).is_some());
+    if number.value > 4.0 && is_sized && fraction.is_some() {
+        return true;
+    }
+    fraction.zip(per_inch).is_some_and(|(fraction, per_inch)| {
+        Designation::read(&format!("{}-{}", fraction.text, per_inch.text)).is_ok()
+    })
+}
+
+/// Whether a mixed number is written in one, with a dash or with a sign.
+pub(super) fn text_is_one(chain: &Chain<'_>, at: usize, size: &Number) -> bool {
+    !size.text.contains(' ') || chain.glued(chain.after(at))
 }

@@ -19,8 +19,9 @@ use words::WORDS;
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use words::{
-    ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, MACHINED, NO_LIFE, NO_PLACE,
-    NOT_IN_AIR, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH, WEIGHT_OF_BOX, WEIGHT_OF_PIECE,
+    A_READING, ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, MACHINED, NO_LIFE,
+    NO_PLACE, NOT_IN_AIR, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH, WEIGHT_OF_BOX,
+    WEIGHT_OF_PIECE, YIELD,
 };
 
 /// What a word or a phrase means.
@@ -316,6 +317,64 @@ pub const PAST: &[&str] = &["after", "nach"];
 /// Codes of a chromate, of what seals it and of what is on top, behind the thickness of plated zinc.
 pub const CHROMATES: &[&str] = &["an", "at", "bt", "ct", "dt", "et", "ft", "bn", "cn", "dn", "cr", "t"];
 
+/// Behind `or` or `and`: the number before it is the least.
+pub const MORE: &[&str] = &[
+    "more",
+    "higher",
+    "harder",
+    "greater",
+    "above",
+    "over",
+    "up",
+    "upwards",
+    "mehr",
+    "aufwärts",
+    "höher",
+    "härter",
+    "darüber",
+];
+
+/// In front of a number that is the least.
+pub const ABOVE: &[&str] = &["over", "above", "exceeding", "über", "from", "ab"];
+
+/// In front of, or behind, what was found on a lot.
+pub const READINGS: &[&str] = &[
+    "measured",
+    "measure",
+    "measures",
+    "measuring",
+    "reading",
+    "readings",
+    "reads",
+    "results",
+    "result",
+    "shows",
+    "showed",
+    "got",
+    "ergebnis",
+    "ergebnisse",
+    "found",
+    "finds",
+    "rejected",
+    "failed",
+    "fails",
+    "actual",
+    "gemessen",
+    "gemessene",
+    "gemessener",
+    "gemessenen",
+    "messwert",
+    "messwerte",
+    "istwert",
+    "istwerte",
+    "gefunden",
+    "beanstandet",
+    "gemeten",
+];
+
+/// Signs for the strength at which steel yields.
+pub const YIELDS: &[&str] = &["fy", "sy", "ys", "re", "reh", "rel", "rp", "proof"];
+
 /// Nouns of which a word in front makes another part.
 pub const NOUNS: &[&str] = &["bolt", "screw", "schraube", "nut", "washer", "pin"];
 
@@ -368,13 +427,26 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
         "v", "vi", "i", "s", "z", "längen", "dem", "its", "final", "full", "apiece",
     ];
     let others = letters.iter().chain(DUE).chain(ON).chain(AWAY).chain(PAST).chain(MARKED).chain(SOON);
-    let others = others.chain(LOTS).chain(CHROMATES).chain(CONTRACTS);
+    let others = others
+        .chain(LOTS)
+        .chain(CHROMATES)
+        .chain(CONTRACTS)
+        .chain(MORE)
+        .chain(YIELDS)
+        .chain(READINGS)
+        .chain(ABOVE);
     of_phrases.chain(others.map(|word| (*word).to_owned())).collect()
 });
 
 /// Whether a word stands in the lexicon.
 pub fn knows(word: &str) -> bool {
     KNOWN.contains(word)
+}
+
+/// Whether a word by itself stands in front of a number that marks something: `drawing`.
+pub fn is_label(word: &str) -> bool {
+    let is_one = |phrase: &Phrase| phrase.words.len() == 1 && matches!(phrase.means, Word::Label(_));
+    PHRASES.get(word).is_some_and(|phrases| phrases.iter().any(is_one))
 }
 
 /// Whether a word by itself means this.

@@ -6,7 +6,7 @@ use super::lexicon::{self, CONTRACTS, Word};
 use super::number::{self, Number};
 use super::token::Chain;
 use super::what::{Found, What, one};
-use super::{size, steel};
+use super::{length, letters, steel};
 
 /// `25 years`, `12,5 Jahre`, `10-year`.
 pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -359,7 +359,8 @@ fn grouped(number: &Number) -> Option<u64> {
 pub fn bare(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::number(chain, at)?;
     // `2 1/2-13`: two of a thread of 1/2 in.
-    let number = if size::parts_into_two(chain, at, &number) { number::decimal(chain, at)? } else { number };
+    let number =
+        if length::parts_into_two(chain, at, &number) { number::decimal(chain, at)? } else { number };
     (!chain.inside_a_run(number.end) && !chain.inside_a_run(at))
         .then(|| vec![(number.end, What::Bare(number.whole().or(grouped(&number))))])
 }

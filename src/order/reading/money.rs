@@ -36,13 +36,29 @@ pub fn money(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if chain.get(stroke).is_some_and(|token| by_letter && matches!(token.text, "M" | "C")) {
         end = each;
     }
+    end = if is_money { over_so_many(chain, end) } else { end };
     let price = is_money.then_some(end).or_else(|| {
-        // `5.00/ea`.
+        // `5.00/ea`, `12.50 / 100`.
         let number = number::decimal(chain, at)?;
         let stroke = chain.over(number.end, &["/"]);
-        unit(chain, stroke).filter(|_| stroke != number.end).map(|(end, ..)| end)
+        let is_exact = number.text.rsplit_once(['.', ',']).is_some_and(|(_, cents)| cents.len() == 2);
+        let for_many = || Some(over_so_many(chain, number.end)).filter(|end| is_exact && *end != number.end);
+        unit(chain, stroke).filter(|_| stroke != number.end).map(|(end, ..)| end).or_else(for_many)
     });
     price.and_then(|end| one(end, What::Not("a price is not judged".into())))
+}
+
+/// The place behind `/ 100`, `/ 1000 Stk`: for how many the price is.
+fn over_so_many(chain: &Chain<'_>, at: usize) -> usize {
+    let from = chain.over(at, &["/"]);
+    let number = number::decimal(chain, from).filter(|_| from != at);
+    let many = number.and_then(|number| {
+        let pieces = number.grouped.unwrap_or(number.value);
+        [10.0, 100.0, 1000.0].contains(&pieces).then_some(number.end)
+    });
+    let Some(end) = many else { return at };
+    let end = unit(chain, end).map_or(end, |(end, ..)| end);
+    if chain.inside_a_run(end) { at } else { end }
 }
 
 /// `price per 100`, `per 1000 pcs`: how many the price is for counts no order.
@@ -55,6 +71,6 @@ pub fn price(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if !is_per && (counted.is_some() || is_measured(chain, number.end)) {
         return None;
     }
-    let end = counted.map_or(number.end, |(end, ..)| end);
+    let end = counted.map_or(over_so_many(chain, number.end), |(end, ..)| end);
     (!chain.inside_a_run(end)).then(|| vec![(end, What::Not("a price is not judged".into()))])
 }

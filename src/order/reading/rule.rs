@@ -3,8 +3,8 @@
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
-use super::{bake, count, distance, document, either, label, length, measure, money, named, qualified, size};
-use super::{steel, steels, thickness, weight, worked};
+use super::{bake, count, distance, document, either, label, length, letters, measure, money, named};
+use super::{qualified, size, steel, steels, thickness, weight, worked};
 use crate::site::Category;
 
 /// A rule: its name, what it can begin with, and its pattern.
@@ -62,9 +62,11 @@ static RULES: &[Rule] = &[
     rule("length behind a cross", Either, length::across),
     rule("class of a thread", Figures, size::thread_class),
     rule("mark of a bolt cut under", Letters, size::undercut),
+    rule("of a unit", Letters, size::of_a_unit),
     rule("mark of a nut tapped over", Figures, size::tapped_mark),
     rule("mark of a thread", Letters, size::marked),
     rule("bolt, nut, washer", Letters, set),
+    rule("two letters of a mate", Letters, letters::mate),
     rule("standard nut", Letters, standard_nut),
     rule("another part", Letters, qualified::another),
     rule("mark of a preloaded assembly", Letters, steel::mark),

@@ -22,6 +22,7 @@ pub(super) fn settle(text: &str) -> Reading {
     address::settle(&mut line, text);
     left_out::settle(&mut line, text, &scanned.unknown);
     either::settle(&mut line, text, &scanned.unknown);
+    either::contradict(&mut line, &scanned.unknown);
     second::settle(&mut line);
     let scopes = part::settle(&mut line);
     steels::settle(&mut line, &scopes);

@@ -2,7 +2,7 @@
 
 use super::length::{
     DASHES, across_something, before_comma, cross, is_measured, length_behind_cross, over_inch,
-    over_inch_behind, unit_of_length,
+    over_inch_behind, parts_into_two, text_is_one, unit_of_length,
 };
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
@@ -72,7 +72,9 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
             return Some(found);
         }
         let threaded = length_of_thread(chain, end, &length);
+        let third = third_number(chain, end, &length, diameter.value);
         found.push((end, too_short(length, diameter.value)));
+        found.extend(third);
         found.extend(threaded.map(|end| (end, What::Not(lexicon::THREAD_LENGTH.into()))));
     } else if let Some(number) = nut_class {
         found.push((number.end, What::Class(number.whole().and_then(|class| class.try_into().ok())?)));
@@ -111,6 +113,34 @@ fn length_of_thread(chain: &Chain<'_>, at: usize, length: &What) -> Option<usize
     let What::Length(text) = length else { return None };
     let all: f64 = text.strip_suffix(" mm")?.parse().ok()?;
     (number.value < all && number.whole().is_some() && !is_measured(chain, number.end)).then_some(number.end)
+}
+
+/// `M16x60x38`: behind the length a lesser number that is no less than the diameter is how far the part is
+/// threaded, as the word behind it may say, or counts the parts.
+fn third_number(chain: &Chain<'_>, at: usize, length: &What, diameter: f64) -> Option<(usize, What)> {
+    let number = number::decimal(chain, cross(chain, at)?).filter(|number| number.grouped.is_none())?;
+    let mm = lexicon::over(chain, number.end, Word::Length("mm"));
+    let What::Length(text) = length else { return None };
+    let all: f64 = text.strip_suffix(" mm")?.parse().ok()?;
+    let is_said =
+        |at: usize| matches!(chain.word(at), Some("thread" | "threads" | "threaded" | "thd" | "gewinde"));
+    let is_measure = chain.inside_a_run(mm)
+        || mm == number.end && is_measured(chain, mm)
+        || cross(chain, mm).is_some()
+        || chain.sign(mm, &["/", "-", "\"", "%"]);
+    if is_measure || number.value < diameter || number.value >= all {
+        return None;
+    }
+    Some(match is_said(mm) {
+        true => (chain.after(mm), What::Not(lexicon::THREAD_LENGTH.into())),
+        false => {
+            let third = &number.text;
+            let why = format!(
+                "the length of the thread, or pieces? It is that of the standard; write {third} pcs if it counts them"
+            );
+            (mm, What::Not(why.into()))
+        }
+    })
 }
 
 /// A metric thread that is longer than a third of its diameter has a length; less may be a pitch that does
@@ -279,11 +309,6 @@ fn threads_per_inch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Numbe
     })
 }
 
-/// Whether a mixed number is written in one, with a dash or with a sign.
-fn text_is_one(chain: &Chain<'_>, at: usize, size: &Number) -> bool {
-    !size.text.contains(' ') || chain.glued(chain.after(at))
-}
-
 /// `No. 8 x 1`: the size of a small screw by its word.
 pub fn numbered_in_words(chain: &Chain<'_>, at: usize) -> Option<Found> {
     chain.word(at)?;
@@ -432,30 +457,13 @@ pub fn inches(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(end, What::Inches { value: number.value, text: format!("{} in", number.text) })
 }
 
-/// Whether a whole number in front of a fraction is a number of its own, because only the fraction is the size of
-/// the thread behind it: `2 1/2-13`.
-pub(super) fn parts_into_two(chain: &Chain<'_>, at: usize, number: &Number) -> bool {
-    if !number.text.contains(' ') || text_is_one(chain, at, number) {
-        return false;
-    }
-    let fraction = number::fraction(chain, chain.after(at));
-    let per_inch = chain.over(number.end, DASHES);
-    let per_inch = number::decimal(chain, per_inch).filter(|_| per_inch != number.end);
-    // `50 3/4 x 3`: no thread is so large.
-    let is_sized = cross(chain, over_inch(chain, number.end))
-        .is_some_and(|behind| number::number(chain, behind).is_some());
-    if number.value > 4.0 && is_sized && fraction.is_some() {
-        return true;
-    }
-    fraction.zip(per_inch).is_some_and(|(fraction, per_inch)| {
-        Designation::read(&format!("{}-{}", fraction.text, per_inch.text)).is_ok()
-    })
-}
-
 /// `8.8 - U`, `8.8U`, `8.8 U tZn`, `feuerverzinkt U`: the mark of bolts that are cut under, 6az (ISO 10684).
 pub fn undercut(chain: &Chain<'_>, at: usize) -> Option<Found> {
     chain.get(at).filter(|token| token.text == "U")?;
     let end = chain.after(at);
+    if is_abbreviated(chain, end) || is_a_variant(chain, at) {
+        return None;
+    }
     let before = chain.before(at).filter(|_| chain.first() != at);
     let token = before.and_then(|before| chain.get(before));
     // Behind a class with a point it is the mark, whatever follows, but for `8.8 U MUTTER`.
@@ -485,6 +493,63 @@ pub fn undercut(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_mark = is_class && (!is_part || chain.inside_a_run(at)) || is_behind && is_end(end);
     (is_mark && !chain.inside_a_run(end) && (is_class || !chain.inside_a_run(at)))
         .then(|| vec![(end, What::ThreadClass(class))])
+}
+
+/// `U/M EA`, `U.P.`, `U/W`: letters behind a stroke or a point make an abbreviation of the letter before it.
+fn is_abbreviated(chain: &Chain<'_>, end: usize) -> bool {
+    let letter = chain.after(end);
+    chain.sign(end, &["/", "."])
+        && chain.glued(end)
+        && chain.glued(letter)
+        && chain.get(letter).is_some_and(|token| token.sort == Sort::Word && token.text.len() == 1)
+}
+
+/// `item U`, `option U`: behind a word that says which of several, a letter is its own.
+fn is_a_variant(chain: &Chain<'_>, at: usize) -> bool {
+    const WORDS: &[&str] = &[
+        "option",
+        "opt",
+        "variant",
+        "variante",
+        "version",
+        "alternative",
+        "alt",
+        "style",
+        "size",
+        "model",
+        "unit",
+    ];
+    let says = |word: &str| WORDS.contains(&word) || lexicon::is_label(word);
+    // A word that nobody knows may stand between, as it may anywhere.
+    let mut place = at;
+    while let Some(before) = place.checked_sub(1) {
+        let Some(token) = chain.tokens().get(before) else { return false };
+        let is_point = matches!(token.text, "." | ":" | "#");
+        if token.sort == Sort::Word && says(&token.lower) {
+            return true;
+        }
+        if !is_point && !chain.is_out(before) {
+            return false;
+        }
+        place = before;
+    }
+    false
+}
+
+/// `U/M EA`, `U/P 0.50`, `U.W.`: the unit, the price or the weight of one, and no mark of a thread.
+pub fn of_a_unit(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    const OF_A_UNIT: &str =
+        "of a unit: its measure, its price or its weight, and no mark of a bolt cut under";
+    let mark = chain.get(at).filter(|token| token.lower == "u").map(|_| chain.after(at))?;
+    let letter = chain.after(mark);
+    chain.word(letter).filter(|letter| matches!(*letter, "m" | "p" | "w"))?;
+    let end = chain.over(chain.after(letter), &[".", ":"]);
+    let is_one = is_abbreviated(chain, mark) && !chain.inside_a_run(at) && !chain.inside_a_run(end);
+    let decimal = number::decimal(chain, end).filter(|number| number.whole().is_none());
+    let is_alone = |number: &Number| !chain.inside_a_run(number.end) && !is_measured(chain, number.end);
+    // `U/P 0.50`; a whole number may count the order.
+    let price = decimal.filter(|number| chain.word(letter) == Some("p") && is_alone(number));
+    is_one.then(|| vec![(price.map_or(end, |number| number.end), What::Not(OF_A_UNIT.into()))])
 }
 
 /// `8 Z`, `8X`: the class of a nut and the mark of its thread, tapped over to 6AZ or 6AX (ISO 10684).

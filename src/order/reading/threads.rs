@@ -63,6 +63,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     if strong.is_empty() && inches.len() == 0 {
         by_diameter(line, scopes, &mut strong);
     }
+    of_a_shoulder(line, &mut strong);
     let series = pitch::series(line, &strong);
     let mut chosen: Option<Written> = None;
     let mut own_pitch: Option<String> = None;
@@ -212,6 +213,22 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             None => line.fill(at, "length", &text, "the length"),
         }
     }
+}
+
+/// `shoulder screw 3/8 x 1 5/16-18`: beside a thread with its pitch a size without one is that of the shoulder.
+fn of_a_shoulder(line: &mut Line, strong: &mut Vec<(usize, Written)>) {
+    let is_shoulder =
+        |text: &str| ["shoulder", "passschraube", "paßschraube"].iter().any(|it| text.starts_with(it));
+    let has_one =
+        line.items.iter().any(|item| matches!(item.what, What::Part(_)) && is_shoulder(&lower(&item.text)));
+    let has_thread = strong.iter().any(|(_, written)| written.pitched);
+    strong.retain(|(at, written)| {
+        let is_its = has_one && has_thread && written.of_size;
+        if is_its {
+            line.not(*at, "the diameter of the shoulder is not asked");
+        }
+        !is_its
+    });
 }
 
 /// `8x30 m6`: behind the two measures of a pin the fit of its diameter, and no thread.

@@ -108,7 +108,8 @@ impl<'a> Chain<'a> {
         self.first
     }
 
-    fn is_out(&self, at: usize) -> bool {
+    /// Whether the token at a place is taken out of the chain.
+    pub fn is_out(&self, at: usize) -> bool {
         self.next.get(at) == Some(&NONE)
     }
 

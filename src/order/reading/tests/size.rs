@@ -2,8 +2,8 @@
 
 use super::{assert_refuses, assert_takes, taken, thread};
 use crate::order::reading::size::{
-    foreign, inches, length_before, marked, metric, numbered_in_words, tapped_mark, thread_class, undercut,
-    unified,
+    foreign, inches, length_before, marked, metric, numbered_in_words, of_a_unit, tapped_mark, thread_class,
+    undercut, unified,
 };
 
 #[test]
@@ -185,8 +185,27 @@ fn the_marks_of_threads_that_make_room_for_the_kettle() {
         ("bolts U", 1, ""),
         ("8 U bolts", 1, ""),
         ("8 U with", 1, "U"),
+        // The unit, the price, the weight of one, and a variant.
+        ("8.8 U/M", 3, ""),
+        ("HDG U/P 0.5", 1, ""),
+        ("HDG U.M.", 1, ""),
+        ("HDG U/8", 1, "U"),
+        ("HDG item U", 2, ""),
     ] {
         assert_eq!(taken(undercut, text, at), expected, "{text}");
+    }
+    for (text, expected) in [
+        ("U/M EA", "U/M"),
+        ("U/M: EA", "U/M:"),
+        ("u/p 0.50", "u/p 0.50"),
+        ("U/P 50", "U/P"),
+        ("U.W.", "U.W."),
+        ("U/Mutter", ""),
+        ("U/M16", ""),
+        ("U M", ""),
+        ("U/8", ""),
+    ] {
+        assert_eq!(taken(of_a_unit, text, 0), expected, "{text}");
     }
     for (text, at, expected) in [
         ("8 Z", 0, "8 | Z"),
