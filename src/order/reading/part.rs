@@ -22,7 +22,7 @@ use another::{another, is_thing};
 use implied::{has_bolt, has_bolt_steel, implied, is_heavy, only_hex};
 use mate::{WASHERS_OF_A_SET, is_unknown_mate, mate, other};
 use meant_for::meant_for;
-use name::{Name, SOFT, join_loose, kind_of, main_of, names};
+use name::{Name, SOFT, is_its_pin, join_loose, kind_of, main_of, names};
 use scope::scope_items;
 use standard::{by_document, by_standard, loose_words};
 
@@ -143,7 +143,7 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
             || names.get(*main).is_some_and(|name| match name.noun {
                 // A coupling nut has a length of its own, as a bolt has.
                 Some(Family::Nut) => !name.words.contains(&"coupling"),
-                Some(Family::Washer) => has_nut || has_bolt_steel(line),
+                Some(Family::Washer) => has_nut || is_beside || has_bolt_steel(line),
                 _ => false,
             });
         !(is_mate && has_bolt(&line.items))
@@ -176,7 +176,7 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
             Some(family @ (Family::Nut | Family::Washer)) if scopes.family == Family::Bolt => {
                 mate(line, &mut scopes, name, family);
             }
-            _ => other(line, name, about.as_ref()),
+            _ => other(line, name, about.as_ref(), is_its_pin(&names, at)),
         }
     }
     for at in meant_for.min(line.items.len())..line.items.len() {
@@ -202,11 +202,12 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
                 matches!(name.noun, Some(Family::Nut | Family::Washer)) && kind_of(&name.words).is_some();
             is_known || is_beside && is_unknown_mate(line, name)
         })
+        .chain((0..names.len()).filter(|at| is_its_pin(&names, *at)).filter_map(|at| names.get(at)))
         .flat_map(|name| name.items.iter().copied())
         .collect();
     let is_named = line.items.iter().enumerate().any(|(at, item)| {
         // `ohne Mutter` names no part.
-        let is_left_out = item.became == Some(Became::NotUsed(left_out::WHY.into()));
+        let is_left_out = left_out::is_gone(&item.became);
         let is_name = !of_mates.contains(&at)
             && !is_left_out
             && matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))

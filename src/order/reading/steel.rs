@@ -161,7 +161,12 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (mut is_class, mut is_grade) = (word == Word::Class, word == Word::Grade);
     let is_sae = word == Word::Sae;
     if is_sae {
-        from = chain.over(lexicon::over(chain, from, Word::Grade), marks);
+        let graded = lexicon::over(chain, from, Word::Grade);
+        // `SAE 5/8`, `washer SAE 1`: the narrow washers of that size.
+        if graded == from && (is_inch_size(chain, from) || is_behind_a_washer(chain, at)) {
+            return None;
+        }
+        from = chain.over(graded, marks);
     }
     // `grade/class 8.8`.
     for second in [Word::Class, Word::Grade] {
@@ -227,6 +232,36 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_grade = matches!(letter.lower.as_str(), "a" | "b" | "c" | "d" | "e" | "f" | "g" | "h")
         && !chain.inside_a_run(end);
     is_grade.then(|| vec![(end, What::Steel(SteelWord::Half(letter.lower.clone())))])
+}
+
+/// `1/2`, `1-1/4`: a size, and no grade; in `5 1/2-13` and `5-1/2-13` the first is the grade.
+fn is_inch_size(chain: &Chain<'_>, at: usize) -> bool {
+    let dash = chain.after(at);
+    let fraction = chain.after(dash);
+    let is_mixed = chain.sign(dash, &["-"])
+        && chain.glued(dash)
+        && chain.glued(fraction)
+        && number::mixed(chain, at).is_some_and(|number| number.value < 4.0);
+    number::fraction(chain, at).is_some() || is_mixed
+}
+
+/// Whether the name of a washer stands right before a place.
+fn is_behind_a_washer(chain: &Chain<'_>, at: usize) -> bool {
+    let mut place = at;
+    for _ in 0..3 {
+        let Some(before) = chain.before(place) else { return false };
+        place = before;
+        let washer = |word| matches!(word, Word::Part(noun) if noun.ends_with("washer")).then_some(());
+        if lexicon::find(chain, place, washer).is_some() {
+            return true;
+        }
+        let is_between = |word| matches!(word, Word::Part(_)).then_some(());
+        let is_break = chain.get(place).is_some_and(|token| token.text == ",");
+        if !is_break && lexicon::find(chain, place, is_between).is_none() {
+            return false;
+        }
+    }
+    false
 }
 
 /// A code that stands for one steel.

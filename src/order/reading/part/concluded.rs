@@ -60,6 +60,24 @@ fn is_hex_set_screw(line: &Line, steel: &str) -> bool {
     (is_class || steel.starts_with("j429")) && !is_headless
 }
 
+/// What is concluded from `sets` beside a size, which no number counts.
+const SETS: &str = "sets beside a size are taken as hex screws, set screws in British trade: write 200 sets, or “with nuts”, for bolts with their nuts";
+
+/// `sets M16x60`, `M16 x 60 sets 8.8`: the word beside a size or a length, where no number counts it.
+fn set_screws(line: &Line) -> Option<usize> {
+    let is_size = |at: Option<usize>| {
+        at.and_then(|at| line.what(at)).is_some_and(|what| matches!(what, What::Thread(_) | What::Length(_)))
+    };
+    let counts_sets =
+        line.items.iter().any(|item| matches!(&item.what, What::Count(counted) if counted.sets));
+    let found = line.free(|what| (*what == What::Set).then_some(()));
+    let is_one = |at: &usize| {
+        line.items.get(*at).is_some_and(|item| lower(&item.text) == "sets")
+            && (is_size(line.before(*at)) || is_size(line.behind(*at)))
+    };
+    found.into_iter().map(|(at, ())| at).find(is_one).filter(|_| !counts_sets)
+}
+
 /// What a size with its length and a bolt's grade most often is, where the line names no part; said in sight.
 pub(in crate::order::reading) fn by_default(line: &mut Line, scopes: &Scopes) {
     let says = |name: &str| line.draft.get(name).is_some_and(|text| !text.is_empty());
@@ -76,6 +94,13 @@ pub(in crate::order::reading) fn by_default(line: &mut Line, scopes: &Scopes) {
         return;
     }
     let is_full = |item: &Item| item.what == What::Part("full-thread");
+    let sets = set_screws(line);
+    if let Some(at) = sets.filter(|_| !(scopes.with.0 || scopes.with.1)) {
+        line.draft.set("part", Kind::HexScrew.key());
+        line.note("part", SETS);
+        line.used(at, "part");
+        return;
+    }
     let (kind, note) = match line.items.iter().any(is_full) {
         true => (Kind::HexScrew, "taken as a hex screw: the line names no part, and a full thread"),
         false => (Kind::HexBolt, NO_PART),

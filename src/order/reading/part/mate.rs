@@ -58,7 +58,7 @@ pub(super) const WASHERS_OF_A_SET: &[&str] =
     &["washer", "?washer", "spring-washer", "conical-washer", "wide-washer", "narrow-washer"];
 
 /// A second name of a part.
-pub(super) fn other(line: &mut Line, name: &Name, about: Option<&Name>) {
+pub(super) fn other(line: &mut Line, name: &Name, about: Option<&Name>, is_its_pin: bool) {
     let same = about.is_some_and(|about| {
         kind_of(&about.words) == kind_of(&name.words)
             || name.words.iter().all(|word| about.words.contains(word))
@@ -69,7 +69,7 @@ pub(super) fn other(line: &mut Line, name: &Name, about: Option<&Name>) {
     let is_bare = name.words == ["plain"];
     let why = if is_bare {
         lexicon::BARE
-    } else if about.is_some() {
+    } else if about.is_some() || is_its_pin {
         "one line is about one part: write it as a line of its own"
     } else {
         UNKNOWN

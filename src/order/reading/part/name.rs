@@ -99,7 +99,9 @@ fn add(words: &mut Vec<&'static str>, more: impl Iterator<Item = &'static str>) 
 
 /// The name that the line is about: a bolt before a nut or a washer; a name with more than its noun first.
 pub(super) fn main_of(names: &[Name]) -> Option<usize> {
-    let find = |is: &dyn Fn(&Name) -> bool| names.iter().position(is);
+    let find = |is: &dyn Fn(&Name) -> bool| {
+        (0..names.len()).find(|at| !is_its_pin(names, *at) && names.get(*at).is_some_and(is))
+    };
     let says_more =
         |name: &Name| !(name.words.len() == 1 && name.words.iter().all(|word| BARE.contains(word)));
     // `nuts … heavy hex`: such words may belong to a nut or washer that is named.
@@ -125,6 +127,17 @@ pub(super) fn main_of(names: &[Name]) -> Option<usize> {
         .or_else(|| find(&|name| name.noun.is_some() && name.with != Some(true) && says_more(name)))
         .or_else(|| find(&|name| name.noun.is_some() && name.with != Some(true)))
         .or_else(|| find(&unknown))
+}
+
+/// `castle nuts with split pins`, `bolts drilled for cotter pins`: a pin that secures the part named before it.
+pub(super) fn is_its_pin(names: &[Name], at: usize) -> bool {
+    let is_pin = |name: &Name| matches!(name.words.as_slice(), ["cotter" | "spring", "pin"]);
+    // `pins, cotter`: a pin without more is the same one.
+    let is_other = |name: &Name| name.noun.is_some() && !is_pin(name) && name.words != ["pin"];
+    names.get(at).is_some_and(|name| {
+        is_pin(name)
+            && (name.with == Some(true) || names.get(..at).is_some_and(|before| before.iter().any(is_other)))
+    })
 }
 
 /// Words without a noun belong to the part that the line is about, if there is a part of that name.
