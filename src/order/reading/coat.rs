@@ -216,6 +216,7 @@ fn thicknesses(line: &mut Line, is_any_zinc: bool) {
             Some(Asked::Class(keyed)) => {
                 if keyed.class().is_some_and(|class| is_enough(class, wanted, in_inches)) {
                     line.used(at, "asked");
+                    line.note("asked", format!("which has the {shown} that are asked for"));
                 } else {
                     line.not(at, format!("the class asked for has less than {shown}: which of the two?"));
                 }
@@ -298,7 +299,12 @@ fn of_hot_dip(line: &mut Line, at: usize, wanted: Length, in_inches: bool) {
             let single = class.single.map_or_else(String::new, |limit| limit.printed.to_string());
             let average =
                 average.map_or_else(String::new, |it| format!(", {} on average", it.show(&unit::UM, 0)));
-            line.note("asked", format!("{}: {single} at one place{average}", class.document.name));
+            let shown = match in_inches {
+                true => wanted.show(&unit::INCH, 4),
+                false => wanted.show(&unit::UM, 0),
+            };
+            let name = class.document.name;
+            line.note("asked", format!("for the {shown} asked for, {name}: {single} at one place{average}"));
         }
         Some(CoatClass { single: Some(single), document, .. }) => line.not(
             at,

@@ -62,7 +62,7 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = without_scale(chain, at) {
         return Some(found);
     }
-    let least = lexicon::over(chain, at, Word::Least);
+    let least = over_least(chain, at);
     let scale = |at: usize| {
         lexicon::find(chain, at, |word| match word {
             Word::Scale(scale) => Some(scale),
@@ -93,23 +93,142 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if chain.inside_a_run(end) || scale == "HV" && OF_HV.contains(&hardest) {
         return None;
     }
+    // `38 HRC min`, `1000 MPa or more`.
+    let behind = if softest.is_none() { behind_least(chain, end) } else { end };
+    // Of a range the greater end is said.
+    let is_least = softest.is_none() && (least != at || behind != end);
+    let end = behind;
     let note = match softest {
         Some(softest) => {
             Some(format!("the harder end of {softest} to {hardest} {scale}: the softer end is not judged"))
         }
-        None if least != at => Some("the least that is asked for: the steel may be harder".to_owned()),
+        None if is_least => Some(LEAST.to_owned()),
         None => None,
     };
     one(
         end,
         match scale {
             // A strength is mostly asked for by its least.
-            "HRC" | "HV" | "HB" | "HRB" if least != at => {
+            "HRC" | "HV" | "HB" | "HRB" if is_least => {
                 What::Not("the greatest hardness decides, not the least: write that".into())
             }
             _ => What::Hardness(format!("{hardest} {scale}"), note),
         },
     )
+}
+
+/// What a least strength leaves open.
+const LEAST: &str = "the least that is asked for: the steel may be harder";
+
+/// The place behind what says in front of a number that it is the least: `min.`, `≥`, `over`.
+fn over_least(chain: &Chain<'_>, at: usize) -> usize {
+    let named = lexicon::over(chain, at, Word::Least);
+    if named != at {
+        // `min. hardness: 38 HRC`.
+        let mut from = chain.over(named, &["."]);
+        while let Some((end, ())) = lexicon::find(chain, from, |word| (word == Word::Filler).then_some(())) {
+            from = end;
+        }
+        return chain.over(from, &[":", "="]);
+    }
+    match chain.word(at) {
+        Some(word) if lexicon::ABOVE.contains(&word) => chain.after(at),
+        Some("more" | "greater" | "higher" | "harder") if chain.word(chain.after(at)) == Some("than") => {
+            chain.after(chain.after(at))
+        }
+        Some("mehr") if chain.word(chain.after(at)) == Some("als") => chain.after(chain.after(at)),
+        _ => {
+            let sign = chain.over(at, &[">", "≥", "⩾"]);
+            if sign == at { at } else { chain.over(sign, &["="]) }
+        }
+    }
+}
+
+/// The place behind what says behind a number that it is the least: `min.`, `or more`, `and up`; a word that
+/// belongs to the measure behind it, `38 HRC min 45 µm`, is that measure's.
+fn behind_least(chain: &Chain<'_>, at: usize) -> usize {
+    let is_more = |at: usize| chain.word(at).is_some_and(|word| lexicon::MORE.contains(&word));
+    let joint = match chain.word(at) {
+        Some("or" | "and" | "oder" | "und") => chain.after(at),
+        _ => at,
+    };
+    if joint != at && is_more(joint) {
+        return chain.after(joint);
+    }
+    // `38 HRC up`, and no `up to`.
+    if matches!(chain.word(at), Some("up" | "upwards" | "aufwärts"))
+        && lexicon::over(chain, at, Word::Most) == at
+    {
+        return chain.after(at);
+    }
+    let named = lexicon::over(chain, at, Word::Least);
+    if named == at {
+        return at;
+    }
+    let end = chain.over(named, &["."]);
+    let mut from = end;
+    let mut is_of_a_coat = false;
+    while let Some((behind, ())) = lexicon::find(chain, from, |word| (word == Word::Filler).then_some(())) {
+        is_of_a_coat |= chain.word(from).is_some_and(|word| COATS.contains(&word));
+        from = behind;
+    }
+    let next = number::decimal(chain, from);
+    let owns_next = next.is_some_and(|number| {
+        let is_a_coats = |word| matches!(word, Word::Micrometre | Word::Mil | Word::Length(_)).then_some(());
+        let scale = |word| matches!(word, Word::Scale(_)).then_some(());
+        let hardness = lexicon::find(chain, number.end, scale);
+        lexicon::find(chain, number.end, is_a_coats).is_some()
+            || hardness.is_some_and(|(end, ())| lexicon::over(chain, end, Word::Most) == end)
+    });
+    if is_of_a_coat || owns_next { at } else { end }
+}
+
+/// Words for a coat and its thickness.
+const COATS: &[&str] =
+    &["coat", "coating", "thickness", "thk", "thick", "dft", "dick", "dicke", "schicht", "schichtdicke"];
+
+/// `105 ksi yield`, `Fy 105 ksi`, `ReH 640 MPa`, `Rp0.2 640 MPa`: where steel yields, and not where it breaks.
+pub fn yields(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let strength = |at: usize| {
+        let from = over_least(chain, at);
+        let found = psi(chain, from).or_else(|| hardness(chain, from))?;
+        let is_strength = |text: &str| ["MPa", "ksi"].iter().any(|unit| text.ends_with(unit));
+        match found.first()? {
+            (end, What::Hardness(text, _)) if is_strength(text) => Some(*end),
+            _ => None,
+        }
+    };
+    let is_tensile = |at: usize| {
+        chain
+            .word(at)
+            .is_some_and(|word| matches!(word, "tensile" | "uts" | "rm" | "ultimate" | "zugfestigkeit"))
+    };
+    if let Some(behind) = over_sign_of_yield(chain, at) {
+        let from = lexicon::over(chain, chain.over(behind, &[":", "=", "("]), Word::Filler);
+        let end = strength(from)?;
+        return one(end, What::Not(lexicon::YIELD.into()));
+    }
+    let end = strength(at)?;
+    let of = if chain.word(end) == Some("of") { chain.after(end) } else { end };
+    let (last, ()) = lexicon::find(chain, chain.over(of, &["(", "-"]), |word| match word {
+        Word::Of(why) if why == lexicon::YIELD => Some(()),
+        _ => None,
+    })?;
+    // `125 ksi yield 105 ksi`: the word belongs to what follows it, but in `105 ksi yield 125 ksi tensile`.
+    let next = strength(chain.over(last, &[":", "="]));
+    let owns_next = next.is_some_and(|next| !is_tensile(next));
+    (!owns_next && !chain.inside_a_run(last)).then(|| vec![(last, What::Not(lexicon::YIELD.into()))])
+}
+
+/// The place behind a sign for the yield strength.
+fn over_sign_of_yield(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let name = chain.word(at).filter(|word| lexicon::YIELDS.contains(word))?;
+    let end = chain.after(at);
+    // `Rp0.2`, `Rp 0,2`.
+    match number::decimal(chain, end).filter(|_| name == "rp") {
+        Some(share) if share.value < 1.0 => Some(share.end),
+        _ => (!chain.inside_a_run(end)).then_some(end),
+    }
 }
 
 /// `Rm 1000`, `strength 800`: MPa; `hardness 39`: of which scale?
@@ -129,7 +248,9 @@ fn without_scale(chain: &Chain<'_>, at: usize) -> Option<Found> {
         _ => return None,
     };
     let from = lexicon::over(chain, lexicon::over(chain, named, Word::Least), Word::Filler);
-    let from = chain.over(lexicon::over(chain, chain.over(from, &[":", "="]), Word::Least), &[".", ":", "="]);
+    let marked = chain.over(from, &[":", "="]);
+    let least = over_least(chain, marked);
+    let from = chain.over(least, &[".", ":", "="]);
     let (end, (softest, hardest)) = range(chain, from)?;
     let is_alone = !chain.inside_a_run(end)
         && !is_measured(chain, end)
@@ -139,10 +260,14 @@ fn without_scale(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return None;
     }
     let shown = softest.map_or(hardest.to_string(), |softest| format!("{softest} to {hardest}"));
+    let behind = if softest.is_none() { behind_least(chain, end) } else { end };
+    let is_least = least != marked || lexicon::over(chain, named, Word::Least) != named || behind != end;
+    let note = is_least.then(|| LEAST.to_owned());
+    let end = behind;
     let what = match is_hardness {
         true if hardest <= 68.0 => What::Not(format!("{shown} HRC? Write the scale of the hardness").into()),
         true => What::Not(format!("{shown} HV or {shown} HB? Write the scale of the hardness").into()),
-        false if (300.0..=2000.0).contains(&hardest) => What::Hardness(format!("{hardest} MPa"), None),
+        false if (300.0..=2000.0).contains(&hardest) => What::Hardness(format!("{hardest} MPa"), note),
         false => What::Not(format!("{shown} MPa or {shown} ksi? Write the unit of the strength").into()),
     };
     one(end, what)
@@ -150,12 +275,16 @@ fn without_scale(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `150,000 psi`, `150 000 psi`: a tensile strength, in thousands of them.
 pub fn psi(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let from = lexicon::over(chain, at, Word::Least);
+    let from = over_least(chain, at);
     let number = number::spaced(chain, from).or_else(|| number::decimal(chain, from))?;
     let end = lexicon::over(chain, number.end, Word::Scale("psi"));
     let value = number.grouped.unwrap_or(number.value);
-    (end != number.end && value >= 10_000.0 && !chain.inside_a_run(end))
-        .then(|| vec![(end, What::Hardness(format!("{} ksi", value / 1000.0), None))])
+    if end == number.end || value < 10_000.0 || chain.inside_a_run(end) {
+        return None;
+    }
+    let behind = behind_least(chain, end);
+    let note = (from != at || behind != end).then(|| LEAST.to_owned());
+    one(behind, What::Hardness(format!("{} ksi", value / 1000.0), note))
 }
 
 /// Classes of EN 14399-4: beside HV they are no hardness.
@@ -292,6 +421,10 @@ pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::spaced(chain, at).filter(|number| measured(chain, number.end).is_some());
     let number = number.or_else(|| number::number(chain, at))?;
     let (mut end, why) = measured(chain, number.end)?;
+    // `1 H/N`: a nut.
+    if letters::mate(chain, number.end).is_some() {
+        return None;
+    }
     // `10.9 HR` is a class beside a bolt of the system HR, and no time.
     if steel::DOTTED.contains(&number.text.as_str())
         && matches!(chain.word(number.end), Some("hr" | "hrs" | "h" | "std"))

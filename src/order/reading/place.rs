@@ -25,15 +25,10 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
         _ => None,
     });
     // `2 yr warranty, 20 year life`, `5 years old`.
-    let is_one = years.len() == 1;
     for (at, text) in years {
         let says = |place: Option<usize>| {
             let item = place.and_then(|place| line.items.get(place));
-            let is_warranty =
-                |text: &str| ["warrant", "guarant", "garant", "gewähr"].iter().any(|it| text.contains(it));
-            item.is_some_and(|item| {
-                item.what == What::Not(NO_LIFE.into()) && !(is_one && is_warranty(&lower(&item.text)))
-            })
+            item.is_some_and(|item| item.what == What::Not(NO_LIFE.into()))
         };
         let past = line.behind(at).filter(|next| line.what(*next) == Some(&What::Filler));
         let is_no_life = says(line.behind(at))
@@ -213,6 +208,34 @@ fn in_and_out(line: &Line, one: usize, other: usize) -> bool {
     is_indoors(one) && of(other) == OUTDOORS || of(one) == OUTDOORS && is_indoors(other)
 }
 
+/// What is heated: halls and rooms in which nothing makes the air harsher.
+const BUILDINGS: &[&str] = &[
+    "warehouse",
+    "warehouses",
+    "office",
+    "offices",
+    "hall",
+    "halls",
+    "building",
+    "buildings",
+    "room",
+    "rooms",
+    "store",
+    "storage",
+    "storeroom",
+    "house",
+    "school",
+    "museum",
+    "shop",
+    "workshop",
+    "hotel",
+    "winter",
+    "space",
+    "spaces",
+    "assembly",
+    "garage",
+];
+
 /// Whether a mild word stands beside what may make the place harsher: a word that is known to, or one that nobody
 /// knows: `damp cellar, indoors`, `indoors in an aquarium`.
 fn may_be_harsher(line: &Line, at: usize, text: &str, unknown: &[Range<usize>]) -> bool {
@@ -246,8 +269,17 @@ fn may_be_harsher(line: &Line, at: usize, text: &str, unknown: &[Range<usize>]) 
     };
     let mut end = last.end;
     let mut next = at + 1;
+    // What is heated is a building, and its name makes it no harsher.
+    let is_heated = lower(&item.text).ends_with("heated");
+    let is_building = |word: &Range<usize>| {
+        text.get(word.clone()).is_some_and(|word| BUILDINGS.contains(&lower(word).as_str()))
+    };
     loop {
-        if unknown.iter().any(|word| word.start >= end && gap(end, word.start) && is_word(word)) {
+        let beside = unknown.iter().find(|word| word.start >= end && gap(end, word.start) && is_word(word));
+        if beside.is_some_and(|word| is_heated && is_building(word)) {
+            break;
+        }
+        if beside.is_some() {
             return true;
         }
         let binds = line.items.get(next).filter(|item| {

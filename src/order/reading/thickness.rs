@@ -97,6 +97,65 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     one(lexicon::over(chain, end, Word::Least), thickness)
 }
 
+/// `measured 38 µm`, `readings 41, 44, 52 microns`, `rejected at 1.2 mil`, `38 µm gemessen`: what somebody found on
+/// a lot, and no coat that is wanted.
+pub fn reading(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let is_word = |at: usize| chain.word(at).is_some_and(|word| lexicon::READINGS.contains(&word));
+    let over_words = |mut at: usize| {
+        for _ in 0..4 {
+            at = chain.over(lexicon::over(chain, at, Word::Filler), &[":", "=", "(", "@"]);
+            at = if matches!(chain.word(at), Some("was" | "were")) { chain.after(at) } else { at };
+        }
+        at
+    };
+    let found = |end| Some(vec![(end, What::Not(lexicon::A_READING.into()))]);
+    if is_word(at) {
+        return found(list_of_readings(chain, over_words(chain.after(at)))?);
+    }
+    let end = one_reading(chain, at).filter(|_| !chain.inside_a_run(at))?;
+    let word = chain.over(over_words(end), &[")"]);
+    // `50 µm, measured 38 µm`: the word belongs to what follows it.
+    let owns_next = || list_of_readings(chain, over_words(chain.after(word))).is_some();
+    (is_word(word) && !owns_next()).then(|| found(chain.after(word)))?
+}
+
+/// The place behind numbers of which the last has a unit of a coat.
+fn list_of_readings(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let (mut from, mut end) = (at, None);
+    for _ in 0..MOST_READINGS {
+        let Some(number) = number::decimal(chain, from).filter(|_| !chain.inside_a_run(from)) else { break };
+        let last = one_reading(chain, from);
+        end = last.or(end);
+        let behind = last.unwrap_or(number.end);
+        let joint = match chain.get(behind).map(|token| token.text) {
+            Some("," | ";" | "/" | "&" | "-" | "–" | "+") => chain.after(behind),
+            _ => behind,
+        };
+        from = match chain.word(joint) {
+            Some("and" | "und" | "to" | "bis" | "or") => chain.after(joint),
+            _ => joint,
+        };
+    }
+    end
+}
+
+/// So many readings stand in one line.
+const MOST_READINGS: usize = 60;
+
+/// The place behind a number with the unit of a coat.
+fn one_reading(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let number = number::decimal(chain, at)?;
+    let most = |word| match word {
+        Word::Micrometre | Word::Mil => Some(f64::INFINITY),
+        Word::Length("mm") => Some(THICKEST_MM),
+        _ => None,
+    };
+    let unit = lexicon::find(chain, number.end, most);
+    let inch = over_inch(chain, number.end);
+    let (end, most) = unit.or((inch != number.end).then_some((inch, THICKEST_INCH)))?;
+    (number.value <= most && !chain.inside_a_run(end)).then_some(end)
+}
+
 /// `from .0002 to .0004`.
 fn over_to(chain: &Chain<'_>, at: usize) -> usize {
     if matches!(chain.word(at), Some("to" | "bis")) { chain.after(at) } else { at }

@@ -2,9 +2,9 @@
 
 use super::{assert_finds, assert_refuses, assert_takes, pieces};
 use crate::order::reading::measure::{
-    allowance, hardness, negative, other, psi, temperature, type_of, years,
+    allowance, hardness, negative, other, psi, temperature, type_of, years, yields,
 };
-use crate::order::reading::thickness::{thickness, tolerance};
+use crate::order::reading::thickness::{reading, thickness, tolerance};
 use crate::order::reading::weight::weight;
 use crate::order::reading::what::What;
 
@@ -50,6 +50,14 @@ fn of_a_range_the_hardest_end_is_judged() {
             ("36 +/- 3 HRC", of("39 HRC", Some(harder))),
             ("1200 MPa", of("1200 MPa", None)),
             ("min 150 ksi", of("150 ksi", Some(least))),
+            ("min. 150 ksi", of("150 ksi", Some(least))),
+            ("150 ksi min", of("150 ksi", Some(least))),
+            ("1000 MPa or more", of("1000 MPa", Some(least))),
+            ("≥ 1000 MPa", of("1000 MPa", Some(least))),
+            (">= 1000 N/mm2", of("1000 MPa", Some(least))),
+            ("over 1000 MPa", of("1000 MPa", Some(least))),
+            ("Rm >= 1000", of("1000 MPa", Some(least))),
+            ("Rm 1000 min", of("1000 MPa", Some(least))),
             ("Rm 1000", of("1000 MPa", None)),
             ("Rm 300", of("300 MPa", None)),
             ("Rm 2000", of("2000 MPa", None)),
@@ -92,7 +100,80 @@ fn pounds_to_the_square_inch_are_told_in_thousands() {
     let of = |text: &str| What::Hardness(text.into(), None);
     assert_finds(psi, &[("150,000 psi", of("150 ksi")), ("150 000 psi", of("150 ksi"))]);
     assert_finds(psi, &[("10,000 psi", of("10 ksi")), ("120000 psi", of("120 ksi"))]);
+    let least = "the least that is asked for: the steel may be harder";
+    for text in ["150,000 psi min", "min. 150,000 psi", "> 150,000 psi"] {
+        assert_finds(psi, &[(text, What::Hardness("150 ksi".into(), Some(least.to_owned())))]);
+    }
     assert_takes(psi, &[("9,999 psi", ""), ("150,000", ""), ("150,000 psi2", "")]);
+}
+
+#[test]
+fn the_least_of_a_hardness_is_named_and_a_word_of_the_next_measure_is_none_of_it() {
+    for text in [
+        "38 HRC min",
+        "HRC 38 min.",
+        "38 HRC mind.",
+        "≥38 HRC",
+        "> 38 HRC",
+        "38 HRC or more",
+        "38 HRC and up",
+    ] {
+        assert_refuses(hardness, &[(text, "the greatest hardness decides")]);
+        assert_takes(hardness, &[(text, text)]);
+    }
+    assert_takes(
+        hardness,
+        &[
+            ("38 HRC min 45 µm", "38 HRC"),
+            ("38 HRC min coating 45", "38 HRC"),
+            ("38 HRC min 39 HRC", "38 HRC"),
+            ("38 HRC min 39 HRC max", "38 HRC min"),
+            ("38 HRC min 100 pcs", "38 HRC min"),
+            ("38 HRC or DH", "38 HRC"),
+        ],
+    );
+}
+
+#[test]
+fn where_steel_yields_is_not_where_it_breaks() {
+    assert_takes(
+        yields,
+        &[
+            ("105 ksi yield", "105 ksi yield"),
+            ("120 ksi min yield", "120 ksi min yield"),
+            ("105,000 psi yield strength", "105,000 psi yield strength"),
+            ("Fy = 105 ksi", "Fy = 105 ksi"),
+            ("ReH 640 MPa", "ReH 640 MPa"),
+            ("Rp0.2 640 MPa", "Rp0.2 640 MPa"),
+            ("Rp 0,2 ≥ 640 MPa", "Rp 0,2 ≥ 640 MPa"),
+            ("105 ksi yield 125 ksi tensile", "105 ksi yield"),
+            // The word may belong to what follows it.
+            ("125 ksi yield 105 ksi", ""),
+            ("125 ksi tensile", ""),
+            ("38 HRC yield", ""),
+            ("Re 500", ""),
+        ],
+    );
+}
+
+#[test]
+fn a_reading_is_what_was_found() {
+    assert_takes(
+        reading,
+        &[
+            ("measured 38 µm", "measured 38 µm"),
+            ("measured coating thickness: 38 µm", "measured coating thickness: 38 µm"),
+            ("rejected at 1.2 mil", "rejected at 1.2 mil"),
+            ("readings 41, 44, 52 microns", "readings 41, 44, 52 microns"),
+            ("found 0.0019 in", "found 0.0019 in"),
+            ("gemessen 0,038 mm", "gemessen 0,038 mm"),
+            ("38 µm gemessen", "38 µm gemessen"),
+            ("50 µm measured 38 µm", ""),
+            ("measured 38 HRC", ""),
+            ("measured 500 pcs", ""),
+            ("found 60 mm", ""),
+        ],
+    );
 }
 
 #[test]
