@@ -128,12 +128,12 @@ impl State {
         Address::new(self.view.key(), draft)
     }
 
-    /// The address with the readings that somebody takes one after the other, if there are any: they are kept
-    /// on the device, so that a closed window does not lose them.
-    pub fn readings(&self) -> Option<Address> {
-        let desk = self.desk().filter(|desk| desk.example.is_none())?;
-        let has_readings = desk.readings().any(|(_, filled)| !filled.text.trim().is_empty());
-        (matches!(self.view, View::Calculator(_)) && has_readings).then(|| self.address())
+    /// Whether it holds readings that somebody takes one after the other: they are kept on the device, so that a
+    /// closed window does not lose them.
+    pub fn takes_readings(&self) -> bool {
+        let desk = self.desk().filter(|desk| desk.example.is_none());
+        let has_readings = |desk: &Desk| desk.readings().any(|(_, filled)| !filled.text.trim().is_empty());
+        matches!(self.view, View::Calculator(_)) && desk.is_some_and(has_readings)
     }
 
     /// The address of another view, with what stands in it.

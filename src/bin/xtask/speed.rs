@@ -58,7 +58,7 @@ const CASES: [Case; 5] = [
 /// When the first field was there to type into.
 const PROBE: &str = "
     const look = () => {
-        if (document.querySelector('[id^=field-]')) window.usable ??= performance.now();
+        if (document.querySelector('[id^=field-], #line')) window.usable ??= performance.now();
         else requestAnimationFrame(look);
     };
     requestAnimationFrame(look);";
@@ -71,6 +71,14 @@ struct Times {
     keystrokes: Vec<f64>,
 }
 
+/// What was measured, in milliseconds.
+struct Measured {
+    /// In the order of the cases.
+    cases: Vec<Times>,
+    /// Until the page is usable where nobody asks it anything yet.
+    bare: Vec<f64>,
+}
+
 /// Builds the page and its yardstick, measures both in Chromium, and prints what they cost.
 pub fn speed() -> Done {
     TRACED.ensure()?;
@@ -81,14 +89,14 @@ pub fn speed() -> Done {
         println!("\n{name}, by brotli -q 11:");
         transferred(folder)?;
     }
-    let times = step("measure", || measure(&page, &empty))?;
-    print(&times);
+    let measured = step("measure", || measure(&page, &empty))?;
+    print(&measured);
     step("edit again and again", || edit(&page))?;
     step("a list in the page and in the terminal", || list::measure(&page))
 }
 
-fn print(times: &[Times]) {
-    let Some(empty) = times.first() else { return };
+fn print(measured: &Measured) {
+    let Some(empty) = measured.cases.first() else { return };
     let [usable, median, slow] =
         [share(&empty.usable, 0.5), share(&empty.keystrokes, 0.5), share(&empty.keystrokes, 0.95)];
     println!(
@@ -98,7 +106,9 @@ fn print(times: &[Times]) {
     println!("{:<16}{:>10}{:>24}{:>24}", "", "usable", "a key, median", "95th percentile");
     let frame = format!("+{FRAME:.1} ms");
     println!("{:<16}{:>10}{frame:>24}{frame:>24}", "budget", "2.50 ×");
-    for (case, times) in CASES.iter().zip(times).skip(1) {
+    let bare = share(&measured.bare, 0.5) / usable;
+    println!("{:<16}{bare:>8.2} ×", "without a link");
+    for (case, times) in CASES.iter().zip(&measured.cases).skip(1) {
         let more = |part, than| {
             let time = share(&times.keystrokes, part);
             format!("{:+.1} ms ({:.2} ×)", time - than, time / than)
@@ -108,9 +118,10 @@ fn print(times: &[Times]) {
     }
 }
 
-fn measure(page: &Path, empty: &Path) -> Done<Vec<Times>> {
+fn measure(page: &Path, empty: &Path) -> Done<Measured> {
     let (page, empty) = (Server::start(page, 0)?, Server::start(empty, 0)?);
-    let mut times: Vec<Times> = CASES.iter().map(|_| Times::default()).collect();
+    let mut cases: Vec<Times> = CASES.iter().map(|_| Times::default()).collect();
+    let mut bare = Vec::new();
     for _ in 0..ROUNDS {
         // A browser traces from its start to the first time that its trace is asked for.
         let session = Session::open(&TRACED)?;
@@ -119,20 +130,26 @@ fn measure(page: &Path, empty: &Path) -> Done<Vec<Times>> {
         session.devtools("Network.setCacheDisabled", json!({ "cacheDisabled": true }))?;
         session.devtools("Network.setBypassServiceWorker", json!({ "bypass": true }))?;
         session.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": PROBE }))?;
-        for (case, times) in CASES.iter().zip(&mut times) {
+        bare.extend(usable(&session, &page.address())?);
+        for (case, times) in CASES.iter().zip(&mut cases) {
             let server = if case.address.is_empty() { &empty } else { &page };
-            // By way of an empty page: where only the part after # differs the browser would not load anew.
-            session.go("about:blank")?;
-            session.go(&format!("{}{}", server.address(), case.address))?;
-            session.until("window.usable > 0")?;
-            times.usable.extend(session.value("window.usable")?.as_f64());
+            times.usable.extend(usable(&session, &format!("{}{}", server.address(), case.address))?);
             trace::type_into(&session, case)?;
         }
-        for (times, keystrokes) in times.iter_mut().zip(trace::keystrokes(&session)?) {
+        for (times, keystrokes) in cases.iter_mut().zip(trace::keystrokes(&session)?) {
             times.keystrokes.extend(keystrokes);
         }
     }
-    Ok(times)
+    Ok(Measured { cases, bare })
+}
+
+/// Goes there, and tells how long it took until there was a field to type into.
+fn usable(session: &Session, address: &str) -> Done<Option<f64>> {
+    // By way of an empty page: where only the part after # differs the browser would not load anew.
+    session.go("about:blank")?;
+    session.go(address)?;
+    session.until("window.usable > 0")?;
+    Ok(session.value("window.usable")?.as_f64())
 }
 
 /// Prints what two thousand edits leave behind in memory.

@@ -14,7 +14,7 @@ use super::sheet::SheetView;
 use super::sources::sources_view;
 use super::work::Work;
 use crate::page::browser::{self, Device};
-use crate::page::hook::use_address;
+use crate::page::hook::{use_address, use_behind_picture};
 use crate::page::reducer::{Dispatch, Page};
 use crate::page::state::{State, View};
 
@@ -49,7 +49,8 @@ pub fn App() -> Html {
         Device::remember(*settings);
     });
     use_effect_with(page.prices.clone(), Device::remember_prices);
-    use_effect_with(page.readings().map(|address| address.to_string()), |address| {
+    // The store of a device answers slowly: a key does not wait for it.
+    use_behind_picture(page.takes_readings().then(|| address.clone()), |address| {
         address.iter().for_each(|address| Device::remember_readings(address));
     });
     let back = (page.view != View::Order && page.left_at.is_some())

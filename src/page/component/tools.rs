@@ -20,7 +20,7 @@ pub struct Props {
 /// Buttons for the answer as it stands, and what came of the last touch.
 #[component]
 pub fn Tools(props: &Props) -> Html {
-    let said = use_state(AttrValue::default);
+    let said = use_state_eq(AttrValue::default);
     // What was said belongs to the address it was said of.
     {
         let said = said.clone();
