@@ -14,7 +14,7 @@ use super::sheet::SheetView;
 use super::sources::sources_view;
 use super::work::Work;
 use crate::page::browser::{self, Device};
-use crate::page::hook::{use_address, use_behind_picture};
+use crate::page::hook::use_address;
 use crate::page::reducer::{Dispatch, Page};
 use crate::page::state::{State, View};
 
@@ -49,8 +49,8 @@ pub fn App() -> Html {
         Device::remember(*settings);
     });
     use_effect_with(page.prices.clone(), Device::remember_prices);
-    // The store of a device answers slowly: a key does not wait for it.
-    use_behind_picture(page.takes_readings().then(|| address.clone()), |address| {
+    // At once: a window may be closed before the next picture is drawn.
+    use_effect_with(page.takes_readings().then(|| address.clone()), |address| {
         address.iter().for_each(|address| Device::remember_readings(address));
     });
     let back = (page.view != View::Order && page.left_at.is_some())

@@ -16,30 +16,23 @@ pub fn use_painted<T: Clone + PartialEq + 'static>(value: T) -> T {
     let painted = use_state_eq(|| value.clone());
     {
         let painted = painted.clone();
-        use_behind_picture(value, move |value| painted.set(value));
+        use_effect_with(value, move |value| {
+            let value = value.clone();
+            let waiting = Rc::new(Cell::new(None));
+            // A frame is told of before it is drawn, and what is due at once comes behind it.
+            let frame = {
+                let waiting = waiting.clone();
+                Closure::once(move || waiting.set(Some(Timeout::new(0, move || painted.set(value)))))
+            };
+            let asked = window().request_animation_frame(frame.as_ref().unchecked_ref());
+            move || {
+                if let Ok(asked) = asked {
+                    let _ = window().cancel_animation_frame(asked);
+                }
+                // A timer that is let go of is called off.
+                drop((frame, waiting.take()));
+            }
+        });
     }
     (*painted).clone()
-}
-
-/// Does with a value what nobody sees, whenever it is another: behind the next picture of the screen, and not
-/// at all where the value has changed again by then.
-#[hook]
-pub fn use_behind_picture<T: Clone + PartialEq + 'static>(value: T, then: impl FnOnce(T) + 'static) {
-    use_effect_with(value, move |value| {
-        let value = value.clone();
-        let waiting = Rc::new(Cell::new(None));
-        // A frame is told of before it is drawn, and what is due at once comes behind it.
-        let frame = {
-            let waiting = waiting.clone();
-            Closure::once(move || waiting.set(Some(Timeout::new(0, move || then(value)))))
-        };
-        let asked = window().request_animation_frame(frame.as_ref().unchecked_ref());
-        move || {
-            if let Ok(asked) = asked {
-                let _ = window().cancel_animation_frame(asked);
-            }
-            // A timer that is let go of is called off.
-            drop((frame, waiting.take()));
-        }
-    });
 }
