@@ -44,7 +44,10 @@ fn type_example(page: &Page, entry: &Entry) -> Done {
     let headline = behind.map_or_else(|| report.headline.clone(), capital);
     page.text_holds("#answer .headline", &headline)?;
     let figures: Vec<String> = report.figures.iter().map(|figure| figure.value.to_string()).collect();
-    let seen =
-        page.value("[...document.querySelectorAll('.detail > .figures .value')].map(e => e.textContent)")?;
+    const SEEN: &str = "[...document.querySelectorAll('.detail > .figures .value')].map(e => e.textContent)";
+    // They follow the answer by one picture of the screen.
+    let expected = json!(json!(figures).to_string());
+    let _ = page.until(&format!("JSON.stringify({SEEN}) === {expected}"));
+    let seen = page.value(SEEN)?;
     if seen == json!(figures) { Ok(()) } else { Err(format!("{seen} and not {figures:?}").into()) }
 }

@@ -37,6 +37,10 @@ const EDIT: &str = "
             field.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
             await new Promise((done) => setTimeout(done));
         }
+        // What stands behind the last answer follows it by one picture of the screen.
+        for (let pictures = 0; pictures < 3; pictures++) {
+            await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+        }
     })();";
 
 /// What stands in memory, after the browser has cleared away what nobody holds.
