@@ -160,28 +160,8 @@ pub static NOT_IN_AIR: Rule = Rule {
             put(text, format_args!("no years can be given {}: {}", around.name(), around.why()));
         }
     }),
-    words: Phrase::By(|case, says, text| {
-        if let Some((around, read)) = elsewhere(case) {
-            match says.mark {
-                Mark::Bar => put(text, format_args!("far too thin {}", around.name())),
-                _ => put(
-                    text,
-                    format_args!("have it judged by {} ({})", read.document.name, read.document.about),
-                ),
-            }
-        }
-    }),
-    brief: Phrase::By(|case, says, text| {
-        if let Some((around, read)) = elsewhere(case) {
-            match says.mark {
-                Mark::Bar => put(text, format_args!("far too thin {}", around.name())),
-                _ => put(
-                    text,
-                    format_args!("have its life {} judged by {}", around.name(), read.document.name),
-                ),
-            }
-        }
-    }),
+    words: Phrase::By(|case, says, text| not_in_air(case, says, true, text)),
+    brief: Phrase::By(|case, says, text| not_in_air(case, says, false, text)),
     ..row(Key::NotInAir)
 };
 
@@ -217,6 +197,18 @@ pub static HOT_PLACE: Rule = Rule {
     }),
     ..row(Key::HotPlace)
 };
+
+/// What follows outside air; in full with what the document to read is about.
+fn not_in_air(case: &Case<'_>, says: Says, in_full: bool, text: &mut String) {
+    let Some((around, read)) = elsewhere(case) else { return };
+    if says.mark == Mark::Bar {
+        return put(text, format_args!("far too thin {}", around.name()));
+    }
+    put(text, format_args!("have its life {} judged by {}", around.name(), read.document.name));
+    if in_full {
+        put(text, format_args!(" ({})", read.document.about));
+    }
+}
 
 fn degrees(heat: Temperature) -> Shown {
     heat.show(&unit::CELSIUS, 0)

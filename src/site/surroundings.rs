@@ -1,5 +1,6 @@
 //! Where the part stands: life is given in air, and elsewhere only what to read is named.
 
+use crate::quantity::letters::lower;
 use crate::source::{Source, document};
 use crate::table::Refusal;
 
@@ -47,17 +48,22 @@ impl Surroundings {
         }
     }
 
-    /// In words.
-    pub const fn name(self) -> &'static str {
+    /// As a choice is labelled.
+    pub const fn label(self) -> &'static str {
         match self {
-            Self::OpenAir => "open air",
-            Self::Indoors => "indoors",
-            Self::Soil => "in soil",
-            Self::Water => "in water",
-            Self::Concrete => "in concrete",
-            Self::OtherMetal => "in contact with another metal",
-            Self::AcidWood => "in acid or preserved wood",
+            Self::OpenAir => "Open air",
+            Self::Indoors => "Indoors",
+            Self::Soil => "In soil",
+            Self::Water => "In water",
+            Self::Concrete => "In concrete",
+            Self::OtherMetal => "In contact with another metal",
+            Self::AcidWood => "In acid or preserved wood",
         }
+    }
+
+    /// In a sentence.
+    pub fn name(self) -> String {
+        lower(self.label())
     }
 
     /// Those of a key.
@@ -132,7 +138,7 @@ mod tests {
             assert_eq!(Surroundings::from_key(surroundings.key()), Some(surroundings));
             let refusal = surroundings.allow_years().unwrap_err().to_string();
             let read = surroundings.to_read().unwrap().document.name;
-            assert!(refusal.contains(surroundings.name()) && refusal.contains(read), "{refusal}");
+            assert!(refusal.contains(&surroundings.name()) && refusal.contains(read), "{refusal}");
         }
         for (surroundings, words) in [
             (Surroundings::Soil, "the life of zinc in soil"),

@@ -46,14 +46,18 @@ static CATEGORIES: [Choice; 6] = [
 ];
 
 static AROUND: [Choice; 7] = [
-    Choice::new("air", "Open air"),
-    Choice::new("indoors", "Indoors"),
-    Choice::new("soil", "In soil"),
-    Choice::new("water", "In water"),
-    Choice::new("concrete", "In concrete"),
-    Choice::new("other-metal", "In contact with another metal"),
-    Choice::new("acid-wood", "In acid or preserved wood"),
+    around(Surroundings::OpenAir),
+    around(Surroundings::Indoors),
+    around(Surroundings::Soil),
+    around(Surroundings::Water),
+    around(Surroundings::Concrete),
+    around(Surroundings::OtherMetal),
+    around(Surroundings::AcidWood),
 ];
+
+const fn around(surroundings: Surroundings) -> Choice {
+    Choice::new(surroundings.key(), surroundings.label())
+}
 
 static THICKNESS: [&Unit; 4] = [&unit::UM, &unit::MIL, &unit::MM, &unit::INCH];
 static TEMPERATURES: [&Unit; 2] = [&unit::CELSIUS, &unit::FAHRENHEIT];

@@ -230,12 +230,16 @@ const fn keys<const N: usize>(choices: &[Choice]) -> [&'static str; N] {
 /// What surrounds the part; indoors it stands in air as well.
 pub(super) static AROUND: [Choice; 6] = [
     Choice::new(Surroundings::OpenAir.key(), "In air"),
-    Choice::new(Surroundings::Soil.key(), "In soil"),
-    Choice::new(Surroundings::Water.key(), "In water"),
-    Choice::new(Surroundings::Concrete.key(), "In concrete"),
-    Choice::new(Surroundings::OtherMetal.key(), "On another metal"),
-    Choice::new(Surroundings::AcidWood.key(), "In acid or preserved wood"),
+    around(Surroundings::Soil),
+    around(Surroundings::Water),
+    around(Surroundings::Concrete),
+    around(Surroundings::OtherMetal),
+    around(Surroundings::AcidWood),
 ];
+
+const fn around(surroundings: Surroundings) -> Choice {
+    Choice::new(surroundings.key(), surroundings.label())
+}
 
 pub(in crate::order) static PLACES: [Choice; 21] = [
     Choice::new("C1", "C1, very low: heated rooms"),

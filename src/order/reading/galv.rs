@@ -15,6 +15,11 @@ const IN_FULL: &[&str] = &["galvanized", "galvanised"];
 /// No hot-dip coat of a thread is asked for so thin, nor a plated one so thick: the thickest class of ASTM B633.
 const THICKEST: Length = Length::from_um(25.4);
 
+/// Whether a word is hot-dip in one language and electroplated in the other.
+pub(super) fn is_short(word: &str) -> bool {
+    SHORT.contains(&lower(word).as_str())
+}
+
 /// Takes the word for electroplating where the line is German, or says of the coat what only plate has.
 pub(super) fn settle(line: &mut Line, text: &str) {
     let is_one = |item: &Item, words: &[&str]| {

@@ -1,6 +1,7 @@
 //! Figures with a space in them: one number grouped by three, or two numbers of which the first has an owner.
 
 use super::count::HAVE_TYPES;
+use super::galv;
 use super::items::Line;
 use super::lexicon::OWN_A_NUMBER;
 use super::part::{Family, Scopes};
@@ -34,7 +35,11 @@ const OWNERS: &[Owner] = &[
     ),
     (|front| front.is(Process::Electroplated), is_plated, "a coat of {} µm"),
     // `galv` is hot-dip in English and electroplated in German.
-    (|front| front.is(Process::HotDip) && is_either_galv(front.text), is_plated, "a coat of {} µm"),
+    (
+        |front| front.is(Process::HotDip) && galv::is_short(front.text.trim_end_matches('.')),
+        is_plated,
+        "a coat of {} µm",
+    ),
     (|front| front.is(Process::HotDip), |first| (20..=150).contains(&first), "a coat of {} µm"),
     (|front| front.has_types(), |first| first <= 3, "type {}"),
     (
@@ -113,11 +118,6 @@ fn lacks_nut(line: &Line) -> bool {
 /// Thicknesses of plated zinc, in µm.
 fn is_plated(number: u32) -> bool {
     matches!(number, 3 | 5 | 8 | 12 | 25)
-}
-
-/// Whether a word for a coat is hot-dip in one language and electroplated in the other.
-fn is_either_galv(text: &str) -> bool {
-    matches!(lower(text).trim_end_matches('.'), "galv" | "gal" | "galvan")
 }
 
 fn is_metric_size(number: u32) -> bool {

@@ -2,11 +2,21 @@
 
 use super::items::Line;
 use super::what::What;
-use super::{Became, Piece, either, lexicon};
+use super::{Became, Piece};
 use crate::quantity::letters::lower;
+use condition::on_a_condition;
+use stock::{IN_STOCK, in_stock, is_in_stock};
+
+mod condition;
+mod stock;
 
 /// Why a piece that is not wanted is not used.
 pub(super) const WHY: &str = "the line says that it is not there";
+
+/// Whether what became of a piece is that it is not ordered.
+pub(super) fn is_gone(became: &Option<Became>) -> bool {
+    matches!(became, Some(Became::NotUsed(why)) if why == WHY || why == IN_STOCK)
+}
 
 /// Why a finish behind a word that nobody knows is not used.
 const UNCLEAR: &str = "wanted, or not? A word between is not known: leave that word out, and what stands before it if \
@@ -36,9 +46,6 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             Some(What::Excluded) if !before(line, at) => line.not(at, "what is not wanted?"),
             _ => {}
         }
-    }
-    for at in 0..line.items.len() {
-        of_what_it_joins(line, at, text);
     }
     let start = |at: usize| line.items.get(at).and_then(|item| item.spans.first()).map(|span| span.start);
     let beside: Vec<usize> = unknown
@@ -87,257 +94,6 @@ fn with_or_without(line: &mut Line, from: usize, next: fn(&Line, usize) -> Optio
     }
 }
 
-/// Why a nut or washer that is in stock is not used.
-const IN_STOCK: &str = "of what is in stock already: it is not ordered";
-
-/// Whether what became of a piece is that it is not ordered.
-pub(super) fn is_gone(became: &Option<Became>) -> bool {
-    matches!(became, Some(Became::NotUsed(why)) if why == WHY || why == IN_STOCK)
-}
-
-/// Whether a piece says that something is in stock.
-fn is_in_stock(line: &Line, at: usize) -> bool {
-    const WORDS: &[&str] = &["stock", "hand", "vorhanden", "lager"];
-    let text = line.items.get(at).map_or(String::new(), |item| lower(&item.text));
-    WORDS.iter().any(|word| text.contains(word))
-}
-
-/// `nuts HDG already in stock`: a nut or washer with all that the stretch says of it, its finish included; of a
-/// bolt it says where it is kept.
-fn in_stock(line: &mut Line, at: usize) {
-    let noun = |at: usize, nouns: &[&str]| matches!(line.what(at), Some(What::Part(words)) if words.split(' ').any(|word| nouns.contains(&word)));
-    let mut begin = at;
-    while let Some(before) =
-        line.before(begin).filter(|before| !matches!(line.what(*before), Some(What::With(_))))
-    {
-        begin = before;
-    }
-    let has = |nouns: &[&str]| (begin..at).any(|at| noun(at, nouns));
-    // Nuts alone may be what is ordered.
-    let has_a_bolt = (0..line.items.len()).any(|place| {
-        !(begin..at).contains(&place)
-            && matches!(line.what(place), Some(What::Part(_) | What::Length(_) | What::PartStandard(_)))
-    });
-    let is_mate = has_a_bolt
-        && has(&["nut", "washer"])
-        && !has(&["bolt", "screw", "schraube", "rod", "stud", "u-bolt"]);
-    if !is_mate {
-        line.not(at, "where it is kept is not asked");
-        return;
-    }
-    for place in begin..at {
-        let is_its = line.what(place).is_some_and(|what| can_be_left_out(what) || is_grade(what));
-        if is_its {
-            line.not(place, IN_STOCK);
-        }
-    }
-    if let Some(item) = line.item(at) {
-        item.became = Some(Became::Binds);
-    }
-}
-
-/// `bolts for HDG structure`, `to suit galvanised beams`: the finish of what the part joins is not asked of it.
-fn of_what_it_joins(line: &mut Line, at: usize, text: &str) {
-    const JOINED: &[&str] = &[
-        "structure",
-        "structures",
-        "steelwork",
-        "structural",
-        "beam",
-        "beams",
-        "purlin",
-        "purlins",
-        "column",
-        "columns",
-        "girder",
-        "girders",
-        "frame",
-        "frames",
-        "framing",
-        "bracket",
-        "brackets",
-        "plate",
-        "plates",
-        "baseplate",
-        "baseplates",
-        "tower",
-        "towers",
-        "post",
-        "posts",
-        "pole",
-        "poles",
-        "rail",
-        "rails",
-        "fence",
-        "fencing",
-        "gate",
-        "gates",
-        "grating",
-        "gratings",
-        "channel",
-        "channels",
-        "profile",
-        "profiles",
-        "section",
-        "sections",
-        "sheet",
-        "sheets",
-        "sheeting",
-        "roof",
-        "roofing",
-        "cladding",
-        "tank",
-        "tanks",
-        "truss",
-        "trusses",
-        "member",
-        "members",
-        "angle",
-        "angles",
-        "pipe",
-        "pipes",
-        "flanges",
-        "rafters",
-        "joists",
-        "stahlbau",
-        "stahlkonstruktion",
-        "konstruktion",
-        "träger",
-        "pfetten",
-        "stützen",
-        "bleche",
-        "profile",
-        "rahmen",
-        "geländer",
-    ];
-    if !line.items.get(at).is_some_and(|item| item.is_free() && is_finish(&item.what)) {
-        return;
-    }
-    // `for the galvanised beams`, `on galvanised purlins`.
-    let mut word = line.before(at);
-    while let Some(article) = word.filter(|word| {
-        line.items.get(*word).is_some_and(|item| {
-            matches!(
-                lower(&item.text).as_str(),
-                "the" | "a" | "an" | "our" | "your" | "die" | "den" | "das" | "existing" | "new"
-            )
-        })
-    }) {
-        word = line.before(article);
-    }
-    // `connecting galvanised beams`.
-    const JOINS: &[&str] = &[
-        "connecting",
-        "connect",
-        "joining",
-        "join",
-        "fixing",
-        "fix",
-        "holding",
-        "fastening",
-        "securing",
-        "bolting",
-        "into",
-        "onto",
-        "through",
-        "between",
-        "joins",
-        "connects",
-        "verbindet",
-        "verbinden",
-    ];
-    let start = line.items.get(at).and_then(|item| item.spans.first()).map(|span| span.start);
-    let front = start.and_then(|start| text.get(..start)).unwrap_or_default();
-    let says_joins = near(front.rsplit([' ', '-']), |word| JOINS.contains(&word));
-    let Some(word) = word else { return };
-    let is_onto = line
-        .items
-        .get(word)
-        .is_some_and(|item| matches!(lower(&item.text).as_str(), "on" | "to" | "an" | "auf"));
-    let end = line.items.get(at).and_then(|item| item.spans.last()).map(|span| span.end);
-    let rest = end.and_then(|end| text.get(end..)).unwrap_or_default();
-    let is_for = line.says_for(word);
-    let is_joined = near(rest.split([' ', '-']), |word| {
-        JOINED.contains(&word) || is_for && matches!(word, "steel" | "stahl" | "steels")
-    });
-    if (is_for || is_onto || says_joins) && is_joined {
-        line.not(at, "the finish of what it joins, and none that is asked of the part itself");
-    }
-}
-
-/// Whether one of these words comes first, but for words that nobody knows, which may stand anywhere.
-fn near<'a>(words: impl Iterator<Item = &'a str>, is_one: impl Fn(&str) -> bool) -> bool {
-    for written in words {
-        let word: String = lower(written).chars().take_while(|c| c.is_alphabetic()).collect();
-        if is_one(&word) {
-            return true;
-        }
-        let ends = word.chars().count() < written.chars().count();
-        if ends || !word.is_empty() && lexicon::knows(&word) {
-            return false;
-        }
-    }
-    false
-}
-
-/// `if HDG is not possible, mech galv`, `mech galv if HDG is not allowed`, `if no HDG then mech`: on a condition
-/// nothing is left out, and any of the finishes named will do.
-fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[Piece]) -> bool {
-    const CONDITIONS: &[&str] = &[
-        "if", "when", "whenever", "where", "wherever", "unless", "should", "case", "provided", "falls",
-        "wenn", "sofern", "soweit", "indien",
-    ];
-    let start = |line: &Line, at: usize| line.items.get(at)?.spans.first().map(|span| span.start);
-    let end = |line: &Line, at: usize| line.items.get(at)?.spans.last().map(|span| span.end);
-    let is_filler = |line: &Line, at: usize| matches!(line.what(at), Some(What::Filler | What::Or));
-    let is_finish = |line: &Line, at: usize| {
-        line.items.get(at).is_some_and(|item| item.is_free() && is_finish(&item.what))
-    };
-    // The stretch in which the word for the condition stands: beside the finish, or between it and what excludes it.
-    let (finish, first) = match line.what(at) {
-        Some(What::Excluded) => {
-            let Some(finish) = (0..at).rev().find(|place| !is_filler(line, *place)) else { return false };
-            (finish, finish)
-        }
-        Some(What::Without) => {
-            let Some(finish) = (at + 1..line.items.len()).find(|place| !is_filler(line, *place)) else {
-                return false;
-            };
-            (finish, at)
-        }
-        _ => return false,
-    };
-    let Some(excluded) = start(line, at).filter(|_| is_finish(line, finish)) else { return false };
-    let mut begin = first;
-    while let Some(before) = begin.checked_sub(1).filter(|before| is_filler(line, *before)) {
-        begin = before;
-    }
-    let from = begin.checked_sub(1).and_then(|before| end(line, before)).unwrap_or(0);
-    let until = start(line, first).unwrap_or(excluded);
-    let is_near = |from: usize, to: usize| {
-        text.get(from..to)
-            .is_some_and(|gap| gap.chars().all(|c| c.is_alphanumeric() || matches!(c, ' ' | '-' | '/' | '(')))
-    };
-    let is_conditional = unknown.iter().any(|word| {
-        let is_before = from <= word.span.start && word.span.end <= until && is_near(word.span.end, until);
-        let is_between =
-            until <= word.span.start && word.span.end <= excluded && is_near(word.span.end, excluded);
-        (is_before || is_between) && CONDITIONS.contains(&lower(&word.text).as_str())
-    });
-    if !is_conditional {
-        return false;
-    }
-    let named: Vec<usize> = (0..line.items.len()).filter(|place| is_finish(line, *place)).collect();
-    if either::any_of(line, named, &[]) {
-        if let Some(item) = line.item(at) {
-            item.became = Some(Became::Binds);
-        }
-    } else {
-        line.not(at, "a condition: which finish is wanted then?");
-    }
-    true
-}
-
 /// Whether what stands right behind a piece, before the next comma and with nothing known behind it, is a word
 /// that nobody knows: `HDG no salt`.
 fn unknown_behind(line: &Line, at: usize, text: &str, unknown: &[Piece]) -> bool {
@@ -375,7 +131,7 @@ fn says_now(line: &Line, at: usize) -> bool {
 }
 
 /// What asks for a finish.
-fn is_finish(what: &What) -> bool {
+pub(super) fn is_finish(what: &What) -> bool {
     matches!(what, What::Process(..) | What::Coat(_) | What::Other(_) | What::Zinc(..))
 }
 
@@ -445,6 +201,16 @@ fn can_be_left_out(what: &What) -> bool {
 fn is_otherwise(line: &Line, at: usize) -> bool {
     const WORDS: &[&str] = &["otherwise", "else", "sonst", "ansonsten"];
     line.items.get(at).is_some_and(|item| WORDS.iter().any(|word| lower(&item.text).ends_with(word)))
+}
+
+/// Nouns of parts that nuts and washers go with.
+const BOLTS: &[&str] = &["bolt", "screw", "schraube", "rod", "stud", "u-bolt"];
+/// Nouns of what goes with them.
+const MATES: &[&str] = &["nut", "washer"];
+
+/// Whether a piece is the name of a part with one of these nouns.
+fn is_named(what: &What, nouns: &[&str]) -> bool {
+    matches!(what, What::Part(words) if words.split(' ').any(|word| nouns.contains(&word)))
 }
 
 /// What stands between a grade and the name of the part that it is of.
@@ -517,11 +283,7 @@ fn before(line: &mut Line, excluded: usize) -> bool {
     let mut at = excluded;
     let mut found = false;
     // `hex bolts (nuts by others)`: a second noun is another part.
-    let has_noun = |what: &What| {
-        const NOUNS: &[&str] =
-            &["bolt", "screw", "schraube", "rod", "stud", "u-bolt", "ring", "pin", "nut", "washer"];
-        matches!(what, What::Part(words) if words.split(' ').any(|word| NOUNS.contains(&word)))
-    };
+    let has_noun = |what: &What| [BOLTS, MATES, &["ring", "pin"]].iter().any(|nouns| is_named(what, nouns));
     let mut noun = false;
     while let Some(place) = line.before(at) {
         at = place;

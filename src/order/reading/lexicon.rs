@@ -445,13 +445,16 @@ pub fn knows(word: &str) -> bool {
 
 /// Whether a word by itself stands in front of a number that marks something: `drawing`.
 pub fn is_label(word: &str) -> bool {
-    let is_one = |phrase: &Phrase| phrase.words.len() == 1 && matches!(phrase.means, Word::Label(_));
-    PHRASES.get(word).is_some_and(|phrases| phrases.iter().any(is_one))
+    alone(word, |meaning| matches!(meaning, Word::Label(_)))
 }
 
 /// Whether a word by itself means this.
 pub fn means(word: &str, meaning: Word) -> bool {
-    let is_it = |phrase: &Phrase| phrase.words.len() == 1 && phrase.means == meaning;
+    alone(word, |other| other == meaning)
+}
+
+fn alone(word: &str, is_one: impl Fn(Word) -> bool) -> bool {
+    let is_it = |phrase: &Phrase| phrase.words.len() == 1 && is_one(phrase.means);
     PHRASES.get(word).is_some_and(|phrases| phrases.iter().any(is_it))
 }
 

@@ -3,8 +3,8 @@
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
-use super::{bake, count, distance, document, either, label, length, letters, measure, money, named};
-use super::{qualified, size, steel, steels, thickness, weight, worked};
+use super::{bake, count, distance, document, either, label, length, letters, mark, measure, money};
+use super::{named, qualified, size, steel, steels, thickness, weight, worked};
 use crate::site::Category;
 
 /// A rule: its name, what it can begin with, and its pattern.
@@ -62,10 +62,10 @@ static RULES: &[Rule] = &[
     rule("size of a tapping screw", Letters, length::tapping),
     rule("length behind a cross", Either, length::across),
     rule("class of a thread", Figures, size::thread_class),
-    rule("mark of a bolt cut under", Letters, size::undercut),
-    rule("of a unit", Letters, size::of_a_unit),
-    rule("mark of a nut tapped over", Figures, size::tapped_mark),
-    rule("mark of a thread", Letters, size::marked),
+    rule("mark of a bolt cut under", Letters, mark::undercut),
+    rule("of a unit", Letters, mark::of_a_unit),
+    rule("mark of a nut tapped over", Figures, mark::tapped_mark),
+    rule("mark of a thread", Letters, mark::marked),
     rule("bolt, nut, washer", Letters, set),
     rule("two letters of a mate", Letters, letters::mate),
     rule("standard nut", Letters, standard_nut),

@@ -7,8 +7,8 @@ use super::rule;
 use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
-    Became, Piece, Reading, address, bake, coat, either, ends, galv, left_out, lexicon, part, per_part,
-    place, qualified, quantity, second, steels, threads,
+    Became, Piece, Reading, address, bake, coat, either, ends, galv, joined, left_out, lexicon, part,
+    per_part, place, qualified, quantity, second, steels, threads,
 };
 use crate::calculator::Draft;
 use crate::sorting::sort_by_key;
@@ -21,6 +21,7 @@ pub(super) fn settle(text: &str) -> Reading {
     galv::settle(&mut line, text);
     address::settle(&mut line, text);
     left_out::settle(&mut line, text, &scanned.unknown);
+    joined::settle(&mut line, text);
     either::settle(&mut line, text, &scanned.unknown);
     either::contradict(&mut line, &scanned.unknown);
     second::settle(&mut line);

@@ -2,6 +2,7 @@
 
 mod count;
 mod length;
+mod mark;
 mod measure;
 mod named;
 mod number;

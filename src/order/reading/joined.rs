@@ -1,0 +1,159 @@
+//! What a part joins: its finish is none that is asked of the part.
+
+use super::items::Line;
+use super::left_out::is_finish;
+use super::lexicon;
+use crate::quantity::letters::lower;
+
+/// What bolts join.
+const JOINED: &[&str] = &[
+    "structure",
+    "structures",
+    "steelwork",
+    "structural",
+    "beam",
+    "beams",
+    "purlin",
+    "purlins",
+    "column",
+    "columns",
+    "girder",
+    "girders",
+    "frame",
+    "frames",
+    "framing",
+    "bracket",
+    "brackets",
+    "plate",
+    "plates",
+    "baseplate",
+    "baseplates",
+    "tower",
+    "towers",
+    "post",
+    "posts",
+    "pole",
+    "poles",
+    "rail",
+    "rails",
+    "fence",
+    "fencing",
+    "gate",
+    "gates",
+    "grating",
+    "gratings",
+    "channel",
+    "channels",
+    "profile",
+    "profiles",
+    "section",
+    "sections",
+    "sheet",
+    "sheets",
+    "sheeting",
+    "roof",
+    "roofing",
+    "cladding",
+    "tank",
+    "tanks",
+    "truss",
+    "trusses",
+    "member",
+    "members",
+    "angle",
+    "angles",
+    "pipe",
+    "pipes",
+    "flanges",
+    "rafters",
+    "joists",
+    "stahlbau",
+    "stahlkonstruktion",
+    "konstruktion",
+    "träger",
+    "pfetten",
+    "stützen",
+    "bleche",
+    "rahmen",
+    "geländer",
+];
+
+/// In front of what is joined.
+const JOINS: &[&str] = &[
+    "connecting",
+    "connect",
+    "joining",
+    "join",
+    "fixing",
+    "fix",
+    "holding",
+    "fastening",
+    "securing",
+    "bolting",
+    "into",
+    "onto",
+    "through",
+    "between",
+    "joins",
+    "connects",
+    "verbindet",
+    "verbinden",
+];
+
+/// `bolts for HDG structure`, `to suit galvanised beams`: the finish of what the part joins is not asked of it.
+pub(super) fn settle(line: &mut Line, text: &str) {
+    for at in 0..line.items.len() {
+        finish(line, at, text);
+    }
+}
+
+fn finish(line: &mut Line, at: usize, text: &str) {
+    if !line.items.get(at).is_some_and(|item| item.is_free() && is_finish(&item.what)) {
+        return;
+    }
+    // `for the galvanised beams`, `on galvanised purlins`.
+    let mut word = line.before(at);
+    while let Some(article) = word.filter(|word| {
+        line.items.get(*word).is_some_and(|item| {
+            matches!(
+                lower(&item.text).as_str(),
+                "the" | "a" | "an" | "our" | "your" | "die" | "den" | "das" | "existing" | "new"
+            )
+        })
+    }) {
+        word = line.before(article);
+    }
+    // `connecting galvanised beams`.
+    let start = line.items.get(at).and_then(|item| item.spans.first()).map(|span| span.start);
+    let front = start.and_then(|start| text.get(..start)).unwrap_or_default();
+    let says_joins = near(front.rsplit([' ', '-']), |word| JOINS.contains(&word));
+    let Some(word) = word else { return };
+    let is_onto = line
+        .items
+        .get(word)
+        .is_some_and(|item| matches!(lower(&item.text).as_str(), "on" | "to" | "an" | "auf"));
+    let end = line.items.get(at).and_then(|item| item.spans.last()).map(|span| span.end);
+    let rest = end.and_then(|end| text.get(end..)).unwrap_or_default();
+    let is_for = line.says_for(word);
+    let is_joined = near(rest.split([' ', '-']), |word| {
+        JOINED.contains(&word) || is_for && matches!(word, "steel" | "stahl" | "steels")
+    });
+    if (is_for || is_onto || says_joins) && is_joined {
+        line.not(at, "the finish of what it joins, and none that is asked of the part itself");
+    }
+}
+
+/// Whether one of these words comes first, but for words that nobody knows, which may stand anywhere.
+fn near<'a>(words: impl Iterator<Item = &'a str>, is_one: impl Fn(&str) -> bool) -> bool {
+    for written in words {
+        let word: String = lower(written).chars().take_while(|c| c.is_alphabetic()).collect();
+        if is_one(&word) {
+            return true;
+        }
+        let ends = word.chars().count() < written.chars().count();
+        if ends || !word.is_empty() && lexicon::knows(&word) {
+            return false;
+        }
+    }
+    false
+}

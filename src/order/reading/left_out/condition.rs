@@ -1,0 +1,65 @@
+//! What is not wanted on a condition alone: `if HDG is not possible, mech galv`.
+
+use super::is_finish;
+use crate::order::reading::items::Line;
+use crate::order::reading::what::What;
+use crate::order::reading::{Became, Piece, either};
+use crate::quantity::letters::lower;
+
+/// `if HDG is not possible, mech galv`, `mech galv if HDG is not allowed`, `if no HDG then mech`: on a condition
+/// nothing is left out, and any of the finishes named will do.
+pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[Piece]) -> bool {
+    const CONDITIONS: &[&str] = &[
+        "if", "when", "whenever", "where", "wherever", "unless", "should", "case", "provided", "falls",
+        "wenn", "sofern", "soweit", "indien",
+    ];
+    let start = |line: &Line, at: usize| line.items.get(at)?.spans.first().map(|span| span.start);
+    let end = |line: &Line, at: usize| line.items.get(at)?.spans.last().map(|span| span.end);
+    let is_filler = |line: &Line, at: usize| matches!(line.what(at), Some(What::Filler | What::Or));
+    let is_finish = |line: &Line, at: usize| {
+        line.items.get(at).is_some_and(|item| item.is_free() && is_finish(&item.what))
+    };
+    // The stretch in which the word for the condition stands: beside the finish, or between it and what excludes it.
+    let (finish, first) = match line.what(at) {
+        Some(What::Excluded) => {
+            let Some(finish) = (0..at).rev().find(|place| !is_filler(line, *place)) else { return false };
+            (finish, finish)
+        }
+        Some(What::Without) => {
+            let Some(finish) = (at + 1..line.items.len()).find(|place| !is_filler(line, *place)) else {
+                return false;
+            };
+            (finish, at)
+        }
+        _ => return false,
+    };
+    let Some(excluded) = start(line, at).filter(|_| is_finish(line, finish)) else { return false };
+    let mut begin = first;
+    while let Some(before) = begin.checked_sub(1).filter(|before| is_filler(line, *before)) {
+        begin = before;
+    }
+    let from = begin.checked_sub(1).and_then(|before| end(line, before)).unwrap_or(0);
+    let until = start(line, first).unwrap_or(excluded);
+    let is_near = |from: usize, to: usize| {
+        text.get(from..to)
+            .is_some_and(|gap| gap.chars().all(|c| c.is_alphanumeric() || matches!(c, ' ' | '-' | '/' | '(')))
+    };
+    let is_conditional = unknown.iter().any(|word| {
+        let is_before = from <= word.span.start && word.span.end <= until && is_near(word.span.end, until);
+        let is_between =
+            until <= word.span.start && word.span.end <= excluded && is_near(word.span.end, excluded);
+        (is_before || is_between) && CONDITIONS.contains(&lower(&word.text).as_str())
+    });
+    if !is_conditional {
+        return false;
+    }
+    let named: Vec<usize> = (0..line.items.len()).filter(|place| is_finish(line, *place)).collect();
+    if either::any_of(line, named, &[]) {
+        if let Some(item) = line.item(at) {
+            item.became = Some(Became::Binds);
+        }
+    } else {
+        line.not(at, "a condition: which finish is wanted then?");
+    }
+    true
+}
