@@ -402,10 +402,10 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
     (items, plain_nut)
 }
 
-/// Whether a washer that is named is as hard as those of structural bolts: by its grade, or by the hardness from
-/// which those of EN 14399 are made.
+/// Whether a washer that is named is as hard as those of structural bolts: by its grade, by the hardness from which
+/// those of EN 14399 are made, or by what washers of its kind are of.
 fn is_hard(washer: Mate, steel: Option<Steel>) -> Option<bool> {
-    if washer.grade.is_none() && washer.hardness.is_none() {
+    if washer.grade.is_none() && washer.hardness.is_none() && washer.kind.is_none() {
         return None;
     }
     Some(match steel? {

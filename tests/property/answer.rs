@@ -197,7 +197,7 @@ fn a_size_is_no_machine_thread_and_what_is_left_out_is_told_so() {
 /// Of each order what must be said, and what must not.
 #[test]
 fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
-    let lines: [(&str, &[&str], &[&str]); 29] = [
+    let lines: [(&str, &[&str], &[&str]); 30] = [
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
         ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
@@ -251,6 +251,7 @@ fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
         ),
         // A structural bolt is turned on a hardened washer, and not every nut of a grade is a heavy hex.
         ("3/4-10 x 3 A325, HDG, C3, with F844 washer", &["First agree F436 washers"], &["Nothing to prove"]),
+        ("3/4-10 x 3 A325, HDG, C3, with SAE washers", &["First agree F436 washers"], &["Nothing to prove"]),
         ("3/4-10 x 12 anchor rod, F1554 55, HDG, C3, A563 A nut", &["grade A nuts as heavy hex"], &[]),
         // Of a nut or a bolt of its own shape the thread is like any other.
         ("3/4-10 wing nuts, A563 A, HDG, C3", &["tapped over by 0.020 in"], &["agree the room"]),

@@ -106,13 +106,16 @@ const BEGIN_NAMES: &[&str] = &[
     "country",
     "city",
     "offshore",
+    "buried",
+    "underground",
+    "soil",
 ];
 const END_NAMES: &[&str] = &["city", "beach", "coast", "shore", "country"];
 
 /// Names such words.
 pub(super) fn settle(line: &mut Line, text: &str) {
     for at in 0..line.items.len() {
-        if !matches!(line.what(at), Some(What::Place(_))) {
+        if !matches!(line.what(at), Some(What::Place(_) | What::Around(_))) {
             continue;
         }
         let Some(item) = line.items.get(at) else { continue };

@@ -300,7 +300,11 @@ pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let mut found = [hardness, years, temperature, count].into_iter().find_map(|rule| rule(chain, number))?;
     for (_, what) in &mut found {
         match what {
-            What::Hardness(text, _) | What::Years(text) | What::Temperature(text) => text.insert(0, '-'),
+            // `-20 to 300 °C`: the sign is that of the colder end.
+            What::Temperature(_, Some(colder)) => colder.insert(0, '-'),
+            What::Hardness(text, _) | What::Years(text) | What::Temperature(text, None) => {
+                text.insert(0, '-')
+            }
             What::Count(counted) => counted.negative = true,
             _ => {}
         }
@@ -337,17 +341,18 @@ pub(super) fn plus_minus(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
     Some((by.end, by.value))
 }
 
-/// `500 °C`, `860F`.
+/// `500 °C`, `860F`, `150 to 280 °C`, `-20/300 °C`.
 pub fn temperature(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let number = number::decimal(chain, at).filter(|number| number.grouped.is_none())?;
-    let degree = chain.over(number.end, &["°", "º"]);
-    let (end, unit) = lexicon::find(chain, degree, |word| match word {
+    let (end, (coldest, hottest)) = range(chain, at)?;
+    let degree = chain.over(end, &["°", "º"]);
+    let (last, unit) = lexicon::find(chain, degree, |word| match word {
         Word::Degrees(unit) => Some(unit),
         _ => None,
     })?;
-    let sure = (degree != number.end || number.value >= 100.0) && !lexicon::begins_a_name(chain, degree);
-    (sure && !chain.inside_a_run(end))
-        .then(|| vec![(end, What::Temperature(format!("{} {unit}", number.text)))])
+    let sure = (degree != end || hottest >= 100.0) && !lexicon::begins_a_name(chain, degree);
+    let shown = |number: f64| format!("{number} {unit}");
+    let what = What::Temperature(shown(hottest), coldest.map(shown));
+    (sure && !chain.inside_a_run(last)).then(|| vec![(last, what)])
 }
 
 /// `tapped over by .020 in`, `oversize +0.4 mm`.

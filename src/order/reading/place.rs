@@ -349,10 +349,10 @@ fn is_molten(text: &str) -> bool {
 /// A temperature is that of the word beside it.
 fn temperatures(line: &mut Line) {
     let found = line.free(|what| match what {
-        What::Temperature(text) => Some(text.clone()),
+        What::Temperature(hottest, coldest) => Some((hottest.clone(), coldest.clone())),
         _ => None,
     });
-    for (at, text) in found {
+    for (at, (text, coldest)) in found {
         let beside = |forward: bool| {
             let mut place = at;
             for _ in 0..3 {
@@ -375,6 +375,8 @@ fn temperatures(line: &mut Line) {
         };
         match beside(false).or_else(|| beside(true)) {
             Some((place, field, already)) => {
+                // Steel gives way to the zinc by the coldest that it was tempered at, and all else by the hottest.
+                let text = coldest.filter(|_| field == "temper").unwrap_or(text);
                 line.fill(at, field, &text, already);
                 if let Some(item) = line.item(place) {
                     item.used(field);

@@ -75,8 +75,8 @@ pub enum What {
     Place(&'static [Category]),
     /// Years, as a field takes them.
     Years(String),
-    /// A temperature, as a field takes it.
-    Temperature(String),
+    /// A temperature, as a field takes it: of two the hotter, and then the colder.
+    Temperature(String, Option<String>),
     /// In front of, or behind, the tempering temperature.
     Tempered,
     /// In front of, or behind, the temperature of the bath.

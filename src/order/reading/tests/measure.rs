@@ -178,10 +178,15 @@ fn a_reading_is_what_was_found() {
 
 #[test]
 fn a_temperature_has_its_degrees() {
-    let of = |text: &str| What::Temperature(text.into());
+    let of = |text: &str| What::Temperature(text.into(), None);
     assert_finds(
         temperature,
         &[("500 °C", of("500 °C")), ("90 °C", of("90 °C")), ("860F", of("860 °F")), ("100 C", of("100 °C"))],
+    );
+    let between = |cold: &str, hot: &str| What::Temperature(hot.into(), Some(cold.into()));
+    assert_finds(
+        temperature,
+        &[("150 to 280 °C", between("150 °C", "280 °C")), ("425/480 C", between("425 °C", "480 °C"))],
     );
     assert_takes(temperature, &[("99 F", ""), ("500", ""), ("1,200 °C", ""), ("500 °C2", "")]);
 }
@@ -302,7 +307,7 @@ fn a_minus_stays_with_its_number() {
         &[
             ("-300 HV", What::Hardness("-300 HV".into(), None)),
             ("-5 years", What::Years("-5 years".into())),
-            ("−40 °C", What::Temperature("-40 °C".into())),
+            ("−40 °C", What::Temperature("-40 °C".into(), None)),
         ],
     );
     match pieces(negative, "-500 pcs", 0).as_slice() {
