@@ -31,14 +31,21 @@ pub struct Props {
 #[component]
 pub fn Detail(props: &Props) -> Html {
     let (found, form) = use_painted((props.found.clone(), props.form.clone()));
-    let inside = match &found {
-        Found::Report(report) => of_report(report, props.view),
+    html! { <Behind {found} view={props.view} {form} /> }
+}
+
+/// The same, set anew only when it follows: what still stands is not compared again at each key.
+#[component]
+fn Behind(props: &Props) -> Html {
+    let Props { found, view, form } = props;
+    let inside = match found {
+        Found::Report(report) => of_report(report, *view),
         Found::Assessment(assessment) => of_order(assessment),
         Found::Problems(_) | Found::Nothing => Html::default(),
     };
     html! {
         <>
-            { given(&form) }
+            { given(form) }
             <div class="detail">{ inside }</div>
         </>
     }

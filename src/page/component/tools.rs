@@ -26,19 +26,20 @@ pub fn Tools(props: &Props) -> Html {
         let said = said.clone();
         use_effect_with(props.address.clone(), move |_| said.set(AttrValue::default()));
     }
-    let copy = |text: String, done: &'static str| {
-        let said = said.clone();
+    let copy = |answer: Option<AttrValue>, done: &'static str| {
+        let (said, address) = (said.clone(), props.address.clone());
         move |_: MouseEvent| {
-            let (said, text) = (said.clone(), text.clone());
+            let link = browser::full_address(&address);
+            let text = answer.as_ref().map_or_else(|| link.clone(), |answer| format!("{answer}\n{link}"));
+            let said = said.clone();
             spawn_local(async move {
                 let copied = browser::copy(&text).await;
                 said.set(if copied { done.into() } else { format!("Copy this: {text}").into() });
             });
         }
     };
-    let link = browser::full_address(&props.address);
-    let copy_answer = copy(format!("{}\n{link}", props.answer), "The answer is copied, with its link.");
-    let copy_link = copy(link, "The link is copied. It holds all that stands here.");
+    let copy_answer = copy(Some(props.answer.clone()), "The answer is copied, with its link.");
+    let copy_link = copy(None, "The link is copied. It holds all that stands here.");
     let keep = {
         let (said, address) = (said.clone(), props.address.clone());
         move |_: MouseEvent| {
