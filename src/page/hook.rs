@@ -6,6 +6,6 @@ mod pause;
 mod wide;
 
 pub use address::use_address;
-pub use painted::use_painted;
+pub use painted::{use_drawn, use_painted};
 pub use pause::use_pause;
 pub use wide::use_wide;

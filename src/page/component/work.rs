@@ -10,7 +10,7 @@ use super::found::Found;
 use super::line::LinePanel;
 use super::title::title;
 use super::tools::Tools;
-use crate::page::hook::use_wide;
+use crate::page::hook::{use_drawn, use_wide};
 use crate::page::state::{Desk, View, WrittenLine};
 use crate::quantity::Units;
 
@@ -38,6 +38,7 @@ pub fn Work(props: &Props) -> Html {
     let found = use_memo((*view, desk.clone(), *units), |(view, desk, units)| Found::by(*view, desk, *units));
     let found = (*found).clone();
     let wide = use_wide();
+    let drawn = use_drawn();
     let Some(about) = view.about() else { return Html::default() };
     let problems = match &found {
         Found::Problems(problems) => Some((**problems).clone()),
@@ -49,9 +50,15 @@ pub fn Work(props: &Props) -> Html {
     let (_, fields) = address.split_once('?').unwrap_or_default();
     let of = view.calculator().map(|entry| format!("of={}&", entry.about.id)).unwrap_or_default();
     let sheets = AttrValue::from(format!("#1/sheet?{of}{fields}"));
-    let form = html! { <FormPanel {about} desk={desk.clone()} {problems} /> };
     // A line says what the fields would: on a narrow screen they need not stand in the way.
     let open = !unasked && (wide || line.text.trim().is_empty());
+    // The fields of an order are most of the page that opens, and lie in a closed fold.
+    let waits = is_order && unasked && !drawn;
+    let form = if waits {
+        Html::default()
+    } else {
+        html! { <FormPanel {about} desk={desk.clone()} {problems} /> }
+    };
     html! {
         <>
             { title(about.title, about.answers, back.clone()) }

@@ -13,7 +13,19 @@ use yew::prelude::*;
 /// keep what is short from being seen.
 #[hook]
 pub fn use_painted<T: Clone + PartialEq + 'static>(value: T) -> T {
-    let painted = use_state_eq(|| value.clone());
+    use_painted_since(value.clone(), value)
+}
+
+/// Whether a picture was drawn since this was opened: what nobody sees at the opening follows the first.
+#[hook]
+pub fn use_drawn() -> bool {
+    use_painted_since(false, true)
+}
+
+/// A value as it stood at the last picture of the screen, and what stood there before the first.
+#[hook]
+fn use_painted_since<T: Clone + PartialEq + 'static>(first: T, value: T) -> T {
+    let painted = use_state_eq(|| first);
     {
         let painted = painted.clone();
         use_effect_with(value, move |value| {
