@@ -26,10 +26,11 @@ pub fn answer(found: &Found) -> Html {
 
 fn of_report(report: &Report) -> Html {
     let headline = headline(report);
-    // A lot is accepted or rejected: that has a sign as a verdict has.
+    // What is decided on a lot has a sign as a verdict has.
     let decisions = [
         (Decision::Accept, Mark::Met),
         (Decision::NotDecided, Mark::Condition),
+        (Decision::Retest, Mark::Condition),
         (Decision::Reject, Mark::Bar),
     ];
     let decided = decisions.into_iter().find(|(decision, _)| headline.starts_with(decision.words()));
