@@ -31,6 +31,7 @@ pub use shape::{
     Value, Verdict, When, Writer, Written, coat_shown, size_shown,
 };
 pub(crate) use shape::{choices, chosen_by_key};
+pub(crate) use steel_fields::WORKED;
 
 use crate::rule::{Case, Topic};
 

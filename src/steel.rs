@@ -16,4 +16,4 @@ pub mod tempering;
 
 pub use grade::{Grade, Properties, UnknownGrade};
 pub use hardness::{Converted, Level};
-pub use state::{Compared, Hardest, Levels, Measure, Over, State, Steel, SteelLimit};
+pub use state::{Compared, Hardest, Levels, Measure, Over, State, Steel, SteelLimit, Worked};

@@ -8,7 +8,7 @@ use crate::rule::case::{USUAL_BATH, USUAL_DIP};
 use crate::rule::{self, Case, Cleaning, Key, Ruling, SteelFacts, Topic};
 use crate::steel::bake::{self, Bake};
 use crate::steel::tempering::{self, Dip, Effect};
-use crate::steel::{Grade, Hardest, Level, Measure, State, Steel};
+use crate::steel::{Grade, Hardest, Level, Measure, State, Steel, Worked};
 use crate::table::{Refusal, iso_2081};
 use crate::working::Mark;
 
@@ -28,7 +28,7 @@ pub struct Input {
     /// Whether its surface was hardened apart from its core.
     pub case_hardened: bool,
     /// Whether it was bent cold.
-    pub cold_worked: bool,
+    pub worked: Worked,
     /// The process asked about.
     pub process: Process,
     /// How the steel is cleaned.
@@ -96,7 +96,7 @@ impl Calculator for HydrogenRisk {
                     Steel::Tensile(tensile) => Known::Tensile(tensile),
                 },
                 case_hardened: steel.state.case_hardened,
-                cold_worked: steel.state.cold_worked,
+                worked: steel.state.worked,
                 process: case.process,
                 cleaning: steel.cleaning,
             },
@@ -113,7 +113,7 @@ impl Calculator for HydrogenRisk {
             Known::Hardness(hardness) => Steel::Hardness(hardness),
             Known::Tensile(tensile) => Steel::Tensile(tensile),
         };
-        let state = State { steel, case_hardened: input.case_hardened, cold_worked: input.cold_worked };
+        let state = State { steel, case_hardened: input.case_hardened, worked: input.worked };
         let steel = SteelFacts::new(state, input.cleaning);
         if let Err(refusal) = &*steel.levels {
             let refusal = refusal.clone();

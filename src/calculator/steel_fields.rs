@@ -6,7 +6,7 @@ use super::{
     Bound, Choice, Fault, Field, FieldAbout, FieldValue, Figure, Missed, Reader, Writer, chosen_by_key,
 };
 use crate::quantity::{Length, Shown, Unit, unit};
-use crate::steel::{Converted, Grade, Level, Measure, Properties};
+use crate::steel::{Converted, Grade, Level, Measure, Properties, Worked};
 use crate::working::Working;
 
 /// Every grade as a choice, under its key.
@@ -25,6 +25,14 @@ static GRADES: [Choice; Grade::ALL.len()] = {
 };
 
 chosen_by_key!(Grade, Self::of_key);
+chosen_by_key!(Worked, Self::from_key);
+
+/// What was done to a part after its heat treatment.
+pub(crate) const WORKED: &[Choice] = &[
+    Choice::new(Worked::No.key(), "No"),
+    Choice::new(Worked::Machined.key(), "Machined or ground"),
+    Choice::new(Worked::Formed.key(), "Bent or formed cold"),
+];
 
 /// The grade.
 pub(super) const GRADE: Field<Grade> = Field::choice("grade", "Grade", &GRADES, Grade::Class10_9.key());

@@ -8,7 +8,7 @@ use super::{Key, RULES, Says};
 use crate::process::Process;
 use crate::sentence::capitalized;
 use crate::source::Source;
-use crate::steel::{Compared, Converted, Grade, State, SteelLimit};
+use crate::steel::{Compared, Converted, Grade, State, SteelLimit, Worked};
 use crate::working::Mark;
 
 /// A rule: one row.
@@ -66,6 +66,8 @@ pub enum When {
     Steel,
     /// Of steels hardened at the surface.
     CaseHardened,
+    /// Of parts machined, ground, bent or formed cold after heat treatment.
+    Worked,
     /// Of parts bent or formed cold after heat treatment.
     ColdFormed,
     /// Of these grades.
@@ -279,7 +281,8 @@ impl When {
         match self {
             Self::Steel => case.steel.is_some(),
             Self::CaseHardened => steel(State::is_cased),
-            Self::ColdFormed => steel(|state| state.cold_worked),
+            Self::Worked => steel(|state| state.worked != Worked::No),
+            Self::ColdFormed => steel(|state| state.worked == Worked::Formed),
             Self::Grades(grades) => case.grade().is_some_and(|grade| grades.contains(&grade)),
             Self::NotGrades(grades) => {
                 case.steel.is_some() && case.grade().is_none_or(|grade| !grades.contains(&grade))

@@ -5,9 +5,11 @@ use crate::part::Kind;
 use crate::process::Process;
 use crate::quantity::{Quantity, unit};
 use crate::sentence::{put, worded};
-use crate::source::document;
+use crate::source::{Source, document};
 use crate::steel::pairing::Nuts;
 use crate::steel::{Grade, load, structural};
+use crate::table::astm_a563_proof::proof_stress;
+use crate::table::nut_grade::NutGrade;
 use crate::table::nut_style::Style;
 use crate::table::structural::{Allowed, Bolt, Coating, Requirement, Topic as About};
 use crate::table::{aisc_360, astm_f3125_assembly as assembly};
@@ -192,21 +194,30 @@ pub fn nut_in_words(nuts: &Nuts) -> String {
     }
 }
 
-/// The nut that is named beside the bolt.
+/// The nut that is named beside the bolt, or ordered alone.
 pub static NUT: Rule = Rule {
     topic: Topic::Strength,
     source: document::ASTM_A563.memory("nuts for bolts"),
-    when: When::If(|case| named(case).is_some() && case.nuts.is_some()),
+    when: When::If(|case| named(case).is_some() && case.nuts.is_some() || alone_as_heavy_hex(case).is_some()),
     test: Test::By(|case| {
+        if alone_as_heavy_hex(case).is_some() {
+            return true;
+        }
         let (Some(nuts), Some(nut)) = (case.nuts, named(case)) else { return false };
         nuts.takes(nut, None) == Some(false) || is_only_heavy(nuts, nut)
     }),
     says: |case| match (case.nuts, named(case)) {
         (Some(nuts), Some(nut)) if is_only_heavy(nuts, nut) => Says::from(Mark::Term, nuts.source),
         (Some(nuts), _) => Says::from(Mark::Condition, nuts.source),
-        _ => Says::MET,
+        _ => alone_as_heavy_hex(case).map_or(Says::MET, |(_, source)| Says::from(Mark::Term, source)),
     },
     words: Phrase::By(|case, says, text| {
+        if let Some((nut, _)) = alone_as_heavy_hex(case) {
+            return put(
+                text,
+                format_args!("order them as heavy hex: {} is made so only in this size", nut.name()),
+            );
+        }
         if let (Some(nuts), Some(nut)) = (case.nuts, named(case)) {
             if says.mark == Mark::Term {
                 return put(text, format_args!("order the {} nuts as heavy hex", nut.name()));
@@ -228,6 +239,9 @@ pub static NUT: Rule = Rule {
     }),
     met: "the nut that is named goes with the bolt",
     brief: Phrase::By(|case, says, text| {
+        if let Some((nut, _)) = alone_as_heavy_hex(case) {
+            return put(text, format_args!("{} nuts as heavy hex", nut.short_name()));
+        }
         if let (Some(nuts), Some(named)) = (case.nuts, named(case)) {
             if says.mark == Mark::Term {
                 return put(text, format_args!("{} nuts as heavy hex", named.short_name()));
@@ -323,6 +337,17 @@ fn is_only_heavy(nuts: &Nuts, nut: Grade) -> bool {
         nuts.find(|of| Some(of.grade) == known && (of.style == Style::HeavyHex) == is_heavy).is_some()
     };
     is_made(true) && !is_made(false)
+}
+
+/// A hex nut ordered alone whose grade is made in its size as a heavy hex only, and what says so.
+fn alone_as_heavy_hex(case: &Case<'_>) -> Option<(Grade, Source)> {
+    let part = case.part.filter(|part| part.kind == Kind::HexNut && !case.is_mate && part.bolt.is_none())?;
+    let (thread, grade) = (part.thread.filter(|thread| !thread.is_metric())?, case.grade()?);
+    let Some(NutGrade::A563(known)) = load::known_nut(grade) else { return None };
+    let sixteenths = (thread.diameter().inch() * 16.0).round() as u16;
+    let made = |style| proof_stress(sixteenths, known, style, thread.is_coarse(), true);
+    let heavy = made(Style::HeavyHex)?;
+    made(Style::Hex).is_none().then_some((grade, heavy.source))
 }
 
 /// The nut named beside the bolt of this case.

@@ -16,8 +16,38 @@ pub struct State {
     pub steel: Steel,
     /// Whether somebody said that its surface was hardened apart from its core; see [`State::is_cased`].
     pub case_hardened: bool,
-    /// Whether it was bent or formed cold after any heat treatment.
-    pub cold_worked: bool,
+    /// What was done to it after any heat treatment, that leaves stress in it.
+    pub worked: Worked,
+}
+
+/// What was done to a part after its heat treatment, that leaves stress in it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Worked {
+    /// Nothing.
+    No,
+    /// It was machined or ground.
+    Machined,
+    /// It was bent or formed cold.
+    Formed,
+}
+
+impl Worked {
+    /// Every one.
+    pub const ALL: [Self; 3] = [Self::No, Self::Machined, Self::Formed];
+
+    /// Stable key for links.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::No => "no",
+            Self::Machined => "machined",
+            Self::Formed => "yes",
+        }
+    }
+
+    /// The one of that key.
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|worked| worked.key() == key)
+    }
 }
 
 /// How a steel is known.
@@ -97,7 +127,7 @@ pub struct Levels {
 impl State {
     /// A steel as it comes: neither case-hardened nor cold-worked.
     pub const fn of(steel: Steel) -> Self {
-        Self { steel, case_hardened: false, cold_worked: false }
+        Self { steel, case_hardened: false, worked: Worked::No }
     }
 
     /// Whether its surface is hardened apart from its core: as was said, or because its grade is.

@@ -59,8 +59,8 @@ fn compare(calculator: &str, draft: &Draft, case: &Case<'_>, text: &str) -> Opti
             };
             assert_eq!(input.steel, known, "{text}");
             assert_eq!(
-                (input.case_hardened, input.cold_worked, input.process, input.cleaning),
-                (facts.state.case_hardened, facts.state.cold_worked, case.process, facts.cleaning),
+                (input.case_hardened, input.worked, input.process, input.cleaning),
+                (facts.state.case_hardened, facts.state.worked, case.process, facts.cleaning),
                 "{text}"
             );
             Some(0)

@@ -4,7 +4,7 @@ use kettle_barrel::coat::Process;
 use kettle_barrel::quantity::{Hardness, Length, Scale, Stress, Temperature, Time};
 use kettle_barrel::rule::{self, Case, Cleaning, Key, SteelFacts};
 use kettle_barrel::steel::tempering::{self, Dip, Temper};
-use kettle_barrel::steel::{Grade, Measure, Properties, State, Steel, bake, hardness};
+use kettle_barrel::steel::{Grade, Measure, Properties, State, Steel, Worked, bake, hardness};
 use kettle_barrel::working::Mark;
 use proptest::prelude::*;
 
@@ -66,7 +66,7 @@ proptest! {
         let state = |share: f64| State {
             steel: Steel::Hardness(Hardness { scale, number: min + (max - min) * share }),
             case_hardened,
-            cold_worked,
+            worked: if cold_worked { Worked::Formed } else { Worked::No },
         };
         harder_is_never_better(state(f64::min(one, other)), state(f64::max(one, other)), cleaning);
     }

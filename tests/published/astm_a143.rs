@@ -6,7 +6,7 @@ use wasm_bindgen_test::wasm_bindgen_test as test;
 use kettle_barrel::quantity::{Length, Stress};
 use kettle_barrel::rule::{Cleaning, Key};
 use kettle_barrel::source::Basis::{Memory, Read};
-use kettle_barrel::steel::{Grade, State, Steel};
+use kettle_barrel::steel::{Grade, State, Steel, Worked};
 use kettle_barrel::table::astm_a143;
 use kettle_barrel::working::Mark;
 
@@ -37,7 +37,7 @@ fn the_two_units_are_not_the_same_stress() {
 #[test]
 fn tight_cold_bends_are_relieved() {
     let steel = Steel::Tensile(Stress::from_mpa(420.0));
-    let state = State { steel, case_hardened: false, cold_worked: true };
+    let state = State { steel, case_hardened: false, worked: Worked::Formed };
     let (ruling, source, text) = ruling(Key::A143Bend, state, Cleaning::Acid).unwrap();
     agree!(ASTM_A143, (ruling.mark, source.basis), (Mark::Term, Memory));
     assert!(text.contains("three times") && text.contains("595 °C (1100 °F), one hour per inch"), "{text}");

@@ -8,7 +8,7 @@ use kettle_barrel::rule::{Cleaning, Key};
 use kettle_barrel::source::Basis::Read;
 use kettle_barrel::steel::Over::AtLeast;
 use kettle_barrel::steel::tempering::Bath;
-use kettle_barrel::steel::{Grade, State, Steel};
+use kettle_barrel::steel::{Grade, State, Steel, Worked};
 use kettle_barrel::table::astm_f2329;
 use kettle_barrel::working::Mark;
 
@@ -42,7 +42,7 @@ fn the_risk_begins_with_a_specified_minimum_of_33_hrc() {
 #[test]
 fn case_hardened_fasteners_are_not_hot_dipped() {
     let steel = Steel::Hardness(Hardness::hrc(25.0));
-    let state = State { steel, case_hardened: true, cold_worked: false };
+    let state = State { steel, case_hardened: true, worked: Worked::No };
     let (ruling, source, _) = ruling(Key::F2329CaseHardened, state, Cleaning::Mechanical).unwrap();
     agree!(ASTM_F2329, (ruling.mark, source.basis), (Mark::Bar, Read));
 }

@@ -7,7 +7,7 @@ use kettle_barrel::quantity::{Hardness, Length, Scale, Stress};
 use kettle_barrel::rule::{Cleaning, Key};
 use kettle_barrel::source::Basis::Read;
 use kettle_barrel::steel::hardness::from_tensile;
-use kettle_barrel::steel::{State, Steel, bake};
+use kettle_barrel::steel::{State, Steel, Worked, bake};
 use kettle_barrel::table::iso_2081;
 use kettle_barrel::working::Mark;
 
@@ -19,7 +19,7 @@ use crate::steel_check::ruling;
 fn the_limit_is_read_in_its_own_column() {
     agree!(ISO_2081, (iso_2081::NOT_ABOVE.value.mpa(), iso_2081::NOT_ABOVE.source.basis), (1500.0, Read));
     let mark = |steel, case_hardened| {
-        let state = State { steel, case_hardened, cold_worked: false };
+        let state = State { steel, case_hardened, worked: Worked::No };
         ruling(Key::Iso2081Strength, state, Cleaning::Acid).map(|(ruling, ..)| ruling.mark)
     };
     for (at, above) in [

@@ -1,7 +1,7 @@
 //! What is asked, and how it is read and written.
 
 use super::{Input, Known};
-use crate::calculator::steel_fields::{self, DIAMETER, GRADE};
+use crate::calculator::steel_fields::{self, DIAMETER, GRADE, WORKED};
 use crate::calculator::{
     Bound, Choice, Example, Field, FieldAbout, HARDNESS as TABULATED, Missed, Reader, Writer, choices,
     chosen_by_key,
@@ -9,6 +9,7 @@ use crate::calculator::{
 use crate::process::Process;
 use crate::quantity::{Hardness, Shown, Stress, Unit, unit};
 use crate::rule::Cleaning;
+use crate::steel::Worked;
 
 /// What is asked.
 pub(super) static FIELDS: [FieldAbout; 9] = [
@@ -66,8 +67,8 @@ pub(super) const TENSILE: Field<Stress> = Field::quantity(
 const CASE: Field<bool> = Field::yes_no("case", "Case-hardened")
     .hint("A surface hardened apart from its core, as on many tapping screws.");
 
-const COLD: Field<bool> =
-    Field::yes_no("cold", "Bent or formed cold").hint("After any heat treatment: hooks, eyes, U-bolts.");
+const COLD: Field<Worked> = Field::choice("cold", "Worked after heat treatment", WORKED, "no")
+    .hint("Ground, or bent as hooks, eyes, U-bolts.");
 
 const PROCESS: Field<Process> = Field::choice("process", "Process", &PROCESSES, Process::HotDip.key())
     .hint("The other two are judged beside it.");
@@ -137,12 +138,12 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
         Ok(KnownBy::Tensile) => reader.get(&TENSILE).map(Known::Tensile),
         Err(missed) => Err(missed),
     };
-    let (case_hardened, cold_worked) = (reader.get(&CASE), reader.get(&COLD));
+    let (case_hardened, worked) = (reader.get(&CASE), reader.get(&COLD));
     let (process, cleaning) = (reader.get(&PROCESS), reader.get(&CLEANING));
     Ok(Input {
         steel: steel?,
         case_hardened: case_hardened?,
-        cold_worked: cold_worked?,
+        worked: worked?,
         process: process?,
         cleaning: cleaning?,
     })
@@ -152,7 +153,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
 pub(super) fn write(input: &Input, writer: &mut Writer) {
     write_steel(input.steel, writer);
     writer.put(&CASE, input.case_hardened);
-    writer.put(&COLD, input.cold_worked);
+    writer.put(&COLD, input.worked);
     writer.put(&PROCESS, input.process);
     writer.put(&CLEANING, input.cleaning);
 }

@@ -1,19 +1,20 @@
 //! What an order line asks, field by field.
 //!
 //! What an order says (part, thread, steel, place …) starts empty and is asked for; only what the
-//! method sets (the bath, a case as is usual for the part, not formed cold, nothing asked for) has a default.
+//! method sets (the bath, a case as is usual for the part, not worked after hardening, nothing asked for) has a default.
 
 use super::choices::{
     AROUND, BY_HARDNESS, BY_TENSILE, CaseHardened, GRADES, KnownSteel, NUTS, Named, PARTS, PLACES, WASHERS,
     WITH_NUT, WITH_WASHER, WITHOUT,
 };
 use super::examples::EXAMPLES;
-use crate::calculator::{About, Bound, Field, FieldAbout, HARDNESS as TABULATED};
+use crate::calculator::{About, Bound, Field, FieldAbout, HARDNESS as TABULATED, WORKED};
 use crate::order::asked::{self, Asked, LeftOut};
 use crate::part;
 use crate::quantity::{Hardness, Length, Shown, Stress, Temperature, Time, Unit, unit};
 use crate::site::{Categories, Surroundings};
 use crate::source::common_practice;
+use crate::steel::Worked;
 use crate::thread::{Designation, ToleranceClass};
 
 /// The order line described like a calculator: the same form, link and examples.
@@ -104,8 +105,8 @@ pub(super) const CASE: Field<CaseHardened> =
     Field::choice("case", "Case-hardened", CaseHardened::CHOICES, CaseHardened::Usual.key())
         .hint("A hard skin over a softer core: tapping and drywall screws usually are.");
 
-pub(super) const COLD: Field<bool> =
-    Field::yes_no("cold", "Formed cold after heat treatment").hint("Bent or rolled after hardening.");
+pub(super) const COLD: Field<Worked> = Field::choice("cold", "Worked after heat treatment", WORKED, "no")
+    .hint("Ground, bent or rolled after hardening.");
 
 pub(super) const PATCH: Field<bool> = Field::yes_no("patch", "Nylon patch")
     .hint("Sprayed on the finished thread and heated, so that it locks.");

@@ -8,7 +8,7 @@ use super::{Mate, OrderLine, fields};
 use crate::calculator::{Fault, Field, Missed, Reader};
 use crate::part;
 use crate::quantity::Hardness;
-use crate::steel::{Grade, State, Steel};
+use crate::steel::{Grade, State, Steel, Worked};
 use crate::thread::{Designation, Thread, ToleranceClass};
 
 /// Reads the fields.
@@ -83,20 +83,20 @@ fn steel(
 ) -> Result<(Option<State>, bool), Missed> {
     let known = reader.optional(&fields::STEEL);
     let (hardness, tensile) = (reader.if_asked(&fields::HARDNESS), reader.if_asked(&fields::TENSILE));
-    let (case, cold_worked) = (reader.get(&fields::CASE), reader.get(&fields::COLD));
+    let (case, worked) = (reader.get(&fields::CASE), reader.get(&fields::COLD));
     let (known, hardness, tensile) = (known?, hardness?.said(), tensile?.said());
-    let (case, cold_worked) = (case?, cold_worked?);
+    let (case, worked) = (case?, worked?);
     let is_not_made = known == Some(KnownSteel::NotMade);
     let Some(known) = known.filter(|_| !is_not_made) else {
         // Screws that form their thread are hard on the surface, whatever else is known of their steel.
         let hard_skin = part.is_ok_and(|part| part.usual_steel() == part::UsualSteel::CaseHardened);
         if hard_skin && case != CaseHardened::No {
             let steel = Steel::of(Grade::Iso2702, thread?.map(Thread::diameter)).ok();
-            let state = steel.map(|steel| State { steel, case_hardened: true, cold_worked });
+            let state = steel.map(|steel| State { steel, case_hardened: true, worked });
             return Ok((state, is_not_made && state.is_none()));
         }
         // How it was treated is judged only on a steel that is known.
-        if case == CaseHardened::Yes || cold_worked {
+        if case == CaseHardened::Yes || worked != Worked::No {
             return Err(reader.wrong(&fields::STEEL, Fault::Missing));
         }
         return Ok((None, is_not_made));
@@ -122,7 +122,7 @@ fn steel(
         CaseHardened::No => false,
         CaseHardened::Yes => true,
     };
-    Ok((Some(State { steel, case_hardened, cold_worked }), false))
+    Ok((Some(State { steel, case_hardened, worked }), false))
 }
 
 const OTHER: &str = "nothing is judged of it: the finishes here are zinc on carbon and alloy steel";

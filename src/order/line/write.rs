@@ -61,7 +61,7 @@ fn steel(state: State, writer: &mut Writer) {
     }
     let case = if state.case_hardened { CaseHardened::Yes } else { CaseHardened::No };
     writer.put(&fields::CASE, case);
-    writer.put(&fields::COLD, state.cold_worked);
+    writer.put(&fields::COLD, state.worked);
 }
 
 fn mate(

@@ -19,9 +19,9 @@ use words::WORDS;
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use words::{
-    A_READING, ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, MACHINED, NO_LIFE,
-    NO_PLACE, NOT_IN_AIR, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH, WEIGHT_OF_BOX,
-    WEIGHT_OF_PIECE, YIELD,
+    A_READING, ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, NO_LIFE, NO_PLACE,
+    NOT_IN_AIR, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH, WEIGHT_OF_BOX, WEIGHT_OF_PIECE,
+    YIELD,
 };
 
 /// What a word or a phrase means.
@@ -151,6 +151,8 @@ pub enum Word {
     CaseHardened,
     /// Formed cold after hardening.
     ColdFormed,
+    /// Machined or ground after hardening.
+    Machined,
     /// What is done to a part: cold, or by taking off metal.
     Worked(bool),
     /// What makes a part hard.

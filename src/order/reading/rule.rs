@@ -123,7 +123,9 @@ fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return noun.and_then(|_| one(end, What::Without));
     }
     let (end, what) = lexicon::whole(chain, at, alone)?;
-    one(end, what)
+    // `EN` is a publisher, and `en` joins two parts in Dutch.
+    let is_publisher = what == What::With(false) && chain.get(at).is_some_and(|token| token.text == "EN");
+    if is_publisher { None } else { one(end, what) }
 }
 
 /// `B/N/W`: a bolt with its nut and its washer.
@@ -193,6 +195,7 @@ fn alone(word: Word) -> Option<What> {
         Word::Place(categories) => What::Place(categories),
         Word::CaseHardened => What::Yes("case"),
         Word::ColdFormed => What::Yes("cold"),
+        Word::Machined => What::Machined,
         Word::NylonPatch => What::Yes("patch"),
         Word::LeftHand => What::Yes("left"),
         Word::Foreign => What::Not(size::FOREIGN.into()),

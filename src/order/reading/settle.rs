@@ -94,6 +94,8 @@ fn the_rest(line: &mut Line) {
         let joins = is_noun(line.before(at)) && is_noun(line.behind(at));
         let Some(item) = line.item(at).filter(|item| item.is_free()) else { continue };
         match item.what.clone() {
+            What::Yes("cold") => worked(line, at, "yes"),
+            What::Machined => worked(line, at, "machined"),
             What::Yes(field) => line.fill(at, field, "yes", ""),
             What::AtMost(text) => line.fill(at, "most", &text, "the greatest thickness"),
             What::Allowance(text) => line.fill(at, "own_allowance", &text, "the allowance"),
@@ -112,6 +114,17 @@ fn the_rest(line: &mut Line) {
             What::Small(_) => item.not(""),
             _ => item.not(""),
         }
+    }
+}
+
+/// What leaves stress in a hard part, however that was done.
+fn worked(line: &mut Line, at: usize, how: &str) {
+    line.fill(at, "cold", how, "that it is");
+    if line.notes.iter().all(|(field, _)| *field != "cold") {
+        line.note(
+            "cold",
+            "above 1000 MPa relieve it of stress before it is cleaned and coated (ASTM B633, B695)",
+        );
     }
 }
 

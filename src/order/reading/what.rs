@@ -91,6 +91,8 @@ pub enum What {
     Ends,
     /// A field of yes or no that is said to be yes.
     Yes(&'static str),
+    /// Machined or ground after hardening.
+    Machined,
     /// The class of a thread.
     ThreadClass(ToleranceClass),
     /// Coarse or fine.

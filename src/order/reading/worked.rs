@@ -9,7 +9,7 @@ pub fn after_hardening(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (end, is_cold) = worked(chain, at)
         .and_then(|(end, is_cold)| Some((hardening(chain, end)?, is_cold)))
         .or_else(|| worked(chain, hardening(chain, at)?))?;
-    let what = if is_cold { What::Yes("cold") } else { What::Not(lexicon::MACHINED.into()) };
+    let what = if is_cold { What::Yes("cold") } else { What::Machined };
     (!chain.inside_a_run(end)).then(|| one(end, what)).flatten()
 }
 

@@ -63,7 +63,7 @@ pub static ISO_2081_STRENGTH: Rule = Rule {
 /// ASTM B849: stress relief from 1000 MPa.
 pub static B849_RELIEF: Rule = Rule {
     source: astm_b849::RELIEF_FROM.source,
-    when: When::ColdFormed,
+    when: When::Worked,
     says: |_| Says::term().asking(Instruction::Relieve(B849_HEAT)),
     test: Test::Steel(from_strength(astm_b849::RELIEF_FROM)),
     words: Phrase::Text("relieve stress at 190 to 230 °C or hotter, below the temper, before cleaning"),
@@ -74,7 +74,7 @@ pub static B849_RELIEF: Rule = Rule {
 /// ASTM B633: stress relief above 1000 MPa.
 pub static B633_RELIEF: Rule = Rule {
     source: astm_b633::RELIEF_ABOVE.source,
-    when: When::ColdFormed,
+    when: When::Worked,
     says: |_| Says::term().asking(Instruction::Relieve(B849_HEAT)),
     test: Test::Steel(above_strength(astm_b633::RELIEF_ABOVE)),
     why: Phrase::Text("machined, ground and cold-formed parts hold stress"),

@@ -33,7 +33,7 @@ pub static B695_RELIEF: Rule = Rule {
     process: Some(Mechanical),
     under: Under::B695,
     source: astm_b695::RELIEF_ABOVE.source,
-    when: When::ColdFormed,
+    when: When::Worked,
     test: Test::Steel(above_strength(astm_b695::RELIEF_ABOVE)),
     says: |_| Says::term().asking(Instruction::Relieve(RELIEF)),
     words: Phrase::Text("relieve stress before cleaning, at about 190 °C for 3 h or longer"),

@@ -20,9 +20,6 @@ pub const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplate
 const EXTRA: &str = "not judged";
 /// Why the length of a thread is not used.
 pub const THREAD_LENGTH: &str = "the length of the thread is not asked: it is that of the standard";
-/// Why what was machined after hardening is not used: no field says so, and what is to be done is told.
-pub const MACHINED: &str = "what is machined or ground after hardening is relieved of stress before it is cleaned and \
-                            coated, above 1000 MPa (ASTM B633, B695): put it on the order";
 /// Why the weight of one piece, or of each of several, is not used.
 pub const WEIGHT_OF_PIECE: &str = "the weight of one and not of all: that of a piece is computed from its shape; write the pieces, or the weight of \
      all";
@@ -220,7 +217,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::ColdFormed, &["cold bent", "bent cold", "rolled after heat treatment", "threads rolled after heat treatment", "thread rolled after heat treatment", "rolled after ht", "rolled after hardening", "formed after heat treatment", "cold formed after heat treatment", "cold formed after hardening", "kalt gebogen", "kaltgebogen", "schlussgerollt", "schlußgerollt", "schlussvergütet gerollt"]),
     (Word::Worked(true), &["bent", "cold bent", "bent cold", "formed", "formed cold", "cold formed", "worked cold", "cold worked", "straightened", "straightened cold", "cold straightened", "rolled", "rolled cold", "cold rolled", "threads rolled", "thread rolled", "threads cold rolled", "swaged", "upset", "gebogen", "kalt gebogen", "kaltgebogen", "umgeformt", "kalt umgeformt", "kaltumgeformt", "kalt verformt", "kaltverformt", "gerichtet", "kalt gerichtet", "gerollt", "kalt gerollt", "gewalzt", "kalt gewalzt"]),
     (Word::Worked(false), &["ground", "machined", "turned", "turned down", "milled", "drilled", "cross drilled", "threads cut", "thread cut", "threads ground", "thread ground", "shank ground", "geschliffen", "bearbeitet", "spanend bearbeitet", "gedreht", "überdreht", "gefräst", "geschnitten", "gewinde geschnitten"]),
-    (Word::Not(MACHINED), &["hardened and ground", "hardened & ground", "hardened ground", "hardened and machined", "gehärtet und geschliffen", "gehärtet geschliffen", "vergütet und geschliffen"]),
+    (Word::Machined, &["hardened and ground", "hardened & ground", "hardened ground", "hardened and machined", "gehärtet und geschliffen", "gehärtet geschliffen", "vergütet und geschliffen"]),
     (Word::Hardening, &["heat treatment", "heat treating", "heat treat", "heat treated", "h t", "ht", "hardening", "through hardening", "quench and temper", "quench & temper", "quenching and tempering", "quenching & tempering", "quench tempering", "quenching", "tempering", "q t", "qt", "q & t", "q and t", "vergüten", "vergueten", "vergütung", "verguetung", "härten", "haerten", "wärmebehandlung", "waermebehandlung", "anlassen"]),
     (Word::Tempered, &["tempered", "tempered at", "temper", "tempering", "tempering temperature", "temper temperature", "tempering temp", "temper temp", "angelassen", "angelassen bei", "anlasstemperatur", "anlassen"]),
     (Word::HighBath, &["high temp", "high temperature", "hi temp", "high temp bath", "high temperature bath", "high temp zinc", "hochtemperatur", "hochtemperaturverzinkt", "hochtemperaturverzinkung", "ht verzinkt"]),

@@ -59,7 +59,7 @@ pub(super) fn only_hex(names: &[Name]) -> bool {
 
 /// Whether nuts of a grade are heavy hex nuts.
 pub(super) fn is_heavy(steel: &str) -> bool {
-    steel.starts_with("a194") || steel.starts_with("a563-dh")
+    ["a194", "a563-dh", "a563-c"].iter().any(|grade| steel.starts_with(grade))
 }
 
 /// Whether a thread with its length stands in the line: `M16 x 60` is a bolt, whatever nut is named.
