@@ -17,18 +17,37 @@ pub enum Asked {
     Document(&'static Document),
     /// One class.
     Class(&'static Keyed),
+    /// One of two processes.
+    Either(Either),
+}
+
+/// Two processes of which one will do.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Either {
+    /// The one that is named first.
+    pub first: Process,
+    /// The one that is named behind it.
+    pub second: Process,
+    /// Whether the second is wanted only where the first does not suit.
+    pub in_order: bool,
 }
 
 impl Asked {
-    /// The process that gives it; `None` for a document that no class is known of, and for a coat that is
-    /// not judged here.
+    /// The process that gives it, of two the one that is wanted first; `None` where both are wanted alike, for a
+    /// document that no class is known of, and for a coat that is not judged here.
     pub fn process(&self) -> Option<Process> {
         match self {
             Self::Process(process) => Some(*process),
             Self::Other(_) => None,
             Self::Document(document) => class::of(document).first().map(|class| class.process),
             Self::Class(keyed) => keyed.class().map(|class| class.process),
+            Self::Either(either) => either.in_order.then_some(either.first),
         }
+    }
+
+    /// Whether it names the process as one of two.
+    pub fn is_either(&self, process: Process) -> bool {
+        matches!(self, Self::Either(either) if either.first == process || either.second == process)
     }
 
     /// Its key among [`CHOICES`].
@@ -89,7 +108,7 @@ impl Keyed {
 pub const ADVISE: &str = "advise";
 
 /// What is asked for by a process or a document alone.
-static WHOLE: [(Choice, Asked); 19] = [
+static WHOLE: [(Choice, Asked); 28] = [
     (Choice::new("kettle", "Hot-dip, of whatever class"), Asked::Process(HotDip)),
     (Choice::new("barrel", "Mechanical, of whatever class"), Asked::Process(Mechanical)),
     (Choice::new("cell", "Electroplated, of whatever class"), Asked::Process(Electroplated)),
@@ -108,6 +127,15 @@ static WHOLE: [(Choice, Asked); 19] = [
         Choice::new("iso4042", "ISO 4042, electroplated, of whatever class"),
         Asked::Document(&document::ISO_4042_1999),
     ),
+    either("kettle-or-barrel", "Hot-dip or mechanical", HotDip, Mechanical),
+    either("kettle-or-cell", "Hot-dip or electroplated", HotDip, Electroplated),
+    either("barrel-or-cell", "Mechanical or electroplated", Mechanical, Electroplated),
+    rather("kettle-else-barrel", "Hot-dip, else mechanical", HotDip, Mechanical),
+    rather("kettle-else-cell", "Hot-dip, else electroplated", HotDip, Electroplated),
+    rather("barrel-else-kettle", "Mechanical, else hot-dip", Mechanical, HotDip),
+    rather("barrel-else-cell", "Mechanical, else electroplated", Mechanical, Electroplated),
+    rather("cell-else-kettle", "Electroplated, else hot-dip", Electroplated, HotDip),
+    rather("cell-else-barrel", "Electroplated, else mechanical", Electroplated, Mechanical),
     other("bare", "No zinc, not judged here", "A part without zinc"),
     other("zinc-flake", "Zinc flake, not judged here", "Zinc flake"),
     other("zinc-alloy", "Plated zinc alloy, not judged here", "A plated zinc alloy"),
@@ -119,6 +147,14 @@ static WHOLE: [(Choice, Asked); 19] = [
     other("phosphate", "Phosphate or black oxide, not judged here", "Phosphate or black oxide"),
     other("organic", "Paint, powder, PTFE …, not judged here", "An organic coat"),
 ];
+
+const fn either(key: &'static str, label: &'static str, first: Process, second: Process) -> (Choice, Asked) {
+    (Choice::new(key, label), Asked::Either(Either { first, second, in_order: false }))
+}
+
+const fn rather(key: &'static str, label: &'static str, first: Process, second: Process) -> (Choice, Asked) {
+    (Choice::new(key, label), Asked::Either(Either { first, second, in_order: true }))
+}
 
 const fn other(key: &'static str, label: &'static str, name: &'static str) -> (Choice, Asked) {
     (Choice::new(key, label), Asked::Other(name))
@@ -188,6 +224,18 @@ asked! {
     "iso4042-20", "ISO 4042 nominal 20, electroplated", ISO_4042_1999, "nominal 20";
     "iso4042-25", "ISO 4042 nominal 25, electroplated", ISO_4042_1999, "nominal 25";
     "iso4042-30", "ISO 4042 nominal 30, electroplated", ISO_4042_1999, "nominal 30";
+}
+
+/// The key of one of two processes: `in_order` where the second is wanted only if the first does not suit.
+pub fn either_key(first: Process, second: Process, in_order: bool) -> Option<&'static str> {
+    let is_it = |asked: &Asked| match asked {
+        Asked::Either(either) if either.in_order == in_order => {
+            (either.first, either.second) == (first, second)
+                || !in_order && (either.first, either.second) == (second, first)
+        }
+        _ => false,
+    };
+    WHOLE.iter().find(|(_, asked)| is_it(asked)).map(|(choice, _)| choice.key)
 }
 
 /// What is asked for by that key; [`ADVISE`] is nothing.

@@ -45,7 +45,7 @@ pub fn offer(line: &OrderLine, search: Option<&Search>, process: Process) -> Opt
                 _ => graded(line, search, process, document),
             };
         }
-        Some(Asked::Process(_) | Asked::Other(_)) | None => {}
+        Some(Asked::Process(_) | Asked::Other(_) | Asked::Either(_)) | None => {}
     }
     match process {
         Process::HotDip => Some(wiped(line, of_class(hot_dip_class(line)?, Choice::OfStandard)?)),

@@ -20,7 +20,8 @@ use crate::table::practice;
 const LARGE: Length = Length::from_mm(12.0);
 
 /// The process to take, as its place among the three; `None` where all are ruled out. What the order
-/// asks for comes first, unless it is ruled out; what it does not want is never taken.
+/// asks for comes first, unless it is ruled out, and of two that it names either before the third; what it does not
+/// want is never taken.
 pub fn recommended(line: &OrderLine, judgement: &Judgement) -> Option<usize> {
     let asked = line.asked.and_then(|asked| asked.process());
     let is_asked = |judged: &Judged| Some(judged.process) == asked && judged.verdict() != Verdict::RuledOut;
@@ -29,6 +30,8 @@ pub fn recommended(line: &OrderLine, judgement: &Judgement) -> Option<usize> {
     }
     let rank = |judged: &Judged| {
         (
+            // Of what is not asked for none comes before another by this.
+            !line.asked.is_some_and(|asked| asked.is_either(judged.process)),
             judged.verdict(),
             conditions(judgement, judged).count(),
             Reverse(judged.is_sure()),

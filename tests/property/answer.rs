@@ -197,7 +197,7 @@ fn a_size_is_no_machine_thread_and_what_is_left_out_is_told_so() {
 /// Of each order what must be said, and what must not.
 #[test]
 fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
-    let lines: [(&str, &[&str], &[&str]); 30] = [
+    let lines: [(&str, &[&str], &[&str]); 42] = [
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
         ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
@@ -253,6 +253,32 @@ fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
         ("3/4-10 x 3 A325, HDG, C3, with F844 washer", &["First agree F436 washers"], &["Nothing to prove"]),
         ("3/4-10 x 3 A325, HDG, C3, with SAE washers", &["First agree F436 washers"], &["Nothing to prove"]),
         ("3/4-10 x 12 anchor rod, F1554 55, HDG, C3, A563 A nut", &["grade A nuts as heavy hex"], &[]),
+        ("3/4-10 hex nut, A563 C, HDG, C3", &["grade C nuts as heavy hex"], &[]),
+        ("2-4.5 hex nut, A563 DH, HDG, C3", &["DH nuts as heavy hex"], &[]),
+        ("1-8 hex nut, A563 DH, HDG, C3", &["Nothing to prove"], &["as heavy hex"]),
+        // Of two steels none is judged, and of two finishes the one that is wanted first.
+        ("M16 x 60 hex bolt, 8.8/10.9, HDG, C3", &["First say the steel"], &["Nothing to prove"]),
+        ("M16 x 60 hex bolt, 10.9 or 8.8, HDG, C3", &["First say the steel"], &["Nothing to prove"]),
+        (
+            "M16 x 60 hex bolt, 12.9, HDG, if not possible zinc plated, C3",
+            &["Not hot-dip, as asked", "Take electroplated", "Mechanical, B695 class 12, also suits"],
+            &["leaves out"],
+        ),
+        (
+            "M16 x 60 hex bolt, 10.9, HDG or zinc plated, C3",
+            &["Take hot-dip", "Mechanical, B695 class 50, also suits"],
+            &["leaves out"],
+        ),
+        ("M16 x 60 hex bolt, 8.8, without zinc, C3", &["A part without zinc is not judged here."], &[]),
+        ("M16 x 60 hex bolt, 8.8, not galvanized, C3", &["A part without zinc is not judged here."], &[]),
+        // Of a steel of which the least hardness is known no softer one is judged.
+        ("M16 x 60 hex bolt, over 40 HRC, HDG, C3", &["Not hot-dip, as asked: harder than 39 HRC"], &[]),
+        ("M16 x 60 hex bolt, min 38 HRC, HDG, C3", &["First get the maker's"], &["Nothing to prove"]),
+        (
+            "M16 x 60 hex bolt, 10.9, ground after hardening, mech galv, C2",
+            &["relieve stress before cleaning"],
+            &[],
+        ),
         // Of a nut or a bolt of its own shape the thread is like any other.
         ("3/4-10 wing nuts, A563 A, HDG, C3", &["tapped over by 0.020 in"], &["agree the room"]),
         // What needs no size is said without it.

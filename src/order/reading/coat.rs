@@ -1,10 +1,10 @@
 //! The coat that the line asks for: a process, a document, or a class.
 
-use super::{Became, left_out};
+use super::{Became, either, left_out};
 use crate::quantity::letters::lower;
 use std::cmp::Reverse;
 
-use super::items::Line;
+use super::items::{Item, Line};
 use super::lexicon;
 use super::what::{Family, What};
 use crate::order;
@@ -34,10 +34,14 @@ const NO_SUCH_CODE: &str =
 /// The coat asked for.
 pub(super) fn settle(line: &mut Line) {
     type_left_open(line);
+    without_zinc(line);
     let said = said(line);
     // What says most stands first: a class, then a document, then a process, then a word used of several.
     let mut order: Vec<&Said> = said.iter().collect();
     sort_by_key(&mut order, |said| Reverse((said.may_be.is_empty(), rank(&said.key))));
+    // Of one of two finishes no class is asked for.
+    let asks = line.draft.get("asked").and_then(asked::from_key);
+    let of_two = asks.filter(|asks| matches!(asks, Asked::Either(_)));
     let mut chosen: Option<&Said> = None;
     for said in order {
         let process = asked::from_key(&said.key).and_then(|asked| asked.process());
@@ -48,7 +52,18 @@ pub(super) fn settle(line: &mut Line) {
             fits && (says_no_other || !said.may_be.is_empty())
         });
         let Some(item) = line.item(said.at) else { continue };
-        if agrees {
+        if let Some(of_two) = of_two {
+            // `zinc (HDG or mech galv)`: a word that is used of every process says no other.
+            let may_be = || said.may_be.iter().any(|process| of_two.is_either(*process));
+            match process.filter(|process| of_two.is_either(*process) || may_be()) {
+                Some(_) if rank(&said.key) > 0 => item.not(either::CLASS_OF_SEVERAL),
+                Some(_) => item.became = Some(Became::Used(vec!["asked"], said.left)),
+                None => {
+                    let of = label(of_two.key()).unwrap_or_default();
+                    item.not(format!("contradicts the coat asked for: {of}"));
+                }
+            }
+        } else if agrees {
             item.became = Some(Became::Used(vec!["asked"], said.left));
             chosen = chosen.or(Some(said));
         } else {
@@ -76,7 +91,7 @@ fn type_left_open(line: &mut Line) {
         let is_zinc = line.items.get(at - 1).is_some_and(|item| {
             item.is_free()
                 && matches!(item.what, What::Process(..))
-                && may_be(&item.text).len() == Process::ALL.len()
+                && either::may_be(&item.text).len() == Process::ALL.len()
         });
         if is_open && is_zinc {
             line.not(at - 1, lexicon::ANY_ZINC);
@@ -116,6 +131,35 @@ fn not_judged(line: &mut Line) {
         } else {
             line.not(at, why);
         }
+    }
+}
+
+/// `without zinc`, `not galvanized`: where the line asks for no finish, a part without zinc.
+fn without_zinc(line: &mut Line) {
+    let is_gone = |item: &Item| item.became == Some(Became::NotUsed(left_out::WHY.into()));
+    let is_any_zinc = |item: &Item| match &item.what {
+        // `nicht galv.` is electroplated alone in German.
+        What::Process(process, _) => {
+            let text = lower(&item.text);
+            let meant = either::may_be(&text);
+            !text.starts_with("plat") && meant.len() > 1 && meant.contains(process)
+        }
+        What::Not(why) => why == lexicon::ANY_ZINC,
+        _ => false,
+    };
+    let is_finish = |item: &Item| left_out::is_finish(&item.what) || matches!(item.what, What::Class(_));
+    // What is named besides, wanted or not, says more.
+    let is_all = line.items.iter().all(|item| !is_finish(item) || is_gone(item) && is_any_zinc(item));
+    let gone = |item: &&mut Item| is_gone(item) && is_any_zinc(item);
+    if !is_all
+        || line.draft.get("asked").is_some()
+        || !line.items.iter().any(|item| is_gone(item) && is_any_zinc(item))
+    {
+        return;
+    }
+    line.draft.set("asked", "bare");
+    for item in line.items.iter_mut().filter(gone) {
+        item.became = Some(Became::Used(vec!["asked"], Some(lexicon::BARE)));
     }
 }
 
@@ -233,11 +277,11 @@ fn thicknesses(line: &mut Line, is_any_zinc: bool) {
                 of_hot_dip(line, at, wanted, in_inches);
                 continue;
             }
-            Some(_) => {
+            Some(Asked::Other(_) | Asked::Document(_) | Asked::Process(_)) => {
                 line.not(at, "agree the thickness with whoever applies that coat");
                 continue;
             }
-            None => {
+            Some(Asked::Either(_)) | None => {
                 line.not(at, "of which coat? Write hot-dip, mechanical or electroplated beside it");
                 continue;
             }
@@ -365,7 +409,7 @@ fn said(line: &mut Line) -> Vec<Said> {
         let (key, may_be, left): (String, &'static [Process], _) = match what {
             What::Process(process, tinted) => {
                 let text = line.items.get(at).map_or("", |item| &item.text);
-                (process.key().to_owned(), may_be(text), colour(tinted))
+                (process.key().to_owned(), either::may_be(text), colour(tinted))
             }
             What::Coat(key) => {
                 let text = line.items.get(at).map_or("", |item| &item.text);
@@ -443,15 +487,4 @@ fn is_iso(line: &Line) -> bool {
     let steel = line.draft.get("steel").and_then(Grade::of_key);
     thread.is_some_and(|written| written.thread.is_metric())
         && steel.is_none_or(|grade| grade.document().family != source::Family::Astm)
-}
-
-/// Words that people use of more than one process.
-fn may_be(text: &str) -> &'static [Process] {
-    match lower(text).as_str() {
-        "zinc" | "zn" | "plated" | "plating" | "verzinkt" | "vz" | "verz" | "vzk" => &Process::ALL,
-        "galv" | "gal" | "galvanized" | "galvanised" | "galvanizing" | "galvanising" => {
-            &[Process::HotDip, Process::Mechanical]
-        }
-        _ => &[],
-    }
 }

@@ -1,11 +1,11 @@
-//! One of two: `8.8 or 10.9` asks which; `HDG or mech galv` leaves the third out.
+//! One of two: `8.8 or 10.9` asks which; `HDG or mech galv` asks for either, and leaves the third open.
 
 use super::items::Line;
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What};
 use super::{Became, Piece};
-use crate::order::asked::{self, LeftOut};
+use crate::order::asked;
 use crate::process::Process;
 use crate::quantity::letters::lower;
 
@@ -16,18 +16,30 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     while at < line.items.len() {
         // `quote HDG and mech galv`.
         let joins = line.what(at) == Some(&What::With(false))
-            && at.checked_sub(1).and_then(|before| process(line.what(before)?)).is_some()
-            && line.what(at + 1).and_then(process).is_some();
+            && over_colours(line, at, false).and_then(|before| process(line.what(before)?)).is_some()
+            && over_colours(line, at, true).and_then(|behind| process(line.what(behind)?)).is_some();
         if let Some(item) = line.item(at).filter(|item| joins && item.is_free()) {
             item.what = What::Or;
         }
-        if line.what(at) == Some(&What::Or) && line.items.get(at).is_some_and(super::items::Item::is_free) {
-            let beside = (at.checked_sub(1), at + 1);
-            if let (Some(one), other) = beside {
-                pair(line, (one, at, other), &unknown);
-            }
+        if line.what(at) == Some(&What::Or)
+            && line.items.get(at).is_some_and(super::items::Item::is_free)
+            && let (Some(one), Some(other)) = (over_colours(line, at, false), over_colours(line, at, true))
+        {
+            pair(line, (one, at, other), &unknown);
         }
         at += 1;
+    }
+}
+
+/// The next piece in front of or behind one, over the colours of a chromate: `HDG or yellow zinc`.
+fn over_colours(line: &Line, at: usize, forward: bool) -> Option<usize> {
+    let mut place = at;
+    loop {
+        place = if forward { place + 1 } else { place.checked_sub(1)? };
+        match line.what(place)? {
+            What::Not(why) if why == lexicon::COLOUR => {}
+            _ => return Some(place),
+        }
     }
 }
 
@@ -144,6 +156,13 @@ fn members(text: &str, unknown: &[Piece]) -> Vec<usize> {
 fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usize]) {
     let free = |at: usize| line.items.get(at).filter(|item| item.is_free());
     let (Some(first), Some(second)) = (free(one), free(other)) else { return };
+    if are_classes_of_a_coat(&first.what, &second.what) {
+        if let Some(item) = line.item(other) {
+            item.became = Some(Became::Used(vec!["asked"], Some(OTHER_CLASS)));
+        }
+        binds(line, or);
+        return;
+    }
     match (process(&first.what), process(&second.what)) {
         (Some(_), Some(_)) => return finishes(line, one, unknown),
         (None, None) => {}
@@ -151,6 +170,7 @@ fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usi
     }
     let same = match (&first.what, &second.what) {
         (What::Steel(SteelWord::Grade(one)), What::Steel(SteelWord::Grade(other))) => one != other,
+        (What::Steel(SteelWord::Number(one)), What::Steel(SteelWord::Number(other))) => one != other,
         (What::Thread(one), What::Thread(other)) => one.thread != other.thread,
         (What::Length(one), What::Length(other)) => one != other,
         _ => false,
@@ -162,6 +182,26 @@ fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usi
     binds(line, or);
 }
 
+const OTHER_CLASS: &str = "the other of two classes that will do: the first is judged";
+
+/// `class 40 or class 55`, `Fe/Zn 5 or Fe/Zn 8`: two classes of one coat, of which either will do.
+fn are_classes_of_a_coat(first: &What, second: &What) -> bool {
+    // The thinner classes are numbers of nuts as well.
+    let is_class = |number: &u32| *number >= 25 && asked::from_key(&format!("b695-{number}")).is_some();
+    match (first, second) {
+        (What::Class(one), What::Class(other)) => is_class(one) && is_class(other),
+        (What::Class(one), What::Bare(Some(other))) => {
+            is_class(one) && u32::try_from(*other).is_ok_and(|other| is_class(&other))
+        }
+        (What::Coat(one), What::Coat(other)) => {
+            let of = |key: &str| asked::from_key(key)?.process();
+            one != other && of(one).is_some() && of(one) == of(other)
+        }
+        (What::Zinc(one, family, _), What::Zinc(other, also, _)) => one != other && family == also,
+        _ => false,
+    }
+}
+
 /// The finish that a piece asks for.
 pub(super) fn process(what: &What) -> Option<Process> {
     match what {
@@ -171,61 +211,83 @@ pub(super) fn process(what: &What) -> Option<Process> {
     }
 }
 
-const CLASS_OF_SEVERAL: &str =
+/// Why a class of one of several finishes is not used.
+pub(super) const CLASS_OF_SEVERAL: &str =
     "the class of one of several finishes: ask for that finish alone to have its class";
 
 const ONE_NOT_KNOWN: &str = "one of several finishes, among which a word is not known here: write each as hot-dip, \
                              mechanical or electroplated";
 
-/// Finishes of which any will do: what is not among them is left out.
+/// Finishes of which any will do, or the second where the first does not suit.
 fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
     let mut places = vec![first];
+    let mut joints = Vec::new();
     let mut at = first;
-    while line.what(at + 1) == Some(&What::Or) && line.what(at + 2).and_then(process).is_some() {
-        at += 2;
-        places.push(at);
+    while let Some(or) = over_colours(line, at, true).filter(|or| line.what(*or) == Some(&What::Or))
+        && let Some(next) = over_colours(line, or, true)
+        && line.what(next).and_then(process).is_some()
+    {
+        joints.push(or);
+        places.push(next);
+        at = next;
     }
     // `HDG, mech galv or zinc plated`: of a list the last two alone have the word between.
-    while let Some(before) = places.first().and_then(|first| first.checked_sub(1))
+    while let Some(before) = places.first().and_then(|first| over_colours(line, *first, false))
         && line.items.get(before).is_some_and(|item| item.is_free() && process(&item.what).is_some())
+        // `zinc (HDG or mech galv)`: the word for all of them is none of the list.
+        && !(line.behind(before).is_some() && is_any_zinc(line, before))
     {
         places.insert(0, before);
     }
-    let joints: Vec<usize> = places
-        .windows(2)
-        .filter_map(|pair| match pair {
-            [from, to] if to - from == 2 => Some(from + 1),
-            _ => None,
-        })
-        .collect();
-    if any_of(line, places, unknown) {
+    let in_order = joints.iter().any(|joint| says_an_order(line, *joint));
+    if any_of(line, places, in_order, unknown) {
         joints.into_iter().for_each(|joint| binds(line, joint));
     }
 }
 
-/// Any of the finishes at these places will do, where they are of several processes; `unknown` are words that may be
-/// another of them.
-pub(super) fn any_of(line: &mut Line, places: Vec<usize>, unknown: &[usize]) -> bool {
-    let named: Vec<Process> = places.iter().filter_map(|at| process(line.what(*at)?)).collect();
-    let others: Vec<Process> = Process::ALL.into_iter().filter(|process| !named.contains(process)).collect();
-    let (Some(left), true) = (LeftOut::of(&others), named.windows(2).any(|pair| pair.first() != pair.last()))
-    else {
-        return false;
-    };
+/// `otherwise`, `if not possible`: what stands behind is wanted only where what stands before does not suit; `or` says
+/// of neither that it is wanted first.
+fn says_an_order(line: &Line, or: usize) -> bool {
+    const ALIKE: &[&str] =
+        &["or", "nor", "oder", "noch", "bzw", "beziehungsweise", "either or", "and", "und"];
+    line.items.get(or).is_some_and(|item| {
+        let is_word = item.text.chars().any(char::is_alphabetic);
+        is_word && !ALIKE.contains(&lower(&item.text).as_str())
+    })
+}
+
+/// Any of the finishes at these places will do, where they are of several processes, or each only where those before it
+/// do not suit; `unknown` are words that may be another of them. A process that is not named is left open.
+pub(super) fn any_of(line: &mut Line, places: Vec<usize>, in_order: bool, unknown: &[usize]) -> bool {
+    let mut named: Vec<Process> = Vec::new();
+    for process in places.iter().filter_map(|at| process(line.what(*at)?)) {
+        if !named.contains(&process) {
+            named.push(process);
+        }
+    }
+    let [first, second, ..] = named.as_slice() else { return false };
     // `HDG, zork or zinc plated`: a word that nobody knows may be the third.
     let start = |at: &usize| line.items.get(*at).and_then(|item| item.spans.first()).map(|span| span.start);
-    let within = places.first().and_then(start).zip(places.last().and_then(start));
-    let is_open = left != LeftOut::Nothing
-        && within.is_some_and(|(from, to)| unknown.iter().any(|at| (from..to).contains(at)));
-    if left != LeftOut::Nothing && !is_open {
-        line.draft.set("left_out", left.key());
-        line.note("left_out", "one of those named");
+    let starts = || places.iter().filter_map(start);
+    let within = starts().min().zip(starts().max());
+    let is_whole = named.len() == Process::ALL.len();
+    let is_open =
+        !is_whole && within.is_some_and(|(from, to)| unknown.iter().any(|at| (from..to).contains(at)));
+    // All three, of which none is wanted first, ask for nothing.
+    let key = asked::either_key(*first, *second, in_order).filter(|_| !is_open && (in_order || !is_whole));
+    if let Some(key) = key {
+        line.draft.set("asked", key);
     }
     for at in places {
         match line.what(at) {
             Some(What::Coat(_)) => line.not(at, CLASS_OF_SEVERAL),
             _ if is_open => line.not(at, ONE_NOT_KNOWN),
-            _ => line.used(at, "left_out"),
+            Some(What::Process(_, true)) => {
+                if let Some(item) = line.item(at) {
+                    item.became = Some(Became::Used(vec!["asked"], Some(lexicon::COLOUR)));
+                }
+            }
+            _ => line.used(at, "asked"),
         }
     }
     true
@@ -234,5 +296,21 @@ pub(super) fn any_of(line: &mut Line, places: Vec<usize>, unknown: &[usize]) -> 
 fn binds(line: &mut Line, at: usize) {
     if let Some(item) = line.item(at) {
         item.became = Some(Became::Binds);
+    }
+}
+
+/// Whether a word is used of every process: `zinc`, `plated`.
+fn is_any_zinc(line: &Line, at: usize) -> bool {
+    line.items.get(at).is_some_and(|item| may_be(&item.text).len() == Process::ALL.len())
+}
+
+/// Words that people use of more than one process.
+pub(super) fn may_be(text: &str) -> &'static [Process] {
+    match lower(text).as_str() {
+        "zinc" | "zn" | "plated" | "plating" | "verzinkt" | "vz" | "verz" | "vzk" => &Process::ALL,
+        "galv" | "gal" | "galvanized" | "galvanised" | "galvanizing" | "galvanising" => {
+            &[Process::HotDip, Process::Mechanical]
+        }
+        _ => &[],
     }
 }

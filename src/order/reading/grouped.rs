@@ -49,6 +49,8 @@ const OWNERS: &[Owner] = &[
     ),
     (|front| matches!(front.what, What::Steel(SteelWord::Half(_))), |first| first <= 105, "“{w} {}”"),
     (|front| front.owns_a_number(), |first| (3..=150).contains(&first), "“{w} {}”"),
+    // `class 40 or 55 500 pcs`.
+    (|front| *front.what == What::Or, |_| true, "“{w} {}”"),
     (|front| matches!(front.what, What::Category(_) | What::Place(_)), |first| first <= 100, "{} years"),
     (|front| front.is_thread() && front.scopes.family == Family::Nut, is_nut_class, "class {}"),
     (|front| front.lacks_class(), is_nut_class, "a nut of class {}"),

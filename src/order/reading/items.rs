@@ -1,6 +1,7 @@
 //! The pieces of a line while they look for their places.
 
 use std::borrow::Cow;
+use std::collections::HashSet;
 use std::ops::Range;
 
 use super::Became;
@@ -55,6 +56,8 @@ pub(super) struct Line {
     pub draft: Draft,
     /// What was concluded and not written.
     pub notes: Vec<(&'static str, Cow<'static, str>)>,
+    /// What contradicts another piece: its place, and the field that both would fill.
+    pub contradictions: HashSet<(usize, &'static str)>,
 }
 
 const FOR: &[&str] = &[
@@ -94,7 +97,8 @@ impl Line {
         let Some(item) = self.items.get_mut(at) else { return };
         match before {
             Some(before) if before != text => {
-                item.not(format!("contradicts {already} {before}, which stands before it"))
+                item.not(format!("contradicts {already} {before}, which stands before it"));
+                self.contradictions.insert((at, field));
             }
             _ => {
                 item.used(field);

@@ -102,23 +102,18 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
         Some(softest) => {
             Some(format!("the harder end of {softest} to {hardest} {scale}: the softer end is not judged"))
         }
+        None if is_least && matches!(scale, "HRC" | "HV" | "HB" | "HRB") => Some(LEAST_HARDNESS.to_owned()),
         None if is_least => Some(LEAST.to_owned()),
         None => None,
     };
-    one(
-        end,
-        match scale {
-            // A strength is mostly asked for by its least.
-            "HRC" | "HV" | "HB" | "HRB" if is_least => {
-                What::Not("the greatest hardness decides, not the least: write that".into())
-            }
-            _ => What::Hardness(format!("{hardest} {scale}"), note),
-        },
-    )
+    one(end, What::Hardness(format!("{hardest} {scale}"), note))
 }
 
 /// What a least strength leaves open.
 const LEAST: &str = "the least that is asked for: the steel may be harder";
+/// What a least hardness leaves open.
+pub(super) const LEAST_HARDNESS: &str =
+    "the least that is asked for: the steel may be harder, and the greatest hardness decides";
 
 /// The place behind what says in front of a number that it is the least: `min.`, `≥`, `over`.
 fn over_least(chain: &Chain<'_>, at: usize) -> usize {

@@ -11,7 +11,7 @@ mod name;
 mod scope;
 mod standard;
 
-use super::items::Line;
+use super::items::{Item, Line};
 use super::lexicon;
 use super::what::{SteelWord, What};
 use super::{Became, left_out};
@@ -123,6 +123,11 @@ const UNKNOWN: &str =
 
 /// The part and what comes with it.
 pub(super) fn settle(line: &mut Line) -> Scopes {
+    // `bout met moer en ring`: in Dutch a washer is a ring.
+    if is_dutch(line) {
+        let is_ring = |item: &&mut Item| matches!(lower(&item.text).as_str(), "ring" | "ringen");
+        line.items.iter_mut().filter(is_ring).for_each(|item| item.what = What::Part("washer"));
+    }
     let mut names = names(line);
     // `with 2 heavy hex`: nuts.
     for name in &mut names {
@@ -219,6 +224,15 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     }
     scope_items(line, &mut scopes, &names, main);
     scopes
+}
+
+/// Whether a bolt or a nut has its Dutch name.
+fn is_dutch(line: &Line) -> bool {
+    const NAMES: &[&str] = &["bout", "moer", "draadeind", "draadstang"];
+    line.items.iter().any(|item| {
+        let is_name = matches!(item.what, What::Part(_));
+        is_name && NAMES.iter().any(|name| lower(&item.text).contains(name))
+    })
 }
 
 /// The name in the field, if a part known here has it.

@@ -50,6 +50,22 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
             of_mate(line, scopes, at, counted.pieces, true);
         }
     }
+    numbers_of_mates(line, scopes);
+    lone::settle(line, scopes);
+    // `bolts 500, nuts 1000`: what counts the order was only found now.
+    numbers_of_mates(line, scopes);
+    sets |= set_words(line);
+    let nothing_named = !(scopes.with.0 || scopes.with.1)
+        && line.draft.get("nut").is_none()
+        && line.draft.get("washer").is_none();
+    if sets && nothing_named && scopes.family == Family::Bolt {
+        line.draft.set("nut", STANDARD);
+        line.note("nut", "a set is a bolt with its nut");
+    }
+}
+
+/// Numbers without a unit that count nuts or washers.
+fn numbers_of_mates(line: &mut Line, scopes: &Scopes) {
     let small = line.free(|what| match what {
         What::Small(number) => Some(u64::from(*number)),
         What::Bare(Some(number)) => Some(*number),
@@ -67,15 +83,6 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
             continue;
         }
         of_mate(line, scopes, at, number, false);
-    }
-    lone::settle(line, scopes);
-    sets |= set_words(line);
-    let nothing_named = !(scopes.with.0 || scopes.with.1)
-        && line.draft.get("nut").is_none()
-        && line.draft.get("washer").is_none();
-    if sets && nothing_named && scopes.family == Family::Bolt {
-        line.draft.set("nut", STANDARD);
-        line.note("nut", "a set is a bolt with its nut");
     }
 }
 

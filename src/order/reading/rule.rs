@@ -77,6 +77,7 @@ static RULES: &[Rule] = &[
     rule("thickness of plated zinc", Letters, document::zinc),
     rule("code of a plated coat", Letters, document::code),
     rule("places", Letters, places),
+    rule("indoors in Dutch", Letters, indoors),
     rule("quantity", Either, count::count),
     rule("years", Either, measure::years),
     rule("hardness of the case", Either, named::case),
@@ -179,6 +180,14 @@ fn places(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (last, second) = category(behind).filter(|_| joined)?;
     (!chain.inside_a_run(last))
         .then(|| vec![(end, What::Category(first)), (behind, What::Or), (last, What::Category(second))])
+}
+
+/// `…, binnen`: indoors in Dutch, where no time follows that it would be within.
+fn indoors(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at).filter(|word| *word == "binnen")?;
+    let end = chain.after(at);
+    let is_last = chain.get(end).is_none_or(|next| next.sort == Sort::Break);
+    (is_last && end == at + 1).then(|| vec![(end, What::Place(&[Category::C1, Category::C2]))])
 }
 
 /// What a word means by itself; `None` for what needs a number or a neighbour.

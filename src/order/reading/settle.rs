@@ -1,5 +1,6 @@
 //! Each piece finds its place among the others.
 
+use std::collections::HashSet;
 use std::ops::Range;
 
 use super::items::{Item, Line};
@@ -16,7 +17,12 @@ use crate::sorting::sort_by_key;
 /// Reads a line.
 pub(super) fn settle(text: &str) -> Reading {
     let scanned = scan(text);
-    let mut line = Line { items: scanned.items, draft: Draft::default(), notes: Vec::new() };
+    let mut line = Line {
+        items: scanned.items,
+        draft: Draft::default(),
+        notes: Vec::new(),
+        contradictions: HashSet::new(),
+    };
     per_part::behind_a_cross(&mut line);
     galv::settle(&mut line, text);
     address::settle(&mut line, text);

@@ -2,12 +2,14 @@
 
 use super::items::Line;
 use super::lexicon::{self, Word};
+use super::measure::LEAST_HARDNESS;
 use super::part::{Family, Scope, Scopes};
 use super::what::{SteelWord, What};
 use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE, OTHER_METAL};
 use crate::part::Kind;
 use crate::quantity::letters::{lower, upper};
 use crate::quantity::{Hardness, Scale};
+use crate::site::Surroundings;
 use crate::sorting::sort_by_key;
 use crate::steel::Grade;
 use crate::table::steel_row::{HardnessLimits, SteelRow};
@@ -49,6 +51,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     classes(line, scopes);
     bare_classes(line, scopes);
     hardness(line, scopes);
+    which_of_several(line, scopes.family);
     let unknown = line.free(|what| match what {
         What::Steel(word) => Some(word.clone()),
         _ => None,
@@ -56,8 +59,11 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     let is_silent = line.draft.get("steel").is_none();
     let is_the_part = |at: usize| scope(at) == Scope::Part;
     for (at, word) in unknown {
+        let is_on = is_on(line, at);
         let Some(item) = line.item(at) else { continue };
         match word {
+            // `8.8 bolts on aluminium`: what it touches, where its own steel is said.
+            SteelWord::OtherMetal if is_on && !is_silent => item.what = What::Around(Surroundings::OtherMetal),
             // Nothing is judged of it, and the field says so.
             SteelWord::OtherMetal if is_the_part(at) && is_silent => {
                 item.used("steel");
@@ -75,6 +81,76 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         }
     }
     mates(line, scopes);
+}
+
+/// `on aluminium`, `into brass`: behind a word that says where the part is put.
+fn is_on(line: &Line, at: usize) -> bool {
+    const ON: &[&str] = &["on", "against", "into", "auf", "op"];
+    line.before(at)
+        .and_then(|before| line.items.get(before))
+        .is_some_and(|item| item.what == What::Filler && ON.contains(&lower(&item.text).as_str()))
+}
+
+/// `8.8/10.9`, `class 8.8 class 10.9`: of two steels none is taken, for the harder may be meant; the line asks which.
+fn which_of_several(line: &mut Line, family: Family) {
+    // A grade of other parts is no steel of this one, and is named as that.
+    let is_its = |grade: Grade| match family {
+        Family::Bolt => true,
+        Family::Nut => grade.is_nut(),
+        Family::Washer => grade.is_washer(),
+    };
+    for field in ["steel", "nut", "washer", BY_HARDNESS, BY_TENSILE] {
+        let contradicts = |at: usize| line.contradictions.contains(&(at, field));
+        let of_field = |at: usize| {
+            let became = line.items.get(at).and_then(|item| item.became.as_ref());
+            let fills = matches!(became, Some(super::Became::Used(fields, _)) if fields.contains(&field));
+            let is_steel = matches!(
+                line.what(at),
+                Some(What::Steel(_) | What::Class(_) | What::Bare(_) | What::Hardness(..))
+            );
+            let is_other =
+                matches!(line.what(at), Some(What::Steel(SteelWord::Grade(grade))) if !is_its(*grade));
+            !is_other && (contradicts(at) || fills && is_steel)
+        };
+        let places: Vec<usize> = (0..line.items.len()).filter(|at| of_field(*at)).collect();
+        if !places.iter().any(|at| contradicts(*at)) || are_of_one_bolt(line, &places) {
+            continue;
+        }
+        let mut names: Vec<&str> = Vec::new();
+        for text in places.iter().filter_map(|at| line.items.get(*at)).map(|item| item.text.as_str()) {
+            // A few of them are enough to be asked, however long the line is.
+            if names.len() < MOST_ASKED && !names.contains(&text) {
+                names.push(text);
+            }
+        }
+        // As of two classes, the smaller first, in whatever order they stand.
+        sort_by_key(&mut names, |text| (text.len(), *text));
+        let several = if names.len() == 2 { "two" } else { "several" };
+        let why = format!("one of {several}: {}? Write the one", names.join(" or "));
+        places.iter().for_each(|at| line.not(*at, why.clone()));
+        let is_known_by_it = line.draft.get("steel") == Some(field);
+        let is_gone = |name: &str| name == field || is_known_by_it && name == "steel";
+        line.draft = line.draft.pairs().filter(|(name, _)| !is_gone(name)).collect();
+        line.notes.retain(|(name, _)| !is_gone(name));
+    }
+}
+
+/// How many steels a line is asked about at most.
+const MOST_ASKED: usize = 4;
+
+/// `A325 TC bolts F1852`: a twist-off bolt has the steel of the other.
+fn are_of_one_bolt(line: &Line, places: &[usize]) -> bool {
+    const SAME: [[&[Grade]; 2]; 2] =
+        [[&[Grade::A325, Grade::A325M], &[Grade::F1852]], [&[Grade::A490, Grade::A490M], &[Grade::F2280]]];
+    let grades: Vec<Grade> = places
+        .iter()
+        .filter_map(|at| match line.what(*at)? {
+            What::Steel(SteelWord::Grade(grade)) => Some(*grade),
+            _ => None,
+        })
+        .collect();
+    let are_all = |same: &[&[Grade]; 2]| grades.iter().all(|grade| same.iter().any(|of| of.contains(grade)));
+    grades.len() == places.len() && SAME.iter().any(are_all)
 }
 
 /// A grade goes to the part that it is a grade of.
@@ -359,14 +435,21 @@ fn hardness(line: &mut Line, scopes: &Scopes) {
         What::Hardness(text, range) => Some((text.clone(), range.clone())),
         _ => None,
     });
-    for (at, (text, note)) in found {
+    // A greatest hardness that is said besides decides.
+    let is_least = |note: &Option<String>| note.as_deref() == Some(LEAST_HARDNESS);
+    let (least, greatest): (Vec<_>, Vec<_>) = found.into_iter().partition(|(_, (_, note))| is_least(note));
+    for (at, (text, note)) in greatest.into_iter().chain(least) {
         let beside = scopes.of.get(at).copied().unwrap_or_default();
+        if beside == Scope::Part && is_least(&note) && line.draft.get("steel") == Some(BY_HARDNESS) {
+            line.not(at, "the greatest hardness decides, and not the least");
+            continue;
+        }
         let grade = line.draft.get("steel").and_then(Grade::of_key).map(|grade| grade.key().to_owned());
         let field = if text.ends_with("MPa") || text.ends_with("ksi") { BY_TENSILE } else { BY_HARDNESS };
         if beside != Scope::Part {
             of_mate(line, at, beside, &text, note.filter(|_| field == BY_HARDNESS));
         } else if let Some(key) = grade {
-            beside_a_grade(line, at, &key, &text);
+            beside_a_grade(line, at, &key, &text, note.as_deref() == Some(LEAST_HARDNESS));
         } else {
             if let Some(note) = note {
                 line.note(field, note);
@@ -445,13 +528,14 @@ fn hardness_of(text: &str) -> Option<Hardness> {
 }
 
 /// A hardness beside a grade: that of the grade, or another that asks which of the two is right.
-fn beside_a_grade(line: &mut Line, at: usize, key: &str, text: &str) {
+fn beside_a_grade(line: &mut Line, at: usize, key: &str, text: &str, is_least: bool) {
     let Some(grade) = Grade::of_key(key) else { return };
     let hardness = hardness_of(text);
     // Its limits in any size: a size that is not read yet makes no contradiction.
     let fits = |row: &SteelRow| {
         let within = |limits: HardnessLimits, hardness: Hardness| {
-            limits.min.is_none_or(|min| min.number <= hardness.number)
+            // Of a least hardness the steel may have more.
+            (is_least || limits.min.is_none_or(|min| min.number <= hardness.number))
                 && limits.max.is_none_or(|max| hardness.number <= max.number)
         };
         hardness.and_then(|hardness| Some(within(row.limits(hardness.scale)?, hardness)))

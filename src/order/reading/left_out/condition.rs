@@ -7,7 +7,7 @@ use crate::order::reading::{Became, Piece, either};
 use crate::quantity::letters::lower;
 
 /// `if HDG is not possible, mech galv`, `mech galv if HDG is not allowed`, `if no HDG then mech`: on a condition
-/// nothing is left out, and any of the finishes named will do.
+/// nothing is left out, and another finish is wanted only where that one does not suit.
 pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[Piece]) -> bool {
     const CONDITIONS: &[&str] = &[
         "if", "when", "whenever", "where", "wherever", "unless", "should", "case", "provided", "falls",
@@ -53,8 +53,10 @@ pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[
     if !is_conditional {
         return false;
     }
-    let named: Vec<usize> = (0..line.items.len()).filter(|place| is_finish(line, *place)).collect();
-    if either::any_of(line, named, &[]) {
+    // What stands on the condition is wanted first.
+    let others = (0..line.items.len()).filter(|place| *place != finish && is_finish(line, *place));
+    let named: Vec<usize> = std::iter::once(finish).chain(others).collect();
+    if either::any_of(line, named, true, &[]) {
         if let Some(item) = line.item(at) {
             item.became = Some(Became::Binds);
         }

@@ -2,7 +2,7 @@
 
 use super::{assert_finds, assert_refuses, assert_takes, pieces};
 use crate::order::reading::measure::{
-    allowance, hardness, negative, other, psi, temperature, type_of, years, yields,
+    LEAST_HARDNESS, allowance, hardness, negative, other, psi, temperature, type_of, years, yields,
 };
 use crate::order::reading::thickness::{reading, thickness, tolerance};
 use crate::order::reading::weight::weight;
@@ -67,7 +67,6 @@ fn of_a_range_the_hardest_end_is_judged() {
     assert_refuses(
         hardness,
         &[
-            ("min 36 HRC", "not the least"),
             ("hardness 39", "39 HRC?"),
             ("hardness 68", "68 HRC?"),
             ("hardness 69", "69 HV or 69 HB?"),
@@ -108,7 +107,7 @@ fn pounds_to_the_square_inch_are_told_in_thousands() {
 }
 
 #[test]
-fn the_least_of_a_hardness_is_named_and_a_word_of_the_next_measure_is_none_of_it() {
+fn the_least_of_a_hardness_is_told_as_the_least_and_a_word_of_the_next_measure_is_none_of_it() {
     for text in [
         "38 HRC min",
         "HRC 38 min.",
@@ -118,7 +117,7 @@ fn the_least_of_a_hardness_is_named_and_a_word_of_the_next_measure_is_none_of_it
         "38 HRC or more",
         "38 HRC and up",
     ] {
-        assert_refuses(hardness, &[(text, "the greatest hardness decides")]);
+        assert_finds(hardness, &[(text, What::Hardness("38 HRC".into(), Some(LEAST_HARDNESS.to_owned())))]);
         assert_takes(hardness, &[(text, text)]);
     }
     assert_takes(
