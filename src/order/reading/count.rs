@@ -323,7 +323,9 @@ fn one_hundred(chain: &Chain<'_>, at: usize) -> Option<Number> {
     let counted = lexicon::find(chain, chain.after(at), |word| {
         matches!(word, Word::Count(1, _) | Word::Part(_)).then_some(())
     });
-    (!per && counted.is_some()).then(|| Number {
+    // `dozen M16x60 8.8 bolts`: at the head of the line.
+    let is_first = || chain.before(at).is_none() && chain.word(chain.after(at)) == Some("m");
+    (!per && (counted.is_some() || is_first())).then(|| Number {
         value: 1.0,
         text: "1".to_owned(),
         grouped: None,

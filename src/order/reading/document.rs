@@ -137,6 +137,15 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
     }
     let from = publishers(chain, at);
     let number = chain.digits(from).filter(|_| from != at)?;
+    // `en 2 moeren`: in Dutch and in French, `and`.
+    let counts = |word| matches!(word, Word::Part(_) | Word::Count(..)).then_some(());
+    if chain.get(at).is_some_and(|token| token.text == "en")
+        && chain.after(at) == from
+        && number.len() < 3
+        && lexicon::find(chain, chain.after(from), counts).is_some()
+    {
+        return None;
+    }
     // `ISO 8.8`: a class.
     if number::decimal(chain, from).is_some_and(|number| steel::DOTTED.contains(&number.text.as_str())) {
         return None;

@@ -1,5 +1,7 @@
 //! One of two: `8.8 or 10.9` asks which; `HDG or mech galv` asks for either, and leaves the third open.
 
+use std::collections::HashMap;
+
 use super::items::Line;
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
@@ -21,13 +23,58 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
         if let Some(item) = line.item(at).filter(|item| joins && item.is_free()) {
             item.what = What::Or;
         }
+        if is_dutch_or(line, at)
+            && let Some(item) = line.item(at)
+        {
+            item.what = What::Or;
+        }
         if line.what(at) == Some(&What::Or)
             && line.items.get(at).is_some_and(super::items::Item::is_free)
             && let (Some(one), Some(other)) = (over_colours(line, at, false), over_colours(line, at, true))
         {
             pair(line, (one, at, other), &unknown);
         }
+        if is_last_resort(line, at) {
+            if_not_available(line, at, &unknown);
+        }
         at += 1;
+    }
+}
+
+/// `galvanisé … of elektrolytisch verzinkt`: in Dutch, `or`; `a coat of zinc` has its noun and no other finish in front.
+fn is_dutch_or(line: &Line, at: usize) -> bool {
+    let is_of = line.items.get(at).is_some_and(|item| item.what == What::Filler && lower(&item.text) == "of");
+    let finish = |place: usize| line.what(place).and_then(process);
+    let pair = || Some((over_colours(line, at, false)?, over_colours(line, at, true)?));
+    is_of
+        && pair().is_some_and(|(one, other)| {
+            finish(one).is_some() && finish(other).is_some() && !is_any_zinc(line, other)
+        })
+}
+
+/// Whether a piece says, behind a finish, that this one is wanted only where the one before it does not suit.
+fn is_last_resort(line: &Line, at: usize) -> bool {
+    const FIRST: &[&str] = &["if", "or if", "falls", "wenn", "si", "indien", "as"];
+    let is_it = |text: &str| FIRST.iter().any(|first| text.starts_with(&format!("{first} ")));
+    line.items
+        .get(at)
+        .is_some_and(|item| item.is_free() && item.what == What::Or && is_it(&lower(&item.text)))
+}
+
+/// `HDG, zinc if not available`: the finish in front of such a piece stands behind the one before it.
+fn if_not_available(line: &mut Line, at: usize, unknown: &[usize]) {
+    let finish = |line: &Line, place: Option<usize>| {
+        place.filter(|place| {
+            line.items.get(*place).is_some_and(|item| item.is_free() && process(&item.what).is_some())
+        })
+    };
+    let second = finish(line, over_colours(line, at, false));
+    let first = second.and_then(|second| finish(line, over_colours(line, second, false)));
+    let is_read = first.zip(second).is_some_and(|(one, other)| any_of(line, vec![one, other], true, unknown));
+    if is_read {
+        binds(line, at);
+    } else {
+        line.not(at, "if what is not available? Write the finishes in the order in which they are wanted");
     }
 }
 
@@ -141,12 +188,28 @@ pub(super) fn half_alone(chain: &Chain<'_>, at: usize) -> Option<Found> {
     (is_alone && !chain.inside_a_run(end)).then(|| vec![(end, What::Process(process, false))])
 }
 
+/// So many words that nobody knows stand together as one.
+const MOST_TOGETHER: usize = 4;
+
 /// Words that nobody knows and that stand alone between commas, or between a comma and an `or`.
 fn members(text: &str, unknown: &[Piece]) -> Vec<usize> {
     let is_joint = |word: &str| lexicon::means(&lower(word), Word::Or);
+    let starts: HashMap<usize, usize> =
+        unknown.iter().map(|piece| (piece.span.end, piece.span.start)).collect();
+    let ends: HashMap<usize, usize> =
+        unknown.iter().map(|piece| (piece.span.start, piece.span.end)).collect();
     let stands_alone = |piece: &&Piece| {
-        let front = text.get(..piece.span.start).unwrap_or_default().trim_end();
-        let behind = text.get(piece.span.end..).unwrap_or_default().trim_start();
+        let mut front = text.get(..piece.span.start).unwrap_or_default().trim_end();
+        let mut behind = text.get(piece.span.end..).unwrap_or_default().trim_start();
+        // A word more that nobody knows changes nothing.
+        for _ in 0..MOST_TOGETHER {
+            if let Some(start) = starts.get(&front.len()) {
+                front = text.get(..*start).unwrap_or_default().trim_end();
+            }
+            if let Some(end) = ends.get(&(text.len() - behind.len())) {
+                behind = text.get(*end..).unwrap_or_default().trim_start();
+            }
+        }
         (front.ends_with([',', '/']) || front.split_whitespace().next_back().is_some_and(is_joint))
             && (behind.starts_with([',', '/']) || behind.split_whitespace().next().is_some_and(is_joint))
     };
@@ -171,6 +234,7 @@ fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usi
     let same = match (&first.what, &second.what) {
         (What::Steel(SteelWord::Grade(one)), What::Steel(SteelWord::Grade(other))) => one != other,
         (What::Steel(SteelWord::Number(one)), What::Steel(SteelWord::Number(other))) => one != other,
+        (What::Steel(SteelWord::Half(one)), What::Steel(SteelWord::Half(other))) => one != other,
         (What::Thread(one), What::Thread(other)) => one.thread != other.thread,
         (What::Length(one), What::Length(other)) => one != other,
         _ => false,
@@ -249,7 +313,7 @@ fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
 /// of neither that it is wanted first.
 fn says_an_order(line: &Line, or: usize) -> bool {
     const ALIKE: &[&str] =
-        &["or", "nor", "oder", "noch", "bzw", "beziehungsweise", "either or", "and", "und"];
+        &["or", "ou", "of", "nor", "oder", "noch", "bzw", "beziehungsweise", "either or", "and", "und"];
     line.items.get(or).is_some_and(|item| {
         let is_word = item.text.chars().any(char::is_alphabetic);
         is_word && !ALIKE.contains(&lower(&item.text).as_str())
@@ -307,7 +371,7 @@ fn is_any_zinc(line: &Line, at: usize) -> bool {
 /// Words that people use of more than one process.
 pub(super) fn may_be(text: &str) -> &'static [Process] {
     match lower(text).as_str() {
-        "zinc" | "zn" | "plated" | "plating" | "verzinkt" | "vz" | "verz" | "vzk" => &Process::ALL,
+        "zinc" | "zink" | "zn" | "plated" | "plating" | "verzinkt" | "vz" | "verz" | "vzk" => &Process::ALL,
         "galv" | "gal" | "galvanized" | "galvanised" | "galvanizing" | "galvanising" => {
             &[Process::HotDip, Process::Mechanical]
         }

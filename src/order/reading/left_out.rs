@@ -6,9 +6,11 @@ use super::{Became, Piece};
 use crate::quantity::letters::lower;
 use condition::on_a_condition;
 use stock::{IN_STOCK, in_stock, is_in_stock};
+pub(super) use words::{free_of_zinc, not_that};
 
 mod condition;
 mod stock;
+mod words;
 
 /// Why a piece that is not wanted is not used.
 pub(super) const WHY: &str = "the line says that it is not there";
@@ -191,6 +193,7 @@ fn can_be_left_out(what: &What) -> bool {
             | What::Yes(_)
             | What::ThreadClass(_)
             | What::HighBath
+            | What::Machined
             | What::Bake(_)
             | What::Not(_)
             | What::Set

@@ -42,11 +42,28 @@ pub fn pair(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return None;
     }
     // `HV 10.9 x 100`: a class, and the length behind the cross.
-    if first_mm == first.end && first.value > 8.0 && steel::DOTTED.contains(&first.text.as_str()) {
+    if first_mm == first.end
+        && steel::DOTTED.contains(&first.text.as_str())
+        && (first.value > 8.0 || is_behind_a_thread(chain, at))
+    {
         return None;
     }
     let is_mm = first_mm != first.end || end != second.end;
     one(end, What::Pair { first: first.text, second: second.text, is_mm })
+}
+
+/// `M16 rods 4.6 x 800`: whether a metric thread stands a few words in front, so that the number is no size.
+fn is_behind_a_thread(chain: &Chain<'_>, at: usize) -> bool {
+    let mut place = chain.before(at);
+    for _ in 0..8 {
+        let Some(before) = place else { return false };
+        let figures = chain.after(before);
+        if chain.word(before) == Some("m") && chain.glued(figures) && chain.digits(figures).is_some() {
+            return true;
+        }
+        place = chain.before(before);
+    }
+    false
 }
 
 /// Whether another number stands before it, joined as in a list: the list begins there.

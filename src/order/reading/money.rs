@@ -41,6 +41,12 @@ pub fn money(chain: &Chain<'_>, at: usize) -> Option<Found> {
         // `5.00/ea`, `12.50 / 100`.
         let number = number::decimal(chain, at)?;
         let stroke = chain.over(number.end, &["/"]);
+        // `@ 0.23 ea`.
+        let is_at = chain.before(at).is_some_and(|before| chain.sign(before, &["@"]));
+        let one = unit(chain, number.end).filter(|_| is_at && number.value.fract() != 0.0);
+        if let Some((end, ..)) = one {
+            return Some(end);
+        }
         let is_exact = number.text.rsplit_once(['.', ',']).is_some_and(|(_, cents)| cents.len() == 2);
         let for_many = || Some(over_so_many(chain, number.end)).filter(|end| is_exact && *end != number.end);
         unit(chain, stroke).filter(|_| stroke != number.end).map(|(end, ..)| end).or_else(for_many)

@@ -1,13 +1,16 @@
 //! Counts of the nuts and washers that come with one part: `2 nos nuts per bolt`, `1 ea nut, 200 sets`.
 
-use super::items::Line;
+use super::items::{Item, Line};
 use super::length::UNIT_OF_THREAD;
-use super::part::Scopes;
+use super::part::{Family, Scopes};
 use super::what::{Counted, SteelWord, What};
 use crate::quantity::letters::lower;
 
 /// The most nuts or washers that one bolt has here.
 pub(super) const MOST: u64 = 8;
+
+/// How many pieces around a number are asked whether it is of one part.
+const NEAR: usize = 12;
 
 /// Takes them out of the counts; a plain number between two of them stands with the noun behind it, or, where all
 /// stand so, with the one in front.
@@ -24,10 +27,15 @@ pub(super) fn settle(
     of_one.extend(numbers(line, scopes).into_iter().map(|(at, number)| (at, number, true)));
     of_one.sort_unstable();
     // `nuts 2 ea, washers 4 ea`: where each stands behind its noun and none follows the last.
+    let bolts = of_bolts(line, scopes, &counts);
     let stands_behind = of_one.iter().all(|(at, _, is_sure)| *is_sure && before(line, scopes, *at).is_some())
         && of_one.last().is_some_and(|(last, ..)| behind(line, scopes, *last).is_none());
     let mut taken = Vec::new();
     for (at, pieces, is_sure) in of_one {
+        // `2 bolts 2 nuts`: of all.
+        if !stands_behind && bolts.is_some_and(|bolts| pieces >= bolts) && counts_all(line, scopes, at) {
+            continue;
+        }
         let field = match behind(line, scopes, at) {
             _ if stands_behind => before(line, scopes, at),
             Some((field, is_per)) => (is_per || is_sure).then_some(field),
@@ -40,6 +48,72 @@ pub(super) fn settle(
         }
     }
     counts.into_iter().filter(|(at, _)| !taken.contains(at)).collect()
+}
+
+/// How many bolts the line counts, where the number stands at its head or has a unit.
+fn of_bolts(line: &Line, scopes: &Scopes, counts: &[(usize, Counted)]) -> Option<u64> {
+    let is_head =
+        |at: usize| at == 0 && field_of(line, scopes, 0).is_none() && behind(line, scopes, 0).is_none();
+    let head =
+        line.items.first().filter(|item| item.is_free() && is_head(0)).and_then(|item| match item.what {
+            What::Bare(Some(number)) => Some(number),
+            What::Small(number) => Some(u64::from(number)),
+            _ => None,
+        });
+    let with_unit = counts.iter().find(|(at, counted)| {
+        !counted.sets && behind(line, scopes, *at).is_none() && before(line, scopes, *at).is_none()
+    });
+    let bolts = head.or(with_unit.map(|(_, counted)| counted.pieces))?;
+    (bolts > 1 && scopes.family == Family::Bolt && !line.items.iter().any(is_of_sets)).then_some(bolts)
+}
+
+/// Whether a piece counts sets: what comes with them is that of one.
+fn is_of_sets(item: &Item) -> bool {
+    matches!(&item.what, What::Set) || matches!(&item.what, What::Count(counted) if counted.sets)
+}
+
+/// Whether a number in front of `nuts` or `washers` is that of all of them, where the bolts are counted: neither the
+/// line nor `each` behind the noun or in front of the number says that it is of one.
+pub(super) fn counts_all(line: &Line, scopes: &Scopes, at: usize) -> bool {
+    let Some((field, is_per)) = behind(line, scopes, at) else { return false };
+    let text = |place: usize| line.items.get(place).map_or(String::new(), |item| lower(&item.text));
+    let says_each = |place: usize| {
+        let text = text(place);
+        ["each", "ea", "per", "pro", "je", "to", "for", "apiece", "pr", "par", "voor", "pièce"]
+            .contains(&text.split(' ').next().unwrap_or_default())
+            && line.items.get(place).is_some_and(|item| matches!(item.what, What::Filler | What::Not(_)))
+    };
+    let far = line.items.len().min(at + NEAR);
+    let near = at.saturating_sub(NEAR);
+    let first = (at + 1..far).find(|place| field_of(line, scopes, *place) == Some(field));
+    let Some(first) = first else { return false };
+    let end = (first..far).find(|place| field_of(line, scopes, *place) != Some(field)).unwrap_or(far);
+    let is_plural = (first..end).any(|place| is_plural(&text(place)));
+    let each_in_front = at
+        .checked_sub(1)
+        .is_some_and(|front| says_each(front) || front.checked_sub(1).is_some_and(says_each));
+    // `each with 2 nuts and 2 washers`, `2 nuts and 2 washers each`.
+    let each_at_the_end = (end..far).any(says_each);
+    let with = (near..at).rev().find(|place| matches!(line.what(*place), Some(What::With(_))));
+    let each_before = with.is_some_and(|with| (near..with).any(says_each));
+    // `c/w 4 no nuts`: what one comes with.
+    let is_whole = with.is_some_and(|with| {
+        let text = text(with);
+        text != "with" && (text.ends_with(" with") || text.starts_with('c'))
+    });
+    is_plural
+        && !is_per
+        && !each_in_front
+        && !each_at_the_end
+        && !each_before
+        && !is_whole
+        && !is_times(line, at)
+        && !line.items.iter().any(is_of_sets)
+}
+
+/// Whether a noun is of more than one.
+pub(super) fn is_plural(noun: &str) -> bool {
+    noun.ends_with(['s', 'n'])
 }
 
 /// `2x washer`.

@@ -40,7 +40,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
         }
         line.fill(at, "years", &text, "the years");
     }
-    temperatures(line);
+    temperatures(line, text);
     high_bath(line);
 }
 
@@ -346,8 +346,66 @@ fn is_molten(text: &str) -> bool {
     })
 }
 
+/// `on an exhaust manifold at 350 °C`, `350 °C oven`: where the words around a temperature, as far as the second comma
+/// in front and the next one behind, name a thing that is hot in service, and none of them heats a part to finish it.
+fn is_of_a_hot_thing(line: &Line, at: usize, text: &str) -> bool {
+    const HOT: &[&str] = &[
+        "exhaust",
+        "manifold",
+        "oven",
+        "boiler",
+        "steam",
+        "furnace",
+        "flue",
+        "chimney",
+        "kiln",
+        "burner",
+        "turbine",
+        "turbo",
+        "turbocharger",
+        "heater",
+        "incinerator",
+        "auspuff",
+        "abgas",
+        "krümmer",
+        "kessel",
+        "dampf",
+        "dampfleitung",
+        "heizkessel",
+        "ofen",
+        "brenner",
+        "schornstein",
+        "uitlaat",
+        "ketel",
+        "stoom",
+        "échappement",
+        "chaudière",
+        "vapeur",
+    ];
+    const TO_FINISH: &[&str] =
+        &["bak", "cure", "curing", "powder", "embrittle", "hydrogen", "temper", "anneal", "relie", "bath"];
+    const NEAR: usize = 60;
+    let span = |place: usize| line.items.get(place).and_then(|item| item.spans.first());
+    let Some(span) = span(at) else { return false };
+    let is_break = |c: char| matches!(c, ',' | ';' | '\t' | '\n');
+    let before = text.get(..span.start).unwrap_or_default();
+    let behind = text.get(span.end..).unwrap_or_default();
+    let from = before.rmatch_indices(is_break).nth(1).map_or(0, |(place, _)| place);
+    let to = behind.find(is_break).unwrap_or(behind.len());
+    let nearest = before.char_indices().rev().nth(NEAR).map_or(0, |(place, _)| place);
+    let (from, to) =
+        (from.max(nearest), to.min(behind.char_indices().nth(NEAR).map_or(to, |(place, _)| place)));
+    let (before, behind) = (before.get(from..).unwrap_or_default(), behind.get(..to).unwrap_or_default());
+    let words =
+        || [before, behind].into_iter().flat_map(|part| part.split(|c: char| !c.is_alphabetic())).map(lower);
+    words().any(|word| HOT.iter().any(|hot| word == *hot || word.strip_suffix('s') == Some(*hot)))
+        && !words().any(|word| {
+            !word.starts_with("temperat") && TO_FINISH.iter().any(|finish| word.starts_with(finish))
+        })
+}
+
 /// A temperature is that of the word beside it.
-fn temperatures(line: &mut Line) {
+fn temperatures(line: &mut Line, written: &str) {
     let found = line.free(|what| match what {
         What::Temperature(hottest, coldest) => Some((hottest.clone(), coldest.clone())),
         _ => None,
@@ -381,6 +439,9 @@ fn temperatures(line: &mut Line) {
                 if let Some(item) = line.item(place) {
                     item.used(field);
                 }
+            }
+            None if is_of_a_hot_thing(line, at, written) => {
+                line.fill(at, "heat", &text, "the heat in service");
             }
             None => {
                 line.not(at, "a temperature of what? Write “tempered at”, “bath” or “in service at”");

@@ -281,13 +281,38 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
     // “with 8 nut” may be a class.
     let is_plural = names
         .iter()
-        .any(|name| line.items.get(*name).is_some_and(|item| lower(&item.text).ends_with(['s', 'n'])));
+        .any(|name| line.items.get(*name).is_some_and(|item| per_part::is_plural(&lower(&item.text))));
     if !counted && mate == "nut" && number > 3 && !is_plural {
         line.not(at, format!("{number} nuts, or a nut of class {number}: write which"));
         return;
     }
     let pieces =
         line.draft.get("quantity").and_then(|pieces| pieces.parse::<u64>().ok()).filter(|pieces| *pieces > 0);
+    // `8.8 bolts 8 nuts`: as many as a nut has classes, and so many go on no bolt.
+    let is_word = matches!(line.what(at), Some(What::Small(_)));
+    let is_named = line.draft.get(mate).is_some_and(|grade| grade != STANDARD);
+    let counts_all = per_part::counts_all(line, scopes, at);
+    let in_all = pieces.filter(|pieces| counts_all && number >= *pieces);
+    let may_be_class = mate == "nut"
+        && !counted
+        && !is_word
+        && !is_named
+        && (5..=GREATEST_CLASS).contains(&number)
+        && Grade::read(&format!("nut class {number}")).is_ok();
+    let washers_are_counted =
+        scopes.washer.first().and_then(|washer| washer.checked_sub(1)).is_some_and(|place| {
+            matches!(line.what(place), Some(What::Bare(_) | What::Small(_) | What::Count(_)))
+        });
+    let is_few =
+        in_all.is_some_and(|pieces| pieces > 1 && number.is_multiple_of(pieces) && number / pieces <= 3);
+    let is_open = match pieces {
+        Some(_) => counts_all,
+        None => !washers_are_counted,
+    };
+    if may_be_class && is_open && !is_few {
+        line.not(at, format!("{number} nuts, or nuts of class {number}: write which"));
+        return;
+    }
     // `with nut 8 pcs`: behind the noun of one nut, where nothing else counts the order.
     let is_behind_one = counted
         && mate == "nut"
@@ -305,7 +330,8 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
     let is_beside =
         [line.before(at), line.behind(at)].into_iter().flatten().any(|beside| names.contains(&beside));
     let per_set = match pieces {
-        _ if (1..=MOST).contains(&number) => Some(number),
+        // Of so many bolts so many nuts are those of all.
+        _ if in_all.is_none() && (1..=MOST).contains(&number) => Some(number),
         Some(pieces) if number.is_multiple_of(pieces) && (1..=MOST).contains(&(number / pieces)) => {
             Some(number / pieces)
         }

@@ -3,8 +3,8 @@
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
-use super::{bake, count, distance, document, either, label, length, letters, mark, measure, money};
-use super::{named, qualified, size, steel, steels, thickness, weight, worked};
+use super::{bake, count, distance, document, either, label, left_out, length, letters, mark, measure};
+use super::{money, named, qualified, size, steel, steels, thickness, weight, worked};
 use crate::site::Category;
 
 /// A rule: its name, what it can begin with, and its pattern.
@@ -90,6 +90,8 @@ static RULES: &[Rule] = &[
     rule("weight", Either, weight::weight),
     rule("other measure", Figures, measure::other),
     rule("type", Letters, measure::type_of),
+    rule("not, in front of a finish", Letters, left_out::not_that),
+    rule("free of zinc", Letters, left_out::free_of_zinc),
     rule("word", Either, word),
     rule("one of two coats", Letters, either::coats),
     rule("half a word for a coat", Letters, either::half_alone),

@@ -1,5 +1,7 @@
 //! Steels: property classes, grades of SAE, documents of ASTM with their grades.
 
+mod other;
+
 use super::lexicon::{self, ASTM_STEELS, Word};
 use super::number;
 use super::standard::number_of;
@@ -50,6 +52,7 @@ const JOINT: &str =
 pub fn steel(chain: &Chain<'_>, at: usize) -> Option<Found> {
     document(chain, at)
         .or_else(|| by_word(chain, at))
+        .map(|found| other::with_another(chain, found))
         .or_else(|| dotted(chain, at))
         .or_else(|| code(chain, at))
         .or_else(|| marked(chain, at))

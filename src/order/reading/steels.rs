@@ -407,6 +407,9 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
             || line.items.iter().any(|item| matches!(item.what, What::PartStandard(_) | What::Count(_))));
     let is_of_nuts = |what: &What| matches!(what, What::PartStandard(key) if key.ends_with("nut"));
     for (at, number) in numbers {
+        if counts_washers(line, scopes, at) {
+            continue;
+        }
         let behind_a_nut = over_tapping(line, at).is_some_and(|before| {
             scopes.nut.contains(&before)
                 || scopes.family == Family::Nut && scopes.names.contains(&before)
@@ -427,6 +430,18 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
             give(line, scopes, at, class);
         }
     }
+}
+
+/// `8 nuts 8 washers`: a number that stands before washers, as another stands before the nuts, counts them.
+fn counts_washers(line: &Line, scopes: &Scopes, at: usize) -> bool {
+    let is_number = |place: usize| match line.what(place) {
+        Some(What::Bare(Some(_)) | What::Small(_)) => true,
+        Some(What::Count(counted)) => !counted.sets,
+        _ => false,
+    };
+    let nut = scopes.nut.iter().min().and_then(|nut| nut.checked_sub(1));
+    nut.is_some_and(|before| before != at && is_number(before))
+        && line.behind(at).is_some_and(|next| scopes.washer.contains(&next))
 }
 
 /// A hardness, where no grade is said.

@@ -211,7 +211,12 @@ fn agrees(scopes: &Scopes, about: Option<&Name>, kind: Kind) -> bool {
         && !matches!(kind.form(), Form::Ring | Form::Pin);
     // A retaining ring without more may be for a shaft or a bore.
     let is_open = about.is_some_and(|about| about.words == ["retaining", "ring"] && !scopes.is_external);
+    // A set screw without more is the hexagon one as well, in British trade.
+    let is_set_screw = about.is_some_and(|about| about.words.join(" ") == "set screw")
+        && scopes.kind == Some(Kind::SetScrew)
+        && kind.key() == "hex-screw";
     named == Some(kind.key())
+        || is_set_screw
         || says_less
         || is_open && kind.is_ring()
         || named.is_some_and(|named| hex.contains(&named)) && hex.contains(&kind.key())
