@@ -4,6 +4,7 @@
 //! used, and the words that ask: `given.tsv` as they came in, `understood.tsv` and
 //! `not_understood.tsv` as others would write them.
 
+mod by_chance;
 mod table;
 mod why;
 
