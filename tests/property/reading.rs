@@ -8,6 +8,7 @@ mod by_chance;
 mod table;
 mod why;
 
+use kettle_barrel::calculator::Draft;
 use kettle_barrel::order::reading::lexicon::{self, Word};
 use kettle_barrel::order::reading::{self, Became, Reading, Segment};
 use kettle_barrel::site::Category;
@@ -72,6 +73,56 @@ fn the_sentence_says_what_was_concluded_what_was_not_used_and_what_is_missing() 
         })
         .collect();
     assert_eq!(not_said, ["quantity"]);
+}
+
+/// What is chosen in the fields is said like what was written; what says that there is nothing is not said.
+#[test]
+fn what_stands_in_the_fields_is_said_in_words() {
+    let said = |pairs: &[(&str, &str)]| -> Vec<String> {
+        let draft: Draft = pairs.iter().copied().collect();
+        let used = |segment: Segment| match segment {
+            Segment::Used { text, .. } => Some(text),
+            _ => None,
+        };
+        reading::said(&draft).into_iter().filter_map(used).collect()
+    };
+    for (field, text, words) in [
+        ("part", "hex-bolt", Some("hex bolt")),
+        ("part", "sprocket", Some("sprocket")),
+        ("quantity", "400", Some("400 pcs")),
+        ("steel", "hardness", None),
+        ("steel", "tensile", None),
+        ("tensile", "900 MPa", Some("900 MPa of tensile strength")),
+        ("case", "yes", Some("case-hardened")),
+        ("case", "no", None),
+        ("left", "no", None),
+        ("patch", "no", None),
+        ("cold", "no", None),
+        ("cold", "machined", Some("machined or ground after heat treatment")),
+        ("cold", "yes", Some("formed cold after heat treatment")),
+        ("temper", "500 °C", Some("tempered at 500 °C")),
+        ("nut", "none", None),
+        ("washer", "none", None),
+        ("nut", "standard", Some("with the nut that the standards ask for")),
+        ("washer", "hardness", Some("with a washer known by its hardness")),
+        ("washer_hardness", "300 HV", Some("its hardness 300 HV")),
+        ("nuts", "2", None),
+        ("nut_class", "6AZ", Some("nut thread 6AZ")),
+        ("most", "30 µm", Some("a coat of 30 µm at most")),
+        ("own_allowance", "0.5 mm", Some("nut tapped over by 0.5 mm")),
+        ("asked", "advise", None),
+        ("left_out", "none", None),
+        ("left_out", "kettle", Some("not hot-dip")),
+        ("bath", "455 °C", Some("zinc bath 455 °C")),
+        ("surroundings", "air", None),
+        ("heat", "250 °C", Some("250 °C in service")),
+        ("place", "C3", Some("C3")),
+    ] {
+        let words: Vec<String> = words.into_iter().map(str::to_owned).collect();
+        assert_eq!(said(&[(field, text)]), words, "{field}={text}");
+    }
+    assert_eq!(said(&[("nut", "a563-dh"), ("nuts", "2")]), ["with 2 × ASTM A563 grade DH nut"]);
+    assert_eq!(said(&[("part", "retaining-ring"), ("thread", "20 mm")]), ["retaining ring", "20 mm"]);
 }
 
 /// Every character stands in exactly one piece, or is a space or punctuation between them.

@@ -3,7 +3,9 @@
 mod device;
 
 use kettle_barrel::calculator::Verdict;
-use kettle_barrel::order::saved::{Entry, Fault, File, Opening, Others, Shelf, Unread, save};
+use kettle_barrel::order::saved::{
+    Drawer, Entry, Fault, File, Import, Opening, Others, Shelf, Store, Unread, save,
+};
 
 pub(crate) use device::Device;
 
@@ -48,6 +50,51 @@ fn an_entry_keeps_its_name_its_date_and_its_verdict() {
     assert_eq!(kept.address, ORDER);
     assert_eq!(kept.kind(), "Order line");
     assert_eq!(again.found("south"), []);
+}
+
+#[test]
+fn what_came_of_a_file_is_told_in_numbers() {
+    let from = Device::default();
+    for pieces in 1..=3 {
+        save(&from, &entry(pieces)).unwrap();
+    }
+    let file = from.open().0.file();
+    let (device, mut shelf) = (Device::default(), Shelf::default());
+    assert_eq!(device.take_in(&mut shelf, &file), "3 new taken in.");
+    assert_eq!(device.take_in(&mut shelf, &file), "0 new taken in, 3 were here already.");
+
+    // The device goes away behind the second of them: the third is still to come.
+    let (device, mut shelf) = (Device::default(), Shelf::default());
+    let mut import = Import::of(File::read(&file).unwrap());
+    assert_eq!(import.progress(), (0, 3));
+    assert!(import.step(&device, &mut shelf, 2));
+    device.forbidden.set(true);
+    assert!(!import.step(&device, &mut shelf, 2));
+    assert_eq!(import.progress(), (2, 3));
+    let told = import.to_string();
+    assert!(
+        told.starts_with("2 new taken in. 1 of the file were not taken in. This browser keeps nothing"),
+        "{told}"
+    );
+
+    let bad = file.replacen("1/order", "7/nowhere", 1);
+    let one = Import::of(File::read(&bad).unwrap()).to_string();
+    assert!(one.contains(" 1 in the file cannot be opened by this page and was left out."), "{one}");
+    let two = Import::of(File::read(&bad.replacen("1/order", "7/nowhere", 1)).unwrap()).to_string();
+    assert!(two.contains(" 2 in the file cannot be opened by this page and were left out."), "{two}");
+}
+
+#[test]
+fn a_fault_of_the_store_names_the_remedy() {
+    for (fault, remedy) in [
+        (Fault::Forbidden, "Copy the link instead"),
+        (Fault::Full, "Export what is saved as a file"),
+        (Fault::NotKept, "Copy the link, or export a file"),
+    ] {
+        assert!(fault.to_string().contains(remedy), "{fault}");
+    }
+    // A drawer has no clock, and shows no time that nobody read from one.
+    assert_eq!(Drawer::default().local_time("2026-11-25T20:08:53Z"), None);
 }
 
 /// Kept late in the evening east of Greenwich, an order was once found under a day that the page never showed.
@@ -199,7 +246,7 @@ fn eleven_faults_of_a_store_lose_nothing_and_are_said() {
 }
 
 #[test]
-fn seventeen_bad_files_are_each_told_what_they_are() {
+fn eighteen_bad_files_are_each_told_what_they_are() {
     let mut shelf = Shelf::default();
     let device = Device::default();
     for pieces in 1..=3 {
@@ -217,6 +264,11 @@ fn seventeen_bad_files_are_each_told_what_they_are() {
         ("an object of another program", "{\"orders\": [], \"version\": 2}".to_owned(), Unread::NotOurs),
         ("brackets without end", "{\"a\":".repeat(100_000), Unread::NotOurs),
         ("a newer version", good.replacen("\"version\":2", "\"version\":3", 1), Unread::Newer),
+        (
+            "a version before the first of this form",
+            good.replacen("\"version\":2", "\"version\":1", 1),
+            Unread::Damaged,
+        ),
         ("no version", good.replacen("\"version\":2,", "", 1), Unread::Damaged),
         ("a version in words", good.replacen("\"version\":2", "\"version\":\"two\"", 1), Unread::Damaged),
         (
@@ -240,7 +292,7 @@ fn seventeen_bad_files_are_each_told_what_they_are() {
     assert_eq!(taken(&lines), Ok((2, 1, false)), "a list of version 1 with a line that is none");
     let long = format!("1/coat?coat={}\n{ORDER}", "5".repeat(1_000_000));
     assert_eq!(taken(&long), Ok((1, 1, false)), "a line of a million letters");
-    assert_eq!(refused.len() + 4, 17);
+    assert_eq!(refused.len() + 4, 18);
 
     // What is here already, or twice in the file, is not taken twice.
     assert!(device.take_in(&mut shelf, &good).starts_with("0 new taken in, 3 were here already"));

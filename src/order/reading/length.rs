@@ -240,7 +240,13 @@ pub(super) fn measure(chain: &Chain<'_>, at: usize, default: Option<&'static str
     if parts_into_two(chain, at, &number) {
         number = number::decimal(chain, at)?;
     }
-    let mut unit = unit_of_length(chain, &number);
+    let is_millimetres = default == Some("mm") && is_no_inch(chain, &number);
+    if is_millimetres && number.value <= MOST_INCHES {
+        let why = format!("{0} mm or {0} in: write the unit", number.text);
+        return Some((number.end, What::Not(why.into())));
+    }
+    let unit_of = |number: &Number| unit_of_length(chain, number).filter(|_| !is_millimetres);
+    let mut unit = unit_of(&number);
     // `2 x 2H`: a grade.
     let code = lexicon::find(chain, at, |word| matches!(word, Word::Steel(_)).then_some(()));
     if unit.is_none() && code.is_some_and(|(end, ())| end > number.end) {
@@ -248,7 +254,7 @@ pub(super) fn measure(chain: &Chain<'_>, at: usize, default: Option<&'static str
     }
     if unit.is_none() {
         number = before_comma(chain, at, number);
-        unit = unit_of_length(chain, &number);
+        unit = unit_of(&number);
     }
     let (end, name) = match unit {
         Some(unit) => unit,
@@ -320,7 +326,23 @@ pub(super) fn over_inch(chain: &Chain<'_>, at: usize) -> usize {
         };
         place(at) || place(lexicon::over(chain, at, Word::Filler))
     };
-    if chain.word(at) == Some("in") && is_place(end) { at } else { end }
+    // Nor where a longer phrase begins with it: `in concrete`, `in service at`.
+    let is_phrase = |at| lexicon::find(chain, at, Some).is_some_and(|(longest, _)| longest > end);
+    if chain.word(at) == Some("in") && (is_phrase(at) || is_place(end)) { at } else { end }
+}
+
+/// Whether the `in` behind a number of a metric thread is no inch: `M16 x 60 in bags of 50`, `in grade 8.8`. So few
+/// that they are no length in millimetres are inches, and so is what ends a cell or stands in front of a part.
+fn is_no_inch(chain: &Chain<'_>, number: &Number) -> bool {
+    const LEAST_MILLIMETRES: f64 = 10.0;
+    if chain.word(number.end) != Some("in") || chain.glued(number.end) || number.value < LEAST_MILLIMETRES {
+        return false;
+    }
+    // As it was written: a word that nobody knows is no end.
+    let Some(behind) = chain.tokens().get(number.end + 1) else { return false };
+    let is_long = matches!(behind.lower.as_str(), "long" | "lg" | "length" | "x");
+    let is_part = lexicon::find(chain, number.end + 1, |word| matches!(word, Word::Part(_)).then_some(()));
+    behind.is_alphanumeric() && !is_long && is_part.is_none()
 }
 
 /// The place behind the mark of an inch that stands behind a number: `8.8 in accordance with` is a class and a
