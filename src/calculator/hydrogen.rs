@@ -27,7 +27,7 @@ pub struct Input {
     pub steel: Known,
     /// Whether its surface was hardened apart from its core.
     pub case_hardened: bool,
-    /// Whether it was bent cold.
+    /// What was done to it after any heat treatment.
     pub worked: Worked,
     /// The process asked about.
     pub process: Process,

@@ -11,7 +11,7 @@ use crate::part::{Kind, STEEL, Shape};
 use crate::quantity::{Area, Density, Length, Mass, PlainNumber, Volume};
 use crate::rule::{Cleaning, Part, SteelFacts};
 use crate::source::{Source, document};
-use crate::steel::{Grade, Properties, State, Steel, Worked};
+use crate::steel::{Grade, Properties, State, Steel};
 use crate::table::{Refusal, mechanical_process as practice};
 use crate::thread::class::BoltPosition;
 use crate::thread::{Designation, Thread, ToleranceClass};
@@ -194,8 +194,7 @@ impl Load {
 
 /// The steel of a load as delivered, cleaned like this.
 pub fn steel_of(properties: Properties, cleaning: Cleaning) -> SteelFacts {
-    let state = State { steel: Steel::Grade(properties), case_hardened: false, worked: Worked::No };
-    SteelFacts::new(state, cleaning)
+    SteelFacts::new(State::of(Steel::Grade(properties)), cleaning)
 }
 
 /// The class of an ordinary bolt, which no rule of a load asks for.

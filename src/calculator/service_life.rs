@@ -11,6 +11,7 @@ mod fields;
 mod report;
 mod working;
 
+pub(crate) use fields::around;
 pub use report::{by_category, years_figure};
 
 /// The calculator.

@@ -23,7 +23,7 @@ use crate::source::document;
 use crate::steel::hardness::convert;
 use crate::steel::pairing::Nuts;
 use crate::steel::tempering::{self, Dip, Effect, Temper};
-use crate::steel::{Grade, Level, State, Steel, Worked};
+use crate::steel::{Grade, Level, State, Steel};
 use crate::table::{Refusal, en_14399};
 use crate::thread::pair::{Found, Room, Search};
 use crate::thread::{Thread, coat_room};
@@ -219,7 +219,7 @@ impl Facts<'_> {
         }
         let bolt = set::bolt_of_nut(&item.part, state?.grade()?.grade)?;
         let steel = Steel::of(bolt.bolt?, bolt.thread.map(Thread::diameter)).ok()?;
-        let state = Some(State { steel, case_hardened: false, worked: Worked::No });
+        let state = Some(State::of(steel));
         set::pair(&bolt, state, set::nuts_for(bolt.kind, bolt.thread, state, true).as_ref(), fit)
     }
 }
@@ -382,7 +382,7 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
     items.push(ordered);
     let steel = |grade: Option<Grade>| {
         let steel = Steel::of(grade?, line.thread.map(Thread::diameter)).ok()?;
-        Some(State { steel, case_hardened: false, worked: Worked::No })
+        Some(State::of(steel))
     };
     let nut_item = |nut: Mate, named: Option<set::Nut>| {
         let heavy = line.part.is_structural() || named.is_some_and(|nut| nut.is_heavy);
@@ -396,7 +396,7 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
         plain_nut = (plain != named).then(|| Box::new((items.len() - 1, nut_item(nut, plain))));
     }
     if let Some((washer, steel)) = washer_of_set {
-        let state = steel.map(|steel| State { steel, case_hardened: false, worked: Worked::No });
+        let state = steel.map(State::of);
         items.push(item(line, set::kind_of_washer(washer), None, state, washer.per_set));
     }
     (items, plain_nut)
@@ -425,7 +425,7 @@ fn is_hard(washer: Mate, steel: Option<Steel>) -> Option<bool> {
 
 /// A steel known by its hardness.
 fn of_hardness(hardness: Hardness) -> State {
-    State { steel: Steel::Hardness(hardness), case_hardened: false, worked: Worked::No }
+    State::of(Steel::Hardness(hardness))
 }
 
 fn item(

@@ -15,7 +15,7 @@ use crate::rule::{Key, Ruling, Topic};
 use crate::sentence::worded;
 use crate::site::Category;
 use crate::sorting::sort_by;
-use crate::steel::{Grade, State, Steel, Worked};
+use crate::steel::{Grade, State, Steel};
 use crate::thread::Thread;
 use crate::working::Mark;
 
@@ -151,7 +151,7 @@ fn lower_grade(line: &OrderLine, process: Process) -> Option<String> {
     };
     lower.iter().find_map(|grade| {
         let steel = Steel::of(*grade, line.thread.map(Thread::diameter)).ok()?;
-        let steel = Some(State { steel, case_hardened: false, worked: Worked::No });
+        let steel = Some(State::of(steel));
         let verdict = verdict_of(&OrderLine { steel, ..*line }, process)?;
         let name = grade.name();
         let name = name.rsplit_once("grade ").map_or(name, |(_, short)| short);

@@ -7,7 +7,7 @@ use crate::quantity::Hardness;
 use crate::rule::Part;
 use crate::rule::bolt_and_nut::{BoltAndNut, BoltSteel, NutBody, NutSteel};
 use crate::steel::pairing::{self, BoltToPair, Nuts};
-use crate::steel::{Grade, State, Steel, Worked, load};
+use crate::steel::{Grade, State, Steel, load};
 use crate::table::en_14399_loads::System;
 use crate::table::nut_style::Style;
 use crate::table::pairing::Washer;
@@ -141,7 +141,7 @@ pub(super) fn bolt_of_nut(nut: &Part, grade: Grade) -> Option<Part> {
     let (known, kind) = (load::known_nut(grade)?, Kind::HexBolt);
     let puts_it_on = |bolt: &Grade| {
         let steel = Steel::of(*bolt, Some(thread.diameter())).ok()?;
-        let state = State { steel, case_hardened: false, worked: Worked::No };
+        let state = State::of(steel);
         nuts_for(kind, Some(thread), Some(state), false).filter(|nuts| nuts.nut.grade == known).map(|_| *bolt)
     };
     let bolt = Grade::ALL.iter().rev().find_map(puts_it_on)?;

@@ -125,7 +125,7 @@ pub struct Levels {
 }
 
 impl State {
-    /// A steel as it comes: neither case-hardened nor cold-worked.
+    /// A steel as it comes: neither case-hardened nor worked after its heat treatment.
     pub const fn of(steel: Steel) -> Self {
         Self { steel, case_hardened: false, worked: Worked::No }
     }

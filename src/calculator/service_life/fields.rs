@@ -55,7 +55,8 @@ static AROUND: [Choice; 7] = [
     around(Surroundings::AcidWood),
 ];
 
-const fn around(surroundings: Surroundings) -> Choice {
+/// What surrounds a part, as a choice.
+pub(crate) const fn around(surroundings: Surroundings) -> Choice {
     Choice::new(surroundings.key(), surroundings.label())
 }
 

@@ -5,6 +5,7 @@ mod tests;
 
 use std::borrow::Cow;
 
+use crate::calculator::service_life::around;
 use crate::calculator::{Choice, Fault, FieldAbout, FieldValue, choices};
 use crate::order::asked::{self, Asked};
 use crate::part;
@@ -236,10 +237,6 @@ pub(super) static AROUND: [Choice; 6] = [
     around(Surroundings::OtherMetal),
     around(Surroundings::AcidWood),
 ];
-
-const fn around(surroundings: Surroundings) -> Choice {
-    Choice::new(surroundings.key(), surroundings.label())
-}
 
 pub(in crate::order) static PLACES: [Choice; 21] = [
     Choice::new("C1", "C1, very low: heated rooms"),
