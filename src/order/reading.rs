@@ -28,6 +28,7 @@ mod mark;
 mod measure;
 mod money;
 mod named;
+mod nouns;
 mod number;
 mod part;
 mod per_part;

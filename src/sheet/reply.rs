@@ -4,7 +4,7 @@ use super::sources::without_sources;
 use super::specification::specification;
 use super::{Heading, job};
 use crate::calculator::{Finding, Mark, Verdict};
-use crate::order::{Assessed, Judged};
+use crate::order::{Asked, Assessed, Judged};
 use crate::sorting::sort_by_key;
 
 /// The reply to an order.
@@ -30,7 +30,13 @@ pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
     match taken.zip(assessed.taken()) {
         Some((process, judged)) => {
             let order = specification(assessed, judged).unwrap_or_default();
-            text.push_str(&format!("We recommend this finish: {}\n", heading.units.sentence(&order)));
+            let lead = match assessed.line.asked {
+                Some(Asked::Other(coat)) => {
+                    format!("{coat} is not judged here. Of the zinc finishes we recommend this")
+                }
+                _ => "We recommend this finish".to_owned(),
+            };
+            text.push_str(&format!("{lead}: {}\n", heading.units.sentence(&order)));
             text.extend(years(assessed, judged).map(|years| format!("{years}\n")));
             let of = |test: &dyn Fn(&Finding) -> bool| {
                 let findings = process.findings.iter().filter(|finding| test(finding));

@@ -216,13 +216,28 @@ proptest! {
             if is_not && piece.span.end == line.trim_end().len() && behind.contains(&at) {
                 return true;
             }
-            // Behind any other it may be what is not wanted, so that the line asks: `without delay HDG`.
-            let is_no = piece.text.split(' ').any(|word| lexicon::means(&word.to_lowercase(), Word::Without));
+            // Behind any other, or within, it may be what is not wanted, so that the line asks: `without delay HDG`.
+            let is_no = piece.rule == "not, in front of a finish" || std::iter::once(piece.text.as_str())
+                .chain(piece.text.split(' '))
+                .any(|words| lexicon::means(&words.to_lowercase(), Word::Without));
             let is_next = |gap: std::ops::Range<usize>| {
                 !line[gap.clone()].contains([',', ';'])
                     && plain.pieces.iter().all(|other| other.became == Became::Binds || !gap.contains(&other.span.start))
             };
-            if is_no && piece.span.end <= at && is_next(piece.span.end..at) {
+            if is_no && piece.span.start < at && (at < piece.span.end || is_next(piece.span.end..at)) {
+                return true;
+            }
+            // In front of a temperature it may be what is as hot: `HDG valve at 450 °C`.
+            if piece.rule == "temperature" && at <= piece.span.start && is_next(at..piece.span.start) {
+                return true;
+            }
+            // Behind `in` it may be what something is in: `M20 x 18 in bags`.
+            if piece.text.ends_with(" in") && piece.span.end <= at && is_next(piece.span.end..at) {
+                return true;
+            }
+            // Between a comma and an `or` it may be one of several: `HDG, zork or zinc plated`.
+            let is_or = lexicon::means(&piece.text.to_lowercase(), Word::Or);
+            if is_or && line[..piece.span.start].trim_end().ends_with(',') && before.contains(&at) {
                 return true;
             }
             // Half a word for a coat says how what follows is done: `mechanisch gesichert`.

@@ -67,6 +67,10 @@ fn behind_the_coat(chain: &Chain<'_>, at: usize) -> usize {
     while let Some((behind, ())) = lexicon::whole(chain, from, |word| (word == Word::Filler).then_some(())) {
         from = behind;
     }
+    // `after machining zinc plated`: a word that nobody knows stands between, and the coat is asked for.
+    if (at..from).any(|place| chain.is_out(place)) {
+        return at;
+    }
     let coat = |word| matches!(word, Word::Process(_)).then_some(());
     let past_words = if from == chain.after(at) { at } else { from };
     lexicon::whole(chain, from, coat).map_or(past_words, |(behind, ())| behind)

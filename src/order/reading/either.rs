@@ -4,6 +4,7 @@ use std::collections::HashMap;
 
 use super::items::Line;
 use super::lexicon::{self, Word};
+use super::nouns::{BOLTS, MATES, is_named};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What};
 use super::{Became, Piece};
@@ -19,7 +20,8 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
         // `quote HDG and mech galv`.
         let joins = line.what(at) == Some(&What::With(false))
             && over_colours(line, at, false).and_then(|before| process(line.what(before)?)).is_some()
-            && over_colours(line, at, true).and_then(|behind| process(line.what(behind)?)).is_some();
+            && over_colours(line, at, true).and_then(|behind| process(line.what(behind)?)).is_some()
+            && !is_of_a_mate(line, at);
         if let Some(item) = line.item(at).filter(|item| joins && item.is_free()) {
             item.what = What::Or;
         }
@@ -39,6 +41,13 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
         }
         at += 1;
     }
+}
+
+/// `bolts zinc plated and HDG nuts`: the second finish is that of another part.
+fn is_of_a_mate(line: &Line, and: usize) -> bool {
+    let has = |place: usize, nouns: &[&str]| line.what(place).is_some_and(|what| is_named(what, nouns));
+    let finish = over_colours(line, and, true);
+    finish.is_some_and(|finish| has(finish + 1, MATES)) && (0..and).any(|place| has(place, BOLTS))
 }
 
 /// `galvanisé … of elektrolytisch verzinkt`: in Dutch, `or`; `a coat of zinc` has its noun and no other finish in front.

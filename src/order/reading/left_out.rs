@@ -1,6 +1,7 @@
 //! What the line says is not there: `no HDG`, `without nuts`, `hot-dip not allowed`.
 
 use super::items::Line;
+use super::nouns::{BOLTS, MATES, is_named};
 use super::what::What;
 use super::{Became, Piece};
 use crate::quantity::letters::lower;
@@ -193,7 +194,7 @@ fn can_be_left_out(what: &What) -> bool {
             | What::Yes(_)
             | What::ThreadClass(_)
             | What::HighBath
-            | What::Machined
+            | What::Worked(_)
             | What::Bake(_)
             | What::Not(_)
             | What::Set
@@ -204,16 +205,6 @@ fn can_be_left_out(what: &What) -> bool {
 fn is_otherwise(line: &Line, at: usize) -> bool {
     const WORDS: &[&str] = &["otherwise", "else", "sonst", "ansonsten"];
     line.items.get(at).is_some_and(|item| WORDS.iter().any(|word| lower(&item.text).ends_with(word)))
-}
-
-/// Nouns of parts that nuts and washers go with.
-const BOLTS: &[&str] = &["bolt", "screw", "schraube", "rod", "stud", "u-bolt"];
-/// Nouns of what goes with them.
-const MATES: &[&str] = &["nut", "washer"];
-
-/// Whether a piece is the name of a part with one of these nouns.
-fn is_named(what: &What, nouns: &[&str]) -> bool {
-    matches!(what, What::Part(words) if words.split(' ').any(|word| nouns.contains(&word)))
 }
 
 /// What stands between a grade and the name of the part that it is of.

@@ -328,7 +328,12 @@ pub(super) fn over_inch(chain: &Chain<'_>, at: usize) -> usize {
     };
     // Nor where a longer phrase begins with it: `in concrete`, `in service at`.
     let is_phrase = |at| lexicon::find(chain, at, Some).is_some_and(|(longest, _)| longest > end);
-    if chain.word(at) == Some("in") && (is_phrase(at) || is_place(end)) { at } else { end }
+    // Nor in front of what holds so many: `200 in a box`, `500 in total`.
+    let holds = |at| {
+        matches!(chain.word(at), Some("a" | "an" | "the" | "total"))
+            || lexicon::find(chain, at, |word| (word == Word::Box).then_some(())).is_some()
+    };
+    if chain.word(at) == Some("in") && (is_phrase(at) || is_place(end) || holds(end)) { at } else { end }
 }
 
 /// Whether the `in` behind a number of a metric thread is no inch: `M16 x 60 in bags of 50`, `in grade 8.8`. So few

@@ -14,6 +14,7 @@ mod words;
 use super::token::{Chain, Sort};
 use crate::process::Process;
 use crate::site::{Category, Surroundings};
+use crate::steel::Worked;
 use words::WORDS;
 
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
@@ -149,12 +150,10 @@ pub enum Word {
     Qualifier,
     /// A hard skin.
     CaseHardened,
-    /// Formed cold after hardening.
-    ColdFormed,
-    /// Machined or ground after hardening.
-    Machined,
-    /// What is done to a part: cold, or by taking off metal.
-    Worked(bool),
+    /// What was done to a part after its hardening.
+    WorkedHard(Worked),
+    /// What is done to a part, before its hardening or after.
+    Worked(Worked),
     /// What makes a part hard.
     Hardening,
     /// A nylon patch on the thread.
@@ -450,14 +449,18 @@ pub fn is_label(word: &str) -> bool {
     alone(word, |meaning| matches!(meaning, Word::Label(_)))
 }
 
-/// Whether a word by itself means this.
-pub fn means(word: &str, meaning: Word) -> bool {
-    alone(word, |other| other == meaning)
+/// Whether a word or a phrase by itself means this.
+pub fn means(words: &str, meaning: Word) -> bool {
+    alone(words, |other| other == meaning)
 }
 
-fn alone(word: &str, is_one: impl Fn(Word) -> bool) -> bool {
-    let is_it = |phrase: &Phrase| phrase.words.len() == 1 && is_one(phrase.means);
-    PHRASES.get(word).is_some_and(|phrases| phrases.iter().any(is_it))
+fn alone(words: &str, is_one: impl Fn(Word) -> bool) -> bool {
+    let each = || words.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty());
+    let is_it = |phrase: &Phrase| {
+        phrase.words.iter().map(|(word, _)| word.as_str()).eq(each()) && is_one(phrase.means)
+    };
+    let first = each().next().unwrap_or_default();
+    PHRASES.get(first).is_some_and(|phrases| phrases.iter().any(is_it))
 }
 
 /// The longest phrase at a place that means what is looked for: the place behind it, and what was found.

@@ -101,6 +101,17 @@ pub(super) enum Family {
     Washer,
 }
 
+impl Family {
+    /// Whether a grade can be of such a part, as far as nuts and washers have grades of their own.
+    pub fn has(self, grade: Grade) -> bool {
+        match self {
+            Self::Bolt => true,
+            Self::Nut => grade.is_nut(),
+            Self::Washer => grade.is_washer(),
+        }
+    }
+}
+
 /// A name that a steel makes definite.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum BySteel {

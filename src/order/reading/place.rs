@@ -5,7 +5,7 @@ use std::ops::Range;
 
 use super::coat::is_hot_dip;
 use super::items::{Item, Line};
-use super::lexicon::{self, HARSHER, IN_SERVICE, NO_LIFE, NOT_IN_AIR, OUTDOORS};
+use super::lexicon::{self, HARSHER, IN_SERVICE, NO_LIFE, NOT_IN_AIR, OUTDOORS, Word};
 use super::what::What;
 use super::{Became, distance};
 use crate::order::line::PLACES;
@@ -346,64 +346,6 @@ fn is_molten(text: &str) -> bool {
     })
 }
 
-/// `on an exhaust manifold at 350 °C`, `350 °C oven`: where the words around a temperature, as far as the second comma
-/// in front and the next one behind, name a thing that is hot in service, and none of them heats a part to finish it.
-fn is_of_a_hot_thing(line: &Line, at: usize, text: &str) -> bool {
-    const HOT: &[&str] = &[
-        "exhaust",
-        "manifold",
-        "oven",
-        "boiler",
-        "steam",
-        "furnace",
-        "flue",
-        "chimney",
-        "kiln",
-        "burner",
-        "turbine",
-        "turbo",
-        "turbocharger",
-        "heater",
-        "incinerator",
-        "auspuff",
-        "abgas",
-        "krümmer",
-        "kessel",
-        "dampf",
-        "dampfleitung",
-        "heizkessel",
-        "ofen",
-        "brenner",
-        "schornstein",
-        "uitlaat",
-        "ketel",
-        "stoom",
-        "échappement",
-        "chaudière",
-        "vapeur",
-    ];
-    const TO_FINISH: &[&str] =
-        &["bak", "cure", "curing", "powder", "embrittle", "hydrogen", "temper", "anneal", "relie", "bath"];
-    const NEAR: usize = 60;
-    let span = |place: usize| line.items.get(place).and_then(|item| item.spans.first());
-    let Some(span) = span(at) else { return false };
-    let is_break = |c: char| matches!(c, ',' | ';' | '\t' | '\n');
-    let before = text.get(..span.start).unwrap_or_default();
-    let behind = text.get(span.end..).unwrap_or_default();
-    let from = before.rmatch_indices(is_break).nth(1).map_or(0, |(place, _)| place);
-    let to = behind.find(is_break).unwrap_or(behind.len());
-    let nearest = before.char_indices().rev().nth(NEAR).map_or(0, |(place, _)| place);
-    let (from, to) =
-        (from.max(nearest), to.min(behind.char_indices().nth(NEAR).map_or(to, |(place, _)| place)));
-    let (before, behind) = (before.get(from..).unwrap_or_default(), behind.get(..to).unwrap_or_default());
-    let words =
-        || [before, behind].into_iter().flat_map(|part| part.split(|c: char| !c.is_alphabetic())).map(lower);
-    words().any(|word| HOT.iter().any(|hot| word == *hot || word.strip_suffix('s') == Some(*hot)))
-        && !words().any(|word| {
-            !word.starts_with("temperat") && TO_FINISH.iter().any(|finish| word.starts_with(finish))
-        })
-}
-
 /// A temperature is that of the word beside it.
 fn temperatures(line: &mut Line, written: &str) {
     let found = line.free(|what| match what {
@@ -422,16 +364,42 @@ fn temperatures(line: &mut Line, written: &str) {
                         return Some((place, "heat", "the heat in service"));
                     }
                     What::Bath => return Some((place, "bath", "the temperature of the bath")),
-                    // Behind hot-dip the temperature of molten zinc is that of the bath.
-                    What::Process(Process::HotDip, _) if !forward && is_molten(&text) => {
-                        return Some((place, "bath", "the temperature of the bath"));
-                    }
                     _ => return None,
                 }
             }
             None
         };
-        match beside(false).or_else(|| beside(true)) {
+        // `exhaust manifold studs, 350 °C`: what is hot may have a name and a comma between.
+        let hot = |places: &mut dyn Iterator<Item = usize>| {
+            let mut places = places.take(3);
+            let place =
+                places.find(|place| !matches!(line.what(*place), Some(What::Filler | What::Part(_))))?;
+            matches!(line.what(place), Some(What::Not(why)) if why == IN_SERVICE).then_some((
+                place,
+                "heat",
+                "the heat in service",
+            ))
+        };
+        // Right behind hot-dip the temperature of molten zinc is that of the bath.
+        let molten = || {
+            let place = (0..at).rev().find(|place| line.what(*place) != Some(&What::Filler))?;
+            let is_dipped = matches!(line.what(place), Some(What::Process(Process::HotDip, _)));
+            let end = line.items.get(place)?.spans.last()?.end;
+            let between = written.get(end..line.items.get(at)?.spans.first()?.start)?;
+            let mut words = between.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty());
+            let is_beside = words.all(|word| lexicon::means(&lower(word), Word::Filler));
+            (is_dipped && is_beside && is_molten(&text)).then_some((
+                place,
+                "bath",
+                "the temperature of the bath",
+            ))
+        };
+        let found = beside(false)
+            .or_else(|| beside(true))
+            .or_else(|| hot(&mut (0..at).rev()))
+            .or_else(|| hot(&mut (at + 1..line.items.len())))
+            .or_else(molten);
+        match found {
             Some((place, field, already)) => {
                 // Steel gives way to the zinc by the coldest that it was tempered at, and all else by the hottest.
                 let text = coldest.filter(|_| field == "temper").unwrap_or(text);
@@ -440,9 +408,6 @@ fn temperatures(line: &mut Line, written: &str) {
                     item.used(field);
                 }
             }
-            None if is_of_a_hot_thing(line, at, written) => {
-                line.fill(at, "heat", &text, "the heat in service");
-            }
             None => {
                 line.not(at, "a temperature of what? Write “tempered at”, “bath” or “in service at”");
             }
@@ -450,5 +415,10 @@ fn temperatures(line: &mut Line, written: &str) {
     }
     for (at, ()) in line.free(|what| matches!(what, What::Tempered | What::Bath).then_some(())) {
         line.not(at, "at what temperature?");
+    }
+    // How hot it gets is said, by whichever of the words it stood.
+    if line.draft.get("heat").is_some() {
+        let is_said = |item: &&mut Item| item.is_free() && item.what == What::Not(IN_SERVICE.into());
+        line.items.iter_mut().filter(is_said).for_each(|item| item.used("heat"));
     }
 }

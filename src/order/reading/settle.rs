@@ -13,6 +13,7 @@ use super::{
 };
 use crate::calculator::Draft;
 use crate::sorting::sort_by_key;
+use crate::steel::Worked;
 
 /// Reads a line.
 pub(super) fn settle(text: &str) -> Reading {
@@ -100,8 +101,7 @@ fn the_rest(line: &mut Line) {
         let joins = is_noun(line.before(at)) && is_noun(line.behind(at));
         let Some(item) = line.item(at).filter(|item| item.is_free()) else { continue };
         match item.what.clone() {
-            What::Yes("cold") => worked(line, at, "yes"),
-            What::Machined => worked(line, at, "machined"),
+            What::Worked(how) => worked(line, at, how),
             What::Yes(field) => line.fill(at, field, "yes", ""),
             What::AtMost(text) => line.fill(at, "most", &text, "the greatest thickness"),
             What::Allowance(text) => line.fill(at, "own_allowance", &text, "the allowance"),
@@ -117,15 +117,14 @@ fn the_rest(line: &mut Line) {
             }
             What::Bare(_) => item.not("a number by itself: write what it measures"),
             What::Small(1) if matches!(item.text.as_str(), "a" | "A") => item.became = Some(Became::Binds),
-            What::Small(_) => item.not(""),
             _ => item.not(""),
         }
     }
 }
 
 /// What leaves stress in a hard part, however that was done.
-fn worked(line: &mut Line, at: usize, how: &str) {
-    line.fill(at, "cold", how, "that it is");
+fn worked(line: &mut Line, at: usize, how: Worked) {
+    line.fill(at, "cold", how.key(), "that it is");
     if line.notes.iter().all(|(field, _)| *field != "cold") {
         line.note(
             "cold",

@@ -1,18 +1,18 @@
 //! Which steel is the part's, and which its nut's or washer's.
 
+mod hardness;
+mod several;
+
 use super::items::Line;
 use super::lexicon::{self, Word};
-use super::measure::LEAST_HARDNESS;
 use super::part::{Family, Scope, Scopes};
 use super::what::{SteelWord, What};
-use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE, OTHER_METAL};
+use crate::order::line::{NOT_MADE, OTHER_METAL};
 use crate::part::Kind;
 use crate::quantity::letters::{lower, upper};
-use crate::quantity::{Hardness, Scale};
 use crate::site::Surroundings;
 use crate::sorting::sort_by_key;
 use crate::steel::Grade;
-use crate::table::steel_row::{HardnessLimits, SteelRow};
 use crate::thread::Designation;
 
 /// Why words for the nut's thread are not used.
@@ -37,21 +37,16 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     // A bolt's grade next to the nut is the bolt's where it has no other: so those in their own place first.
     let scope = |at: usize| scopes.of.get(at).copied().unwrap_or_default();
     // And a grade of nuts or washers is theirs before a grade of bolts is.
-    let is_theirs = |grade: Grade| match scopes.family {
-        Family::Bolt => true,
-        Family::Nut => grade.is_nut(),
-        Family::Washer => grade.is_washer(),
-    };
     let mut grades = grades;
-    sort_by_key(&mut grades, |(at, grade)| (scope(*at) != Scope::Part, !is_theirs(*grade)));
+    sort_by_key(&mut grades, |(at, grade)| (scope(*at) != Scope::Part, !scopes.family.has(*grade)));
     for (at, grade) in grades {
         give(line, scopes, at, grade);
     }
     numbers(line, scopes);
     classes(line, scopes);
     bare_classes(line, scopes);
-    hardness(line, scopes);
-    which_of_several(line, scopes.family);
+    hardness::hardness(line, scopes);
+    several::which_of_several(line, scopes.family);
     let unknown = line.free(|what| match what {
         What::Steel(word) => Some(word.clone()),
         _ => None,
@@ -89,68 +84,6 @@ fn is_on(line: &Line, at: usize) -> bool {
     line.before(at)
         .and_then(|before| line.items.get(before))
         .is_some_and(|item| item.what == What::Filler && ON.contains(&lower(&item.text).as_str()))
-}
-
-/// `8.8/10.9`, `class 8.8 class 10.9`: of two steels none is taken, for the harder may be meant; the line asks which.
-fn which_of_several(line: &mut Line, family: Family) {
-    // A grade of other parts is no steel of this one, and is named as that.
-    let is_its = |grade: Grade| match family {
-        Family::Bolt => true,
-        Family::Nut => grade.is_nut(),
-        Family::Washer => grade.is_washer(),
-    };
-    for field in ["steel", "nut", "washer", BY_HARDNESS, BY_TENSILE] {
-        let contradicts = |at: usize| line.contradictions.contains(&(at, field));
-        let of_field = |at: usize| {
-            let became = line.items.get(at).and_then(|item| item.became.as_ref());
-            let fills = matches!(became, Some(super::Became::Used(fields, _)) if fields.contains(&field));
-            let is_steel = matches!(
-                line.what(at),
-                Some(What::Steel(_) | What::Class(_) | What::Bare(_) | What::Hardness(..))
-            );
-            let is_other =
-                matches!(line.what(at), Some(What::Steel(SteelWord::Grade(grade))) if !is_its(*grade));
-            !is_other && (contradicts(at) || fills && is_steel)
-        };
-        let places: Vec<usize> = (0..line.items.len()).filter(|at| of_field(*at)).collect();
-        if !places.iter().any(|at| contradicts(*at)) || are_of_one_bolt(line, &places) {
-            continue;
-        }
-        let mut names: Vec<&str> = Vec::new();
-        for text in places.iter().filter_map(|at| line.items.get(*at)).map(|item| item.text.as_str()) {
-            // A few of them are enough to be asked, however long the line is.
-            if names.len() < MOST_ASKED && !names.contains(&text) {
-                names.push(text);
-            }
-        }
-        // As of two classes, the smaller first, in whatever order they stand.
-        sort_by_key(&mut names, |text| (text.len(), *text));
-        let several = if names.len() == 2 { "two" } else { "several" };
-        let why = format!("one of {several}: {}? Write the one", names.join(" or "));
-        places.iter().for_each(|at| line.not(*at, why.clone()));
-        let is_known_by_it = line.draft.get("steel") == Some(field);
-        let is_gone = |name: &str| name == field || is_known_by_it && name == "steel";
-        line.draft = line.draft.pairs().filter(|(name, _)| !is_gone(name)).collect();
-        line.notes.retain(|(name, _)| !is_gone(name));
-    }
-}
-
-/// How many steels a line is asked about at most.
-const MOST_ASKED: usize = 4;
-
-/// `A325 TC bolts F1852`: a twist-off bolt has the steel of the other.
-fn are_of_one_bolt(line: &Line, places: &[usize]) -> bool {
-    const SAME: [[&[Grade]; 2]; 2] =
-        [[&[Grade::A325, Grade::A325M], &[Grade::F1852]], [&[Grade::A490, Grade::A490M], &[Grade::F2280]]];
-    let grades: Vec<Grade> = places
-        .iter()
-        .filter_map(|at| match line.what(*at)? {
-            What::Steel(SteelWord::Grade(grade)) => Some(*grade),
-            _ => None,
-        })
-        .collect();
-    let are_all = |same: &[&[Grade]; 2]| grades.iter().all(|grade| same.iter().any(|of| of.contains(grade)));
-    grades.len() == places.len() && SAME.iter().any(are_all)
 }
 
 /// A grade goes to the part that it is a grade of.
@@ -444,60 +377,6 @@ fn counts_washers(line: &Line, scopes: &Scopes, at: usize) -> bool {
         && line.behind(at).is_some_and(|next| scopes.washer.contains(&next))
 }
 
-/// A hardness, where no grade is said.
-fn hardness(line: &mut Line, scopes: &Scopes) {
-    let found = line.free(|what| match what {
-        What::Hardness(text, range) => Some((text.clone(), range.clone())),
-        _ => None,
-    });
-    // A greatest hardness that is said besides decides.
-    let is_least = |note: &Option<String>| note.as_deref() == Some(LEAST_HARDNESS);
-    let (least, greatest): (Vec<_>, Vec<_>) = found.into_iter().partition(|(_, (_, note))| is_least(note));
-    for (at, (text, note)) in greatest.into_iter().chain(least) {
-        let beside = scopes.of.get(at).copied().unwrap_or_default();
-        if beside == Scope::Part && is_least(&note) && line.draft.get("steel") == Some(BY_HARDNESS) {
-            line.not(at, "the greatest hardness decides, and not the least");
-            continue;
-        }
-        let grade = line.draft.get("steel").and_then(Grade::of_key).map(|grade| grade.key().to_owned());
-        let field = if text.ends_with("MPa") || text.ends_with("ksi") { BY_TENSILE } else { BY_HARDNESS };
-        if beside != Scope::Part {
-            of_mate(line, at, beside, &text, note.filter(|_| field == BY_HARDNESS));
-        } else if let Some(key) = grade {
-            beside_a_grade(line, at, &key, &text, note.as_deref() == Some(LEAST_HARDNESS));
-        } else {
-            if let Some(note) = note {
-                line.note(field, note);
-            }
-            line.fill(at, field, &text, "the hardness");
-            if line.draft.get(field) == Some(text.as_str()) {
-                line.draft.set("steel", field);
-            }
-        }
-    }
-}
-
-/// The hardness of the nut or the washer that comes with a bolt, where no grade says it.
-fn of_mate(line: &mut Line, at: usize, beside: Scope, text: &str, note: Option<String>) {
-    let (field, hardness) = match beside {
-        Scope::Nut => ("nut", "nut_hardness"),
-        _ => ("washer", "washer_hardness"),
-    };
-    if text.ends_with("MPa") || text.ends_with("ksi") {
-        line.not(at, "the strength of what comes with the bolt is not asked: write its hardness");
-    } else if line.draft.get(field).is_some_and(|named| named != BY_HARDNESS) {
-        line.not(at, "the steel is said by its grade");
-    } else {
-        line.fill(at, hardness, text, "the hardness");
-        if line.draft.get(hardness) == Some(text) {
-            line.draft.set(field, BY_HARDNESS);
-        }
-        if let Some(note) = note {
-            line.note(hardness, note);
-        }
-    }
-}
-
 /// A spring, conical, wide or narrow washer that comes with a bolt: a spring has the steel of its document.
 pub(super) fn washers(line: &mut Line, scopes: &Scopes) {
     let Some(kind) = scopes.washer_kind.filter(|_| line.draft.get("washer") == Some(STANDARD)) else {
@@ -532,44 +411,6 @@ pub(super) fn out_of_size(line: &mut Line) {
             item.not(refusal.to_string());
         }
     }
-}
-
-/// A hardness as its piece has it: `320 HV`.
-fn hardness_of(text: &str) -> Option<Hardness> {
-    let (number, scale) = text.split_once(' ')?;
-    let scale =
-        [Scale::Hrc, Scale::Hv, Scale::Hb, Scale::Hrb].into_iter().find(|own| own.unit().symbol == scale)?;
-    Some(Hardness { scale, number: number.parse().ok()? })
-}
-
-/// A hardness beside a grade: that of the grade, or another that asks which of the two is right.
-fn beside_a_grade(line: &mut Line, at: usize, key: &str, text: &str, is_least: bool) {
-    let Some(grade) = Grade::of_key(key) else { return };
-    let hardness = hardness_of(text);
-    // Its limits in any size: a size that is not read yet makes no contradiction.
-    let fits = |row: &SteelRow| {
-        let within = |limits: HardnessLimits, hardness: Hardness| {
-            // Of a least hardness the steel may have more.
-            (is_least || limits.min.is_none_or(|min| min.number <= hardness.number))
-                && limits.max.is_none_or(|max| hardness.number <= max.number)
-        };
-        hardness.and_then(|hardness| Some(within(row.limits(hardness.scale)?, hardness)))
-    };
-    let rows: Vec<bool> = grade.rows().iter().filter_map(fits).collect();
-    if rows.is_empty() || rows.contains(&true) {
-        line.not(at, "the steel is said by its grade");
-        return;
-    }
-    let why = format!("{} is not of {text}: which of the two is right?", grade.name());
-    line.not(at, why.clone());
-    let of_grade = line.items.iter().enumerate().filter(|(_, item)| {
-        matches!(&item.what, What::Steel(_))
-            && matches!(&item.became, Some(super::Became::Used(fields, _)) if fields.contains(&"steel"))
-    });
-    for place in of_grade.map(|(place, _)| place).collect::<Vec<_>>() {
-        line.not(place, why.clone());
-    }
-    line.draft = line.draft.pairs().filter(|(name, _)| *name != "steel").collect();
 }
 
 /// A nut or washer without a grade is the one that the standards ask for.

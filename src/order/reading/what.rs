@@ -6,7 +6,7 @@ use crate::process::Process;
 use crate::quantity::{Length, Mass};
 use crate::site::{Category, Surroundings};
 use crate::source::Document;
-use crate::steel::Grade;
+use crate::steel::{Grade, Worked};
 use crate::thread::{Thread, ToleranceClass};
 
 /// What stands in a piece of a line, before its neighbours are asked.
@@ -91,8 +91,8 @@ pub enum What {
     Ends,
     /// A field of yes or no that is said to be yes.
     Yes(&'static str),
-    /// Machined or ground after hardening.
-    Machined,
+    /// What was done to it after hardening, that leaves stress in it.
+    Worked(Worked),
     /// The class of a thread.
     ThreadClass(ToleranceClass),
     /// Coarse or fine.

@@ -3,19 +3,19 @@
 use super::lexicon::{self, Word};
 use super::token::Chain;
 use super::what::{Found, What, one};
+use crate::steel::Worked;
 
-/// `bent after heat treatment`, `nach dem Vergüten geschliffen`: formed cold, as the field asks, or machined.
+/// `bent after heat treatment`, `nach dem Vergüten geschliffen`.
 pub fn after_hardening(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let (end, is_cold) = worked(chain, at)
-        .and_then(|(end, is_cold)| Some((hardening(chain, end)?, is_cold)))
+    let (end, how) = worked(chain, at)
+        .and_then(|(end, how)| Some((hardening(chain, end)?, how)))
         .or_else(|| worked(chain, hardening(chain, at)?))?;
-    let what = if is_cold { What::Yes("cold") } else { What::Machined };
-    (!chain.inside_a_run(end)).then(|| one(end, what)).flatten()
+    (!chain.inside_a_run(end)).then(|| one(end, What::Worked(how))).flatten()
 }
 
-fn worked(chain: &Chain<'_>, at: usize) -> Option<(usize, bool)> {
+fn worked(chain: &Chain<'_>, at: usize) -> Option<(usize, Worked)> {
     lexicon::find(chain, at, |word| match word {
-        Word::Worked(is_cold) => Some(is_cold),
+        Word::Worked(how) => Some(how),
         _ => None,
     })
 }

@@ -5,6 +5,7 @@ use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::number;
 use crate::order::reading::token::{Chain, Sort};
 use crate::order::reading::what::{Found, SteelWord, What};
+use crate::steel::Grade;
 
 /// The grades of SAE J429 that a number by itself can be behind another one.
 const NUMBERS: &[&str] = &["1", "2", "5", "8"];
@@ -20,9 +21,9 @@ pub(super) fn with_another(chain: &Chain<'_>, mut found: Found) -> Found {
     }
     if let SteelWord::Grade(grade) = steel
         && is_stroke
-        && is_twist_off(chain, or) != matches!(grade.key(), "f1852" | "f2280")
-        && ["a325", "a490", "f1852", "f2280"].iter().any(|own| grade.key().starts_with(own))
-        && is_structural(chain, or)
+        && let (Some(first), Some(second)) =
+            (is_twist_off(*grade), grade_at(chain, or).and_then(is_twist_off))
+        && first != second
     {
         found.push((or, What::Or));
         return found;
@@ -34,21 +35,21 @@ pub(super) fn with_another(chain: &Chain<'_>, mut found: Found) -> Found {
     found
 }
 
-/// The key of the steel of a document at a place.
-fn key_at(chain: &Chain<'_>, at: usize) -> Option<&'static str> {
+/// The grade of a document at a place.
+fn grade_at(chain: &Chain<'_>, at: usize) -> Option<Grade> {
     match document(chain, at)?.first()? {
-        (_, What::Steel(SteelWord::Grade(grade))) => Some(grade.key()),
+        (_, What::Steel(SteelWord::Grade(grade))) => Some(*grade),
         _ => None,
     }
 }
 
-fn is_structural(chain: &Chain<'_>, at: usize) -> bool {
-    key_at(chain, at)
-        .is_some_and(|key| ["a325", "a490", "f1852", "f2280"].iter().any(|own| key.starts_with(own)))
-}
-
-fn is_twist_off(chain: &Chain<'_>, at: usize) -> bool {
-    matches!(key_at(chain, at), Some("f1852" | "f2280"))
+/// Whether a structural bolt of this grade is the twist-off one; `None` of other grades.
+fn is_twist_off(grade: Grade) -> Option<bool> {
+    match grade {
+        Grade::A325 | Grade::A325M | Grade::A490 | Grade::A490M => Some(false),
+        Grade::F1852 | Grade::F2280 => Some(true),
+        _ => None,
+    }
 }
 
 fn other(chain: &Chain<'_>, at: usize, first: &SteelWord, is_stroke: bool) -> Option<(usize, SteelWord)> {
@@ -75,11 +76,12 @@ fn other(chain: &Chain<'_>, at: usize, first: &SteelWord, is_stroke: bool) -> Op
         code.push_str(&chain.get(end)?.lower);
         end = chain.after(end);
     }
-    if token.sort != Sort::Word || chain.inside_a_run(end) || code.len() > 3 {
+    if chain.inside_a_run(end) || code.len() > 3 {
         return None;
     }
-    // `or A` may be an article, and `/ D` something else.
-    let is_capital = token.text != token.lower && (token.text != "A" || is_stroke);
+    // `F1554 gr 36/55`; `or A` may be an article, and `/ D` something else.
+    let is_number = token.sort == Sort::Digits && code == token.lower;
+    let is_capital = is_number || token.text != token.lower && (token.text != "A" || is_stroke);
     match first {
         SteelWord::Grade(grade) => {
             let (document, own) = grade.key().rsplit_once('-')?;

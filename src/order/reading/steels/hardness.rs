@@ -1,0 +1,103 @@
+//! What says how hard the steel is: of the part, or of what comes with it.
+
+use super::super::Became;
+use super::super::items::Line;
+use super::super::measure::LEAST_HARDNESS;
+use super::super::part::{Scope, Scopes};
+use super::super::what::What;
+use crate::order::line::{BY_HARDNESS, BY_TENSILE};
+use crate::quantity::{Hardness, Scale};
+use crate::steel::Grade;
+use crate::table::steel_row::{HardnessLimits, SteelRow};
+
+/// A hardness, where no grade is said.
+pub(super) fn hardness(line: &mut Line, scopes: &Scopes) {
+    let found = line.free(|what| match what {
+        What::Hardness(text, range) => Some((text.clone(), range.clone())),
+        _ => None,
+    });
+    // A greatest hardness that is said besides decides.
+    let is_least = |note: &Option<String>| note.as_deref() == Some(LEAST_HARDNESS);
+    let (least, greatest): (Vec<_>, Vec<_>) = found.into_iter().partition(|(_, (_, note))| is_least(note));
+    for (at, (text, note)) in greatest.into_iter().chain(least) {
+        let beside = scopes.of.get(at).copied().unwrap_or_default();
+        if beside == Scope::Part && is_least(&note) && line.draft.get("steel") == Some(BY_HARDNESS) {
+            line.not(at, "the greatest hardness decides, and not the least");
+            continue;
+        }
+        let grade = line.draft.get("steel").and_then(Grade::of_key).map(|grade| grade.key().to_owned());
+        let field = if text.ends_with("MPa") || text.ends_with("ksi") { BY_TENSILE } else { BY_HARDNESS };
+        if beside != Scope::Part {
+            of_mate(line, at, beside, &text, note.filter(|_| field == BY_HARDNESS));
+        } else if let Some(key) = grade {
+            beside_a_grade(line, at, &key, &text, note.as_deref() == Some(LEAST_HARDNESS));
+        } else {
+            if let Some(note) = note {
+                line.note(field, note);
+            }
+            line.fill(at, field, &text, "the hardness");
+            if line.draft.get(field) == Some(text.as_str()) {
+                line.draft.set("steel", field);
+            }
+        }
+    }
+}
+
+/// The hardness of the nut or the washer that comes with a bolt, where no grade says it.
+fn of_mate(line: &mut Line, at: usize, beside: Scope, text: &str, note: Option<String>) {
+    let (field, hardness) = match beside {
+        Scope::Nut => ("nut", "nut_hardness"),
+        _ => ("washer", "washer_hardness"),
+    };
+    if text.ends_with("MPa") || text.ends_with("ksi") {
+        line.not(at, "the strength of what comes with the bolt is not asked: write its hardness");
+    } else if line.draft.get(field).is_some_and(|named| named != BY_HARDNESS) {
+        line.not(at, "the steel is said by its grade");
+    } else {
+        line.fill(at, hardness, text, "the hardness");
+        if line.draft.get(hardness) == Some(text) {
+            line.draft.set(field, BY_HARDNESS);
+        }
+        if let Some(note) = note {
+            line.note(hardness, note);
+        }
+    }
+}
+
+/// A hardness as its piece has it: `320 HV`.
+fn hardness_of(text: &str) -> Option<Hardness> {
+    let (number, scale) = text.split_once(' ')?;
+    let scale =
+        [Scale::Hrc, Scale::Hv, Scale::Hb, Scale::Hrb].into_iter().find(|own| own.unit().symbol == scale)?;
+    Some(Hardness { scale, number: number.parse().ok()? })
+}
+
+/// A hardness beside a grade: that of the grade, or another that asks which of the two is right.
+fn beside_a_grade(line: &mut Line, at: usize, key: &str, text: &str, is_least: bool) {
+    let Some(grade) = Grade::of_key(key) else { return };
+    let hardness = hardness_of(text);
+    // Its limits in any size: a size that is not read yet makes no contradiction.
+    let fits = |row: &SteelRow| {
+        let within = |limits: HardnessLimits, hardness: Hardness| {
+            // Of a least hardness the steel may have more.
+            (is_least || limits.min.is_none_or(|min| min.number <= hardness.number))
+                && limits.max.is_none_or(|max| hardness.number <= max.number)
+        };
+        hardness.and_then(|hardness| Some(within(row.limits(hardness.scale)?, hardness)))
+    };
+    let rows: Vec<bool> = grade.rows().iter().filter_map(fits).collect();
+    if rows.is_empty() || rows.contains(&true) {
+        line.not(at, "the steel is said by its grade");
+        return;
+    }
+    let why = format!("{} is not of {text}: which of the two is right?", grade.name());
+    line.not(at, why.clone());
+    let of_grade = line.items.iter().enumerate().filter(|(_, item)| {
+        matches!(&item.what, What::Steel(_))
+            && matches!(&item.became, Some(Became::Used(fields, _)) if fields.contains(&"steel"))
+    });
+    for place in of_grade.map(|(place, _)| place).collect::<Vec<_>>() {
+        line.not(place, why.clone());
+    }
+    line.draft = line.draft.pairs().filter(|(name, _)| *name != "steel").collect();
+}

@@ -1,0 +1,66 @@
+//! Several steels on one line, of which it says no more.
+
+use super::super::Became;
+use super::super::items::Line;
+use super::super::part::Family;
+use super::super::what::{SteelWord, What};
+use crate::order::line::{BY_HARDNESS, BY_TENSILE};
+use crate::sorting::sort_by_key;
+use crate::steel::Grade;
+
+/// `8.8/10.9`, `class 8.8 class 10.9`: of two steels none is taken, for the harder may be meant; the line asks which.
+pub(super) fn which_of_several(line: &mut Line, family: Family) {
+    for field in ["steel", "nut", "washer", BY_HARDNESS, BY_TENSILE] {
+        let contradicts = |at: usize| line.contradictions.contains(&(at, field));
+        let of_field = |at: usize| {
+            let became = line.items.get(at).and_then(|item| item.became.as_ref());
+            let fills = matches!(became, Some(Became::Used(fields, _)) if fields.contains(&field));
+            let is_steel = matches!(
+                line.what(at),
+                Some(What::Steel(_) | What::Class(_) | What::Bare(_) | What::Hardness(..))
+            );
+            // A grade of other parts is no steel of this one, and is named as that.
+            let is_other =
+                matches!(line.what(at), Some(What::Steel(SteelWord::Grade(grade))) if !family.has(*grade));
+            !is_other && (contradicts(at) || fills && is_steel)
+        };
+        let places: Vec<usize> = (0..line.items.len()).filter(|at| of_field(*at)).collect();
+        if !places.iter().any(|at| contradicts(*at)) || are_of_one_bolt(line, &places) {
+            continue;
+        }
+        let mut names: Vec<&str> = Vec::new();
+        for text in places.iter().filter_map(|at| line.items.get(*at)).map(|item| item.text.as_str()) {
+            // A few of them are enough to be asked, however long the line is.
+            if names.len() < MOST_ASKED && !names.contains(&text) {
+                names.push(text);
+            }
+        }
+        // As of two classes, the smaller first, in whatever order they stand.
+        sort_by_key(&mut names, |text| (text.len(), *text));
+        let several = if names.len() == 2 { "two" } else { "several" };
+        let why = format!("one of {several}: {}? Write the one", names.join(" or "));
+        places.iter().for_each(|at| line.not(*at, why.clone()));
+        let is_known_by_it = line.draft.get("steel") == Some(field);
+        let is_gone = |name: &str| name == field || is_known_by_it && name == "steel";
+        line.draft = line.draft.pairs().filter(|(name, _)| !is_gone(name)).collect();
+        line.notes.retain(|(name, _)| !is_gone(name));
+    }
+}
+
+/// How many steels a line is asked about at most.
+const MOST_ASKED: usize = 4;
+
+/// `A325 TC bolts F1852`: a twist-off bolt has the steel of the other.
+fn are_of_one_bolt(line: &Line, places: &[usize]) -> bool {
+    const SAME: [[&[Grade]; 2]; 2] =
+        [[&[Grade::A325, Grade::A325M], &[Grade::F1852]], [&[Grade::A490, Grade::A490M], &[Grade::F2280]]];
+    let grades: Vec<Grade> = places
+        .iter()
+        .filter_map(|at| match line.what(*at)? {
+            What::Steel(SteelWord::Grade(grade)) => Some(*grade),
+            _ => None,
+        })
+        .collect();
+    let are_all = |same: &[&[Grade]; 2]| grades.iter().all(|grade| same.iter().any(|of| of.contains(grade)));
+    grades.len() == places.len() && SAME.iter().any(are_all)
+}
