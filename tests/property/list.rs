@@ -1,6 +1,6 @@
 //! A list of orders: nothing of it is lost, and its sums are those of the calculators.
 
-use std::io::Cursor;
+use std::io::{BufReader, Cursor, Read};
 
 use kettle_barrel::calculator::kettle_pickup::KettlePickup;
 use kettle_barrel::calculator::powder_mass::PowderMass;
@@ -130,6 +130,49 @@ fn what_is_no_list_is_told() {
     assert_eq!(list.take(100).unwrap().len(), 1);
     let ended = list.take(100).unwrap_err();
     assert!(matches!(ended, Unread::Endless(3)), "{ended}");
+}
+
+/// The longest row is counted from row to row, and not over the whole list.
+#[test]
+fn a_list_may_be_longer_than_its_longest_row() {
+    let remark = "x".repeat(1 << 20);
+    let list = format!("part,remark\n{}", format!("hex bolt,{remark}\n").repeat(9));
+    assert_eq!(List::open(Box::new(Cursor::new(list)), text).unwrap().take(100).unwrap().len(), 9);
+}
+
+/// A device that fails is not taken for a quotation mark that nobody closed, and what was read before it is given away.
+#[test]
+fn what_a_device_says_is_told() {
+    struct Pulled(Cursor<Vec<u8>>);
+    impl Read for Pulled {
+        fn read(&mut self, into: &mut [u8]) -> std::io::Result<usize> {
+            match self.0.read(into)? {
+                0 => Err(std::io::Error::other("the stick was pulled")),
+                read => Ok(read),
+            }
+        }
+    }
+    let begun = Pulled(Cursor::new(b"part,thread\nhex bolt,M16\nhex bolt,M2".to_vec()));
+    let mut list = List::open(Box::new(BufReader::new(begun)), text).unwrap();
+    assert_eq!(list.take(100).unwrap().len(), 1);
+    let ended = list.take(100).unwrap_err();
+    assert!(
+        matches!(&ended, Unread::Device(problem) if problem.to_string() == "the stick was pulled"),
+        "{ended}"
+    );
+}
+
+/// A file may end with its last row or with the end of a line, and a row may be shorter than the heading.
+#[test]
+fn a_short_row_is_whole_where_a_line_ends_behind_it() {
+    let heading = "part,thread,length,steel,quantity,place\n";
+    let row = "hex bolt,M16,60,8.8,400";
+    for end in ["\n", "\r\n", "\r"] {
+        let rows = rows(format!("{heading}{row}{end}")).unwrap();
+        assert!(rows.len() == 1 && rows[0].result.is_ok(), "{end:?}: {rows:?}");
+    }
+    let rows = rows(format!("{heading}{row}\n{row}")).unwrap();
+    assert!(rows[0].result.is_ok() && rows[1].result.is_err(), "{rows:?}");
 }
 
 /// Columns that nobody here knows once were named only in one line beside the results.

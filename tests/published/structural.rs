@@ -4,8 +4,11 @@
 use wasm_bindgen_test::wasm_bindgen_test as test;
 
 use crate::seen::as_printed;
+use kettle_barrel::calculator::Mark;
+use kettle_barrel::order::{self, reading};
 use kettle_barrel::process::Process::{self, *};
 use kettle_barrel::quantity::Length;
+use kettle_barrel::rule::Key;
 use kettle_barrel::source::Basis::{self, *};
 use kettle_barrel::steel::structural::{coating, requirements};
 use kettle_barrel::table::aisc_360::pretension;
@@ -50,6 +53,26 @@ fn a_galvanized_assembly_is_asked_for_all_of_it() {
     assert_eq!(tapping(HotDip).source.basis, Read);
     assert_eq!(tapping(Mechanical).source.basis, Memory);
     assert!(tapping(HotDip).text.contains("after") && tapping(Mechanical).text.contains("before"));
+}
+
+/// EN 14399-6, 300 HV to 370 HV (from memory), and ASTM F436 washers: a washer that is named beside a
+/// structural bolt may be as hard in any scale. By ISO 18265, 25 HRC are 266 HV and 38 HRC 372 HV.
+#[test]
+fn a_washer_beside_a_structural_bolt_is_as_hard_as_its_own() {
+    let is_too_soft = |washer: &str| {
+        let text = format!("M20 x 80 EN 14399-3 HR 10.9 bolt, HDG, C3, with {washer}");
+        let line = order::read(&reading::read(&text).draft).unwrap();
+        order::judge(&line)
+            .processes
+            .each_ref()
+            .map(|judged| judged.ruling(Key::WasherForBolt).map(|ruling| ruling.mark) > Some(Mark::Note))
+    };
+    for hard in ["F436 washer", "300 HV washer", "301 HV washer", "38 HRC washer", "washer"] {
+        assert_eq!(is_too_soft(hard), [false; 3], "{hard}");
+    }
+    for soft in ["200 HV washer", "299 HV washer", "25 HRC washer", "90 HRB washer"] {
+        assert_eq!(is_too_soft(soft), [true; 3], "{soft}");
+    }
 }
 
 /// RCSC 2.3.3, read: A490 is never used again, plain A325 may be.

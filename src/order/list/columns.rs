@@ -185,6 +185,37 @@ mod tests {
         assert_eq!(said("thread,steel", "M16,8"), "M16, class 8");
         assert_eq!(said("thread,property class", "M16,8.8"), "M16, class 8.8");
         assert_eq!(said("thread,steel", "3/4-10,8"), "3/4-10, grade 8");
+        // Each way to write an inch thread by itself; a bare size is none.
+        for thread in ["#10-24", "1\"", "UNC 1", "3/4"] {
+            assert_eq!(said("thread,length", &format!("{thread},3")), format!("{thread}, length 3 in"));
+        }
+        assert_eq!(said("thread,length", "16 x 2,60"), "16 x 2, length 60 mm");
+        // The unit of the diameter is that of the length.
+        let of_both = |unit| said(&format!("part,diameter ({unit}),length"), "hex bolt,1,3");
+        assert_eq!(of_both("in"), "hex bolt, diameter 1 in, length 3 in");
+        assert_eq!(of_both("mm"), "hex bolt, diameter 1 mm, length 3 mm");
+        assert_eq!(said("diameter,length", "16 mm,60"), "diameter 16 mm, length 60 mm");
+        assert_eq!(said("diameter,length", "3/4-10 UNC,3"), "3/4-10 UNC, length 3 in");
+        assert_eq!(said("diameter,length", "8x1 mm,20"), "8x1 mm, length 20 mm");
+        // A size below the name of no part is one.
+        assert_eq!(said("description,steel", "3/4-10,5"), "3/4-10, grade 5");
+    }
+
+    /// An order of a sheet with nothing but numbers in it, heading by heading.
+    #[test]
+    fn bare_numbers_are_what_their_heading_makes_of_them() {
+        let said = |heading: &str, cell: &str| Layout::under(&[heading], b';').said(&[cell]).line;
+        assert_eq!(said("Coat", "50"), "coat 50");
+        assert_eq!(said("Steel (HRC)", "32"), "32 HRC");
+        for heading in ["Qty (ea)", "Qty (nos)", "Qty/pce", "Qty (piece)", "Qty (pc)"] {
+            assert_eq!(said(heading, "400"), "400 pcs", "{heading}");
+        }
+        for heading in ["Length/Len", "Length (nominal)", "Length (under head)"] {
+            assert_eq!(said(heading, "60"), "length 60 mm", "{heading}");
+        }
+        // A cell for either is no nut by its heading.
+        assert_eq!(said("Nut/Washer", "2H"), "2H");
+        assert_eq!(said("Nut/Mutter", "2H"), "with 2H nut");
     }
 
     #[test]
@@ -276,7 +307,10 @@ mod tests {
             ("Length (kg)", "60"),
             ("Life (months)", "180"),
             ("Diameter", "1"),
+            ("Diameter", "6"),
             ("Hardness", "32"),
+            ("Tensile strength", "830"),
+            ("Length (pcs)", "60"),
             ("Item", "10"),
             ("Artikel", "4711"),
         ] {

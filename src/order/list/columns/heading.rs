@@ -122,7 +122,11 @@ const UNITS: [(&[Says], &str, &str); 7] = [
     (&[Says::Length, Says::Diameter], "m", "meter|meters|metre|metres"),
     (&[Says::Length, Says::Diameter], "in", "zoll|pouce|pouces|pulgada|pulgadas|pollice|pollici"),
     (&[Says::Coat], "µm", "my|mikrometer|micrometer|micrometers|microns"),
-    (&[Says::Quantity], "pcs", "pce|pces|ea|each|st|stk|stck|stueck|units|no|nos|pz|pzs|pza|pezzi|piezas"),
+    (
+        &[Says::Quantity],
+        "pcs",
+        "pc|piece|pce|pces|ea|each|st|stk|stck|stueck|units|no|nos|pz|pzs|pza|pezzi|piezas",
+    ),
     (&[Says::Years], "years", "jahre|jahr|j|ans|annees|anos|anni"),
 ];
 
