@@ -84,14 +84,18 @@ fn line(text: AttrValue, keypad: Option<&'static str>, about: &Described, write:
     }
 }
 
-/// Many lines of text.
+/// Many lines of text, in a place of their own: beside the unit, the browser would lay out all of the page anew
+/// at each key to know how wide both are.
 fn area(text: AttrValue, about: &Described, write: &Callback<String>) -> Html {
     html! {
-        <textarea
-            rows="6" id={about.id.clone()} value={text}
-            autocomplete="off" autocapitalize="off" spellcheck="false" aria-describedby={about.by.clone()}
-            aria-invalid={about.wrong.then_some("true")} oninput={write.reform(|event: InputEvent| typed(&event))}
-        />
+        <div class="area">
+            <textarea
+                rows="6" id={about.id.clone()} value={text}
+                autocomplete="off" autocapitalize="off" spellcheck="false" aria-describedby={about.by.clone()}
+                aria-invalid={about.wrong.then_some("true")}
+                oninput={write.reform(|event: InputEvent| typed(&event))}
+            />
+        </div>
     }
 }
 
