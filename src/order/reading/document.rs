@@ -130,6 +130,11 @@ fn parted(chain: &Chain<'_>, at: usize) -> Option<(usize, String)> {
     (parts > 0 && !chain.inside_a_run(end)).then_some((end, name))
 }
 
+/// Whether a publisher has a standard of parts by this number.
+fn is_of_a_part(publisher: &str, number: &str) -> bool {
+    PART_STANDARDS.iter().any(|(_, of, numbers)| *of == publisher && numbers.contains(&number))
+}
+
 /// The document at a place: the place behind it, and its number under each publisher.
 fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
     if let Some((end, id)) = number_of(chain, at) {
@@ -141,7 +146,8 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
     let counts = |word| matches!(word, Word::Part(_) | Word::Count(..)).then_some(());
     if chain.get(at).is_some_and(|token| token.text == "en")
         && chain.after(at) == from
-        && number.len() < 3
+        && number.len() < 5
+        && !is_of_a_part("en", number)
         && lexicon::find(chain, chain.after(from), counts).is_some()
     {
         return None;

@@ -4,12 +4,14 @@ use std::ops::Range;
 
 use super::items::{Item, Line};
 use super::part::{Family, Scope, Scopes};
+use super::per_part;
 use super::steel::ANALYSES;
 use super::steels::B695;
 use super::what::What;
 use crate::part::Kind;
 use crate::process::Process;
 use crate::quantity::Length;
+use crate::quantity::letters::lower;
 use crate::steel::Grade;
 
 /// A number that belongs to the word beside it that nobody knows or uses counts nothing: a product with its
@@ -192,6 +194,15 @@ fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -
     let has_years = line.items.iter().any(|item| matches!(item.what, What::Years(_)));
     // Fewer than a hundred are read where they stand at an end: between others they are too often a measure.
     let is_last = at + 1 == line.items.len() || line.behind(at).is_none() && line.before(at).is_none();
+    // `studs 48 w/ 96 nuts`: right behind the part's own noun, and before what comes with it.
+    let is_behind_the_part = line.before(at).is_some_and(|before| {
+        let noun = line.items.get(before).map(|item| lower(&item.text)).unwrap_or_default();
+        scopes.family == Family::Bolt && scopes.names.contains(&before) && per_part::is_plural(&noun)
+    });
+    let goes_on = line.behind(at).is_some_and(|behind| !matches!(line.what(behind), Some(What::With(_))));
+    if is_behind_the_part && !goes_on {
+        return false;
+    }
     match line.before(at).and_then(|before| line.what(before)) {
         Some(What::Process(Process::Electroplated, _)) => number <= 30,
         Some(What::Process(Process::HotDip, _) | What::Coat(_)) => false,

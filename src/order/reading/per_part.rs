@@ -1,5 +1,7 @@
 //! Counts of the nuts and washers that come with one part: `2 nos nuts per bolt`, `1 ea nut, 200 sets`.
 
+use std::ops::Range;
+
 use super::items::{Item, Line};
 use super::length::UNIT_OF_THREAD;
 use super::part::{Family, Scopes};
@@ -33,7 +35,8 @@ pub(super) fn settle(
     let mut taken = Vec::new();
     for (at, pieces, is_sure) in of_one {
         // `2 bolts 2 nuts`: of all.
-        if !stands_behind && bolts.is_some_and(|bolts| pieces >= bolts) && counts_all(line, scopes, at) {
+        let is_of_all = || counts_all(line, scopes, at) || comes_whole(line, scopes, at);
+        if bolts.is_some_and(|bolts| pieces >= bolts) && is_of_all() {
             continue;
         }
         let field = match behind(line, scopes, at) {
@@ -72,43 +75,117 @@ fn is_of_sets(item: &Item) -> bool {
     matches!(&item.what, What::Set) || matches!(&item.what, What::Count(counted) if counted.sets)
 }
 
-/// Whether a number in front of `nuts` or `washers` is that of all of them, where the bolts are counted: neither the
+/// Whether a number beside `nuts` or `washers` is that of all of them, where the bolts are counted: neither the
 /// line nor `each` behind the noun or in front of the number says that it is of one.
 pub(super) fn counts_all(line: &Line, scopes: &Scopes, at: usize) -> bool {
-    let Some((field, is_per)) = behind(line, scopes, at) else { return false };
+    let Some((mates, is_per)) = mates(line, scopes, at) else { return false };
+    let is_noun = |place: usize| matches!(line.what(place), Some(What::Part(_)));
     let text = |place: usize| line.items.get(place).map_or(String::new(), |item| lower(&item.text));
-    let says_each = |place: usize| {
-        let text = text(place);
-        ["each", "ea", "per", "pro", "je", "to", "for", "apiece", "pr", "par", "voor", "pièce"]
-            .contains(&text.split(' ').next().unwrap_or_default())
-            && line.items.get(place).is_some_and(|item| matches!(item.what, What::Filler | What::Not(_)))
-    };
-    let far = line.items.len().min(at + NEAR);
-    let near = at.saturating_sub(NEAR);
-    let first = (at + 1..far).find(|place| field_of(line, scopes, *place) == Some(field));
-    let Some(first) = first else { return false };
-    let end = (first..far).find(|place| field_of(line, scopes, *place) != Some(field)).unwrap_or(far);
-    let is_plural = (first..end).any(|place| is_plural(&text(place)));
-    let each_in_front = at
-        .checked_sub(1)
-        .is_some_and(|front| says_each(front) || front.checked_sub(1).is_some_and(says_each));
-    // `each with 2 nuts and 2 washers`, `2 nuts and 2 washers each`.
-    let each_at_the_end = (end..far).any(says_each);
-    let with = (near..at).rev().find(|place| matches!(line.what(*place), Some(What::With(_))));
-    let each_before = with.is_some_and(|with| (near..with).any(says_each));
-    // `c/w 4 no nuts`: what one comes with.
-    let is_whole = with.is_some_and(|with| {
-        let text = text(with);
-        text != "with" && (text.ends_with(" with") || text.starts_with('c'))
-    });
+    // `6 pcs F436`: pieces, or a grade by itself, are as many as their number says.
+    let is_plural = mates.clone().any(|place| is_plural(&text(place)))
+        || matches!(line.what(at), Some(What::Count(_)))
+        || !mates.clone().any(is_noun);
     is_plural
         && !is_per
-        && !each_in_front
-        && !each_at_the_end
-        && !each_before
-        && !is_whole
+        && !says_each(line, scopes, at)
+        && !comes_whole(line, scopes, at)
         && !is_times(line, at)
         && !line.items.iter().any(is_of_sets)
+}
+
+/// Whether neither `each` nor sets say that a number beside nuts or washers is that of one part.
+pub(super) fn is_of_one_or_all(line: &Line, scopes: &Scopes, at: usize) -> bool {
+    mates(line, scopes, at).is_some_and(|(_, is_per)| !is_per)
+        && !says_each(line, scopes, at)
+        && !line.items.iter().any(is_of_sets)
+}
+
+/// Whether the line says that a number beside `nuts` or `washers` is that of one part: `2 nuts and 2 washers each`.
+pub(super) fn says_each(line: &Line, scopes: &Scopes, at: usize) -> bool {
+    let Some((mates, _)) = mates(line, scopes, at) else { return false };
+    let says_each = |place: usize| {
+        let text = line.items.get(place).map_or(String::new(), |item| lower(&item.text));
+        [
+            "each", "ea", "per", "pro", "je", "jeweils", "to", "for", "apiece", "pr", "par", "voor", "pièce",
+            "elk", "elke", "chacun", "chacune", "ieder", "iedere",
+        ]
+        .contains(&text.split(' ').next().unwrap_or_default())
+            && line.items.get(place).is_some_and(|item| matches!(item.what, What::Filler | What::Not(_)))
+    };
+    let far = line.items.len().min(at.max(mates.end) + NEAR);
+    let near = at.saturating_sub(NEAR);
+    // `each 2 nuts`, `2 each nuts`.
+    let in_front = at
+        .checked_sub(1)
+        .is_some_and(|front| says_each(front) || front.checked_sub(1).is_some_and(says_each));
+    let is_unit = matches!(line.what(at), Some(What::Count(_)));
+    let with = (near..at).rev().find(|place| matches!(line.what(*place), Some(What::With(_))));
+    in_front && !is_unit
+        || (at.max(mates.end.saturating_sub(1)) + 1..far).any(says_each)
+        || with.is_some_and(|with| (near..with).any(says_each))
+}
+
+/// `c/w 4 no nuts`: what one comes with, or what all come with.
+pub(super) fn comes_whole(line: &Line, scopes: &Scopes, at: usize) -> bool {
+    if says_each(line, scopes, at) || behind(line, scopes, at).is_some_and(|(_, is_per)| is_per) {
+        return false;
+    }
+    let near = at.saturating_sub(NEAR);
+    (near..at).rev().find(|place| line.what(*place) == Some(&What::With(true))).is_some_and(|with| {
+        let text = line.items.get(with).map_or(String::new(), |item| lower(&item.text));
+        text != "with" && (text.ends_with(" with") || text.starts_with('c'))
+    })
+}
+
+/// `nuts 12, washers 24`: a number behind the nuts counts them where one behind the washers, which have no class,
+/// counts those.
+pub(super) fn is_counted_as_washers(line: &Line, scopes: &Scopes, at: usize, number: u64) -> bool {
+    let is_number = |place: &usize| match line.what(*place) {
+        Some(What::Bare(Some(_)) | What::Small(_)) => true,
+        Some(What::Count(counted)) => !counted.sets,
+        _ => false,
+    };
+    let counts = line.free(|what| match what {
+        What::Count(counted) => Some(counted.clone()),
+        _ => None,
+    });
+    let is_behind = |place: usize, field| before(line, scopes, place) == Some(field);
+    is_behind(at, "nuts")
+        && (0..line.items.len()).filter(is_number).any(|place| is_behind(place, "washers"))
+        // `500 bolts, nuts 8, washers 8`: no such number of all.
+        && of_bolts(line, scopes, &counts).is_none_or(|bolts| number.is_multiple_of(bolts))
+}
+
+/// `12 bolts, nuts 12`: as many as the bolts, or two to each, and a class of nuts as well.
+pub(super) fn may_count(line: &Line, scopes: &Scopes, at: usize, number: u64) -> bool {
+    let counts = line.free(|what| match what {
+        What::Count(counted) => Some(counted.clone()),
+        _ => None,
+    });
+    let is_plural = mates(line, scopes, at).is_some_and(|(mut mates, _)| {
+        mates.any(|place| line.items.get(place).is_some_and(|item| is_plural(&lower(&item.text))))
+    });
+    is_plural
+        && of_bolts(line, scopes, &counts).is_some_and(|bolts| number == bolts || number == bolts * 2)
+        && !line.items.iter().any(is_of_sets)
+}
+
+/// The name of the nuts or washers that a number stands beside, in front of it or behind it, and whether it is said to
+/// be that of one part.
+fn mates(line: &Line, scopes: &Scopes, at: usize) -> Option<(Range<usize>, bool)> {
+    let name = |from: usize, field: &'static str| {
+        let is_its = |place: &usize| field_of(line, scopes, *place) == Some(field);
+        let first = (0..=from).rev().take_while(is_its).last().unwrap_or(from);
+        let end = (from..line.items.len()).take_while(is_its).last().unwrap_or(from) + 1;
+        first..end
+    };
+    if let Some((field, is_per)) = behind(line, scopes, at) {
+        let far = line.items.len().min(at + NEAR);
+        let first = (at + 1..far).find(|place| field_of(line, scopes, *place) == Some(field))?;
+        return Some((name(first, field), is_per));
+    }
+    let noun = line.before(at)?;
+    Some((name(noun, field_of(line, scopes, noun)?), false))
 }
 
 /// Whether a noun is of more than one.
@@ -173,12 +250,31 @@ fn before(line: &Line, scopes: &Scopes, at: usize) -> Option<&'static str> {
     field_of(line, scopes, line.before(at)?)
 }
 
+/// Nuts or washers, whose noun stands behind a number; right behind another noun only where that one has its number in
+/// front of it as well: `80 nuts 80 washers`, and not `nut 1 washer 2`.
+pub(super) fn field_behind(line: &Line, scopes: &Scopes, at: usize) -> Option<&'static str> {
+    let (field, _) = behind(line, scopes, at)?;
+    let other = before(line, scopes, at).filter(|other| *other != field);
+    let is_number = |place: &usize| {
+        matches!(line.what(*place), Some(What::Bare(Some(_)) | What::Small(_) | What::Count(_)))
+    };
+    let has_its_own = |other| {
+        (0..at).filter(is_number).any(|place| behind(line, scopes, place).is_some_and(|(of, _)| of == other))
+    };
+    other.is_none_or(has_its_own).then_some(field)
+}
+
 /// The noun behind a count, and whether it is said to be that of one part: `per bolt`.
 fn behind(line: &Line, scopes: &Scopes, at: usize) -> Option<(&'static str, bool)> {
     let mut name = line.behind(at)?;
-    while field_of(line, scopes, name).is_none()
-        && matches!(line.what(name), Some(What::Steel(_) | What::Part(_)))
-    {
+    // `4 M20 nuts`, `4 M20 class 8 HDG nuts`: what is said of them stands between, and no other name.
+    let is_between = |name: usize| match line.what(name) {
+        Some(What::Part(_)) => !scopes.names.contains(&name),
+        Some(What::Thread(written)) => !written.weak,
+        Some(What::Steel(_) | What::Class(_) | What::Process(..) | What::Coat(_)) => true,
+        _ => false,
+    };
+    while field_of(line, scopes, name).is_none() && is_between(name) {
         name = line.behind(name)?;
     }
     let field = field_of(line, scopes, name)?;

@@ -20,6 +20,8 @@ use crate::thread::Designation;
 /// The greatest class of nuts.
 const GREATEST_CLASS: u64 = 12;
 
+const NO_WHOLE_NUMBER: &str = "no whole number to a bolt";
+
 /// Quantity, sets, and numbers of nuts and washers.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>]) {
     let counts = line.free(|what| match what {
@@ -50,10 +52,10 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
             of_mate(line, scopes, at, counted.pieces, true);
         }
     }
-    numbers_of_mates(line, scopes);
+    numbers_of_mates(line, scopes, false);
     lone::settle(line, scopes);
     // `bolts 500, nuts 1000`: what counts the order was only found now.
-    numbers_of_mates(line, scopes);
+    numbers_of_mates(line, scopes, true);
     sets |= set_words(line);
     let nothing_named = !(scopes.with.0 || scopes.with.1)
         && line.draft.get("nut").is_none()
@@ -64,8 +66,11 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
     }
 }
 
-/// Numbers without a unit that count nuts or washers.
-fn numbers_of_mates(line: &mut Line, scopes: &Scopes) {
+/// More nuts or washers than this seldom come with one part.
+const FEW: u64 = 4;
+
+/// Numbers without a unit that count nuts or washers; `is_last` where nothing is left that can count the order.
+fn numbers_of_mates(line: &mut Line, scopes: &Scopes, is_last: bool) {
     let small = line.free(|what| match what {
         What::Small(number) => Some(u64::from(*number)),
         What::Bare(Some(number)) => Some(*number),
@@ -80,6 +85,14 @@ fn numbers_of_mates(line: &mut Line, scopes: &Scopes) {
         // all nuts of the order.
         let pieces = line.draft.get("quantity").and_then(|pieces| pieces.parse::<u64>().ok());
         if number > GREATEST_CLASS && pieces.is_none_or(|pieces| pieces == 0 || number % pieces != 0) {
+            // `500 bolts, 400 nuts`.
+            if pieces.is_some_and(|pieces| pieces > 0) && per_part::counts_all(line, scopes, at) {
+                line.not(at, NO_WHOLE_NUMBER);
+            }
+            continue;
+        }
+        // `bolts 8, nuts 8`: first what counts the order.
+        if pieces.is_none() && number > FEW && !is_last {
             continue;
         }
         of_mate(line, scopes, at, number, false);
@@ -270,10 +283,19 @@ fn leading_number(line: &mut Line, scopes: &Scopes) {
 
 /// How many nuts or washers: for one bolt, or in all.
 fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bool) {
-    let (field, mate, names) = match scopes.beside(at) {
-        Scope::Nut => ("nuts", "nut", &scopes.nut),
-        Scope::Washer => ("washers", "washer", &scopes.washer),
-        Scope::Part => return,
+    // `bolts 80 M20 nuts 80 M20 washers`: that of the noun behind it.
+    let is_of_nuts = per_part::is_counted_as_washers(line, scopes, at, number);
+    let beside = is_of_nuts.then_some("nuts").or(per_part::field_behind(line, scopes, at)).or(
+        match scopes.beside(at) {
+            Scope::Nut => Some("nuts"),
+            Scope::Washer => Some("washers"),
+            Scope::Part => None,
+        },
+    );
+    let (field, mate, names) = match beside {
+        Some("nuts") => ("nuts", "nut", &scopes.nut),
+        Some(_) => ("washers", "washer", &scopes.washer),
+        None => return,
     };
     if line.draft.get(mate).is_none() {
         return;
@@ -293,8 +315,10 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
     let is_named = line.draft.get(mate).is_some_and(|grade| grade != STANDARD);
     let counts_all = per_part::counts_all(line, scopes, at);
     let in_all = pieces.filter(|pieces| counts_all && number >= *pieces);
+    let each = per_part::says_each(line, scopes, at);
     let may_be_class = mate == "nut"
         && !counted
+        && !each
         && !is_word
         && !is_named
         && (5..=GREATEST_CLASS).contains(&number)
@@ -327,6 +351,24 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
         line.not(at, why);
         return;
     }
+    // `8 bolts with 16 nuts each`, `4 U-bolts c/w 8 nuts`: so many go on no bolt, or on all of them.
+    let is_whole = || {
+        (is_plural || counted)
+            && pieces.is_some_and(|pieces| pieces > 1 && number >= pieces && number.is_multiple_of(pieces))
+            && number <= MOST
+            && per_part::comes_whole(line, scopes, at)
+    };
+    let is_unsaid = || {
+        pieces.is_none()
+            && number > FEW
+            && is_plural
+            && per_part::is_of_one_or_all(line, scopes, at)
+            && !counted
+    };
+    if each && number > MOST || is_whole() || is_unsaid() {
+        line.not(at, format!("{number} to each, or {number} in all? Write which"));
+        return;
+    }
     let is_beside =
         [line.before(at), line.behind(at)].into_iter().flatten().any(|beside| names.contains(&beside));
     let per_set = match pieces {
@@ -345,7 +387,7 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
         None if mate == "nut" && number <= GREATEST_CLASS => {
             line.not(at, format!("{number} nuts, or nuts of class {number}: write which"));
         }
-        None => line.not(at, "no whole number to a bolt"),
+        None => line.not(at, NO_WHOLE_NUMBER),
     }
 }
 

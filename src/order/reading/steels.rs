@@ -6,6 +6,7 @@ mod several;
 use super::items::Line;
 use super::lexicon::{self, Word};
 use super::part::{Family, Scope, Scopes};
+use super::per_part;
 use super::what::{SteelWord, What};
 use crate::order::line::{NOT_MADE, OTHER_METAL};
 use crate::part::Kind;
@@ -340,7 +341,9 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
             || line.items.iter().any(|item| matches!(item.what, What::PartStandard(_) | What::Count(_))));
     let is_of_nuts = |what: &What| matches!(what, What::PartStandard(key) if key.ends_with("nut"));
     for (at, number) in numbers {
-        if counts_washers(line, scopes, at) {
+        if counts_washers(line, scopes, at)
+            || per_part::is_counted_as_washers(line, scopes, at, u64::from(number))
+        {
             continue;
         }
         let behind_a_nut = over_tapping(line, at).is_some_and(|before| {
@@ -359,8 +362,12 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
             .or_else(|_| Grade::read(&format!("nut class {number}")))
             .ok()
             .filter(|_| behind_a_nut && line.draft.get(field).is_none());
-        if let Some(class) = class {
-            give(line, scopes, at, class);
+        match class {
+            Some(_) if per_part::may_count(line, scopes, at, u64::from(number)) => {
+                line.not(at, format!("{number} nuts, or nuts of class {number}: write which"));
+            }
+            Some(class) => give(line, scopes, at, class),
+            None => {}
         }
     }
 }
