@@ -1,5 +1,6 @@
 //! The coat that the line asks for: a process, a document, or a class.
 
+use super::part::{self, Scopes};
 use super::{Became, either, left_out};
 use crate::quantity::letters::lower;
 use std::cmp::Reverse;
@@ -32,7 +33,8 @@ const NO_SUCH_CODE: &str =
     "no class of this thickness is judged here, only the process; nor is the letter for its chromate";
 
 /// The coat asked for.
-pub(super) fn settle(line: &mut Line) {
+pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
+    of_mates(line, scopes);
     type_left_open(line);
     without_zinc(line);
     let said = said(line);
@@ -82,6 +84,40 @@ pub(super) fn settle(line: &mut Line) {
         matches!(lower(&item.text).as_str(), "zinc" | "zn" | "verzinkt" | "vz" | "verz" | "vzk")
     });
     thicknesses(line, is_any_zinc);
+}
+
+/// Why a finish of the nut or the washer alone is not used.
+const OF_A_MATE: &str = "the finish of what comes with the part: all of them are judged with one finish";
+
+/// `bolts HDG, nuts plain`, `bolts zinc plated and HDG nuts`: another finish, or none, of what comes with a part whose own is
+/// said.
+fn of_mates(line: &mut Line, scopes: &Scopes) {
+    let is_mate = |at: usize| scopes.family == part::Family::Bolt && scopes.beside(at) != part::Scope::Part;
+    let own = (0..line.items.len())
+        .filter(|at| !is_mate(*at))
+        .filter_map(|at| line.items.get(at).filter(|item| item.is_free()))
+        .find_map(|item| Some((either::process(&item.what)?, either::may_be(&item.text))));
+    let Some((first, first_may_be)) = own else { return };
+    // `mech galv, galvanized nuts`; zinc by itself says no more than that it is zinc.
+    let holds =
+        |may_be: &[Process], process: Process| may_be.len() < Process::ALL.len() && may_be.contains(&process);
+    for at in (0..line.items.len()).filter(|at| is_mate(*at)) {
+        let Some(item) = line.item(at) else { continue };
+        let is_bare = match &item.what {
+            What::Other(_) => item.is_free(),
+            What::Not(why) => why == lexicon::BARE,
+            What::Part("plain") => item.became == Some(Became::NotUsed(lexicon::BARE.into())),
+            _ => false,
+        };
+        let is_gone = left_out::is_finish(&item.what) && left_out::is_gone(&item.became);
+        let is_other = item.is_free()
+            && either::process(&item.what).is_some_and(|process| {
+                process != first && !holds(either::may_be(&item.text), first) && !holds(first_may_be, process)
+            });
+        if is_bare || is_gone || is_other {
+            item.not(OF_A_MATE);
+        }
+    }
 }
 
 /// `zinc, type to be advised`, `zinc tbd`: no process is asked for.
@@ -149,8 +185,9 @@ fn without_zinc(line: &mut Line) {
     };
     let is_finish = |item: &Item| left_out::is_finish(&item.what) || matches!(item.what, What::Class(_));
     // What is named besides, wanted or not, says more.
-    let is_all = line.items.iter().all(|item| !is_finish(item) || is_gone(item) && is_any_zinc(item));
-    let gone = |item: &&mut Item| is_gone(item) && is_any_zinc(item);
+    let is_zinc = |item: &Item| is_any_zinc(item) || is_plated_zinc(&item.text);
+    let is_all = line.items.iter().all(|item| !is_finish(item) || is_gone(item) && is_zinc(item));
+    let gone = |item: &&mut Item| is_gone(item) && is_zinc(item);
     if !is_all
         || line.draft.get("asked").is_some()
         || !line.items.iter().any(|item| is_gone(item) && is_any_zinc(item))
@@ -161,6 +198,12 @@ fn without_zinc(line: &mut Line) {
     for item in line.items.iter_mut().filter(gone) {
         item.became = Some(Became::Used(vec!["asked"], Some(lexicon::BARE)));
     }
+}
+
+/// `not galvanized, not zinc plated`: beside the other word it refuses zinc, however it is put on.
+fn is_plated_zinc(text: &str) -> bool {
+    let text = lower(text);
+    ["zinc plat", "zingué"].iter().any(|begin| text.starts_with(begin))
 }
 
 /// What is left out (`no HDG`), beside what is asked for; where the same is asked for, or nothing would be
@@ -187,9 +230,15 @@ fn not_wanted(line: &mut Line) {
     if all != LeftOut::Nothing {
         line.draft.set("left_out", all.key());
     }
-    // What is left where all others are left out is asked for.
+    // What is left where all others are left out is asked for; words for zinc, whichever, name no other.
+    let names_a_process = |at: &usize| {
+        line.items.get(*at).is_some_and(|item| {
+            either::may_be(&item.text).is_empty() || lower(&item.text).starts_with("plat")
+        })
+    };
+    let is_named = left_out.iter().all(|(at, _)| names_a_process(at));
     let open: Vec<Process> = Process::ALL.into_iter().filter(|process| !all.holds(*process)).collect();
-    if let ([only], None) = (open.as_slice(), line.draft.get("asked")) {
+    if let ([only], None, true) = (open.as_slice(), line.draft.get("asked"), is_named) {
         line.draft.set("asked", only.key());
     }
     for (at, _) in left_out {
@@ -228,6 +277,7 @@ fn only(line: &mut Line) {
             |item| matches!(&item.became, Some(Became::Used(fields, _)) if fields.contains(&"asked")),
         );
         let asked = line.draft.get("asked").and_then(asked::from_key).filter(|_| is_asked);
+        let asked = asked.filter(|asked| !matches!(asked, Asked::Either(_)));
         let Some(process) = asked.and_then(|asked| asked.process()) else { continue };
         let others: Vec<Process> = Process::ALL.into_iter().filter(|other| *other != process).collect();
         if let Some(all) = LeftOut::of(&others) {

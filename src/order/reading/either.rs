@@ -1,5 +1,7 @@
 //! One of two: `8.8 or 10.9` asks which; `HDG or mech galv` asks for either, and leaves the third open.
 
+mod wished;
+
 use std::collections::HashMap;
 
 use super::items::Line;
@@ -14,7 +16,7 @@ use crate::quantity::letters::lower;
 
 /// Steels, threads and finishes of which one will do.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
-    let unknown = members(text, unknown);
+    let (pieces, unknown) = (unknown, members(text, unknown));
     let mut at = 0;
     while at < line.items.len() {
         // `quote HDG and mech galv`.
@@ -41,6 +43,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
         }
         at += 1;
     }
+    wished::settle(line, text, pieces);
 }
 
 /// `bolts zinc plated and HDG nuts`: the second finish is that of another part.
@@ -128,15 +131,21 @@ pub(super) fn contradict(line: &mut Line, unknown: &[Piece]) {
         _ => None,
     });
     if let Some((one, other)) = pair {
-        one_of_two(line, one, other);
+        one_of(line, &[one, other]);
     }
 }
 
-fn one_of_two(line: &mut Line, one: usize, other: usize) {
-    let text = |at: usize| line.items.get(at).map_or(String::new(), |item| item.text.clone());
-    let why = format!("one of two: {} or {}? Write the one", text(one), text(other));
-    line.not(one, why.clone());
-    line.not(other, why);
+/// Whether a reason asks which of several is meant.
+pub(super) fn asks_which(why: &str) -> bool {
+    why.starts_with("one of ")
+}
+
+fn one_of(line: &mut Line, places: &[usize]) {
+    let names: Vec<&str> =
+        places.iter().filter_map(|at| line.items.get(*at)).map(|item| item.text.as_str()).collect();
+    let several = if places.len() == 2 { "two" } else { "several" };
+    let why = format!("one of {several}: {}? Write the one", names.join(" or "));
+    places.iter().for_each(|at| line.not(*at, why.clone()));
 }
 
 /// First halves of words for a coat, the second of which follows with the other coat.
@@ -167,14 +176,33 @@ pub(super) fn coats(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let half = HALVES.iter().find(|(half, _)| chain.word(at) == Some(*half) && chain.after(at) == end);
         let first = lexicon::until(chain, at, end, coat).filter(|_| or == stroke);
         let (first, tinted) = first.or(half.map(|(_, process)| (*process, false)))?;
-        let (last, (second, also)) = lexicon::whole(chain, or, coat)?;
-        return Some(vec![
-            (marked, What::Process(first, tinted)),
-            (or, What::Or),
-            (last, What::Process(second, also)),
-        ]);
+        let (mut last, (second, also)) = lexicon::whole(chain, or, coat)?;
+        let mut found =
+            vec![(marked, What::Process(first, tinted)), (or, What::Or), (last, What::Process(second, also))];
+        // `HDG / zinc / mech galv`.
+        let third = chain.over(last, &["/"]);
+        if let Some((end, (third_one, also))) = lexicon::whole(chain, third, coat).filter(|_| third != last) {
+            last = end;
+            found.push((third, What::Or));
+            found.push((last, What::Process(third_one, also)));
+        }
+        return Some(found);
     }
     None
+}
+
+/// `zinc/galv`, `zn/galvanised`: with a stroke between they are two, and with a space one word for hot-dip.
+pub(super) fn zinc_or_galvanized(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at).filter(|word| matches!(*word, "zinc" | "zink" | "zn"))?;
+    let zinc = chain.after(at);
+    let or = chain.over(zinc, &["/"]);
+    let hot_dip = |word| (word == Word::Process(Process::HotDip)).then_some(());
+    let (end, ()) = lexicon::whole(chain, or, hot_dip).filter(|_| or != zinc)?;
+    Some(vec![
+        (zinc, What::Process(Process::Electroplated, false)),
+        (or, What::Or),
+        (end, What::Process(Process::HotDip, false)),
+    ])
 }
 
 /// `feuerverzinkt, mechanisch oder galvanisch`, `HDG, mech or electro`: the coat where no word follows that it would be
@@ -240,19 +268,52 @@ fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usi
         (None, None) => {}
         _ => return,
     }
-    let same = match (&first.what, &second.what) {
-        (What::Steel(SteelWord::Grade(one)), What::Steel(SteelWord::Grade(other))) => one != other,
-        (What::Steel(SteelWord::Number(one)), What::Steel(SteelWord::Number(other))) => one != other,
-        (What::Steel(SteelWord::Half(one)), What::Steel(SteelWord::Half(other))) => one != other,
+    if !are_two(&first.what, &second.what) {
+        return;
+    }
+    // `gr 2 or gr 5 or gr 8`, `8.8, 10.9 or 12.9`: as many as there are.
+    let joins = |line: &Line, last: usize, next: usize| match (line.what(last), line.what(next)) {
+        (Some(last), Some(next)) => are_two(last, next) && !matches!(last, What::Thread(_) | What::Length(_)),
+        _ => false,
+    };
+    let is_free = |line: &Line, at: usize| line.items.get(at).is_some_and(super::items::Item::is_free);
+    let (mut places, mut joints) = (vec![one, other], vec![or]);
+    let mut last = other;
+    loop {
+        let is_joint = line.what(last + 1) == Some(&What::Or);
+        let next = if is_joint { last + 2 } else { last + 1 };
+        if !(is_free(line, next) && joins(line, last, next)) {
+            break;
+        }
+        joints.extend(is_joint.then_some(last + 1));
+        places.push(next);
+        last = next;
+    }
+    let mut first = one;
+    while let Some(before) =
+        first.checked_sub(1).filter(|before| is_free(line, *before) && joins(line, *before, first))
+    {
+        first = before;
+        places.insert(0, first);
+    }
+    one_of(line, &places);
+    joints.into_iter().for_each(|joint| binds(line, joint));
+}
+
+/// Whether two pieces say one thing of the same part, and not the same of it.
+fn are_two(one: &What, other: &What) -> bool {
+    let of = |grade: &crate::steel::Grade| (grade.is_nut(), grade.is_washer());
+    match (one, other) {
+        (What::Steel(SteelWord::Grade(one)), What::Steel(SteelWord::Grade(other))) => {
+            one != other && of(one) == of(other)
+        }
+        (What::Steel(SteelWord::Number(one)), What::Steel(SteelWord::Number(other)))
+        | (What::Steel(SteelWord::Half(one)), What::Steel(SteelWord::Half(other))) => one != other,
+        (What::Class(one), What::Class(other)) => one != other,
         (What::Thread(one), What::Thread(other)) => one.thread != other.thread,
         (What::Length(one), What::Length(other)) => one != other,
         _ => false,
-    };
-    if !same {
-        return;
     }
-    one_of_two(line, one, other);
-    binds(line, or);
 }
 
 const OTHER_CLASS: &str = "the other of two classes that will do: the first is judged";
@@ -260,11 +321,11 @@ const OTHER_CLASS: &str = "the other of two classes that will do: the first is j
 /// `class 40 or class 55`, `Fe/Zn 5 or Fe/Zn 8`: two classes of one coat, of which either will do.
 fn are_classes_of_a_coat(first: &What, second: &What) -> bool {
     // The thinner classes are numbers of nuts as well.
-    let is_class = |number: &u32| *number >= 25 && asked::from_key(&format!("b695-{number}")).is_some();
+    let is_class = |number: &u32| asked::from_key(&format!("b695-{number}")).is_some();
+    let is_thick = |number: &u32| *number >= 25;
     match (first, second) {
-        (What::Class(one), What::Class(other)) => is_class(one) && is_class(other),
-        (What::Class(one), What::Bare(Some(other))) => {
-            is_class(one) && u32::try_from(*other).is_ok_and(|other| is_class(&other))
+        (What::Class(one), What::Class(other)) => {
+            is_class(one) && is_class(other) && (is_thick(one) || is_thick(other))
         }
         (What::Coat(one), What::Coat(other)) => {
             let of = |key: &str| asked::from_key(key)?.process();
@@ -287,6 +348,8 @@ pub(super) fn process(what: &What) -> Option<Process> {
 /// Why a class of one of several finishes is not used.
 pub(super) const CLASS_OF_SEVERAL: &str =
     "the class of one of several finishes: ask for that finish alone to have its class";
+
+const ANY_OF_ALL: &str = "any of the three will do, as the line says";
 
 const ONE_NOT_KNOWN: &str = "one of several finishes, among which a word is not known here: write each as hot-dip, \
                              mechanical or electroplated";
@@ -312,6 +375,8 @@ fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
     {
         places.insert(0, before);
     }
+    // `HDG, or mech galv as an alternative`.
+    joints.extend(over_colours(line, at, true).filter(|last| is_last_resort(line, *last)));
     let in_order = joints.iter().any(|joint| says_an_order(line, *joint));
     if any_of(line, places, in_order, unknown) {
         joints.into_iter().for_each(|joint| binds(line, joint));
@@ -321,8 +386,22 @@ fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
 /// `otherwise`, `if not possible`: what stands behind is wanted only where what stands before does not suit; `or` says
 /// of neither that it is wanted first.
 fn says_an_order(line: &Line, or: usize) -> bool {
-    const ALIKE: &[&str] =
-        &["or", "ou", "of", "nor", "oder", "noch", "bzw", "beziehungsweise", "either or", "and", "und"];
+    const ALIKE: &[&str] = &[
+        "or",
+        "ou",
+        "of",
+        "nor",
+        "oder",
+        "noch",
+        "bzw",
+        "beziehungsweise",
+        "either or",
+        "and",
+        "und",
+        "then",
+        "dann",
+        "puis",
+    ];
     line.items.get(or).is_some_and(|item| {
         let is_word = item.text.chars().any(char::is_alphabetic);
         is_word && !ALIKE.contains(&lower(&item.text).as_str())
@@ -350,6 +429,9 @@ pub(super) fn any_of(line: &mut Line, places: Vec<usize>, in_order: bool, unknow
     let key = asked::either_key(*first, *second, in_order).filter(|_| !is_open && (in_order || !is_whole));
     if let Some(key) = key {
         line.draft.set("asked", key);
+    } else if is_whole {
+        line.draft.set("asked", asked::ADVISE);
+        line.note("asked", ANY_OF_ALL);
     }
     for at in places {
         match line.what(at) {
@@ -381,9 +463,8 @@ fn is_any_zinc(line: &Line, at: usize) -> bool {
 pub(super) fn may_be(text: &str) -> &'static [Process] {
     match lower(text).as_str() {
         "zinc" | "zink" | "zn" | "plated" | "plating" | "verzinkt" | "vz" | "verz" | "vzk" => &Process::ALL,
-        "galv" | "gal" | "galvanized" | "galvanised" | "galvanizing" | "galvanising" => {
-            &[Process::HotDip, Process::Mechanical]
-        }
+        "galvanisé" | "galvanisée" | "galvanisés" | "galvanisées" | "galv" | "gal" | "galvanized"
+        | "galvanised" | "galvanizing" | "galvanising" => &[Process::HotDip, Process::Mechanical],
         _ => &[],
     }
 }

@@ -28,6 +28,15 @@ const UNCLEAR: &str = "wanted, or not? A word between is not known: leave that w
 /// Takes what is not wanted away from those who look for it; `unknown` are the words that nobody knows.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     for at in 0..line.items.len() {
+        // `is not an acceptable finish`, `not, as was said, permitted`: what stands before is not wanted.
+        if let Some(next) = acceptable_behind(line, at)
+            && let Some(item) = line.item(at)
+        {
+            item.what = What::Excluded;
+            if let Some(item) = line.item(next) {
+                item.became = Some(Became::Binds);
+            }
+        }
         if on_a_condition(line, at, text, unknown) {
             continue;
         }
@@ -65,6 +74,16 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     for at in beside {
         with_or_without(line, at, |line, at| line.behind(at));
     }
+}
+
+/// The word for what will do, right behind a word that says that something is not wanted.
+fn acceptable_behind(line: &Line, without: usize) -> Option<usize> {
+    (line.what(without) == Some(&What::Without)).then_some(())?;
+    let mut next = line.behind(without)?;
+    while line.what(next) == Some(&What::Filler) {
+        next = line.behind(next)?;
+    }
+    (line.what(next) == Some(&What::Acceptable)).then_some(next)
 }
 
 /// `nuts not …`, where nobody knows what follows: a nut or a washer beside it is not taken to come with the bolt.
@@ -203,7 +222,7 @@ fn can_be_left_out(what: &What) -> bool {
 
 /// `no HDG, otherwise mech galv`: what stands behind the word is wanted.
 fn is_otherwise(line: &Line, at: usize) -> bool {
-    const WORDS: &[&str] = &["otherwise", "else", "sonst", "ansonsten"];
+    const WORDS: &[&str] = &["otherwise", "else", "sonst", "ansonsten", "then", "dann", "puis", "anders"];
     line.items.get(at).is_some_and(|item| WORDS.iter().any(|word| lower(&item.text).ends_with(word)))
 }
 

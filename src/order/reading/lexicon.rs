@@ -128,6 +128,10 @@ pub enum Word {
     Instead,
     /// Between things of which one will do, or none is wanted.
     Or,
+    /// Beside the finish that is wanted first: `preferred`.
+    Preferred,
+    /// Behind a finish that will do as well: `acceptable`.
+    Acceptable,
     /// Said to people and not of the order: `please`.
     Polite,
     /// Each: behind a number of nuts for one bolt, or a unit of pieces.

@@ -6,7 +6,7 @@ use std::fmt;
 use super::{Became, Reading};
 use crate::calculator::{Draft, FieldAbout, Kind};
 use crate::order::FIELDS;
-use crate::order::asked::LeftOut;
+use crate::order::asked::{ADVISE, LeftOut};
 use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE};
 use crate::order::threads::size_without_thread;
 use crate::part;
@@ -93,6 +93,15 @@ pub fn of(reading: &Reading) -> Vec<Segment> {
             *note = own.collect::<Vec<_>>().join("; ");
         }
     }
+    // That any finish will do stands in no field, and is said all the same.
+    if reading.draft.get("asked") == Some(ADVISE) {
+        let own = reading.notes.iter().find(|(of, _)| *of == "asked").map(|(_, note)| note.to_string());
+        segments.extend(own.map(|note| Segment::Used {
+            field: "asked",
+            text: "Hot-dip, mechanical or electroplated".to_owned(),
+            note,
+        }));
+    }
     let not_used =
         reading.not_used().map(|(text, why)| Segment::NotUsed { text: text.to_owned(), why: why.to_owned() });
     segments.extend(not_used);
@@ -158,7 +167,7 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
         "nut_class" => format!("nut thread {text}"),
         "most" => format!("a coat of {text} at most"),
         "own_allowance" => format!("nut tapped over by {text}"),
-        "asked" if text == crate::order::asked::ADVISE => return None,
+        "asked" if text == ADVISE => return None,
         "left_out" if text == LeftOut::Nothing.key() => return None,
         "left_out" => format!("not {}", lower(choice(field, text)).replace(" and ", ", not ")),
         "bath" => format!("zinc bath {text}"),

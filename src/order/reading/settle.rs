@@ -45,7 +45,7 @@ pub(super) fn settle(text: &str) -> Reading {
     steels::of_system(&mut line, &scopes);
     ends::settle(&mut line, &scopes);
     ends::under_both(&mut line, &scopes);
-    coat::settle(&mut line);
+    coat::settle(&mut line, &scopes);
     place::settle(&mut line, text, &unknown);
     bake::settle(&mut line);
     the_rest(&mut line);

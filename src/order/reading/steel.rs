@@ -52,6 +52,7 @@ const JOINT: &str =
 pub fn steel(chain: &Chain<'_>, at: usize) -> Option<Found> {
     document(chain, at)
         .or_else(|| by_word(chain, at))
+        .or_else(|| other::classes_of_a_nut(chain, at))
         .map(|found| other::with_another(chain, found))
         .or_else(|| dotted(chain, at))
         .or_else(|| code(chain, at))
@@ -183,6 +184,15 @@ fn by_word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     if let Some(found) = dotted(chain, from) {
         return Some(found);
+    }
+    // `grade 5/8-11 x 2`: a thread, behind a word that nothing follows.
+    if let Some(size) = number::fraction(chain, from) {
+        let threads = chain.over(size.end, &["-", "–"]);
+        let has_threads = threads != size.end
+            && chain.digits(threads).is_some_and(|threads| !matches!(threads, "2" | "5" | "8"));
+        if has_threads || lexicon::over(chain, size.end, Word::Times) != size.end {
+            return None;
+        }
     }
     if let Some(digits) = chain.digits(from) {
         let end = chain.after(from);

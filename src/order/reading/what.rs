@@ -109,6 +109,10 @@ pub enum What {
     Instead,
     /// One of the two beside it.
     Or,
+    /// The finish beside it is wanted first.
+    Preferred,
+    /// The finish before it will do as well.
+    Acceptable,
     /// Said to people.
     Polite,
     /// Zinc at a temperature above the usual one.

@@ -29,7 +29,10 @@ fn what_is_not_used_says_why() {
         ("3/4-10 x 3 bolts gr 5, gr 8", "gr 5", "one of two: gr 5 or gr 8?"),
         ("M20x80 10.9 bolts with nut class 8, nut class 10", "class 8", "class 8 or class 10?"),
         ("M20x80 8.8 bolts mech galv class 40 or class 55", "class 55", "the first is judged"),
-        ("M20x80 8.8 bolts mech galv class 40 or 55 500 pcs", "55 500 pcs", "it could be 55500 pieces"),
+        ("M20x80 8.8 bolts mech galv class 40 or 55 500 pcs", "55", "the first is judged"),
+        ("M16 nuts class 8 or 10 500 pcs", "10", "one of two: class 8 or 10?"),
+        ("8 M20x80 8.8 bolts with 16 nuts each", "16", "16 to each, or 16 in all?"),
+        ("M20x80 8.8 bolts HDG, nuts zinc plated", "zinc plated", "judged with one finish"),
         ("M12x50 bolts 130 ksi yield HDG", "130 ksi yield", "write the tensile strength"),
         ("says 10.9 but drawing 8.8, M20x90 bolts", "8.8", "one of two: 10.9 or 8.8?"),
         // Threads and their classes.

@@ -3,13 +3,14 @@
 use super::super::lexicon::{self, Word};
 use super::super::token::Chain;
 use super::super::what::{Found, What, one};
+use super::super::{number, steel};
 use crate::process::Process;
 
 /// `bouten niet verzinkt`, `pas galvanisé`, `pas d'écrous`: in front of what can be left out. A rivet and the pitch of a
 /// thread are written with the same letters, so that at the head of a line, or in front of anything else, they say
 /// nothing here. `niet (thermisch) verzinkt`: what stands in brackets is of the finish.
 pub fn not_that(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let is_short = matches!(chain.word(at), Some("niet" | "pas"));
+    let is_short = matches!(chain.word(at), Some("niet" | "pas" | "ni"));
     let end = match is_short {
         true => chain.after(at),
         false => lexicon::whole(chain, at, |word| (word == Word::Without).then_some(()))?.0,
@@ -33,8 +34,22 @@ pub fn not_that(chain: &Chain<'_>, at: usize) -> Option<Found> {
         Some("de" | "d") => chain.over(chain.after(end), &["'", "’"]),
         _ => end,
     };
-    let can_be_left_out = |word| (is_finish(word) || matches!(word, Word::Part(_))).then_some(());
-    lexicon::find(chain, article, can_be_left_out)?;
+    // `Ni plated` is of nickel.
+    if chain.word(at) == Some("ni") && chain.word(end).is_some_and(|word| word.starts_with("plat")) {
+        return None;
+    }
+    let is_small = chain.get(at).is_some_and(|token| token.text == token.lower);
+    let can_be_left_out = |word| {
+        (is_finish(word) || matches!(word, Word::Part(_)) || is_small && word == Word::OtherMetal)
+            .then_some(())
+    };
+    // `niet 8.8 maar 10.9`.
+    let is_class = is_small
+        && number::decimal(chain, article)
+            .is_some_and(|number| steel::DOTTED.contains(&number.text.as_str()));
+    if lexicon::find(chain, article, can_be_left_out).is_none() && !is_class {
+        return None;
+    }
     (chain.word(before) != Some("blind")).then(|| one(article, What::Without)).flatten()
 }
 

@@ -1,7 +1,11 @@
 //! What a line does not name and its other pieces say: the part by its steel, the steel by the part.
 
 use super::{BySteel, Scopes, is_heavy};
+use crate::order::reading::Became;
+use crate::order::reading::either::asks_which;
 use crate::order::reading::items::{Item, Line};
+use crate::order::reading::left_out;
+use crate::order::reading::steel;
 use crate::order::reading::what::{SteelWord, What};
 use crate::part::{Kind, UsualSteel};
 use crate::quantity::letters::lower;
@@ -78,6 +82,19 @@ fn set_screws(line: &Line) -> Option<usize> {
     found.into_iter().map(|(at, ())| at).find(is_one).filter(|_| !counts_sets)
 }
 
+/// Whether a grade of bolts is one of several of which the line is asked.
+fn is_asked_steel(item: &Item) -> bool {
+    let is_of_bolt = match &item.what {
+        // A325 is that of another part.
+        What::Steel(SteelWord::Grade(grade)) => {
+            steel::DOTTED.contains(&grade.key()) || grade.key().starts_with("j429")
+        }
+        What::Steel(SteelWord::Number(_)) => true,
+        _ => false,
+    };
+    is_of_bolt && matches!(&item.became, Some(Became::NotUsed(why)) if asks_which(why))
+}
+
 /// What a size with its length and a bolt's grade most often is, where the line names no part; said in sight.
 pub(in crate::order::reading) fn by_default(line: &mut Line, scopes: &Scopes) {
     let says = |name: &str| line.draft.get(name).is_some_and(|text| !text.is_empty());
@@ -86,14 +103,17 @@ pub(in crate::order::reading) fn by_default(line: &mut Line, scopes: &Scopes) {
         .get("steel")
         .and_then(Grade::of_key)
         .is_some_and(|grade| !grade.is_nut() && !grade.is_washer() && !grade.is_spring())
-        || says("tensile");
+        || says("tensile")
+        // `8.8 or 10.9`: a bolt whichever it is.
+        || line.items.iter().any(is_asked_steel);
     if scopes.by_steel != Some(BySteel::Nothing)
         || says("part")
         || !(says("thread") && says("length") && of_bolt)
     {
         return;
     }
-    let is_full = |item: &Item| item.what == What::Part("full-thread");
+    // `not fully threaded`.
+    let is_full = |item: &Item| item.what == What::Part("full-thread") && !left_out::is_gone(&item.became);
     let sets = set_screws(line);
     if let Some(at) = sets.filter(|_| !(scopes.with.0 || scopes.with.1)) {
         line.draft.set("part", Kind::HexScrew.key());
@@ -110,6 +130,7 @@ pub(in crate::order::reading) fn by_default(line: &mut Line, scopes: &Scopes) {
     for at in 0..line.items.len() {
         if let Some(item) = line.item(at).filter(|item| {
             matches!(item.what, What::Part("hex" | "head" | "hex head" | "full-thread" | "part-thread"))
+                && !left_out::is_gone(&item.became)
         }) {
             item.became = None;
             item.used("part");
