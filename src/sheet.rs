@@ -23,7 +23,8 @@ use std::borrow::Cow;
 use serde::Serialize;
 
 use crate::calculator::{Draft, Entry, Figure, Link, Problems, behind, find};
-use crate::order::Assessed;
+use crate::order::recommend::is_wanted;
+use crate::order::{Assessed, Judged};
 use crate::process::Process;
 use crate::quantity::Units;
 use crate::rule::Topic;
@@ -134,13 +135,16 @@ const RUN: &str = "run";
 /// Before the key of a working.
 const WORKING: &str = "working";
 
-/// The sheets of an order: its own, the runs of what is not ruled out, the record of its inspection, and
+/// The sheets of an order: its own, the runs of what is neither ruled out nor left out, the record of its inspection, and
 /// the working of each calculator behind what is recommended.
 pub fn of_order(assessed: &Assessed) -> Vec<Offered> {
     let judgement = &assessed.judgement;
     let offered = |key: String, label: String, link| Offered { key, label, link };
     let mut sheets = vec![offered(JOB.to_owned(), "Job sheet".to_owned(), None)];
-    let open = || judgement.processes.iter().filter(|judged| !judged.is_ruled_out());
+    // What the order leaves out is not run for it, and neither is zinc where another coat is asked for.
+    let is_run = |judged: &&Judged| !judged.is_ruled_out() && is_wanted(&assessed.line, judged);
+    let is_of_zinc = assessed.line.not_judged().is_none();
+    let open = || judgement.processes.iter().filter(is_run).filter(move |_| is_of_zinc);
     for judged in open().filter(|judged| judged.process != Process::Electroplated) {
         for (place, item) in judgement.items.iter().enumerate() {
             let link = judgement.case(judged, place).and_then(|case| behind(&case, Topic::Load));

@@ -160,6 +160,8 @@ impl Load {
             bolt: None,
             nut: None,
             is_washer_hard: None,
+            is_steel_proposed: false,
+            is_steel_least: false,
             is_steel_not_made: false,
         })
     }

@@ -4,7 +4,6 @@
 use serde::Serialize;
 
 use super::OrderLine;
-use super::asked::Asked;
 use super::demand::AGREE;
 use super::judge::{Judged, Judgement};
 use super::recommend::{conditions, is_hard, is_wanted, recommended};
@@ -30,9 +29,10 @@ pub const WORDS: usize = 60;
 pub struct Answer {
     /// As it is read aloud and copied.
     pub text: String,
-    /// The process to take; `None` where all three are ruled out.
+    /// The process to take; `None` where all three are ruled out, and where a coat is asked for that is not
+    /// judged here.
     pub recommended: Option<Process>,
-    /// The line to put on the order: process, standard, class, nut, mark.
+    /// The line to put on the order: process, standard, class, nut, mark; empty where there is none to take.
     pub order: String,
 }
 
@@ -62,8 +62,9 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         .map(|judged| (judged, why_not(judgement, judged)))
         .collect();
     let missing = missing(line, judgement);
-    if let Some(Asked::Other(coat)) = line.asked {
-        talk.must(worded(format_args!("{coat} is not judged here.")));
+    let not_judged = line.not_judged();
+    if let Some(not_judged) = &not_judged {
+        talk.must(worded(format_args!("{not_judged}.")));
     }
     if !missing.is_empty() && take.is_some() {
         talk.must(worded(format_args!("First {}.", missing.join("; "))));
@@ -87,7 +88,7 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         }
         None => match out.split_first() {
             Some(((_, why), rest)) if rest.iter().all(|(_, other)| other == why) => {
-                talk.truncate(usize::from(matches!(line.asked, Some(Asked::Other(_)))));
+                talk.truncate(usize::from(not_judged.is_some()));
                 talk.must(worded(format_args!("None of the three: {why}.")));
                 if let Some(change) = out.iter().find_map(|(judged, _)| remedy(line, judgement, judged)) {
                     talk.extra(capital(&worded(format_args!("{change}."))));
@@ -103,7 +104,12 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
     for judged in open(line, judgement, take, Verdict::OnConditions) {
         with_conditions(judgement, judged, &missing, &mut talk);
     }
-    Answer { text: talk.text(), recommended: take.map(|judged| judged.process), order }
+    let text = talk.text();
+    // Nobody asked for the zinc that would do: it is told, and is no order.
+    if not_judged.is_some() {
+        return Answer { text, recommended: None, order: String::new() };
+    }
+    Answer { text, recommended: take.map(|judged| judged.process), order }
 }
 
 /// What the order leaves out, and is not ruled out all the same.
@@ -112,7 +118,8 @@ fn left_out<'j>(line: &'j OrderLine, judgement: &'j Judgement) -> impl Iterator<
     processes.filter(|judged| judged.verdict() != Verdict::RuledOut && !is_wanted(line, judged))
 }
 
-/// What nobody said and more than one process asks for: it is said once, before everything else.
+/// What nobody said, or what the place asks for, and more than one process asks for: it is said once, before
+/// everything else.
 fn missing(line: &OrderLine, judgement: &Judgement) -> Vec<String> {
     let (mut once, mut more): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
     let counts = |judged: &&Judged| judged.verdict() != Verdict::RuledOut && is_wanted(line, judged);
@@ -120,7 +127,7 @@ fn missing(line: &OrderLine, judgement: &Judgement) -> Vec<String> {
         let briefs: Vec<String> = judgement
             .demands(judged)
             .iter()
-            .filter(|demand| demand.mark == Mark::NotJudged)
+            .filter(|demand| demand.mark == Mark::NotJudged || demand.is_of(Key::OtherMetal))
             .map(|demand| demand.brief(judgement, judged))
             .filter(|brief| !brief.is_empty())
             .collect();
@@ -270,8 +277,8 @@ fn recommend(
     (order, missing): (&str, &[String]),
     talk: &mut Talk,
 ) {
-    let of_zinc = matches!(line.asked, Some(Asked::Other(_)));
-    talk.must(worded(format_args!("{} {order}.", if of_zinc { "Of zinc, take" } else { "Take" })));
+    let take = if line.not_judged().is_some() { "Of zinc, take" } else { "Take" };
+    talk.must(worded(format_args!("{take} {order}.")));
     let first = asked_of(judgement, judged, missing);
     if !first.is_empty() {
         let then = if missing.is_empty() { "First" } else { "Then" };
@@ -285,9 +292,12 @@ fn recommend(
     let sure = judgement.case(judged, 0).and_then(|case| case.years());
     if let (Some((min, max)), Some(place)) = (sure, line.place) {
         let sure = match place.mildest != place.harshest {
-            true => worded(format_args!("Sure for {} in {}", in_words(min.min), place.harshest.key())),
-            false => worded(format_args!("Sure for {}", in_words(min.min))),
+            true => worded(format_args!("sure for {} in {}", in_words(min.min), place.harshest.key())),
+            false => worded(format_args!("sure for {}", in_words(min.min))),
         };
+        let touches = judged.ruling(Key::OtherMetal);
+        let is_apart = touches.is_some_and(|ruling| ruling.mark == Mark::Condition);
+        let sure = if is_apart { worded(format_args!("Insulated, {sure}")) } else { capital(&sure) };
         let is_enough = min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none();
         // The mildest category has no least loss, and so no most years.
         let most = max.most.filter(|_| !is_enough);

@@ -16,8 +16,8 @@ use crate::part::{self, Shape};
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, Time, unit};
 use crate::rule::{Case, Key, Offer, Topic};
 use crate::sentence::{capital, capitalized, worded};
-use crate::site::Category;
 use crate::site::life::{self, Exponent, Years};
+use crate::site::{Category, Surroundings};
 use crate::steel::{State, Steel};
 use crate::thread::pair::{Found, Room};
 use crate::working::Mark;
@@ -78,7 +78,7 @@ fn figures(line: &OrderLine, judgement: &Judgement) -> Vec<Figure> {
         let shown = if inch { length.show(&unit::INCH, 3) } else { length.show(&unit::MM, 1) };
         figures.push(Figure::one("l", "Length", shown));
     }
-    figures.extend(line.steel.map(|steel_| Figure::words("Steel", steel(steel_))));
+    figures.extend(line.steel.map(|state| Figure::words("Steel", steel(state, line.is_steel_least))));
     let piece = judgement.main().and_then(Item::mass);
     if let Some(piece) = piece {
         figures.push(Figure::one("", "One piece", piece.show(&unit::G, 1)));
@@ -138,12 +138,13 @@ fn mate(mate: Mate, what: &str, proposed: Option<&str>) -> String {
     worded(format_args!("{} × {name}{class}", mate.per_set))
 }
 
-fn steel(state: State) -> String {
-    match state.steel {
-        Steel::Grade(properties) => capital(properties.grade.name()),
-        Steel::Hardness(hardness) => hardness.show(1).to_string(),
-        Steel::Tensile(tensile) => tensile.show(&unit::MPA, 0).to_string(),
-    }
+fn steel(state: State, is_least: bool) -> String {
+    let known = match state.steel {
+        Steel::Grade(properties) => return capital(properties.grade.name()),
+        Steel::Hardness(hardness) => hardness.show(1),
+        Steel::Tensile(tensile) => tensile.show(&unit::MPA, 0),
+    };
+    if is_least { worded(format_args!("at least {known}")) } else { known.to_string() }
 }
 
 fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessAssessment {
@@ -252,15 +253,17 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
         None if line.surroundings.is_in_air() => Category::ALL.to_vec(),
         None => Vec::new(),
     };
-    figures.extend(places.into_iter().map(|place| life_figure(place, offer, line.years)));
+    // Of a part that touches another metal the years are those without the contact.
+    let name = if line.surroundings == Surroundings::OtherMetal { "Life insulated, in" } else { "Life in" };
+    figures.extend(places.into_iter().map(|place| life_figure(name, place, offer, line.years)));
     figures.extend(zinc(line, judgement, offer));
     figures
 }
 
-fn life_figure(place: Category, offer: &Offer, wanted: Option<Time>) -> Figure {
+fn life_figure(name: &str, place: Category, offer: &Offer, wanted: Option<Time>) -> Figure {
     let of = |thickness| life::range(thickness, place.rates(), Exponent::Straight);
     let years = Years { min: of(offer.min).min, most: of(offer.max).most };
-    years_figure(worded(format_args!("Life in {}", place.key())), years, wanted)
+    years_figure(worded(format_args!("{name} {}", place.key())), years, wanted)
         .source(Exponent::Straight.source())
 }
 

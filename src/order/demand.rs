@@ -1,6 +1,6 @@
 //! What an order has to see to: instructions, each told once, with all the rules that ask for it.
 
-use crate::rule::{Case, Instruction, Ruling};
+use crate::rule::{Case, Instruction, Key, Ruling};
 use crate::sorting::sort_by_key;
 use crate::working::Mark;
 
@@ -55,6 +55,11 @@ impl Demand {
     /// Whether it has to be proved, agreed or said before the process can be taken.
     pub fn is_condition(&self) -> bool {
         matches!(self.mark, Mark::Condition | Mark::NotJudged)
+    }
+
+    /// Whether it is a condition of this rule.
+    pub fn is_of(&self, key: Key) -> bool {
+        self.is_condition() && self.rulings.iter().any(|(_, ruling)| ruling.rule.key == key)
     }
 
     fn take(&mut self, place: usize, ruling: Ruling, asks: Option<Instruction>) {

@@ -375,8 +375,9 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
     let asked_for = ordered.nuts.as_ref();
     let nut_of_set = line.nut.map(|mate| (mate, set::nut_of(line, asked_for)));
     let plain = nut_of_set.and_then(|_| set::nut_of(line, ordered.nuts(false)));
-    let washer_of_set = line.washer.map(|mate| (mate, set::washer_of(line, asked_for)));
-    ordered.part.is_washer_hard = washer_of_set.and_then(|(washer, steel)| is_hard(washer, steel));
+    let of_set = |mate| (mate, set::washer_of(line, asked_for), set::is_washer_proposed(mate, asked_for));
+    let washer_of_set = line.washer.map(of_set);
+    ordered.part.is_washer_hard = washer_of_set.and_then(|(washer, steel, _)| is_hard(washer, steel));
     let mates = [line.nut, line.washer].into_iter().flatten().count();
     let mut items = Vec::with_capacity(1 + mates);
     items.push(ordered);
@@ -395,9 +396,11 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
         items.push(nut_item(nut, named));
         plain_nut = (plain != named).then(|| Box::new((items.len() - 1, nut_item(nut, plain))));
     }
-    if let Some((washer, steel)) = washer_of_set {
+    if let Some((washer, steel, is_proposed)) = washer_of_set {
         let state = steel.map(State::of);
-        items.push(item(line, set::kind_of_washer(washer), None, state, washer.per_set));
+        let mut washers = item(line, set::kind_of_washer(washer), None, state, washer.per_set);
+        washers.part.is_steel_proposed = is_proposed;
+        items.push(washers);
     }
     (items, plain_nut)
 }
@@ -450,6 +453,8 @@ fn item(
             bolt: grade(line.steel).filter(|grade| !grade.is_nut() && !grade.is_washer()),
             nut: line.nut.and_then(|nut| nut.grade),
             is_washer_hard: None,
+            is_steel_proposed: false,
+            is_steel_least: line.is_steel_least && state == line.steel && kind == line.part,
             is_steel_not_made: line.is_steel_not_made && kind == line.part,
         },
         per_set,

@@ -4,6 +4,7 @@ use super::asked::{Asked, LeftOut};
 use crate::calculator::{Draft, Problems, Reader, Writer};
 use crate::part;
 use crate::quantity::{Hardness, Length, Temperature, Time};
+use crate::sentence::worded;
 use crate::site::{Categories, Surroundings};
 use crate::steel::{Grade, State};
 use crate::thread::{Thread, ToleranceClass};
@@ -15,7 +16,7 @@ mod misfit;
 mod read;
 mod write;
 
-pub(super) use choices::{BY_HARDNESS, BY_TENSILE, NOT_MADE, OTHER_METAL, PLACES};
+pub(super) use choices::{BY_HARDNESS, BY_TENSILE, END_OF_STEEL, LEAST, NOT_MADE, OTHER_METAL, PLACES};
 pub use fields::{ABOUT, FIELDS};
 
 /// An order line, typed. What it does not say is `None`, and never taken from anywhere else.
@@ -35,6 +36,9 @@ pub struct OrderLine {
     pub quantity: Option<u32>,
     /// The steel.
     pub steel: Option<State>,
+    /// Whether the hardness or the strength by which it is known is the least that is asked for; what the
+    /// greatest may be is not said then.
+    pub is_steel_least: bool,
     /// Whether a grade was named that its document does not have in this size; then no steel is known.
     pub is_steel_not_made: bool,
     /// Whether a nylon patch is sprayed on the finished thread.
@@ -78,6 +82,19 @@ pub struct Mate {
     pub class: Option<ToleranceClass>,
     /// How many go with one bolt; one or more.
     pub per_set: u32,
+}
+
+impl OrderLine {
+    /// That a coat is asked for which is not judged here, or no zinc, as a sentence without its end: then there is
+    /// nothing to order.
+    pub fn not_judged(&self) -> Option<String> {
+        match self.asked {
+            Some(Asked::Other(coat)) => {
+                Some(worded(format_args!("{coat} is asked for, and is not judged here")))
+            }
+            _ => None,
+        }
+    }
 }
 
 /// Reads an order line.

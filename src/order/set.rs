@@ -157,6 +157,21 @@ pub(super) fn kind_of_washer(washer: Mate) -> Kind {
     }
 }
 
+/// Bolts of inches beside which soft washers lie, as 200 HV lies beside class 8.8: common practice. Harder washers
+/// would have to be baked where they are electroplated.
+const BESIDE_SOFT_WASHERS: [Grade; 5] =
+    [Grade::A307, Grade::J429Grade1, Grade::J429Grade2, Grade::J429Grade5, Grade::J429Grade5_2];
+
+/// Whether the document of the bolt names F436 washers.
+fn is_f436(asked_for: Option<&Nuts>) -> bool {
+    asked_for.and_then(|nuts| nuts.washer) == Some(Washer::F436)
+}
+
+/// Whether the steel of a washer is proposed here: neither the order nor the document of the bolt names it.
+pub(super) fn is_washer_proposed(washer: Mate, asked_for: Option<&Nuts>) -> bool {
+    washer.grade.is_none() && washer.hardness.is_none() && !is_f436(asked_for)
+}
+
 /// The steel of the washer: as named; F436 where the document of the bolt names it and beside hard inch
 /// bolts, F844 beside soft ones, 200 HV or 300 HV beside metric ones.
 pub fn washer(line: &OrderLine) -> Option<Steel> {
@@ -177,10 +192,9 @@ pub(super) fn washer_of(line: &OrderLine, asked_for: Option<&Nuts>) -> Option<St
         return Steel::of(Grade::F844, diameter).ok();
     }
     let bolt = line.steel.and_then(|steel| steel.grade())?.grade;
-    let named = asked_for.and_then(|nuts| nuts.washer) == Some(Washer::F436);
-    let soft = matches!(bolt, Grade::A307 | Grade::J429Grade1 | Grade::J429Grade2);
+    let named = is_f436(asked_for);
     if named || !is_metric(line) {
-        let grade = if soft && !named { Grade::F844 } else { Grade::F436 };
+        let grade = if BESIDE_SOFT_WASHERS.contains(&bolt) && !named { Grade::F844 } else { Grade::F436 };
         return Steel::of(grade, diameter).ok();
     }
     let hard = matches!(bolt, Grade::Class10_9 | Grade::Class12_9 | Grade::Class12_9Underlined);

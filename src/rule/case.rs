@@ -75,6 +75,10 @@ pub struct Part {
     /// Whether the washer named beside the bolt is hardened as those of structural bolts are; `None` where none
     /// is named.
     pub is_washer_hard: Option<bool>,
+    /// Whether its steel is the one proposed here: neither the order nor a document names it.
+    pub is_steel_proposed: bool,
+    /// Whether its steel is known by the least hardness or strength that is asked for, and by no greatest.
+    pub is_steel_least: bool,
     /// Whether a grade was named for it that its document does not have in this size.
     pub is_steel_not_made: bool,
 }
@@ -97,6 +101,8 @@ impl Part {
             bolt: None,
             nut: None,
             is_washer_hard: None,
+            is_steel_proposed: false,
+            is_steel_least: false,
             is_steel_not_made: false,
         }
     }

@@ -11,10 +11,12 @@ mod remarks;
 pub use remarks::remarks;
 
 use super::case::Under;
-use super::{Key, Phrase, Rule, Says, Test, Topic, When};
+use super::{Case, Key, Phrase, Rule, Says, Test, Topic, When};
+use crate::process::Process;
 use crate::quantity::{Hardness, Stress};
 use crate::source::{Sourced, assumed, document};
 use crate::steel::{Level, SteelLimit};
+use crate::table::{astm_f2329, practice};
 use crate::working::Mark;
 
 /// The order does not say the steel.
@@ -52,11 +54,11 @@ pub static NOT_SAID: Rule = Rule {
     }),
 };
 
-fn is_not_made(case: &super::Case<'_>) -> bool {
+fn is_not_made(case: &Case<'_>) -> bool {
     case.part.is_some_and(|part| part.is_steel_not_made)
 }
 
-fn is_nut(case: &super::Case<'_>) -> bool {
+fn is_nut(case: &Case<'_>) -> bool {
     case.part.is_some_and(|part| part.kind.is_nut())
 }
 
@@ -96,6 +98,36 @@ pub static UNKNOWN: Rule = Rule {
     met: "",
     brief: Phrase::Text("give the hardness"),
 };
+
+/// The order says the least hardness or strength alone, and what rules out or is to be agreed for harder parts is
+/// not reached by that. Below the least from which ASTM F2329 sees a risk no bolt of a known grade is harder than
+/// what every process takes as a matter of course.
+pub static GREATEST_NOT_SAID: Rule = Rule {
+    key: Key::GreatestNotSaid,
+    topic: Topic::Hydrogen,
+    process: None,
+    under: Under::Any,
+    source: practice::GREATEST_HARDNESS,
+    when: When::If(|case| {
+        case.part.is_some_and(|part| part.is_steel_least) && case.steel.is_some() && !asks_most(case)
+    }),
+    test: Test::Steel(from_hardness(astm_f2329::RISK_FROM)),
+    says: |_| Says::only(Mark::NotJudged),
+    words: Phrase::Text("say the greatest hardness: hydrogen and the bake go by it"),
+    why: Phrase::Text("the least is said alone: the steel may be harder"),
+    met: "no steel of such a least is so hard that hydrogen counts",
+    brief: Phrase::Text("say the greatest hardness"),
+};
+
+/// Whether the process asks of this hardness all that it asks of any.
+fn asks_most(case: &Case<'_>) -> bool {
+    let hardest = match case.process {
+        Process::HotDip => &hot_dip::PRACTICE,
+        Process::Mechanical => &mechanical::PRACTICE,
+        Process::Electroplated => &electroplated::ISO_2081_STRENGTH,
+    };
+    hardest.judge(case).is_some_and(|ruling| ruling.mark > Mark::Met)
+}
 
 /// Passed at a hardness and above it.
 const fn from_hardness(limit: Sourced<Hardness>) -> SteelLimit {

@@ -59,6 +59,8 @@ keys! {
     A490Electroplated: "a490-electroplated",
     /// ISO 2081, earlier edition: no electroplating above 1500 MPa.
     Iso2081Strength: "iso2081-strength",
+    /// Common practice: stress relief above 1000 MPa before plating.
+    PracticeRelief: "practice-relief",
     /// ASTM B849: stress relief from 1000 MPa.
     B849Relief: "b849-relief",
     /// ASTM B633: stress relief above 1000 MPa.
@@ -85,6 +87,8 @@ keys! {
     SteelNotSaid: "steel-not-said",
     /// No conversion table reaches the steel.
     HardnessUnknown: "hardness-unknown",
+    /// The least hardness is said, and the greatest is not.
+    GreatestNotSaid: "greatest-not-said",
     /// ISO 10684: no high-temperature bath for class 10.9 from M27.
     HighBath: "high-bath",
     /// The bath's own range.
@@ -143,6 +147,8 @@ keys! {
     LongForKettle: "long-for-kettle",
     /// In water, in soil or elsewhere outside air no years are given.
     NotInAir: "not-in-air",
+    /// It touches another metal, for which zinc is used up.
+    OtherMetal: "other-metal",
     /// Zinc bears no more heat in service.
     HotPlace: "hot-place",
     /// The coat lasts the years wanted.

@@ -165,6 +165,36 @@ pub static NOT_IN_AIR: Rule = Rule {
     ..row(Key::NotInAir)
 };
 
+/// Another metal that it touches uses zinc up where both get wet: the years of the place are those of a part that is
+/// kept apart from it. In a room that stays dry no current flows.
+pub static OTHER_METAL: Rule = Rule {
+    source: document::PD_6484.memory(""),
+    when: When::If(|case| case.site.is_some_and(|site| site.surroundings == Surroundings::OtherMetal)),
+    says: |case| match place(case) {
+        Some(place) if place.harshest == Category::C1 => Says::from(Mark::Note, practice::DRY_CONTACT),
+        _ => Says::condition(),
+    },
+    why: Phrase::By(|_, says, text| {
+        if says.mark == Mark::Condition {
+            text.push_str(Surroundings::OtherMetal.why());
+        }
+    }),
+    words: Phrase::By(|_, says, text| {
+        text.push_str(match says.mark {
+            Mark::Condition => {
+                "insulate it from the other metal where they get wet, or have its life there judged by PD 6484"
+            }
+            _ => "contact with another metal takes no zinc in a room that stays dry",
+        });
+    }),
+    brief: Phrase::By(|_, says, text| {
+        if says.mark == Mark::Condition {
+            text.push_str("insulate it from the other metal");
+        }
+    }),
+    ..row(Key::OtherMetal)
+};
+
 /// Zinc is held to a heat for good, and to a greater one at times; what is hotter needs another coat.
 pub static HOT_PLACE: Rule = Rule {
     source: HOT,

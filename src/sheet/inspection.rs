@@ -82,7 +82,11 @@ fn where_to(assessed: &Assessed, standard: Standard, sources: &mut Vec<Source>) 
 pub(super) fn of_order(assessed: &Assessed, heading: &Heading) -> Sheet {
     let mut sources = Vec::new();
     let Some(judged) = assessed.taken() else {
-        let text = "None of the three finishes suits the order: there is no coat to inspect.";
+        let why = assessed
+            .line
+            .not_judged()
+            .unwrap_or_else(|| "None of the three finishes suits the order".to_owned());
+        let text = format!("{why}: there is no coat to inspect.");
         return Sheet::of("Inspection record", vec![Block::new("", Look::Full, vec![Row::said("", text)])]);
     };
     let mut asked: Vec<Row> =

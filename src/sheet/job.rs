@@ -5,6 +5,7 @@ use super::specification::specification;
 use super::{Block, Heading, Look, Row, Sheet, inspection, price, threads};
 use crate::calculator::{Caution, FieldAbout, Figure, Finding, Mark, Verdict};
 use crate::order::reading::{self, Segment};
+use crate::order::recommend::is_wanted;
 use crate::order::{self, Assessed, Judged, ProcessAssessment, demand::AGREE};
 use crate::quantity::letters::lower;
 use crate::rule::Instruction;
@@ -77,7 +78,8 @@ pub(super) fn as_read(assessed: &Assessed, heading: &Heading) -> Vec<Row> {
 /// What to order, and the answer as it is read aloud.
 fn lead(assessed: &Assessed, judged: Option<&Judged>, answer: &str, heading: &Heading) -> Block {
     let Some(judged) = judged else {
-        return Block::new("No finish to order", Look::Lead, vec![Row::said("", answer.to_owned())]);
+        let title = assessed.line.not_judged().unwrap_or_else(|| "No finish to order".to_owned());
+        return Block::new(title, Look::Lead, vec![Row::said("", answer.to_owned())]);
     };
     let title = format!("To order: {}, {}", lower(judged.process.name()), lower(judged.verdict().words()));
     let mut rows = Vec::new();
@@ -99,10 +101,16 @@ fn others(assessed: &Assessed, taken: Option<&Judged>, heading: &Heading) -> Blo
         {
             why.push(format!("{} {}", lower(&price.name), price.text));
         }
-        let name = format!("{}: {}", judged.process.name(), lower(judged.verdict().words()));
+        let left_out = if is_left_out(assessed, judged) { ", which the order leaves out" } else { "" };
+        let name = format!("{}{left_out}: {}", judged.process.name(), lower(judged.verdict().words()));
         Row::said(name, capital(&why.join("; ")))
     };
-    Block::new(if taken.is_some() { "The others" } else { "" }, Look::Full, others.map(row).collect())
+    let title = match (taken, assessed.line.not_judged()) {
+        (Some(_), _) => "The others",
+        (None, Some(_)) => "Zinc, which is not asked for",
+        (None, None) => "",
+    };
+    Block::new(title, Look::Full, others.map(row).collect())
 }
 
 /// Why the verdict on a process is what it is, in a few words each.
@@ -135,6 +143,11 @@ pub(super) fn life<'a>(assessed: &'a Assessed, judged: &Judged) -> Option<&'a Fi
 /// Whether a process is the one that the order asks for.
 pub(super) fn is_asked(assessed: &Assessed, judged: &Judged) -> bool {
     assessed.line.asked.and_then(|asked| asked.process()) == Some(judged.process)
+}
+
+/// Whether the order leaves out a process that is not ruled out anyhow.
+pub(super) fn is_left_out(assessed: &Assessed, judged: &Judged) -> bool {
+    !judged.is_ruled_out() && !is_wanted(&assessed.line, judged)
 }
 
 /// The nearest change that would make a process suit that is ruled out, and whether it is the one asked for.

@@ -4,7 +4,8 @@ use super::sources::without_sources;
 use super::specification::specification;
 use super::{Heading, job};
 use crate::calculator::{Finding, Mark, Verdict};
-use crate::order::{Asked, Assessed, Judged};
+use crate::order::{Assessed, Judged};
+use crate::site::Surroundings;
 use crate::sorting::sort_by_key;
 
 /// The reply to an order.
@@ -30,13 +31,7 @@ pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
     match taken.zip(assessed.taken()) {
         Some((process, judged)) => {
             let order = specification(assessed, judged).unwrap_or_default();
-            let lead = match assessed.line.asked {
-                Some(Asked::Other(coat)) => {
-                    format!("{coat} is not judged here. Of the zinc finishes we recommend this")
-                }
-                _ => "We recommend this finish".to_owned(),
-            };
-            text.push_str(&format!("{lead}: {}\n", heading.units.sentence(&order)));
+            text.push_str(&format!("We recommend this finish: {}\n", heading.units.sentence(&order)));
             text.extend(years(assessed, judged).map(|years| format!("{years}\n")));
             let of = |test: &dyn Fn(&Finding) -> bool| {
                 let findings = process.findings.iter().filter(|finding| test(finding));
@@ -58,17 +53,24 @@ pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
             }
         }
         None => {
-            let is_open = |judged: &Judged| {
-                assessed.line.left_out.holds(judged.process) && judged.verdict() != Verdict::RuledOut
+            let is_open = |judged: &Judged| job::is_left_out(assessed, judged);
+            let so = match assessed.line.not_judged() {
+                Some(coat) => coat,
+                None if assessed.judgement.processes.iter().any(is_open) => {
+                    "None of the finishes that your order leaves open suits it, and we would rather say so now"
+                        .to_owned()
+                }
+                None => {
+                    "None of the three zinc finishes suits this order, and we would rather say so now".to_owned()
+                }
             };
-            let which = match assessed.judgement.processes.iter().any(is_open) {
-                true => "None of the finishes that your order leaves open suits it",
-                false => "None of the three zinc finishes suits this order",
-            };
-            text.push_str(&format!("{which}, and we would rather say so now.\n"));
+            text.push_str(&format!("{so}.\n"));
         }
     }
-    text.push_str("\nThe other finishes:\n");
+    text.push_str(match assessed.line.not_judged() {
+        Some(_) => "\nThe zinc finishes, if one were asked for instead:\n",
+        None => "\nThe other finishes:\n",
+    });
     let others = assessed.judgement.processes.iter();
     let mut others: Vec<&Judged> =
         others.filter(|judged| Some(judged.process) != assessment.answer.recommended).collect();
@@ -96,12 +98,10 @@ fn other(assessed: &Assessed, judged: &Judged, heading: &Heading) -> String {
     let why = why.join("; ");
     let why = heading.units.sentence(&why);
     let name = judged.process.name();
-    let left = match assessed.line.left_out.holds(judged.process) {
-        true => ", had the order not left it out",
-        false => "",
-    };
+    let left = if job::is_left_out(assessed, judged) { ", had the order not left it out" } else { "" };
+    let also = if assessed.taken().is_some() { " as well" } else { "" };
     match judged.verdict() {
-        Verdict::Suits => format!("{name} would suit as well{left}: {why}."),
+        Verdict::Suits => format!("{name} would suit{also}{left}: {why}."),
         Verdict::OnConditions => format!("{name} would suit on conditions{left}: {why}."),
         Verdict::RuledOut => format!("{name} we cannot recommend: {why}."),
     }
@@ -110,5 +110,10 @@ fn other(assessed: &Assessed, judged: &Judged, heading: &Heading) -> String {
 /// How long the coat lasts, where the place is known.
 fn years(assessed: &Assessed, judged: &Judged) -> Option<String> {
     let life = job::life(assessed, judged)?;
-    Some(format!("In {} the zinc lasts {}.", assessed.line.place?.harshest.key(), life.value))
+    let place = assessed.line.place?.harshest.key();
+    let apart = match assessed.line.surroundings {
+        Surroundings::OtherMetal => ", insulated from the other metal,",
+        _ => "",
+    };
+    Some(format!("In {place}{apart} the zinc lasts {}.", life.value))
 }

@@ -71,18 +71,20 @@ impl Surroundings {
         Self::ALL.into_iter().find(|surroundings| surroundings.key() == key)
     }
 
-    /// Whether it stands in air, outdoors or inside a building.
+    /// Whether it stands in air, outdoors or inside a building, alone or touching another metal: then the place
+    /// has a category.
     pub const fn is_in_air(self) -> bool {
-        matches!(self, Self::OpenAir | Self::Indoors)
+        matches!(self, Self::OpenAir | Self::Indoors | Self::OtherMetal)
     }
 
     /// Whether years can be given at all: the categories of ISO 9223 describe places in open air and
-    /// inside buildings.
+    /// inside buildings, and the loss there without contact with another metal.
     ///
     /// # Errors
     /// Anywhere else: the document to read.
     pub fn allow_years(self) -> Result<(), Refusal> {
-        let Some(read) = self.to_read().filter(|_| !self.is_in_air()) else { return Ok(()) };
+        let is_given = matches!(self, Self::OpenAir | Self::Indoors);
+        let Some(read) = self.to_read().filter(|_| !is_given) else { return Ok(()) };
         Err(Refusal::not_covered(
             &format!("the life of zinc {}", self.name()),
             &format!(

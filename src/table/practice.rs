@@ -1,6 +1,6 @@
 //! Limits of the trade that no standard prints.
 
-use crate::quantity::{Hardness, Length};
+use crate::quantity::{Hardness, Length, Stress};
 use crate::source::{Source, Sourced, common_practice, document};
 
 /// Above this hardness nothing is hot-dipped.
@@ -27,6 +27,14 @@ pub const DIPPED_DAILY: Source = common_practice("grades that are hot-dipped eve
 /// Above this hardness electroplating is more than usual, and a test for embrittlement is agreed.
 pub const ELECTROPLATED_TO: Sourced<Hardness> =
     common_practice("hardness of parts electroplated as a matter of course").gives(Hardness::hrc(39.0));
+/// Hydrogen goes by the greatest hardness that a part may have.
+pub const GREATEST_HARDNESS: Source = common_practice("hydrogen goes by the greatest hardness");
+/// Above this strength parts that were machined, ground or formed cold after hardening are relieved of stress
+/// before plating, whatever document the plate is ordered by.
+pub const RELIEF_ABOVE: Sourced<Stress> =
+    common_practice("stress relief before plating").gives(Stress::from_mpa(1000.0));
+/// Two metals that touch need water between them to take zinc.
+pub const DRY_CONTACT: Source = common_practice("metals in contact in dry rooms");
 /// Years are asked for outdoors before a thin coat is taken.
 pub const THIN_OUTDOORS: Source = common_practice("thin coats outdoors");
 /// What a spun batch does to flat washers.

@@ -197,14 +197,26 @@ fn a_size_is_no_machine_thread_and_what_is_left_out_is_told_so() {
 /// Of each order what must be said, and what must not.
 #[test]
 fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
-    let lines: [(&str, &[&str], &[&str]); 42] = [
+    let lines: [(&str, &[&str], &[&str]); 56] = [
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
         ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
         // A coat that is not judged is told so before zinc is advised.
-        ("M16 x 60 hex bolt, 8.8, C3, cadmium plated", &["Cadmium is not judged here. Of zinc, take"], &[]),
-        ("M16 x 60 hex bolt, 8.8, C3, zinc flake", &["Zinc flake is not judged here. Of zinc, take"], &[]),
-        ("M16 x 60 hex bolt, 8.8, C3, plain", &["A part without zinc is not judged here."], &[]),
+        (
+            "M16 x 60 hex bolt, 8.8, C3, cadmium plated",
+            &["Cadmium is asked for, and is not judged here. Of zinc, take"],
+            &[],
+        ),
+        (
+            "M16 x 60 hex bolt, 8.8, C3, zinc flake",
+            &["Zinc flake is asked for, and is not judged here. Of zinc, take"],
+            &[],
+        ),
+        (
+            "M16 x 60 hex bolt, 8.8, C3, plain",
+            &["A part without zinc is asked for, and is not judged here."],
+            &[],
+        ),
         ("M16 x 60 hex bolt, 8.8, C3, zinc flake or HDG", &["Take hot-dip"], &["not judged here"]),
         // A class that does not last or does not fit names the nearest of its document.
         ("M16 x 60 hex bolt, 8.8, B695 class 8, C4, 15 years", &["as asked", "class 25 would do"], &[]),
@@ -269,11 +281,69 @@ fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
             &["Take hot-dip", "Mechanical, B695 class 50, also suits"],
             &["leaves out"],
         ),
-        ("M16 x 60 hex bolt, 8.8, without zinc, C3", &["A part without zinc is not judged here."], &[]),
-        ("M16 x 60 hex bolt, 8.8, not galvanized, C3", &["A part without zinc is not judged here."], &[]),
+        (
+            "M16 x 60 hex bolt, 8.8, without zinc, C3",
+            &["A part without zinc is asked for, and is not judged here."],
+            &[],
+        ),
+        (
+            "M16 x 60 hex bolt, 8.8, not galvanized, C3",
+            &["A part without zinc is asked for, and is not judged here."],
+            &[],
+        ),
         // Of a steel of which the least hardness is known no softer one is judged.
         ("M16 x 60 hex bolt, over 40 HRC, HDG, C3", &["Not hot-dip, as asked: harder than 39 HRC"], &[]),
-        ("M16 x 60 hex bolt, min 38 HRC, HDG, C3", &["First get the maker's"], &["Nothing to prove"]),
+        (
+            "M16 x 60 hex bolt, min 38 HRC, HDG, C3",
+            &["First say the greatest hardness", "Then get the maker's"],
+            &["Nothing to prove"],
+        ),
+        // Hydrogen goes by the greatest: it is asked where it can still rule out, or ask for a bake or a test.
+        (
+            "M12 x 50 hex bolt, min 38 HRC, zinc plated, C2",
+            &["First say the greatest"],
+            &["Nothing to prove"],
+        ),
+        (
+            "M12 x 50 hex bolt, at least 1200 MPa, zinc, C2",
+            &["First say the greatest"],
+            &["Nothing to prove"],
+        ),
+        ("M12 x 50 hex bolt, at least 42 HRC, mech zinc, C2", &["First say the greatest"], &["Nothing"]),
+        ("M12 x 50 hex bolt, min 46 HRC, mech zinc, C2", &["First agree a test"], &["say the greatest"]),
+        ("M12 x 50 hex bolt, min 30 HRC, max 38 HRC, zinc, C2", &["Nothing to prove"], &["the greatest"]),
+        ("M16 washers, min 200 HV, HDG, C3, 900 pcs", &["Nothing to prove"], &["say the greatest"]),
+        // Stress is relieved before any plate: by B633, else by common practice; the kettle asks for none.
+        ("M10 x 40 hex bolt, 10.9, ground after hardening, zinc plated, C1", &["relieve stress"], &[]),
+        ("1/2-13 x 2 hex bolt, grade 8, ground after hardening, F1941, C1", &["relieve stress"], &[]),
+        ("M16 x 60 hex bolt, 10.9, ground after hardening, HDG, C3", &["Take hot-dip"], &["relieve"]),
+        // A washer that is proposed here asks for no bake and no test; one that is named does.
+        (
+            "1/2-13 x 2 hex bolts, grade 5, with washers, zinc plated, C2",
+            &["Nothing to prove"],
+            &["bake", "washers"],
+        ),
+        (
+            "1/2-13 x 2 hex bolts, grade 8, with washers, zinc plated, C2",
+            &["Nothing to prove", "washers no harder than 39 HRC"],
+            &["bake", "embrittlement"],
+        ),
+        (
+            "1/2-13 x 2 hex bolts, grade 8, with F436 washers, zinc plated, C2",
+            &["agree a test for embrittlement", "bake within 4 h"],
+            &["no harder"],
+        ),
+        // Another metal uses zinc up where it is wet; the years of the air hold for what is kept apart from it.
+        (
+            "M16 x 60 hex bolt, 8.8, HDG, C3, in contact with stainless, 15 years",
+            &["First insulate it from the other metal. Take hot-dip", "Insulated, sure for 19 years"],
+            &["Nothing to prove", "far too thin", "judged by"],
+        ),
+        (
+            "M16 x 60 hex bolt, 8.8, C1, in contact with copper",
+            &["Nothing to prove"],
+            &["insulate", "Insulated"],
+        ),
         (
             "M16 x 60 hex bolt, 10.9, ground after hardening, mech galv, C2",
             &["relieve stress before cleaning"],

@@ -295,6 +295,44 @@ fn a_reply_offers_nothing_that_the_order_leaves_out() {
     assert!(two.contains("None of the finishes that your order leaves open suits it"), "{two}");
 }
 
+/// The sheet of a bolt without zinc once said “To order: hot-dip, suits”, with terms and gauges.
+#[test]
+fn no_paper_orders_zinc_that_is_not_asked_for() {
+    let bolt = "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs";
+    for (coat, name) in [
+        ("unplated", "A part without zinc"),
+        ("zinc flake", "Zinc flake"),
+        ("black oxide", "Phosphate or black oxide"),
+        ("plain finish", "A part without zinc"),
+    ] {
+        let assessed = written(&format!("{bolt}, {coat}"));
+        let first = format!("{name} is asked for, and is not judged here");
+        assert!(assessed.assessment.answer.text.starts_with(&first), "{coat}");
+        let sheet = job(&assessed);
+        let lead = sheet.blocks.iter().find(|block| block.look == Look::Lead).unwrap();
+        assert_eq!(lead.title, first);
+        let text = sheet.to_string();
+        for no in ["To order", "Terms of the order", "Nothing has to be proved", "gauge", "Zinc on the lot"] {
+            assert!(!text.contains(no), "“{no}” on\n{text}");
+        }
+        assert!(text.contains("Zinc, which is not asked for"), "{text}");
+        let offered = of_order(&assessed);
+        assert!(offered.iter().all(|sheet| !sheet.key.starts_with("run")), "{offered:?}");
+        let record = order_sheet(&assessed, "record", &heading(LINK)).unwrap().to_string();
+        assert!(record.contains("there is no coat to inspect"), "{record}");
+        let reply = reply::reply(&assessed, &heading(LINK));
+        assert!(reply.contains(&first) && reply.contains("- Hot-dip would suit:"), "{reply}");
+        for no in ["We recommend", "goes on the order", "has to be proved"] {
+            assert!(!reply.contains(no), "“{no}” in\n{reply}");
+        }
+    }
+    let left_out = written(&format!("{bolt}, no HDG"));
+    let text = job(&left_out).to_string();
+    assert!(text.contains("Hot-dip, which the order leaves out: suits"), "{text}");
+    let keys: Vec<String> = of_order(&left_out).into_iter().map(|sheet| sheet.key).collect();
+    assert!(keys.contains(&"run-barrel".to_owned()) && !keys.contains(&"run-kettle".to_owned()), "{keys:?}");
+}
+
 #[test]
 fn a_reply_says_what_the_answer_says() {
     for assessed in orders() {

@@ -117,6 +117,7 @@ mod rule_limits;
 mod sae_j417;
 mod sae_j429;
 mod sae_j995_grades;
+mod said_of_the_steel;
 mod salt_spray;
 mod sampling_blanks;
 mod service_life;

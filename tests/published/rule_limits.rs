@@ -11,7 +11,7 @@ use kettle_barrel::rule::{self, Case, Choice, Key, Offer, Part, Site};
 use kettle_barrel::site::{Categories, Category, Surroundings};
 use kettle_barrel::source::{Source, document};
 use kettle_barrel::thread::Thread;
-use kettle_barrel::working::Mark::{self, Bar, Condition, Met, NotJudged};
+use kettle_barrel::working::Mark::{self, Bar, Condition, Met, NotJudged, Note};
 
 fn thread(text: &str) -> Thread {
     crate::limit::thread(text)
@@ -221,7 +221,6 @@ fn outside_air_no_years_are_judged() {
         (Surroundings::Water, Bar),
         (Surroundings::AcidWood, Bar),
         (Surroundings::Concrete, NotJudged),
-        (Surroundings::OtherMetal, NotJudged),
     ] {
         let site = Site { surroundings, ..in_air(None, Some(5.0)) };
         for (process, mark) in [(HotDip, NotJudged), (Mechanical, NotJudged), (Electroplated, plate)] {
@@ -230,10 +229,30 @@ fn outside_air_no_years_are_judged() {
             assert_eq!(says(Key::PlaceNotSaid, &case), None);
         }
     }
-    for surroundings in [Surroundings::OpenAir, Surroundings::Indoors] {
+    for surroundings in [Surroundings::OpenAir, Surroundings::Indoors, Surroundings::OtherMetal] {
         let site = Site { surroundings, ..in_air(None, None) };
         assert_eq!(says(Key::NotInAir, &Case { site: Some(&site), ..Case::of(HotDip) }), None);
     }
+}
+
+/// PD 6484: zinc that touches another metal is used up for it where both get wet. The place has its category all the
+/// same; in a room that stays dry no current flows (common practice).
+#[test]
+fn contact_with_another_metal_is_a_condition_in_air() {
+    for (place, mark) in
+        [(None, Condition), (Some("C3"), Condition), (Some("C1-C2"), Condition), (Some("C1"), Note)]
+    {
+        let place = place.and_then(Categories::read);
+        let site = Site { surroundings: Surroundings::OtherMetal, ..in_air(place, Some(5.0)) };
+        for process in Process::ALL {
+            let case = Case { site: Some(&site), ..Case::of(process) };
+            assert_eq!(says(Key::OtherMetal, &case), Some(mark), "{process:?} {place:?}");
+            let is_asked = place.is_none().then_some(NotJudged);
+            assert_eq!(says(Key::PlaceNotSaid, &case), is_asked, "{process:?} {place:?}");
+        }
+    }
+    let alone = in_air(None, None);
+    assert_eq!(says(Key::OtherMetal, &Case { site: Some(&alone), ..Case::of(HotDip) }), None);
 }
 
 /// The galvanizing associations: 200 °C for good, 275 °C at times.

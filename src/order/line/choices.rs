@@ -36,6 +36,14 @@ choices! {
     }
 }
 
+choices! {
+    /// Which end of the steel a hardness or a strength is.
+    pub(super) enum End {
+        Greatest: "greatest", "The greatest";
+        Least: "least", "The least, the greatest is not said";
+    }
+}
+
 /// Which nut or washer comes with a bolt.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Named {
@@ -124,6 +132,11 @@ impl FieldValue for Option<Asked> {
 
 /// The key of a steel that is known by its hardness, and of the field that asks for it.
 pub(in crate::order) const BY_HARDNESS: &str = "hardness";
+
+/// The key of which end of the steel its hardness or strength is, and of its lower end.
+pub(in crate::order) const END_OF_STEEL: &str = "end";
+/// See [`END_OF_STEEL`].
+pub(in crate::order) const LEAST: &str = End::Least.key();
 
 /// The key of a steel that is known by its tensile strength, and of the field that asks for it.
 pub(in crate::order) const BY_TENSILE: &str = "tensile";

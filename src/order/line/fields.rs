@@ -4,8 +4,8 @@
 //! method sets (the bath, a case as is usual for the part, not worked after hardening, nothing asked for) has a default.
 
 use super::choices::{
-    AROUND, BY_HARDNESS, BY_TENSILE, CaseHardened, GRADES, KnownSteel, NUTS, Named, PARTS, PLACES, WASHERS,
-    WITH_NUT, WITH_WASHER, WITHOUT,
+    AROUND, BY_HARDNESS, BY_TENSILE, CaseHardened, END_OF_STEEL, End, GRADES, KnownSteel, NUTS, Named, PARTS,
+    PLACES, WASHERS, WITH_NUT, WITH_WASHER, WITHOUT,
 };
 use super::examples::EXAMPLES;
 use crate::calculator::{About, Bound, Field, FieldAbout, HARDNESS as TABULATED, WORKED};
@@ -27,7 +27,7 @@ pub static ABOUT: About = About {
 };
 
 /// What an order line asks.
-pub static FIELDS: [FieldAbout; 28] = [
+pub static FIELDS: [FieldAbout; 29] = [
     PART.about,
     THREAD.about,
     LEFT.about,
@@ -36,6 +36,7 @@ pub static FIELDS: [FieldAbout; 28] = [
     STEEL.about,
     HARDNESS.about,
     TENSILE.about,
+    END.about,
     CASE.about,
     COLD.about,
     PATCH.about,
@@ -101,6 +102,11 @@ pub(super) const TENSILE: Field<Stress> = Field::quantity(
 .when(&STEEL, &[BY_TENSILE])
 .hint("The greatest of the part, or that is allowed.");
 
+pub(super) const END: Field<End> =
+    Field::choice(END_OF_STEEL, "Which end that is", End::CHOICES, End::Greatest.key())
+        .when(&STEEL, &[BY_HARDNESS, BY_TENSILE])
+        .hint("Hydrogen and the bake follow from the greatest.");
+
 pub(super) const CASE: Field<CaseHardened> =
     Field::choice("case", "Case-hardened", CaseHardened::CHOICES, CaseHardened::Usual.key())
         .hint("A hard skin over a softer core: tapping and drywall screws usually are.");
@@ -163,7 +169,7 @@ pub(super) const SURROUNDINGS: Field<Surroundings> =
         .hint("Years are given in air; elsewhere the document to read is named.");
 
 pub(super) const PLACE: Field<Categories> = Field::choice("place", "Place", &PLACES, "")
-    .when(&SURROUNDINGS, &[Surroundings::OpenAir.key()])
+    .when(&SURROUNDINGS, &[Surroundings::OpenAir.key(), Surroundings::OtherMetal.key()])
     .hint("Corrosivity of the air (ISO 9223).")
     .optional();
 

@@ -2,7 +2,7 @@
 //!
 //! Every field is read before any answer is missed, so that all problems are told at once.
 
-use super::choices::{CaseHardened, KnownSteel, Named};
+use super::choices::{CaseHardened, End, KnownSteel, Named};
 use super::misfit::misfit;
 use super::{Mate, OrderLine, fields};
 use crate::calculator::{Fault, Field, Missed, Reader};
@@ -18,6 +18,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let thread = designation.map(|designation| designation.map(|designation| designation.thread));
     let (length, quantity) = (reader.if_asked(&fields::LENGTH), reader.optional(&fields::QUANTITY));
     let steel = steel(reader, part, thread);
+    let end = reader.if_asked(&fields::END);
     let (is_left_hand, has_patch) = (reader.get(&fields::LEFT), reader.get(&fields::PATCH));
     let temper = reader.optional(&fields::TEMPER);
     let nut_class = nut_class(reader, thread);
@@ -40,6 +41,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
         length: length?.said(),
         quantity: quantity?,
         steel,
+        is_steel_least: end?.said() == Some(End::Least),
         is_steel_not_made,
         has_patch: has_patch?,
         temper: temper?,

@@ -1,6 +1,6 @@
 //! From what an order line says back to its fields.
 
-use super::choices::{CaseHardened, KnownSteel, Named};
+use super::choices::{CaseHardened, End, KnownSteel, Named};
 use super::{Mate, OrderLine, fields};
 use crate::calculator::{Field, Writer};
 use crate::part::UsualSteel;
@@ -19,7 +19,7 @@ pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
         writer.put(&fields::STEEL, KnownSteel::NotMade);
     }
     match line.steel {
-        Some(state) => steel(state, writer),
+        Some(state) => steel(state, if line.is_steel_least { End::Least } else { End::Greatest }, writer),
         // Else such a screw would be taken for what it usually is.
         None if line.part.usual_steel() == UsualSteel::CaseHardened => {
             writer.put(&fields::CASE, CaseHardened::No);
@@ -47,7 +47,7 @@ pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
     writer.put(&fields::BATH, line.bath);
 }
 
-fn steel(state: State, writer: &mut Writer) {
+fn steel(state: State, end: End, writer: &mut Writer) {
     match state.steel {
         Steel::Grade(properties) => writer.put(&fields::STEEL, KnownSteel::Grade(properties.grade)),
         Steel::Hardness(hardness) => {
@@ -58,6 +58,9 @@ fn steel(state: State, writer: &mut Writer) {
             writer.put(&fields::STEEL, KnownSteel::Tensile);
             writer.put(&fields::TENSILE, tensile);
         }
+    }
+    if !matches!(state.steel, Steel::Grade(_)) {
+        writer.put(&fields::END, end);
     }
     let case = if state.case_hardened { CaseHardened::Yes } else { CaseHardened::No };
     writer.put(&fields::CASE, case);

@@ -7,7 +7,7 @@ use super::table::{number, under};
 use crate::calculator::{Mark, Verdict};
 use crate::coat::Process;
 use crate::order::judge::{Judged, Judgement, judge};
-use crate::order::recommend::conditions;
+use crate::order::recommend::{conditions, is_wanted};
 use crate::order::{Answer, OrderLine, answer, arrange, read, reading};
 use crate::part::Shape;
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, Time, Units, unit};
@@ -60,6 +60,10 @@ pub struct Row {
 pub struct Assessed {
     /// The verdicts on hot-dip, mechanical, electroplated.
     pub verdicts: [Verdict; 3],
+    /// Whether the order leaves each of them out.
+    pub left_out: [bool; 3],
+    /// That a coat is asked for which is not judged here; then no finish is recommended.
+    pub not_judged: Option<String>,
     /// The first rule that rules each of them out, or asks for a proof first.
     pub in_the_way: [Option<Key>; 3],
     /// The finish to take and the line to put on the order.
@@ -115,6 +119,8 @@ fn assessed(line: &OrderLine) -> Assessed {
     let weight = line.quantity.and_then(|sets| Some(judgement.mass()? * f64::from(sets)));
     Assessed {
         verdicts: judgement.processes.each_ref().map(Judged::verdict),
+        left_out: judgement.processes.each_ref().map(|judged| !is_wanted(line, judged)),
+        not_judged: line.not_judged(),
         in_the_way: judgement.processes.each_ref().map(in_the_way),
         first: taken.map_or_else(Vec::new, |judged| {
             conditions(&judgement, judged).map(|demand| demand.text(&judgement, judged)).collect()
@@ -204,12 +210,19 @@ impl Row {
     /// Its verdicts, the recommended process, the line to put on the order and what comes first, in words.
     pub fn told(&self, units: Units) -> [String; 6] {
         let Ok(assessed) = &self.result else { return Default::default() };
-        let [hot_dip, mechanical, electroplated] =
-            assessed.verdicts.map(|verdict| verdict.words().to_owned());
+        let verdicts = assessed.verdicts.into_iter().zip(assessed.left_out);
+        let mut verdicts = verdicts.map(|(verdict, is_left_out)| match (&assessed.not_judged, is_left_out) {
+            _ if verdict == Verdict::RuledOut => verdict.words().to_owned(),
+            (Some(_), _) => format!("{}, not asked for", verdict.words()),
+            (None, true) => format!("{}, left out by the order", verdict.words()),
+            (None, false) => verdict.words().to_owned(),
+        });
+        let [hot_dip, mechanical, electroplated] = [(); 3].map(|()| verdicts.next().unwrap_or_default());
         let Answer { recommended, order, .. } = &assessed.answer;
         let recommended = recommended.map_or_else(String::new, |process| process.name().to_owned());
-        let [order, first] =
-            [order, &assessed.first.join("; ")].map(|text| units.sentence(text).into_owned());
+        let first = assessed.not_judged.iter().chain(&assessed.first).map(String::as_str);
+        let first = first.collect::<Vec<_>>().join("; ");
+        let [order, first] = [order, &first].map(|text| units.sentence(text).into_owned());
         [hot_dip, mechanical, electroplated, recommended, order, first]
     }
 
@@ -297,6 +310,26 @@ mod tests {
         let min: f64 = cell(line, "zinc min (kg)").parse().unwrap();
         let max: f64 = cell(line, "zinc max (kg)").parse().unwrap();
         assert!(0.0 < min && min < max);
+    }
+
+    /// A line without zinc once said that hot-dip suits and what zinc it takes; what is left out once was told as any
+    /// other.
+    #[test]
+    fn a_row_orders_no_zinc_that_is_not_asked_for() {
+        let bolt = "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs";
+        for coat in ["unplated", "zinc flake", "black oxide", "plain finish"] {
+            let line = format!("{bolt}, {coat}");
+            assert_eq!(cell(&line, "hot-dip"), "Suits, not asked for", "{coat}");
+            assert_eq!(cell(&line, "electroplated"), "Ruled out", "{coat}");
+            assert!(cell(&line, "first").ends_with("is asked for, and is not judged here"), "{coat}");
+            for name in ["recommended", "order", "threads", "zinc min (kg)", "zinc max (kg)", "shares"] {
+                assert_eq!(cell(&line, name), "", "{coat}: {name}");
+            }
+            assert_ne!(cell(&line, "weight (kg)"), "", "{coat}");
+        }
+        let left_out = format!("{bolt}, no HDG");
+        assert_eq!(cell(&left_out, "hot-dip"), "Suits, left out by the order");
+        assert_eq!(cell(&left_out, "mechanical"), "Suits");
     }
 
     /// Under the heading's own unit each number is the same size, coat and surface as well as weight.

@@ -24,12 +24,16 @@ pub struct Summary {
     pub problems: u64,
     /// Lines of which not every word was used.
     pub not_all_used: u64,
-    /// By process, how many suit, suit on conditions, are ruled out.
-    verdicts: [[u64; 3]; 3],
+    /// Lines that ask for a coat which is not judged here: they are counted by themselves.
+    pub not_judged: u64,
+    /// By process, how many suit, suit on conditions, are ruled out, are left out by the order though they are not.
+    verdicts: [[u64; 4]; 3],
     /// How many lines are recommended each process, with the zinc they take, minimum and maximum.
     taken: [(u64, Mass, Mass); 3],
-    /// Lines that are recommended no process.
+    /// Lines of which all processes are ruled out.
     pub none_suits: u64,
+    /// Lines that leave out all that is not ruled out.
+    pub none_left: u64,
     /// Lines whose zinc is not known, because a shape is not.
     pub zinc_unknown: u64,
     /// Lines that do not say how many pieces they are.
@@ -62,6 +66,9 @@ struct Places {
     ranges: Vec<(u64, u64)>,
 }
 
+/// The place of what the order leaves out, behind the verdicts.
+const LEFT_OUT: usize = 3;
+
 /// Of what stands in the way, as many as are named.
 const NAMED: usize = 5;
 /// Of the lines that share something, as many ranges as are named.
@@ -76,9 +83,11 @@ impl Default for Summary {
             assessed: 0,
             problems: 0,
             not_all_used: 0,
-            verdicts: [[0; 3]; 3],
+            not_judged: 0,
+            verdicts: [[0; 4]; 3],
             taken: [(0, NOTHING, NOTHING); 3],
             none_suits: 0,
+            none_left: 0,
             zinc_unknown: 0,
             quantity_unknown: 0,
             weight: NOTHING,
@@ -104,17 +113,25 @@ impl Summary {
         self.assessed += 1;
         self.quantity_unknown += u64::from(assessed.quantity.is_none());
         self.weight = self.weight + assessed.weight.unwrap_or(NOTHING);
+        // Of zinc that nobody asks for nothing is counted.
+        if assessed.not_judged.is_some() {
+            self.not_judged += 1;
+            return;
+        }
         let judged = Process::ALL.into_iter().zip(assessed.verdicts).zip(assessed.in_the_way);
-        for (((process, verdict), rule), counts) in judged.zip(&mut self.verdicts) {
-            if let Some(count) = counts.get_mut(verdict as usize) {
+        let judged = judged.zip(assessed.left_out);
+        for ((((process, verdict), rule), is_left_out), counts) in judged.zip(&mut self.verdicts) {
+            let is_left_out = is_left_out && verdict != Verdict::RuledOut;
+            if let Some(count) = counts.get_mut(if is_left_out { LEFT_OUT } else { verdict as usize }) {
                 *count += 1;
             }
-            if let Some(rule) = rule {
+            if let Some(rule) = rule.filter(|_| !is_left_out) {
                 *self.in_the_way.entry((process, rule)).or_default() += 1;
             }
         }
         let Some(take) = &assessed.take else {
-            self.none_suits += 1;
+            let are_out = assessed.verdicts.iter().all(|verdict| *verdict == Verdict::RuledOut);
+            *(if are_out { &mut self.none_suits } else { &mut self.none_left }) += 1;
             return;
         };
         for (process, (count, min, max)) in Process::ALL.into_iter().zip(&mut self.taken) {
@@ -131,10 +148,14 @@ impl Summary {
         }
     }
 
-    /// How many lines have this verdict in this process.
+    /// How many lines have this verdict in this process and do not leave it out.
     pub fn count(&self, process: Process, verdict: Verdict) -> u64 {
+        self.counted(process, verdict as usize)
+    }
+
+    fn counted(&self, process: Process, column: usize) -> u64 {
         let place = Process::ALL.iter().position(|one| *one == process);
-        place.and_then(|place| self.verdicts.get(place)?.get(verdict as usize).copied()).unwrap_or_default()
+        place.and_then(|place| self.verdicts.get(place)?.get(column).copied()).unwrap_or_default()
     }
 
     /// What there is to say in sentences.
@@ -145,8 +166,20 @@ impl Summary {
             self.problems,
             self.not_all_used
         )];
+        if self.not_judged > 0 {
+            said.push(format!(
+                "{}: no zinc, or a coat that is not judged here, is asked for; verdicts and zinc are without them.",
+                lines(self.not_judged)
+            ));
+        }
         if self.none_suits > 0 {
             said.push(format!("Of {} all three are ruled out.", lines(self.none_suits)));
+        }
+        if self.none_left > 0 {
+            said.push(format!(
+                "Of {} what is not ruled out is left out by the order.",
+                lines(self.none_left)
+            ));
         }
         let weight = self.units.show(self.weight.show(&unit::KG, 1));
         said.push(format!("Weight where the shape is known: {weight}."));
@@ -178,7 +211,16 @@ impl Summary {
     fn by_process(&self) -> Table {
         let mut table = Table::of(
             "Verdicts by process, with the zinc on the lines that are recommended it",
-            &["", "suits", "on conditions", "ruled out", "recommended", "zinc min (kg)", "zinc max (kg)"],
+            &[
+                "",
+                "suits",
+                "on conditions",
+                "ruled out",
+                "left out",
+                "recommended",
+                "zinc min (kg)",
+                "zinc max (kg)",
+            ],
             self.units,
         );
         let rows = Process::ALL.into_iter().zip(self.taken).map(|(process, (count, min, max))| {
@@ -189,6 +231,7 @@ impl Summary {
                 suits,
                 conditions,
                 out,
+                self.counted(process, LEFT_OUT).to_string(),
                 count.to_string(),
                 self.kg(min),
                 self.kg(max),
@@ -367,7 +410,7 @@ mod tests {
             assert_eq!(all.map(|verdict| summary.count(process, verdict)).iter().sum::<u64>(), 2);
         }
         let tables = summary.tables();
-        assert_eq!(tables[0].rows[0][4], "2");
+        assert_eq!(tables[0].rows[0][5], "2");
         assert!(tables.iter().all(|table| table.rows.iter().all(|row| row.len() == table.heading.len())));
     }
 
@@ -409,6 +452,10 @@ mod tests {
             "M12 washers, 200 HV, 20000 pcs, C2",
             "3/4-10 x 3 A490 structural bolt, 10 pcs",
             "M16 rod end, 8.8, C3, 10 pcs",
+            "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs, no HDG",
+            "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs, no HDG, no mech galv",
+            "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs, unplated",
+            "M16 x 60 hex bolt, 8.8, C3, 15 years, 400 pcs, zinc flake",
             "nothing at all",
         ];
         let rows = texts.map(row);
@@ -422,13 +469,19 @@ mod tests {
             let taken =
                 || assessed().filter_map(|one| one.take.as_ref()).filter(|take| take.process == process);
             let place = Process::ALL.iter().position(|one| *one == process).unwrap();
-            let verdicts = [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut]
-                .map(|verdict| assessed().filter(|one| one.verdicts[place] == verdict).count().to_string());
+            let of_zinc = || assessed().filter(|one| one.not_judged.is_none());
+            let is_left_out =
+                |one: &&Assessed| one.left_out[place] && one.verdicts[place] != Verdict::RuledOut;
+            let verdicts = [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut].map(|verdict| {
+                let has_it = |one: &&Assessed| one.verdicts[place] == verdict && !is_left_out(one);
+                of_zinc().filter(has_it).count().to_string()
+            });
             assert_eq!(row[0], process.name());
             assert_eq!(row[1..4], verdicts, "{process:?}");
-            assert_eq!(row[4], taken().count().to_string(), "{process:?}");
-            assert_eq!(row[5], kg(sum(&mut taken().filter_map(|take| Some(take.zinc?.0)))), "{process:?}");
-            assert_eq!(row[6], kg(sum(&mut taken().filter_map(|take| Some(take.zinc?.1)))), "{process:?}");
+            assert_eq!(row[4], of_zinc().filter(is_left_out).count().to_string(), "{process:?}");
+            assert_eq!(row[5], taken().count().to_string(), "{process:?}");
+            assert_eq!(row[6], kg(sum(&mut taken().filter_map(|take| Some(take.zinc?.0)))), "{process:?}");
+            assert_eq!(row[7], kg(sum(&mut taken().filter_map(|take| Some(take.zinc?.1)))), "{process:?}");
         }
 
         let ways: usize = assessed().flat_map(|one| one.in_the_way).flatten().count();
@@ -456,10 +509,15 @@ mod tests {
         let said = summary.sentences().join(" ");
         let weight = kg(sum(&mut assessed().filter_map(|one| one.weight)));
         for part in [
-            "8 lines assessed, 1 with a problem".to_owned(),
+            "12 lines assessed, 1 with a problem".to_owned(),
+            "2 lines: no zinc, or a coat that is not judged here, is asked for".to_owned(),
+            "Of 1 line what is not ruled out is left out".to_owned(),
             format!(
                 "Of {} all three are ruled out",
-                lines(assessed().filter(|one| one.take.is_none()).count() as u64)
+                lines(
+                    assessed().filter(|one| one.verdicts.iter().all(|it| *it == Verdict::RuledOut)).count()
+                        as u64
+                )
             ),
             format!("Weight where the shape is known: {weight}"),
             "The quantity of 1 line is not known".to_owned(),

@@ -110,7 +110,7 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
 }
 
 /// What a least strength leaves open.
-const LEAST: &str = "the least that is asked for: the steel may be harder";
+pub(super) const LEAST: &str = "the least that is asked for: the steel may be harder";
 /// What a least hardness leaves open.
 pub(super) const LEAST_HARDNESS: &str =
     "the least that is asked for: the steel may be harder, and the greatest hardness decides";

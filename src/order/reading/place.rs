@@ -12,7 +12,7 @@ use crate::order::line::PLACES;
 use crate::process::Process;
 use crate::quantity::letters::lower;
 use crate::quantity::{Quantity, Temperature, number, unit};
-use crate::site::{Categories, Category};
+use crate::site::{Categories, Category, Surroundings};
 use crate::sorting::sort_by_key;
 
 /// Place, years, temperatures; `unknown` are the words that nobody knows.
@@ -58,7 +58,8 @@ fn surroundings(line: &mut Line) {
     for (at, surroundings) in &found {
         line.fill(*at, "surroundings", surroundings.key(), "what surrounds it");
     }
-    if !found.is_empty() {
+    let around = line.draft.get("surroundings").and_then(Surroundings::from_key);
+    if around.is_some_and(|around| !around.is_in_air()) {
         for (at, ()) in line.free(|what| matches!(what, What::Category(_) | What::Place(_)).then_some(())) {
             line.not(at, NOT_IN_AIR);
         }

@@ -7,7 +7,7 @@ use super::{Became, Reading};
 use crate::calculator::{Draft, FieldAbout, Kind};
 use crate::order::FIELDS;
 use crate::order::asked::{ADVISE, LeftOut};
-use crate::order::line::{BY_HARDNESS, BY_TENSILE, NOT_MADE};
+use crate::order::line::{BY_HARDNESS, BY_TENSILE, END_OF_STEEL, LEAST, NOT_MADE};
 use crate::order::threads::size_without_thread;
 use crate::part;
 use crate::site::{Categories, Category, Surroundings};
@@ -60,6 +60,7 @@ const ORDER: &[&str] = &[
     "steel",
     "hardness",
     "tensile",
+    "end",
     "case",
     "cold",
     "patch",
@@ -143,7 +144,10 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
         }
         "quantity" => format!("{text} pcs"),
         "steel" if matches!(text, BY_HARDNESS | BY_TENSILE | NOT_MADE) => return None,
-        "tensile" => format!("{text} of tensile strength"),
+        "hardness" => of_its_end(text, draft),
+        "tensile" => format!("{} of tensile strength", of_its_end(text, draft)),
+        // It stands before the hardness or the strength.
+        END_OF_STEEL => return None,
         "case" | "left" | "patch" if text != "yes" => return None,
         "cold" if text == "no" => return None,
         "left" | "patch" => lower(field.label),
@@ -177,6 +181,11 @@ fn in_words(field: &FieldAbout, text: &str, draft: &Draft) -> Option<String> {
         "place" => Categories::read(text).map_or_else(|| text.to_owned(), |place| place.to_string()),
         _ => choice(field, text).to_owned(),
     })
+}
+
+/// A hardness or a strength, or the least that it may be.
+fn of_its_end(text: &str, draft: &Draft) -> String {
+    if draft.get(END_OF_STEEL) == Some(LEAST) { format!("at least {text}") } else { text.to_owned() }
 }
 
 /// The label of a choice, or the text itself.

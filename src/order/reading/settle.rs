@@ -128,7 +128,7 @@ fn worked(line: &mut Line, at: usize, how: Worked) {
     if line.notes.iter().all(|(field, _)| *field != "cold") {
         line.note(
             "cold",
-            "above 1000 MPa relieve it of stress before it is cleaned and coated (ASTM B633, B695)",
+            "above 1000 MPa it is relieved of stress before it is plated, mechanically (ASTM B695) or by current (ASTM B633, else common practice)",
         );
     }
 }

@@ -10,6 +10,16 @@ use crate::steel::{Grade, Measure, State, bake};
 use crate::table::{astm_b633, astm_b849, astm_b850, astm_f1941, astm_f3125, iso_2081, iso_4042, practice};
 use crate::working::Mark;
 
+/// Whether somebody named the steel, or a document did: a harder washer that is proposed here is ordered softer,
+/// and asks for nothing besides.
+fn is_named(case: &Case<'_>) -> bool {
+    case.steel.is_some() && !is_proposed(case)
+}
+
+fn is_proposed(case: &Case<'_>) -> bool {
+    case.part.is_some_and(|part| part.is_steel_proposed)
+}
+
 const fn row(key: Key, under: Under) -> Rule {
     Rule {
         key,
@@ -17,7 +27,7 @@ const fn row(key: Key, under: Under) -> Rule {
         process: Some(Electroplated),
         under,
         source: astm_f3125::A490_BEFORE,
-        when: When::Steel,
+        when: When::If(is_named),
         test: Test::Always,
         says: |_| Says::condition(),
         words: Phrase::NONE,
@@ -58,6 +68,19 @@ pub static ISO_2081_STRENGTH: Rule = Rule {
         });
     }),
     ..row(Key::Iso2081Strength, Under::Any)
+};
+
+/// Common practice relieves stress above 1000 MPa before any plate: of the documents known here ASTM B633 and B849
+/// alone ask for it, and ASTM F1941 and ISO 4042 are silent.
+pub static PRACTICE_RELIEF: Rule = Rule {
+    source: practice::RELIEF_ABOVE.source,
+    when: When::Worked,
+    says: |_| Says::term().asking(Instruction::Relieve(B849_HEAT)),
+    test: Test::Steel(above_strength(practice::RELIEF_ABOVE)),
+    why: Phrase::Text("machined, ground and cold-formed parts hold stress"),
+    words: Phrase::Text("relieve stress at 190 to 230 °C before cleaning, below the temper"),
+    met: "common practice asks for no stress relief",
+    ..row(Key::PracticeRelief, Under::Any)
 };
 
 /// ASTM B849: stress relief from 1000 MPa.
@@ -185,10 +208,25 @@ pub static ISO_4042_BAKE: Rule = Rule {
 /// Common practice electroplates parts up to 39 HRC as a matter of course; a hard case counts.
 pub static PRACTICE: Rule = Rule {
     source: practice::ELECTROPLATED_TO.source,
-    says: |_| Says::condition().asking(Instruction::TestForEmbrittlement),
+    when: When::Steel,
+    says: |case| match is_proposed(case) {
+        true => Says::term(),
+        false => Says::condition().asking(Instruction::TestForEmbrittlement),
+    },
     test: Test::SteelOrCase(above_hardness(practice::ELECTROPLATED_TO)),
     why: Phrase::Text("harder than what is electroplated as a matter of course"),
-    words: Phrase::Text("agree a test for embrittlement on the plated lot"),
+    words: Phrase::By(|case, _, text| {
+        text.push_str(if is_proposed(case) {
+            "order washers no harder than 39 HRC: harder ones are baked and tested for embrittlement"
+        } else {
+            "agree a test for embrittlement on the plated lot"
+        });
+    }),
+    brief: Phrase::By(|case, _, text| {
+        if is_proposed(case) {
+            text.push_str("washers no harder than 39 HRC");
+        }
+    }),
     met: "no harder than what is electroplated as a matter of course",
     ..row(Key::PracticeElectroplated, Under::Any)
 };

@@ -2,10 +2,10 @@
 
 use super::super::Became;
 use super::super::items::Line;
-use super::super::measure::LEAST_HARDNESS;
+use super::super::measure::{LEAST, LEAST_HARDNESS};
 use super::super::part::{Scope, Scopes};
 use super::super::what::What;
-use crate::order::line::{BY_HARDNESS, BY_TENSILE};
+use crate::order::line::{BY_HARDNESS, BY_TENSILE, END_OF_STEEL, LEAST as END_LEAST};
 use crate::quantity::{Hardness, Scale};
 use crate::steel::Grade;
 use crate::table::steel_row::{HardnessLimits, SteelRow};
@@ -17,11 +17,12 @@ pub(super) fn hardness(line: &mut Line, scopes: &Scopes) {
         _ => None,
     });
     // A greatest hardness that is said besides decides.
-    let is_least = |note: &Option<String>| note.as_deref() == Some(LEAST_HARDNESS);
+    let is_least = |note: &Option<String>| matches!(note.as_deref(), Some(LEAST | LEAST_HARDNESS));
+    let is_said = |steel: Option<&str>| matches!(steel, Some(BY_HARDNESS | BY_TENSILE));
     let (least, greatest): (Vec<_>, Vec<_>) = found.into_iter().partition(|(_, (_, note))| is_least(note));
     for (at, (text, note)) in greatest.into_iter().chain(least) {
         let beside = scopes.of.get(at).copied().unwrap_or_default();
-        if beside == Scope::Part && is_least(&note) && line.draft.get("steel") == Some(BY_HARDNESS) {
+        if beside == Scope::Part && is_least(&note) && is_said(line.draft.get("steel")) {
             line.not(at, "the greatest hardness decides, and not the least");
             continue;
         }
@@ -32,12 +33,16 @@ pub(super) fn hardness(line: &mut Line, scopes: &Scopes) {
         } else if let Some(key) = grade {
             beside_a_grade(line, at, &key, &text, note.as_deref() == Some(LEAST_HARDNESS));
         } else {
+            let is_least = is_least(&note);
             if let Some(note) = note {
                 line.note(field, note);
             }
             line.fill(at, field, &text, "the hardness");
             if line.draft.get(field) == Some(text.as_str()) {
                 line.draft.set("steel", field);
+                if is_least {
+                    line.draft.set(END_OF_STEEL, END_LEAST);
+                }
             }
         }
     }
