@@ -1,5 +1,9 @@
 //! What a part joins: its finish is none that is asked of the part.
 
+mod metal;
+
+pub(super) use metal::{contact, is_metal, is_thing, thing};
+
 use super::items::Line;
 use super::left_out::is_finish;
 use super::lexicon;
@@ -96,6 +100,15 @@ const JOINS: &[&str] = &[
     "between",
     "joins",
     "connects",
+    "bolted",
+    "fixed",
+    "fastened",
+    "attached",
+    "screwed",
+    "mounted",
+    "clamped",
+    "verschraubt",
+    "befestigt",
     "verbindet",
     "verbinden",
 ];
@@ -104,6 +117,7 @@ const JOINS: &[&str] = &[
 pub(super) fn settle(line: &mut Line, text: &str) {
     for at in 0..line.items.len() {
         finish(line, at, text);
+        metal::settle(line, at, text);
     }
 }
 
@@ -126,7 +140,7 @@ fn finish(line: &mut Line, at: usize, text: &str) {
     // `connecting galvanised beams`.
     let start = line.items.get(at).and_then(|item| item.spans.first()).map(|span| span.start);
     let front = start.and_then(|start| text.get(..start)).unwrap_or_default();
-    let says_joins = near(front.rsplit([' ', '-']), |word| JOINS.contains(&word));
+    let says_joins = says_joins(front);
     let Some(word) = word else { return };
     let is_onto = line
         .items
@@ -141,6 +155,11 @@ fn finish(line: &mut Line, at: usize, text: &str) {
     if (is_for || is_onto || says_joins) && is_joined {
         line.not(at, "the finish of what it joins, and none that is asked of the part itself");
     }
+}
+
+/// `connecting galvanised beams`: whether such a word stands in front.
+fn says_joins(front: &str) -> bool {
+    near(front.rsplit([' ', '-']), |word| JOINS.contains(&word))
 }
 
 /// Whether one of these words comes first, but for words that nobody knows, which may stand anywhere.

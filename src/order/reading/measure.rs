@@ -200,7 +200,14 @@ pub fn yields(chain: &Chain<'_>, at: usize) -> Option<Found> {
     };
     if let Some(behind) = over_sign_of_yield(chain, at) {
         let from = lexicon::over(chain, chain.over(behind, &[":", "=", "("]), Word::Filler);
-        let end = strength(from)?;
+        // `Rp 1 640`, without its unit.
+        let bare = || {
+            let figures = chain.digits(from).filter(|figures| figures.len() >= 3)?;
+            let end = chain.after(from);
+            let is_alone = chain.word(at) == Some("rp") && figures.len() <= 4 && !chain.inside_a_run(end);
+            (is_alone && super::count::unit(chain, end).is_none()).then_some(end)
+        };
+        let end = strength(from).or_else(bare)?;
         return one(end, What::Not(lexicon::YIELD.into()));
     }
     let end = strength(at)?;
@@ -219,9 +226,9 @@ pub fn yields(chain: &Chain<'_>, at: usize) -> Option<Found> {
 fn over_sign_of_yield(chain: &Chain<'_>, at: usize) -> Option<usize> {
     let name = chain.word(at).filter(|word| lexicon::YIELDS.contains(word))?;
     let end = chain.after(at);
-    // `Rp0.2`, `Rp 0,2`.
+    // `Rp0.2`, `Rp 0,2`, `Rp1.0`, `Rp 1`: the share of its length by which it stays longer.
     match number::decimal(chain, end).filter(|_| name == "rp") {
-        Some(share) if share.value < 1.0 => Some(share.end),
+        Some(share) if share.value <= 2.0 => Some(share.end),
         _ => (!chain.inside_a_run(end)).then_some(end),
     }
 }

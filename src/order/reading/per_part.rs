@@ -70,6 +70,14 @@ fn of_bolts(line: &Line, scopes: &Scopes, counts: &[(usize, Counted)]) -> Option
     (bolts > 1 && scopes.family == Family::Bolt && !line.items.iter().any(is_of_sets)).then_some(bolts)
 }
 
+/// The numbers of pieces that nobody has taken.
+fn counts(line: &Line) -> Vec<(usize, Counted)> {
+    line.free(|what| match what {
+        What::Count(counted) => Some(counted.clone()),
+        _ => None,
+    })
+}
+
 /// Whether a piece counts sets: what comes with them is that of one.
 fn is_of_sets(item: &Item) -> bool {
     matches!(&item.what, What::Set) || matches!(&item.what, What::Count(counted) if counted.sets)
@@ -145,28 +153,20 @@ pub(super) fn is_counted_as_washers(line: &Line, scopes: &Scopes, at: usize, num
         Some(What::Count(counted)) => !counted.sets,
         _ => false,
     };
-    let counts = line.free(|what| match what {
-        What::Count(counted) => Some(counted.clone()),
-        _ => None,
-    });
     let is_behind = |place: usize, field| before(line, scopes, place) == Some(field);
     is_behind(at, "nuts")
-        && (0..line.items.len()).filter(is_number).any(|place| is_behind(place, "washers"))
+        && (at..line.items.len().min(at + NEAR)).filter(is_number).any(|place| is_behind(place, "washers"))
         // `500 bolts, nuts 8, washers 8`: no such number of all.
-        && of_bolts(line, scopes, &counts).is_none_or(|bolts| number.is_multiple_of(bolts))
+        && of_bolts(line, scopes, &counts(line)).is_none_or(|bolts| number.is_multiple_of(bolts))
 }
 
 /// `12 bolts, nuts 12`: as many as the bolts, or two to each, and a class of nuts as well.
 pub(super) fn may_count(line: &Line, scopes: &Scopes, at: usize, number: u64) -> bool {
-    let counts = line.free(|what| match what {
-        What::Count(counted) => Some(counted.clone()),
-        _ => None,
-    });
     let is_plural = mates(line, scopes, at).is_some_and(|(mut mates, _)| {
         mates.any(|place| line.items.get(place).is_some_and(|item| is_plural(&lower(&item.text))))
     });
     is_plural
-        && of_bolts(line, scopes, &counts).is_some_and(|bolts| number == bolts || number == bolts * 2)
+        && of_bolts(line, scopes, &counts(line)).is_some_and(|bolts| number == bolts || number == bolts * 2)
         && !line.items.iter().any(is_of_sets)
 }
 
@@ -175,8 +175,9 @@ pub(super) fn may_count(line: &Line, scopes: &Scopes, at: usize, number: u64) ->
 fn mates(line: &Line, scopes: &Scopes, at: usize) -> Option<(Range<usize>, bool)> {
     let name = |from: usize, field: &'static str| {
         let is_its = |place: &usize| field_of(line, scopes, *place) == Some(field);
-        let first = (0..=from).rev().take_while(is_its).last().unwrap_or(from);
-        let end = (from..line.items.len()).take_while(is_its).last().unwrap_or(from) + 1;
+        let first = (from.saturating_sub(NEAR)..=from).rev().take_while(is_its).last().unwrap_or(from);
+        let far = line.items.len().min(from + NEAR);
+        let end = (from..far).take_while(is_its).last().unwrap_or(from) + 1;
         first..end
     };
     if let Some((field, is_per)) = behind(line, scopes, at) {
@@ -259,7 +260,9 @@ pub(super) fn field_behind(line: &Line, scopes: &Scopes, at: usize) -> Option<&'
         matches!(line.what(*place), Some(What::Bare(Some(_)) | What::Small(_) | What::Count(_)))
     };
     let has_its_own = |other| {
-        (0..at).filter(is_number).any(|place| behind(line, scopes, place).is_some_and(|(of, _)| of == other))
+        (at.saturating_sub(NEAR)..at)
+            .filter(is_number)
+            .any(|place| behind(line, scopes, place).is_some_and(|(of, _)| of == other))
     };
     other.is_none_or(has_its_own).then_some(field)
 }
@@ -274,7 +277,7 @@ fn behind(line: &Line, scopes: &Scopes, at: usize) -> Option<(&'static str, bool
         Some(What::Steel(_) | What::Class(_) | What::Process(..) | What::Coat(_)) => true,
         _ => false,
     };
-    while field_of(line, scopes, name).is_none() && is_between(name) {
+    while name <= at + NEAR && field_of(line, scopes, name).is_none() && is_between(name) {
         name = line.behind(name)?;
     }
     let field = field_of(line, scopes, name)?;

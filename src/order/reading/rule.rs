@@ -3,7 +3,9 @@
 use super::lexicon::{self, Word};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
-use super::{bake, count, distance, document, either, label, left_out, length, letters, mark, measure};
+use super::{
+    bake, count, distance, document, either, joined, label, left_out, length, letters, mark, measure,
+};
 use super::{money, named, qualified, size, steel, steels, thickness, weight, worked};
 use crate::site::Category;
 
@@ -93,6 +95,8 @@ static RULES: &[Rule] = &[
     rule("not, in front of a finish", Letters, left_out::not_that),
     rule("free of zinc", Letters, left_out::free_of_zinc),
     rule("zinc or galvanized", Letters, either::zinc_or_galvanized),
+    rule("another metal in contact", Letters, joined::contact),
+    rule("thing of another metal", Letters, joined::thing),
     rule("word", Either, word),
     rule("one of two coats", Letters, either::coats),
     rule("half a word for a coat", Letters, either::half_alone),

@@ -43,6 +43,7 @@ pub(super) fn settle(text: &str) -> Reading {
     let unknown: Vec<Range<usize>> = scanned.unknown.iter().map(|piece| piece.span.clone()).collect();
     quantity::settle(&mut line, &scopes, text, &unknown);
     steels::of_system(&mut line, &scopes);
+    steels::mates_of_another_metal(&mut line, &scopes);
     ends::settle(&mut line, &scopes);
     ends::under_both(&mut line, &scopes);
     coat::settle(&mut line, &scopes);
@@ -221,6 +222,7 @@ fn take_out_unknown(chain: &mut Chain<'_>, unknown: &mut Vec<Range<usize>>) {
         chain.tokens().get(run.clone()).unwrap_or_default().iter().zip(run.clone()).any(|(token, at)| {
             let known = lexicon::knows(&token.lower)
                 || lexicon::names_a_part(&token.lower)
+                || joined::is_thing(&token.lower)
                 || qualified::is_compound(chain.tokens(), at);
             token.sort == Sort::Word && !known
         })

@@ -3,7 +3,10 @@
 mod hardness;
 mod several;
 
+use super::Became;
 use super::items::Line;
+use super::joined;
+use super::left_out;
 use super::lexicon::{self, Word};
 use super::part::{Family, Scope, Scopes};
 use super::per_part;
@@ -77,6 +80,55 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         }
     }
     mates(line, scopes);
+}
+
+/// Why a nut or a washer of another metal is not used.
+const MATE_OF_METAL: &str =
+    "of another metal or of plastic: no zinc goes on it, and it is none of the parts judged here";
+
+/// `with stainless washers`: no zinc goes on them; what they touch stands in contact with another metal.
+pub(super) fn mates_of_another_metal(line: &mut Line, scopes: &Scopes) {
+    // Beside a bolt of such a metal they are of the same.
+    if scopes.family != Family::Bolt || line.draft.get("steel") == Some(OTHER_METAL) {
+        return;
+    }
+    for at in 0..line.items.len() {
+        let is_one = line.what(at) == Some(&What::Steel(SteelWord::OtherMetal))
+            && line.items.get(at).is_some_and(|item| !left_out::is_gone(&item.became));
+        let (field, number, names) = match scopes.beside(at) {
+            Scope::Nut if is_one => ("nut", "nuts", &scopes.nut),
+            Scope::Washer if is_one => ("washer", "washers", &scopes.washer),
+            _ => continue,
+        };
+        // A grade of its own beside the metal is another nut; and of several the first has said it.
+        if line.draft.get(field) != Some(STANDARD) {
+            continue;
+        }
+        line.draft = line.draft.pairs().filter(|(name, _)| *name != field && *name != number).collect();
+        line.notes.retain(|(name, _)| *name != field && *name != number);
+        for place in 0..line.items.len() {
+            let is_its = names.contains(&place)
+                || line.items.get(place).is_some_and(
+                    |item| matches!(&item.became, Some(Became::Used(fields, _)) if fields.contains(&number)),
+                );
+            if is_its {
+                line.not(place, MATE_OF_METAL);
+            }
+        }
+        let is_metal = line
+            .items
+            .get(at)
+            .and_then(|item| item.text.split(' ').next())
+            .is_some_and(|word| joined::is_metal(&lower(word)));
+        match line.item(at) {
+            Some(item) if is_metal => {
+                item.became = None;
+                item.what = What::Around(Surroundings::OtherMetal);
+            }
+            Some(item) => item.not(MATE_OF_METAL),
+            None => {}
+        }
+    }
 }
 
 /// `on aluminium`, `into brass`: behind a word that says where the part is put.

@@ -6,9 +6,14 @@ use super::super::measure::{LEAST, LEAST_HARDNESS};
 use super::super::part::{Scope, Scopes};
 use super::super::what::What;
 use crate::order::line::{BY_HARDNESS, BY_TENSILE, END_OF_STEEL, LEAST as END_LEAST};
+use crate::part::Kind;
 use crate::quantity::{Hardness, Scale};
 use crate::steel::Grade;
 use crate::table::steel_row::{HardnessLimits, SteelRow};
+
+/// Why the yield strength that a grade of ASTM F1554 has its name from is not used.
+const YIELD_OF_A_GRADE: &str =
+    "grades of ASTM F1554 yield there, and break at more: write F1554 grade 36, 55 or 105 if one is meant";
 
 /// A hardness, where no grade is said.
 pub(super) fn hardness(line: &mut Line, scopes: &Scopes) {
@@ -27,6 +32,12 @@ pub(super) fn hardness(line: &mut Line, scopes: &Scopes) {
             continue;
         }
         let grade = line.draft.get("steel").and_then(Grade::of_key).map(|grade| grade.key().to_owned());
+        // `anchor rods 36 ksi`: ASTM F1554 names its grades by where they yield.
+        let is_anchor = matches!(scopes.kind, Some(Kind::AnchorRod | Kind::BentAnchor));
+        if is_anchor && beside == Scope::Part && matches!(text.as_str(), "36 ksi" | "55 ksi" | "105 ksi") {
+            line.not(at, YIELD_OF_A_GRADE);
+            continue;
+        }
         let field = if text.ends_with("MPa") || text.ends_with("ksi") { BY_TENSILE } else { BY_HARDNESS };
         if beside != Scope::Part {
             of_mate(line, at, beside, &text, note.filter(|_| field == BY_HARDNESS));
