@@ -41,8 +41,16 @@ use crate::source::Source;
 /// # Errors
 /// All the problems of its fields at once.
 pub fn assess(draft: &Draft) -> Result<Assessment, Problems> {
-    let line = read(draft)?;
-    Ok(arrange::arrange(&line, &judge(&line)))
+    assess_written(draft, false)
+}
+
+/// The same where a written line filled the fields: with words left of which nobody knows whether they ask for
+/// something ([`Reading::has_open_words`]), it is not said that there is nothing to prove.
+///
+/// # Errors
+/// All the problems of its fields at once.
+pub fn assess_written(draft: &Draft, has_open_words: bool) -> Result<Assessment, Problems> {
+    Ok(assessed_written(draft, has_open_words)?.assessment)
 }
 
 /// The same, with what it was made from.
@@ -50,7 +58,15 @@ pub fn assess(draft: &Draft) -> Result<Assessment, Problems> {
 /// # Errors
 /// All the problems of its fields at once.
 pub fn assessed(draft: &Draft) -> Result<Assessed, Problems> {
-    let line = read(draft)?;
+    assessed_written(draft, false)
+}
+
+/// The same as [`assess_written`], with what it was made from.
+///
+/// # Errors
+/// All the problems of its fields at once.
+pub fn assessed_written(draft: &Draft, has_open_words: bool) -> Result<Assessed, Problems> {
+    let line = OrderLine { has_open_words, ..read(draft)? };
     let judgement = judge(&line);
     let assessment = arrange::arrange(&line, &judgement);
     Ok(Assessed { draft: draft.clone(), line, judgement, assessment })

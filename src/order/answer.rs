@@ -285,6 +285,7 @@ fn recommend(
         talk.must(worded(format_args!("{then} {}.", first.join("; "))));
     } else if missing.is_empty() {
         talk.must(match agreed(judgement, judged).as_slice() {
+            [] if line.has_open_words => "Nothing to prove, if the words not used change nothing.".to_owned(),
             [] => "Nothing to prove.".to_owned(),
             agreed => worded(format_args!("To agree: {}.", agreed.join("; "))),
         });

@@ -22,6 +22,8 @@ pub use fields::{ABOUT, FIELDS};
 /// An order line, typed. What it does not say is `None`, and never taken from anywhere else.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct OrderLine {
+    /// Whether words of the written line stand unused of which nobody knows whether they ask for something.
+    pub has_open_words: bool,
     /// What kind of part.
     pub part: part::Kind,
     /// Its thread, or for a washer the thread it goes on, if it was written.

@@ -106,6 +106,9 @@ pub fn read(line: &str) -> Reading {
     settle::settle(line)
 }
 
+/// The rule of the pieces that no rule knows.
+const UNKNOWN: &str = "unknown";
+
 impl Reading {
     /// The pieces that were not used, with the reason.
     pub fn not_used(&self) -> impl Iterator<Item = (&str, &str)> {
@@ -119,6 +122,17 @@ impl Reading {
     /// Whether every word was used, or asks which of several it means.
     pub fn is_understood(&self) -> bool {
         self.not_used().next().is_none()
+    }
+
+    /// Whether words stand unused of which nobody knows whether they ask for something: unknown ones, and such as
+    /// ask what they mean.
+    pub fn has_open_words(&self) -> bool {
+        // A reason that asks has a question mark or says what to write.
+        self.pieces.iter().any(|piece| match &piece.became {
+            Became::NotUsed(why) if why.is_empty() => piece.rule == UNKNOWN,
+            Became::NotUsed(why) => why.contains('?') || why.contains("rite "),
+            _ => false,
+        })
     }
 
     /// What was understood, what was not, and what is asked, as data.

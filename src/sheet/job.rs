@@ -24,7 +24,7 @@ pub(super) fn sheet(assessed: &Assessed, heading: &Heading) -> Sheet {
             sources.push(finding.source);
             sources.extend(&finding.also);
         }
-        middle.push(first(&taken.findings));
+        middle.push(first(assessed, &taken.findings));
         middle.extend(terms(&taken.findings));
         middle.extend(threads::block(assessed, judged, &mut sources));
         middle.push(coat(assessed, taken, judged, &mut sources));
@@ -168,8 +168,13 @@ fn judged_figures<'a>(assessed: &'a Assessed, judged: &Judged) -> Option<&'a Pro
     assessed.assessment.processes.iter().find(|process| process.process == judged.process)
 }
 
+/// What is said behind “nothing”, where words of the line stand unused that may ask for something.
+pub(super) fn unless_words_say_more(assessed: &Assessed) -> &'static str {
+    if assessed.line.has_open_words { ", if the words that are not used change nothing" } else { "" }
+}
+
 /// What somebody has to prove or agree before the finish can be ordered.
-fn first(findings: &[Finding]) -> Block {
+fn first(assessed: &Assessed, findings: &[Finding]) -> Block {
     let with_room = |test: fn(&Finding) -> bool, room| {
         findings.iter().filter(move |finding| test(finding)).map(move |finding| tick(finding).room(room))
     };
@@ -177,7 +182,13 @@ fn first(findings: &[Finding]) -> Block {
     let mut rows: Vec<Row> = with_room(is_asked, &["proved by", "on"]).collect();
     let agreed: Vec<Row> = with_room(is_agreed, &["agreed by", "on"]).collect();
     match (rows.is_empty(), agreed.is_empty()) {
-        (true, true) => rows.push(Row::said("", "Nothing has to be proved or agreed before the order.")),
+        (true, true) => rows.push(Row::said(
+            "",
+            format!(
+                "Nothing has to be proved or agreed before the order{}.",
+                unless_words_say_more(assessed)
+            ),
+        )),
         (true, false) => rows.push(Row::said("", "Nothing has to be proved. To agree before the order:")),
         _ => {}
     }

@@ -40,7 +40,11 @@ pub fn reply(assessed: &Assessed, heading: &Heading) -> String {
             let conditions = of(&|finding| matches!(finding.mark, Mark::NotJudged | Mark::Condition));
             let agreed = of(&job::is_agreed);
             match (conditions.is_empty(), agreed.is_empty()) {
-                (true, true) => text.push_str("Nothing has to be proved or agreed first.\n"),
+                (true, true) => {
+                    text.push_str("Nothing has to be proved or agreed first");
+                    text.push_str(job::unless_words_say_more(assessed));
+                    text.push_str(".\n");
+                }
                 (true, false) => text.push_str("\nNothing has to be proved. This is to be agreed first:\n"),
                 _ => text.push_str("\nBefore we can go ahead we ask you for this:\n"),
             }

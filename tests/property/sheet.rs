@@ -3,7 +3,7 @@
 use std::fs;
 
 use kettle_barrel::calculator::{Address, Draft, Mark, REGISTER, Verdict, find};
-use kettle_barrel::order::{self, Assessed};
+use kettle_barrel::order::{self, Assessed, reading};
 use kettle_barrel::process::Process;
 use kettle_barrel::quantity::Units;
 use kettle_barrel::sheet::price::{By, Price};
@@ -350,6 +350,27 @@ fn a_reply_says_what_the_answer_says() {
                     assert!(reply.contains(&bare(&finding.text).replace('\u{a0}', " ")), "{reply}");
                 }
             }
+        }
+    }
+}
+
+/// `nitrided`, `350 °C` once stood beside “Nothing to prove”; what is settled, as a price, moves nothing.
+#[test]
+fn nothing_is_promised_of_words_that_nobody_knows() {
+    let nothing = |line: &str| {
+        let reading = reading::read(line);
+        let assessed = order::assessed_written(&reading.draft, reading.has_open_words()).unwrap();
+        let heading = Heading { line: line.to_owned(), ..heading(LINK) };
+        let job = order_sheet(&assessed, JOB, &heading).unwrap().to_string();
+        [assessed.assessment.answer.text.clone(), reply::reply(&assessed, &heading), job]
+    };
+    let line = "M20 x 80 hex bolt 8.8, HDG, 100 pcs, C3, 15 years";
+    for told in nothing(line).iter().chain(&nothing(&format!("{line}, price 0.45, PO 4711"))) {
+        assert!(told.contains("Nothing ") && !told.contains("change nothing"), "{told}");
+    }
+    for open in ["nitrided", "flange at 350 °C", "min zork"] {
+        for told in nothing(&format!("{line}, {open}")) {
+            assert!(told.contains(" change nothing."), "{open}: {told}");
         }
     }
 }

@@ -97,7 +97,7 @@ fn order_line(words: Vec<&str>) -> Result<Answer, String> {
     }
     let line = if words == ["-"] { standard_input()? } else { words.join(" ") };
     let reading = order::reading::read(&line);
-    let (order, problems) = match order::assess(&reading.draft) {
+    let (order, problems) = match order::assess_written(&reading.draft, reading.has_open_words()) {
         Ok(order) => (Some(order), None),
         Err(problems) => (None, Some(problems)),
     };
@@ -122,7 +122,8 @@ fn paper(name: &str, asked: &ArgMatches, words: Vec<&str>, units: Units) -> Resu
         ..Heading::default()
     };
     answer.order = None;
-    let Ok(assessed) = order::assessed(&answer.fields) else { return Ok(answer) };
+    let has_open_words = order::reading::read(line).has_open_words();
+    let Ok(assessed) = order::assessed_written(&answer.fields, has_open_words) else { return Ok(answer) };
     if name == "reply" {
         answer.reply = Some(sheet::reply::reply(&assessed, &heading));
         return Ok(answer);

@@ -34,6 +34,8 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let (designation, nut_class) = (designation?, nut_class?);
     let (steel, is_steel_not_made) = steel?;
     Ok(OrderLine {
+        // The fields know nothing of the line: whoever has read one says so.
+        has_open_words: false,
         part: part?,
         thread: designation.map(|designation| designation.thread),
         class: designation.and_then(|designation| designation.class),

@@ -105,7 +105,7 @@ pub fn row(line: &str) -> Row {
         .map(|(text, why)| if why.is_empty() { text.to_owned() } else { format!("{text} ({why})") })
         .collect();
     let result = match read(&reading.draft) {
-        Ok(order) => Ok(assessed(&order)),
+        Ok(order) => Ok(assessed(&OrderLine { has_open_words: reading.has_open_words(), ..order })),
         Err(problems) => Err(problems.to_string().trim_end().replace('\n', "; ")),
     };
     Row { line: line.to_owned(), not_used: not_used.join("; "), left_out: String::new(), result }

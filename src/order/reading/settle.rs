@@ -8,8 +8,8 @@ use super::rule;
 use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
-    Became, Piece, Reading, address, bake, coat, either, ends, galv, joined, left_out, lexicon, part,
-    per_part, place, qualified, quantity, second, steels, threads,
+    Became, Piece, Reading, UNKNOWN, address, bake, coat, either, ends, galv, joined, left_out, lexicon,
+    part, per_part, place, qualified, quantity, second, steels, threads,
 };
 use crate::calculator::Draft;
 use crate::sorting::sort_by_key;
@@ -202,7 +202,7 @@ fn scan(text: &str) -> Scanned {
         let (first, last) = (chain.tokens().get(run.start), chain.tokens().get(run.end - 1));
         let span = first.map_or(0, |token| token.start)..last.map_or(0, |token| token.end());
         let text = text.get(span.clone()).unwrap_or_default().to_owned();
-        Piece { span, text, rule: "unknown", became: Became::NotUsed("".into()) }
+        Piece { span, text, rule: UNKNOWN, became: Became::NotUsed("".into()) }
     });
     Scanned { items, unknown: pieces.collect(), looked_at: chain.looked_at() }
 }

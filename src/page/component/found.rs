@@ -35,14 +35,15 @@ impl PartialEq for Found {
 
 impl Found {
     /// What the form of a view says; nothing as long as nobody has asked.
-    pub fn by(view: View, desk: &Desk, units: Units) -> Self {
+    pub fn by(view: View, desk: &Desk, has_open_words: bool, units: Units) -> Self {
         if !desk.is_asked() {
             return Self::Nothing;
         }
         let draft = desk.form.draft();
         let found = match view.calculator() {
             Some(entry) => entry.evaluate(&draft).map(|report| Self::Report(Rc::new(report.in_units(units)))),
-            None => order::assess(&draft).map(|found| Self::Assessment(Rc::new(found.in_units(units)))),
+            None => order::assess_written(&draft, has_open_words)
+                .map(|found| Self::Assessment(Rc::new(found.in_units(units)))),
         };
         found.unwrap_or_else(|problems| Self::Problems(Rc::new(problems)))
     }

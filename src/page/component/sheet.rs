@@ -7,7 +7,7 @@ use super::qr_code::qr_code;
 use super::sheet_form::{Choices, sheet_form};
 use super::title::title;
 use crate::calculator::Problems;
-use crate::order;
+use crate::order::{self, reading};
 use crate::page::browser;
 use crate::page::reducer::use_dispatch;
 use crate::page::state::{Desk, Paper, View};
@@ -100,7 +100,7 @@ fn printed(view: View, desk: &Desk, which: &str, heading: &Heading) -> Printed {
             let key = chosen.map_or("", |one| one.key.as_str());
             Printed { sheet: sheet::calculator_sheet(entry, &draft, key, heading), reply: None, offered }
         }
-        None => match order::assessed(&draft) {
+        None => match order::assessed_written(&draft, reading::read(&heading.line).has_open_words()) {
             Ok(assessed) => Printed {
                 offered: sheet::of_order(&assessed),
                 sheet: sheet::order_sheet(&assessed, which, heading),

@@ -35,7 +35,8 @@ pub struct Props {
 #[component]
 pub fn Work(props: &Props) -> Html {
     let Props { view, desk, line, units, address, back } = props;
-    let found = use_memo((*view, desk.clone(), *units), |(view, desk, units)| Found::by(*view, desk, *units));
+    let asked = (*view, desk.clone(), line.has_open_words, *units);
+    let found = use_memo(asked, |(view, desk, open, units)| Found::by(*view, desk, *open, *units));
     let found = (*found).clone();
     let wide = use_wide();
     let drawn = use_drawn();

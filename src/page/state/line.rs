@@ -25,16 +25,18 @@ pub struct WrittenLine {
     pub filled: Draft,
     /// What was understood of it, and what was not.
     pub sentence: Vec<Segment>,
+    /// Whether words stand unused of which nobody knows whether they ask for something.
+    pub has_open_words: bool,
     /// What stood in the fields before the line was begun: the line asks for what it should say and
     /// does not; the rest shows through, and all of it is back when the line is emptied.
     before: Option<Rc<Form>>,
 }
 
-/// The fields that a line fills, and how it was understood.
-fn read(text: &str) -> (Draft, Vec<Segment>) {
+/// The fields that a line fills, how it was understood, and whether its unused words leave something open.
+fn read(text: &str) -> (Draft, Vec<Segment>, bool) {
     let reading = order::reading::read(text);
-    let sentence = reading.sentence();
-    (reading.draft, sentence)
+    let (sentence, has_open_words) = (reading.sentence(), reading.has_open_words());
+    (reading.draft, sentence, has_open_words)
 }
 
 impl WrittenLine {
@@ -45,21 +47,21 @@ impl WrittenLine {
         if text.trim().is_empty() {
             return (Self { text, ..Self::default() }, before);
         }
-        let (filled, sentence) = read(&text);
+        let (filled, sentence, has_open_words) = read(&text);
         let mut draft = before.draft();
         // What the line does not say is asked for, and never taken from what stood in the fields.
         let facts = order::FIELDS.iter().filter(|field| field.default.is_empty());
         facts.for_each(|field| draft.set(field.key, ""));
         filled.pairs().for_each(|(name, text)| draft.set(name, text));
         let form = Rc::new(Form::new(order::ABOUT.fields, &draft));
-        (Self { text, filled, sentence, before: Some(before) }, form)
+        (Self { text, filled, sentence, has_open_words, before: Some(before) }, form)
     }
 
     /// A line that comes from a link together with the fields, which may have been changed since.
     pub(super) fn beside(text: String, fields: &Draft) -> Self {
-        let (draft, sentence) = read(&text);
+        let (draft, sentence, has_open_words) = read(&text);
         let filled = draft.pairs().filter(|(name, text)| fields.get(name) == Some(text)).collect();
-        Self { text, filled, sentence, before: None }
+        Self { text, filled, sentence, has_open_words, before: None }
     }
 
     /// The line as it was understood, with what the fields say by now: first what was not used, then
