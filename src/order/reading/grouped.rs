@@ -140,9 +140,17 @@ pub(super) enum Grouped {
     NutClass(&'static str, u64),
 }
 
-/// Who owns the first figures of a count.
-pub(super) fn read(line: &Line, scopes: &Scopes, at: usize, counted: &Counted) -> Grouped {
+/// Who owns the first figures of a count; `word` is one that nobody knows and that stands in front of it.
+pub(super) fn read(
+    line: &Line,
+    scopes: &Scopes,
+    (at, counted): (usize, &Counted),
+    word: Option<&str>,
+) -> Grouped {
     let Some((first, rest)) = counted.spaced.filter(|(_, rest)| *rest >= 100) else { return Grouped::One };
+    if let Some(word) = word {
+        return either(counted, &format!("“{word} {first}”"), rest);
+    }
     let front = line.before(at).and_then(|before| {
         let item = line.items.get(before)?;
         let is_name = scopes.names.contains(&before);

@@ -241,6 +241,8 @@ pub const OWN_A_NUMBER: &[&str] = &[
     "coating",
     "finish",
     "hardness",
+    "site",
+    "local",
 ];
 
 /// What says that a date follows.

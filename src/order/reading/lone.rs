@@ -23,17 +23,8 @@ pub(super) fn owned(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
         let is_plain = |item: &&Item| item.text.bytes().all(|byte| byte.is_ascii_digit() || byte == b'.');
         let Some(item) = line.items.get(at).filter(is_plain) else { continue };
         let Some(span) = item.spans.first().cloned() else { continue };
-        // A word with a figure in it has its number.
-        let may_own = |word: &Range<usize>| {
-            text.get(word.clone()).is_some_and(|word| {
-                word.contains(char::is_alphabetic) && !word.contains(|c: char| c.is_ascii_digit())
-            })
-        };
-        // With nothing but spaces between.
-        let touches = |from: usize, to: usize| {
-            let between = text.get(from..to).filter(|_| from < to);
-            between.is_some_and(|gap| gap.chars().all(|c| c == ' '))
-        };
+        let may_own = |word: &Range<usize>| may_own(text, word);
+        let touches = |from: usize, to: usize| touches(text, from, to);
         // `… whichever is cheaper 500`: so round a number at the end, behind a word in small letters, counts.
         let is_last = at + 1 == line.items.len()
             && text.get(span.end..).is_some_and(|rest| rest.chars().all(|c| !c.is_alphanumeric()));
@@ -59,6 +50,31 @@ pub(super) fn owned(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
             line.not(at, format!("it may belong to the word beside it: write {text} pcs if it counts them"));
         }
     }
+}
+
+/// The word that nobody knows and that stands right in front of a piece, and may own a number.
+pub(super) fn word_in_front<'t>(
+    line: &Line,
+    at: usize,
+    text: &'t str,
+    unknown: &[Range<usize>],
+) -> Option<&'t str> {
+    let start = line.items.get(at)?.spans.first()?.start;
+    let word = unknown.iter().find(|word| may_own(text, word) && touches(text, word.end, start))?;
+    text.get(word.clone())
+}
+
+/// A word with a figure in it has its number.
+fn may_own(text: &str, word: &Range<usize>) -> bool {
+    text.get(word.clone()).is_some_and(|word| {
+        word.contains(char::is_alphabetic) && !word.contains(|c: char| c.is_ascii_digit())
+    })
+}
+
+/// Whether nothing but spaces stands between two places.
+fn touches(text: &str, from: usize, to: usize) -> bool {
+    let between = text.get(from..to).filter(|_| from < to);
+    between.is_some_and(|gap| gap.chars().all(|c| c == ' '))
 }
 
 /// The one number left where every size is said, and nothing beside it makes something else of it.

@@ -34,7 +34,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
     let mut sets = false;
     for (at, counted) in own {
         sets |= counted.sets;
-        whole(line, scopes, at, &counted);
+        whole(line, scopes, (at, &counted), lone::word_in_front(line, at, text, unknown));
     }
     weights(line, scopes, text, unknown);
     lone::owned(line, text, unknown);
@@ -47,7 +47,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
             line.not(at, "pieces are counted in whole numbers from 1");
         // `bolts with nuts, 500 pcs`: so many nuts do not go on one bolt.
         } else if line.draft.get("quantity").is_none() && counted.pieces > MOST {
-            whole(line, scopes, at, &counted);
+            whole(line, scopes, (at, &counted), lone::word_in_front(line, at, text, unknown));
         } else {
             of_mate(line, scopes, at, counted.pieces, true);
         }
@@ -173,14 +173,14 @@ fn length_of(text: &str) -> Option<Length> {
     })
 }
 
-/// A count of the part; figures with a space in them may be two numbers.
-fn whole(line: &mut Line, scopes: &Scopes, at: usize, counted: &Counted) {
+/// A count of the part; figures with a space in them may be two numbers. `word` is one that nobody knows, in front.
+fn whole(line: &mut Line, scopes: &Scopes, (at, counted): (usize, &Counted), word: Option<&str>) {
     if counted.negative {
         // The field says what is wrong with it.
         line.fill(at, "quantity", &format!("-{}", counted.pieces), "the quantity");
         return;
     }
-    match grouped::read(line, scopes, at, counted) {
+    match grouped::read(line, scopes, (at, counted), word) {
         Grouped::One => line.fill(at, "quantity", &counted.pieces.to_string(), "the quantity"),
         Grouped::Either(why) => line.not(at, why),
         Grouped::NutClass(class, pieces) => {

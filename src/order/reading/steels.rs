@@ -46,6 +46,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     for (at, grade) in grades {
         give(line, scopes, at, grade);
     }
+    several::least(line);
     numbers(line, scopes);
     classes(line, scopes);
     bare_classes(line, scopes);

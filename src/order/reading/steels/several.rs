@@ -2,9 +2,11 @@
 
 use super::super::Became;
 use super::super::items::Line;
+use super::super::lexicon::{self, Word};
 use super::super::part::Family;
 use super::super::what::{SteelWord, What};
 use crate::order::line::{BY_HARDNESS, BY_TENSILE};
+use crate::quantity::letters::lower;
 use crate::sorting::sort_by_key;
 use crate::steel::Grade;
 
@@ -64,3 +66,30 @@ fn are_of_one_bolt(line: &Line, places: &[usize]) -> bool {
     let are_all = |same: &[&[Grade]; 2]| grades.iter().all(|grade| same.iter().any(|of| of.contains(grade)));
     grades.len() == places.len() && SAME.iter().any(are_all)
 }
+
+/// `8.8 min`, `at least grade 5`: a grade is judged as itself, and whether a stronger one may come is asked.
+pub(super) fn least(line: &mut Line) {
+    let is_least = |line: &Line, at: usize| {
+        line.what(at) == Some(&What::Filler)
+            && line.items.get(at).is_some_and(|item| {
+                let word = lower(&item.text);
+                lexicon::means(word.trim_end_matches('.'), Word::Least)
+            })
+    };
+    // `8.8, min 20 years`: the word is of what follows it.
+    let is_of_grade = |line: &Line, at: usize| {
+        let names = |what: &What| matches!(what, What::Part(_) | What::Process(..) | What::Coat(_));
+        line.behind(at).and_then(|next| line.what(next)).is_none_or(names)
+    };
+    for at in 0..line.items.len() {
+        let is_grade = matches!(line.what(at), Some(What::Steel(SteelWord::Grade(_))));
+        let in_front = at.checked_sub(1).filter(|front| is_least(line, *front));
+        let behind = Some(at + 1).filter(|behind| is_least(line, *behind) && is_of_grade(line, *behind));
+        if let Some(bound) = in_front.or(behind).filter(|_| is_grade) {
+            line.not(bound, LEAST_GRADE);
+        }
+    }
+}
+
+/// What a least grade leaves open.
+const LEAST_GRADE: &str = "that grade, or a stronger one as well? Write the grade that is delivered";
