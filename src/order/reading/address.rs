@@ -5,113 +5,6 @@ use super::lexicon::{self, NO_PLACE, Word};
 use super::what::What;
 use crate::quantity::letters::lower;
 
-/// In front of an address, to the next comma.
-const TO: &[&str] = &[
-    "ship to",
-    "ships to",
-    "shipped to",
-    "shipping to",
-    "shipment to",
-    "deliver to",
-    "delivered to",
-    "delivery to",
-    "deliver",
-    "send to",
-    "sold to",
-    "bill to",
-    "invoice to",
-    "attn",
-    "attention",
-    "consignee",
-    "c o",
-    "lieferung an",
-    "lieferung nach",
-    "liefern an",
-    "liefern nach",
-    "lieferadresse",
-    "versand an",
-    "versand nach",
-    "z hd",
-    "zu händen",
-    "rechnung an",
-    "address",
-    "adresse",
-];
-/// In front of the name of a firm, which begins with a capital.
-const FIRMS: &[&str] =
-    &["customer", "client", "company", "firm", "kunde", "firma", "buyer", "for messrs", "mr", "messrs"];
-/// Behind a word that is none of a place, but of a firm, an office or the way that goods take.
-const OF_A_FIRM: &[&str] = &[
-    "co",
-    "company",
-    "corp",
-    "corporation",
-    "inc",
-    "ltd",
-    "limited",
-    "llc",
-    "plc",
-    "gmbh",
-    "ag",
-    "kg",
-    "supply",
-    "supplies",
-    "supplier",
-    "dept",
-    "department",
-    "division",
-    "freight",
-    "cargo",
-    "shipping",
-    "shipment",
-    "vessel",
-    "contractor",
-    "contractors",
-    "engineering",
-    "services",
-    "insurance",
-    "group",
-    "holdings",
-    "industries",
-    "bank",
-    "hotel",
-    "rd",
-    "ave",
-    "blvd",
-    "hwy",
-    "str",
-    "straße",
-    "strasse",
-    "allee",
-    "platz",
-    "purchasing",
-];
-/// Behind a word that is written as a name, or in front of the number of a house.
-const STREETS: &[&str] = &[
-    "street", "st", "road", "lane", "ln", "way", "drive", "dr", "park", "avenue", "highway", "square", "weg",
-];
-/// English words with which names begin, and with which names of towns end.
-const BEGIN_NAMES: &[&str] = &[
-    "rural",
-    "coastal",
-    "marine",
-    "industrial",
-    "urban",
-    "ocean",
-    "inland",
-    "maritime",
-    "tropical",
-    "outdoor",
-    "chemical",
-    "country",
-    "city",
-    "offshore",
-    "buried",
-    "underground",
-    "soil",
-];
-const END_NAMES: &[&str] = &["city", "beach", "coast", "shore", "country"];
-
 /// Names such words.
 pub(super) fn settle(line: &mut Line, text: &str) {
     for at in 0..line.items.len() {
@@ -135,7 +28,7 @@ pub(super) fn settle(line: &mut Line, text: &str) {
         for behind in at + 1..=at + taken {
             let is_of_it = line.items.get(behind).is_some_and(|item| {
                 let word = lower(&item.text);
-                OF_A_FIRM.contains(&word.as_str()) || STREETS.contains(&word.as_str())
+                lexicon::OF_A_FIRM.contains(&word.as_str()) || lexicon::STREETS.contains(&word.as_str())
             });
             if is_of_it && line.before(behind).is_some() {
                 line.not(behind, NO_PLACE);
@@ -147,7 +40,7 @@ pub(super) fn settle(line: &mut Line, text: &str) {
 /// Whether a street stands here with the number of a house right behind it: `inland access road 20 years` has none.
 fn has_number(behind: &str) -> bool {
     let mut words = behind.split_whitespace();
-    words.next().is_some_and(|word| STREETS.contains(&lower(word).as_str()))
+    words.next().is_some_and(|word| lexicon::STREETS.contains(&lower(word).as_str()))
         && words.next().is_some_and(|word| word.bytes().all(|byte| byte.is_ascii_digit()))
         // `coastal road 20 years`: nor has this, and a word that nobody knows changes nothing.
         && !words.take(2).any(|word| lexicon::means(&lower(word), Word::Years))
@@ -165,7 +58,8 @@ fn words<'a>(text: impl Iterator<Item = &'a str>) -> Vec<&'a str> {
 
 /// Whether a word is none of an address, nor written as a name, and nobody knows it.
 fn means_nothing(word: &str) -> bool {
-    let mut phrases = [TO, FIRMS, OF_A_FIRM, STREETS].into_iter().flatten();
+    let mut phrases =
+        [lexicon::ADDRESSED, lexicon::FIRMS, lexicon::OF_A_FIRM, lexicon::STREETS].into_iter().flatten();
     let mut is_listed = || phrases.any(|phrase| phrase.split(' ').any(|it| it == word));
     word.chars().all(char::is_lowercase) && !lexicon::knows(word) && !is_listed()
 }
@@ -174,26 +68,28 @@ fn means_nothing(word: &str) -> bool {
 fn is_address(place: &str, before: &[&str], behind: &[&str], has_number: bool) -> Option<usize> {
     let spoken = format!(" {} ", lower(&before.join(" ")));
     let says = |phrases: &[&str]| phrases.iter().any(|phrase| spoken.contains(&format!(" {phrase} ")));
-    if says(TO) || is_name(place) && says(FIRMS) {
+    if says(lexicon::ADDRESSED) || is_name(place) && says(lexicon::FIRMS) {
         return Some(2);
     }
     let follows =
         |at: usize, words: &[&str]| behind.get(at).is_some_and(|word| words.contains(&lower(word).as_str()));
     let is_name_at = |at: usize| behind.get(at).is_some_and(|word| is_name(word));
-    let is_street = follows(0, STREETS) && is_name(place) && is_name_at(0) || has_number && !is_name_at(0);
+    let is_street =
+        follows(0, lexicon::STREETS) && is_name(place) && is_name_at(0) || has_number && !is_name_at(0);
     let lowered = lower(place);
     let begins = is_name(place)
-        && BEGIN_NAMES.contains(&lowered.as_str())
+        && lexicon::BEGIN_NAMES.contains(&lowered.as_str())
         && is_name_at(0)
         && behind.first().is_some_and(|word| !lexicon::knows(&lower(word)));
-    let ends = END_NAMES.contains(&lowered.as_str())
+    let ends = lexicon::END_NAMES.contains(&lowered.as_str())
         && before.last().is_some_and(|word| {
             let known = lower(word);
             let is_free =
                 !lexicon::knows(&known) || matches!(known.as_str(), "long" | "new" | "old" | "gold");
             is_free && is_name(word) && is_name(place)
         });
-    let is_firm = follows(0, OF_A_FIRM) || is_name(place) && is_name_at(0) && follows(1, OF_A_FIRM);
+    let is_firm =
+        follows(0, lexicon::OF_A_FIRM) || is_name(place) && is_name_at(0) && follows(1, lexicon::OF_A_FIRM);
     (is_firm || is_street || begins || ends).then_some(2)
 }
 

@@ -24,9 +24,6 @@ const OFFSHORE: &[Category] = &[C5, Cx];
 /// The most words between a distance and the sea.
 const MOST_BETWEEN: usize = 6;
 
-/// A number of them that nobody says: it is taken for more than one.
-const SOME: &[&str] = &["few", "some", "several", "couple", "many", "einige", "wenige", "paar", "mehrere"];
-
 /// `30 km from the sea`, `sea: 5 km`, `10 km landeinwärts`, `far from the coast`.
 pub fn of_the_sea(chain: &Chain<'_>, at: usize) -> Option<Found> {
     // `1200 m above sea level`.
@@ -45,7 +42,8 @@ pub fn of_the_sea(chain: &Chain<'_>, at: usize) -> Option<Found> {
             let (last, _) = between_inland(chain, sea);
             return one(last, What::Place(if is_offshore { OFFSHORE } else { places(metres) }));
         }
-        let is_inland = is_away && (end..behind).any(|at| INLAND.contains(&chain.word(at).unwrap_or("")));
+        let is_inland =
+            is_away && (end..behind).any(|at| lexicon::INLAND.contains(&chain.word(at).unwrap_or("")));
         return if is_inland { one(behind, What::Place(places(metres))) } else { None };
     }
     // `distance to the coast 5 km`, `far from the sea`.
@@ -66,16 +64,13 @@ pub fn of_the_sea(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
 }
 
-/// Words that say by themselves that the way leads from the sea.
-const INLAND: &[&str] = &["inland", "landeinwärts", "landeinwaerts", "landesinneren"];
-
 fn places(metres: f64) -> &'static [Category] {
     REACHES.iter().find(|(most, _)| metres <= *most).map_or(INLAND_AIR, |(_, places)| *places)
 }
 
 /// A distance on the map, in metres.
 fn far(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
-    let is_some = |at: usize| chain.word(at).is_some_and(|word| SOME.contains(&word));
+    let is_some = |at: usize| chain.word(at).is_some_and(|word| lexicon::SOME.contains(&word));
     let half = matches!(chain.word(at), Some("half" | "halbe" | "halben" | "halber"));
     let past_article = |at: usize| if chain.word(at) == Some("a") { chain.after(at) } else { at };
     let vague = match () {

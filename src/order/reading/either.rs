@@ -66,8 +66,7 @@ fn is_dutch_or(line: &Line, at: usize) -> bool {
 
 /// Whether a piece says, behind a finish, that this one is wanted only where the one before it does not suit.
 fn is_last_resort(line: &Line, at: usize) -> bool {
-    const FIRST: &[&str] = &["if", "or if", "falls", "wenn", "si", "indien", "as"];
-    let is_it = |text: &str| FIRST.iter().any(|first| text.starts_with(&format!("{first} ")));
+    let is_it = |text: &str| lexicon::LAST_RESORT.iter().any(|first| text.starts_with(&format!("{first} ")));
     line.items
         .get(at)
         .is_some_and(|item| item.is_free() && item.what == What::Or && is_it(&lower(&item.text)))
@@ -104,11 +103,6 @@ fn over_colours(line: &Line, at: usize, forward: bool) -> Option<usize> {
 
 /// `10.9 but drawing says 8.8`: two grades with a word between that sets them against each other.
 pub(super) fn contradict(line: &mut Line, unknown: &[Piece]) {
-    const AGAINST: &[&str] = &[
-        "but", "whereas", "while", "although", "though", "however", "yet", "vs", "versus", "says", "aber",
-        "jedoch", "sondern", "sagt", "doch", "obwohl",
-    ];
-    const SAYS: &[&str] = &["says", "say", "shows", "states", "calls", "reads", "sagt", "zeigt"];
     let grades = line.free(|what| match what {
         What::Steel(SteelWord::Grade(grade)) if !grade.is_nut() && !grade.is_washer() => Some(*grade),
         _ => None,
@@ -120,7 +114,7 @@ pub(super) fn contradict(line: &mut Line, unknown: &[Piece]) {
         let found = unknown.iter().filter(|piece| is_one(&lower(&piece.text)));
         found.map(|piece| piece.span.start).collect()
     };
-    let (between, before) = (places(AGAINST, true), places(SAYS, false).into_iter().min());
+    let (between, before) = (places(lexicon::AGAINST, true), places(lexicon::SAYS, false).into_iter().min());
     let against = |one: usize, other: usize| {
         let (from, to) = (start(one), start(other));
         before.is_some_and(|place| Some(place) < to)
@@ -386,25 +380,9 @@ fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
 /// `otherwise`, `if not possible`: what stands behind is wanted only where what stands before does not suit; `or` says
 /// of neither that it is wanted first.
 fn says_an_order(line: &Line, or: usize) -> bool {
-    const ALIKE: &[&str] = &[
-        "or",
-        "ou",
-        "of",
-        "nor",
-        "oder",
-        "noch",
-        "bzw",
-        "beziehungsweise",
-        "either or",
-        "and",
-        "und",
-        "then",
-        "dann",
-        "puis",
-    ];
     line.items.get(or).is_some_and(|item| {
         let is_word = item.text.chars().any(char::is_alphabetic);
-        is_word && !ALIKE.contains(&lower(&item.text).as_str())
+        is_word && !lexicon::ALIKE.contains(&lower(&item.text).as_str())
     })
 }
 

@@ -8,16 +8,12 @@ use crate::process::Process;
 use crate::quantity::Length;
 use crate::quantity::letters::lower;
 
-/// Short for *galvanized*, which is hot-dip, and for *galvanisch*, which is electroplated.
-const SHORT: &[&str] = &["galv", "gal", "galvan"];
-/// English in full: plated only where its thickness or its colour says so.
-const IN_FULL: &[&str] = &["galvanized", "galvanised"];
 /// No hot-dip coat of a thread is asked for so thin, nor a plated one so thick: the thickest class of ASTM B633.
 const THICKEST: Length = Length::from_um(25.4);
 
 /// Whether a word is hot-dip in one language and electroplated in the other.
 pub(super) fn is_short(word: &str) -> bool {
-    SHORT.contains(&lower(word).as_str())
+    lexicon::GALV.contains(&lower(word).as_str())
 }
 
 /// Takes the word for electroplating where the line is German, or says of the coat what only plate has.
@@ -25,14 +21,14 @@ pub(super) fn settle(line: &mut Line, text: &str) {
     let is_one = |item: &Item, words: &[&str]| {
         matches!(item.what, What::Process(Process::HotDip, _)) && words.contains(&lower(&item.text).as_str())
     };
-    let is_either = |item: &Item| is_one(item, SHORT) || is_one(item, IN_FULL);
+    let is_either = |item: &Item| is_one(item, lexicon::GALV) || is_one(item, lexicon::GALV_IN_FULL);
     let is_hot_dip = |item: &Item| !is_either(item) && process(&item.what) == Some(Process::HotDip);
     let says_hot_dip = line.items.iter().any(is_hot_dip);
     let is_plate = line.items.iter().any(says_plate);
     let is_german = is_german(text);
     for at in 0..line.items.len() {
         let Some(item) = line.items.get(at).filter(|item| is_either(item)) else { continue };
-        let is_short = is_one(item, SHORT);
+        let is_short = is_one(item, lexicon::GALV);
         // `feuerverzinkt oder galv.`, `HDG, nicht galv.`: named beside hot-dip it is the other one.
         let near = |place: Option<usize>| place.and_then(|place| line.items.get(place));
         let before = || near(line.before(at));
@@ -66,59 +62,10 @@ fn says_plate(item: &Item) -> bool {
 
 /// Words that only German has, by how they begin; those in full are short.
 fn is_german(text: &str) -> bool {
-    const BEGIN: &[&str] = &[
-        "schr",
-        "sechskant",
-        "mutter",
-        "scheibe",
-        "unterleg",
-        "gewinde",
-        "zylinder",
-        "verz",
-        "festigkeit",
-        "stück",
-        "stueck",
-        "satz",
-        "sätze",
-        "garnitur",
-        "bolzen",
-        "federring",
-        "feuer",
-        "passiviert",
-        "chromatiert",
-        "vollgewinde",
-        "teilgewinde",
-        "stahl",
-        "jahre",
-        "küste",
-        "kueste",
-        "innen",
-        "außen",
-        "aussen",
-        "liefer",
-        "stange",
-        "senk",
-        "linsen",
-        "flachrund",
-        "holzschr",
-        "anfrage",
-        "angebot",
-        "dickschicht",
-        "ankerst",
-        "ankerb",
-        "menge",
-        "anzahl",
-        "bestell",
-    ];
-    const HOLD: &[&str] = &["schraube", "mutter", "scheibe", "bolzen", "verzinkt", "stange", "stift"];
-    const WHOLE: &[&str] = &[
-        "stk", "stck", "kl", "fkl", "mit", "und", "oder", "ohne", "nicht", "nach", "für", "bitte", "keine",
-        "kein", "lang", "dick", "güte", "klasse", "blau", "gelb", "schwarz", "niete", "nieten",
-    ];
     let lowered = lower(text);
     lowered.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty()).any(|word| {
-        WHOLE.contains(&word)
-            || BEGIN.iter().any(|begin| word.starts_with(begin))
-            || HOLD.iter().any(|part| word.contains(part))
+        lexicon::GERMAN.contains(&word)
+            || lexicon::GERMAN_BEGINS.iter().any(|begin| word.starts_with(begin))
+            || lexicon::GERMAN_HOLDS.iter().any(|part| word.contains(part))
     })
 }

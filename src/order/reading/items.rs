@@ -5,6 +5,7 @@ use std::collections::HashSet;
 use std::ops::Range;
 
 use super::Became;
+use super::lexicon;
 use super::what::What;
 use crate::calculator::Draft;
 use crate::quantity::letters::lower;
@@ -59,30 +60,6 @@ pub(super) struct Line {
     /// What contradicts another piece: its place, and the field that both would fill.
     pub contradictions: HashSet<(usize, &'static str)>,
 }
-
-const FOR: &[&str] = &[
-    "for",
-    "to suit",
-    "suit",
-    "to fit",
-    "fitting",
-    "matching",
-    "to match",
-    "to mate with",
-    "to go under",
-    "to go on",
-    "to go with",
-    "suitable for",
-    "for use with",
-    "under",
-    "für",
-    "fuer",
-    "zu",
-    "passend zu",
-    "passend für",
-    "passend",
-    "unter",
-];
 
 impl Line {
     /// The free items for which `take` finds something, by their places.
@@ -143,7 +120,7 @@ impl Line {
     /// Whether the piece at a place says for what, or under what, something is.
     pub fn says_for(&self, at: usize) -> bool {
         let text = self.items.get(at).filter(|item| item.what == What::Filler).map(|item| lower(&item.text));
-        text.is_some_and(|text| FOR.contains(&text.as_str()))
+        text.is_some_and(|text| lexicon::FOR.contains(&text.as_str()))
     }
 
     /// The item at a place.

@@ -9,110 +9,6 @@ use super::left_out::is_finish;
 use super::lexicon;
 use crate::quantity::letters::lower;
 
-/// What bolts join.
-const JOINED: &[&str] = &[
-    "structure",
-    "structures",
-    "steelwork",
-    "structural",
-    "beam",
-    "beams",
-    "purlin",
-    "purlins",
-    "column",
-    "columns",
-    "girder",
-    "girders",
-    "frame",
-    "frames",
-    "framing",
-    "bracket",
-    "brackets",
-    "plate",
-    "plates",
-    "baseplate",
-    "baseplates",
-    "tower",
-    "towers",
-    "post",
-    "posts",
-    "pole",
-    "poles",
-    "rail",
-    "rails",
-    "fence",
-    "fencing",
-    "gate",
-    "gates",
-    "grating",
-    "gratings",
-    "channel",
-    "channels",
-    "profile",
-    "profiles",
-    "section",
-    "sections",
-    "sheet",
-    "sheets",
-    "sheeting",
-    "roof",
-    "roofing",
-    "cladding",
-    "tank",
-    "tanks",
-    "truss",
-    "trusses",
-    "member",
-    "members",
-    "angle",
-    "angles",
-    "pipe",
-    "pipes",
-    "flanges",
-    "rafters",
-    "joists",
-    "stahlbau",
-    "stahlkonstruktion",
-    "konstruktion",
-    "träger",
-    "pfetten",
-    "stützen",
-    "bleche",
-    "rahmen",
-    "geländer",
-];
-
-/// In front of what is joined.
-const JOINS: &[&str] = &[
-    "connecting",
-    "connect",
-    "joining",
-    "join",
-    "fixing",
-    "fix",
-    "holding",
-    "fastening",
-    "securing",
-    "bolting",
-    "into",
-    "onto",
-    "through",
-    "between",
-    "joins",
-    "connects",
-    "bolted",
-    "fixed",
-    "fastened",
-    "attached",
-    "screwed",
-    "mounted",
-    "clamped",
-    "verschraubt",
-    "befestigt",
-    "verbindet",
-    "verbinden",
-];
-
 /// `bolts for HDG structure`, `to suit galvanised beams`: the finish of what the part joins is not asked of it.
 pub(super) fn settle(line: &mut Line, text: &str) {
     for at in 0..line.items.len() {
@@ -150,7 +46,7 @@ fn finish(line: &mut Line, at: usize, text: &str) {
     let rest = end.and_then(|end| text.get(end..)).unwrap_or_default();
     let is_for = line.says_for(word);
     let is_joined = near(rest.split([' ', '-']), |word| {
-        JOINED.contains(&word) || is_for && matches!(word, "steel" | "stahl" | "steels")
+        lexicon::JOINED.contains(&word) || is_for && matches!(word, "steel" | "stahl" | "steels")
     });
     if (is_for || is_onto || says_joins) && is_joined {
         line.not(at, "the finish of what it joins, and none that is asked of the part itself");
@@ -159,7 +55,7 @@ fn finish(line: &mut Line, at: usize, text: &str) {
 
 /// `connecting galvanised beams`: whether such a word stands in front.
 fn says_joins(front: &str) -> bool {
-    near(front.rsplit([' ', '-']), |word| JOINS.contains(&word))
+    near(front.rsplit([' ', '-']), |word| lexicon::JOINS.contains(&word))
 }
 
 /// Whether one of these words comes first, but for words that nobody knows, which may stand anywhere.

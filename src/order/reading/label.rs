@@ -37,9 +37,7 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
         chain.digits(id)?;
     }
     // `item 10.9`, `drawing 8.8`: a class, and no mark; `rev 8.8` is a revision, `due 10.9` a day.
-    const HAVE_POINTS: &[&str] =
-        &["rev", "section", "detail", "page", "grid", "due", "wk", "week", "kw", "calendar"];
-    let may_be_class = !chain.word(at).is_some_and(|word| HAVE_POINTS.contains(&word));
+    let may_be_class = !chain.word(at).is_some_and(|word| lexicon::HAVE_POINTS.contains(&word));
     // `part no. 4.6`: its number.
     let is_numbered = (at..id).any(|at| matches!(chain.word(at), Some("no" | "nr" | "number" | "nummer")));
     if may_be_class
@@ -88,8 +86,7 @@ fn of_a_year(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// Whether a word marks a drawing or a part, whose names begin with letters.
 fn is_mark(chain: &Chain<'_>, at: usize, named: usize) -> bool {
-    const MARKS: &[&str] =
-        &["dwg", "drawing", "drg", "zeichnung", "rev", "section", "detail", "grid", "part", "pn", "tag"];
     let before = chain.before(named).and_then(|before| chain.word(before));
-    chain.word(at).is_some_and(|word| MARKS.contains(&word)) || matches!(before, Some("no" | "nr"))
+    chain.word(at).is_some_and(|word| lexicon::MARKS_A_PART.contains(&word))
+        || matches!(before, Some("no" | "nr"))
 }

@@ -1,6 +1,7 @@
 //! What the line says is not there: `no HDG`, `without nuts`, `hot-dip not allowed`.
 
 use super::items::Line;
+use super::lexicon;
 use super::nouns::{BOLTS, MATES, is_named};
 use super::what::What;
 use super::{Became, Piece};
@@ -222,8 +223,9 @@ fn can_be_left_out(what: &What) -> bool {
 
 /// `no HDG, otherwise mech galv`: what stands behind the word is wanted.
 fn is_otherwise(line: &Line, at: usize) -> bool {
-    const WORDS: &[&str] = &["otherwise", "else", "sonst", "ansonsten", "then", "dann", "puis", "anders"];
-    line.items.get(at).is_some_and(|item| WORDS.iter().any(|word| lower(&item.text).ends_with(word)))
+    line.items
+        .get(at)
+        .is_some_and(|item| lexicon::OTHERWISE.iter().any(|word| lower(&item.text).ends_with(word)))
 }
 
 /// What stands between a grade and the name of the part that it is of.

@@ -7,8 +7,11 @@
 use std::collections::{HashMap, HashSet};
 use std::sync::LazyLock;
 
+mod address;
 mod documents;
+mod joined;
 mod kinds;
+mod lists;
 mod words;
 
 use super::token::{Chain, Sort};
@@ -17,8 +20,11 @@ use crate::site::{Category, Surroundings};
 use crate::steel::Worked;
 use words::WORDS;
 
+pub use address::*;
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
+pub use joined::*;
 pub use kinds::{KINDS, PART_STANDARDS};
+pub use lists::*;
 pub use words::{
     A_READING, ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, NO_LIFE, NO_PLACE,
     NOT_IN_AIR, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH, WEIGHT_OF_BOX, WEIGHT_OF_PIECE,
@@ -42,6 +48,8 @@ pub enum Word {
     Category(Category),
     /// What surrounds a part that does not stand in air.
     Around(Surroundings),
+    /// In front of what a part touches: `in contact with`.
+    Touching,
     /// A place in words: the categories it can mean.
     Place(&'static [Category]),
     /// In front of a grade: `grade`.
@@ -129,7 +137,10 @@ pub enum Word {
     /// Between things of which one will do, or none is wanted.
     Or,
     /// Beside the finish that is wanted first: `preferred`.
-    Preferred,
+    Preferred {
+        /// Whether it speaks of what stands behind it; the others stand behind, or in front where nothing follows.
+        in_front: bool,
+    },
     /// Behind a finish that will do as well: `acceptable`.
     Acceptable,
     /// Said to people and not of the order: `please`.
@@ -213,174 +224,6 @@ static PHRASES: LazyLock<HashMap<String, Vec<Phrase>>> = LazyLock::new(|| {
     }
     phrases
 });
-
-/// Words that bind and may have a number of their own: `life 15`, `size 8`.
-pub const OWN_A_NUMBER: &[&str] = &[
-    "for",
-    "life",
-    "service life",
-    "design life",
-    "cat",
-    "category",
-    "corrosivity",
-    "corrosivity category",
-    "size",
-    "long",
-    "dia",
-    "diameter",
-    "length",
-    "lebensdauer",
-    "für",
-    "länge",
-    "min",
-    "max",
-    "at",
-    "thk",
-    "thick",
-    "thickness",
-    "coating",
-    "finish",
-    "hardness",
-    "site",
-    "local",
-];
-
-/// What says that a date follows.
-pub const DUE: &[&str] =
-    &["due", "delivery", "liefertermin", "lieferung", "lieferdatum", "termin", "datum", "date", "deadline"];
-
-/// What may stand in front of a date, and of much else.
-pub const ON: &[&str] = &["bis", "am", "by", "until", "till", "to", "from", "vom", "zum", "ab", "spätestens"];
-
-/// What may stand between a distance and what it is from, besides what binds.
-pub const AWAY: &[&str] = &[
-    "away",
-    "distant",
-    "distance",
-    "inland",
-    "off",
-    "weg",
-    "entfernt",
-    "entfernung",
-    "abstand",
-    "landeinwärts",
-    "landeinwaerts",
-    "far",
-    "well",
-    "back",
-    "weit",
-    "nearest",
-    "luftlinie",
-    "landesinneren",
-];
-
-/// Beside the letter that a part is marked with.
-pub const MARKED: &[&str] = &[
-    "marked",
-    "mark",
-    "marking",
-    "stamped",
-    "stamp",
-    "gekennzeichnet",
-    "kennzeichen",
-    "kennzeichnung",
-    "markiert",
-];
-
-/// In front of the hours in which a bake has to begin.
-pub const SOON: &[&str] = &["within", "innerhalb", "binnen"];
-
-/// What has years of its own.
-pub const CONTRACTS: &[&str] = &[
-    "contract",
-    "agreement",
-    "warranty",
-    "guarantee",
-    "frame",
-    "vertrag",
-    "rahmenvertrag",
-    "garantie",
-    "gewährleistung",
-];
-
-/// So many orders of the same size.
-pub const LOTS: &[&str] = &[
-    "lot",
-    "lots",
-    "batch",
-    "batches",
-    "delivery",
-    "deliveries",
-    "shipments",
-    "releases",
-    "lose",
-    "chargen",
-    "lieferungen",
-];
-
-/// In front of what has been done before a bake.
-pub const PAST: &[&str] = &["after", "nach"];
-
-/// Codes of a chromate, of what seals it and of what is on top, behind the thickness of plated zinc.
-pub const CHROMATES: &[&str] = &["an", "at", "bt", "ct", "dt", "et", "ft", "bn", "cn", "dn", "cr", "t"];
-
-/// Behind `or` or `and`: the number before it is the least.
-pub const MORE: &[&str] = &[
-    "more",
-    "higher",
-    "harder",
-    "greater",
-    "above",
-    "over",
-    "up",
-    "upwards",
-    "mehr",
-    "aufwärts",
-    "höher",
-    "härter",
-    "darüber",
-];
-
-/// In front of a number that is the least.
-pub const ABOVE: &[&str] = &["over", "above", "exceeding", "über", "from", "ab"];
-
-/// In front of, or behind, what was found on a lot.
-pub const READINGS: &[&str] = &[
-    "measured",
-    "measure",
-    "measures",
-    "measuring",
-    "reading",
-    "readings",
-    "reads",
-    "results",
-    "result",
-    "shows",
-    "showed",
-    "got",
-    "ergebnis",
-    "ergebnisse",
-    "found",
-    "finds",
-    "rejected",
-    "failed",
-    "fails",
-    "actual",
-    "gemessen",
-    "gemessene",
-    "gemessener",
-    "gemessenen",
-    "messwert",
-    "messwerte",
-    "istwert",
-    "istwerte",
-    "gefunden",
-    "beanstandet",
-    "gemeten",
-];
-
-/// Signs for the strength at which steel yields.
-pub const YIELDS: &[&str] = &["fy", "sy", "ys", "re", "reh", "rel", "rp", "proof"];
 
 /// Nouns of which a word in front makes another part.
 pub const NOUNS: &[&str] = &["bolt", "screw", "schraube", "nut", "washer", "pin"];

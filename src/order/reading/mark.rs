@@ -56,20 +56,7 @@ fn is_abbreviated(chain: &Chain<'_>, end: usize) -> bool {
 
 /// `item U`, `option U`: behind a word that says which of several, a letter is its own.
 fn is_a_variant(chain: &Chain<'_>, at: usize) -> bool {
-    const WORDS: &[&str] = &[
-        "option",
-        "opt",
-        "variant",
-        "variante",
-        "version",
-        "alternative",
-        "alt",
-        "style",
-        "size",
-        "model",
-        "unit",
-    ];
-    let says = |word: &str| WORDS.contains(&word) || lexicon::is_label(word);
+    let says = |word: &str| lexicon::VARIANTS.contains(&word) || lexicon::is_label(word);
     // A word that nobody knows may stand between, as it may anywhere.
     let mut place = at;
     while let Some(before) = place.checked_sub(1) {

@@ -164,7 +164,7 @@ fn behind_least(chain: &Chain<'_>, at: usize) -> usize {
     let mut from = end;
     let mut is_of_a_coat = false;
     while let Some((behind, ())) = lexicon::find(chain, from, |word| (word == Word::Filler).then_some(())) {
-        is_of_a_coat |= chain.word(from).is_some_and(|word| COATS.contains(&word));
+        is_of_a_coat |= chain.word(from).is_some_and(|word| lexicon::OF_A_COAT.contains(&word));
         from = behind;
     }
     let next = number::decimal(chain, from);
@@ -177,10 +177,6 @@ fn behind_least(chain: &Chain<'_>, at: usize) -> usize {
     });
     if is_of_a_coat || owns_next { at } else { end }
 }
-
-/// Words for a coat and its thickness.
-const COATS: &[&str] =
-    &["coat", "coating", "thickness", "thk", "thick", "dft", "dick", "dicke", "schicht", "schichtdicke"];
 
 /// `105 ksi yield`, `Fy 105 ksi`, `ReH 640 MPa`, `Rp0.2 640 MPa`: where steel yields, and not where it breaks.
 pub fn yields(chain: &Chain<'_>, at: usize) -> Option<Found> {

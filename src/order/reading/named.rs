@@ -172,9 +172,7 @@ pub fn date(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `threaded 4 in each end`, `44 mm long thread`, `thread 40 each end`, `b = 44`: how far a part is threaded.
 pub fn thread_length(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    const WORDS: &[&str] =
-        &["thread", "threads", "threaded", "thrd", "thd", "thds", "threading", "gewinde", "gewindelänge"];
-    let is_thread = |at: usize| chain.word(at).is_some_and(|word| WORDS.contains(&word));
+    let is_thread = |at: usize| chain.word(at).is_some_and(|word| lexicon::OF_THREADS.contains(&word));
     let over_ends = |at: usize| match lexicon::over(chain, at, Word::Ends) {
         end if end != at => end,
         _ if chain.word(at).is_some_and(|word| matches!(word, "one" | "on" | "at" | "an" | "einseitig")) => {

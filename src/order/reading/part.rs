@@ -239,10 +239,9 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
 
 /// Whether a bolt or a nut has its Dutch name.
 fn is_dutch(line: &Line) -> bool {
-    const NAMES: &[&str] = &["bout", "moer", "draadeind", "draadstang"];
     line.items.iter().any(|item| {
         let is_name = matches!(item.what, What::Part(_));
-        is_name && NAMES.iter().any(|name| lower(&item.text).contains(name))
+        is_name && lexicon::DUTCH_NAMES.iter().any(|name| lower(&item.text).contains(name))
     })
 }
 

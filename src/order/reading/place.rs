@@ -209,34 +209,6 @@ fn in_and_out(line: &Line, one: usize, other: usize) -> bool {
     is_indoors(one) && of(other) == OUTDOORS || of(one) == OUTDOORS && is_indoors(other)
 }
 
-/// What is heated: halls and rooms in which nothing makes the air harsher.
-const BUILDINGS: &[&str] = &[
-    "warehouse",
-    "warehouses",
-    "office",
-    "offices",
-    "hall",
-    "halls",
-    "building",
-    "buildings",
-    "room",
-    "rooms",
-    "store",
-    "storage",
-    "storeroom",
-    "house",
-    "school",
-    "museum",
-    "shop",
-    "workshop",
-    "hotel",
-    "winter",
-    "space",
-    "spaces",
-    "assembly",
-    "garage",
-];
-
 /// Whether a mild word stands beside what may make the place harsher: a word that is known to, or one that nobody
 /// knows: `damp cellar, indoors`, `indoors in an aquarium`.
 fn may_be_harsher(line: &Line, at: usize, text: &str, unknown: &[Range<usize>]) -> bool {
@@ -273,7 +245,7 @@ fn may_be_harsher(line: &Line, at: usize, text: &str, unknown: &[Range<usize>]) 
     // What is heated is a building, and its name makes it no harsher.
     let is_heated = lower(&item.text).ends_with("heated");
     let is_building = |word: &Range<usize>| {
-        text.get(word.clone()).is_some_and(|word| BUILDINGS.contains(&lower(word).as_str()))
+        text.get(word.clone()).is_some_and(|word| lexicon::BUILDINGS.contains(&lower(word).as_str()))
     };
     loop {
         let beside = unknown.iter().find(|word| word.start >= end && gap(end, word.start) && is_word(word));

@@ -223,7 +223,7 @@ fn alone(word: Word) -> Option<What> {
         Word::Was => What::Was,
         Word::Instead => What::Instead,
         Word::Or => What::Or,
-        Word::Preferred => What::Preferred,
+        Word::Preferred { in_front } => What::Preferred { in_front },
         Word::Acceptable => What::Acceptable,
         Word::Polite => What::Polite,
         Word::HighBath => What::HighBath,

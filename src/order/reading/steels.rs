@@ -134,10 +134,9 @@ pub(super) fn mates_of_another_metal(line: &mut Line, scopes: &Scopes) {
 
 /// `on aluminium`, `into brass`: behind a word that says where the part is put.
 fn is_on(line: &Line, at: usize) -> bool {
-    const ON: &[&str] = &["on", "against", "into", "auf", "op"];
-    line.before(at)
-        .and_then(|before| line.items.get(before))
-        .is_some_and(|item| item.what == What::Filler && ON.contains(&lower(&item.text).as_str()))
+    line.before(at).and_then(|before| line.items.get(before)).is_some_and(|item| {
+        item.what == What::Filler && lexicon::LIES_ON.contains(&lower(&item.text).as_str())
+    })
 }
 
 /// A grade goes to the part that it is a grade of.

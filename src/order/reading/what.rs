@@ -109,8 +109,11 @@ pub enum What {
     Instead,
     /// One of the two beside it.
     Or,
-    /// The finish beside it is wanted first.
-    Preferred,
+    /// The finish beside it is wanted first: behind it, or else in front.
+    Preferred {
+        /// Whether it speaks of what stands behind it.
+        in_front: bool,
+    },
     /// The finish before it will do as well.
     Acceptable,
     /// Said to people.

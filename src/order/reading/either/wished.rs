@@ -7,19 +7,6 @@ use crate::order::reading::lexicon;
 use crate::order::reading::what::What;
 use crate::quantity::letters::lower;
 
-/// In front of the finish that they speak of; the others stand behind it, or in front where nothing follows.
-const IN_FRONT: &[&str] = &[
-    "preferably",
-    "prefer",
-    "ideally",
-    "bevorzugt",
-    "vorzugsweise",
-    "möglichst",
-    "nach möglichkeit",
-    "bij voorkeur",
-    "liefst",
-];
-
 /// Finishes of which one is wanted first, or that are set against each other.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     for word in unknown {
@@ -27,7 +14,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     }
     for at in 0..line.items.len() {
         match line.what(at) {
-            Some(What::Preferred) => preferred(line, at),
+            Some(What::Preferred { in_front }) => preferred(line, at, *in_front),
             Some(What::Acceptable) => acceptable(line, at),
             _ => {}
         }
@@ -59,10 +46,8 @@ fn others(line: &Line, at: usize) -> Vec<usize> {
 }
 
 /// `HDG preferred`, `preferably HDG`, `zinc, galvanized if possible`: that finish first.
-fn preferred(line: &mut Line, at: usize) {
-    let text = line.items.get(at).map_or(String::new(), |item| lower(&item.text));
-    let is_in_front = IN_FRONT.contains(&text.as_str());
-    let Some(first) = beside(line, at, is_in_front).or_else(|| beside(line, at, !is_in_front)) else {
+fn preferred(line: &mut Line, at: usize, in_front: bool) {
+    let Some(first) = beside(line, at, in_front).or_else(|| beside(line, at, !in_front)) else {
         return;
     };
     let mut places = vec![first];
@@ -91,12 +76,9 @@ fn is_of_a_choice(item: &Item) -> bool {
 /// `zinc, if HDG too thick`, `zinc then galvanised`, `zinc unless HDG is available`: which of the two is wanted hangs on
 /// what is not known here, and either may be.
 fn against(line: &mut Line, word: &Piece, text: &str) {
-    const CONDITIONS: &[&str] =
-        &["if", "unless", "when", "where", "wenn", "falls", "sofern", "indien", "tenzij"];
-    const BETWEEN: &[&str] = &["vs", "versus"];
     let written = lower(&word.text);
     let (is_condition, is_between) =
-        (CONDITIONS.contains(&written.as_str()), BETWEEN.contains(&written.as_str()));
+        (lexicon::ON_A_CONDITION.contains(&written.as_str()), lexicon::VERSUS.contains(&written.as_str()));
     if !is_condition && !is_between {
         return;
     }

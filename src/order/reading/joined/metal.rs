@@ -1,6 +1,6 @@
 //! Another metal that a part touches: `bolted to stainless frame`, `auf Kupferschiene`, `in contact with aluminium`.
 
-use super::{JOINED, near, says_joins};
+use super::{near, says_joins};
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::token::Chain;
@@ -8,92 +8,12 @@ use crate::order::reading::what::{Found, SteelWord, What, one};
 use crate::quantity::letters::lower;
 use crate::site::Surroundings;
 
-/// What is made of such a metal, besides what bolts join anyway.
-const THINGS: &[&str] = &[
-    "bar",
-    "bars",
-    "busbar",
-    "busbars",
-    "bus",
-    "earth",
-    "earthing",
-    "strip",
-    "strips",
-    "tape",
-    "conductor",
-    "terminal",
-    "terminals",
-    "lug",
-    "lugs",
-    "housing",
-    "enclosure",
-    "cladding",
-    "panel",
-    "panels",
-    "hull",
-    "deck",
-    "handrail",
-    "ladder",
-    "tube",
-    "tubes",
-    "schiene",
-    "schienen",
-    "blech",
-    "gehäuse",
-    "gestell",
-    "flansch",
-    "fassade",
-    "plaat",
-    "platen",
-    "profiel",
-    "profielen",
-    "constructie",
-    "bride",
-    "tôle",
-    "châssis",
-    "flange",
-];
-
-/// Metals, as German and Dutch words for what is made of them begin.
-const BEGIN: &[&str] = &["kupfer", "edelstahl", "aluminium", "alu", "messing", "bronze", "koper"];
-
-/// And how they end.
-const END: &[&str] = &[
-    "schiene",
-    "schienen",
-    "rahmen",
-    "blech",
-    "bleche",
-    "blechen",
-    "platte",
-    "platten",
-    "profil",
-    "profile",
-    "profilen",
-    "konstruktion",
-    "flansch",
-    "träger",
-    "rohr",
-    "rohre",
-    "band",
-    "leitung",
-    "rail",
-    "frame",
-    "plaat",
-    "gestell",
-    "bauteil",
-    "bauteile",
-    "teile",
-    "teilen",
-    "fassade",
-    "gehäuse",
-    "profiel",
-    "profielen",
-];
-
 /// Whether a word is of a thing made of another metal: `Kupferschiene`.
 pub(in crate::order::reading) fn is_thing(word: &str) -> bool {
-    BEGIN.iter().filter_map(|metal| word.strip_prefix(metal)).any(|thing| END.contains(&thing))
+    lexicon::METALS
+        .iter()
+        .filter_map(|metal| word.strip_prefix(metal))
+        .any(|thing| lexicon::METAL_ENDS.contains(&thing))
 }
 
 /// `auf Kupferschiene`, `an Edelstahlrahmen`.
@@ -104,25 +24,8 @@ pub(in crate::order::reading) fn thing(chain: &Chain<'_>, at: usize) -> Option<F
 
 /// `in contact with aluminium`, `touching brass`: whatever the metal is.
 pub(in crate::order::reading) fn contact(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    const CONTACT: &[&[&str]] = &[
-        &["in", "contact", "with"],
-        &["in", "direct", "contact", "with"],
-        &["contact", "with"],
-        &["touching"],
-        &["in", "kontakt", "mit"],
-        &["kontakt", "mit"],
-        &["kontakt", "zu"],
-        &["in", "contact", "met"],
-        &["contact", "met"],
-        &["au", "contact", "de"],
-        &["en", "contact", "avec"],
-    ];
-    let behind = |words: &&[&str]| {
-        words
-            .iter()
-            .try_fold(at, |place, word| (chain.word(place) == Some(*word)).then(|| chain.after(place)))
-    };
-    let place = CONTACT.iter().filter_map(behind).max()?;
+    let touching = |word| (word == Word::Touching).then_some(());
+    let (place, ()) = lexicon::find(chain, at, touching)?;
     let metal = |word| (word == Word::OtherMetal).then_some(());
     let (end, ()) = lexicon::whole(chain, place, metal)?;
     let is_metal = chain.word(place).is_some_and(is_metal);
@@ -136,10 +39,6 @@ pub(in crate::order::reading) fn is_metal(word: &str) -> bool {
 
 /// `bolted to stainless frame`, `for copper earth bar`: what the part is put on, and no steel of its own.
 pub(super) fn settle(line: &mut Line, at: usize, text: &str) {
-    const ON: &[&str] = &[
-        "on", "onto", "to", "into", "in", "against", "for", "auf", "an", "gegen", "für", "op", "aan", "voor",
-        "sur", "pour",
-    ];
     let is_one = line.items.get(at).is_some_and(|item| {
         item.is_free()
             && item.what == What::Steel(SteelWord::OtherMetal)
@@ -148,13 +47,15 @@ pub(super) fn settle(line: &mut Line, at: usize, text: &str) {
     let span = line.items.get(at).and_then(|item| Some((item.spans.first()?.start, item.spans.last()?.end)));
     let Some((start, end)) = span.filter(|_| is_one) else { return };
     let is_thing = text.get(end..).is_some_and(|rest| {
-        near(rest.split([' ', '-']), |word| JOINED.contains(&word) || THINGS.contains(&word))
+        near(rest.split([' ', '-']), |word| {
+            lexicon::JOINED.contains(&word) || lexicon::OF_METAL.contains(&word)
+        })
     });
     let front = text.get(..start).unwrap_or_default();
     let is_on = line
         .before(at)
         .and_then(|before| line.items.get(before))
-        .is_some_and(|item| ON.contains(&lower(&item.text).as_str()));
+        .is_some_and(|item| lexicon::PUT_ON.contains(&lower(&item.text).as_str()));
     if is_thing
         && (is_on || says_joins(front))
         && let Some(item) = line.item(at)

@@ -2,6 +2,7 @@
 
 use super::is_finish;
 use crate::order::reading::items::Line;
+use crate::order::reading::lexicon;
 use crate::order::reading::what::What;
 use crate::order::reading::{Became, Piece, either};
 use crate::quantity::letters::lower;
@@ -9,10 +10,6 @@ use crate::quantity::letters::lower;
 /// `if HDG is not possible, mech galv`, `mech galv if HDG is not allowed`, `if no HDG then mech`: on a condition
 /// nothing is left out, and another finish is wanted only where that one does not suit.
 pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[Piece]) -> bool {
-    const CONDITIONS: &[&str] = &[
-        "if", "when", "whenever", "where", "wherever", "unless", "should", "case", "provided", "falls",
-        "wenn", "sofern", "soweit", "indien",
-    ];
     let start = |line: &Line, at: usize| line.items.get(at)?.spans.first().map(|span| span.start);
     let end = |line: &Line, at: usize| line.items.get(at)?.spans.last().map(|span| span.end);
     let is_filler = |line: &Line, at: usize| matches!(line.what(at), Some(What::Filler | What::Or));
@@ -48,7 +45,7 @@ pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[
         let is_before = from <= word.span.start && word.span.end <= until && is_near(word.span.end, until);
         let is_between =
             until <= word.span.start && word.span.end <= excluded && is_near(word.span.end, excluded);
-        (is_before || is_between) && CONDITIONS.contains(&lower(&word.text).as_str())
+        (is_before || is_between) && lexicon::CONDITIONS.contains(&lower(&word.text).as_str())
     });
     if !is_conditional {
         return false;

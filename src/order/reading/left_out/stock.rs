@@ -3,6 +3,7 @@
 use super::{BOLTS, MATES, can_be_left_out, is_grade, is_named};
 use crate::order::reading::Became;
 use crate::order::reading::items::Line;
+use crate::order::reading::lexicon;
 use crate::order::reading::what::What;
 use crate::quantity::letters::lower;
 
@@ -11,9 +12,8 @@ pub(super) const IN_STOCK: &str = "of what is in stock already: it is not ordere
 
 /// Whether a piece says that something is in stock.
 pub(super) fn is_in_stock(line: &Line, at: usize) -> bool {
-    const WORDS: &[&str] = &["stock", "hand", "vorhanden", "lager"];
     let text = line.items.get(at).map_or(String::new(), |item| lower(&item.text));
-    WORDS.iter().any(|word| text.contains(word))
+    lexicon::STOCK.iter().any(|word| text.contains(word))
 }
 
 /// `nuts HDG already in stock`: a nut or washer with all that the stretch says of it, its finish included; of a

@@ -5,6 +5,7 @@ use crate::order::reading::Became;
 use crate::order::reading::either::asks_which;
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::left_out;
+use crate::order::reading::lexicon;
 use crate::order::reading::steel;
 use crate::order::reading::what::{SteelWord, What};
 use crate::part::{Kind, UsualSteel};
@@ -54,11 +55,10 @@ fn twist_off(line: &mut Line, steel: &str) {
 /// A set screw of a bolt's class or grade is the hexagon one that is threaded to the head: the classes of those
 /// without a head are others (ISO 898-5).
 fn is_hex_set_screw(line: &Line, steel: &str) -> bool {
-    const HEADLESS: &[&str] =
-        &["socket", "sss", "grub", "stift", "maden", "headless", "iso 40", "din 91", "point", "pt", "allen"];
     let is_headless = line.items.iter().any(|item| {
         let text = lower(&item.text);
-        item.what == What::PartStandard("set-screw") || HEADLESS.iter().any(|word| text.contains(word))
+        item.what == What::PartStandard("set-screw")
+            || lexicon::HEADLESS.iter().any(|word| text.contains(word))
     });
     let is_class = steel.split_once('.').is_some_and(|(strength, _)| strength.parse::<u8>().is_ok());
     (is_class || steel.starts_with("j429")) && !is_headless
@@ -170,12 +170,10 @@ const OF_OTHER_STEEL: &[&str] = &["2093", "13337", "7346"];
 
 /// Whether another part is a clip that springs over a shaft.
 fn is_clip(line: &Line, kind: Kind) -> bool {
-    const CLIPS: &[&str] =
-        &["e clip", "e-clip", "eclip", "e ring", "e-ring", "6799", "sicherungsscheibe", "federscheibe"];
     matches!(kind, Kind::Other | Kind::OtherWasher)
         && line.items.iter().any(|item| {
             let is_name = matches!(item.what, What::Part("?") | What::PartStandard(""));
-            is_name && CLIPS.iter().any(|clip| lower(&item.text).contains(clip))
+            is_name && lexicon::CLIPS.iter().any(|clip| lower(&item.text).contains(clip))
         })
 }
 

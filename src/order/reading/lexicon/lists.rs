@@ -1,0 +1,342 @@
+//! Words that say something only beside others: the rules look them up in these lists.
+
+/// Words that bind and may have a number of their own: `life 15`, `size 8`.
+pub const OWN_A_NUMBER: &[&str] = &[
+    "for",
+    "life",
+    "service life",
+    "design life",
+    "cat",
+    "category",
+    "corrosivity",
+    "corrosivity category",
+    "size",
+    "long",
+    "dia",
+    "diameter",
+    "length",
+    "lebensdauer",
+    "für",
+    "länge",
+    "min",
+    "max",
+    "at",
+    "thk",
+    "thick",
+    "thickness",
+    "coating",
+    "finish",
+    "hardness",
+    "site",
+    "local",
+];
+
+/// What says that a date follows.
+pub const DUE: &[&str] =
+    &["due", "delivery", "liefertermin", "lieferung", "lieferdatum", "termin", "datum", "date", "deadline"];
+
+/// What may stand in front of a date, and of much else.
+pub const ON: &[&str] = &["bis", "am", "by", "until", "till", "to", "from", "vom", "zum", "ab", "spätestens"];
+
+/// What may stand between a distance and what it is from, besides what binds.
+pub const AWAY: &[&str] = &[
+    "away",
+    "distant",
+    "distance",
+    "inland",
+    "off",
+    "weg",
+    "entfernt",
+    "entfernung",
+    "abstand",
+    "landeinwärts",
+    "landeinwaerts",
+    "far",
+    "well",
+    "back",
+    "weit",
+    "nearest",
+    "luftlinie",
+    "landesinneren",
+];
+
+/// Beside the letter that a part is marked with.
+pub const MARKED: &[&str] = &[
+    "marked",
+    "mark",
+    "marking",
+    "stamped",
+    "stamp",
+    "gekennzeichnet",
+    "kennzeichen",
+    "kennzeichnung",
+    "markiert",
+];
+
+/// In front of the hours in which a bake has to begin.
+pub const SOON: &[&str] = &["within", "innerhalb", "binnen"];
+
+/// What has years of its own.
+pub const CONTRACTS: &[&str] = &[
+    "contract",
+    "agreement",
+    "warranty",
+    "guarantee",
+    "frame",
+    "vertrag",
+    "rahmenvertrag",
+    "garantie",
+    "gewährleistung",
+];
+
+/// So many orders of the same size.
+pub const LOTS: &[&str] = &[
+    "lot",
+    "lots",
+    "batch",
+    "batches",
+    "delivery",
+    "deliveries",
+    "shipments",
+    "releases",
+    "lose",
+    "chargen",
+    "lieferungen",
+];
+
+/// In front of what has been done before a bake.
+pub const PAST: &[&str] = &["after", "nach"];
+
+/// Codes of a chromate, of what seals it and of what is on top, behind the thickness of plated zinc.
+pub const CHROMATES: &[&str] = &["an", "at", "bt", "ct", "dt", "et", "ft", "bn", "cn", "dn", "cr", "t"];
+
+/// Behind `or` or `and`: the number before it is the least.
+pub const MORE: &[&str] = &[
+    "more",
+    "higher",
+    "harder",
+    "greater",
+    "above",
+    "over",
+    "up",
+    "upwards",
+    "mehr",
+    "aufwärts",
+    "höher",
+    "härter",
+    "darüber",
+];
+
+/// In front of a number that is the least.
+pub const ABOVE: &[&str] = &["over", "above", "exceeding", "über", "from", "ab"];
+
+/// In front of, or behind, what was found on a lot.
+pub const READINGS: &[&str] = &[
+    "measured",
+    "measure",
+    "measures",
+    "measuring",
+    "reading",
+    "readings",
+    "reads",
+    "results",
+    "result",
+    "shows",
+    "showed",
+    "got",
+    "ergebnis",
+    "ergebnisse",
+    "found",
+    "finds",
+    "rejected",
+    "failed",
+    "fails",
+    "actual",
+    "gemessen",
+    "gemessene",
+    "gemessener",
+    "gemessenen",
+    "messwert",
+    "messwerte",
+    "istwert",
+    "istwerte",
+    "gefunden",
+    "beanstandet",
+    "gemeten",
+];
+
+/// Signs for the strength at which steel yields.
+pub const YIELDS: &[&str] = &["fy", "sy", "ys", "re", "reh", "rel", "rp", "proof"];
+
+/// In front of a condition on which the other of two finishes is wanted.
+pub const ON_A_CONDITION: &[&str] =
+    &["if", "unless", "when", "where", "wenn", "falls", "sofern", "indien", "tenzij"];
+
+/// Between two finishes that are set against each other.
+pub const VERSUS: &[&str] = &["vs", "versus"];
+
+/// With such a word begins what says, behind a finish, that it is wanted only where the one before does not suit.
+pub const LAST_RESORT: &[&str] = &["if", "or if", "falls", "wenn", "si", "indien", "as"];
+
+/// Between two grades that are set against each other.
+pub const AGAINST: &[&str] = &[
+    "but", "whereas", "while", "although", "though", "however", "yet", "vs", "versus", "says", "aber",
+    "jedoch", "sondern", "sagt", "doch", "obwohl",
+];
+
+/// In front of what another paper says.
+pub const SAYS: &[&str] = &["says", "say", "shows", "states", "calls", "reads", "sagt", "zeigt"];
+
+/// Between two finishes of which neither is wanted first.
+pub const ALIKE: &[&str] = &[
+    "or",
+    "ou",
+    "of",
+    "nor",
+    "oder",
+    "noch",
+    "bzw",
+    "beziehungsweise",
+    "either or",
+    "and",
+    "und",
+    "then",
+    "dann",
+    "puis",
+];
+
+/// In front of a condition.
+pub const CONDITIONS: &[&str] = &[
+    "if", "when", "whenever", "where", "wherever", "unless", "should", "case", "provided", "falls", "wenn",
+    "sofern", "soweit", "indien",
+];
+
+/// In what says that something is in stock.
+pub const STOCK: &[&str] = &["stock", "hand", "vorhanden", "lager"];
+
+/// At the end of what says that what stands behind it is wanted.
+pub const OTHERWISE: &[&str] = &["otherwise", "else", "sonst", "ansonsten", "then", "dann", "puis", "anders"];
+
+/// In front of what something is for, or under what it goes.
+pub const FOR: &[&str] = &[
+    "for",
+    "to suit",
+    "suit",
+    "to fit",
+    "fitting",
+    "matching",
+    "to match",
+    "to mate with",
+    "to go under",
+    "to go on",
+    "to go with",
+    "suitable for",
+    "for use with",
+    "under",
+    "für",
+    "fuer",
+    "zu",
+    "passend zu",
+    "passend für",
+    "passend",
+    "unter",
+];
+
+/// Says which of several: a letter behind it is its own.
+pub const VARIANTS: &[&str] = &[
+    "option",
+    "opt",
+    "variant",
+    "variante",
+    "version",
+    "alternative",
+    "alt",
+    "style",
+    "size",
+    "model",
+    "unit",
+];
+
+/// A length beside such a word is that of the thread.
+pub const OF_THREADS: &[&str] =
+    &["thread", "threads", "threaded", "thrd", "thd", "thds", "threading", "gewinde", "gewindelänge"];
+
+/// Has numbers with a point, so that none of them is a class.
+pub const HAVE_POINTS: &[&str] =
+    &["rev", "section", "detail", "page", "grid", "due", "wk", "week", "kw", "calendar"];
+
+/// Marks a drawing or a part, whose names begin with letters.
+pub const MARKS_A_PART: &[&str] =
+    &["dwg", "drawing", "drg", "zeichnung", "rev", "section", "detail", "grid", "part", "pn", "tag"];
+
+/// A number of them that nobody says: it is taken for more than one.
+pub const SOME: &[&str] =
+    &["few", "some", "several", "couple", "many", "einige", "wenige", "paar", "mehrere"];
+
+/// Says by itself that the way leads from the sea.
+pub const INLAND: &[&str] = &["inland", "landeinwärts", "landeinwaerts", "landesinneren"];
+
+/// Words for a coat and its thickness.
+pub const OF_A_COAT: &[&str] =
+    &["coat", "coating", "thickness", "thk", "thick", "dft", "dick", "dicke", "schicht", "schichtdicke"];
+
+/// Short for *galvanized*, which is hot-dip, and for *galvanisch*, which is electroplated.
+pub const GALV: &[&str] = &["galv", "gal", "galvan"];
+
+/// English in full: plated only where its thickness or its colour says so.
+pub const GALV_IN_FULL: &[&str] = &["galvanized", "galvanised"];
+
+/// Words that only German has, by how they begin.
+pub const GERMAN_BEGINS: &[&str] = &[
+    "schr",
+    "sechskant",
+    "mutter",
+    "scheibe",
+    "unterleg",
+    "gewinde",
+    "zylinder",
+    "verz",
+    "festigkeit",
+    "stück",
+    "stueck",
+    "satz",
+    "sätze",
+    "garnitur",
+    "bolzen",
+    "federring",
+    "feuer",
+    "passiviert",
+    "chromatiert",
+    "vollgewinde",
+    "teilgewinde",
+    "stahl",
+    "jahre",
+    "küste",
+    "kueste",
+    "innen",
+    "außen",
+    "aussen",
+    "liefer",
+    "stange",
+    "senk",
+    "linsen",
+    "flachrund",
+    "holzschr",
+    "anfrage",
+    "angebot",
+    "dickschicht",
+    "ankerst",
+    "ankerb",
+    "menge",
+    "anzahl",
+    "bestell",
+];
+
+/// And by what they hold.
+pub const GERMAN_HOLDS: &[&str] = &["schraube", "mutter", "scheibe", "bolzen", "verzinkt", "stange", "stift"];
+
+/// And those that are short, in full.
+pub const GERMAN: &[&str] = &[
+    "stk", "stck", "kl", "fkl", "mit", "und", "oder", "ohne", "nicht", "nach", "für", "bitte", "keine",
+    "kein", "lang", "dick", "güte", "klasse", "blau", "gelb", "schwarz", "niete", "nieten",
+];
