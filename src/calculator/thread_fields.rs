@@ -309,12 +309,12 @@ pub(super) fn read_coat(reader: &mut Reader<'_>) -> Result<(Coat, &'static Unit)
 pub(super) fn read_even_coat(reader: &mut Reader<'_>) -> Result<(Coat, &'static Unit), Missed> {
     let (min, max) = (reader.get(&COAT_MIN), reader.get(&COAT_MAX));
     let Written { quantity: max, unit } = max?;
-    let coat = Coat::even(min?, max);
-    if coat.min > coat.max {
+    let min = min?;
+    if min.exceeds(max) {
         let why = "the maximum is below the minimum; exchange the two".to_owned();
         return Err(reader.wrong(&COAT_MAX, Fault::Conflict(why)));
     }
-    Ok((coat, unit))
+    Ok((Coat::even(min, max.max(min)), unit))
 }
 
 /// Writes what [`read_coat`] reads.

@@ -103,6 +103,12 @@ macro_rules! sums {
             pub const fn abs(self) -> Self {
                 Self(self.0.abs())
             }
+            /// Whether it is more than another, by more than the last digits in which one number written in two
+            /// units (2 mil, 50.8 µm) may differ.
+            #[must_use]
+            pub const fn exceeds(self, other: Self) -> bool {
+                self.0 - other.0 > 1e-12 * self.0.abs()
+            }
         }
         impl Add for $name {
             type Output = Self;

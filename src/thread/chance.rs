@@ -93,7 +93,9 @@ impl Density {
     /// The density of a multiple of what is spread.
     fn new(spread: Spread, times: f64, step: f64) -> Self {
         let (middle, span) = (times * spread.middle(), times.abs() * spread.span());
-        let cells = (span / step).ceil().max(1.0);
+        // A span of whole steps has as many cells in whatever unit its limits were written: the last bit of a
+        // quotient adds none.
+        let cells = (span / step - EXACT).ceil().max(1.0);
         let width = step / times.abs();
         let low = spread.middle() - cells * width / 2.0;
         let at = |cell: f64| if span > 0.0 { spread.below(low + cell * width) } else { cell };

@@ -106,7 +106,9 @@ static ROWS: &[Row] = &[
     row("powder", LEAST, "chance", Number(50.0, 99.0, "%"), "t_Zn", Up),
     row("powder", &[], "yield", Number(50.0, 100.0, "%"), "W", Down),
     row("powder", &[], "pieces", Texts(&["10", "100", "1000", "4000", "50000"]), "W", Up),
-    row("powder", &[], "length", Number(20.0, 120.0, "mm"), "A", Up),
+    // A short bolt is threaded to its head; where the shank begins, the threads that go take their area along.
+    row("powder", &[], "length", Number(20.0, 44.0, "mm"), "A", Up),
+    row("powder", &[], "length", Number(45.0, 120.0, "mm"), "A", Up),
     row("kettle", &[], "coat", Number(20.0, 200.0, "µm"), "Z", Up),
     row("kettle", &[], "pieces", Texts(&["10", "100", "1000", "4000", "50000"]), "Z", Up),
     row("kettle", &[], "length", Number(20.0, 120.0, "mm"), "M", Up),

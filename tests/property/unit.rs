@@ -1,7 +1,7 @@
 //! A number means the same in every unit that its field offers: the answer does not change with the unit.
 
-use kettle_barrel::calculator::{Draft, Entry, FieldAbout, Kind, REGISTER, Report, Value};
-use kettle_barrel::quantity::{Units, number};
+use kettle_barrel::calculator::{Draft, Entry, FieldAbout, Kind, REGISTER, Report, Value, evaluate};
+use kettle_barrel::quantity::{Units, number, unit};
 
 use crate::fields::{Dice, drawn};
 
@@ -110,6 +110,34 @@ fn a_number_means_the_same_in_every_unit() {
 #[ignore = "takes minutes: cargo test --release --test property -- --ignored"]
 fn many_numbers_mean_the_same_in_every_unit() {
     draws(5000);
+}
+
+/// The least and the greatest of a coat, or the limits of a lot, may be one thickness in two units: the last bit in
+/// which the two differ makes no contradiction.
+#[test]
+fn one_thickness_in_two_units_is_one() {
+    let pairs: [(&str, &str, &str, &[(&str, &str)]); 6] = [
+        ("oversize-tap", "coat_least", "coat_greatest", &[]),
+        ("gauges", "coat_least", "coat_greatest", &[]),
+        ("life", "least", "thickness", &[]),
+        ("life", "thickness", "greatest", &[]),
+        ("lot", "own_reading", "own_article", &[("standard", "own"), ("readings", "52 57 59")]),
+        ("lot", "own_mean", "own_greatest", &[("standard", "own"), ("readings", "52 57 59")]),
+    ];
+    for (id, less, more, with) in pairs {
+        for tenths in (400..800).step_by(7) {
+            let um = format!("{}.{} µm", tenths / 10, tenths % 10);
+            for other in [&unit::MIL, &unit::MM, &unit::INCH] {
+                let mil = unit::UM.convert(f64::from(tenths) / 10.0, other).expect("a length");
+                let other = format!("{mil:?} {}", other.symbol);
+                for (least, greatest) in [(&um, &other), (&other, &um)] {
+                    let fields = [(less, least.as_str()), (more, greatest.as_str())];
+                    let answer = evaluate(id, with.iter().copied().chain(fields));
+                    assert!(answer.is_ok(), "{id} {less} {least} {more} {greatest}: {}", answer.unwrap_err());
+                }
+            }
+        }
+    }
 }
 
 /// A unit without a symbol would be chosen in the form and read as the first one: 0.93 as 0.93 %.

@@ -337,7 +337,7 @@ fn impossible(limits: &AcceptanceLimits, reader: &mut Reader<'_>) -> Result<(), 
     ];
     for (field, limit, others, below) in pairs {
         let Some(limit) = limit else { continue };
-        let beyond = |other: &ThicknessLimit| other.thickness > limit.thickness;
+        let beyond = |other: &ThicknessLimit| other.thickness.exceeds(limit.thickness);
         if let Some(other) = others.into_iter().flatten().find(beyond) {
             let end = if below == "below the" { " that every part of it has to reach" } else { "" };
             let text = format!("{} is {below} {}{end}; correct one of the two", limit.printed, other.printed);

@@ -203,8 +203,10 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<Input, Missed> {
     let (min, max) = (reader.optional(&MIN), reader.optional(&MAX));
     let (min, max) = match average {
         Ok(Written { quantity: average, .. }) => (
-            min.and_then(|min| within(reader, &MIN, min, |min| min <= average, "least", "at most")),
-            max.and_then(|max| within(reader, &MAX, max, |max| max >= average, "greatest", "at least")),
+            min.and_then(|min| within(reader, &MIN, min, |min| !min.exceeds(average), "least", "at most")),
+            max.and_then(|max| {
+                within(reader, &MAX, max, |max| !average.exceeds(max), "greatest", "at least")
+            }),
         ),
         Err(_) => (min, max),
     };
