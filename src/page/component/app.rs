@@ -14,7 +14,7 @@ use super::sheet::SheetView;
 use super::sources::sources_view;
 use super::work::Work;
 use crate::page::browser::{self, Device};
-use crate::page::hook::use_address;
+use crate::page::hook::{use_address, use_kept};
 use crate::page::reducer::{Dispatch, Page};
 use crate::page::state::{State, View};
 
@@ -49,10 +49,7 @@ pub fn App() -> Html {
         Device::remember(*settings);
     });
     use_effect_with(page.prices.clone(), Device::remember_prices);
-    // At once: a window may be closed before the next picture is drawn.
-    use_effect_with(page.takes_readings().then(|| address.clone()), |address| {
-        address.iter().for_each(|address| Device::remember_readings(address));
-    });
+    use_kept(page.takes_readings().then(|| address.clone()), Device::remember_readings);
     let back = (page.view != View::Order && page.left_at.is_some())
         .then(|| AttrValue::from(format!("#{}", page.address_of(View::Order))));
     // A list that was begun goes on while something else is open.
