@@ -17,6 +17,7 @@ pub mod recommend;
 mod remedy;
 pub mod saved;
 pub mod set;
+pub mod standing;
 mod threads;
 mod told;
 mod units;
@@ -27,6 +28,7 @@ pub use asked::Asked;
 pub use judge::{Item, Judged, Judgement, judge};
 pub use line::{ABOUT, FIELDS, Mate, OrderLine, read, write};
 pub use reading::Reading;
+pub use standing::{Aside, Standing};
 pub use threads::bolt_class;
 
 use serde::Serialize;
@@ -112,6 +114,8 @@ pub struct ProcessAssessment {
     pub process: Process,
     /// Its verdict.
     pub verdict: Verdict,
+    /// Why it is not ordered, though it is not ruled out.
+    pub aside: Option<Aside>,
     /// The coat it would get and by which standard, then what follows from it.
     pub figures: Vec<Figure>,
     /// The nearest change that would make it suit, where it is ruled out and there is one.
@@ -160,6 +164,13 @@ impl Assessment {
     }
 }
 
+impl ProcessAssessment {
+    /// What it is to the order.
+    pub fn standing(&self) -> Standing {
+        Standing { verdict: self.verdict, aside: self.aside }
+    }
+}
+
 impl std::fmt::Display for Assessment {
     /// As plain text, for the terminal and for a letter: each process as the page shows it, and then what
     /// stands there in folds.
@@ -169,8 +180,8 @@ impl std::fmt::Display for Assessment {
         self.figures.iter().try_for_each(|figure| writeln!(f, "  {figure}"))?;
         for process in &self.processes {
             // In this form programs read it.
-            let verdict = lower(process.verdict.words());
-            writeln!(f, "\n{}: {verdict}", process.process.name())?;
+            let standing = lower(&process.standing().words());
+            writeln!(f, "\n{}: {standing}", process.process.name())?;
             process
                 .figures
                 .iter()

@@ -142,7 +142,7 @@ pub fn of_order(assessed: &Assessed) -> Vec<Offered> {
     let offered = |key: String, label: String, link| Offered { key, label, link };
     let mut sheets = vec![offered(JOB.to_owned(), "Job sheet".to_owned(), None)];
     // What the order leaves out is not run for it, and neither is zinc where another coat is asked for.
-    let is_run = |judged: &&Judged| !judged.is_ruled_out() && is_wanted(&assessed.line, judged);
+    let is_run = |judged: &&Judged| !judged.is_ruled_out() && is_wanted(&assessed.line, judged.process);
     let is_of_zinc = assessed.line.not_judged().is_none();
     let open = || judgement.processes.iter().filter(is_run).filter(move |_| is_of_zinc);
     for judged in open().filter(|judged| judged.process != Process::Electroplated) {

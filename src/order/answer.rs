@@ -58,7 +58,7 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
     let out: Vec<(&Judged, String)> = judgement
         .processes
         .iter()
-        .filter(|judged| judged.verdict() == Verdict::RuledOut && is_wanted(line, judged))
+        .filter(|judged| judged.verdict() == Verdict::RuledOut && is_wanted(line, judged.process))
         .map(|judged| (judged, why_not(judgement, judged)))
         .collect();
     let missing = missing(line, judgement);
@@ -115,14 +115,14 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
 /// What the order leaves out, and is not ruled out all the same.
 fn left_out<'j>(line: &'j OrderLine, judgement: &'j Judgement) -> impl Iterator<Item = &'j Judged> {
     let processes = judgement.processes.iter();
-    processes.filter(|judged| judged.verdict() != Verdict::RuledOut && !is_wanted(line, judged))
+    processes.filter(|judged| judged.verdict() != Verdict::RuledOut && !is_wanted(line, judged.process))
 }
 
 /// What nobody said, or what the place asks for, and more than one process asks for: it is said once, before
 /// everything else.
 fn missing(line: &OrderLine, judgement: &Judgement) -> Vec<String> {
     let (mut once, mut more): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
-    let counts = |judged: &&Judged| judged.verdict() != Verdict::RuledOut && is_wanted(line, judged);
+    let counts = |judged: &&Judged| judged.verdict() != Verdict::RuledOut && is_wanted(line, judged.process);
     for judged in judgement.processes.iter().filter(counts) {
         let briefs: Vec<String> = judgement
             .demands(judged)
@@ -181,7 +181,7 @@ fn open<'j>(
         .processes
         .iter()
         .filter(move |judged| Some(judged.process) != taken && judged.verdict() == verdict)
-        .filter(|judged| is_wanted(line, judged))
+        .filter(|judged| is_wanted(line, judged.process))
 }
 
 /// What would do as well: `Hot-dip to F2329 and mechanical, B695 class 8, also suit.`

@@ -8,7 +8,7 @@ use super::judge::{Item, Judged, Judgement};
 use super::remedy::remedy;
 use super::threads::{bolt_class, is_metric, size_without_thread};
 use super::told::Reason;
-use super::{Assessment, Mate, OrderLine, ProcessAssessment, picture};
+use super::{Assessment, Mate, OrderLine, ProcessAssessment, Standing, picture};
 use crate::calculator::service_life::years_figure;
 use crate::calculator::{Caution, Figure, Finding, Link, Note, Verdict, behind};
 use crate::coat::Process;
@@ -18,6 +18,7 @@ use crate::rule::{Case, Key, Offer, Topic};
 use crate::sentence::{capital, capitalized, worded};
 use crate::site::life::{self, Exponent, Years};
 use crate::site::{Category, Surroundings};
+use crate::sorting::sort_by_key;
 use crate::steel::{State, Steel};
 use crate::thread::pair::{Found, Room};
 use crate::working::Mark;
@@ -27,7 +28,7 @@ pub fn arrange(line: &OrderLine, judgement: &Judgement) -> Assessment {
     let processes = judgement.processes.each_ref().map(|judged| process(line, judgement, judged));
     let answer = answer(line, judgement);
     Assessment {
-        headline: headline(line, &processes),
+        headline: headline(&processes),
         figures: figures(line, judgement),
         cautions: cautions(&processes, judgement),
         notes: notes(line, judgement),
@@ -37,21 +38,19 @@ pub fn arrange(line: &OrderLine, judgement: &Judgement) -> Assessment {
     }
 }
 
-fn headline(line: &OrderLine, processes: &[ProcessAssessment; 3]) -> String {
-    let of = |verdict: Option<Verdict>| {
-        let said = |p: &&ProcessAssessment| Some(p.verdict).filter(|_| !line.left_out.holds(p.process));
-        let names: Vec<&str> =
-            processes.iter().filter(|p| said(p) == verdict).map(|p| p.process.name()).collect();
-        names.join(" and ")
-    };
-    let verdicts =
-        [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut].map(|it| (it.words(), of(Some(it))));
-    let parts: Vec<String> = verdicts
-        .into_iter()
-        .chain([("Left out by the order", of(None))])
-        .filter(|(_, names)| !names.is_empty())
-        .map(|(words, names)| worded(format_args!("{words}: {names}")))
-        .collect();
+/// What each process is to the order, those that are the same together: what may be ordered first, the best first.
+fn headline(processes: &[ProcessAssessment; 3]) -> String {
+    let mut standings = processes.each_ref().map(ProcessAssessment::standing);
+    sort_by_key(&mut standings, |standing| (standing.verdict, standing.aside.is_some()));
+    let mut parts: Vec<String> = Vec::new();
+    for standing in standings {
+        let same = processes.iter().filter(|process| process.standing() == standing);
+        let names: Vec<&str> = same.map(|process| process.process.name()).collect();
+        let part = worded(format_args!("{}: {}", standing.words(), names.join(" and ")));
+        if !parts.contains(&part) {
+            parts.push(part);
+        }
+    }
     worded(format_args!("{}.", parts.join(". ")))
 }
 
@@ -164,9 +163,11 @@ fn process(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> ProcessA
         folded.extend(behind);
     }
     let remedy = if out { remedy(line, judgement, judged) } else { None };
+    let Standing { verdict, aside } = Standing::of(line, judged);
     ProcessAssessment {
         process: judged.process,
-        verdict: judged.verdict(),
+        verdict,
+        aside,
         figures: judged.offer.as_ref().map_or_else(Vec::new, |offer| offered(line, judgement, judged, offer)),
         change: remedy.map(|change| sentence(change.to_owned())),
         findings,

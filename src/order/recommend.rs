@@ -42,13 +42,13 @@ pub fn recommended(line: &OrderLine, judgement: &Judgement) -> Option<usize> {
         .processes
         .iter()
         .enumerate()
-        .filter(|(_, judged)| judged.verdict() != Verdict::RuledOut && is_wanted(line, judged));
+        .filter(|(_, judged)| judged.verdict() != Verdict::RuledOut && is_wanted(line, judged.process));
     open.min_by_key(|(_, judged)| rank(judged)).map(|(place, _)| place)
 }
 
 /// Whether the order does not leave the process out.
-pub fn is_wanted(line: &OrderLine, judged: &Judged) -> bool {
-    !line.left_out.holds(judged.process)
+pub fn is_wanted(line: &OrderLine, process: Process) -> bool {
+    !line.left_out.holds(process)
 }
 
 /// What has to be proved, agreed or said before the process can be taken.

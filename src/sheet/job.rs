@@ -5,8 +5,7 @@ use super::specification::specification;
 use super::{Block, Heading, Look, Row, Sheet, inspection, price, threads};
 use crate::calculator::{Caution, FieldAbout, Figure, Finding, Mark, Verdict};
 use crate::order::reading::{self, Segment};
-use crate::order::recommend::is_wanted;
-use crate::order::{self, Assessed, Judged, ProcessAssessment, demand::AGREE};
+use crate::order::{self, Aside, Assessed, Judged, ProcessAssessment, Standing, demand::AGREE};
 use crate::quantity::letters::lower;
 use crate::rule::Instruction;
 use crate::sentence::capital;
@@ -101,8 +100,8 @@ fn others(assessed: &Assessed, taken: Option<&Judged>, heading: &Heading) -> Blo
         {
             why.push(format!("{} {}", lower(&price.name), price.text));
         }
-        let left_out = if is_left_out(assessed, judged) { ", which the order leaves out" } else { "" };
-        let name = format!("{}{left_out}: {}", judged.process.name(), lower(judged.verdict().words()));
+        let standing = Standing::of(&assessed.line, judged);
+        let name = format!("{}: {}", judged.process.name(), lower(&standing.words()));
         Row::said(name, capital(&why.join("; ")))
     };
     let title = match (taken, assessed.line.not_judged()) {
@@ -147,7 +146,7 @@ pub(super) fn is_asked(assessed: &Assessed, judged: &Judged) -> bool {
 
 /// Whether the order leaves out a process that is not ruled out anyhow.
 pub(super) fn is_left_out(assessed: &Assessed, judged: &Judged) -> bool {
-    !judged.is_ruled_out() && !is_wanted(&assessed.line, judged)
+    Standing::of(&assessed.line, judged).aside == Some(Aside::LeftOut)
 }
 
 /// The nearest change that would make a process suit that is ruled out, and whether it is the one asked for.

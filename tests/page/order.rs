@@ -125,6 +125,27 @@ fn a_reason_opens_the_calculator_behind_it_and_the_way_back_leads_to_the_reason(
     })
 }
 
+/// Zinc that nobody asked for is told apart from what may be ordered, by its words and by its sign.
+#[test]
+fn the_tiles_say_what_is_not_asked_for_and_what_is_left_out() -> Done {
+    let aside = |count: usize| {
+        format!(
+            "document.querySelectorAll('.chips a.aside').length === {count} && \
+             document.querySelectorAll('.process .verdict.aside').length === {count}"
+        )
+    };
+    in_chromium(|page| {
+        page.open("")?;
+        page.fill("#line", "M16 x 60 hex bolt, 8.8, C3, unplated")?;
+        page.until(&aside(3))?;
+        page.text_holds(".chips a.aside", "Suits, not asked for")?;
+        page.until("!document.querySelector('.verdict.suits')")?;
+        page.fill("#line", "M16 x 60 hex bolt, 8.8, C3, no HDG")?;
+        page.until(&aside(1))?;
+        page.text_holds(".chips a.aside", "Suits, left out by the order")
+    })
+}
+
 #[test]
 fn every_link_to_a_calculator_fills_it_without_a_complaint() -> Done {
     in_chromium(|page| {

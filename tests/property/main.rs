@@ -39,6 +39,7 @@ mod sheet;
 mod site;
 mod solid;
 mod spoken;
+mod standing;
 mod steel;
 mod texts;
 mod thread;

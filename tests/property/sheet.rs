@@ -328,7 +328,7 @@ fn no_paper_orders_zinc_that_is_not_asked_for() {
     }
     let left_out = written(&format!("{bolt}, no HDG"));
     let text = job(&left_out).to_string();
-    assert!(text.contains("Hot-dip, which the order leaves out: suits"), "{text}");
+    assert!(text.contains("Hot-dip: suits, left out by the order"), "{text}");
     let keys: Vec<String> = of_order(&left_out).into_iter().map(|sheet| sheet.key).collect();
     assert!(keys.contains(&"run-barrel".to_owned()) && !keys.contains(&"run-kettle".to_owned()), "{keys:?}");
 }

@@ -4,11 +4,11 @@ use std::borrow::Cow;
 
 use super::shared::Shared;
 use super::table::{number, under};
-use crate::calculator::{Mark, Verdict};
+use crate::calculator::Mark;
 use crate::coat::Process;
 use crate::order::judge::{Judged, Judgement, judge};
-use crate::order::recommend::{conditions, is_wanted};
-use crate::order::{Answer, OrderLine, answer, arrange, read, reading};
+use crate::order::recommend::conditions;
+use crate::order::{Answer, OrderLine, Standing, answer, arrange, read, reading};
 use crate::part::Shape;
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, Time, Units, unit};
 use crate::rule::life::{self, TABLE_ENDS};
@@ -58,10 +58,8 @@ pub struct Row {
 /// A line that was assessed.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Assessed {
-    /// The verdicts on hot-dip, mechanical, electroplated.
-    pub verdicts: [Verdict; 3],
-    /// Whether the order leaves each of them out.
-    pub left_out: [bool; 3],
+    /// What hot-dip, mechanical, electroplated are to the order.
+    pub standings: [Standing; 3],
     /// That a coat is asked for which is not judged here; then no finish is recommended.
     pub not_judged: Option<String>,
     /// The first rule that rules each of them out, or asks for a proof first.
@@ -118,8 +116,7 @@ fn assessed(line: &OrderLine) -> Assessed {
     // Nobody knows what a lot weighs of which nobody says how many.
     let weight = line.quantity.and_then(|sets| Some(judgement.mass()? * f64::from(sets)));
     Assessed {
-        verdicts: judgement.processes.each_ref().map(Judged::verdict),
-        left_out: judgement.processes.each_ref().map(|judged| !is_wanted(line, judged)),
+        standings: judgement.processes.each_ref().map(|judged| Standing::of(line, judged)),
         not_judged: line.not_judged(),
         in_the_way: judgement.processes.each_ref().map(in_the_way),
         first: taken.map_or_else(Vec::new, |judged| {
@@ -210,14 +207,8 @@ impl Row {
     /// Its verdicts, the recommended process, the line to put on the order and what comes first, in words.
     pub fn told(&self, units: Units) -> [String; 6] {
         let Ok(assessed) = &self.result else { return Default::default() };
-        let verdicts = assessed.verdicts.into_iter().zip(assessed.left_out);
-        let mut verdicts = verdicts.map(|(verdict, is_left_out)| match (&assessed.not_judged, is_left_out) {
-            _ if verdict == Verdict::RuledOut => verdict.words().to_owned(),
-            (Some(_), _) => format!("{}, not asked for", verdict.words()),
-            (None, true) => format!("{}, left out by the order", verdict.words()),
-            (None, false) => verdict.words().to_owned(),
-        });
-        let [hot_dip, mechanical, electroplated] = [(); 3].map(|()| verdicts.next().unwrap_or_default());
+        let [hot_dip, mechanical, electroplated] =
+            assessed.standings.map(|standing| standing.words().into_owned());
         let Answer { recommended, order, .. } = &assessed.answer;
         let recommended = recommended.map_or_else(String::new, |process| process.name().to_owned());
         let first = assessed.not_judged.iter().chain(&assessed.first).map(String::as_str);

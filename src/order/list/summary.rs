@@ -8,6 +8,7 @@ use super::table::number;
 use super::{Row, Table};
 use crate::calculator::Verdict;
 use crate::coat::Process;
+use crate::order::Aside;
 use crate::quantity::{Area, Mass, Quantity, Units, unit};
 use crate::rule::{self, Key};
 use crate::sorting::sort_by_key;
@@ -118,11 +119,11 @@ impl Summary {
             self.not_judged += 1;
             return;
         }
-        let judged = Process::ALL.into_iter().zip(assessed.verdicts).zip(assessed.in_the_way);
-        let judged = judged.zip(assessed.left_out);
-        for ((((process, verdict), rule), is_left_out), counts) in judged.zip(&mut self.verdicts) {
-            let is_left_out = is_left_out && verdict != Verdict::RuledOut;
-            if let Some(count) = counts.get_mut(if is_left_out { LEFT_OUT } else { verdict as usize }) {
+        let judged = Process::ALL.into_iter().zip(assessed.standings).zip(assessed.in_the_way);
+        for (((process, standing), rule), counts) in judged.zip(&mut self.verdicts) {
+            let is_left_out = standing.aside == Some(Aside::LeftOut);
+            let column = if is_left_out { LEFT_OUT } else { standing.verdict as usize };
+            if let Some(count) = counts.get_mut(column) {
                 *count += 1;
             }
             if let Some(rule) = rule.filter(|_| !is_left_out) {
@@ -130,7 +131,7 @@ impl Summary {
             }
         }
         let Some(take) = &assessed.take else {
-            let are_out = assessed.verdicts.iter().all(|verdict| *verdict == Verdict::RuledOut);
+            let are_out = assessed.standings.iter().all(|standing| standing.verdict == Verdict::RuledOut);
             *(if are_out { &mut self.none_suits } else { &mut self.none_left }) += 1;
             return;
         };
@@ -470,10 +471,9 @@ mod tests {
                 || assessed().filter_map(|one| one.take.as_ref()).filter(|take| take.process == process);
             let place = Process::ALL.iter().position(|one| *one == process).unwrap();
             let of_zinc = || assessed().filter(|one| one.not_judged.is_none());
-            let is_left_out =
-                |one: &&Assessed| one.left_out[place] && one.verdicts[place] != Verdict::RuledOut;
+            let is_left_out = |one: &&Assessed| one.standings[place].aside == Some(Aside::LeftOut);
             let verdicts = [Verdict::Suits, Verdict::OnConditions, Verdict::RuledOut].map(|verdict| {
-                let has_it = |one: &&Assessed| one.verdicts[place] == verdict && !is_left_out(one);
+                let has_it = |one: &&Assessed| one.standings[place].verdict == verdict && !is_left_out(one);
                 of_zinc().filter(has_it).count().to_string()
             });
             assert_eq!(row[0], process.name());
@@ -515,8 +515,9 @@ mod tests {
             format!(
                 "Of {} all three are ruled out",
                 lines(
-                    assessed().filter(|one| one.verdicts.iter().all(|it| *it == Verdict::RuledOut)).count()
-                        as u64
+                    assessed()
+                        .filter(|one| one.standings.iter().all(|it| it.verdict == Verdict::RuledOut))
+                        .count() as u64
                 )
             ),
             format!("Weight where the shape is known: {weight}"),

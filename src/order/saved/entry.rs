@@ -7,7 +7,8 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::{PREFIX, Store};
 use crate::calculator::{About, Address, Damage, FieldAbout, Filled, Form, Verdict, find};
-use crate::order::{self, Answer};
+use crate::coat::Process;
+use crate::order::{self, Answer, Standing};
 use crate::quantity::letters::lower;
 
 /// An order line or a calculation that was kept.
@@ -88,6 +89,18 @@ impl Entry {
     pub fn kind(&self) -> &'static str {
         let (address, _) = Address::read(&self.address);
         about(&address.view).map_or("", |about| about.title)
+    }
+
+    /// The verdict at that time, with what the order itself does not want of it.
+    pub fn standings(&self) -> Vec<Standing> {
+        let (address, _) = Address::read(&self.address);
+        let line = (address.view == order::ABOUT.id).then(|| order::read(&address.draft).ok()).flatten();
+        // A calculation has one verdict and wants nothing.
+        let of = |(verdict, process): (&Verdict, Process)| match &line {
+            Some(line) => Standing::with(line, process, *verdict),
+            None => Standing { verdict: *verdict, aside: None },
+        };
+        self.verdicts.iter().zip(Process::ALL).map(of).collect()
     }
 
     /// The order as it was written in one line, where it was.

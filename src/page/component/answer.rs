@@ -5,7 +5,7 @@ use yew::prelude::*;
 use super::found::Found;
 use super::problems::problem_list;
 use super::sign::sign;
-use super::verdict::{look, verdict};
+use super::verdict::{look_of, standing, verdict};
 use crate::calculator::{Mark, Report};
 use crate::lot::Decision;
 use crate::order::{Answer, Assessment, ProcessAssessment};
@@ -69,7 +69,7 @@ fn chip(process: &ProcessAssessment, recommended: bool) -> Html {
         event.prevent_default();
         browser::focus(id);
     };
-    let (class, _) = look(process.verdict);
+    let (class, _) = look_of(process.standing());
     html! {
         <li>
             <a class={classes!(class, recommended.then_some("recommended"))} href={format!("#{id}")} onclick={go}>
@@ -79,7 +79,7 @@ fn chip(process: &ProcessAssessment, recommended: bool) -> Html {
                 </span>
                 { " " }
                 <span class="vessel">{ process.process.vessel() }</span>
-                { verdict(process.verdict) }
+                { standing(process.standing()) }
             </a>
         </li>
     }

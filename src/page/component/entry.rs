@@ -5,8 +5,8 @@ use yew::prelude::*;
 
 use super::sign::sign;
 use super::typed::typed;
-use super::verdict::look;
-use crate::calculator::Verdict;
+use super::verdict::look_of;
+use crate::order::Standing;
 use crate::order::saved::Entry;
 use crate::page::browser;
 use crate::process::Process;
@@ -70,7 +70,7 @@ pub fn EntryCard(props: &Props) -> Html {
                 { browser::local_time(&entry.saved).unwrap_or_else(|| "no date".to_owned()) }
             </p>
             if let Some(line) = line { <p class="as-written">{ line }</p> }
-            { verdicts(&entry.verdicts) }
+            { verdicts(&entry.standings()) }
             if let Some(answer) = answer.as_ref().as_ref().filter(|answer| !answer.order.is_empty()) {
                 <p class="to-order">
                     if answer.recommended.is_some() { <span>{ "To order: " }</span> }
@@ -96,15 +96,15 @@ pub fn EntryCard(props: &Props) -> Html {
 }
 
 /// The verdict at the time: of the three processes, or of the one calculation.
-fn verdicts(verdicts: &[Verdict]) -> Html {
-    let names = match verdicts {
+fn verdicts(standings: &[Standing]) -> Html {
+    let names = match standings {
         [_, _, _] => Process::ALL.map(Process::name).to_vec(),
         _ => vec![""],
     };
-    let item = |(name, verdict): (&'static str, &Verdict)| {
-        let (class, mark) = look(*verdict);
-        let said = format!("{name} {}", verdict.words().to_ascii_lowercase());
+    let item = |(name, standing): (&'static str, &Standing)| {
+        let (class, mark) = look_of(*standing);
+        let said = format!("{name} {}", standing.words().to_ascii_lowercase());
         html! { <li class={classes!("verdict", class)}>{ sign(mark) }<span>{ said.trim().to_owned() }</span></li> }
     };
-    html! { <ul class="verdicts">{ for names.into_iter().zip(verdicts).map(item) }</ul> }
+    html! { <ul class="verdicts">{ for names.into_iter().zip(standings).map(item) }</ul> }
 }
