@@ -18,6 +18,7 @@ pub mod key;
 pub mod life;
 mod row;
 pub mod says;
+pub mod service;
 pub mod size;
 pub mod strength;
 pub mod structural;
@@ -44,6 +45,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &hydrogen::hot_dip::F2329_RISK,
     &hydrogen::hot_dip::A143_STRENGTH,
     &hydrogen::hot_dip::ISO_10684_CLEANING,
+    &hydrogen::hot_dip::ISO_10684_RELIEF,
     &hydrogen::hot_dip::A143_BEND,
     &hydrogen::hot_dip::MAKERS_ADVICE,
     &hydrogen::mechanical::F3125,
@@ -97,8 +99,9 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &handling::LONG_FOR_BARREL,
     &handling::LONG_FOR_KETTLE,
     &life::NOT_IN_AIR,
-    &life::OTHER_METAL,
-    &life::HOT_PLACE,
+    &service::OTHER_METAL,
+    &service::HOT_PLACE,
+    &service::STEEL_IN_SERVICE,
     &life::LASTS,
     &life::PLACE_NOT_SAID,
     &life::THIN_OUTDOORS,

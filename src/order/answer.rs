@@ -11,7 +11,7 @@ use super::remedy::remedy;
 use crate::calculator::Verdict;
 use crate::coat::Process;
 use crate::rule::life::{TABLE_ENDS, at_most, in_words};
-use crate::rule::{Instruction, Key};
+use crate::rule::{Case, Instruction, Key, Ruling};
 use crate::sentence::worded;
 use crate::working::Mark;
 
@@ -63,8 +63,15 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         .collect();
     let missing = missing(line, judgement);
     let not_judged = line.not_judged();
+    let mut of_the_part = 0;
     if let Some(not_judged) = &not_judged {
         talk.must(worded(format_args!("{not_judged}.")));
+        of_the_part += 1;
+        // Its steel gets hot whatever coat it has.
+        if let Some((case, ruling)) = steel_in_service(judgement).filter(|_| take.is_none()) {
+            talk.must(worded(format_args!("First {}.", ruling.brief(&case))));
+            of_the_part += 1;
+        }
     }
     if !missing.is_empty() && take.is_some() {
         talk.must(worded(format_args!("First {}.", missing.join("; "))));
@@ -88,7 +95,7 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
         }
         None => match out.split_first() {
             Some(((_, why), rest)) if rest.iter().all(|(_, other)| other == why) => {
-                talk.truncate(usize::from(not_judged.is_some()));
+                talk.truncate(of_the_part);
                 talk.must(worded(format_args!("None of the three: {why}.")));
                 if let Some(change) = out.iter().find_map(|(judged, _)| remedy(line, judgement, judged)) {
                     talk.extra(capital(&worded(format_args!("{change}."))));
@@ -112,11 +119,21 @@ pub fn answer(line: &OrderLine, judgement: &Judgement) -> Answer {
     Answer { text, recommended: take.map(|judged| judged.process), order }
 }
 
+/// What is asked of the steel for the temperature in service, if anything.
+fn steel_in_service(judgement: &Judgement) -> Option<(Case<'_>, &Ruling)> {
+    let judged = judgement.processes.first()?;
+    let ruling = judged.ruling(Key::SteelInService).filter(|ruling| ruling.mark == Mark::Condition)?;
+    Some((judgement.case(judged, 0)?, ruling))
+}
+
 /// What the order leaves out, and is not ruled out all the same.
 fn left_out<'j>(line: &'j OrderLine, judgement: &'j Judgement) -> impl Iterator<Item = &'j Judged> {
     let processes = judgement.processes.iter();
     processes.filter(|judged| judged.verdict() != Verdict::RuledOut && !is_wanted(line, judged.process))
 }
+
+/// What the place asks of the part, whatever coat it gets.
+const OF_THE_PLACE: [Key; 2] = [Key::OtherMetal, Key::SteelInService];
 
 /// What nobody said, or what the place asks for, and more than one process asks for: it is said once, before
 /// everything else.
@@ -127,7 +144,9 @@ fn missing(line: &OrderLine, judgement: &Judgement) -> Vec<String> {
         let briefs: Vec<String> = judgement
             .demands(judged)
             .iter()
-            .filter(|demand| demand.mark == Mark::NotJudged || demand.is_of(Key::OtherMetal))
+            .filter(|demand| {
+                demand.mark == Mark::NotJudged || OF_THE_PLACE.iter().any(|key| demand.is_of(*key))
+            })
             .map(|demand| demand.brief(judgement, judged))
             .filter(|brief| !brief.is_empty())
             .collect();

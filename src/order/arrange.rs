@@ -16,8 +16,8 @@ use crate::part::{self, Shape};
 use crate::quantity::{Area, Length, Mass, Quantity, Shown, Time, unit};
 use crate::rule::{Case, Key, Offer, Topic};
 use crate::sentence::{capital, capitalized, worded};
+use crate::site::Category;
 use crate::site::life::{self, Exponent, Years};
-use crate::site::{Category, Surroundings};
 use crate::sorting::sort_by_key;
 use crate::steel::{State, Steel};
 use crate::thread::pair::{Found, Room};
@@ -124,7 +124,8 @@ fn mate(mate: Mate, what: &str, proposed: Option<&str>) -> String {
     let name = match (mate.grade, proposed) {
         (Some(grade), _) => grade.name().to_owned(),
         _ if mate.hardness.is_some() => worded(format_args!(
-            "{what} of {}",
+            "{what} of {}{}",
+            if mate.is_hardness_least { "at least " } else { "" },
             mate.hardness.map_or_else(String::new, |it| it.show(1).to_string())
         )),
         _ if mate.kind.is_some() => mate.kind.map_or("", part::Kind::name).to_owned(),
@@ -255,7 +256,8 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
         None => Vec::new(),
     };
     // Of a part that touches another metal the years are those without the contact.
-    let name = if line.surroundings == Surroundings::OtherMetal { "Life insulated, in" } else { "Life in" };
+    let touches = judged.ruling(Key::OtherMetal).is_some_and(|ruling| ruling.mark == Mark::Condition);
+    let name = if touches { "Life insulated, in" } else { "Life in" };
     figures.extend(places.into_iter().map(|place| life_figure(name, place, offer, line.years)));
     figures.extend(zinc(line, judgement, offer));
     figures

@@ -389,7 +389,9 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
         let heavy = line.part.is_structural() || named.is_some_and(|nut| nut.is_heavy);
         let kind = if heavy { part::Kind::HeavyHexNut } else { part::Kind::HexNut };
         let steel = nut.hardness.map(of_hardness).or_else(|| steel(named.map(|nut| nut.grade)));
-        item(line, kind, None, steel, nut.per_set)
+        let mut nuts = item(line, kind, None, steel, nut.per_set);
+        nuts.part.is_steel_least = nut.is_hardness_least;
+        nuts
     };
     let mut plain_nut = None;
     if let Some((nut, named)) = nut_of_set {
@@ -400,6 +402,7 @@ fn items(line: &OrderLine) -> (Vec<Item>, Option<Box<(usize, Item)>>) {
         let state = steel.map(State::of);
         let mut washers = item(line, set::kind_of_washer(washer), None, state, washer.per_set);
         washers.part.is_steel_proposed = is_proposed;
+        washers.part.is_steel_least = washer.is_hardness_least;
         items.push(washers);
     }
     (items, plain_nut)

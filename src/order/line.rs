@@ -78,6 +78,8 @@ pub struct Mate {
     pub grade: Option<Grade>,
     /// Its hardness, if it is known by that.
     pub hardness: Option<Hardness>,
+    /// Whether that is the least that is asked for; what the greatest may be is not said then.
+    pub is_hardness_least: bool,
     /// What kind of washer, where it is not the usual one.
     pub kind: Option<part::Kind>,
     /// The class of its thread, if it was written.

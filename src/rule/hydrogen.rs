@@ -116,7 +116,13 @@ pub static GREATEST_NOT_SAID: Rule = Rule {
     words: Phrase::Text("say the greatest hardness: hydrogen and the bake go by it"),
     why: Phrase::Text("the least is said alone: the steel may be harder"),
     met: "no steel of such a least is so hard that hydrogen counts",
-    brief: Phrase::Text("say the greatest hardness"),
+    brief: Phrase::By(|case, _, text| {
+        text.push_str(match (case.is_mate, is_nut(case)) {
+            (true, true) => "say the greatest hardness of the nut",
+            (true, false) => "say the greatest hardness of the washer",
+            (false, _) => "say the greatest hardness",
+        });
+    }),
 };
 
 /// Whether the process asks of this hardness all that it asks of any.

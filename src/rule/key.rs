@@ -41,6 +41,8 @@ keys! {
     A143Strength: "a143-strength",
     /// ISO 10684: cleaning from 320 HV.
     Iso10684Cleaning: "iso10684-cleaning",
+    /// ISO 10684: stress relief of what was work-hardened.
+    Iso10684Relief: "iso10684-relief",
     /// ASTM A143: strain-age embrittlement at tight cold bends.
     A143Bend: "a143-bend",
     /// Bolt makers advise against galvanizing these grades.
@@ -151,6 +153,8 @@ keys! {
     OtherMetal: "other-metal",
     /// Zinc bears no more heat in service.
     HotPlace: "hot-place",
+    /// The steel is used at such a temperature.
+    SteelInService: "steel-in-service",
     /// The coat lasts the years wanted.
     Lasts: "lasts",
     /// Years are wanted and nobody said where.

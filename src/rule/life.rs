@@ -2,19 +2,18 @@
 
 use super::{Case, Choice, Key, Offer, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::process::Process::Electroplated;
-use crate::quantity::{Quantity, Shown, Temperature, Time, unit};
+use crate::quantity::{Quantity, Shown, Time, unit};
 use crate::sentence::{put, worded};
 use crate::site::life::{self, Exponent, Promise, thickness_needed};
 use crate::site::{Categories, Category, Surroundings};
 use crate::source::{Source, Sourced, assumed, document};
-use crate::table::zinc_outdoors::{HOT, HOT_FOR_GOOD, HOT_NOW_AND_THEN};
 use crate::table::{iso_14713_1, practice};
 use crate::working::Mark;
 
 /// ISO 14713-1 prints no number beyond a hundred years, and neither is one shown.
 pub const TABLE_ENDS: f64 = 100.0;
 
-const fn row(key: Key) -> Rule {
+pub(super) const fn row(key: Key) -> Rule {
     Rule {
         key,
         topic: Topic::Life,
@@ -165,69 +164,6 @@ pub static NOT_IN_AIR: Rule = Rule {
     ..row(Key::NotInAir)
 };
 
-/// Another metal that it touches uses zinc up where both get wet: the years of the place are those of a part that is
-/// kept apart from it. In a room that stays dry no current flows.
-pub static OTHER_METAL: Rule = Rule {
-    source: document::PD_6484.memory(""),
-    when: When::If(|case| case.site.is_some_and(|site| site.surroundings == Surroundings::OtherMetal)),
-    says: |case| match place(case) {
-        Some(place) if place.harshest == Category::C1 => Says::from(Mark::Note, practice::DRY_CONTACT),
-        _ => Says::condition(),
-    },
-    why: Phrase::By(|_, says, text| {
-        if says.mark == Mark::Condition {
-            text.push_str(Surroundings::OtherMetal.why());
-        }
-    }),
-    words: Phrase::By(|_, says, text| {
-        text.push_str(match says.mark {
-            Mark::Condition => {
-                "insulate it from the other metal where they get wet, or have its life there judged by PD 6484"
-            }
-            _ => "contact with another metal takes no zinc in a room that stays dry",
-        });
-    }),
-    brief: Phrase::By(|_, says, text| {
-        if says.mark == Mark::Condition {
-            text.push_str("insulate it from the other metal");
-        }
-    }),
-    ..row(Key::OtherMetal)
-};
-
-/// Zinc is held to a heat for good, and to a greater one at times; what is hotter needs another coat.
-pub static HOT_PLACE: Rule = Rule {
-    source: HOT,
-    when: When::If(|case| heat(case).is_some()),
-    test: Test::By(|case| heat(case).is_some_and(|heat| heat > HOT_FOR_GOOD)),
-    says: |case| match heat(case) {
-        Some(heat) if heat > HOT_NOW_AND_THEN => Says::bar(),
-        _ => Says::condition(),
-    },
-    words: Phrase::By(|case, says, text| {
-        let Some(heat) = heat(case) else { return };
-        let (heat, good, times) = (degrees(heat), degrees(HOT_FOR_GOOD), degrees(HOT_NOW_AND_THEN));
-        match says.mark {
-            Mark::Bar => {
-                put(text, format_args!("zinc bears {good} for good and {times} at times, and it gets {heat}"))
-            }
-            _ => put(
-                text,
-                format_args!("make sure that it gets {heat} at times only: zinc bears {good} for good"),
-            ),
-        }
-    }),
-    met: "zinc bears this heat",
-    brief: Phrase::By(|_, says, text| match says.mark {
-        Mark::Bar => put(text, format_args!("zinc does not bear more than {}", degrees(HOT_NOW_AND_THEN))),
-        _ => put(
-            text,
-            format_args!("make sure that it gets hotter than {} at times only", degrees(HOT_FOR_GOOD)),
-        ),
-    }),
-    ..row(Key::HotPlace)
-};
-
 /// What follows outside air; in full with what the document to read is about.
 fn not_in_air(case: &Case<'_>, says: Says, in_full: bool, text: &mut String) {
     let Some((around, read)) = elsewhere(case) else { return };
@@ -240,14 +176,6 @@ fn not_in_air(case: &Case<'_>, says: Says, in_full: bool, text: &mut String) {
     }
 }
 
-fn degrees(heat: Temperature) -> Shown {
-    heat.show(&unit::CELSIUS, 0)
-}
-
-fn heat(case: &Case<'_>) -> Option<Temperature> {
-    case.site.and_then(|site| site.heat)
-}
-
 /// What surrounds a part that does not stand in air, and the document to read of it.
 fn elsewhere(case: &Case<'_>) -> Option<(Surroundings, Source)> {
     let around = case.site.map(|site| site.surroundings).filter(|around| !around.is_in_air())?;
@@ -258,7 +186,7 @@ fn named(case: &Case<'_>) -> String {
     place(case).map_or_else(String::new, |place| place.to_string())
 }
 
-fn place(case: &Case<'_>) -> Option<Categories> {
+pub(super) fn place(case: &Case<'_>) -> Option<Categories> {
     case.site.and_then(|site| site.place)
 }
 

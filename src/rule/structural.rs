@@ -176,7 +176,7 @@ pub static ADVISED_AGAINST: Rule = Rule {
 /// Zinc on steels for hot service.
 pub static HOT_SERVICE: Rule = Rule {
     source: document::GALVANIZING_TEXT.memory("zinc is for service up to 200 °C"),
-    when: When::Grades(&[Grade::A193B7, Grade::A193B7M, Grade::A194Grade2H]),
+    when: When::Grades(Grade::FOR_HEAT),
     says: |_| Says::note(),
     words: Phrase::Text("the steel is made for heat, and zinc is not for service above 200 °C"),
     brief: Phrase::Text("Zinc is not for service above 200 °C."),

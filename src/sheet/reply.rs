@@ -5,7 +5,7 @@ use super::specification::specification;
 use super::{Heading, job};
 use crate::calculator::{Finding, Mark, Verdict};
 use crate::order::{Assessed, Judged};
-use crate::site::Surroundings;
+use crate::rule::Key;
 use crate::sorting::sort_by_key;
 
 /// The reply to an order.
@@ -115,9 +115,8 @@ fn other(assessed: &Assessed, judged: &Judged, heading: &Heading) -> String {
 fn years(assessed: &Assessed, judged: &Judged) -> Option<String> {
     let life = job::life(assessed, judged)?;
     let place = assessed.line.place?.harshest.key();
-    let apart = match assessed.line.surroundings {
-        Surroundings::OtherMetal => ", insulated from the other metal,",
-        _ => "",
-    };
+    let touches = judged.ruling(Key::OtherMetal);
+    let is_apart = touches.is_some_and(|ruling| ruling.mark == Mark::Condition);
+    let apart = if is_apart { ", insulated from the other metal," } else { "" };
     Some(format!("In {place}{apart} the zinc lasts {}.", life.value))
 }

@@ -17,22 +17,53 @@ pub enum Surroundings {
     Water,
     /// Cast in, or resting on fresh concrete.
     Concrete,
-    /// Touching copper, stainless steel or another metal where it gets wet.
+    /// Touching another metal where it gets wet, and nobody said which.
     OtherMetal,
+    /// Touching copper, brass or bronze.
+    Copper,
+    /// Touching stainless steel.
+    Stainless,
+    /// Touching aluminium.
+    Aluminium,
     /// In acid or preserved wood.
     AcidWood,
 }
 
+/// A metal that a zinc-coated part touches.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Contact {
+    /// Nobody said which.
+    NotSaid,
+    /// Copper, brass or bronze.
+    Copper,
+    /// Stainless steel.
+    Stainless,
+    /// Aluminium.
+    Aluminium,
+}
+
 impl Surroundings {
     /// All of them, open air first.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 10] = [
         Self::OpenAir,
         Self::Indoors,
         Self::Soil,
         Self::Water,
         Self::Concrete,
         Self::OtherMetal,
+        Self::Copper,
+        Self::Stainless,
+        Self::Aluminium,
         Self::AcidWood,
+    ];
+
+    /// Those in air, alone or in contact with another metal: then the place has a category.
+    pub const IN_AIR_OUTDOORS: [&'static str; 5] = [
+        Self::OpenAir.key(),
+        Self::OtherMetal.key(),
+        Self::Copper.key(),
+        Self::Stainless.key(),
+        Self::Aluminium.key(),
     ];
 
     /// Its key in links.
@@ -44,6 +75,9 @@ impl Surroundings {
             Self::Water => "water",
             Self::Concrete => "concrete",
             Self::OtherMetal => "other-metal",
+            Self::Copper => "copper",
+            Self::Stainless => "stainless",
+            Self::Aluminium => "aluminium",
             Self::AcidWood => "acid-wood",
         }
     }
@@ -57,6 +91,9 @@ impl Surroundings {
             Self::Water => "In water",
             Self::Concrete => "In concrete",
             Self::OtherMetal => "In contact with another metal",
+            Self::Copper => "In contact with copper, brass or bronze",
+            Self::Stainless => "In contact with stainless steel",
+            Self::Aluminium => "In contact with aluminium",
             Self::AcidWood => "In acid or preserved wood",
         }
     }
@@ -74,7 +111,18 @@ impl Surroundings {
     /// Whether it stands in air, outdoors or inside a building, alone or touching another metal: then the place
     /// has a category.
     pub const fn is_in_air(self) -> bool {
-        matches!(self, Self::OpenAir | Self::Indoors | Self::OtherMetal)
+        matches!(self, Self::OpenAir | Self::Indoors) || self.contact().is_some()
+    }
+
+    /// The metal that it touches; `None` where it touches none.
+    pub const fn contact(self) -> Option<Contact> {
+        match self {
+            Self::OtherMetal => Some(Contact::NotSaid),
+            Self::Copper => Some(Contact::Copper),
+            Self::Stainless => Some(Contact::Stainless),
+            Self::Aluminium => Some(Contact::Aluminium),
+            _ => None,
+        }
     }
 
     /// Whether years can be given at all: the categories of ISO 9223 describe places in open air and
@@ -106,7 +154,9 @@ impl Surroundings {
             Self::Soil => Some(document::EN_12501.memory("")),
             Self::Water => Some(document::EN_12502_3.memory("")),
             Self::Concrete => Some(document::ISO_14657.memory("")),
-            Self::OtherMetal => Some(document::PD_6484.memory("")),
+            Self::OtherMetal | Self::Copper | Self::Stainless | Self::Aluminium => {
+                Some(document::PD_6484.memory(""))
+            }
             Self::AcidWood => Some(document::EN_1995_1_1.memory("Table 4.1")),
         }
     }
@@ -119,7 +169,9 @@ impl Surroundings {
             Self::Soil => "moisture, acidity, chloride and resistivity of the soil decide",
             Self::Water => "hardness, oxygen, temperature and flow decide, and hot water can turn zinc",
             Self::Concrete => "fresh concrete is strongly alkaline and attacks zinc until it has set",
-            Self::OtherMetal => "zinc is used up for the other metal, by the ratio of their wet areas",
+            Self::OtherMetal | Self::Copper | Self::Stainless | Self::Aluminium => {
+                "zinc is used up for the other metal, by the ratio of their wet areas"
+            }
             Self::AcidWood => {
                 "acids and copper preservatives of the wood attack zinc, and bolts there take at least hot-dip of ASTM A153 \
                  class C, or ASTM B695 class 55, by the International Residential Code (from memory)"

@@ -150,6 +150,18 @@ impl Grade {
     pub const AS_A325: &'static [Self] = &[Self::A325, Self::A325M, Self::F1852];
     /// A490 and the grades of its strength: metric, and twist-off.
     pub const AS_A490: &'static [Self] = &[Self::A490, Self::A490M, Self::F2280];
+    /// Grades that are made for service in heat, with their nuts.
+    pub const FOR_HEAT: &'static [Self] = &[
+        Self::A193B7,
+        Self::A193B7M,
+        Self::A194Grade1,
+        Self::A194Grade2,
+        Self::A194Grade2H,
+        Self::A194Grade2HM,
+        Self::A194Grade4,
+        Self::A194Grade7,
+        Self::A194Grade7M,
+    ];
 
     /// What the grade asks of a part of this nominal diameter.
     ///

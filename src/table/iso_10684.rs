@@ -28,3 +28,5 @@ pub const CLEANING_FROM: Sourced<Hardness> = document::ISO_10684.read("5.2").giv
 pub const SCOPE: Source = document::ISO_10684.read("scope");
 /// The high-temperature bath.
 pub const HIGH_BATH: Source = document::ISO_10684.read("5.5");
+/// Stress relief of what was severely work-hardened, before acid and zinc; as the Australian edition has it.
+pub const RELIEF: Source = document::AS_NZS_1214.read("5.1, stress relief");

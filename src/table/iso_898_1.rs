@@ -14,6 +14,12 @@ const TABLE_3_HB: Source = ISO_898_1.memory("2013, Table 3");
 const PROOF: Source = ISO_898_1.read("2013, Table 3, stress under proof load");
 const TABLE_2: Source = ISO_898_1.read("2009, Table 2");
 
+/// Bolts of this document are used from the first of these temperatures to the second; outside them somebody who knows
+/// their steels is asked.
+pub const SERVICE: Sourced<(Temperature, Temperature)> = ISO_898_1
+    .read("2013, scope, note 1")
+    .gives((Temperature::from_celsius(-50.0), Temperature::from_celsius(150.0)));
+
 const fn soft() -> SteelRow {
     SteelRow::new(Sizes::ALL, Treatment::NotHeatTreated, TABLE_2)
 }

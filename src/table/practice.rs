@@ -33,6 +33,8 @@ pub const GREATEST_HARDNESS: Source = common_practice("hydrogen goes by the grea
 /// before plating, whatever document the plate is ordered by.
 pub const RELIEF_ABOVE: Sourced<Stress> =
     common_practice("stress relief before plating").gives(Stress::from_mpa(1000.0));
+/// Bolts of other documents than ISO 898 are of the same steels, and asked about beside the same temperatures.
+pub const STEEL_IN_SERVICE: Source = common_practice("steels of bolts in heat and cold, as ISO 898-1 has it");
 /// Two metals that touch need water between them to take zinc.
 pub const DRY_CONTACT: Source = common_practice("metals in contact in dry rooms");
 /// Years are asked for outdoors before a thin coat is taken.

@@ -72,6 +72,9 @@ pub const CONTACTS_SOURCE: Source =
 /// What decides how bad a contact is.
 pub const CONTACT_AREAS: Source =
     document::GALVANIZING_TEXT.read("contact in air: fine with most metals if the area of zinc is large");
+/// Aluminium, which lies next to zinc.
+pub const ALUMINIUM: Source =
+    document::GALVANIZING_TEXT.read("contact with aluminium: normally satisfactory");
 /// Copper and what runs off it.
 pub const COPPER: Source =
     document::GALVANIZING_TEXT.read("copper and brass, and water that runs off copper");

@@ -191,13 +191,13 @@ fn a_size_is_no_machine_thread_and_what_is_left_out_is_told_so() {
     let screw = text("ST4.2 x 16 tapping screws, C2");
     assert!(screw.contains("Size: #8, ST4.2 of ISO 1478") && !screw.contains("UNC"), "{screw}");
     let bolt = text("M16 x 60 hex bolt, 8.8, C3, B695-55, no HDG");
-    assert!(bolt.contains("Left out by the order: Hot-dip."), "{bolt}");
+    assert!(bolt.contains("Suits, left out by the order: Hot-dip."), "{bolt}");
 }
 
 /// Of each order what must be said, and what must not.
 #[test]
 fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
-    let lines: [(&str, &[&str], &[&str]); 56] = [
+    let lines: [(&str, &[&str], &[&str]); 58] = [
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
         ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
@@ -249,8 +249,14 @@ fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
             &["say the place"],
         ),
         ("1/2-13 x 6 hex bolt, A307, HDG, preserved timber", &["judged by EN 1995-1-1"], &["Sure for"]),
-        // Zinc bears 200 °C for good.
-        ("M16 x 60 hex bolt, 8.8, HDG, C3, service temperature 200 °C", &["Nothing to prove"], &["hotter"]),
+        // Zinc bears 200 °C for good, and bolts of ISO 898-1 are used up to 150 °C.
+        ("M16 x 60 hex bolt, 8.8, HDG, C3, service temperature 150 °C", &["Nothing to prove"], &["chosen"]),
+        (
+            "M16 x 60 hex bolt, 8.8, HDG, C3, service temperature 200 °C",
+            &["First have the steel chosen for 200 °C. Take hot-dip"],
+            &["Nothing to prove", "hotter"],
+        ),
+        ("M16 x 60 stud, B7, HDG, C3, service temperature 200 °C", &["Nothing to prove"], &["chosen"]),
         (
             "M16 x 60 hex bolt, 8.8, HDG, C3, service temperature 250 °C",
             &["hotter than 200 °C at times only"],

@@ -5,7 +5,7 @@
 
 use kettle_barrel::calculator::{Address, Mark, Verdict, find};
 use kettle_barrel::order::{self, judge};
-use kettle_barrel::rule::{Instruction, Key};
+use kettle_barrel::rule::{self, Instruction, Key};
 use kettle_barrel::steel::Grade;
 use kettle_barrel::thread::pair::{Found, Room};
 
@@ -197,6 +197,54 @@ fn judged(text: &str) -> (order::OrderLine, order::Judgement) {
 /// What a rule says of an order in a process.
 fn said(text: &str, process: usize, key: Key) -> Option<Mark> {
     judged(text).1.processes[process].ruling(key).map(|ruling| ruling.mark)
+}
+
+/// The least hardness of a nut or a washer leaves the greatest open, as it does for the bolt (common practice).
+#[test]
+fn the_greatest_hardness_of_what_comes_with_a_bolt_is_asked_where_only_the_least_is_said() {
+    let marks = |extra: &[(&str, &str)]| {
+        let mut draft = order::reading::read("M16 x 60 hex bolt, 8.8, C3, 10 years").draft;
+        extra.iter().for_each(|(field, text)| draft.set(field, *text));
+        let judgement = judge(&order::read(&draft).unwrap());
+        let mark = |judged: &order::Judged| {
+            let asks = |(place, ruling): &&(usize, rule::Ruling)| {
+                *place == 1 && ruling.rule.key == Key::GreatestNotSaid
+            };
+            judged.rulings.iter().find(asks).map(|(_, ruling)| ruling.mark)
+        };
+        judgement.processes.each_ref().map(mark)
+    };
+    let open = Some(Mark::NotJudged);
+    for (mate, hardness) in [("nut", "nut_hardness"), ("washer", "washer_hardness")] {
+        let of = |named, text| marks(&[(mate, named), (hardness, text)]);
+        assert_eq!(of("least-hardness", "34 HRC"), [open; 3], "{mate}");
+        // What rules out the least rules out the rest.
+        assert_eq!(of("least-hardness", "40 HRC"), [None, open, open], "{mate}");
+        assert_eq!(of("least-hardness", "200 HV"), [Some(Mark::Met); 3], "{mate}");
+        assert_eq!(of("hardness", "34 HRC"), [None; 3], "{mate}");
+    }
+    let mut draft = order::reading::read("M16 x 60 hex bolt, 8.8, C3, 10 years").draft;
+    draft.set("washer", "least-hardness");
+    draft.set("washer_hardness", "34 HRC");
+    let assessed = order::assess(&draft).unwrap();
+    assert!(
+        assessed.answer.text.contains("say the greatest hardness of the washer"),
+        "{}",
+        assessed.answer.text
+    );
+    let with = assessed.figures.iter().find(|figure| figure.name == "With").unwrap();
+    assert!(with.value.to_string().contains("washer of at least 34"), "{}", with.value);
+}
+
+/// A part without zinc gets as hot as one with it: its steel is asked about all the same (ISO 898-1, scope).
+#[test]
+fn a_bare_part_in_heat_has_its_steel_asked() {
+    let text = |line: &str| order::assess(&order::reading::read(line).draft).unwrap().answer.text;
+    let bare = text("M12 x 50 hex bolt, 8.8, unplated, 300 °C in service");
+    assert!(bare.starts_with("A part without zinc is asked for"), "{bare}");
+    assert!(bare.contains("First have the steel chosen for 300\u{a0}°C."), "{bare}");
+    let made_for_it = text("M12 x 50 stud, B7, unplated, 300 °C in service");
+    assert!(!made_for_it.contains("chosen for"), "{made_for_it}");
 }
 
 #[test]

@@ -9,11 +9,11 @@ use kettle_barrel::rule::{self, Case, Cleaning, Key, SteelFacts, Topic};
 use kettle_barrel::source::Basis::{Memory, Read};
 use kettle_barrel::steel::Over::AtLeast;
 use kettle_barrel::steel::tempering::{self, Bath, Dip, Temper};
-use kettle_barrel::steel::{Grade, State, Steel};
+use kettle_barrel::steel::{Grade, State, Steel, Worked};
 use kettle_barrel::working::Mark;
 
 use crate::seen::agree;
-use crate::steel_check::{LimitRow, check_limits};
+use crate::steel_check::{LimitRow, check_limits, ruling};
 
 /// Rule, when it is passed, value, scale (none for MPa), basis.
 const LIMITS: &[LimitRow] = &[(Key::Iso10684Cleaning, AtLeast, 320.0, Some(Scale::Hv), Read)];
@@ -58,6 +58,23 @@ fn bolts_to_class_10_9_and_nuts_to_class_12() {
     ];
     for (grade, covered) in scope {
         agree!(ISO_10684, grade.in_iso_10684(), covered, "{}", grade.name());
+    }
+}
+
+/// 5.1, after AS/NZS 1214: severe work-hardening may have to be relieved before the acid. Soft bends and ground threads are
+/// not spoken of.
+#[test]
+fn what_was_formed_hard_and_cold_is_settled_with_the_galvanizer() {
+    let says = |grade, worked| {
+        let steel = Steel::grade(grade, Length::from_mm(16.0)).unwrap();
+        let state = State { steel, case_hardened: false, worked };
+        ruling(Key::Iso10684Relief, state, Cleaning::Acid)
+            .map(|(ruling, source, _)| (ruling.mark, source.basis))
+    };
+    agree!(ISO_10684, says(Grade::Class10_9, Worked::Formed), Some((Mark::Term, Read)));
+    agree!(ISO_10684, says(Grade::Class5_6, Worked::Formed), Some((Mark::Met, Read)));
+    for worked in [Worked::No, Worked::Machined] {
+        assert_eq!(says(Grade::Class10_9, worked), None);
     }
 }
 

@@ -7,9 +7,10 @@ use kettle_barrel::part::Kind;
 use kettle_barrel::process::Process::{self, Electroplated, HotDip, Mechanical};
 use kettle_barrel::quantity::{Length, Mass, Quantity, Temperature, Time, unit};
 use kettle_barrel::rule::life::{as_wanted, at_most, between, in_words, most, rounded_up, years};
-use kettle_barrel::rule::{self, Case, Choice, Key, Offer, Part, Site};
+use kettle_barrel::rule::{self, Case, Choice, Cleaning, Key, Offer, Part, Site, SteelFacts};
 use kettle_barrel::site::{Categories, Category, Surroundings};
 use kettle_barrel::source::{Source, document};
+use kettle_barrel::steel::{Grade, State, Steel};
 use kettle_barrel::thread::Thread;
 use kettle_barrel::working::Mark::{self, Bar, Condition, Met, NotJudged, Note};
 
@@ -251,6 +252,21 @@ fn contact_with_another_metal_is_a_condition_in_air() {
             assert_eq!(says(Key::PlaceNotSaid, &case), is_asked, "{process:?} {place:?}");
         }
     }
+    // The galvanizing associations: copper and its alloys take zinc fast, aluminium is normally satisfactory, and beside
+    // other metals the areas decide.
+    for (surroundings, marks) in [
+        (Surroundings::Copper, [Condition, Condition, Note]),
+        (Surroundings::Stainless, [Condition, Condition, Note]),
+        (Surroundings::Aluminium, [Note, Note, Note]),
+    ] {
+        for (place, mark) in [None, Some("C5"), Some("C1")].into_iter().zip(marks) {
+            let place = place.and_then(Categories::read);
+            let site = Site { surroundings, ..in_air(place, None) };
+            let case = Case { site: Some(&site), ..Case::of(Mechanical) };
+            assert_eq!(says(Key::OtherMetal, &case), Some(mark), "{surroundings:?} {place:?}");
+            assert_eq!(says(Key::NotInAir, &case), None, "{surroundings:?}");
+        }
+    }
     let alone = in_air(None, None);
     assert_eq!(says(Key::OtherMetal, &Case { site: Some(&alone), ..Case::of(HotDip) }), None);
 }
@@ -268,6 +284,31 @@ fn zinc_bears_a_heat_for_good_and_a_greater_one_at_times() {
     }
     let site = in_air(None, None);
     assert_eq!(says(Key::HotPlace, &Case { site: Some(&site), ..Case::of(HotDip) }), None);
+}
+
+/// ISO 898-1:2013, scope: its bolts are used from −50 to +150 °C, and outside that an expert is asked; bolts of other
+/// documents alike, by common practice. A193 and A194 are made for heat, and a washer carries nothing by its thread.
+#[test]
+fn the_steel_of_a_bolt_is_chosen_for_heat_and_for_cold() {
+    for (grade, kind, celsius, mark) in [
+        (Grade::Class8_8, Kind::HexBolt, -50.1, Some(Condition)),
+        (Grade::Class8_8, Kind::HexBolt, -50.0, Some(Met)),
+        (Grade::Class8_8, Kind::HexBolt, 150.0, Some(Met)),
+        (Grade::Class8_8, Kind::HexBolt, 150.1, Some(Condition)),
+        (Grade::J429Grade5, Kind::HexBolt, 180.0, Some(Condition)),
+        (Grade::Nut8, Kind::HexNut, 180.0, Some(Condition)),
+        (Grade::A193B7, Kind::Stud, 400.0, Some(Met)),
+        (Grade::A193B7, Kind::Stud, -60.0, Some(Condition)),
+        (Grade::A194Grade2H, Kind::HeavyHexNut, 400.0, Some(Met)),
+        (Grade::F436, Kind::Washer, 180.0, None),
+    ] {
+        let steel = Steel::grade(grade, Length::from_mm(16.0)).unwrap();
+        let steel = SteelFacts::new(State::of(steel), Cleaning::Acid);
+        let part = part(kind, "M16");
+        let site = Site { heat: Some(Temperature::from_celsius(celsius)), ..in_air(None, None) };
+        let case = Case { site: Some(&site), part: Some(&part), steel: Some(&steel), ..Case::of(HotDip) };
+        assert_eq!(says(Key::SteelInService, &case), mark, "{grade:?} {celsius}");
+    }
 }
 
 /// Years are cut to a tenth below twenty, and to whole ones from there; the most are rounded.

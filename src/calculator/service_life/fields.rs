@@ -45,13 +45,16 @@ static CATEGORIES: [Choice; 6] = [
     Choice::new("CX", "CX, extreme: the wet tropics with salt, offshore, spray"),
 ];
 
-static AROUND: [Choice; 7] = [
+static AROUND: [Choice; 10] = [
     around(Surroundings::OpenAir),
     around(Surroundings::Indoors),
     around(Surroundings::Soil),
     around(Surroundings::Water),
     around(Surroundings::Concrete),
     around(Surroundings::OtherMetal),
+    around(Surroundings::Copper),
+    around(Surroundings::Stainless),
+    around(Surroundings::Aluminium),
     around(Surroundings::AcidWood),
 ];
 

@@ -55,6 +55,8 @@ pub(super) enum Named {
     Grade(Grade),
     /// One known by its hardness, which another field asks for.
     Hardness,
+    /// One known by the least hardness that is asked for, which the same field asks for.
+    LeastHardness,
     /// A washer of another width than the usual one.
     Kind(part::Kind),
 }
@@ -98,6 +100,7 @@ impl FieldValue for Named {
             WITHOUT => Some(Self::Without),
             STANDARD => Some(Self::Standard),
             BY_HARDNESS => Some(Self::Hardness),
+            BY_LEAST_HARDNESS => Some(Self::LeastHardness),
             _ => Grade::of_key(key)
                 .map(Self::Grade)
                 .or_else(|| part::Kind::from_key(key).filter(|kind| WIDTHS.contains(kind)).map(Self::Kind)),
@@ -109,6 +112,7 @@ impl FieldValue for Named {
             Self::Without => WITHOUT,
             Self::Standard => STANDARD,
             Self::Hardness => BY_HARDNESS,
+            Self::LeastHardness => BY_LEAST_HARDNESS,
             Self::Kind(kind) => kind.key(),
             Self::Grade(grade) => grade.key(),
         }
@@ -132,6 +136,9 @@ impl FieldValue for Option<Asked> {
 
 /// The key of a steel that is known by its hardness, and of the field that asks for it.
 pub(in crate::order) const BY_HARDNESS: &str = "hardness";
+
+/// The key of a nut or a washer that is known by the least hardness that is asked for.
+pub(in crate::order) const BY_LEAST_HARDNESS: &str = "least-hardness";
 
 /// The key of which end of the steel its hardness or strength is, and of its lower end.
 pub(in crate::order) const END_OF_STEEL: &str = "end";
@@ -205,9 +212,10 @@ const fn mates<const N: usize>(nuts: bool, none: &'static str, standard: &'stati
         at += 1;
     }
     choices[place] = Choice::new(BY_HARDNESS, "By its hardness");
+    choices[place + 1] = Choice::new(BY_LEAST_HARDNESS, "By the least hardness that is asked for");
     let mut width = 0;
     while !nuts && width < WIDTHS.len() {
-        choices[place + 1 + width] = Choice::new(WIDTHS[width].key(), WIDTHS[width].name());
+        choices[place + 2 + width] = Choice::new(WIDTHS[width].key(), WIDTHS[width].name());
         width += 1;
     }
     choices
@@ -221,14 +229,14 @@ pub(super) const WITHOUT: &str = "none";
 /// The key of the nut or washer that the standards ask for.
 const STANDARD: &str = "standard";
 
-pub(super) static NUTS: [Choice; count(true) + 3] =
+pub(super) static NUTS: [Choice; count(true) + 4] =
     mates(true, "Without a nut", "The nut that the standards ask for");
-pub(super) static WASHERS: [Choice; count(false) + 3 + WIDTHS.len()] =
+pub(super) static WASHERS: [Choice; count(false) + 4 + WIDTHS.len()] =
     mates(false, "Without a washer", "The washer that the standards ask for");
 /// Keys of [`NUTS`] with a nut.
-pub(super) static WITH_NUT: [&str; count(true) + 2] = keys(&NUTS);
+pub(super) static WITH_NUT: [&str; count(true) + 3] = keys(&NUTS);
 /// Keys of [`WASHERS`] with a washer.
-pub(super) static WITH_WASHER: [&str; count(false) + 2 + WIDTHS.len()] = keys(&WASHERS);
+pub(super) static WITH_WASHER: [&str; count(false) + 3 + WIDTHS.len()] = keys(&WASHERS);
 
 #[allow(clippy::indexing_slicing, reason = "evaluated when it is compiled")]
 const fn keys<const N: usize>(choices: &[Choice]) -> [&'static str; N] {
@@ -242,12 +250,15 @@ const fn keys<const N: usize>(choices: &[Choice]) -> [&'static str; N] {
 }
 
 /// What surrounds the part; indoors it stands in air as well.
-pub(super) static AROUND: [Choice; 6] = [
+pub(super) static AROUND: [Choice; 9] = [
     Choice::new(Surroundings::OpenAir.key(), "In air"),
     around(Surroundings::Soil),
     around(Surroundings::Water),
     around(Surroundings::Concrete),
     around(Surroundings::OtherMetal),
+    around(Surroundings::Copper),
+    around(Surroundings::Stainless),
+    around(Surroundings::Aluminium),
     around(Surroundings::AcidWood),
 ];
 

@@ -4,8 +4,8 @@
 //! method sets (the bath, a case as is usual for the part, not worked after hardening, nothing asked for) has a default.
 
 use super::choices::{
-    AROUND, BY_HARDNESS, BY_TENSILE, CaseHardened, END_OF_STEEL, End, GRADES, KnownSteel, NUTS, Named, PARTS,
-    PLACES, WASHERS, WITH_NUT, WITH_WASHER, WITHOUT,
+    AROUND, BY_HARDNESS, BY_LEAST_HARDNESS, BY_TENSILE, CaseHardened, END_OF_STEEL, End, GRADES, KnownSteel,
+    NUTS, Named, PARTS, PLACES, WASHERS, WITH_NUT, WITH_WASHER, WITHOUT,
 };
 use super::examples::EXAMPLES;
 use crate::calculator::{About, Bound, Field, FieldAbout, HARDNESS as TABULATED, WORKED};
@@ -132,8 +132,8 @@ pub(super) const NUT: Field<Named> =
 
 pub(super) const NUT_HARDNESS: Field<Hardness> =
     Field::quantity("nut_hardness", "Hardness of the nut", &SCALES, TABULATED, "")
-        .when(&NUT, &[BY_HARDNESS])
-        .hint("The hardest, or the greatest that is allowed.");
+        .when(&NUT, &[BY_HARDNESS, BY_LEAST_HARDNESS])
+        .hint("The hardest, or the greatest that is allowed; else say that it is the least.");
 
 pub(super) const NUT_CLASS: Field<ToleranceClass> = Field::text("nut_class", "Thread of the nut", "")
     .when(&NUT, &WITH_NUT)
@@ -148,8 +148,8 @@ pub(super) const WASHER: Field<Named> =
 
 pub(super) const WASHER_HARDNESS: Field<Hardness> =
     Field::quantity("washer_hardness", "Hardness of the washer", &SCALES, TABULATED, "")
-        .when(&WASHER, &[BY_HARDNESS])
-        .hint("The hardest, or the greatest that is allowed.");
+        .when(&WASHER, &[BY_HARDNESS, BY_LEAST_HARDNESS])
+        .hint("The hardest, or the greatest that is allowed; else say that it is the least.");
 
 pub(super) const WASHERS_TO_A_BOLT: Field<u32> =
     Field::count("washers", "Washers to a bolt", 1, 8, "1").when(&WASHER, &WITH_WASHER);
@@ -169,7 +169,7 @@ pub(super) const SURROUNDINGS: Field<Surroundings> =
         .hint("Years are given in air; elsewhere the document to read is named.");
 
 pub(super) const PLACE: Field<Categories> = Field::choice("place", "Place", &PLACES, "")
-    .when(&SURROUNDINGS, &[Surroundings::OpenAir.key(), Surroundings::OtherMetal.key()])
+    .when(&SURROUNDINGS, &Surroundings::IN_AIR_OUTDOORS)
     .hint("Corrosivity of the air (ISO 9223).")
     .optional();
 

@@ -167,10 +167,13 @@ fn mate(
 ) -> Result<Option<Mate>, Missed> {
     let (named, per_set) = (reader.if_asked(named), reader.if_asked(to_a_bolt));
     let (named, hardness, per_set) = (named?.said(), reader.if_asked(hardness)?.said(), per_set?.said());
-    let of = |grade, kind| per_set.map(|per_set| Mate { grade, hardness, kind, class: None, per_set });
+    let is_hardness_least = named == Some(Named::LeastHardness);
+    let of = |grade, kind| {
+        per_set.map(|per_set| Mate { grade, hardness, is_hardness_least, kind, class: None, per_set })
+    };
     Ok(match named {
         None | Some(Named::Without) => None,
-        Some(Named::Standard | Named::Hardness) => of(None, None),
+        Some(Named::Standard | Named::Hardness | Named::LeastHardness) => of(None, None),
         Some(Named::Kind(kind)) => of(None, Some(kind)),
         Some(Named::Grade(grade)) => of(Some(grade), None),
     })

@@ -76,6 +76,7 @@ fn mate(
     let name = |mate: Mate| match (mate.grade, mate.kind, mate.hardness) {
         (Some(grade), ..) => Named::Grade(grade),
         (None, Some(kind), _) => Named::Kind(kind),
+        (None, None, Some(_)) if mate.is_hardness_least => Named::LeastHardness,
         (None, None, Some(_)) => Named::Hardness,
         (None, None, None) => Named::Standard,
     };

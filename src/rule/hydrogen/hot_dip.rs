@@ -207,6 +207,24 @@ pub static ISO_10684_CLEANING: Rule = Rule {
     brief: Phrase::NONE,
 };
 
+/// ISO 10684: what was severely work-hardened may have to be relieved of stress before the acid. Which hardness that is
+/// it does not say: taken from where the same document cleans without plain acid. Of what was ground or machined no
+/// document of hot-dip speaks.
+pub static ISO_10684_RELIEF: Rule = Rule {
+    key: Key::Iso10684Relief,
+    topic: Topic::Hydrogen,
+    process: Some(HotDip),
+    under: Under::Iso10684,
+    source: iso_10684::RELIEF,
+    when: When::ColdFormed,
+    test: Test::Steel(from_hardness(iso_10684::CLEANING_FROM)),
+    says: |_| Says::term(),
+    words: Phrase::Text("settle with the galvanizer whether stress is relieved before cleaning"),
+    why: Phrase::Text("cold forming after heat treatment hardens it further"),
+    met: "no stress relief is settled of so soft a part",
+    brief: Phrase::Text("settle the stress relief"),
+};
+
 /// ASTM A143: strain-age embrittlement at tight cold bends.
 pub static A143_BEND: Rule = Rule {
     key: Key::A143Bend,

@@ -1,11 +1,13 @@
 //! The lists of nuts and washers, made when the program runs as they are when it is compiled.
 
-use super::{BY_HARDNESS, Choice, NUTS, STANDARD, WASHERS, WIDTHS, WITH_NUT, WITH_WASHER, WITHOUT};
+use super::{
+    BY_HARDNESS, BY_LEAST_HARDNESS, Choice, NUTS, STANDARD, WASHERS, WIDTHS, WITH_NUT, WITH_WASHER, WITHOUT,
+};
 use super::{count, keys, mates};
 use crate::steel::Grade;
 
-const NUT_COUNT: usize = count(true) + 3;
-const WASHER_COUNT: usize = count(false) + 3 + WIDTHS.len();
+const NUT_COUNT: usize = count(true) + 4;
+const WASHER_COUNT: usize = count(false) + 4 + WIDTHS.len();
 
 #[test]
 fn the_mates_of_a_bolt_are_none_the_standard_one_each_grade_and_one_of_a_hardness() {
@@ -14,8 +16,12 @@ fn the_mates_of_a_bolt_are_none_the_standard_one_each_grade_and_one_of_a_hardnes
         let grades: Vec<&str> = Grade::ALL.iter().filter(of).map(|grade| grade.key()).collect();
         assert_eq!(count(nuts), grades.len());
         let widths = WIDTHS.iter().filter(|_| !nuts).map(|kind| kind.key());
-        let expected: Vec<&str> =
-            [WITHOUT, STANDARD].into_iter().chain(grades).chain([BY_HARDNESS]).chain(widths).collect();
+        let expected: Vec<&str> = [WITHOUT, STANDARD]
+            .into_iter()
+            .chain(grades)
+            .chain([BY_HARDNESS, BY_LEAST_HARDNESS])
+            .chain(widths)
+            .collect();
         assert_eq!(list.iter().map(|choice| choice.key).collect::<Vec<_>>(), expected);
     }
     let nuts: [Choice; NUT_COUNT] = mates(true, NUTS[0].label, NUTS[1].label);
