@@ -27,6 +27,29 @@ fn the_lines_that_came_in_are_read_and_not_a_word_is_lost() {
     assert_eq!(all, 44);
 }
 
+/// What a line demands and no field takes keeps the answer from saying that nothing is to be proved.
+#[test]
+fn a_demand_that_no_field_takes_is_open() {
+    for demand in [
+        "no zinc on threads",
+        "threads free of zinc",
+        "HDG 85 µm min",
+        "min 320 HV",
+        "second hand",
+        "HDG by others",
+        "uncoated",
+        "C3 min",
+        "6 months",
+    ] {
+        let line = format!("M16 x 60 hex bolts 8.8 HDG, {demand}, 100 pcs");
+        assert!(reading::read(&line).has_open_words(), "{line}");
+    }
+    for line in ["M16 x 60 hex bolts 8.8 HDG, 40 µm, C3, 15 years", "M16 x 60 hex bolts 8.8 unplated 100 pcs"]
+    {
+        assert!(!reading::read(line).has_open_words(), "{line}");
+    }
+}
+
 #[test]
 fn a_count_is_not_taken_together_with_the_number_before_it() {
     let quantity = |line: &str| reading::read(line).draft.get("quantity").map(str::to_owned);

@@ -1,5 +1,7 @@
 //! The coat that the line asks for: a process, a document, or a class.
 
+mod instead;
+
 use super::part::{self, Scopes};
 use super::{Became, either, left_out};
 use crate::quantity::letters::lower;
@@ -18,6 +20,7 @@ use crate::source::{self, document};
 use crate::steel::Grade;
 use crate::table::coat_class::CoatClass;
 use crate::thread::Designation;
+use instead::{not_judged, plated_with_another};
 
 /// What a piece says of the coat.
 struct Said {
@@ -35,6 +38,7 @@ const NO_SUCH_CODE: &str =
 /// The coat asked for.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     of_mates(line, scopes);
+    plated_with_another(line);
     type_left_open(line);
     without_zinc(line);
     let said = said(line);
@@ -76,6 +80,16 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     if let Some(chosen) = chosen {
         let key = chosen.key.clone();
         line.draft.set("asked", key);
+        let stretch = |said: &Said| line.items.get(said.at).map(|item| item.stretch);
+        let own = asked::from_key(&chosen.key).and_then(|asked| asked.process());
+        let is_apart = |said: &&Said| {
+            said.may_be.len() == Process::ALL.len()
+                && stretch(said) != stretch(chosen)
+                && asked::from_key(&said.key).and_then(|asked| asked.process()) != own
+        };
+        if said.iter().any(|said| is_apart(&said)) {
+            line.note("asked", ONE_ZINC);
+        }
     }
     not_wanted(line);
     only(line);
@@ -85,6 +99,9 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     });
     thicknesses(line, is_any_zinc);
 }
+
+/// What is concluded where zinc by itself stands beside a process.
+const ONE_ZINC: &str = "“zinc” and the process beside it are taken for one coat";
 
 /// Why a finish of the nut or the washer alone is not used.
 const OF_A_MATE: &str = "the finish of what comes with the part: all of them are judged with one finish";
@@ -135,41 +152,6 @@ fn type_left_open(line: &mut Line) {
     }
 }
 
-/// A coat that is not judged here is asked for all the same, and named; where zinc is asked for as well, that
-/// is judged.
-fn not_judged(line: &mut Line) {
-    let is_plain = |item: &super::items::Item| {
-        let left = match &item.became {
-            None => true,
-            Some(Became::NotUsed(why)) => why.is_empty() || why == lexicon::BARE,
-            Some(_) => false,
-        };
-        left && item.what == What::Part("plain")
-    };
-    let mut named: Vec<(usize, &'static str)> = line
-        .items
-        .iter()
-        .enumerate()
-        .filter_map(|(at, item)| match item.what {
-            What::Other(key) if item.is_free() => Some((at, key)),
-            _ => is_plain(item).then_some((at, "bare")),
-        })
-        .collect();
-    // `black phos` is a coat, and its colour.
-    sort_by_key(&mut named, |(_, key)| *key == "bare");
-    for (at, key) in named {
-        let why = if key == "bare" { lexicon::BARE } else { lexicon::OTHER_COAT };
-        if line.draft.get("asked").is_none_or(|asked| asked == key) {
-            line.draft.set("asked", key);
-            if let Some(item) = line.item(at) {
-                item.became = Some(Became::Used(vec!["asked"], Some(why)));
-            }
-        } else {
-            line.not(at, why);
-        }
-    }
-}
-
 /// `without zinc`, `not galvanized`: where the line asks for no finish, a part without zinc.
 fn without_zinc(line: &mut Line) {
     let is_gone = |item: &Item| item.became == Some(Became::NotUsed(left_out::WHY.into()));
@@ -196,7 +178,7 @@ fn without_zinc(line: &mut Line) {
     }
     line.draft.set("asked", "bare");
     for item in line.items.iter_mut().filter(gone) {
-        item.became = Some(Became::Used(vec!["asked"], Some(lexicon::BARE)));
+        item.became = Some(Became::Used(vec!["asked"], None));
     }
 }
 

@@ -32,6 +32,9 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let end = unit(chain, end).map_or(end, |(end, ..)| end);
         return one(end, What::Count(Counted { pieces, sets: false, spaced: None, negative: true }));
     }
+    if let Some(found) = behind_a_cross(chain, at) {
+        return Some(found);
+    }
     if let Some(found) = unit_first(chain, at).or_else(|| box_of(chain, at)) {
         return Some(found);
     }
@@ -64,6 +67,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .or_else(|| several(chain, from, &number, is_named))
         .or_else(|| two_counts(chain, from, &number))
         .or_else(|| by_m(chain, &number))
+        .or_else(|| by_c(chain, from, &number))
     {
         return Some(found);
     }
@@ -94,6 +98,15 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let times = f64::from(times) * if is_thousand { 1000.0 } else { 1.0 };
     one(end, pieces(&number, times, sets, spaced.as_ref().map(|_| from).and_then(|from| chain.digits(from))))
+}
+
+/// `M16 x 60 x 100 pcs`: behind the sizes, with a unit that nothing but pieces have.
+fn behind_a_cross(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let from = length::cross(chain, at).filter(|_| chain.before(at).is_some())?;
+    let number = number::decimal(chain, from)?;
+    let (end, times, sets) = unit(chain, number.end)?;
+    let is_unit = chain.word(number.end).is_some_and(|word| word.len() > 1);
+    (is_unit && !chain.inside_a_run(end)).then(|| one(end, pieces(&number, f64::from(times), sets, None)))?
 }
 
 /// `half dozen`, `1/2 gross`, `1-1/2 gross`.
@@ -157,12 +170,30 @@ fn ends_a_phrase(chain: &Chain<'_>, at: usize) -> bool {
 
 /// `25M`, `5M pcs`: thousands to some, millions to others.
 fn by_m(chain: &Chain<'_>, number: &Number) -> Option<Found> {
-    chain.get(number.end).filter(|token| token.text == "M" && chain.glued(number.end))?;
+    chain.get(number.end).filter(|token| token.text == "M")?;
     let end = chain.after(number.end);
+    // `5 M 1/2-13`, and no `5 M16`.
+    if !chain.glued(number.end) && number::fraction(chain, end).is_none() {
+        return None;
+    }
     let alone = !chain.inside_a_run(end) && number.grouped.is_none();
     let (thousands, millions) = (number.value * 1e3, number.value * 1e6);
     let why = format!("it could be {thousands} or {millions} pieces: write the number in full");
     alone.then(|| vec![(unit(chain, end).map_or(end, |(end, ..)| end), What::Not(why.into()))])
+}
+
+/// `3 C 1/2-13 hex bolts`: hundreds, at the head of a line.
+fn by_c(chain: &Chain<'_>, from: usize, number: &Number) -> Option<Found> {
+    chain.get(number.end).filter(|token| token.text == "C" && chain.before(from).is_none())?;
+    let end = chain.after(number.end);
+    let counts = |word| matches!(word, Word::Part(_)).then_some(());
+    let is_count = number::fraction(chain, end).is_some()
+        || chain.sign(end, &["#"])
+        || lexicon::find(chain, end, counts).is_some();
+    let pieces = number.value * 100.0;
+    let why = format!("it could be {pieces} pieces, by the hundred: write the number in full");
+    (is_count && number.grouped.is_none() && !chain.inside_a_run(end))
+        .then(|| vec![(end, What::Not(why.into()))])
 }
 
 /// The number of pieces; what is no whole number of them, or could be two, is not used.
@@ -320,11 +351,14 @@ fn one_hundred(chain: &Chain<'_>, at: usize) -> Option<Number> {
     let per = chain.before(at).is_some_and(|before| {
         chain.digits(before).is_some() || matches!(chain.word(before), Some("per" | "pro" | "je"))
     });
-    let counted = lexicon::find(chain, chain.after(at), |word| {
-        matches!(word, Word::Count(1, _) | Word::Part(_)).then_some(())
-    });
+    // `dozen of`.
+    let of = lexicon::over(chain, chain.after(at), Word::Filler);
+    let counted =
+        lexicon::find(chain, of, |word| matches!(word, Word::Count(1, _) | Word::Part(_)).then_some(()));
     // `dozen M16x60 8.8 bolts`: at the head of the line.
-    let is_first = || chain.before(at).is_none() && chain.word(chain.after(at)) == Some("m");
+    let is_first = || {
+        chain.before(at).is_none() && (chain.word(of) == Some("m") || number::fraction(chain, of).is_some())
+    };
     (!per && (counted.is_some() || is_first())).then(|| Number {
         value: 1.0,
         text: "1".to_owned(),

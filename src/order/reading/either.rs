@@ -142,15 +142,6 @@ fn one_of(line: &mut Line, places: &[usize]) {
     places.iter().for_each(|at| line.not(*at, why.clone()));
 }
 
-/// First halves of words for a coat, the second of which follows with the other coat.
-const HALVES: &[(&str, Process)] = &[
-    ("feuer", Process::HotDip),
-    ("hot", Process::HotDip),
-    ("electro", Process::Electroplated),
-    ("elektro", Process::Electroplated),
-    ("mechanisch", Process::Mechanical),
-];
-
 /// `mech./galv. verzinkt`, `feuer- oder galvanisch verzinkt`: two coats that share a word, or a stroke.
 pub(super) fn coats(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let coat = |word| match word {
@@ -167,7 +158,8 @@ pub(super) fn coats(chain: &Chain<'_>, at: usize) -> Option<Found> {
         if or == marked {
             continue;
         }
-        let half = HALVES.iter().find(|(half, _)| chain.word(at) == Some(*half) && chain.after(at) == end);
+        let half =
+            lexicon::HALVES.iter().find(|(half, _)| chain.word(at) == Some(*half) && chain.after(at) == end);
         let first = lexicon::until(chain, at, end, coat).filter(|_| or == stroke);
         let (first, tinted) = first.or(half.map(|(_, process)| (*process, false)))?;
         let (mut last, (second, also)) = lexicon::whole(chain, or, coat)?;
@@ -300,6 +292,11 @@ fn are_two(one: &What, other: &What) -> bool {
     match (one, other) {
         (What::Steel(SteelWord::Grade(one)), What::Steel(SteelWord::Grade(other))) => {
             one != other && of(one) == of(other)
+        }
+        // `B7 or B16`: a steel that is not known here may be meant as well.
+        (What::Steel(SteelWord::Grade(grade)), What::Steel(SteelWord::Unknown(_)))
+        | (What::Steel(SteelWord::Unknown(_)), What::Steel(SteelWord::Grade(grade))) => {
+            of(grade) == (false, false)
         }
         (What::Steel(SteelWord::Number(one)), What::Steel(SteelWord::Number(other)))
         | (What::Steel(SteelWord::Half(one)), What::Steel(SteelWord::Half(other))) => one != other,
@@ -440,9 +437,8 @@ fn is_any_zinc(line: &Line, at: usize) -> bool {
 /// Words that people use of more than one process.
 pub(super) fn may_be(text: &str) -> &'static [Process] {
     match lower(text).as_str() {
-        "zinc" | "zink" | "zn" | "plated" | "plating" | "verzinkt" | "vz" | "verz" | "vzk" => &Process::ALL,
-        "galvanisé" | "galvanisée" | "galvanisés" | "galvanisées" | "galv" | "gal" | "galvanized"
-        | "galvanised" | "galvanizing" | "galvanising" => &[Process::HotDip, Process::Mechanical],
+        word if lexicon::ZINC_OF_ALL.contains(&word) => &Process::ALL,
+        word if lexicon::GALVANIZED_OF_TWO.contains(&word) => &[Process::HotDip, Process::Mechanical],
         _ => &[],
     }
 }

@@ -13,6 +13,15 @@ const TWO_SIDES: &str = "twice as many: on each of two sides";
 /// `2 nuts each end`, `with washers on both sides`.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     for (at, ()) in line.free(|what| (*what == What::Ends).then_some(())) {
+        // `H30 plate washer 1 each end`.
+        let number = number_before(line, at).map_or(at, |(number, _)| number);
+        if per_part::is_of_another(line, scopes, number) {
+            line.not(at, per_part::OF_ANOTHER);
+            if number != at {
+                line.not(number, per_part::OF_ANOTHER);
+            }
+            continue;
+        }
         let mates = mates(line, scopes, at);
         let kind = line.draft.get("part").and_then(Kind::from_key);
         let has_two_ends = kind.is_some_and(|kind| kind.form() == Form::Bar || kind == Kind::Other);

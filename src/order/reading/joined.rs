@@ -7,6 +7,7 @@ pub(super) use metal::{contact, is_metal, is_thing, thing};
 use super::items::Line;
 use super::left_out::is_finish;
 use super::lexicon;
+use super::what::What;
 use crate::quantity::letters::lower;
 
 /// `bolts for HDG structure`, `to suit galvanised beams`: the finish of what the part joins is not asked of it.
@@ -14,6 +15,39 @@ pub(super) fn settle(line: &mut Line, text: &str) {
     for at in 0..line.items.len() {
         finish(line, at, text);
         metal::settle(line, at, text);
+        made_for(line, at, text);
+    }
+}
+
+/// `for timber`, `for solar panel frames`: what it goes into or joins, and no name of a part, where none follows.
+fn made_for(line: &mut Line, at: usize, text: &str) {
+    let is_thing = |at: usize| {
+        line.what(at) == Some(&What::Part("?"))
+            && line
+                .items
+                .get(at)
+                .is_some_and(|item| lexicon::SURROUNDINGS.contains(&lower(&item.text).as_str()))
+    };
+    let end = line.items.get(at).and_then(|item| item.spans.last()).map(|span| span.end);
+    let is_named = matches!(line.what(at + 1), Some(What::Part(_)))
+        && end.zip(line.items.get(at + 1).and_then(|next| next.spans.first())).is_some_and(|(end, next)| {
+            text.get(end..next.start).is_some_and(|gap| gap.chars().all(|c| matches!(c, ' ' | '-')))
+        });
+    if !is_thing(at) || is_named {
+        return;
+    }
+    // A word that names nothing by itself may stand between: `for solar panel`.
+    let mut word = line.before(at);
+    while let Some(other) = word.filter(|word| line.what(*word) == Some(&What::Not("".into()))) {
+        word = line.before(other);
+    }
+    let is_into = |at: usize| {
+        line.items.get(at).is_some_and(|item| lexicon::PUT_ON.contains(&lower(&item.text).as_str()))
+    };
+    if word.is_some_and(|word| line.says_for(word) || is_into(word))
+        && let Some(item) = line.item(at)
+    {
+        item.what = What::Not(lexicon::JOINT.into());
     }
 }
 

@@ -29,11 +29,20 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
     };
     let id = chain.over(named, marks);
     // `drawing C4-102`, `rev C5`, `part no. C4`: letters in front of the figures.
-    let is_lettered = chain.word(id).is_some()
-        && chain.glued(chain.after(id))
-        && chain.digits(chain.after(id)).is_some()
-        && is_mark(chain, at, named);
-    if !is_lettered {
+    let behind = chain.after(id);
+    let is_mark = is_mark(chain, at, named);
+    let has_figures = chain.glued(behind) && chain.digits(behind).is_some();
+    // `P/N HCS-58113-Z`: with a dash between.
+    let has_a_dash = chain.sign(behind, &["-", "_"])
+        && chain.glued(behind)
+        && chain.glued(chain.after(behind))
+        && chain.digits(chain.after(behind)).is_some();
+    let is_lettered = chain.word(id).is_some() && (has_figures || has_a_dash) && is_mark;
+    // `REV C`.
+    let is_letter = chain.word(at) == Some("rev")
+        && chain.get(id).is_some_and(|token| token.text.len() == 1 && token.text != token.lower)
+        && !chain.glued(behind);
+    if !is_lettered && !is_letter {
         chain.digits(id)?;
     }
     // `item 10.9`, `drawing 8.8`: a class, and no mark; `rev 8.8` is a revision, `due 10.9` a day.

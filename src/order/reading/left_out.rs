@@ -9,10 +9,12 @@ use crate::quantity::letters::lower;
 use condition::on_a_condition;
 use stock::{IN_STOCK, in_stock, is_in_stock};
 pub(super) use words::{free_of_zinc, not_that};
+pub(super) use zone::{kept_bare, second_hand};
 
 mod condition;
 mod stock;
 mod words;
+mod zone;
 
 /// Why a piece that is not wanted is not used.
 pub(super) const WHY: &str = "the line says that it is not there";
@@ -25,6 +27,10 @@ pub(super) fn is_gone(became: &Option<Became>) -> bool {
 /// Why a finish behind a word that nobody knows is not used.
 const UNCLEAR: &str = "wanted, or not? A word between is not known: leave that word out, and what stands before it if \
                        this is wanted";
+
+/// Why a finish that somebody else puts on is not used.
+const BY_OTHERS: &str =
+    "put on by others, and not part of this order? Write it without them to have the part judged with it";
 
 /// Takes what is not wanted away from those who look for it; `unknown` are the words that nobody knows.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
@@ -300,6 +306,10 @@ fn before(line: &mut Line, excluded: usize) -> bool {
     // `hex bolts (nuts by others)`: a second noun is another part.
     let has_noun = |what: &What| [BOLTS, MATES, &["ring", "pin"]].iter().any(|nouns| is_named(what, nouns));
     let mut noun = false;
+    let is_by_others = line
+        .items
+        .get(excluded)
+        .is_some_and(|item| lexicon::means(&lower(&item.text), lexicon::Word::ByOthers));
     while let Some(place) = line.before(at) {
         at = place;
         let Some(what) = line.what(at) else { break };
@@ -318,7 +328,8 @@ fn before(line: &mut Line, excluded: usize) -> bool {
             }
             _ if !found && can_be_left_out(what) => {
                 found = true;
-                line.not(at, WHY);
+                // `black, for later HDG by others`: the coat comes all the same.
+                line.not(at, if is_finish(what) && is_by_others { BY_OTHERS } else { WHY });
                 break;
             }
             _ => break,

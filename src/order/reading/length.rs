@@ -190,10 +190,22 @@ pub(super) const ACROSS: &str = "a width or a bore, and no length";
 
 /// A measure of something else: `for 4" pipe`, `2-3/8" id`.
 pub(super) fn across_something(chain: &Chain<'_>, end: usize) -> Option<Found> {
+    // `4" SCH 40 pipe`.
+    let wall = chain.word(end).filter(|word| matches!(*word, "sch" | "schedule"));
+    let end = wall
+        .and_then(|_| {
+            chain
+                .digits(chain.over(chain.after(end), &[".", "-"]))
+                .map(|_| chain.after(chain.over(chain.after(end), &[".", "-"])))
+        })
+        .unwrap_or(end);
     let behind = lexicon::over(chain, end, Word::Across);
     // `75 mm AF 24`: the word belongs to what follows it.
     let owns_next = chain.digits(behind).is_some() && chain.word(end).is_some_and(|word| word != "pipe");
-    (behind != end && !owns_next).then(|| vec![(behind, What::Not(ACROSS.into()))])
+    // `x 60 pipe flange bolts`.
+    let joint = |word| (word == Word::Not(lexicon::JOINT)).then_some(());
+    let is_joint = lexicon::find(chain, end, joint).is_some_and(|(longer, ())| longer > behind);
+    (behind != end && !owns_next && !is_joint).then(|| vec![(behind, What::Not(ACROSS.into()))])
 }
 
 /// The length behind a cross; without a unit it is in the unit of the thread.
@@ -233,6 +245,13 @@ pub(super) fn measure(chain: &Chain<'_>, at: usize, default: Option<&'static str
     let feet = feet_and_inches(chain, at);
     if feet.is_some() {
         return feet;
+    }
+    // `x 60zork 8.8`: the class behind a measure that nobody knows is no length.
+    let is_behind_unknown = default.is_some() && chain.before(at).is_some_and(|before| before + 1 != at);
+    if is_behind_unknown
+        && number::decimal(chain, at).is_some_and(|number| steel::DOTTED.contains(&number.text.as_str()))
+    {
+        return None;
     }
     let spaced = number::spaced(chain, at).filter(|number| unit_of_length(chain, number).is_some());
     let mut number = spaced.map_or_else(|| number::number(chain, at), Some)?;
@@ -377,7 +396,8 @@ pub(super) fn unit_of_length(chain: &Chain<'_>, number: &Number) -> Option<(usiz
     });
     // So many feet are no length: FT is a full thread.
     unit.filter(|(end, unit)| {
-        !chain.inside_a_run(*end)
+        // `60mmx100pcs`.
+        (!chain.inside_a_run(*end) || cross(chain, *end).is_some())
             && (*unit != "ft" || number.value <= 12.0)
             && chain.word(number.end) != Some("in")
     })
@@ -465,10 +485,40 @@ pub(super) fn parts_into_two(chain: &Chain<'_>, at: usize, number: &Number) -> b
     if number.value > 4.0 && is_sized && fraction.is_some() {
         return true;
     }
+    // `6 3/4 DH nuts`: nor is the thread of a nut so large.
+    if number.value > 4.0
+        && fraction.is_some()
+        && chain.before(at).is_none()
+        && names_a_mate(chain, number.end)
+    {
+        return true;
+    }
     fraction.zip(per_inch).is_some_and(|(fraction, per_inch)| {
         Designation::read(&format!("{}-{}", fraction.text, per_inch.text)).is_ok()
     })
 }
+
+/// Whether the name of a nut or a washer stands near behind a place, with no more than its grade between.
+fn names_a_mate(chain: &Chain<'_>, at: usize) -> bool {
+    let mate = |word| match word {
+        Word::Part(noun) => ["nut", "washer"].iter().any(|mate| noun.ends_with(mate)).then_some(()),
+        _ => None,
+    };
+    let mut place = at;
+    for _ in 0..MOST_OF_A_GRADE {
+        if lexicon::find(chain, place, mate).is_some() {
+            return true;
+        }
+        if chain.get(place).is_none_or(|token| token.sort == Sort::Break) {
+            return false;
+        }
+        place = chain.after(place);
+    }
+    false
+}
+
+/// A grade has so many tokens at most.
+const MOST_OF_A_GRADE: usize = 6;
 
 /// Whether a mixed number is written in one, with a dash or with a sign.
 pub(super) fn text_is_one(chain: &Chain<'_>, at: usize, size: &Number) -> bool {

@@ -26,9 +26,9 @@ pub use joined::*;
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use lists::*;
 pub use words::{
-    A_READING, ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, LEFT_OPEN, NO_LIFE, NO_PLACE,
-    NOT_IN_AIR, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH, WEIGHT_OF_BOX, WEIGHT_OF_PIECE,
-    YIELD,
+    A_READING, ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, JOINT, LEFT_OPEN, MASKED, MONTHS,
+    NO_LIFE, NO_PLACE, NOT_IN_AIR, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH, USED,
+    WEIGHT_OF_BOX, WEIGHT_OF_PIECE, YIELD,
 };
 
 /// What a word or a phrase means.
@@ -130,6 +130,8 @@ pub enum Word {
     Without,
     /// Behind what is not wanted: `not allowed`.
     Excluded,
+    /// Behind what somebody else does or brings: `by others`.
+    ByOthers,
     /// Beside what was wanted until now: `was HDG`, `HDG was quoted`.
     Was,
     /// Between what was wanted until now and what is wanted instead: `change to`.
@@ -284,7 +286,11 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
         .chain(MORE)
         .chain(YIELDS)
         .chain(READINGS)
-        .chain(ABOVE);
+        .chain(ABOVE)
+        .chain(ZONES)
+        .chain(FREE)
+        .chain(RECURS)
+        .chain(INTERVALS);
     of_phrases.chain(others.map(|word| (*word).to_owned())).collect()
 });
 

@@ -1,5 +1,7 @@
 //! Numbers with what they measure: years, hardness, temperature, thickness, weight.
 
+mod no_life;
+
 use super::count::count;
 use super::length::is_measured;
 use super::lexicon::{self, CONTRACTS, Word};
@@ -7,6 +9,8 @@ use super::number::{self, Number};
 use super::token::Chain;
 use super::what::{Found, What, one};
 use super::{length, letters, steel};
+use no_life::is_of_another_time;
+pub(super) use no_life::no_life;
 
 /// `25 years`, `12,5 Jahre`, `10-year`.
 pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -27,6 +31,14 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let of = lexicon::over(chain, end, Word::Filler);
         if chain.word(of).is_some_and(|word| CONTRACTS.contains(&word)) {
             return one(chain.after(of), What::Not("years of a contract, and no life of a coat".into()));
+        }
+        let mut last = chain.over(of, &["-"]);
+        let is_interval = |at: usize| chain.word(at).is_some_and(|word| lexicon::INTERVALS.contains(&word));
+        if is_interval(last) {
+            while is_interval(last) {
+                last = chain.after(last);
+            }
+            return one(last, What::Not(lexicon::NO_LIFE.into()));
         }
         return match number.two_meanings() {
             Some((one_way, other)) => one(
@@ -440,6 +452,8 @@ pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if chain.inside_a_run(end) {
         return None;
     }
+    let why =
+        if why == lexicon::MONTHS && is_of_another_time(chain, at, end) { lexicon::NO_LIFE } else { why };
     let why = match number.two_meanings() {
         Some((one_way, other)) => format!("it could be {one_way} or {other}; {why}").into(),
         None => why.into(),
@@ -493,6 +507,14 @@ fn grouped(number: &Number) -> Option<u64> {
 
 /// A number by itself.
 pub fn bare(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    // `1 000 écrous`: at the head of a line, in front of what they count.
+    let counted = number::spaced(chain, at).filter(|number| {
+        let part = |word| matches!(word, Word::Part(_)).then_some(());
+        chain.before(at).is_none() && lexicon::whole(chain, number.end, part).is_some()
+    });
+    if let Some(number) = counted {
+        return one(number.end, What::Bare(number.grouped.map(|pieces| pieces as u64)));
+    }
     let number = number::number(chain, at)?;
     // `2 1/2-13`: two of a thread of 1/2 in.
     let number =

@@ -161,12 +161,31 @@ pub fn date(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let is_date = within(month) && within(day) && !chain.inside_a_run(end) && (is_due || !is_fraction);
         return is_date.then(|| vec![(end, What::Not("a date is not judged".into()))]);
     }
-    let day = number::decimal(chain, from).filter(|_| is_due || is_on)?;
-    let (d, m) = day.text.split_once('.')?;
-    let within = |text: &str, most: u8| text.parse::<u8>().is_ok_and(|number| (1..=most).contains(&number));
-    let closed = chain.sign(day.end, &["."]) && chain.glued(day.end);
-    let end = if closed { chain.after(day.end) } else { day.end };
-    (within(d, 31) && within(m, 12) && (is_due || closed) && !chain.inside_a_run(end))
+    if !(is_due || is_on) {
+        return None;
+    }
+    // `10.9.`, `15.01.2027`.
+    let within = |at: usize, most: u8| {
+        chain
+            .digits(at)
+            .and_then(|text| text.parse::<u8>().ok())
+            .is_some_and(|number| (1..=most).contains(&number))
+    };
+    let point = |at: usize| chain.sign(at, &["."]) && chain.glued(at);
+    let first = chain.after(from);
+    let month = chain.after(first);
+    let is_day = within(from, 31) && point(first) && chain.glued(month) && within(month, 12);
+    let last = chain.after(month);
+    let closed = point(last);
+    let year = chain.after(last);
+    let has_year =
+        closed && chain.glued(year) && chain.digits(year).is_some_and(|year| matches!(year.len(), 2 | 4));
+    let end = match (has_year, closed) {
+        (true, _) => chain.after(year),
+        (false, true) => year,
+        (false, false) => last,
+    };
+    (is_day && (is_due || closed) && !chain.inside_a_run(end))
         .then(|| vec![(end, What::Not("a date is not judged".into()))])
 }
 

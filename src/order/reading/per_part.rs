@@ -21,6 +21,16 @@ pub(super) fn settle(
     scopes: &Scopes,
     counts: Vec<(usize, Counted)>,
 ) -> Vec<(usize, Counted)> {
+    let counts: Vec<(usize, Counted)> = counts
+        .into_iter()
+        .filter(|(at, counted)| {
+            let is_its = counted.pieces <= MOST && !counted.sets && is_of_another(line, scopes, *at);
+            if is_its {
+                line.not(*at, OF_ANOTHER);
+            }
+            !is_its
+        })
+        .collect();
     let is_order = |counted: &Counted| counted.sets || counted.pieces > MOST;
     let counts_the_order = counts.iter().any(|(_, counted)| is_order(counted));
     let of_one = counts.iter().filter(|(_, counted)| !is_order(counted) && counted.pieces > 0);
@@ -51,6 +61,23 @@ pub(super) fn settle(
         }
     }
     counts.into_iter().filter(|(at, _)| !taken.contains(at)).collect()
+}
+
+/// Why the number of what is not judged here is not used.
+pub(super) const OF_ANOTHER: &str = "so many of what is not judged here";
+
+/// `with H30 plate washer 1 each`: the number behind the name of a nut or a washer that is not known here.
+pub(super) fn is_of_another(line: &Line, scopes: &Scopes, at: usize) -> bool {
+    line.before(at).is_some_and(|before| {
+        line.what(before) == Some(&What::Part("?"))
+            && !scopes.names.contains(&before)
+            && line.items.get(before).is_some_and(|item| {
+                let text = lower(&item.text);
+                ["nut", "washer", "mutter", "scheibe"]
+                    .iter()
+                    .any(|mate| text.trim_end_matches(['s', 'n']).ends_with(mate))
+            })
+    })
 }
 
 /// How many bolts the line counts, where the number stands at its head or has a unit.

@@ -106,6 +106,25 @@ fn categories(line: &mut Line) {
     }
     for (at, category) in found {
         line.fill(at, "place", category.key(), "the place");
+        // `C3 min`, `at least C3`, `C3+`.
+        let is_least = |place: &usize| {
+            line.items.get(*place).is_some_and(|item| {
+                let word = lower(&item.text);
+                item.is_free()
+                    && (item.what == What::Filler && lexicon::means(word.trim_end_matches('.'), Word::Least)
+                        || *place > at && item.text == "+")
+            })
+        };
+        let bound = [line.before(at), line.behind(at)].into_iter().flatten().find(is_least);
+        if let Some(bound) = bound {
+            line.not(
+                bound,
+                format!(
+                    "{category}, or a harsher place as well? {category} is judged",
+                    category = category.key()
+                ),
+            );
+        }
     }
 }
 

@@ -369,6 +369,17 @@ fn of_mate(line: &mut Line, scopes: &Scopes, at: usize, number: u64, counted: bo
         line.not(at, format!("{number} to each, or {number} in all? Write which"));
         return;
     }
+    // `500 bolts, washers 8`: so many go on no bolt, and are not all.
+    if mate == "washer"
+        && !counted
+        && !each
+        && number > FEW
+        && in_all.is_none()
+        && pieces.is_some_and(|pieces| pieces > 0 && !number.is_multiple_of(pieces))
+    {
+        line.not(at, format!("{number} washers to each, or of size {number}? Write which"));
+        return;
+    }
     let is_beside =
         [line.before(at), line.behind(at)].into_iter().flatten().any(|beside| names.contains(&beside));
     let per_set = match pieces {

@@ -73,15 +73,18 @@ static RULES: &[Rule] = &[
     rule("standard nut", Letters, standard_nut),
     rule("another part", Letters, qualified::another),
     rule("mark of a preloaded assembly", Letters, steel::mark),
+    rule("classes of a set", Figures, steel::of_a_set),
     rule("steel", Either, steel::steel),
     rule("analysis of a steel", Either, steel::analysis),
     rule("document", Letters, document::document),
     rule("thickness of plated zinc", Letters, document::zinc),
     rule("code of a plated coat", Letters, document::code),
     rule("places", Letters, places),
+    rule("category with a dash", Letters, dashed_category),
     rule("indoors in Dutch", Letters, indoors),
     rule("quantity", Either, count::count),
     rule("years", Either, measure::years),
+    rule("years of something else", Letters, measure::no_life),
     rule("hardness of the case", Either, named::case),
     rule("yield strength", Either, measure::yields),
     rule("hardness", Either, measure::hardness),
@@ -94,6 +97,8 @@ static RULES: &[Rule] = &[
     rule("type", Letters, measure::type_of),
     rule("not, in front of a finish", Letters, left_out::not_that),
     rule("free of zinc", Letters, left_out::free_of_zinc),
+    rule("zone kept bare", Letters, left_out::kept_bare),
+    rule("used parts", Letters, left_out::second_hand),
     rule("zinc or galvanized", Letters, either::zinc_or_galvanized),
     rule("another metal in contact", Letters, joined::contact),
     rule("thing of another metal", Letters, joined::thing),
@@ -122,8 +127,13 @@ fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if chain.sign(at, &["&", "+"]) {
         return one(chain.after(at), What::With(false));
     }
-    // `o. Mutter`.
     let behind = chain.after(at);
+    // `tuerca y arandela`.
+    let part = |word| matches!(word, Word::Part(_)).then_some(());
+    if chain.get(at).is_some_and(|token| token.text == "y") && lexicon::whole(chain, behind, part).is_some() {
+        return one(behind, What::With(false));
+    }
+    // `o. Mutter`.
     if chain.word(at) == Some("o") && chain.sign(behind, &["."]) && chain.glued(behind) {
         let end = chain.after(behind);
         let noun =
@@ -189,6 +199,23 @@ fn places(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .then(|| vec![(end, What::Category(first)), (behind, What::Or), (last, What::Category(second))])
 }
 
+/// `C-3`: a category, where no word for a grade or a drawing stands in front.
+fn dashed_category(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.get(at).filter(|token| token.text == "C" && !chain.glued(at))?;
+    let dash = chain.after(at);
+    let figure = chain.after(dash);
+    let end = chain.after(figure);
+    let is_joined = chain.sign(dash, &["-", "–", "‑"]) && chain.glued(dash) && chain.glued(figure);
+    let category = chain.digits(figure).and_then(|digits| Category::read(&format!("C{digits}")))?;
+    let is_alone = !(chain.inside_a_run(end) || chain.sign(end, &["-", "/", "."]) && chain.glued(end));
+    let is_a_mark = chain.before(at).is_some_and(|before| {
+        let marks =
+            |word| matches!(word, Word::Grade | Word::Class | Word::Type | Word::Label(_)).then_some(());
+        lexicon::find(chain, before, marks).is_some_and(|(behind, ())| behind == at)
+    });
+    (is_joined && is_alone && !is_a_mark).then(|| vec![(end, What::Category(category))])
+}
+
 /// `…, binnen`: indoors in Dutch, where no time follows that it would be within.
 fn indoors(chain: &Chain<'_>, at: usize) -> Option<Found> {
     chain.word(at).filter(|word| *word == "binnen")?;
@@ -219,7 +246,7 @@ fn alone(word: Word) -> Option<What> {
         Word::With => What::With(true),
         Word::And => What::With(false),
         Word::Without => What::Without,
-        Word::Excluded => What::Excluded,
+        Word::Excluded | Word::ByOthers => What::Excluded,
         Word::Was => What::Was,
         Word::Instead => What::Instead,
         Word::Or => What::Or,

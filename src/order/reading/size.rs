@@ -19,7 +19,9 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_metre = !chain.glued(digits)
         && chain.get(at).is_some_and(|token| token.text == "m")
         && chain.before(at).is_some_and(|before| chain.digits(before).is_some());
-    let diameter = whole_or_tenth(chain, digits).filter(|_| !is_metre)?;
+    // `5 M 1/2-13`: thousands of an inch size.
+    let is_count = !chain.glued(digits) && number::fraction(chain, digits).is_some();
+    let diameter = whole_or_tenth(chain, digits).filter(|_| !is_metre && !is_count)?;
     let mut text = format!("M{}", diameter.text);
     let mut end = diameter.end;
     let exists = |text: &str| Designation::read(text).is_ok();
@@ -209,7 +211,8 @@ fn class_at(chain: &Chain<'_>, at: usize) -> Option<(usize, ToleranceClass)> {
             break;
         }
     }
-    ToleranceClass::read(&text).filter(|_| !chain.inside_a_run(end)).map(|class| (end, class))
+    let ends = !chain.inside_a_run(end) || cross(chain, end).is_some();
+    ToleranceClass::read(&text).filter(|_| ends).map(|class| (end, class))
 }
 
 /// A class by itself.
@@ -255,8 +258,9 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
         _ => None,
     });
     // Fine and coarse stand for a series only behind a size without threads per inch.
-    let series =
-        series.filter(|(behind, _)| !chain.inside_a_run(*behind) || class_at(chain, *behind).is_some());
+    let series = series.filter(|(behind, _)| {
+        !chain.inside_a_run(*behind) || class_at(chain, *behind).is_some() || cross(chain, *behind).is_some()
+    });
     if let Some((behind, name)) = series {
         text = format!("{text} {name}");
         end = behind;

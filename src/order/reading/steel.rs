@@ -124,6 +124,24 @@ fn seven_m(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .then(|| vec![(end, What::Steel(read("a194 7m")))])
 }
 
+/// `8.8 / 8 / 200HV`: the classes of a bolt, its nut and its washer.
+pub fn of_a_set(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let bolt = number::decimal(chain, at).filter(|number| DOTTED.contains(&number.text.as_str()))?;
+    let stroke = |end: usize| chain.sign(end, &["/"]).then(|| chain.after(end));
+    let nut = number::decimal(chain, stroke(bolt.end)?).filter(|number| number.whole().is_some())?;
+    let grade = Grade::read(&format!("nut class {}", nut.text)).ok()?;
+    let washer = number::decimal(chain, stroke(nut.end)?)?;
+    let scale = lexicon::over(chain, chain.over(washer.end, &["-"]), Word::Scale("HV"));
+    let is_class = matches!(washer.text.as_str(), "100" | "140" | "160" | "200" | "300");
+    (is_class && !chain.inside_a_run(scale)).then(|| {
+        vec![
+            (bolt.end, What::Steel(read(&bolt.text))),
+            (nut.end, What::Steel(SteelWord::Grade(grade))),
+            (scale, What::OfWasher(format!("{} HV", washer.text))),
+        ]
+    })
+}
+
 /// A property class by its number alone; behind a stroke the class of the nut: `10.9/10`.
 fn dotted(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::decimal(chain, at)?;
@@ -289,6 +307,16 @@ fn code(chain: &Chain<'_>, at: usize) -> Option<Found> {
             && !chain.inside_a_run(chain.after(behind))
             && matches!(chain.word(at), Some("b" | "l"))
     });
+    // `B7/B16`: one of two.
+    let is_of_nut = |word: &SteelWord| matches!(word, SteelWord::Grade(grade) if grade.is_nut());
+    if chain.sign(end, &["/"])
+        && let Some((last, other)) = coded(chain, behind)
+        && word != other
+        && !is_of_nut(&word)
+        && !is_of_nut(&other)
+    {
+        return Some(vec![(end, What::Steel(word)), (behind, What::Or), (last, What::Steel(other))]);
+    }
     let mut found = vec![(end, What::Steel(word))];
     if let Some(nut) = nut.filter(|nut| nut.len() == 1) {
         found.push((chain.after(behind), What::Steel(read(&format!("a194 {nut}")))));

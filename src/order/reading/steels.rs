@@ -51,6 +51,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     classes(line, scopes);
     bare_classes(line, scopes);
     hardness::hardness(line, scopes);
+    hardness::of_washers(line, scopes);
     several::which_of_several(line, scopes.family);
     let unknown = line.free(|what| match what {
         What::Steel(word) => Some(word.clone()),
@@ -158,6 +159,14 @@ fn give(line: &mut Line, scopes: &Scopes, at: usize, grade: Grade) {
         _ => ("steel", "the steel"),
     };
     let other = line.draft.get("steel").is_some_and(|steel| steel != grade.key());
+    // `A4-80 bolts with 8.8 nuts`: the part is of another metal.
+    let is_of_metal = |place: &usize| {
+        line.what(*place) == Some(&What::Steel(SteelWord::OtherMetal))
+            && line.items.get(*place).is_some_and(super::items::Item::is_free)
+            && scopes.beside(*place) == Scope::Part
+            && !is_on(line, *place)
+    };
+    let other = other || field == "steel" && (0..line.items.len()).any(|place| is_of_metal(&place));
     if field == "steel" && beside != Scope::Part && other {
         line.not(at, "a grade of bolts: which grade is the nut or washer?");
         return;

@@ -22,6 +22,9 @@ use by_measure::{behind_the_size, by_diameter, of_legs};
 use counted::{counted_behind, item_numbers, product, times};
 use hole::{bare_hole, hole};
 
+/// The largest size of unified threads that has a pitch of its own.
+const LARGEST_INCH: f64 = 4.0;
+
 /// Thread, class and length.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     let written = line.free(|what| match what {
@@ -36,6 +39,13 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         _ => None,
     });
     let inches = of_a_u_bolt(line, scopes, strong.is_empty() && weak.is_empty(), inches);
+    // `6 3/4 in A325 bolts 7/8`: no thread is so large, and the other is the size.
+    let mut inches = inches;
+    if let Some(size) = inches.iter().position(|(_, (value, _))| *value <= LARGEST_INCH)
+        && scopes.family == Family::Bolt
+    {
+        inches.get_mut(..=size).unwrap_or_default().rotate_right(1);
+    }
     let mut inches = inches.into_iter();
     // The first measure in inches is the size where no thread is written; so is a pair of whole numbers.
     let mut lengths = Vec::new();

@@ -263,8 +263,48 @@ fn cut(line: &str) -> Vec<Token<'_>> {
             }),
         }
     }
+    let mut tokens = crosses_apart(tokens);
     for token in &mut tokens {
         token.lower = lower(token.text);
     }
     tokens
+}
+
+/// `1/2-13UNCx2`, `UNC-2Ax2`, `50mmx20`, `100xM16`: a cross between figures that touches letters is a token of its own.
+fn crosses_apart(tokens: Vec<Token<'_>>) -> Vec<Token<'_>> {
+    let digits = |at: Option<usize>| {
+        at.and_then(|at| tokens.get(at))
+            .filter(|token| matches!(token.sort, Sort::Digits) || token.text == ".")
+    };
+    let mut apart: Vec<Token<'_>> = Vec::with_capacity(tokens.len());
+    for (at, token) in tokens.iter().enumerate() {
+        let touches = |before: Option<&Token<'_>>| before.is_some_and(|before| before.end() == token.start);
+        let is_behind = touches(digits(at.checked_sub(1)));
+        let is_before = digits(Some(at + 1)).is_some_and(|next| next.start == token.end());
+        let is_word = token.sort == Sort::Word && is_before;
+        let series = || {
+            let rest = token.text.strip_suffix(['x', 'X']).unwrap_or_default();
+            ["unc", "unf", "unef", "un", "uns", "nc", "nf"].contains(&lower(rest).as_str())
+        };
+        let cross = match token.text {
+            text if !is_word || text.len() < 2 => None,
+            text if text.ends_with(['x', 'X']) && (is_behind || series()) => Some(text.len() - 1),
+            text if is_behind && matches!(text, "xM" | "XM" | "xm" | "Xm") => Some(1),
+            _ => None,
+        };
+        let parts = cross.and_then(|place| Some((place, token.text.get(..place)?, token.text.get(place..)?)));
+        match parts {
+            Some((place, first, second)) => {
+                apart.push(Token { text: first, lower: String::new(), ..*token });
+                apart.push(Token {
+                    text: second,
+                    lower: String::new(),
+                    start: token.start + place,
+                    ..*token
+                });
+            }
+            None => apart.push(token.clone()),
+        }
+    }
+    apart
 }

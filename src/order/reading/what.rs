@@ -50,6 +50,8 @@ pub enum What {
     Steel(SteelWord),
     /// A hardness or a tensile strength, as a field takes it; of a range the hardest end, and what is not said.
     Hardness(String, Option<String>),
+    /// The hardness of the washer that comes with a bolt, as a field takes it.
+    OfWasher(String),
     /// A finish by its process; whether its word also names a colour.
     Process(Process, bool),
     /// A finish by the key of its document or class.

@@ -61,5 +61,13 @@ pub(super) fn settle(line: &mut Line, at: usize, text: &str) {
         && let Some(item) = line.item(at)
     {
         item.what = What::Around(Surroundings::OtherMetal);
+        // `for brass flange`: no bolt has that one.
+        let is_noun = matches!(line.what(at + 2), Some(What::Part(noun)) if lexicon::NOUNS.contains(noun));
+        if line.what(at + 1) == Some(&What::Part("flange"))
+            && !is_noun
+            && let Some(item) = line.item(at + 1)
+        {
+            item.what = What::Not(lexicon::JOINT.into());
+        }
     }
 }

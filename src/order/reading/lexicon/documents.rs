@@ -28,6 +28,7 @@ pub static OTHER_COATS: &[(&str, &[&str])] = &[
 pub static OTHER_DOCUMENTS: &[(&str, &[&str])] = &[
     (super::OTHER_COAT, &["iso14713", "a1059", "f2674"]),
     ("its bolts are not preloaded: their own standard says the shape, their class the steel", &["en15048"]),
+    ("of direct tension indicators, which are not judged here: order them by their maker's coat", &["f959", "f2437"]),
     ("a document of structures and sheet, not of fasteners", &["a123", "a653", "a767"]),
     ("it comes with the document of the coat", &["a143", "a385", "b849", "b850", "f606", "f1940", "e376", "b499", "f1470", "b117", "iso9227", "iso9223", "iso12944", "iso9224", "iso898", "iso16047", "iso3269", "iso16426", "iso15330", "a780", "d6386"]),
 ];
@@ -36,5 +37,5 @@ pub static OTHER_DOCUMENTS: &[(&str, &[&str])] = &[
 #[rustfmt::skip]
 pub static ASTM_STEELS: &[&str] = &[
     "a193", "a194", "a307", "a320", "a325", "a325m", "a354", "a437", "a449", "a453", "a490", "a490m", "a540", "a563", "a563m", "a574", "a687", "f436", "f568", "f593", "f594", "f835",
-    "f837", "f844", "f879", "f912", "f959", "f1554", "f1852", "f2280", "f3043", "f3111", "f3125", "a36", "a572", "f2882", "f10", "sa193", "sa194", "sa320", "sa325", "sa449", "sa307", "sa354", "sa540", "a311",
+    "f837", "f844", "f879", "f912", "f1554", "f1852", "f2280", "f3043", "f3111", "f3125", "a36", "a572", "f2882", "f10", "sa193", "sa194", "sa320", "sa325", "sa449", "sa307", "sa354", "sa540", "a311",
 ];

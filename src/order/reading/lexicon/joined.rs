@@ -242,3 +242,9 @@ pub const CLIPS: &[&str] =
 
 /// Dutch names of bolts, nuts and rods begin or end so.
 pub const DUTCH_NAMES: &[&str] = &["bout", "moer", "draadeind", "draadstang"];
+
+/// What bolts go into or hold, of which a bolt in its name is another part: `panel screws`, and `for panels`.
+pub const SURROUNDINGS: &[&str] = &[
+    "timber", "panel", "hinge", "bracket", "brackets", "plates", "angle", "hose", "clamp", "clamps", "chain",
+    "wheel", "track", "hub",
+];

@@ -1,5 +1,7 @@
 //! Words that say something only beside others: the rules look them up in these lists.
 
+use crate::process::Process;
+
 /// Words that bind and may have a number of their own: `life 15`, `size 8`.
 pub const OWN_A_NUMBER: &[&str] = &[
     "for",
@@ -32,8 +34,22 @@ pub const OWN_A_NUMBER: &[&str] = &[
 ];
 
 /// What says that a date follows.
-pub const DUE: &[&str] =
-    &["due", "delivery", "liefertermin", "lieferung", "lieferdatum", "termin", "datum", "date", "deadline"];
+pub const DUE: &[&str] = &[
+    "lead",
+    "leadtime",
+    "lieferzeit",
+    "levertijd",
+    "délai",
+    "due",
+    "delivery",
+    "liefertermin",
+    "lieferung",
+    "lieferdatum",
+    "termin",
+    "datum",
+    "date",
+    "deadline",
+];
 
 /// What may stand in front of a date, and of much else.
 pub const ON: &[&str] = &["bis", "am", "by", "until", "till", "to", "from", "vom", "zum", "ab", "spätestens"];
@@ -266,8 +282,24 @@ pub const HAVE_POINTS: &[&str] =
     &["rev", "section", "detail", "page", "grid", "due", "wk", "week", "kw", "calendar"];
 
 /// Marks a drawing or a part, whose names begin with letters.
-pub const MARKS_A_PART: &[&str] =
-    &["dwg", "drawing", "drg", "zeichnung", "rev", "section", "detail", "grid", "part", "pn", "tag"];
+pub const MARKS_A_PART: &[&str] = &[
+    "p",
+    "sku",
+    "ref",
+    "article",
+    "artikelnr",
+    "dwg",
+    "drawing",
+    "drg",
+    "zeichnung",
+    "rev",
+    "section",
+    "detail",
+    "grid",
+    "part",
+    "pn",
+    "tag",
+];
 
 /// A number of them that nobody says: it is taken for more than one.
 pub const SOME: &[&str] =
@@ -339,4 +371,121 @@ pub const GERMAN_HOLDS: &[&str] = &["schraube", "mutter", "scheibe", "bolzen", "
 pub const GERMAN: &[&str] = &[
     "stk", "stck", "kl", "fkl", "mit", "und", "oder", "ohne", "nicht", "nach", "für", "bitte", "keine",
     "kein", "lang", "dick", "güte", "klasse", "blau", "gelb", "schwarz", "niete", "nieten",
+];
+
+/// Zones of a part that may be kept free of zinc.
+pub const ZONES: &[&str] = &[
+    "thread",
+    "threads",
+    "gewinde",
+    "draad",
+    "schroefdraad",
+    "filetage",
+    "filetages",
+    "filets",
+    "rosca",
+    "roscas",
+];
+
+/// Between a coat and the zone that it is on.
+pub const ON_A_ZONE: &[&str] =
+    &["on", "in", "over", "auf", "am", "im", "op", "sur", "dans", "en", "off", "from"];
+
+/// Beside a coat: there is none of it.
+pub const FREE: &[&str] = &["free", "frei", "vrij", "clear", "exempt", "libre"];
+
+/// Says how a coat is plated, and not of what.
+pub const PLATED: &[&str] = &[
+    "plated",
+    "pltd",
+    "plating",
+    "electroplated",
+    "electro plated",
+    "electroplate",
+    "electroplating",
+    "galvanisch",
+    "elektrolytisch",
+    "galvanisiert",
+];
+
+/// In front of years that are no life: how long a part lies, or how often somebody looks after it.
+pub const RECURS: &[&str] = &[
+    "stored",
+    "kept",
+    "gelagert",
+    "lagerung",
+    "opgeslagen",
+    "every",
+    "alle",
+    "elke",
+    "jede",
+    "cada",
+    "inspection",
+    "inspections",
+    "inspected",
+    "inspect",
+    "inspektion",
+    "inspectie",
+    "maintenance",
+    "maintained",
+    "wartung",
+    "onderhoud",
+    "repainted",
+    "retightened",
+    "storage",
+    "stockage",
+    "opslag",
+];
+
+/// Behind years that are no life.
+pub const INTERVALS: &[&str] = &[
+    "inspection",
+    "inspections",
+    "maintenance",
+    "interval",
+    "intervals",
+    "storage",
+    "wartung",
+    "inspektion",
+    "lagerung",
+    "opslag",
+    "stockage",
+    "onderhoud",
+];
+
+/// With such letters begins what says that a part has no coat.
+pub const NO_COAT: &[&str] = &[
+    "un", "onv", "onb", "non", "no ", "ohne", "zonder", "sans", "without", "bare", "zinkfrei", "zinkvrij",
+    "sin ",
+];
+
+/// First halves of words for a coat, the second of which follows with the other coat.
+pub const HALVES: &[(&str, Process)] = &[
+    ("feuer", Process::HotDip),
+    ("hot", Process::HotDip),
+    ("electro", Process::Electroplated),
+    ("elektro", Process::Electroplated),
+    ("mechanisch", Process::Mechanical),
+];
+
+/// Words for zinc that people use of every process.
+pub const ZINC_OF_ALL: &[&str] =
+    &["zinc", "zink", "zn", "plated", "plating", "verzinkt", "vz", "verz", "vzk"];
+
+/// Words for galvanizing that people use of hot-dip and of the barrel.
+pub const GALVANIZED_OF_TWO: &[&str] = &[
+    "galvanisé",
+    "galvanisée",
+    "galvanisés",
+    "galvanisées",
+    "galvanizado",
+    "galvanizada",
+    "galvanizados",
+    "galvanizadas",
+    "galv",
+    "gal",
+    "galvanized",
+    "galvanised",
+    "galvanizing",
+    "galvanising",
 ];

@@ -7,7 +7,7 @@ use super::super::part::{Scope, Scopes};
 use super::super::what::What;
 use crate::order::line::{BY_HARDNESS, BY_TENSILE, END_OF_STEEL, LEAST as END_LEAST};
 use crate::part::Kind;
-use crate::quantity::{Hardness, Scale};
+use crate::quantity::{Hardness, Scale, Stress};
 use crate::steel::Grade;
 use crate::table::steel_row::{HardnessLimits, SteelRow};
 
@@ -42,7 +42,7 @@ pub(super) fn hardness(line: &mut Line, scopes: &Scopes) {
         if beside != Scope::Part {
             of_mate(line, at, beside, &text, note.filter(|_| field == BY_HARDNESS));
         } else if let Some(key) = grade {
-            beside_a_grade(line, at, &key, &text, note.as_deref() == Some(LEAST_HARDNESS));
+            beside_a_grade(line, at, &key, &text, is_least(&note));
         } else {
             let is_least = is_least(&note);
             if let Some(note) = note {
@@ -55,6 +55,20 @@ pub(super) fn hardness(line: &mut Line, scopes: &Scopes) {
                     line.draft.set(END_OF_STEEL, END_LEAST);
                 }
             }
+        }
+    }
+}
+
+/// `8.8 / 8 / 200 HV`: the hardness of the washer, where one comes with the bolt.
+pub(super) fn of_washers(line: &mut Line, scopes: &Scopes) {
+    let found = line.free(|what| match what {
+        What::OfWasher(text) => Some(text.clone()),
+        _ => None,
+    });
+    for (at, text) in found {
+        match scopes.with.1 {
+            true => of_mate(line, at, Scope::Washer, &text, None),
+            false => line.not(at, "of a washer, and none is ordered here"),
         }
     }
 }
@@ -88,6 +102,46 @@ fn hardness_of(text: &str) -> Option<Hardness> {
     Some(Hardness { scale, number: number.parse().ok()? })
 }
 
+/// `8.8 min 320 HV`, `8.8 min 900 MPa`, `10.9 800 MPa`: the grade has less at least, or is stronger, and both are asked.
+fn asks_for_more(grade: Grade, text: &str, is_least: bool) -> Option<String> {
+    let name = grade.name();
+    let asks = |least: String| {
+        format!(
+            "{name} has {least} at least, and {text} is asked for: which of the two? Write the grade that is delivered"
+        )
+    };
+    if let Some(hardness) = hardness_of(text) {
+        let limits = grade.rows().iter().filter_map(|row| row.limits(hardness.scale));
+        let mins: Vec<Hardness> = limits.filter_map(|limits| limits.min).collect();
+        let greatest = mins.iter().max_by(|one, other| one.number.total_cmp(&other.number))?;
+        let unit = greatest.scale.unit().symbol;
+        return (is_least && hardness.number > greatest.number)
+            .then(|| asks(format!("{} {unit}", greatest.number)));
+    }
+    let (number, unit) = text.split_once(' ')?;
+    let stress = match unit {
+        "MPa" => Stress::from_mpa(number.parse().ok()?),
+        "ksi" => Stress::from_ksi(number.parse().ok()?),
+        _ => return None,
+    };
+    let mins: Vec<f64> =
+        grade.rows().iter().filter_map(|row| row.tensile_min).map(|least| least.value.mpa()).collect();
+    let greatest = mins.iter().copied().max_by(f64::total_cmp)?;
+    let least = mins.iter().copied().min_by(f64::total_cmp)?;
+    // Grades are called by round numbers: 8.8 by 800 MPa, and has 830 in large sizes.
+    let is_more = stress.mpa() > greatest * if is_least { 1.005 } else { NAMED_SO };
+    let is_less = !is_least && stress.mpa() < least / NAMED_SO;
+    let shown = if unit == "ksi" {
+        format!("{:.0} ksi", Stress::from_mpa(least).ksi())
+    } else {
+        format!("{least:.0} MPa")
+    };
+    (is_more || is_less).then(|| asks(shown))
+}
+
+/// A strength by which a grade is called lies no farther from its least one than this factor.
+const NAMED_SO: f64 = 1.1;
+
 /// A hardness beside a grade: that of the grade, or another that asks which of the two is right.
 fn beside_a_grade(line: &mut Line, at: usize, key: &str, text: &str, is_least: bool) {
     let Some(grade) = Grade::of_key(key) else { return };
@@ -103,7 +157,10 @@ fn beside_a_grade(line: &mut Line, at: usize, key: &str, text: &str, is_least: b
     };
     let rows: Vec<bool> = grade.rows().iter().filter_map(fits).collect();
     if rows.is_empty() || rows.contains(&true) {
-        line.not(at, "the steel is said by its grade");
+        match asks_for_more(grade, text, is_least) {
+            Some(why) => line.not(at, why),
+            None => line.not(at, "the steel is said by its grade"),
+        }
         return;
     }
     let why = format!("{} is not of {text}: which of the two is right?", grade.name());
