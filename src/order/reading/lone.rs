@@ -3,11 +3,12 @@
 use std::ops::Range;
 
 use super::items::{Item, Line};
+use super::lexicon;
 use super::part::{Family, Scope, Scopes};
-use super::per_part;
 use super::steel::ANALYSES;
 use super::steels::B695;
 use super::what::What;
+use super::{per_part, quantity};
 use crate::part::Kind;
 use crate::process::Process;
 use crate::quantity::Length;
@@ -98,6 +99,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         && *number > 0
         && !is_analysis(line, *at, *number)
         && !may_be_of_the_coat(line, *at, *number)
+        && !may_be_of_the_thread(line, *at, *number)
         && !may_be_something_else(line, scopes, *at, *number)
     {
         line.fill(*at, "quantity", &number.to_string(), "the quantity");
@@ -192,6 +194,22 @@ pub(super) fn may_be_of_the_coat(line: &mut Line, at: usize, number: u64) -> boo
         None => {}
     }
     what.is_some()
+}
+
+/// `x 600 thread 150`: pieces, or how far the part is threaded, which is less than its length; the line is asked which.
+fn may_be_of_the_thread(line: &mut Line, at: usize, number: u64) -> bool {
+    let is_behind_a_thread = at
+        .checked_sub(1)
+        .and_then(|before| line.items.get(before))
+        .is_some_and(|item| lexicon::OF_THREADS.contains(&&*lower(&item.text)));
+    let length = line.draft.get("length").and_then(quantity::length_of).filter(|_| is_behind_a_thread);
+    let is_inch = line.draft.get("length").is_some_and(|text| text.ends_with(" in"));
+    let measure = if is_inch { Length::from_inch(number as f64) } else { Length::from_mm(number as f64) };
+    let is_one = length.is_some_and(|length| measure < length);
+    if is_one {
+        line.not(at, format!("the length of the thread, or pieces? Write {number} pcs if it counts them"));
+    }
+    is_one
 }
 
 /// Whether a number in its place can be a year, a class, a grade, years, or a thickness.

@@ -161,7 +161,7 @@ fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>
 }
 
 /// A length as a field of it reads it.
-fn length_of(text: &str) -> Option<Length> {
+pub(super) fn length_of(text: &str) -> Option<Length> {
     let (number, name) = text.trim().rsplit_once(' ')?;
     let number = number::read_number(number).ok()?;
     Some(match name {
