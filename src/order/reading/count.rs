@@ -23,7 +23,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let mut from = named;
     if is_named {
         from = lexicon::over(chain, chain.over(from, &[":", "=", ".", "#"]), Word::Filler);
-        from = chain.over(from, &[":", "="]);
+        from = chain.over(from, &[":", "=", "("]);
     }
     // `qty: -500`.
     if is_named && number::is_minus(chain, from) {

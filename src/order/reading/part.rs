@@ -14,7 +14,7 @@ mod standard;
 use super::items::{Item, Line};
 use super::lexicon;
 use super::what::{SteelWord, What};
-use super::{Became, left_out};
+use super::{Became, left_out, second};
 use crate::part::Kind;
 use crate::quantity::letters::lower;
 use crate::steel::Grade;
@@ -216,14 +216,22 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         .filter(|name| {
             let is_known =
                 matches!(name.noun, Some(Family::Nut | Family::Washer)) && kind_of(&name.words).is_some();
-            is_known || is_beside && is_unknown_mate(line, name)
+            // `A325 3/4 x 2 with DTIs`: what comes with a bolt is not its name.
+            let comes_with = name.with == Some(true)
+                && name.items.iter().all(|at| {
+                    line.items
+                        .get(*at)
+                        .is_some_and(|item| lexicon::COMES_WITH.contains(&lower(&item.text).as_str()))
+                });
+            is_known || comes_with || is_beside && is_unknown_mate(line, name)
         })
         .chain((0..names.len()).filter(|at| is_its_pin(&names, *at)).filter_map(|at| names.get(at)))
         .flat_map(|name| name.items.iter().copied())
         .collect();
     let is_named = line.items.iter().enumerate().any(|(at, item)| {
         // `ohne Mutter` names no part.
-        let is_left_out = left_out::is_gone(&item.became);
+        let is_left_out =
+            left_out::is_gone(&item.became) || item.became == Some(Became::NotUsed(second::WHY.into()));
         let is_name = !of_mates.contains(&at)
             && !is_left_out
             && matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))

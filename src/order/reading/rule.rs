@@ -130,7 +130,8 @@ fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let behind = chain.after(at);
     // `tuerca y arandela`.
     let part = |word| matches!(word, Word::Part(_)).then_some(());
-    if chain.get(at).is_some_and(|token| token.text == "y") && lexicon::whole(chain, behind, part).is_some() {
+    let mate = chain.digits(behind).map_or(behind, |_| chain.after(behind));
+    if chain.get(at).is_some_and(|token| token.text == "y") && lexicon::whole(chain, mate, part).is_some() {
         return one(behind, What::With(false));
     }
     // `o. Mutter`.

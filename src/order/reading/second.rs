@@ -1,13 +1,16 @@
 //! A second order in the same line: it is named, and nothing of it is taken for the first.
 
 use super::items::Line;
+use super::lexicon;
 use super::what::What;
+use crate::quantity::letters::lower;
 
-const WHY: &str = "a second order: write it as a line of its own";
+/// Why a piece of a second order is not used.
+pub(super) const WHY: &str = "a second order: write it as a line of its own";
 
 /// Names everything of a second order, from where it begins.
 pub(super) fn settle(line: &mut Line) {
-    let Some((begin, second)) = begin(line) else { return };
+    let Some((begin, second)) = begin_by_number(line).or_else(|| begin(line)) else { return };
     // `200 pcs M12x30 and 300 pcs M12x40 8.8 hex bolts HDG`: what the first lacks is said of both.
     let said: Vec<Sort> = (0..begin).filter_map(|at| sort(line.what(at)?)).collect();
     for at in begin..line.items.len() {
@@ -40,6 +43,27 @@ fn sort(what: &What) -> Option<Sort> {
         What::Years(_) => Sort::Years,
         _ => return None,
     })
+}
+
+/// `Line 1: 100 bolts M20x60 8.8; Line 2: 200 nuts M20`: where the second number of a line of the order stands, with a part or
+/// a size on either side; it shares nothing with the first.
+fn begin_by_number(line: &Line) -> Option<(usize, usize)> {
+    let mut of_lines = line.items.iter().enumerate().filter_map(|(at, item)| {
+        let text = lower(&item.text);
+        let (word, number) = text.split_once(|c: char| !c.is_alphabetic())?;
+        let is_one = item.rule == "label" && lexicon::OF_A_LINE.contains(&word);
+        is_one.then(|| (at, word.to_owned(), number.to_owned()))
+    });
+    let (first, word, number) = of_lines.next()?;
+    let (second, ..) = of_lines.find(|(_, other, own)| *other == word && *own != number)?;
+    let says = |range: std::ops::Range<usize>| {
+        line.items.get(range).is_some_and(|items| {
+            items
+                .iter()
+                .any(|item| matches!(item.what, What::Part(_) | What::PartStandard(_) | What::Thread(_)))
+        })
+    };
+    (says(first..second) && says(second..line.items.len())).then_some((second, line.items.len()))
 }
 
 /// Where it begins: at the second size with its length, or at the second size where both are counted; and its size.

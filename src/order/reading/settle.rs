@@ -216,7 +216,7 @@ fn behind_run(chain: &Chain<'_>, mut at: usize, run: &Range<usize>) -> usize {
 }
 
 /// Words that the lexicon does not have, with the letters and figures that touch them, and the numbers
-/// that hang on them by a dash or a stroke: `ACME-4711/2`.
+/// that hang on them by a dash or a stroke: `ACME-4711/2`; so does a letter between.
 fn take_out_unknown(chain: &mut Chain<'_>, unknown: &mut Vec<Range<usize>>) {
     let is_unknown = |chain: &Chain<'_>, run: &Range<usize>| {
         chain.tokens().get(run.clone()).unwrap_or_default().iter().zip(run.clone()).any(|(token, at)| {
@@ -239,11 +239,14 @@ fn take_out_unknown(chain: &mut Chain<'_>, unknown: &mut Vec<Range<usize>>) {
         let token = chain.tokens().get(run.start);
         let is_joint = token.is_some_and(|token| matches!(token.text, "-" | "/" | "#" | "_" | "." | ":"));
         let is_number = token.is_some_and(|token| token.sort == Sort::Digits) && run.len() == 1;
+        // `QQ-P-416`.
+        let is_letter =
+            token.is_some_and(|token| token.sort == Sort::Word && token.text.len() == 1) && run.len() == 1;
         if is_unknown(chain, run) {
             chain.take_out(run.clone());
             unknown.push(run.clone());
             hangs = true;
-        } else if hangs && touches && is_number {
+        } else if hangs && touches && (is_number || is_letter) {
             chain.take_out(run.clone());
             unknown.push(run.clone());
         } else if !(hangs && touches && is_joint) {

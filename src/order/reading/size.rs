@@ -388,9 +388,15 @@ fn by_size(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
         return one(end, What::Not(why.into()));
     }
     let is_whole = size.text.bytes().all(|byte| byte.is_ascii_digit());
+    // `1 x 4-1/4 assy`: no such number counts sets.
+    let is_whole_length = inches.is_none_or(|inches| inches.fract() == 0.0);
     let fair =
         size.is_fraction && text_is_one(chain, at, size) || mark != size.end || size.value < 1.0 || is_whole;
-    if !fair || size.value <= 0.0 || size.value > 4.0 || (is_whole && is_measured(chain, end)) {
+    if !fair
+        || size.value <= 0.0
+        || size.value > 4.0
+        || (is_whole && is_whole_length && is_measured(chain, end))
+    {
         return None;
     }
     let weak = !size.is_fraction && mark == size.end;

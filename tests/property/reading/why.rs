@@ -48,6 +48,8 @@ fn what_is_not_used_says_why() {
         ("M20x80 8.8 bolts black, later HDG by others", "HDG", "put on by others"),
         ("M20x80 8.8 bolts uncoated, for galvanizing", "uncoated", "which of the two?"),
         ("M20x80 used bolts 8.8 HDG", "used", "used parts?"),
+        ("Line 1: 50 M20x60 8.8 bolts; Line 2: 90 M20 nuts", "nuts", "a second order"),
+        ("A325 3/4 x 2 with DTIs HDG", "DTIs", "no part known here"),
         // Times that are no life, and places.
         ("M20x80 8.8 bolts HDG C3 stored 2 years", "stored 2 years", "no life"),
         ("M20x80 8.8 bolts HDG C3 inspected every 2 years", "inspected every 2 years", "no life"),

@@ -31,7 +31,10 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     if end == boxes.end {
         return None;
     }
-    let each = lexicon::over(chain, chain.over(end, &["@", "à", "x", "(", "/", "-"]), Word::Filler);
+    let marked = chain.over(end, &["@", "à", "x", "(", "/", "-"]);
+    // `5 Kartons je 100 Stück`, `5 cartons de 100`.
+    let in_each = chain.word(marked).is_some_and(|word| lexicon::IN_A_BOX.contains(&word));
+    let each = if in_each { chain.after(marked) } else { lexicon::over(chain, marked, Word::Filler) };
     let contents = number::decimal(chain, lexicon::over(chain, each, Word::Times)).filter(|contents| {
         // `30 kegs of 5/8-11 nuts`, `2 boxes of 3" bolts`: what is in them, and not how many.
         let is_size = chain.sign(contents.end, &["/", "-", "\"", "×"]) && chain.glued(contents.end)

@@ -248,3 +248,19 @@ pub const SURROUNDINGS: &[&str] = &[
     "timber", "panel", "hinge", "bracket", "brackets", "plates", "angle", "hose", "clamp", "clamps", "chain",
     "wheel", "track", "hub",
 ];
+
+/// What comes with a bolt and makes no other bolt of it, as a hook or a shoulder does.
+pub const COMES_WITH: &[&str] = &[
+    "dti",
+    "dtis",
+    "direct tension indicator",
+    "direct tension indicators",
+    "load indicator",
+    "bracket",
+    "brackets",
+    "clamp",
+    "clamps",
+    "spacer",
+    "spacers",
+    "plates",
+];

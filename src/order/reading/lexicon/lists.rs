@@ -235,6 +235,16 @@ pub const OTHERWISE: &[&str] = &["otherwise", "else", "sonst", "ansonsten", "the
 
 /// In front of what something is for, or under what it goes.
 pub const FOR: &[&str] = &[
+    "must mate with",
+    "must mate w",
+    "to mate w",
+    "mate with",
+    "mates with",
+    "must suit",
+    "must fit",
+    "voor",
+    "pour",
+    "para",
     "for",
     "to suit",
     "suit",
@@ -489,3 +499,9 @@ pub const GALVANIZED_OF_TWO: &[&str] = &[
     "galvanizing",
     "galvanising",
 ];
+
+/// In front of the number of a line of the order.
+pub const OF_A_LINE: &[&str] = &["line", "item", "itm", "pos", "position", "zeile", "regel", "ligne"];
+
+/// Between boxes and how many pieces are in each.
+pub const IN_A_BOX: &[&str] = &["je", "each", "ea", "de", "van", "mit", "met", "avec", "con", "with", "zu"];

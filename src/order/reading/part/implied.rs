@@ -62,8 +62,21 @@ pub(super) fn is_heavy(steel: &str) -> bool {
     ["a194", "a563-dh", "a563-c"].iter().any(|grade| steel.starts_with(grade))
 }
 
-/// Whether a thread with its length stands in the line: `M16 x 60` is a bolt, whatever nut is named.
+/// Whether a thread with its length stands in the line: `M16 x 60` is a bolt, whatever nut is named; so is what has a
+/// length by its name and a class of bolts, `M24 L=800 5.6`.
 pub(super) fn has_bolt(items: &[Item]) -> bool {
+    let has = |is: fn(&What) -> bool| items.iter().any(|item| is(&item.what));
+    let is_named = items.iter().any(|item| {
+        matches!(item.what, What::Length(_))
+            && item.text.chars().any(|c| c == 'L' || c == '=')
+            && item.is_free()
+    });
+    let has_class = has(
+        |what| matches!(what, What::Steel(SteelWord::Grade(grade)) if !grade.is_nut() && !grade.is_washer()),
+    );
+    if is_named && has_class && has(|what| matches!(what, What::Thread(_))) {
+        return true;
+    }
     items.windows(2).any(|pair| match pair {
         [one, other] => {
             matches!((&one.what, &other.what), (What::Thread(_), What::Length(_)))
