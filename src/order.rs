@@ -26,7 +26,7 @@ pub use answer::Answer;
 pub use arrange::weight;
 pub use asked::Asked;
 pub use judge::{Item, Judged, Judgement, judge};
-pub use line::{ABOUT, FIELDS, Mate, OrderLine, read, write};
+pub use line::{ABOUT, FIELDS, Hole, Mate, OrderLine, read, write};
 pub use reading::Reading;
 pub use standing::{Aside, Standing};
 pub use threads::bolt_class;

@@ -159,6 +159,7 @@ impl Load {
             own_mass: Some(piece.shape.mass()),
             bolt: None,
             nut: None,
+            is_for_a_hole: false,
             is_washer_hard: None,
             is_steel_proposed: false,
             is_steel_least: false,

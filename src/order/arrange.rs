@@ -247,7 +247,11 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
         .as_ref()
         .is_some_and(|fit| matches!(fit, Found::Takes(mated) if mated.pair.room == Room::Ordered))
     {
-        figures.push(Figure::words("Threads", "Bolt and nut as ordered"));
+        let hole = line.goes_into_a_tapped_hole();
+        figures.push(Figure::words(
+            "Threads",
+            if hole { "Bolt and hole as ordered" } else { "Bolt and nut as ordered" },
+        ));
     }
     // Without a place, the life in each; outside air, in none.
     let places = match line.place {

@@ -336,7 +336,7 @@ impl Item {
                 return Some(nuts);
             }
             let state = self.steel.as_ref().map(|steel| steel.state);
-            set::nuts_for(self.part.kind, self.part.thread, state, false)
+            set::nuts_for(self.part.kind, self.part.thread, state, false).filter(|_| !self.part.is_for_a_hole)
         };
         self.plain_nuts.get_or_init(plain).as_ref()
     }
@@ -455,6 +455,7 @@ fn item(
             own_mass: None,
             bolt: grade(line.steel).filter(|grade| !grade.is_nut() && !grade.is_washer()),
             nut: line.nut.and_then(|nut| nut.grade),
+            is_for_a_hole: line.hole.is_some() && kind == line.part,
             is_washer_hard: None,
             is_steel_proposed: false,
             is_steel_least: line.is_steel_least && state == line.steel && kind == line.part,
@@ -462,7 +463,7 @@ fn item(
         },
         per_set,
         has_patch: line.has_patch && kind == line.part,
-        nuts: set::nuts_for(kind, line.thread, state, true),
+        nuts: set::nuts_for(kind, line.thread, state, true).filter(|_| line.hole.is_none()),
         plain_nuts: OnceCell::new(),
         // How the plater cleans is not known yet: plain acid is the harshest, and the rules then say what to use.
         steel: state.map(|state| SteelFacts::new(state, Cleaning::Acid)),

@@ -65,10 +65,21 @@ pub struct OrderLine {
     pub bath: Temperature,
     /// The nuts that come with it.
     pub nut: Option<Mate>,
+    /// The tapped hole that it goes into instead of a nut, where somebody says so.
+    pub hole: Option<Hole>,
     /// The washers that come with it.
     pub washer: Option<Mate>,
     /// The user's own allowance of the nut over 6H or 2B, on the diameter.
     pub own_allowance: Option<Length>,
+}
+
+/// A tapped hole that a bolt goes into.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Hole {
+    /// It is still to be made, with the room that the coat needs.
+    ForTheCoat,
+    /// It is tapped to 6H or 2B already.
+    AsItStands,
 }
 
 /// A nut or washer that comes with a bolt.
@@ -89,6 +100,11 @@ pub struct Mate {
 }
 
 impl OrderLine {
+    /// Whether it goes into a tapped hole, and not into a nut.
+    pub fn goes_into_a_tapped_hole(&self) -> bool {
+        self.hole.is_some() || self.part.goes_into_a_tapped_hole()
+    }
+
     /// That a coat is asked for which is not judged here, or no zinc, as a sentence without its end: then there is
     /// nothing to order.
     pub fn not_judged(&self) -> Option<String> {

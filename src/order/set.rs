@@ -35,6 +35,9 @@ pub fn nut(line: &OrderLine, is_tapped_over: bool) -> Option<Nut> {
 
 /// The nut that goes on the order: as named, or that of the standards where they put another one on the bolt.
 pub fn nut_to_order(line: &OrderLine, is_tapped_over: bool) -> Option<Nut> {
+    if line.hole.is_some() {
+        return None;
+    }
     let asked_for = nuts_for(line.part, line.thread, line.steel, is_tapped_over);
     let does_not_go =
         |nut: &Mate| nut.grade.zip(asked_for).is_some_and(|(of, nuts)| nuts.takes(of, None) == Some(false));

@@ -1,6 +1,6 @@
 //! What an order says of its threads, and the ways of making room in them for a coat.
 
-use super::OrderLine;
+use super::{Hole, OrderLine};
 use crate::part;
 use crate::process::Process;
 use crate::quantity::{Length, Quantity, unit};
@@ -44,7 +44,9 @@ fn has_no_room(line: &OrderLine) -> bool {
 /// The class of the nut, if it was written.
 pub(super) fn nut_class(line: &OrderLine) -> Option<ToleranceClass> {
     let of_line = line.class.filter(|class| !class.is_bolt());
-    let written = line.nut.and_then(|nut| nut.class).or(of_line);
+    // A hole that is there already is of the standard class, as a nut may be written.
+    let of_hole = line.thread.filter(|_| line.hole == Some(Hole::AsItStands)).map(overtap::standard_class);
+    let written = line.nut.and_then(|nut| nut.class).or(of_line).or(of_hole);
     // An allowance of the order's own stands over the standard class.
     let is_over = |class: &ToleranceClass| {
         line.own_allowance.is_some() && line.thread.map(overtap::standard_class) == Some(*class)

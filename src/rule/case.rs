@@ -72,6 +72,8 @@ pub struct Part {
     pub bolt: Option<Grade>,
     /// The nut named beside the bolt.
     pub nut: Option<Grade>,
+    /// Whether it is said to go into a tapped hole, and not into a nut.
+    pub is_for_a_hole: bool,
     /// Whether the washer named beside the bolt is hardened as those of structural bolts are; `None` where none
     /// is named.
     pub is_washer_hard: Option<bool>,
@@ -100,6 +102,7 @@ impl Part {
             own_mass: None,
             bolt: None,
             nut: None,
+            is_for_a_hole: false,
             is_washer_hard: None,
             is_steel_proposed: false,
             is_steel_least: false,
@@ -253,7 +256,7 @@ impl<'a> Case<'a> {
 
     /// Whether the part goes into a tapped hole, and no nut on it.
     pub fn is_for_a_tapped_hole(&self) -> bool {
-        self.part.is_some_and(|part| part.kind.goes_into_a_tapped_hole())
+        self.part.is_some_and(|part| part.is_for_a_hole || part.kind.goes_into_a_tapped_hole())
     }
 
     /// A length on a diameter in the unit of the thread: metric with these decimals, or inches with four.

@@ -182,7 +182,8 @@ pub static WRITTEN_NUT: Rule = Rule {
     says: |_| Says::condition(),
     why: Phrase::By(|case, _, text| {
         if let Some((_, written)) = instead(case) {
-            put(text, format_args!("a {written} nut does not take this coat"));
+            let what = if case.is_for_a_tapped_hole() { "hole" } else { "nut" };
+            put(text, format_args!("a {written} {what} does not take this coat"));
         }
     }),
     words: Phrase::By(instead_in_words),
@@ -241,6 +242,18 @@ fn instead(case: &Case<'_>) -> Option<(Room, ToleranceClass)> {
 
 fn instead_in_words(case: &Case<'_>, _: Says, text: &mut String) {
     let Some((room, written)) = instead(case) else { return };
+    if case.is_for_a_tapped_hole() {
+        let how = match room {
+            Room::Tapped(allowance) => over_in_words(case, allowance),
+            _ => "to 6G".to_owned(),
+        };
+        return put(
+            text,
+            format_args!(
+                "agree the hole of {written} tapped {how}, or the bolt made smaller before its coat"
+            ),
+        );
+    }
     let other = match room {
         Room::Tapped(Allowance::A563) => "a nut tapped over by ASTM A563".to_owned(),
         Room::Tapped(Allowance::Own(by)) => worded(format_args!("a nut tapped over by {}", case.size(by, 3))),
@@ -299,7 +312,9 @@ pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
     let is_screw = case.is_for_a_tapped_hole();
     let hot_dip = case.process == Process::HotDip;
     match room {
+        Room::Ordered if is_screw => "bolt and hole go together as ordered".to_owned(),
         Room::Ordered => "bolt and nut go together as ordered".to_owned(),
+        Room::NutG if is_screw => "tap the hole to 6G".to_owned(),
         Room::NutG => "order the nut of class 6G".to_owned(),
         Room::Bolt(position) if is_nut => worded(format_args!(
             "for bolts of class 6{} before their coat: say so to whoever orders them",

@@ -39,8 +39,11 @@ pub static COATING: Rule = Rule {
         !case.grade().is_some_and(|grade| Grade::AS_A490.contains(&grade)) && coating(case).is_some()
     }),
     says: |case| match coating(case) {
-        // EN 14399 leaves other coats to an agreement, and an order seldom names it: good to know.
-        Some(row) if row.allowed != Allowed::Yes && is_en(case) => Says::from(Mark::Note, row.source),
+        // EN 14399 leaves other coats to an agreement with the maker of the assembly. Where nothing but the shape
+        // and class 8.8 point to it, that is good to know.
+        Some(row) if row.allowed != Allowed::Yes && is_en(case) => {
+            Says::from(if is_of_system(case) { Mark::Condition } else { Mark::Note }, row.source)
+        }
         Some(row) if row.allowed != Allowed::Yes => Says::from(Mark::Bar, row.source),
         Some(row) if !is_class(case, row) => Says::from(Mark::Condition, row.source),
         Some(row) => Says::from(Mark::Met, row.source),
@@ -52,6 +55,9 @@ pub static COATING: Rule = Rule {
         match (says.mark, row.allowed) {
             (Mark::Note, _) => {
                 put(text, format_args!("{document} lists hot-dip; what else goes on such a bolt is agreed"));
+            }
+            (Mark::Condition, Allowed::NotListed) => {
+                text.push_str("agree this coat with the maker of the assembly, who controls it");
             }
             (Mark::Bar, Allowed::No) => put(text, format_args!("{document} forbids this coat on the bolt")),
             (Mark::Bar, _) => put(text, format_args!("{document} does not list this coat for the bolt")),
@@ -65,11 +71,23 @@ pub static COATING: Rule = Rule {
             _ => put(text, format_args!("{document} lists {} for the bolt", row.order)),
         }
     }),
+    why: Phrase::By(|case, says, text| {
+        if let (Mark::Condition, Some(row)) = (says.mark, coating(case).filter(|_| is_en(case))) {
+            put(
+                text,
+                format_args!(
+                    "{} lists hot-dip, and leaves other coats to an agreement",
+                    row.source.document.name
+                ),
+            );
+        }
+    }),
     brief: Phrase::By(|case, says, text| {
         let document = coating(case).map_or("its standard", |row| row.source.document.name);
         let document = document.strip_prefix("ASTM ").unwrap_or(document);
         match says.mark {
             Mark::Bar => put(text, format_args!("{document} does not list it")),
+            _ if is_en(case) => text.push_str("agree the coat with the maker of the assembly"),
             _ => text.push_str("agree the class with the purchaser, for another is listed"),
         }
     }),
@@ -145,7 +163,7 @@ pub static NUT_BY_NAME: Rule = Rule {
     topic: Topic::Strength,
     source: document::ASTM_A563.memory("nuts for bolts"),
     when: When::If(|case| {
-        let bolt = case.part.is_some_and(|part| !part.kind.is_nut() && !part.kind.goes_into_a_tapped_hole());
+        let bolt = case.part.is_some_and(|part| !part.kind.is_nut()) && !case.is_for_a_tapped_hole();
         bolt && named(case).is_none() && case.grade().is_some()
     }),
     says: |case| case.nuts.map_or(Says::MET, |nuts| Says::from(Mark::Term, nuts.source)),
@@ -282,6 +300,11 @@ fn hard_washers(case: &Case<'_>) -> &'static str {
 /// Whether the part is a structural bolt, or a nut made for one.
 pub(super) fn is_structural(case: &Case<'_>) -> bool {
     bolt(case).or_else(|| bolt_of_nut(case)).is_some()
+}
+
+/// Whether it is one of EN 14399 and of nothing else: class 10.9, or by its name.
+fn is_of_system(case: &Case<'_>) -> bool {
+    bolt(case) == Some(Bolt::Hv) || case.part.is_some_and(|part| part.kind == Kind::HrBolt)
 }
 
 /// The structural bolt of the case: by its grade, or a metric one by its kind.

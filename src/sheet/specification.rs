@@ -66,7 +66,7 @@ fn threads(assessed: &Assessed, judged: &Judged) -> Option<String> {
     let words = words.strip_prefix("order ").unwrap_or(&words);
     let line = &assessed.line;
     let is_of_bolt = matches!(mated.pair.room, Room::Ordered | Room::Bolt(_));
-    if line.part.is_nut() || line.part.goes_into_a_tapped_hole() || is_of_bolt {
+    if line.part.is_nut() || line.goes_into_a_tapped_hole() || is_of_bolt {
         return Some(words.to_owned());
     }
     Some(format!("bolt thread {} before the coat; {words}", mated.pair.class))

@@ -18,7 +18,7 @@ pub(super) fn block(assessed: &Assessed, judged: &Judged, sources: &mut Vec<Sour
     let Some(Found::Takes(mated)) = &judged.fit else { return None };
     let report = report(assessed, judged, mated)?;
     let line = &assessed.line;
-    let [bolt, nut] = if line.part.goes_into_a_tapped_hole() { ["Screw", "Hole"] } else { ["Bolt", "Nut"] };
+    let [bolt, nut] = if line.goes_into_a_tapped_hole() { ["Screw", "Hole"] } else { ["Bolt", "Nut"] };
     let mut rows = Vec::new();
     let mut sections = report.sections.iter();
     let nut_when = match judged.process {

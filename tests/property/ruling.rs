@@ -63,8 +63,10 @@ fn a_structural_bolt_takes_the_coats_of_its_document() {
         (twist_off, HotDip, key, Mark::Bar, "ASTM F3125 forbids this coat on the bolt"),
         (twist_off, Electroplated, key, Mark::Bar, "does not list this coat"),
         (twist_off, Mechanical, key, Mark::Met, "class 55"),
+        ("M20 x 60 HV bolt 10.9, C3", Mechanical, key, Mark::Condition, "gree this coat with the maker"),
+        ("M20 x 60 HR bolt 8.8, C3", Electroplated, key, Mark::Condition, "gree this coat with the maker"),
         (
-            "M20 x 60 HV bolt 10.9, C3",
+            "M20 x 60 structural bolt 8.8, C3",
             Mechanical,
             key,
             Mark::Note,

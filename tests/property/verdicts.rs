@@ -247,6 +247,54 @@ fn a_bare_part_in_heat_has_its_steel_asked() {
     assert!(!made_for_it.contains("chosen for"), "{made_for_it}");
 }
 
+/// A bolt that goes into a tapped hole gets the room for its coat there, and no nut; a hole that is tapped to 6H or 2B
+/// already is widened by agreement, and takes what a nut of that class takes.
+#[test]
+fn a_bolt_for_a_tapped_hole_is_ordered_without_a_nut() {
+    let with = |line: &str, nut: &str| {
+        let mut draft = order::reading::read(line).draft;
+        draft.set("nut", nut);
+        order::assess(&draft).unwrap()
+    };
+    let hot_dip = "M16 x 60 hex bolt, 8.8, HDG, C3, 15 years";
+    let mechanical = "3/4-10 x 3 hex bolt, grade 5, mech galv, C3, 15 years";
+    let plated = "M16 x 60 hex bolt, 8.8, zinc plated, C2";
+    for (line, nut, process, verdict, says, silent) in [
+        (hot_dip, "hole", 0, Verdict::Suits, "Tap the hole over to 6AZ", "nuts"),
+        (
+            hot_dip,
+            "hole-as-it-stands",
+            0,
+            Verdict::OnConditions,
+            "hole of 6H tapped over to 6AZ, or the bolt made",
+            "nuts",
+        ),
+        (mechanical, "hole", 1, Verdict::Suits, "Tap the hole over by ASTM A563", "nuts"),
+        (
+            mechanical,
+            "hole-as-it-stands",
+            1,
+            Verdict::OnConditions,
+            "hole of 2B tapped over by ASTM A563, or the bolt",
+            "nuts",
+        ),
+        // Thin plate goes into any of them.
+        (plated, "hole-as-it-stands", 2, Verdict::Suits, "", "nut"),
+    ] {
+        let assessment = with(line, nut);
+        let judged = &assessment.processes[process];
+        assert_eq!(judged.verdict, verdict, "{line}, {nut}: {assessment}");
+        let told: Vec<&str> = judged.findings.iter().map(|finding| finding.text.as_ref()).collect();
+        let told = told.join(" ");
+        assert!(told.contains(says), "{line}, {nut}: {told}");
+        let order = &assessment.answer.order;
+        assert!(!told.contains(silent) && !order.contains(silent), "{line}, {nut}: {told} | {order}");
+    }
+    // What is screwed into holes anyhow is judged as it was.
+    let screw = "M12 x 40 socket screw, 8.8, HDG, C3";
+    assert_eq!(with(screw, "hole").answer, with(screw, "none").answer);
+}
+
 #[test]
 fn an_impossible_hardness_is_a_problem() {
     for text in [
@@ -344,15 +392,18 @@ fn an_allowance_is_said_in_the_system_of_the_thread() {
 }
 
 /// EN 14399, as far as it is known: what is asked of such an assembly goes on the order, and nothing is
-/// ruled out by a list that was not read.
+/// ruled out by a list that was not read. What it leaves to an agreement is agreed for class 10.9, which is of no other
+/// document; a structural bolt of class 8.8 may be of another.
 #[test]
 fn a_metric_structural_bolt_has_the_terms_of_its_standard() {
-    for class in ["8.8", "10.9"] {
+    for (class, other_coats) in [("8.8", Mark::Note), ("10.9", Mark::Condition)] {
         let text = format!("M24 x 80 structural bolt, {class}, C3, 15 years");
         for key in [Key::StructuralLubricant, Key::StructuralLot, Key::StructuralWasher] {
             assert_eq!(said(&text, 0, key), Some(Mark::Term), "{text}");
         }
-        assert_eq!(said(&text, 1, Key::StructuralCoating), Some(Mark::Note), "{text}");
+        for (process, mark) in [(0, Mark::Met), (1, other_coats), (2, other_coats)] {
+            assert_eq!(said(&text, process, Key::StructuralCoating), Some(mark), "{text}, {process}");
+        }
     }
     assert_eq!(said("M24 x 80 hex bolt, 8.8, C3, 15 years", 0, Key::StructuralLot), None);
 }

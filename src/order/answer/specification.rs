@@ -57,7 +57,7 @@ pub(super) fn specification(line: &OrderLine, judged: &Judged) -> String {
                 Some("the mating bolt made smaller before its coat, or the nut tapped over".to_owned())
             }
             Room::Smaller(_) => Some("a smaller thread before the coat".to_owned()),
-            Room::Tapped(allowance) if line.part.goes_into_a_tapped_hole() => {
+            Room::Tapped(allowance) if line.goes_into_a_tapped_hole() => {
                 let by = mated.pair.nut.deviation.value;
                 Some(match allowance {
                     Allowance::Az | Allowance::Ax => {

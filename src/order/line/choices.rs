@@ -8,6 +8,7 @@ use std::borrow::Cow;
 use crate::calculator::service_life::around;
 use crate::calculator::{Choice, Fault, FieldAbout, FieldValue, choices};
 use crate::order::asked::{self, Asked};
+use crate::order::line::Hole;
 use crate::part;
 use crate::site::{Categories, Surroundings};
 use crate::steel::Grade;
@@ -59,6 +60,8 @@ pub(super) enum Named {
     LeastHardness,
     /// A washer of another width than the usual one.
     Kind(part::Kind),
+    /// No nut but a tapped hole.
+    Hole(Hole),
 }
 
 impl FieldValue for KnownSteel {
@@ -101,6 +104,8 @@ impl FieldValue for Named {
             STANDARD => Some(Self::Standard),
             BY_HARDNESS => Some(Self::Hardness),
             BY_LEAST_HARDNESS => Some(Self::LeastHardness),
+            HOLE => Some(Self::Hole(Hole::ForTheCoat)),
+            HOLE_AS_IT_STANDS => Some(Self::Hole(Hole::AsItStands)),
             _ => Grade::of_key(key)
                 .map(Self::Grade)
                 .or_else(|| part::Kind::from_key(key).filter(|kind| WIDTHS.contains(kind)).map(Self::Kind)),
@@ -114,6 +119,8 @@ impl FieldValue for Named {
             Self::Hardness => BY_HARDNESS,
             Self::LeastHardness => BY_LEAST_HARDNESS,
             Self::Kind(kind) => kind.key(),
+            Self::Hole(Hole::ForTheCoat) => HOLE,
+            Self::Hole(Hole::AsItStands) => HOLE_AS_IT_STANDS,
             Self::Grade(grade) => grade.key(),
         }
         .into()
@@ -139,6 +146,11 @@ pub(in crate::order) const BY_HARDNESS: &str = "hardness";
 
 /// The key of a nut or a washer that is known by the least hardness that is asked for.
 pub(in crate::order) const BY_LEAST_HARDNESS: &str = "least-hardness";
+
+/// The key of a tapped hole instead of a nut, which is made with the room that the coat needs.
+pub(in crate::order) const HOLE: &str = "hole";
+/// The key of one that is tapped to the standard class already.
+pub(in crate::order) const HOLE_AS_IT_STANDS: &str = "hole-as-it-stands";
 
 /// The key of which end of the steel its hardness or strength is, and of its lower end.
 pub(in crate::order) const END_OF_STEEL: &str = "end";
@@ -212,11 +224,16 @@ const fn mates<const N: usize>(nuts: bool, none: &'static str, standard: &'stati
         at += 1;
     }
     choices[place] = Choice::new(BY_HARDNESS, "By its hardness");
-    choices[place + 1] = Choice::new(BY_LEAST_HARDNESS, "By the least hardness that is asked for");
+    choices[place + 1] = Choice::new(BY_LEAST_HARDNESS, "one known by the least hardness that is asked for");
     let mut width = 0;
     while !nuts && width < WIDTHS.len() {
         choices[place + 2 + width] = Choice::new(WIDTHS[width].key(), WIDTHS[width].name());
         width += 1;
+    }
+    // Last, so that those before it are nuts.
+    if nuts {
+        choices[place + 2] = Choice::new(HOLE, "a tapped hole that is still to be made");
+        choices[place + 3] = Choice::new(HOLE_AS_IT_STANDS, "a tapped hole of 6H or 2B as it stands");
     }
     choices
 }
@@ -229,7 +246,7 @@ pub(super) const WITHOUT: &str = "none";
 /// The key of the nut or washer that the standards ask for.
 const STANDARD: &str = "standard";
 
-pub(super) static NUTS: [Choice; count(true) + 4] =
+pub(super) static NUTS: [Choice; count(true) + 6] =
     mates(true, "Without a nut", "The nut that the standards ask for");
 pub(super) static WASHERS: [Choice; count(false) + 4 + WIDTHS.len()] =
     mates(false, "Without a washer", "The washer that the standards ask for");

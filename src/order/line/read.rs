@@ -22,7 +22,16 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
     let (is_left_hand, has_patch) = (reader.get(&fields::LEFT), reader.get(&fields::PATCH));
     let temper = reader.optional(&fields::TEMPER);
     let nut_class = nut_class(reader, thread);
-    let nut = mate(reader, &fields::NUT, &fields::NUT_HARDNESS, &fields::NUTS_TO_A_BOLT);
+    let (nut, hole) = match reader.if_asked(&fields::NUT) {
+        Ok(named) => {
+            let hole = match named.said() {
+                Some(Named::Hole(hole)) => Some(hole),
+                _ => None,
+            };
+            (mate(reader, &fields::NUT, &fields::NUT_HARDNESS, &fields::NUTS_TO_A_BOLT), hole)
+        }
+        Err(missed) => (Err(missed), None),
+    };
     let washer = mate(reader, &fields::WASHER, &fields::WASHER_HARDNESS, &fields::WASHERS_TO_A_BOLT);
     let own_allowance = reader.optional(&fields::OWN_ALLOWANCE);
     let surroundings = reader.get(&fields::SURROUNDINGS);
@@ -56,6 +65,7 @@ pub(super) fn read(reader: &mut Reader<'_>) -> Result<OrderLine, Missed> {
         left_out: left_out?,
         bath: bath?,
         nut: nut?.map(|nut| Mate { class: nut_class, ..nut }),
+        hole,
         washer: washer?,
         own_allowance: own_allowance?,
     })
@@ -172,7 +182,7 @@ fn mate(
         per_set.map(|per_set| Mate { grade, hardness, is_hardness_least, kind, class: None, per_set })
     };
     Ok(match named {
-        None | Some(Named::Without) => None,
+        None | Some(Named::Without | Named::Hole(_)) => None,
         Some(Named::Standard | Named::Hardness | Named::LeastHardness) => of(None, None),
         Some(Named::Kind(kind)) => of(None, Some(kind)),
         Some(Named::Grade(grade)) => of(Some(grade), None),

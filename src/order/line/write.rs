@@ -30,7 +30,10 @@ pub(super) fn write(line: &OrderLine, writer: &mut Writer) {
     writer.put_optional(&fields::TEMPER, line.temper);
     if line.part.has_length() {
         writer.put_optional(&fields::LENGTH, line.length);
-        mate(line.nut, &fields::NUT, (&fields::NUT_HARDNESS, &fields::NUTS_TO_A_BOLT), writer);
+        match line.hole {
+            Some(hole) => writer.put(&fields::NUT, Named::Hole(hole)),
+            None => mate(line.nut, &fields::NUT, (&fields::NUT_HARDNESS, &fields::NUTS_TO_A_BOLT), writer),
+        }
         mate(line.washer, &fields::WASHER, (&fields::WASHER_HARDNESS, &fields::WASHERS_TO_A_BOLT), writer);
     }
     if let Some(nut) = line.nut {

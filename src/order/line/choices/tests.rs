@@ -1,12 +1,13 @@
 //! The lists of nuts and washers, made when the program runs as they are when it is compiled.
 
 use super::{
-    BY_HARDNESS, BY_LEAST_HARDNESS, Choice, NUTS, STANDARD, WASHERS, WIDTHS, WITH_NUT, WITH_WASHER, WITHOUT,
+    BY_HARDNESS, BY_LEAST_HARDNESS, Choice, HOLE, HOLE_AS_IT_STANDS, NUTS, STANDARD, WASHERS, WIDTHS,
+    WITH_NUT, WITH_WASHER, WITHOUT,
 };
 use super::{count, keys, mates};
 use crate::steel::Grade;
 
-const NUT_COUNT: usize = count(true) + 4;
+const NUT_COUNT: usize = count(true) + 6;
 const WASHER_COUNT: usize = count(false) + 4 + WIDTHS.len();
 
 #[test]
@@ -16,11 +17,13 @@ fn the_mates_of_a_bolt_are_none_the_standard_one_each_grade_and_one_of_a_hardnes
         let grades: Vec<&str> = Grade::ALL.iter().filter(of).map(|grade| grade.key()).collect();
         assert_eq!(count(nuts), grades.len());
         let widths = WIDTHS.iter().filter(|_| !nuts).map(|kind| kind.key());
+        let holes = [HOLE, HOLE_AS_IT_STANDS].into_iter().filter(|_| nuts);
         let expected: Vec<&str> = [WITHOUT, STANDARD]
             .into_iter()
             .chain(grades)
             .chain([BY_HARDNESS, BY_LEAST_HARDNESS])
             .chain(widths)
+            .chain(holes)
             .collect();
         assert_eq!(list.iter().map(|choice| choice.key).collect::<Vec<_>>(), expected);
     }
@@ -32,7 +35,7 @@ fn the_mates_of_a_bolt_are_none_the_standard_one_each_grade_and_one_of_a_hardnes
 
 #[test]
 fn what_comes_with_a_bolt_is_every_choice_but_the_first() {
-    assert_eq!(keys::<{ NUT_COUNT - 1 }>(&NUTS), WITH_NUT);
+    assert_eq!(keys::<{ NUT_COUNT - 3 }>(&NUTS), WITH_NUT);
     assert_eq!(keys::<{ WASHER_COUNT - 1 }>(&WASHERS), WITH_WASHER);
     assert!(!WITH_NUT.contains(&WITHOUT) && WITH_NUT.contains(&STANDARD) && WITH_NUT.contains(&BY_HARDNESS));
     assert!(WITH_WASHER.iter().zip(&WASHERS[1..]).all(|(key, choice)| *key == choice.key));
