@@ -5,6 +5,7 @@ use super::number::{self, Number};
 use super::steel;
 use super::token::{Chain, Sort};
 use super::what::{Found, What, Written, one};
+use crate::quantity::Length;
 use crate::table::asme_b1_1::Series;
 use crate::table::iso_1478;
 use crate::thread::{Designation, Thread};
@@ -523,4 +524,17 @@ const MOST_OF_A_GRADE: usize = 6;
 /// Whether a mixed number is written in one, with a dash or with a sign.
 pub(super) fn text_is_one(chain: &Chain<'_>, at: usize, size: &Number) -> bool {
     !size.text.contains(' ') || chain.glued(chain.after(at))
+}
+
+/// A length as a field of it reads it.
+pub(super) fn length_of(text: &str) -> Option<Length> {
+    let (number, name) = text.trim().rsplit_once(' ')?;
+    let number = crate::quantity::number::read_number(number).ok()?;
+    Some(match name {
+        "mm" => Length::from_mm(number),
+        "in" => Length::from_inch(number),
+        "m" => Length::from_mm(number * 1000.0),
+        "ft" => Length::from_inch(number * 12.0),
+        _ => return None,
+    })
 }

@@ -3,12 +3,13 @@
 use std::ops::Range;
 
 use super::items::{Item, Line};
+use super::length::length_of;
 use super::lexicon;
 use super::part::{Family, Scope, Scopes};
+use super::per_part;
 use super::steel::ANALYSES;
 use super::steels::B695;
 use super::what::What;
-use super::{per_part, quantity};
 use crate::part::Kind;
 use crate::process::Process;
 use crate::quantity::Length;
@@ -202,7 +203,7 @@ fn may_be_of_the_thread(line: &mut Line, at: usize, number: u64) -> bool {
         .checked_sub(1)
         .and_then(|before| line.items.get(before))
         .is_some_and(|item| lexicon::OF_THREADS.contains(&&*lower(&item.text)));
-    let length = line.draft.get("length").and_then(quantity::length_of).filter(|_| is_behind_a_thread);
+    let length = line.draft.get("length").and_then(length_of).filter(|_| is_behind_a_thread);
     let is_inch = line.draft.get("length").is_some_and(|text| text.ends_with(" in"));
     let measure = if is_inch { Length::from_inch(number as f64) } else { Length::from_mm(number as f64) };
     let is_one = length.is_some_and(|length| measure < length);

@@ -5,6 +5,7 @@ use std::ops::Range;
 use super::count::IN_BOXES;
 use super::grouped::{self, Grouped};
 use super::items::Line;
+use super::length::length_of;
 use super::lexicon::{self, SAYS_NOTHING, WEIGHT_OF_BOX, WEIGHT_OF_PIECE, Word};
 use super::lone;
 use super::part::{Family, Scope, Scopes};
@@ -13,7 +14,6 @@ use super::steels::STANDARD;
 use super::what::{Counted, SteelWord, What};
 use crate::part::{self, Kind};
 use crate::quantity::letters::lower;
-use crate::quantity::{Length, number};
 use crate::steel::Grade;
 use crate::thread::Designation;
 
@@ -158,19 +158,6 @@ fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>
         let grams = piece.kg() * 1000.0;
         line.note("quantity", format!("about: {text} at {grams:.1} g a piece, computed"));
     }
-}
-
-/// A length as a field of it reads it.
-pub(super) fn length_of(text: &str) -> Option<Length> {
-    let (number, name) = text.trim().rsplit_once(' ')?;
-    let number = number::read_number(number).ok()?;
-    Some(match name {
-        "mm" => Length::from_mm(number),
-        "in" => Length::from_inch(number),
-        "m" => Length::from_mm(number * 1000.0),
-        "ft" => Length::from_inch(number * 12.0),
-        _ => return None,
-    })
 }
 
 /// A count of the part; figures with a space in them may be two numbers. `word` is one that nobody knows, in front.
