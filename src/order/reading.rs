@@ -40,6 +40,7 @@ mod second;
 mod sentence;
 mod settle;
 mod size;
+mod spelling;
 mod standard;
 mod steel;
 mod steels;

@@ -9,7 +9,7 @@ use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
     Became, Piece, Reading, UNKNOWN, address, bake, coat, either, ends, galv, joined, left_out, lexicon,
-    part, per_part, place, qualified, quantity, second, steels, threads,
+    part, per_part, place, qualified, quantity, second, spelling, steels, threads,
 };
 use crate::calculator::Draft;
 use crate::sorting::sort_by_key;
@@ -25,6 +25,7 @@ pub(super) fn settle(text: &str) -> Reading {
         contradictions: HashSet::new(),
     };
     per_part::behind_a_cross(&mut line);
+    spelling::settle(&mut line, text, &scanned.unknown);
     galv::settle(&mut line, text);
     address::settle(&mut line, text);
     left_out::settle(&mut line, text, &scanned.unknown);
@@ -143,6 +144,7 @@ struct Scanned {
 /// Finds the pieces.
 fn scan(text: &str) -> Scanned {
     let mut chain = Chain::of(text);
+    spelling::mend(&mut chain);
     let mut unknown: Vec<Range<usize>> = Vec::new();
     take_out_unknown(&mut chain, &mut unknown);
     let mut items: Vec<Item> = Vec::new();

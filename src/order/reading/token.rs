@@ -168,6 +168,13 @@ impl<'a> Chain<'a> {
         &self.runs
     }
 
+    /// Reads a token as this word; what is shown of it stays as it was written.
+    pub fn respell(&mut self, at: usize, word: &str) {
+        if let Some(token) = self.tokens.get_mut(at) {
+            token.lower = word.to_owned();
+        }
+    }
+
     /// Takes tokens out of the chain.
     pub fn take_out(&mut self, range: Range<usize>) {
         for at in range {

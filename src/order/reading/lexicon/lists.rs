@@ -478,6 +478,25 @@ pub const HALVES: &[(&str, Process)] = &[
     ("mechanisch", Process::Mechanical),
 ];
 
+/// Words that say which process is meant, as a word a letter or two off is taken for them; the shorter one of two first.
+pub const OF_A_PROCESS: &[&str] = &[
+    "mechanical",
+    "mechanically",
+    "mechanisch",
+    "electro",
+    "elektro",
+    "electroplated",
+    "electroplating",
+    "electrogalvanised",
+    "electrogalvanized",
+    "elektrolytisch",
+    "feuerverzinkt",
+];
+
+/// So begin words for a process: in front of zinc, one that nobody knows leaves open which is meant.
+pub const BEGINS_OF_A_PROCESS: &[&str] =
+    &["mech", "meca", "mehc", "mecc", "elec", "elek", "elct", "eletr", "elettr"];
+
 /// Words for zinc that people use of every process.
 pub const ZINC_OF_ALL: &[&str] =
     &["zinc", "zink", "zn", "plated", "plating", "verzinkt", "vz", "verz", "vzk"];

@@ -1,0 +1,107 @@
+//! The words that say which process is meant, a letter or two off: beside `galvanised` they decide, and what nobody knows
+//! there must not leave another coat standing.
+
+use super::items::{Item, Line};
+use super::lexicon;
+use super::token::{Chain, Sort};
+use super::what::What;
+use super::{Piece, either};
+use crate::quantity::letters::lower;
+
+/// `mechancal galvanised`, `electo zinc plated`: the token is read as the word it is nearest to.
+pub(super) fn mend(chain: &mut Chain<'_>) {
+    let meant: Vec<(usize, &'static str)> = (0..)
+        .zip(chain.tokens())
+        .filter(|(_, token)| token.sort == Sort::Word)
+        .filter_map(|(at, token)| Some((at, meant(&token.lower)?)))
+        .collect();
+    for (at, word) in meant {
+        chain.respell(at, word);
+    }
+}
+
+/// The word for a process that a word is taken for: one letter in six may be wrong, too many, missing, or change places with
+/// its neighbour. The ends stand, for `mechanics` and `electroplater` are words of their own.
+fn meant(word: &str) -> Option<&'static str> {
+    let ends = |word: &str| (word.bytes().next(), word.bytes().last());
+    let mut near = lexicon::OF_A_PROCESS.iter().filter(|known| {
+        ends(word) == ends(known) && within(word.as_bytes(), known.as_bytes(), letters_off(known))
+    });
+    near.next().copied().filter(|_| !lexicon::knows(word))
+}
+
+fn letters_off(word: &str) -> usize {
+    if word.len() < 10 { 1 } else { 2 }
+}
+
+/// Whether so many changes at most make one word of the other.
+fn within(one: &[u8], other: &[u8], changes: usize) -> bool {
+    match (one, other) {
+        ([a, one @ ..], [b, other @ ..]) if a == b => within(one, other, changes),
+        ([a, rest @ ..], [b, others @ ..]) => {
+            let Some(left) = changes.checked_sub(1) else { return false };
+            let are_swapped = matches!((rest, others), ([c, ..], [d, ..]) if a == d && b == c);
+            let behind = || (rest.get(1..).unwrap_or_default(), others.get(1..).unwrap_or_default());
+            within(rest, others, left)
+                || within(rest, other, left)
+                || within(one, others, left)
+                || are_swapped && within(behind().0, behind().1, left)
+        }
+        (rest, []) | ([], rest) => rest.len() <= changes,
+    }
+}
+
+/// `mechanizd galvanised`: right behind a word that begins as that for a process does and that nobody knows, `galvanised`,
+/// `zinc` and `plated` say no process of their own.
+pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
+    let is_behind = |item: &Item| {
+        let start = item.spans.first().map_or(0, |span| span.start);
+        let is_one = |piece: &&Piece| {
+            let is_gap = |gap: &str| gap.chars().all(|c| matches!(c, ' ' | '-' | '/' | '.'));
+            piece.span.end <= start && text.get(piece.span.end..start).is_some_and(is_gap)
+        };
+        unknown.iter().rev().find(is_one).is_some_and(|piece| begins_as_one(&lower(&piece.text)))
+    };
+    for item in &mut line.items {
+        let is_open = matches!(item.what, What::Process(..))
+            && item.text.split(' ').next().is_some_and(|first| !either::may_be(first).is_empty());
+        if is_open && is_behind(item) {
+            item.what = What::Not(lexicon::ANY_ZINC.into());
+        }
+    }
+}
+
+fn begins_as_one(word: &str) -> bool {
+    lexicon::BEGINS_OF_A_PROCESS.iter().any(|begin| word.starts_with(begin))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::meant;
+
+    #[test]
+    fn a_word_for_a_process_is_known_a_letter_or_two_off_and_another_word_is_left() {
+        for word in ["mechancal", "mechancial", "mecanical", "mechnical", "mehcanical"] {
+            assert_eq!(meant(word), Some("mechanical"), "{word}");
+        }
+        for word in ["mechanicaly", "mechanicallly", "mechancially", "mecanically"] {
+            assert_eq!(meant(word), Some("mechanically"), "{word}");
+        }
+        for word in ["electo", "eletro", "elctro", "elecrto"] {
+            assert_eq!(meant(word), Some("electro"), "{word}");
+        }
+        assert_eq!(meant("electroplatd"), Some("electroplated"));
+        for word in [
+            "mechanical",
+            "mechanic",
+            "mechanics",
+            "mechanism",
+            "electron",
+            "electroplater",
+            "fully",
+            "menial",
+        ] {
+            assert_eq!(meant(word), None, "{word}");
+        }
+    }
+}
