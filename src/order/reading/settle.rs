@@ -34,7 +34,7 @@ pub(super) fn settle(text: &str) -> Reading {
     either::contradict(&mut line, &scanned.unknown);
     second::settle(&mut line);
     let scopes = part::settle(&mut line);
-    steels::settle(&mut line, &scopes);
+    steels::settle(&mut line, &scopes, text);
     part::by_steel(&mut line, &scopes);
     threads::settle(&mut line, &scopes);
     steels::washers(&mut line, &scopes);

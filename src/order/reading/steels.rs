@@ -1,6 +1,7 @@
 //! Which steel is the part's, and which its nut's or washer's.
 
 mod hardness;
+mod metal;
 mod several;
 
 use super::Became;
@@ -32,7 +33,7 @@ pub(super) const B695: &[u32] = &[25, 40, 50, 55, 65, 70, 80, 110];
 pub(super) const STANDARD: &str = "standard";
 
 /// Steels, hardness, classes of nuts.
-pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
+pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str) {
     halves(line, scopes);
     let grades = line.free(|what| match what {
         What::Steel(SteelWord::Grade(grade)) => Some(*grade),
@@ -53,6 +54,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     hardness::hardness(line, scopes);
     hardness::of_washers(line, scopes);
     several::which_of_several(line, scopes.family);
+    metal::or_another_metal(line, scopes, text);
     let unknown = line.free(|what| match what {
         What::Steel(word) => Some(word.clone()),
         _ => None,

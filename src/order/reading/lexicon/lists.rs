@@ -318,6 +318,17 @@ pub const SOME: &[&str] =
 /// Says by itself that the way leads from the sea.
 pub const INLAND: &[&str] = &["inland", "landeinwärts", "landeinwaerts", "landesinneren"];
 
+/// Metals that are touched, or put on, and stand for no steel beside a grade.
+pub const NO_STEELS: &[&str] =
+    &["copper", "aluminium", "aluminum", "alu", "brass", "messing", "bronze", "silicon", "titanium", "titan"];
+
+/// In front of what a part touches, whatever stands between.
+pub const TOUCHES: &[&str] = &["contact", "kontakt", "touching"];
+
+/// So begins, behind a metal, what makes a coat of it.
+pub const OF_A_FINISH: &[&str] =
+    &["plat", "coat", "finish", "colo", "paint", "look", "besch", "überz", "farb"];
+
 /// Words for a coat and its thickness.
 pub const OF_A_COAT: &[&str] =
     &["coat", "coating", "thickness", "thk", "thick", "dft", "dick", "dicke", "schicht", "schichtdicke"];
