@@ -3,7 +3,7 @@
 use super::is_finish;
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon;
-use crate::order::reading::what::What;
+use crate::order::reading::what::{SteelWord, What};
 use crate::order::reading::{Became, Piece, either};
 use crate::quantity::letters::lower;
 
@@ -30,7 +30,18 @@ pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[
         }
         _ => return false,
     };
-    let Some(excluded) = start(line, at).filter(|_| is_finish(line, finish)) else { return false };
+    let steel = |line: &Line, at: usize| match &line.items.get(at).filter(|item| item.is_free())?.what {
+        What::Steel(SteelWord::Grade(grade)) => Some(*grade),
+        _ => None,
+    };
+    // `if 10.9 is not available, 8.8`: with another grade it is one of two, and the line asks which.
+    let is_one_of_two = steel(line, finish).is_some_and(|own| {
+        (0..line.items.len()).filter_map(|place| steel(line, place)).any(|other| {
+            other != own && other.is_nut() == own.is_nut() && other.is_washer() == own.is_washer()
+        })
+    });
+    let is_sought = is_one_of_two || is_finish(line, finish);
+    let Some(excluded) = start(line, at).filter(|_| is_sought) else { return false };
     let mut begin = first;
     while let Some(before) = begin.checked_sub(1).filter(|before| is_filler(line, *before)) {
         begin = before;
@@ -49,6 +60,12 @@ pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[
     });
     if !is_conditional {
         return false;
+    }
+    if is_one_of_two {
+        if let Some(item) = line.item(at) {
+            item.became = Some(Became::Binds);
+        }
+        return true;
     }
     // What stands on the condition is wanted first.
     let others = (0..line.items.len()).filter(|place| *place != finish && is_finish(line, *place));
