@@ -3,9 +3,10 @@
 use super::count::count;
 use super::length::is_measured;
 use super::lexicon::{self, Word};
-use super::token::Chain;
+use super::token::{Chain, Sort};
 use super::what::{Found, What, one};
 use super::{number, size, steel};
+use std::ops::Range;
 
 /// `PO 4711`, `item 10`: a number that marks the order.
 pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -18,6 +19,9 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let marks: &[&str] = &["#", ":", ".", "-"];
     if let Some(found) = of_a_year(chain, at) {
         return Some(found);
+    }
+    if let Some((name, why)) = whole_name(chain, at) {
+        return one(name.end, What::Not(why.into()));
     }
     let (named, why) = label(at)?;
     let named = chain.over(named, marks);
@@ -37,7 +41,9 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
         && chain.glued(behind)
         && chain.glued(chain.after(behind))
         && chain.digits(chain.after(behind)).is_some();
-    let is_lettered = chain.word(id).is_some() && (has_figures || has_a_dash) && is_mark;
+    // `dwg zork: M20`: the name is the word that nobody knows, and no size behind it.
+    let is_named = (at..id).any(|place| chain.is_out(place));
+    let is_lettered = chain.word(id).is_some() && (has_figures || has_a_dash) && is_mark && !is_named;
     // `REV C`.
     let is_letter = chain.word(at) == Some("rev")
         && chain.get(id).is_some_and(|token| token.text.len() == 1 && token.text != token.lower)
@@ -81,6 +87,60 @@ pub fn label(chain: &Chain<'_>, at: usize) -> Option<Found> {
         end = chain.after(end);
     }
     one(end, What::Not(why.into()))
+}
+
+/// No name has so many dashes and figures.
+const MOST_OF_A_NAME: usize = 12;
+
+/// `drg FX-20-8.8-C4`, `job C5-12`, `article BOLT-M24-10.9`: a name of letters and figures with dashes behind a word that marks
+/// is one, whatever its parts say by themselves: its place, and why it is not used. One that is all that the line says of a
+/// size, or that is a known word or a steel as a whole, is none.
+pub(super) fn whole_name(chain: &Chain<'_>, at: usize) -> Option<(Range<usize>, &'static str)> {
+    let label = |at: usize| {
+        lexicon::find(chain, at, |word| match word {
+            Word::Label(why) => Some(why),
+            _ => None,
+        })
+    };
+    chain.word(at)?;
+    let marks: &[&str] = &["#", ":", ".", "-"];
+    let (named, why) = label(at).filter(|_| !chain.inside_a_run(at))?;
+    let named = chain.over(named, marks);
+    let named = label(named).map_or(named, |(end, _)| end);
+    let named = match chain.word(named) {
+        Some("no" | "number" | "nummer") => chain.after(named),
+        _ => named,
+    };
+    let begin = chain.over(chain.over(named, marks), marks);
+    let head = chain.word(begin).filter(|_| !chain.inside_a_run(begin))?;
+    let (mut end, mut dashes, mut figures) = (begin, 0, 0);
+    while let Some(token) = chain.get(end).filter(|token| {
+        (end == begin || chain.glued(end))
+            && (token.is_alphanumeric() || matches!(token.text, "-" | "/" | "." | "_"))
+            && dashes + figures <= MOST_OF_A_NAME
+    }) {
+        dashes += usize::from(matches!(token.text, "-" | "_"));
+        figures += usize::from(token.sort == Sort::Digits);
+        end = chain.after(end);
+    }
+    let name = begin..end;
+    let is_known = lexicon::find(chain, begin, |_| Some(())).is_some_and(|(last, ())| last >= end)
+        || steel::steel(chain, begin).is_some();
+    let is_size = |at: usize| size::metric(chain, at).is_some() || size::unified(chain, at).is_some();
+    let has_a_cross = name.clone().any(|at| chain.word(at).is_some_and(|word| word == "x"));
+    if dashes == 0 || figures == 0 || is_known || has_a_cross || is_size(begin) {
+        return None;
+    }
+    let has_a_size = name.clone().any(is_size);
+    let is_elsewhere =
+        || (0..chain.tokens().len()).any(|at| !name.contains(&at) && !chain.inside_a_run(at) && is_size(at));
+    // `job C5-12`: a letter or two and nothing but figures.
+    let is_short = head.len() <= 2 && chain.inside_a_run(chain.after(begin)) && name.len() == 4;
+    let is_name = match has_a_size {
+        true => is_elsewhere(),
+        false => is_mark(chain, at, named) || is_short || !lexicon::knows(head),
+    };
+    is_name.then_some((name, why))
 }
 
 /// `annual usage 20,000 pcs`, `MOQ 5000`: pieces that are none of this order.

@@ -8,8 +8,8 @@ use super::rule;
 use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
-    Became, Piece, Reading, UNKNOWN, address, bake, coat, either, ends, galv, joined, left_out, lexicon,
-    part, per_part, place, qualified, quantity, second, spelling, steels, threads,
+    Became, Piece, Reading, UNKNOWN, address, bake, coat, either, ends, galv, joined, label, left_out,
+    lexicon, part, per_part, place, qualified, quantity, second, spelling, steels, threads,
 };
 use crate::calculator::Draft;
 use crate::sorting::sort_by_key;
@@ -230,6 +230,8 @@ fn take_out_unknown(chain: &mut Chain<'_>, unknown: &mut Vec<Range<usize>>) {
         })
     };
     let runs: Vec<Range<usize>> = chain.runs().to_vec();
+    let names: Vec<Range<usize>> =
+        (0..chain.tokens().len()).filter_map(|at| Some(label::whole_name(chain, at)?.0)).collect();
     let mut hangs = false;
     for (place, run) in runs.iter().enumerate() {
         let touches = place > 0
@@ -244,7 +246,12 @@ fn take_out_unknown(chain: &mut Chain<'_>, unknown: &mut Vec<Range<usize>>) {
         // `QQ-P-416`.
         let is_letter =
             token.is_some_and(|token| token.sort == Sort::Word && token.text.len() == 1) && run.len() == 1;
-        if is_unknown(chain, run) {
+        if names
+            .get(names.partition_point(|name| name.end <= run.start))
+            .is_some_and(|name| name.contains(&run.start))
+        {
+            hangs = false;
+        } else if is_unknown(chain, run) {
             chain.take_out(run.clone());
             unknown.push(run.clone());
             hangs = true;
