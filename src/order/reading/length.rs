@@ -353,7 +353,15 @@ pub(super) fn over_inch(chain: &Chain<'_>, at: usize) -> usize {
         matches!(chain.word(at), Some("a" | "an" | "the" | "total"))
             || lexicon::find(chain, at, |word| (word == Word::Box).then_some(())).is_some()
     };
-    if chain.word(at) == Some("in") && (is_phrase(at) || is_place(end) || holds(end)) { at } else { end }
+    // Nor so many in front of a word that nobody knows: `100 now and 250 in March`.
+    let is_unknown = || {
+        let number = chain.before(at).filter(|_| !chain.glued(at)).and_then(|before| chain.digits(before));
+        number.and_then(|digits| digits.parse().ok()).is_some_and(|number: f64| number > MOST_INCHES)
+            && chain.tokens().get(at + 1).is_some_and(|next| next.sort == Sort::Word)
+            && chain.is_out(at + 1)
+    };
+    let is_other = |at| is_phrase(at) || is_place(end) || holds(end) || is_unknown();
+    if chain.word(at) == Some("in") && is_other(at) { at } else { end }
 }
 
 /// Whether the `in` behind a number of a metric thread is no inch: `M16 x 60 in bags of 50`, `in grade 8.8`. So few

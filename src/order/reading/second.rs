@@ -10,6 +10,9 @@ pub(super) const WHY: &str = "a second order: write it as a line of its own";
 
 /// Names everything of a second order, from where it begins.
 pub(super) fn settle(line: &mut Line) {
+    if two_lengths(line).is_some() {
+        return;
+    }
     let Some((begin, second)) = begin_by_number(line).or_else(|| begin(line)) else { return };
     // `200 pcs M12x30 and 300 pcs M12x40 8.8 hex bolts HDG`: what the first lacks is said of both.
     let said: Vec<Sort> = (0..begin).filter_map(|at| sort(line.what(at)?)).collect();
@@ -20,6 +23,34 @@ pub(super) fn settle(line: &mut Line) {
             line.not(at, WHY);
         }
     }
+}
+
+/// `either M16 x 60 or M16 x 65`: of two lengths none is taken, and the line asks which.
+pub(super) fn which_length(line: &mut Line) {
+    let Some([(first, one), (second, other)]) = two_lengths(line) else { return };
+    let why = format!("one of two: {one} or {other}? Write the one");
+    [first, second].into_iter().for_each(|at| line.not(at, why.clone()));
+    line.draft = line.draft.pairs().filter(|(name, _)| *name != "length").collect();
+    line.notes.retain(|(name, _)| *name != "length");
+}
+
+/// Two lengths of one thread with `or` between: the second is no order of its own, and what follows is said of both.
+fn two_lengths(line: &Line) -> Option<[(usize, String); 2]> {
+    line.items.windows(2).find(
+        |two| matches!(two, [or, size] if or.what == What::Or && matches!(size.what, What::Thread(_))),
+    )?;
+    let (begin, second) = begin(line)?;
+    let is_or = second.checked_sub(1).is_some_and(|or| line.what(or) == Some(&What::Or));
+    let size = |at: usize| match (line.what(at)?, line.what(at + 1)?) {
+        (What::Thread(thread), What::Length(length)) if !thread.weak => {
+            Some((thread.text.clone(), length.clone()))
+        }
+        _ => None,
+    };
+    let (first, (thread, one)) = (0..second).find_map(|at| Some((at, size(at)?)))?;
+    let (same, other) = size(second)?;
+    let is_choice = is_or && begin == second && thread == same && one != other;
+    is_choice.then(|| [(first + 1, one), (second + 1, other)])
 }
 
 /// What two orders of a line may share.

@@ -43,6 +43,7 @@ pub(super) fn settle(text: &str) -> Reading {
     steels::out_of_size(&mut line);
     let unknown: Vec<Range<usize>> = scanned.unknown.iter().map(|piece| piece.span.clone()).collect();
     quantity::settle(&mut line, &scopes, text, &unknown);
+    second::which_length(&mut line);
     steels::of_system(&mut line, &scopes);
     steels::mates_of_another_metal(&mut line, &scopes);
     ends::settle(&mut line, &scopes);

@@ -54,13 +54,14 @@ fn within(one: &[u8], other: &[u8], changes: usize) -> bool {
 /// `mechanizd galvanised`: right behind a word that begins as that for a process does and that nobody knows, `galvanised`,
 /// `zinc` and `plated` say no process of their own.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
+    let beginnings: Vec<&Piece> = unknown.iter().filter(|piece| begins_as_one(&lower(&piece.text))).collect();
     let is_behind = |item: &Item| {
         let start = item.spans.first().map_or(0, |span| span.start);
         let is_one = |piece: &&Piece| {
             let is_gap = |gap: &str| gap.chars().all(|c| matches!(c, ' ' | '-' | '/' | '.'));
             piece.span.end <= start && text.get(piece.span.end..start).is_some_and(is_gap)
         };
-        unknown.iter().rev().find(is_one).is_some_and(|piece| begins_as_one(&lower(&piece.text)))
+        beginnings.iter().any(is_one)
     };
     for item in &mut line.items {
         let is_open = matches!(item.what, What::Process(..))

@@ -9,6 +9,30 @@ use super::token::Chain;
 use super::what::{Found, What, one};
 use crate::quantity::Length;
 
+/// What stands between the ends of a range.
+const DASHES: &[&str] = &["-", "–", "~", "/", "…"];
+
+/// The place behind the unit at a place, where a range follows whose end has the same unit.
+fn unit_of_both(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let unit = |at: usize| {
+        let inch = over_inch(chain, at);
+        let other = || {
+            lexicon::find(chain, at, |word| match word {
+                Word::Micrometre => Some("µm"),
+                Word::Mil => Some("mil"),
+                Word::Length("mm") => Some("mm"),
+                _ => None,
+            })
+        };
+        if inch != at { Some((inch, "in")) } else { other() }
+    };
+    let (end, first) = unit(at)?;
+    let joint = chain.over(end, DASHES);
+    let joint = if joint == end { over_to(chain, joint) } else { joint };
+    let second = number::decimal(chain, joint).filter(|_| joint != end)?;
+    unit(second.end).filter(|(_, second)| *second == first).map(|_| end)
+}
+
 /// A coat by its thickness: `12 µm`, `0.3 mil`, `.0005 in min`, `0.05 mm`, `.0002-.0004 thick`. No size and no
 /// length of a fastener is so small as a coat: a hundredth of an inch without a unit is in inches.
 pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -24,8 +48,11 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     // Of a range the least is asked for.
     let spread = plus_minus(chain, first.end);
-    let joint = chain.over(first.end, &["-", "–", "~", "/", "…"]);
-    let joint = if joint == first.end { over_to(chain, joint) } else { joint };
+    // `.0002"-.0005"`, `8 µm - 12 µm`: its unit stands behind both.
+    let from = unit_of_both(chain, first.end).unwrap_or(first.end);
+    let joint = chain.over(from, DASHES);
+    let joint = if joint == from { over_to(chain, joint) } else { joint };
+    let joint = if joint == from { first.end } else { joint };
     let joint = if joint == first.end { lexicon::over(chain, joint, Word::Most) } else { joint };
     // `8.8 max 30 µm`: a class in front of the greatest thickness.
     let is_most = joint != first.end && lexicon::over(chain, first.end, Word::Most) == joint;

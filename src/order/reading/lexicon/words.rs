@@ -141,7 +141,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "microencapsulated", "threadlocker", "thread locker", "thread lock", "gewachst", "geschmiert", "mos2",
     ]),
     (Word::OtherMetal, &["rvs", 
-        "stainless", "stainless steel", "ss", "sst", "s s", "inox", "edelstahl", "rostfrei", "a2", "a4", "a1", "a2 50", "a2 70", "a2 80", "a4 50", "a4 70", "a4 80", "v2a", "v4a", "18 8", "18 8 stainless", "18 8 ss", "304 ss", "316 ss",
+        "stainless", "stainless steel", "ss", "sst", "s s", "inox", "edelstahl", "rostfrei", "a2", "a4", "a1", "a2 50", "a2 70", "a2 80", "a4 50", "a4 70", "a4 80", "v2a", "v4a", "18 8", "18 8 stainless", "18 8 ss", "304 ss", "316 ss", "stainless 304", "stainless 316", "stainless 304l", "stainless 316l", "stainless steel 304", "stainless steel 316", "stainless steel 304l", "stainless steel 316l", "stainless aisi 304", "stainless aisi 316", "stainless grade 304", "stainless grade 316", "stainless type 304", "stainless type 316", "inox 304", "inox 316", "edelstahl 304", "edelstahl 316",
         "304 stainless", "316 stainless", "304ss", "316ss", "ss304", "ss316", "304l", "316l", "304 stainless steel", "316 stainless steel", "ss 304", "ss 316", "410 ss", "17 4 ph", "brass", "messing", "bronze", "silicon bronze", "aluminium",
         "aluminum", "alu", "titanium", "titan", "nylon", "plastic", "copper", "a286", "b8", "b8m", "8m", "kunststoff", "polyamid", "pa66",
     ]),
