@@ -104,12 +104,22 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
 const ONE_ZINC: &str = "“zinc” and the process beside it are taken for one coat";
 
 /// Why a finish of the nut or the washer alone is not used.
-const OF_A_MATE: &str = "the finish of what comes with the part: all of them are judged with one finish";
+const OF_A_MATE: &str = "the finish of what comes with the part: all of them are judged with one finish; write what has another as a line of its own";
 
 /// `bolts HDG, nuts plain`, `bolts zinc plated and HDG nuts`: another finish, or none, of what comes with a part whose own is
 /// said.
 fn of_mates(line: &mut Line, scopes: &Scopes) {
-    let is_mate = |at: usize| scopes.family == part::Family::Bolt && scopes.beside(at) != part::Scope::Part;
+    // `bolts HDG nuts black`: right behind their name, with no comma between.
+    let is_behind = |at: usize| {
+        line.before(at).is_some_and(|before| scopes.nut.contains(&before) || scopes.washer.contains(&before))
+            && matches!(line.what(at), Some(What::Other(_)))
+    };
+    let mates: Vec<bool> = (0..line.items.len())
+        .map(|at| {
+            scopes.family == part::Family::Bolt && (scopes.beside(at) != part::Scope::Part || is_behind(at))
+        })
+        .collect();
+    let is_mate = |at: usize| mates.get(at) == Some(&true);
     let own = (0..line.items.len())
         .filter(|at| !is_mate(*at))
         .filter_map(|at| line.items.get(at).filter(|item| item.is_free()))

@@ -188,6 +188,7 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
             end = last;
         }
     }
+    end = month_of_edition(chain, end, has_no_parts);
     // Other parts of it: `EN 14399-4/-6`.
     loop {
         let dash = chain.after(end);
@@ -208,6 +209,30 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<(usize, Vec<String>)> {
         end = behind;
     }
     (!chain.inside_a_run(end)).then_some((end, names))
+}
+
+/// `DIN 933:1987-09`, `ISO 4014:2011-06`: the place behind the year of an edition and its month; `ISO 4032:2012-10` may be
+/// a class of nuts, and a nought in front is that of a month.
+fn month_of_edition(chain: &Chain<'_>, end: usize, has_sizes: bool) -> usize {
+    let figures = |mark: usize, signs: &[&str], count: usize| {
+        let behind = chain.after(mark);
+        let is_joined = chain.sign(mark, signs) && chain.glued(mark) && chain.glued(behind);
+        let last = chain.after(behind);
+        chain
+            .digits(behind)
+            .filter(|digits| is_joined && digits.len() == count && !chain.inside_a_run(last))
+            .map(|digits| (last, digits))
+    };
+    let end = figures(end, &[":"], 4).map_or(end, |(last, _)| last);
+    let is_year = chain
+        .before(end)
+        .is_some_and(|year| chain.glued(year) && chain.digits(year).is_some_and(|year| year.len() == 4))
+        && chain
+            .before(end)
+            .and_then(|year| chain.before(year))
+            .is_some_and(|mark| chain.sign(mark, &[":", "-"]));
+    let month = figures(end, &["-"], 2).filter(|(_, month)| matches!(month.parse(), Ok(1..=12u8)));
+    month.filter(|(_, month)| is_year && (!has_sizes || month.starts_with('0'))).map_or(end, |(last, _)| last)
 }
 
 /// Whether a number is that of a standard of nuts or washers.

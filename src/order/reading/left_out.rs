@@ -62,7 +62,11 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             Some(What::Polite) if says_now(line, at) => until_now(line, at),
             Some(What::Filler) => from_one_to_another(line, at),
             Some(What::Excluded) if is_in_stock(line, at) => in_stock(line, at),
-            Some(What::Excluded) if !before(line, at) => line.not(at, "what is not wanted?"),
+            Some(What::Excluded) if is_of_unknown(line, at, unknown) => line.not(at, "what is not wanted?"),
+            Some(What::Excluded) if !before(line, at) && is_put_on_by_others(line, at) => {}
+            Some(What::Excluded) if line.items.get(at).is_some_and(super::items::Item::is_free) => {
+                line.not(at, "what is not wanted?")
+            }
             _ => {}
         }
     }
@@ -297,6 +301,32 @@ fn ahead(line: &mut Line, without: usize, speaks_of_unknown: bool) {
             with_or_without(line, before, |line, at| line.before(at));
         }
     }
+}
+
+/// `bauseits feuerverzinkt`: the finish behind, where nothing in front of it comes from others.
+fn is_put_on_by_others(line: &mut Line, at: usize) -> bool {
+    let is_by_others =
+        line.items.get(at).is_some_and(|item| lexicon::means(&lower(&item.text), lexicon::Word::ByOthers));
+    let finish = line.behind(at).filter(|next| is_by_others && line.what(*next).is_some_and(is_finish));
+    let Some(finish) = finish else { return false };
+    line.not(finish, BY_OTHERS);
+    if let Some(item) = line.item(at) {
+        item.became = Some(Became::Binds);
+    }
+    true
+}
+
+/// `8.8 cracked surfaces not allowed`: a word that nobody knows stands between, and is what is not wanted rather than the
+/// steel in front of it.
+fn is_of_unknown(line: &Line, at: usize, unknown: &[Piece]) -> bool {
+    let Some(before) = line.before(at) else { return false };
+    let is_steel = matches!(line.what(before), Some(What::Steel(_) | What::Class(_) | What::Hardness(..)));
+    let end = line.items.get(before).and_then(|item| item.spans.last()).map(|span| span.end);
+    let start = line.items.get(at).and_then(|item| item.spans.first()).map(|span| span.start);
+    is_steel
+        && end.zip(start).is_some_and(|(end, start)| {
+            unknown.iter().any(|word| end <= word.span.start && word.span.end <= start)
+        })
 }
 
 /// `HDG not allowed`, `nuts: none`: the piece before, a name with all its words.

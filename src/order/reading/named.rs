@@ -189,6 +189,36 @@ pub fn date(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .then(|| vec![(end, What::Not("a date is not judged".into()))])
 }
 
+/// `24/12/2026`, `24.12.2026`, `2026-12-24`: a date in full, by itself.
+pub fn full_date(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = |at: usize, figures: usize| {
+        chain
+            .digits(at)
+            .filter(|digits| digits.len() <= figures)
+            .and_then(|digits| digits.parse::<u16>().ok())
+    };
+    let sign =
+        chain.get(chain.after(at)).map(|token| token.text).filter(|sign| matches!(*sign, "/" | "." | "-"))?;
+    // What touches on both sides, by the same sign.
+    let next = |at: usize| {
+        let mark = chain.after(at);
+        let behind = chain.after(mark);
+        (chain.sign(mark, &[sign]) && chain.glued(mark) && chain.glued(behind)).then_some(behind)
+    };
+    let (second, third) = (next(at)?, next(next(at)?)?);
+    let (day, month, year) = match chain.digits(at)?.len() {
+        4 => (number(third, 2)?, number(second, 2)?, number(at, 4)?),
+        _ => (number(at, 2)?, number(second, 2)?, number(third, 4)?),
+    };
+    // In America the month stands first.
+    let (month, day) = if month > 12 { (day, month) } else { (month, day) };
+    let is_one = (1..=31).contains(&day) && (1..=12).contains(&month) && (1990..2100).contains(&year);
+    let end = chain.after(third);
+    let is_alone =
+        !(chain.glued(at) || chain.inside_a_run(end) || chain.sign(end, &["-", "/"]) && chain.glued(end));
+    (is_one && is_alone).then(|| vec![(end, What::Not("a date is not judged".into()))])
+}
+
 /// `threaded 4 in each end`, `44 mm long thread`, `thread 40 each end`, `b = 44`: how far a part is threaded.
 pub fn thread_length(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_thread = |at: usize| chain.word(at).is_some_and(|word| lexicon::OF_THREADS.contains(&word));

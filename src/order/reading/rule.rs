@@ -39,6 +39,7 @@ static RULES: &[Rule] = &[
     rule("price", Letters, money::price),
     rule("money", Either, money::money),
     rule("date", Letters, named::date),
+    rule("date by itself", Figures, named::full_date),
     rule(distance::RULE, Either, distance::of_the_sea),
     rule("bake", Either, bake::bake),
     rule("stress relief", Either, bake::stress_relief),

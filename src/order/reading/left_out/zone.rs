@@ -8,6 +8,9 @@ use crate::order::reading::what::{Found, What, one};
 const ONE_COAT: &str = "a zone without zinc? The whole part is judged, its threads with their coat: agree with the plater \
                         what is kept free, and how";
 
+/// So many words that only bind stand between a zone and what is said of it: `threads are to be`.
+const MOST_BETWEEN: usize = 4;
+
 /// `no zinc on threads`, `threads free of zinc`, `mask threads`: of a part with zinc, all but that zone.
 pub fn kept_bare(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let end = none_on(chain, at).or_else(|| bare_behind(chain, at)).or_else(|| bare_before(chain, at))?;
@@ -26,17 +29,29 @@ pub fn second_hand(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `no zinc on the threads`, `keep zinc off the threads`, `kein Zink auf dem Gewinde`.
 fn none_on(chain: &Chain<'_>, at: usize) -> Option<usize> {
-    let (from, ()) = lexicon::find(chain, at, |word| (word == Word::Without).then_some(()))?;
-    let on = finish(chain, from)?;
-    chain.word(on).filter(|word| lexicon::ON_A_ZONE.contains(word))?;
-    zone(chain, chain.after(on))
+    let over = |at: usize, one: Word| lexicon::find(chain, at, |word| (word == one).then_some(()));
+    let on_a_zone = |at: usize| {
+        chain.word(at).filter(|word| lexicon::ON_A_ZONE.contains(word))?;
+        zone(chain, chain.after(at))
+    };
+    if let Some((from, ())) = over(at, Word::Without) {
+        let coat = finish(chain, from)?;
+        // `no zinc allowed on threads`.
+        return on_a_zone(over(coat, Word::Acceptable).map_or(coat, |(end, ())| end));
+    }
+    // `zinc on threads not allowed`.
+    let mut from = on_a_zone(finish(chain, at)?)?;
+    for _ in 0..MOST_BETWEEN {
+        from = lexicon::over(chain, from, Word::Filler);
+    }
+    over(from, Word::Excluded).map(|(end, ())| end)
 }
 
 /// `threads free of zinc`, `threads to be masked`, `Gewinde unverzinkt`.
 fn bare_behind(chain: &Chain<'_>, at: usize) -> Option<usize> {
     let mut from = zone(chain, at)?;
-    while let Some((behind, ())) = lexicon::find(chain, from, |word| (word == Word::Filler).then_some(())) {
-        from = behind;
+    for _ in 0..MOST_BETWEEN {
+        from = lexicon::over(chain, from, Word::Filler);
     }
     let without = || {
         let (behind, ()) = lexicon::find(chain, from, |word| (word == Word::Without).then_some(()))?;

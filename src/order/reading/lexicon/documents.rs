@@ -29,6 +29,7 @@ pub static OTHER_DOCUMENTS: &[(&str, &[&str])] = &[
     (super::OTHER_COAT, &["iso14713", "a1059", "f2674"]),
     ("its bolts are not preloaded: their own standard says the shape, their class the steel", &["en15048"]),
     ("of direct tension indicators, which are not judged here: order them by their maker's coat", &["f959", "f2437"]),
+    ("it says how parts are measured or certified, and asks nothing of the coat", &["en10204", "iso10474", "iso4759", "iso6157", "iso965", "iso724", "iso262", "iso261", "iso888", "iso8992", "iso8991", "iso9001", "en1090", "din13", "din76", "din78", "din962"]),
     ("a document of structures and sheet, not of fasteners", &["a123", "a653", "a767"]),
     ("it comes with the document of the coat", &["a143", "a385", "b849", "b850", "f606", "f1940", "e376", "b499", "f1470", "b117", "iso9227", "iso9223", "iso12944", "iso9224", "iso898", "iso16047", "iso3269", "iso16426", "iso15330", "a780", "d6386"]),
 ];

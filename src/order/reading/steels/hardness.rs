@@ -3,7 +3,7 @@
 use super::super::Became;
 use super::super::items::Line;
 use super::super::measure::{LEAST, LEAST_HARDNESS};
-use super::super::part::{Scope, Scopes};
+use super::super::part::{Family, Scope, Scopes};
 use super::super::what::What;
 use crate::order::line::{BY_HARDNESS, BY_TENSILE, END_OF_STEEL, LEAST as END_LEAST};
 use crate::part::Kind;
@@ -66,7 +66,8 @@ pub(super) fn of_washers(line: &mut Line, scopes: &Scopes) {
         _ => None,
     });
     for (at, text) in found {
-        match scopes.with.1 {
+        // The three classes name the three parts.
+        match scopes.family == Family::Bolt {
             true => of_mate(line, at, Scope::Washer, &text, None),
             false => line.not(at, "of a washer, and none is ordered here"),
         }
