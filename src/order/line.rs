@@ -16,7 +16,9 @@ mod misfit;
 mod read;
 mod write;
 
-pub(super) use choices::{BY_HARDNESS, BY_TENSILE, END_OF_STEEL, LEAST, NOT_MADE, OTHER_METAL, PLACES};
+pub(super) use choices::{
+    BY_HARDNESS, BY_TENSILE, END_OF_STEEL, HOLE, HOLE_AS_IT_STANDS, LEAST, NOT_MADE, OTHER_METAL, PLACES,
+};
 pub use fields::{ABOUT, FIELDS};
 
 /// An order line, typed. What it does not say is `None`, and never taken from anywhere else.

@@ -2,7 +2,7 @@
 
 mod metal;
 
-pub(super) use metal::{contact, is_metal, is_thing, thing};
+pub(super) use metal::{around, contact, is_metal, is_thing, thing};
 
 use super::items::Line;
 use super::left_out::is_finish;

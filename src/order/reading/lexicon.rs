@@ -175,6 +175,10 @@ pub enum Word {
     Hardening,
     /// A nylon patch on the thread.
     NylonPatch,
+    /// A tapped hole instead of a nut; `true` where it is there already.
+    Hole(bool),
+    /// A bolt cut under to make room for the kettle's coat.
+    CutUnder,
     /// A left-hand thread.
     LeftHand,
     /// In front of a number that is not one of the order, and why: `PO 4711`.

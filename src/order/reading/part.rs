@@ -306,9 +306,13 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
             _ => false,
         })
     };
-    if about.words == ["anchor"] && is_of_f1554() {
+    let has_length = || line.items.iter().any(|item| matches!(item.what, What::Length(_)) && item.is_free());
+    if about.words == ["anchor"] && (is_of_f1554() || has_length()) {
         scopes.kind = Some(Kind::AnchorRod);
         line.draft.set("part", Kind::AnchorRod.key());
+        if !is_of_f1554() {
+            line.note("part", "an anchor without more is taken for a straight rod");
+        }
         about.items.iter().for_each(|at| line.used(*at, "part"));
         return;
     }

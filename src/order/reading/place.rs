@@ -157,6 +157,8 @@ fn words(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
     let mut open: Vec<Category> =
         written.map_or_else(|| Category::ALL.to_vec(), |written| written.each().collect());
     let is_said = open.len() == 1;
+    let said: Vec<usize> =
+        (0..line.items.len()).filter(|at| matches!(line.what(*at), Some(What::Category(_)))).collect();
     let says_more = written.is_some() || found.iter().any(|(_, categories)| *categories != OUTDOORS);
     let mut asks: Vec<usize> = Vec::new();
     let mut are_several = false;
@@ -173,6 +175,10 @@ fn words(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
             open.sort_unstable();
             are_several = true;
             asks.push(at);
+        } else if both.is_empty() && is_said && is_harsher(categories, &open) {
+            open.extend(categories);
+            asks.push(at);
+            asks.extend(said.iter());
         } else if both.is_empty() && !(is_said && item.rule == distance::RULE) {
             item.not("contradicts the place that stands beside it");
         } else if is_said {
@@ -201,6 +207,14 @@ fn words(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
         }
         open => ask(line, &asks, open),
     }
+}
+
+/// `C1, marine`: whether a word means a harsher place only than the category beside it, which may be a slip. A coast is
+/// C3 as well where little salt comes down (ISO 9223, Table C.1).
+fn is_harsher(categories: &[Category], said: &[Category]) -> bool {
+    let is_coast = categories == [Category::C4, Category::C5];
+    let beyond = |category: &Category| said.iter().all(|said| category > said);
+    categories.iter().all(beyond) && !(is_coast && said == [Category::C3])
 }
 
 /// Whether two words for places name two of them, `urban or coastal`, and not one more closely, `marine coast`,

@@ -8,6 +8,7 @@ use super::{
 };
 use super::{money, named, qualified, size, steel, steels, thickness, weight, worked};
 use crate::site::Category;
+use crate::thread::ToleranceClass;
 
 /// A rule: its name, what it can begin with, and its pattern.
 struct Rule {
@@ -241,6 +242,8 @@ fn alone(word: Word) -> Option<What> {
         Word::CaseHardened => What::Yes("case"),
         Word::WorkedHard(how) => What::Worked(how),
         Word::NylonPatch => What::Yes("patch"),
+        Word::Hole(is_there) => What::Hole(is_there),
+        Word::CutUnder => What::ThreadClass(ToleranceClass::read("6az")?),
         Word::LeftHand => What::Yes("left"),
         Word::Foreign => What::Not(size::FOREIGN.into()),
         Word::Series(series) => What::Series(series),

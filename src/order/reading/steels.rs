@@ -15,7 +15,6 @@ use super::what::{SteelWord, What};
 use crate::order::line::{NOT_MADE, OTHER_METAL};
 use crate::part::Kind;
 use crate::quantity::letters::{lower, upper};
-use crate::site::Surroundings;
 use crate::sorting::sort_by_key;
 use crate::steel::Grade;
 use crate::thread::Designation;
@@ -66,7 +65,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str) {
         let Some(item) = line.item(at) else { continue };
         match word {
             // `8.8 bolts on aluminium`: what it touches, where its own steel is said.
-            SteelWord::OtherMetal if is_on && !is_silent => item.what = What::Around(Surroundings::OtherMetal),
+            SteelWord::OtherMetal if is_on && !is_silent => item.what = What::Around(joined::around(&item.text)),
             // Nothing is judged of it, and the field says so.
             SteelWord::OtherMetal if is_the_part(at) && is_silent => {
                 item.used("steel");
@@ -127,7 +126,7 @@ pub(super) fn mates_of_another_metal(line: &mut Line, scopes: &Scopes) {
         match line.item(at) {
             Some(item) if is_metal => {
                 item.became = None;
-                item.what = What::Around(Surroundings::OtherMetal);
+                item.what = What::Around(joined::around(&item.text));
             }
             Some(item) => item.not(MATE_OF_METAL),
             None => {}
@@ -413,10 +412,12 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
             scopes.nut.contains(&before)
                 || scopes.family == Family::Nut && scopes.names.contains(&before)
                 || designated && matches!(line.what(before), Some(What::Thread(_) | What::PartStandard(_)))
-                // `M20x90 8.8 … ISO 4032 M20 8`: that of the nut that comes with the bolt.
+                // `M20x90 8.8 … ISO 4032 M20 8`, `… nuts M20 8`: that of the nut that comes with the bolt.
                 || scopes.with.0
                     && matches!(line.what(before), Some(What::Thread(_)))
-                    && line.before(before).and_then(|standard| line.what(standard)).is_some_and(is_of_nuts)
+                    && line.before(before).is_some_and(|name| {
+                        scopes.nut.contains(&name) || line.what(name).is_some_and(is_of_nuts)
+                    })
         });
         let field = if scopes.family == Family::Nut { "steel" } else { "nut" };
         // As it was written: `05` is another class than `5`.
@@ -426,7 +427,15 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
             .ok()
             .filter(|_| behind_a_nut && line.draft.get(field).is_none());
         match class {
-            Some(_) if per_part::may_count(line, scopes, at, u64::from(number)) => {
+            // `12 bolts, nuts M16 12`: of the name, its thread between.
+            Some(_)
+                if line
+                    .before(at)
+                    .filter(|before| matches!(line.what(*before), Some(What::Thread(_))))
+                    .into_iter()
+                    .chain([at])
+                    .any(|at| per_part::may_count(line, scopes, at, u64::from(number))) =>
+            {
                 line.not(at, format!("{number} nuts, or nuts of class {number}: write which"));
             }
             Some(class) => give(line, scopes, at, class),

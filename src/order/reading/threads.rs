@@ -5,6 +5,7 @@ mod counted;
 mod forming;
 mod hole;
 mod pitch;
+mod tapped_hole;
 
 use super::Became;
 use super::diameter::{of_diameter, washer_of};
@@ -125,8 +126,26 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
                 line.used(at, "thread");
                 chosen = Some(plain);
             }
-            Some(_) if agrees(chosen.as_ref(), &plain) => {
-                line.used(at, "thread");
+            Some(already) if agrees(chosen.as_ref(), &plain) => {
+                let class_of = |text: &str| Designation::read(text).ok().and_then(|it| it.class);
+                let is_bolt = scopes.family == Family::Bolt;
+                match class_of(&plain.text).filter(|_| class_of(&already).is_none()) {
+                    // `hole M12 6H`, and no nut has it.
+                    Some(class) if is_bolt != class.is_bolt() => {
+                        line.not(
+                            at,
+                            format!(
+                                "{class} is a class of {}: of which?",
+                                if is_bolt { "nuts and holes" } else { "bolts" }
+                            ),
+                        );
+                    }
+                    Some(_) => {
+                        line.draft.set("thread", &*plain.text);
+                        line.used(at, "thread");
+                    }
+                    None => line.used(at, "thread"),
+                }
             }
             Some(already) => {
                 line.not(at, format!("contradicts the thread {already}, which stands before it"));
@@ -449,6 +468,7 @@ fn classes(line: &mut Line, scopes: &Scopes, chosen: Option<&Written>) {
     });
     let thread = chosen.and_then(|chosen| chosen.thread);
     standard_nut(line, scopes, thread);
+    tapped_hole::settle(line, scopes);
     for (at, class) in found {
         let is_other_system = thread.is_some_and(|thread| thread.is_metric() != class.is_metric());
         let beside = scopes.of.get(at).copied().unwrap_or_default();

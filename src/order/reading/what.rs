@@ -87,6 +87,8 @@ pub enum What {
     Allowance(String),
     /// The thread of the nut is the standard one: it is not tapped over.
     StandardNut,
+    /// A tapped hole that takes the part instead of a nut; `true` where it is there already.
+    Hole(bool),
     /// A bake after the coat.
     Bake(Baked),
     /// At each of two ends, or on each of two sides.

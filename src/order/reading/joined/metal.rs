@@ -18,8 +18,8 @@ pub(in crate::order::reading) fn is_thing(word: &str) -> bool {
 
 /// `auf Kupferschiene`, `an Edelstahlrahmen`.
 pub(in crate::order::reading) fn thing(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    chain.word(at).filter(|word| is_thing(word))?;
-    one(chain.after(at), What::Around(Surroundings::OtherMetal))
+    let word = chain.word(at).filter(|word| is_thing(word))?;
+    one(chain.after(at), What::Around(around(word)))
 }
 
 /// `in contact with aluminium`, `touching brass`: whatever the metal is.
@@ -28,13 +28,25 @@ pub(in crate::order::reading) fn contact(chain: &Chain<'_>, at: usize) -> Option
     let (place, ()) = lexicon::find(chain, at, touching)?;
     let metal = |word| (word == Word::OtherMetal).then_some(());
     let (end, ()) = lexicon::whole(chain, place, metal)?;
-    let is_metal = chain.word(place).is_some_and(is_metal);
-    is_metal.then(|| one(end, What::Around(Surroundings::OtherMetal))).flatten()
+    let metal = chain.word(place).filter(|word| is_metal(word))?;
+    one(end, What::Around(around(metal)))
 }
 
 /// Of what zinc touches, a plastic is no metal.
 pub(in crate::order::reading) fn is_metal(word: &str) -> bool {
     !["nylon", "plastic", "kunststoff", "polyamid", "pa"].contains(&word)
+}
+
+/// What surrounds a part that touches a metal of this name.
+pub(in crate::order::reading) fn around(name: &str) -> Surroundings {
+    let name = lower(name);
+    let is_one = |names: &[&str]| names.iter().any(|start| name.starts_with(start));
+    match () {
+        () if is_one(lexicon::COPPER) => Surroundings::Copper,
+        () if is_one(lexicon::ALUMINIUM) => Surroundings::Aluminium,
+        () if is_one(lexicon::STAINLESS) => Surroundings::Stainless,
+        () => Surroundings::OtherMetal,
+    }
 }
 
 /// `bolted to stainless frame`, `for copper earth bar`: what the part is put on, and no steel of its own.
@@ -60,7 +72,7 @@ pub(super) fn settle(line: &mut Line, at: usize, text: &str) {
         && (is_on || says_joins(front))
         && let Some(item) = line.item(at)
     {
-        item.what = What::Around(Surroundings::OtherMetal);
+        item.what = What::Around(around(&item.text));
         // `for brass flange`: no bolt has that one.
         let is_noun = matches!(line.what(at + 2), Some(What::Part(noun)) if lexicon::NOUNS.contains(noun));
         if line.what(at + 1) == Some(&What::Part("flange"))

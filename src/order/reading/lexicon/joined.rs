@@ -153,6 +153,39 @@ pub const OF_METAL: &[&str] = &[
 /// Metals, as German and Dutch words for what is made of them begin.
 pub const METALS: &[&str] = &["kupfer", "edelstahl", "aluminium", "alu", "messing", "bronze", "koper"];
 
+/// How the names of copper and its alloys begin.
+pub const COPPER: &[&str] = &[
+    "copper", "kupfer", "koper", "cuivre", "cobre", "brass", "messing", "laiton", "latón", "bronze", "brons",
+    "gunmetal", "rotguss",
+];
+
+/// How those of aluminium begin.
+pub const ALUMINIUM: &[&str] = &["alu"];
+
+/// How those of stainless steel begin.
+pub const STAINLESS: &[&str] = &[
+    "stainless",
+    "ss",
+    "edelstahl",
+    "rostfrei",
+    "nichtrostend",
+    "niro",
+    "inox",
+    "acier inox",
+    "acero inox",
+    "rvs",
+    "a1",
+    "a2",
+    "a3",
+    "a4",
+    "a5",
+    "v2a",
+    "v4a",
+    "304",
+    "316",
+    "1.4",
+];
+
 /// And how they end.
 pub const METAL_ENDS: &[&str] = &[
     "schiene",
