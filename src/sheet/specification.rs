@@ -23,7 +23,8 @@ pub(super) fn specification(assessed: &Assessed, judged: &Judged) -> Option<Stri
         text.push_str(&threads);
     }
     let line = &assessed.line;
-    if let Some(nut) = set::nut(line, judged.is_nut_tapped_over()).filter(|_| !line.part.is_nut()) {
+    let takes_nut = !line.part.is_nut() && !line.goes_into_a_tapped_hole();
+    if let Some(nut) = set::nut(line, judged.is_nut_tapped_over()).filter(|_| takes_nut) {
         let name = nut.grade.name();
         let name = name.strip_prefix("nut ").or(name.strip_suffix(" nut")).unwrap_or(name);
         let heavy = if nut.is_heavy { "heavy hex nuts" } else { "nuts" };

@@ -125,6 +125,16 @@ fn what_is_recommended_names_process_standard_class_and_nut_and_is_never_ruled_o
 }
 
 /// Numbers with what stands around them, as a person would look for them.
+/// What goes into a tapped hole takes no nut, and none is ordered.
+#[test]
+fn nobody_orders_nuts_for_a_tapped_hole() {
+    let said = |line: &str| job(&written(line)).to_string();
+    let set = said("M12 x 30 hex screws 8.8 HDG with nuts C3 100 pcs");
+    let hole = said("M12 x 30 hex screws 8.8 HDG into tapped holes C3 100 pcs");
+    assert!(set.contains("nuts of class 8"), "{set}");
+    assert!(!hole.contains("nuts of class") && hole.contains("Tap the hole over to 6AZ"), "{hole}");
+}
+
 fn numbers(text: &str) -> impl Iterator<Item = &str> {
     let words = text.split(|c: char| c.is_whitespace() || "();,“”".contains(c));
     words.map(|word| word.trim_end_matches('.')).filter(|word| word.contains(|c: char| c.is_ascii_digit()))
