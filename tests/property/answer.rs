@@ -197,7 +197,7 @@ fn a_size_is_no_machine_thread_and_what_is_left_out_is_told_so() {
 /// Of each order what must be said, and what must not.
 #[test]
 fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
-    let lines: [(&str, &[&str], &[&str]); 58] = [
+    let lines: [(&str, &[&str], &[&str]); 60] = [
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, no HDG", &["Take mechanical"], &["ot-dip"]),
         ("M16 x 60 hex bolt, 8.8, C3, 15 years, HDG, no mech galv", &["Take hot-dip"], &["echanical"]),
         ("M6 x 20 hex bolt, 8.8, C3, no mech galv, no plating", &["Not hot-dip, as asked"], &["Take"]),
@@ -342,8 +342,18 @@ fn what_is_asked_is_answered_and_what_is_left_out_is_not_offered() {
         // Another metal uses zinc up where it is wet; the years of the air hold for what is kept apart from it.
         (
             "M16 x 60 hex bolt, 8.8, HDG, C3, in contact with stainless, 15 years",
-            &["First insulate it from the other metal. Take hot-dip", "Insulated, sure for 19 years"],
+            &["First insulate it from the stainless steel. Take hot-dip", "Insulated, sure for 19 years"],
             &["Nothing to prove", "far too thin", "judged by"],
+        ),
+        (
+            "M16 x 60 hex bolt, 8.8, HDG, C3, in contact with titanium, 15 years",
+            &["First insulate it from the other metal. Take hot-dip", "Insulated, sure for 19 years"],
+            &["Nothing to prove"],
+        ),
+        (
+            "M16 x 60 hex bolt, 8.8, HDG, C3, in contact with aluminium, 15 years",
+            &["Take hot-dip", "Nothing to prove"],
+            &["insulate", "Insulated"],
         ),
         (
             "M16 x 60 hex bolt, 8.8, C1, in contact with copper",
