@@ -24,31 +24,14 @@ pub(super) fn mend(chain: &mut Chain<'_>) {
 /// its neighbour. The ends stand, for `mechanics` and `electroplater` are words of their own.
 fn meant(word: &str) -> Option<&'static str> {
     let ends = |word: &str| (word.bytes().next(), word.bytes().last());
-    let mut near = lexicon::OF_A_PROCESS.iter().filter(|known| {
-        ends(word) == ends(known) && within(word.as_bytes(), known.as_bytes(), letters_off(known))
-    });
+    let mut near = lexicon::OF_A_PROCESS
+        .iter()
+        .filter(|known| ends(word) == ends(known) && strsim::osa_distance(word, known) <= letters_off(known));
     near.next().copied().filter(|_| !lexicon::knows(word))
 }
 
 fn letters_off(word: &str) -> usize {
     if word.len() < 10 { 1 } else { 2 }
-}
-
-/// Whether so many changes at most make one word of the other.
-fn within(one: &[u8], other: &[u8], changes: usize) -> bool {
-    match (one, other) {
-        ([a, one @ ..], [b, other @ ..]) if a == b => within(one, other, changes),
-        ([a, rest @ ..], [b, others @ ..]) => {
-            let Some(left) = changes.checked_sub(1) else { return false };
-            let are_swapped = matches!((rest, others), ([c, ..], [d, ..]) if a == d && b == c);
-            let behind = || (rest.get(1..).unwrap_or_default(), others.get(1..).unwrap_or_default());
-            within(rest, others, left)
-                || within(rest, other, left)
-                || within(one, others, left)
-                || are_swapped && within(behind().0, behind().1, left)
-        }
-        (rest, []) | ([], rest) => rest.len() <= changes,
-    }
 }
 
 /// `mechanizd galvanised`: right behind a word that begins as that for a process does and that nobody knows, `galvanised`,
