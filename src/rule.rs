@@ -93,6 +93,7 @@ pub static RULES: [&Rule; Key::COUNT] = [
     &handling::BEADS_PART,
     &handling::WASHERS_NEST,
     &handling::NYLON_PATCH,
+    &handling::PATCH_AFTER_DIP,
     &handling::NYLON_INSERT,
     &handling::OWN_THREAD,
     &handling::HEAVY,

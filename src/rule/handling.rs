@@ -65,6 +65,16 @@ pub static NYLON_PATCH: Rule = Rule {
     ..row(Key::NylonPatch, Mechanical)
 };
 
+/// Nylon melts in the zinc: the patch goes on behind the bath.
+pub static PATCH_AFTER_DIP: Rule = Rule {
+    source: practice::PATCH_AFTER_DIP,
+    when: When::If(|case| case.has_patch),
+    why: Phrase::Text("nylon melts in the zinc"),
+    words: Phrase::Text("put the nylon patch on after the bath, on a clean thread"),
+    brief: Phrase::Text("the nylon patch goes on after the bath"),
+    ..row(Key::PatchAfterDip, HotDip)
+};
+
 /// A prevailing torque nut is dipped before it gets what locks it: nylon melts in the zinc, and the tap that
 /// follows the bath takes the torque of a nut of metal alone.
 pub static NYLON_INSERT: Rule = Rule {

@@ -137,6 +137,8 @@ keys! {
     WashersNest: "washers-nest",
     /// A nylon patch over mechanical zinc.
     NylonPatch: "nylon-patch",
+    /// A nylon patch melts in the kettle.
+    PatchAfterDip: "patch-after-dip",
     /// Nylon melts in the zinc of the kettle.
     NylonInsert: "nylon-insert",
     /// It forms its own thread: no nut belongs to it.

@@ -50,6 +50,8 @@ pub const OWN_THREAD: Source = common_practice("a screw that forms its own threa
 /// A nylon patch over mechanical zinc.
 pub const NYLON_PATCH: Source =
     common_practice("a sprayed nylon patch over mechanical zinc wants a trivalent chromate first");
+/// Nylon melts at about 220 to 260 °C, zinc at 420 °C.
+pub const PATCH_AFTER_DIP: Source = common_practice("a nylon patch is put on after hot-dip galvanizing");
 /// Room, nut and the class of a hot-dip coat follow from the size.
 pub const SIZE_FIRST: Source = common_practice("the room for a coat goes by the size");
 /// A length in another unit than it was written in looks so.

@@ -477,6 +477,9 @@ fn a_nylon_patch_wants_a_chromate_on_mechanical_zinc() {
     let text = "M8 x 25 hex screw, 10.9, nylon patch, C2";
     assert_eq!(said(text, 1, Key::NylonPatch), Some(Mark::Term));
     assert_eq!(said(text, 2, Key::NylonPatch), None);
+    // Nylon melts in the kettle: it goes on behind the bath.
+    assert_eq!(said("M12 x 40 hex bolt, 8.8, nylon patch, HDG, C3", 0, Key::PatchAfterDip), Some(Mark::Term));
+    assert_eq!(said("M12 x 40 hex bolt, 8.8, HDG, C3", 0, Key::PatchAfterDip), None);
     assert_eq!(said("M8 x 25 hex screw, 10.9, C2", 1, Key::NylonPatch), None);
 }
 
