@@ -261,12 +261,30 @@ proptest! {
             if piece.rule == "temperature" && at <= piece.span.start && is_next(at..piece.span.start) {
                 return true;
             }
+            // Beside another metal than the order's steel it may be what is of it: `8.8 zorks, stainless zork`.
+            let is_of_two = matches!(&piece.became, Became::NotUsed(why) if why.contains("no zinc goes on the other metal"));
+            let is_beside = at <= piece.span.start && is_next(at..piece.span.start)
+                || piece.span.end <= at && is_next(piece.span.end..at);
+            if is_of_two && is_beside {
+                return true;
+            }
             // Behind `in` it may be what something is in: `M20 x 18 in bags`.
             if piece.text.ends_with(" in") && piece.span.end <= at && is_next(piece.span.end..at) {
                 return true;
             }
-            // Between a comma and an `or` it may be one of several: `HDG, zork or zinc plated`.
-            let is_or = lexicon::means(&piece.text.to_lowercase(), Word::Or);
+            // Between a comma and an `or` it may be one of several, `HDG, zork or zinc plated`, and in front of an `if`
+            // what is wanted then: `zinc, zork if HDG too thick`.
+            let first = piece.text.split(' ').next().unwrap_or_default().to_lowercase();
+            let is_if = ["if", "wenn", "falls", "si", "als"].contains(&first.as_str());
+            let is_or = is_if || lexicon::means(&piece.text.to_lowercase(), Word::Or);
+            // In front of a `not` it may be what is not: `8.8, zorks not available`.
+            if ["not", "nicht"].contains(&first.as_str()) && at <= piece.span.start && is_next(at..piece.span.start) {
+                return true;
+            }
+            // Behind it, it may be what the condition is of: `zinc, if zork HDG too thick`.
+            if is_if && piece.span.start < at && (at < piece.span.end || is_next(piece.span.end..at)) {
+                return true;
+            }
             if is_or && line[..piece.span.start].trim_end().ends_with(',') && before.contains(&at) {
                 return true;
             }

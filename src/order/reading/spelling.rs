@@ -34,15 +34,17 @@ fn letters_off(word: &str) -> usize {
     if word.len() < 10 { 1 } else { 2 }
 }
 
-/// `mechanizd galvanised`: right behind a word that begins as that for a process does and that nobody knows, `galvanised`,
+/// `mechanizd galvanised`: behind a word that begins as that for a process does and that nobody knows, `galvanised`,
 /// `zinc` and `plated` say no process of their own.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     let beginnings: Vec<&Piece> = unknown.iter().filter(|piece| begins_as_one(&lower(&piece.text))).collect();
+    let starts: Vec<usize> = line.items.iter().filter_map(|item| Some(item.spans.first()?.start)).collect();
     let is_behind = |item: &Item| {
         let start = item.spans.first().map_or(0, |span| span.start);
+        // Other words that nobody knows may stand between.
         let is_one = |piece: &&Piece| {
-            let is_gap = |gap: &str| gap.chars().all(|c| matches!(c, ' ' | '-' | '/' | '.'));
-            piece.span.end <= start && text.get(piece.span.end..start).is_some_and(is_gap)
+            let gap = text.get(piece.span.end..start).filter(|gap| !gap.contains([',', ';', '\n']));
+            gap.is_some() && !starts.iter().any(|at| (piece.span.end..start).contains(at))
         };
         beginnings.iter().any(is_one)
     };

@@ -58,16 +58,16 @@ fn is_of_the_part(line: &Line, scopes: &Scopes, at: usize, text: &str) -> bool {
     let (before, behind) = (line.before(at), line.behind(at));
     let from = at.checked_sub(1).and_then(span).map_or(0, |(_, end)| end);
     let until = span(at + 1).map_or(text.len(), |(start, _)| start);
+    // A class of strength is of no sheet and no hopper.
+    let has_strength = item.text.split([' ', '-']).nth(1).is_some_and(|class| class.parse::<u16>().is_ok());
     // A word that nobody knows stands on the same side of a comma.
     let has_words = |gap: Option<&str>| gap.is_some_and(|gap| gap.chars().any(char::is_alphanumeric));
     let gap = text.get(from..start).map(|gap| gap.rsplit(BREAKS).next().unwrap_or(gap));
-    let is_led = has_words(gap)
+    let is_led = !has_strength && has_words(gap)
         || before.and_then(|before| line.what(before)).is_some_and(|what| {
             matches!(what, What::Filler | What::With(true) | What::Without | What::Not(_) | What::Around(_))
         });
     let gap = text.get(end..until).map(|gap| gap.split(BREAKS).next().unwrap_or(gap));
-    // A class of strength is of no sheet and no hopper.
-    let has_strength = item.text.split([' ', '-']).nth(1).is_some_and(|class| class.parse::<u16>().is_ok());
     // `brass plated`, `aluminium finish`: a coat.
     let is_coat = text.get(end..).is_some_and(|rest| {
         let rest: String = rest.trim_start_matches([' ', '-']).chars().take(LONGEST_BEGIN).collect();
