@@ -211,14 +211,26 @@ fn is_base(unit: &Unit) -> bool {
 }
 
 /// A value held as `base`: in the first of the units in which a number of few decimals reads back
-/// to the same value, else in the base unit with all its digits.
+/// to the same value, or to one that differs by no more than a sum leaves over (75 µm, and not 75.00000000000001 µm);
+/// else with all its digits.
 fn write_base(base: f64, units: impl Iterator<Item = &'static Unit> + Clone, dimension: Dimension) -> String {
     let in_unit = |unit: &Unit| (base - unit.offset) / unit.factor;
-    let reads_back = |number: f64, unit: &Unit| number * unit.factor + unit.offset == base;
-    let plain = units.clone().find_map(|unit| {
-        let number = (in_unit(unit) * PLAIN).round() / PLAIN;
-        reads_back(number, unit).then(|| with_unit(number, unit))
-    });
+    let read = |number: f64, unit: &Unit| number * unit.factor + unit.offset;
+    let reads_back = |number: f64, unit: &Unit| read(number, unit) == base;
+    let rounded = |unit: &Unit| (in_unit(unit) * PLAIN).round() / PLAIN;
+    let plain = || {
+        units.clone().find_map(|unit| {
+            let number = rounded(unit);
+            reads_back(number, unit).then(|| with_unit(number, unit))
+        })
+    };
+    let but_for_a_sum = || {
+        units.clone().find_map(|unit| {
+            let number = rounded(unit);
+            let is_meant = (read(number, unit) - base).abs() <= LEFT_OVER * base.abs();
+            (is_meant && number.abs() < LONGEST).then(|| with_unit(number, unit))
+        })
+    };
     let exact = || {
         units.clone().find_map(|unit| {
             let number = in_unit(unit);
@@ -226,16 +238,22 @@ fn write_base(base: f64, units: impl Iterator<Item = &'static Unit> + Clone, dim
             beside.into_iter().find(|number| reads_back(*number, unit)).map(|number| with_unit(number, unit))
         })
     };
-    plain.or_else(exact).unwrap_or_else(|| match (base_unit(dimension), units.clone().next()) {
-        // A plain number has no sign to be known by; the nearest in the field's own unit is written.
-        (Some(held), Some(unit)) if held.symbol.is_empty() => with_unit(in_unit(unit), unit),
-        (Some(held), _) => with_unit(base, held),
-        (None, _) => base.to_string(),
+    plain().or_else(but_for_a_sum).or_else(exact).unwrap_or_else(|| {
+        match (base_unit(dimension), units.clone().next()) {
+            // A plain number has no sign to be known by; the nearest in the field's own unit is written.
+            (Some(held), Some(unit)) if held.symbol.is_empty() => with_unit(in_unit(unit), unit),
+            (Some(held), _) => with_unit(base, held),
+            (None, _) => base.to_string(),
+        }
     })
 }
 
 /// Nine decimals: more than anybody types, fewer than a number that only a computer would write.
 const PLAIN: f64 = 1e9;
+/// What a few multiplications leave over, as a share of the value.
+const LEFT_OVER: f64 = 4.0 * f64::EPSILON;
+/// A longer number has no digits to spare behind nine decimals.
+const LONGEST: f64 = 1e4;
 
 fn with_unit(number: f64, unit: &Unit) -> String {
     // Room for most numbers with their unit; writing to a string cannot fail.
@@ -289,5 +307,16 @@ mod tests {
             let back = PlainNumber::read(&text, &about).unwrap();
             assert!((back.one() - share.one()).abs() < 1e-15, "{part}: {text}");
         }
+    }
+
+    /// What a sum leaves over is not written; what somebody typed is, to its last digit.
+    #[test]
+    fn a_sum_is_written_without_what_it_leaves_over() {
+        let about = field(&BOTH);
+        let write = |mm: f64| Length::from_mm(mm).write(&about);
+        assert_ne!(1.5 * Length::from_um(50.0), Length::from_um(75.0));
+        assert_eq!(write(1.5 * 0.05), "75 µm");
+        assert_eq!(Length::from_mil(1.7).write(&about), "43.18 µm");
+        assert_eq!(write(0.050_000_000_001), "50.000000001 µm");
     }
 }
