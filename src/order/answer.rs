@@ -315,9 +315,11 @@ fn recommend(
             true => worded(format_args!("sure for {} in {}", in_words(min.min), place.harshest.key())),
             false => worded(format_args!("sure for {}", in_words(min.min))),
         };
-        let touches = judged.ruling(Key::OtherMetal);
-        let is_apart = touches.is_some_and(|ruling| ruling.mark == Mark::Condition);
-        let sure = if is_apart { worded(format_args!("Insulated, {sure}")) } else { capital(&sure) };
+        let sure = if judged.is_life_insulated() {
+            worded(format_args!("Insulated, {sure}"))
+        } else {
+            capital(&sure)
+        };
         let is_enough = min.min.year() > TABLE_ENDS || judged.is_sure() || line.years.is_none();
         // The mildest category has no least loss, and so no most years.
         let most = max.most.filter(|_| !is_enough);

@@ -260,8 +260,7 @@ fn offered(line: &OrderLine, judgement: &Judgement, judged: &Judged, offer: &Off
         None => Vec::new(),
     };
     // Of a part that touches another metal the years are those without the contact.
-    let touches = judged.ruling(Key::OtherMetal).is_some_and(|ruling| ruling.mark == Mark::Condition);
-    let name = if touches { "Life insulated, in" } else { "Life in" };
+    let name = if judged.is_life_insulated() { "Life insulated, in" } else { "Life in" };
     figures.extend(places.into_iter().map(|place| life_figure(name, place, offer, line.years)));
     figures.extend(zinc(line, judgement, offer));
     figures

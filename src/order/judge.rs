@@ -295,6 +295,11 @@ impl Judged {
             .map(|(_, ruling)| ruling)
     }
 
+    /// Whether the years shown are those of a part that is insulated from another metal that it touches.
+    pub fn is_life_insulated(&self) -> bool {
+        self.ruling(Key::OtherMetal).is_some_and(|ruling| ruling.mark == Mark::Condition)
+    }
+
     /// Whether the coat is sure to last the years wanted, where years are wanted.
     pub fn is_sure(&self) -> bool {
         self.says(Key::Lasts) == Some(Mark::Met)

@@ -114,11 +114,14 @@ pub static STEEL_IN_SERVICE: Rule = Rule {
         _ => Says::condition(),
     },
     why: Phrase::By(|_, _, text| {
+        let (coldest, hottest) = iso_898_1::TESTED_AT.value;
         let (least, most) = iso_898_1::SERVICE.value;
         put(
             text,
             format_args!(
-                "what such a steel carries is known at 10 to 35 °C, and it is used from {} to {}",
+                "what such a steel carries is known at {} to {}, and it is used from {} to {}",
+                degrees(coldest),
+                degrees(hottest),
                 degrees(least),
                 degrees(most)
             ),

@@ -5,7 +5,6 @@ use super::specification::specification;
 use super::{Heading, job};
 use crate::calculator::{Finding, Mark, Verdict};
 use crate::order::{Assessed, Judged};
-use crate::rule::Key;
 use crate::sorting::sort_by_key;
 
 /// The reply to an order.
@@ -115,8 +114,6 @@ fn other(assessed: &Assessed, judged: &Judged, heading: &Heading) -> String {
 fn years(assessed: &Assessed, judged: &Judged) -> Option<String> {
     let life = job::life(assessed, judged)?;
     let place = assessed.line.place?.harshest.key();
-    let touches = judged.ruling(Key::OtherMetal);
-    let is_apart = touches.is_some_and(|ruling| ruling.mark == Mark::Condition);
-    let apart = if is_apart { ", insulated from the other metal," } else { "" };
+    let apart = if judged.is_life_insulated() { ", insulated from the metal that it touches," } else { "" };
     Some(format!("In {place}{apart} the zinc lasts {}.", life.value))
 }

@@ -20,6 +20,10 @@ pub const SERVICE: Sourced<(Temperature, Temperature)> = ISO_898_1
     .read("2013, scope, note 1")
     .gives((Temperature::from_celsius(-50.0), Temperature::from_celsius(150.0)));
 
+/// What such a steel carries is tested from the first of these temperatures to the second.
+pub const TESTED_AT: Sourced<(Temperature, Temperature)> =
+    ISO_898_1.read("2013, scope").gives((Temperature::from_celsius(10.0), Temperature::from_celsius(35.0)));
+
 const fn soft() -> SteelRow {
     SteelRow::new(Sizes::ALL, Treatment::NotHeatTreated, TABLE_2)
 }
