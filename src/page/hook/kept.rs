@@ -28,8 +28,13 @@ pub fn use_kept(text: Option<AttrValue>, keep: fn(&str)) {
             }
             if is_new {
                 // A frame is told of before it is drawn, and what is due at once comes behind it.
-                let then = move || Timeout::new(0, move || written(&waiting)).forget();
-                let _ = window().request_animation_frame(Closure::once_into_js(then).unchecked_ref());
+                let frame = {
+                    let waiting = waiting.clone();
+                    Closure::once_into_js(move || Timeout::new(0, move || written(&waiting)).forget())
+                };
+                if window().request_animation_frame(frame.unchecked_ref()).is_err() {
+                    written(&waiting);
+                }
             }
         });
     }
