@@ -314,6 +314,7 @@ pub(super) fn read_even_coat(reader: &mut Reader<'_>) -> Result<(Coat, &'static 
         let why = "the maximum is below the minimum; exchange the two".to_owned();
         return Err(reader.wrong(&COAT_MAX, Fault::Conflict(why)));
     }
+    // Of one thickness in two units the greater writing is both its ends.
     Ok((Coat::even(min, max.max(min)), unit))
 }
 

@@ -128,10 +128,13 @@ impl Reading {
     /// Whether words stand unused of which nobody knows whether they ask for something: unknown ones, and such as
     /// ask what they mean.
     pub fn has_open_words(&self) -> bool {
-        // A reason that asks has a question mark, or says what to write, to agree, or what is not known here.
+        // A reason that asks has a question mark, or says what to write, to agree, what is not known here, or what it
+        // contradicts.
         self.pieces.iter().any(|piece| match &piece.became {
             Became::NotUsed(why) if why.is_empty() => piece.rule == UNKNOWN,
-            Became::NotUsed(why) => ["?", "rite ", "gree ", "known"].iter().any(|asks| why.contains(asks)),
+            Became::NotUsed(why) => {
+                ["?", "rite ", "gree ", "known", "ontradicts "].iter().any(|asks| why.contains(asks))
+            }
             _ => false,
         })
     }

@@ -405,7 +405,7 @@ fn of_hot_dip(line: &mut Line, at: usize, wanted: Length, in_inches: bool) {
 
 /// The word for zinc asks for no plate, then, and leaves plate out.
 fn too_thick_for_plate(line: &mut Line) {
-    line.draft = line.draft.pairs().filter(|(name, _)| *name != "asked").collect();
+    line.take_back(&["asked"]);
     line.draft.set("left_out", LeftOut::Electroplated.key());
     line.note("left_out", "plate is not made so thick");
     for item in &mut line.items {

@@ -84,6 +84,12 @@ impl Line {
         }
     }
 
+    /// Empties fields again, and forgets what was noted of them.
+    pub fn take_back(&mut self, fields: &[&str]) {
+        self.draft = self.draft.pairs().filter(|(field, _)| !fields.contains(field)).collect();
+        self.notes.retain(|(field, _)| !fields.contains(field));
+    }
+
     /// The item at a place fills a field, or agrees with what fills it.
     pub fn used(&mut self, at: usize, field: &'static str) {
         if let Some(item) = self.items.get_mut(at) {

@@ -21,9 +21,10 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
         lexicon::over_years(chain, end).filter(|end| !chain.inside_a_run(*end))
     };
     // `240 months`: of a life; fewer are the time of a delivery.
-    let months = matches!(chain.word(number.end), Some("months" | "month" | "monate" | "monaten"));
-    if let Some(all) = number.whole().filter(|all| months && *all >= 24 && all.is_multiple_of(12)) {
-        let end = chain.after(number.end);
+    let months = |word| (word == Word::Measure(lexicon::MONTHS)).then_some(());
+    if let Some((end, ())) = lexicon::find(chain, number.end, months)
+        && let Some(all) = number.whole().filter(|all| *all >= 24 && all.is_multiple_of(12))
+    {
         return (!chain.inside_a_run(end)).then(|| vec![(end, What::Years(format!("{} years", all / 12)))]);
     }
     if let Some(end) = unit(number.end) {

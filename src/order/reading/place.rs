@@ -209,12 +209,9 @@ fn words(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
     }
 }
 
-/// `C1, marine`: whether a word means a harsher place only than the category beside it, which may be a slip. A coast is
-/// C3 as well where little salt comes down (ISO 9223, Table C.1).
+/// `C1, marine`: whether a word means a harsher place only than the category beside it, which may be a slip.
 fn is_harsher(categories: &[Category], said: &[Category]) -> bool {
-    let is_coast = categories == [Category::C4, Category::C5];
-    let beyond = |category: &Category| said.iter().all(|said| category > said);
-    categories.iter().all(beyond) && !(is_coast && said == [Category::C3])
+    categories.iter().all(|category| said.iter().all(|said| category > said))
 }
 
 /// Whether two words for places name two of them, `urban or coastal`, and not one more closely, `marine coast`,

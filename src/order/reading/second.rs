@@ -30,8 +30,7 @@ pub(super) fn which_length(line: &mut Line) {
     let Some([(first, one), (second, other)]) = two_lengths(line) else { return };
     let why = format!("one of two: {one} or {other}? Write the one");
     [first, second].into_iter().for_each(|at| line.not(at, why.clone()));
-    line.draft = line.draft.pairs().filter(|(name, _)| *name != "length").collect();
-    line.notes.retain(|(name, _)| *name != "length");
+    line.take_back(&["length"]);
 }
 
 /// Two lengths of one thread with `or` between: the second is no order of its own, and what follows is said of both.

@@ -1,9 +1,9 @@
 //! The words that say which process is meant, a letter or two off: beside `galvanised` they decide, and what nobody knows
 //! there must not leave another coat standing.
 
-use super::items::{Item, Line};
+use super::items::Line;
 use super::lexicon;
-use super::token::{Chain, Sort};
+use super::token::{self, Chain, Sort};
 use super::what::What;
 use super::{Piece, either};
 use crate::quantity::letters::lower;
@@ -37,21 +37,22 @@ fn letters_off(word: &str) -> usize {
 /// `mechanizd galvanised`: behind a word that begins as that for a process does and that nobody knows, `galvanised`,
 /// `zinc` and `plated` say no process of their own.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
-    let beginnings: Vec<&Piece> = unknown.iter().filter(|piece| begins_as_one(&lower(&piece.text))).collect();
-    let starts: Vec<usize> = line.items.iter().filter_map(|item| Some(item.spans.first()?.start)).collect();
-    let is_behind = |item: &Item| {
-        let start = item.spans.first().map_or(0, |span| span.start);
-        // Other words that nobody knows may stand between.
-        let is_one = |piece: &&Piece| {
-            let gap = text.get(piece.span.end..start).filter(|gap| !gap.contains([',', ';', '\n']));
-            gap.is_some() && !starts.iter().any(|at| (piece.span.end..start).contains(at))
-        };
-        beginnings.iter().any(is_one)
-    };
+    let mut beginnings = unknown.iter().filter(|piece| begins_as_one(&lower(&piece.text))).peekable();
+    // Both stand in the order of the text: of each item the last beginning in front of it, and what stands between.
+    let (mut last, mut ended) = (None, 0);
     for item in &mut line.items {
+        let (Some(first), Some(end)) = (item.spans.first(), item.spans.last()) else { continue };
+        while let Some(piece) = beginnings.next_if(|piece| piece.span.end <= first.start) {
+            last = Some(piece.span.end);
+        }
+        // Other words that nobody knows may stand between, and no piece of the order.
+        let is_behind = last.filter(|from| *from >= ended).is_some_and(|from| {
+            text.get(from..first.start).is_some_and(|gap| !gap.contains(token::is_break))
+        });
         let is_open = matches!(item.what, What::Process(..))
             && item.text.split(' ').next().is_some_and(|first| !either::may_be(first).is_empty());
-        if is_open && is_behind(item) {
+        ended = ended.max(end.end);
+        if is_open && is_behind {
             item.what = What::Not(lexicon::ANY_ZINC.into());
         }
     }

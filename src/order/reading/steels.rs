@@ -107,8 +107,7 @@ pub(super) fn mates_of_another_metal(line: &mut Line, scopes: &Scopes) {
         if line.draft.get(field) != Some(STANDARD) {
             continue;
         }
-        line.draft = line.draft.pairs().filter(|(name, _)| *name != field && *name != number).collect();
-        line.notes.retain(|(name, _)| *name != field && *name != number);
+        line.take_back(&[field, number]);
         for place in 0..line.items.len() {
             let is_its = names.contains(&place)
                 || line.items.get(place).is_some_and(

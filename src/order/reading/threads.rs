@@ -39,9 +39,8 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         What::Inches { value, text } => Some((*value, text.clone())),
         _ => None,
     });
-    let inches = of_a_u_bolt(line, scopes, strong.is_empty() && weak.is_empty(), inches);
+    let mut inches = of_a_u_bolt(line, scopes, strong.is_empty() && weak.is_empty(), inches);
     // `6 3/4 in A325 bolts 7/8`: no thread is so large, and the other is the size.
-    let mut inches = inches;
     if let Some(size) = inches.iter().position(|(_, (value, _))| *value <= LARGEST_INCH)
         && scopes.family == Family::Bolt
     {

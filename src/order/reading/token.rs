@@ -243,6 +243,11 @@ fn runs(tokens: &[Token<'_>]) -> (Vec<Range<usize>>, Vec<usize>) {
     (runs, run_of)
 }
 
+/// Whether a character parts a line: the cells of a table, and what commas hold apart.
+pub const fn is_break(c: char) -> bool {
+    matches!(c, ',' | ';' | '\n' | '\t' | '|')
+}
+
 fn cut(line: &str) -> Vec<Token<'_>> {
     let mut tokens: Vec<Token<'_>> = Vec::new();
     for (start, character) in line.char_indices() {
@@ -252,7 +257,7 @@ fn cut(line: &str) -> Vec<Token<'_>> {
         let sort = match character {
             c if c.is_ascii_digit() => Sort::Digits,
             c if c.is_alphabetic() => Sort::Word,
-            ',' | ';' | '\n' | '\t' | '|' => Sort::Break,
+            c if is_break(c) => Sort::Break,
             _ => Sort::Sign,
         };
         let end = start + character.len_utf8();

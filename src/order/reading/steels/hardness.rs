@@ -173,5 +173,5 @@ fn beside_a_grade(line: &mut Line, at: usize, key: &str, text: &str, is_least: b
     for place in of_grade.map(|(place, _)| place).collect::<Vec<_>>() {
         line.not(place, why.clone());
     }
-    line.draft = line.draft.pairs().filter(|(name, _)| *name != "steel").collect();
+    line.take_back(&["steel"]);
 }

@@ -5,6 +5,7 @@ use super::super::items::Line;
 use super::super::joined;
 use super::super::lexicon;
 use super::super::part::{Scope, Scopes};
+use super::super::token;
 use super::super::what::{SteelWord, What};
 use crate::quantity::letters::lower;
 use crate::steel::Grade;
@@ -34,8 +35,7 @@ pub(super) fn or_another_metal(line: &mut Line, scopes: &Scopes, text: &str) {
     for at in steels.into_iter().chain([metal]) {
         line.not(at, why.clone());
     }
-    line.draft = line.draft.pairs().filter(|(field, _)| *field != "steel").collect();
-    line.notes.retain(|(field, _)| *field != "steel");
+    line.take_back(&["steel"]);
 }
 
 /// Whether a metal is that of the part: it stands between pieces of the order, with no word in front that says on what or
@@ -62,12 +62,12 @@ fn is_of_the_part(line: &Line, scopes: &Scopes, at: usize, text: &str) -> bool {
     let has_strength = item.text.split([' ', '-']).nth(1).is_some_and(|class| class.parse::<u16>().is_ok());
     // A word that nobody knows stands on the same side of a comma.
     let has_words = |gap: Option<&str>| gap.is_some_and(|gap| gap.chars().any(char::is_alphanumeric));
-    let gap = text.get(from..start).map(|gap| gap.rsplit(BREAKS).next().unwrap_or(gap));
+    let gap = text.get(from..start).map(|gap| gap.rsplit(token::is_break).next().unwrap_or(gap));
     let is_led = !has_strength && has_words(gap)
         || before.and_then(|before| line.what(before)).is_some_and(|what| {
             matches!(what, What::Filler | What::With(true) | What::Without | What::Not(_) | What::Around(_))
         });
-    let gap = text.get(end..until).map(|gap| gap.split(BREAKS).next().unwrap_or(gap));
+    let gap = text.get(end..until).map(|gap| gap.split(token::is_break).next().unwrap_or(gap));
     // `brass plated`, `aluminium finish`: a coat.
     let is_coat = text.get(end..).is_some_and(|rest| {
         let rest: String = rest.trim_start_matches([' ', '-']).chars().take(LONGEST_BEGIN).collect();
@@ -90,6 +90,3 @@ const REACH: usize = 40;
 
 /// The letters that are looked at behind a metal.
 const LONGEST_BEGIN: usize = 8;
-
-/// What parts a line, as [`super::super::token::Sort::Break`].
-const BREAKS: [char; 5] = [',', ';', '\n', '\t', '|'];

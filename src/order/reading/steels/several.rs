@@ -43,9 +43,10 @@ pub(super) fn which_of_several(line: &mut Line, family: Family) {
         let why = format!("one of {several}: {}? Write the one", names.join(" or "));
         places.iter().for_each(|at| line.not(*at, why.clone()));
         let is_known_by_it = line.draft.get("steel") == Some(field);
-        let is_gone = |name: &str| name == field || is_known_by_it && name == "steel";
-        line.draft = line.draft.pairs().filter(|(name, _)| !is_gone(name)).collect();
-        line.notes.retain(|(name, _)| !is_gone(name));
+        line.take_back(&[field]);
+        if is_known_by_it {
+            line.take_back(&["steel"]);
+        }
     }
 }
 
