@@ -42,9 +42,12 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     type_left_open(line);
     without_zinc(line);
     let said = said(line);
-    // What says most stands first: a class, then a document, then a process, then a word used of several.
+    // What says most stands first: a class, then a document, then a process, then a word that other things than a coat
+    // may have (`mechanical seal, HDG`), then a word used of several.
     let mut order: Vec<&Said> = said.iter().collect();
-    sort_by_key(&mut order, |said| Reverse((said.may_be.is_empty(), rank(&said.key))));
+    sort_by_key(&mut order, |said| {
+        Reverse((said.may_be.is_empty(), !is_of_a_thing(line, said.at), rank(&said.key)))
+    });
     // Of one of two finishes no class is asked for.
     let asks = line.draft.get("asked").and_then(asked::from_key);
     let of_two = asks.filter(|asks| matches!(asks, Asked::Either(_)));
@@ -98,6 +101,17 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         matches!(lower(&item.text).as_str(), "zinc" | "zn" | "verzinkt" | "vz" | "verz" | "vzk")
     });
     thicknesses(line, is_any_zinc);
+}
+
+/// Whether a word for a process may say what kind of thing something is: no coat stands right behind it (`mechanical HDG`).
+fn is_of_a_thing(line: &Line, at: usize) -> bool {
+    let Some(item) = line.items.get(at) else { return false };
+    let has_a_coat = line.items.get(at + 1).is_some_and(|behind| {
+        let gap =
+            item.spans.last().zip(behind.spans.first()).map(|(own, next)| next.start.saturating_sub(own.end));
+        gap.is_some_and(|gap| gap <= 1) && matches!(behind.what, What::Process(..) | What::Coat(_))
+    });
+    lexicon::BARE_PROCESS.contains(&lower(&item.text).as_str()) && !has_a_coat
 }
 
 /// What is concluded where zinc by itself stands beside a process.

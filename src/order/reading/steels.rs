@@ -21,6 +21,9 @@ use crate::thread::Designation;
 
 /// Why words for the nut's thread are not used.
 pub(super) const TAPPED: &str = "how far to tap over follows from the coat";
+/// Why a metal beside the steel of the part is not used.
+const ANOTHER_METAL: &str =
+    "zinc on carbon and alloy steel is judged: write “in contact with” it if it touches the part";
 /// Documents that need a grade.
 const HALVES: &[&str] = &["f3125", "a563", "a354", "a193", "a194", "a320", "f1554", "j995"];
 /// The classes of ASTM B695 that a nut may have too.
@@ -71,7 +74,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str) {
                 item.used("steel");
                 line.draft.set("steel", OTHER_METAL);
             }
-            SteelWord::OtherMetal => item.not("out of scope: zinc on carbon and alloy steel is judged"),
+            SteelWord::OtherMetal => item.not(ANOTHER_METAL),
             SteelWord::Unknown(_) => item.not(format!(
                 "{} is not among the steels known here: write the greatest tensile strength of its document, or the hardness",
                 item.text

@@ -406,6 +406,16 @@ pub const ZONES: &[&str] = &[
     "filets",
     "rosca",
     "roscas",
+    "head",
+    "heads",
+    "kopf",
+    "köpfe",
+    "kop",
+    "koppen",
+    "tête",
+    "têtes",
+    "bore",
+    "bores",
 ];
 
 /// Between a coat and the zone that it is on.
@@ -502,11 +512,19 @@ pub const OF_A_PROCESS: &[&str] = &[
     "electrogalvanized",
     "elektrolytisch",
     "feuerverzinkt",
+    "galvanized",
+    "galvanised",
+    "galvanizing",
+    "galvanising",
+    "zinc",
 ];
 
 /// So begin words for a process: in front of zinc, one that nobody knows leaves open which is meant.
 pub const BEGINS_OF_A_PROCESS: &[&str] =
     &["mech", "meca", "mehc", "mecc", "elec", "elek", "elct", "eletr", "elettr"];
+
+/// Words for a process that say what kind of thing something else is too: `mechanical seal`.
+pub const BARE_PROCESS: &[&str] = &["mechanical", "mechanisch", "mechanically", "mech"];
 
 /// Words for zinc that people use of every process.
 pub const ZINC_OF_ALL: &[&str] =

@@ -83,4 +83,38 @@ pub(super) fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], 
             }
         }
     }
+    metals_of_mates(line, scopes);
+}
+
+/// `8.8 HDG stainless washer`, `8.8 HDG nut A4-80`: the metal beside the name of what comes with the part is its own, where
+/// the part has a steel. A word stands in front of the name, a code behind it.
+fn metals_of_mates(line: &Line, scopes: &mut Scopes) {
+    let is_steel = |at: usize| {
+        let is_one = match line.what(at) {
+            Some(What::Steel(SteelWord::Grade(grade))) => !grade.is_nut() && !grade.is_washer(),
+            Some(What::Class(_)) => true,
+            _ => false,
+        };
+        is_one && scopes.beside(at) == Scope::Part
+    };
+    if !(0..line.items.len()).any(is_steel) {
+        return;
+    }
+    for at in 0..line.items.len() {
+        if line.what(at) != Some(&What::Steel(SteelWord::OtherMetal)) || scopes.beside(at) != Scope::Part {
+            continue;
+        }
+        let is_code =
+            line.items.get(at).is_some_and(|item| item.text.bytes().any(|byte| byte.is_ascii_digit()));
+        let (before, behind) = (line.before(at), line.behind(at));
+        let order = if is_code { [before, behind] } else { [behind, before] };
+        let mate = order.into_iter().flatten().find_map(|beside| match () {
+            () if scopes.nut.contains(&beside) => Some(Scope::Nut),
+            () if scopes.washer.contains(&beside) => Some(Scope::Washer),
+            () => None,
+        });
+        if let Some((of, mate)) = scopes.of.get_mut(at).zip(mate) {
+            *of = mate;
+        }
+    }
 }

@@ -64,8 +64,12 @@ fn is_of_the_part(line: &Line, scopes: &Scopes, at: usize, text: &str) -> bool {
     let has_words = |gap: Option<&str>| gap.is_some_and(|gap| gap.chars().any(char::is_alphanumeric));
     let gap = text.get(from..start).map(|gap| gap.rsplit(token::is_break).next().unwrap_or(gap));
     let is_led = !has_strength && has_words(gap)
-        || before.and_then(|before| line.what(before)).is_some_and(|what| {
-            matches!(what, What::Filler | What::With(true) | What::Without | What::Not(_) | What::Around(_))
+        || before.and_then(|before| Some((before, line.what(before)?))).is_some_and(|(before, what)| {
+            match what {
+                What::Filler | What::With(true) | What::Without | What::Not(_) | What::Around(_) => true,
+                What::Part(_) => !scopes.names.contains(&before),
+                _ => false,
+            }
         });
     let gap = text.get(end..until).map(|gap| gap.split(token::is_break).next().unwrap_or(gap));
     // `brass plated`, `aluminium finish`: a coat.
