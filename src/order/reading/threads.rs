@@ -459,6 +459,10 @@ const NO_RING: &str = "no ring of this size is taken here: its size is that of a
 
 const NOT_TAPPED: &str = "from the shelf, not tapped over";
 
+/// Why the class of the bolts that a nut is for is not used.
+const FOR_CUT_UNDER: &str = "nuts for bolts that are cut under stay 6H, and 6AZ or 6AX never go on them; judged is the nut of \
+                             bolts as usual. Write the bolts with their nuts on one line";
+
 /// Classes that stand by themselves.
 fn classes(line: &mut Line, scopes: &Scopes, chosen: Option<&Written>) {
     let found: Vec<(usize, ToleranceClass)> = line.free(|what| match what {
@@ -495,6 +499,8 @@ fn classes(line: &mut Line, scopes: &Scopes, chosen: Option<&Written>) {
             }
         } else if !class.is_bolt() && scopes.family == Family::Bolt && line.draft.get("nut").is_some() {
             line.fill(at, "nut_class", &class.to_string(), "the class of the nut");
+        } else if class.is_undercut() && scopes.family == Family::Nut {
+            line.not(at, FOR_CUT_UNDER);
         } else {
             let of = if class.is_bolt() { "bolts" } else { "nuts" };
             line.not(at, format!("a class of {of}"));
