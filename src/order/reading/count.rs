@@ -1,6 +1,7 @@
 //! Numbers of pieces: by their unit, by the dozen, in boxes.
 
 mod boxes;
+mod spelled;
 mod times;
 
 use super::lexicon::{self, Word};
@@ -10,6 +11,7 @@ use super::what::{Counted, Found, What, one};
 use super::{length, steel};
 pub(super) use boxes::IN_BOXES;
 use boxes::{box_of, boxes, packed};
+use spelled::spelled;
 use times::{lots, several, times_count, times_mate, times_part, times_thread, two_counts};
 
 /// Steels whose documents have types, or a grade with a figure behind its letters: `A325 type 3`, `DH 3`.
@@ -46,12 +48,17 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = spaced.as_ref().filter(|_| !is_named).and_then(|it| beside_a_word(chain, from, it)) {
         return Some(found);
     }
+    let in_words = spelled(chain, from);
     let number = spaced
         .clone()
+        .or_else(|| in_words.clone())
         .or_else(|| half(chain, from))
         .or_else(|| number::decimal(chain, from))
         .or_else(|| small(chain, from))
         .or_else(|| one_hundred(chain, from))?;
+    if let Some(found) = cut_short(chain, from, &number) {
+        return Some(found);
+    }
     if let Some(found) = count_or_not(chain, &number) {
         return found;
     }
@@ -82,7 +89,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_thousand = thousand != number.end && touches && !chain.inside_a_run(thousand);
     let end = if is_thousand { thousand } else { number.end };
     let unit = unit(chain, chain.over(end, &[")", "-"])).or_else(|| unit_in_next_cell(chain, from, end));
-    if !is_named && !is_thousand && unit.is_none() {
+    if !is_named && !is_thousand && unit.is_none() && in_words.is_none() {
         return None;
     }
     let (end, times, sets) = unit.unwrap_or((end, 1, false));
@@ -383,11 +390,36 @@ fn unit_first(chain: &Chain<'_>, at: usize) -> Option<Found> {
     (marked != end && is_alone).then(|| vec![(number.end, pieces(&number, 1.0, sets, None))])
 }
 
+/// `two fifty pcs`, `two and a half thousand pcs`: a number in words of which the beginning is not read.
+fn cut_short(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
+    let before = chain.before(at).filter(|_| chain.digits(at).is_none())?;
+    let (end, ..) = unit(chain, number.end).filter(|(end, ..)| !chain.inside_a_run(*end))?;
+    let over = |at: usize, words: &[&str]| match chain.word(at).filter(|word| words.contains(word)) {
+        Some(_) => chain.before(at),
+        None => Some(at),
+    };
+    let is_number = |at: usize| {
+        let small =
+            lexicon::small(chain, at).is_some_and(|(end, _)| end > at) && !lexicon::is_article(chain, at);
+        small || chain.digits(at).is_some()
+    };
+    // A word that is not known by itself may stand between.
+    let has_half = (at.saturating_sub(1)..end)
+        .any(|at| chain.tokens().get(at).is_some_and(|token| token.lower == "half"));
+    let is_cut = match has_half {
+        true if number.value.fract() == 0.0 => true,
+        true => over(before, &["a"])
+            .filter(|at| chain.word(*at) == Some("and"))
+            .is_some_and(|and| chain.before(and).is_some_and(is_number)),
+        false => chain.digits(before).is_none() && is_number(before),
+    };
+    is_cut.then(|| {
+        one(end, What::Not("a number in words that is not known here: write it in figures".into()))
+    })?
+}
+
 fn small(chain: &Chain<'_>, at: usize) -> Option<Number> {
-    let (end, number) = lexicon::find(chain, at, |word| match word {
-        Word::Small(number) => Some(number),
-        _ => None,
-    })?;
+    let (end, number) = lexicon::small(chain, at)?;
     // `a` stands in front of a dozen, and never of a piece.
     let is_article = chain.word(at) == Some("a");
     let counted = lexicon::find(chain, end, |word| match word {

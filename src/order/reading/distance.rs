@@ -81,13 +81,9 @@ fn far(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
         }
         () => None,
     };
-    let first =
-        vague.or_else(|| number::number(chain, at).map(|number| (number.end, number.value))).or_else(|| {
-            lexicon::find(chain, at, |word| match word {
-                Word::Small(number) => Some(f64::from(number)),
-                _ => None,
-            })
-        });
+    let first = vague
+        .or_else(|| number::number(chain, at).map(|number| (number.end, number.value)))
+        .or_else(|| lexicon::small(chain, at).map(|(end, number)| (end, f64::from(number))));
     let (mut end, mut value) = first.filter(|_| !chain.inside_a_run(at))?;
     // Of `5-10 km` the nearer counts.
     let joint = chain.over(end, &["-", "–"]);

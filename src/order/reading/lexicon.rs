@@ -359,6 +359,31 @@ pub fn over(chain: &Chain<'_>, at: usize, word: Word) -> usize {
     find(chain, at, |means| (means == word).then_some(())).map_or(at, |(end, ())| end)
 }
 
+/// The number below a hundred in words at a place, and the place behind it: `twelve`, `thirty-five`.
+pub fn small(chain: &Chain<'_>, at: usize) -> Option<(usize, u32)> {
+    let word = |at: usize| {
+        find(chain, at, |word| match word {
+            Word::Small(number) => Some(number),
+            _ => None,
+        })
+    };
+    let (end, tens) = word(at)?;
+    let from = chain.over(end, DASHES);
+    let ones = word(from).filter(|(behind, ones)| {
+        // `twenty two-piece anchors`.
+        let is_of_next = chain.sign(*behind, DASHES) && chain.glued(*behind);
+        tens >= 20 && tens.is_multiple_of(10) && *ones < 10 && !is_article(chain, from) && !is_of_next
+    });
+    Some(ones.map_or((end, tens), |(behind, ones)| (behind, tens + ones)))
+}
+
+const DASHES: &[&str] = &["-", "–", "‑"];
+
+/// Whether a word that counts one or two says no number by itself.
+pub fn is_article(chain: &Chain<'_>, at: usize) -> bool {
+    chain.word(at).is_some_and(|word| ARTICLES.contains(&word))
+}
+
 /// Whether a longer name of a part begins with the word at a place: `20 T-nuts` are no tonnes.
 pub fn begins_a_name(chain: &Chain<'_>, at: usize) -> bool {
     let name = whole(chain, at, |word| matches!(word, Word::Part(_)).then_some(()));

@@ -144,6 +144,13 @@ fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return noun.and_then(|_| one(end, What::Without));
     }
     let (end, what) = lexicon::whole(chain, at, alone)?;
+    // `thirty-five nuts`.
+    if let Some((behind, number)) = lexicon::small(chain, at)
+        && behind > end
+        && !chain.inside_a_run(behind)
+    {
+        return one(behind, What::Small(number));
+    }
     // `EN` is a publisher, and `en` joins two parts in Dutch.
     let is_publisher = what == What::With(false) && chain.get(at).is_some_and(|token| token.text == "EN");
     if is_publisher { None } else { one(end, what) }

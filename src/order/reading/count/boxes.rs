@@ -25,7 +25,7 @@ pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option
     }
 }
 
-/// `5 boxes of 100 pcs` are 500; boxes of nobody knows how many are not counted.
+/// `5 boxes of 100 pcs` are 500, `3 pallets of 20 boxes of 50` are 3000; boxes of nobody knows how many are not counted.
 pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     let end = lexicon::over(chain, boxes.end, Word::Box);
     if end == boxes.end {
@@ -51,11 +51,42 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
             What::Not("so many of so much: write the weight of all, or the pieces".into()),
         ),
         (Some(boxes), Some((behind, each))) => {
-            let end = unit(chain, behind).map_or(behind, |(end, ..)| end);
-            one(end, in_boxes(boxes, each))
+            // `3 pallets of 20 boxes of 50`: what is in the boxes that are in them.
+            let holds = lexicon::over(chain, behind, Word::Box) != behind;
+            let inner = contents.as_ref().filter(|_| holds);
+            if let Some(mut found) = inner.and_then(|inner| self::boxes(chain, inner)) {
+                for (_, what) in &mut found {
+                    if let What::Count(counted) = what {
+                        counted.pieces = counted.pieces.saturating_mul(boxes);
+                    }
+                }
+                return Some(found);
+            }
+            let (end, times) = unit(chain, behind).map_or((behind, 1), |(end, times, _)| (end, times));
+            one(end, in_boxes(boxes, each.saturating_mul(u64::from(times))))
         }
-        _ => one(end, What::Not(IN_BOXES.into())),
+        _ => match boxes.whole().zip(in_each_box(chain, end)) {
+            Some((boxes, (end, each))) => one(end, in_boxes(boxes, each)),
+            None => one(end, What::Not(IN_BOXES.into())),
+        },
     }
+}
+
+/// `…, 50 per box`, `…, 50 pcs/box`, `…, each 50 pcs`: behind a comma, how many go into each of the boxes in front.
+fn in_each_box(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
+    let comma = chain.get(at).filter(|token| token.text == ",").map(|_| chain.after(at))?;
+    let in_each = matches!(chain.word(comma), Some("each" | "je"));
+    let contents = number::decimal(chain, if in_each { chain.after(comma) } else { comma })?;
+    let counted = unit(chain, contents.end).filter(|(_, times, _)| *times == 1).map(|(end, ..)| end);
+    let behind = counted.unwrap_or(contents.end);
+    let per = lexicon::over(chain, chain.over(behind, &["/"]), Word::Filler);
+    let of_box = lexicon::over(chain, per, Word::Box);
+    // `3 pallets, 20 boxes each`.
+    let end = match in_each {
+        true => counted?,
+        false => Some(of_box).filter(|end| *end != per && per != behind)?,
+    };
+    (!chain.inside_a_run(end)).then_some((end, contents.whole()?))
 }
 
 /// `box of 100`: how they are packed, and no count.

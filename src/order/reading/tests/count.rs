@@ -1,6 +1,6 @@
 //! Numbers of pieces and their price.
 
-use super::{assert_refuses, assert_takes, pieces};
+use super::{assert_refuses, assert_takes, pieces, taken};
 use crate::order::reading::count::count;
 use crate::order::reading::money::{money, price};
 use crate::order::reading::what::What;
@@ -19,6 +19,9 @@ fn pieces_are_counted_by_their_unit() {
         ("10 hundred pcs", 1000, false),
         ("5 boxes of 100", 500, false),
         ("5 boxes @ 100 pcs", 500, false),
+        ("5 boxes of 2 dozen", 120, false),
+        ("3 pallets of 20 boxes of 50", 3000, false),
+        ("3 pallets x 20 boxes x 50 pcs", 3000, false),
         ("100 pc box x 20", 2000, false),
         ("box of 50 x 20", 1000, false),
         ("half dozen", 6, false),
@@ -31,6 +34,18 @@ fn pieces_are_counted_by_their_unit() {
         ("twelve pcs", 12, false),
         ("two hundred pcs", 200, false),
         ("hundred pcs", 100, false),
+        ("one thousand two hundred", 1200, false),
+        ("one hundred and fifty sets", 150, true),
+        ("two hundred and twenty-five bolts", 225, false),
+        ("two million five hundred thousand and one pcs", 2_500_001, false),
+        ("5 hundred and fifty pcs", 550, false),
+        ("one hundred and two nuts", 102, false),
+        ("thirty-five pcs", 35, false),
+        ("twenty two pcs", 22, false),
+        ("one thousand 200 pcs", 1200, false),
+        ("10 boxes, 50 per box", 500, false),
+        ("10 boxes, 50 pcs/box", 500, false),
+        ("10 boxes, each 50 pcs", 500, false),
         ("pcs: 500", 500, false),
         ("Stk.: 500", 500, false),
         ("40 no", 40, false),
@@ -79,6 +94,9 @@ fn a_count_that_means_two_is_not_used() {
             ("100 pcs/box", "how they are packed"),
             ("box of 100", "how they are packed"),
             ("3 boxes", "how many pieces go into one"),
+            ("3 pallets of 20 boxes", "how many pieces go into one"),
+            ("3 pallets, 20 boxes each", "how many pieces go into one"),
+            ("10 boxes, 500 pcs", "how many pieces go into one"),
             ("30 kegs of 5/8-11 nuts", "how many pieces go into one"),
             ("2 boxes of 3\" bolts", "how many pieces go into one"),
             ("5 boxes of 20 kg", "so many of so much"),
@@ -91,6 +109,23 @@ fn a_count_that_means_two_is_not_used() {
     assert_eq!(first("8 500 pcs"), Some((8, 500)));
     assert_eq!(first("55 250 pcs"), Some((55, 250)));
     assert_eq!(first("8500 pcs"), None);
+}
+
+#[test]
+fn a_number_in_words_is_not_cut_short() {
+    for (text, at) in [("two fifty pcs", 1), ("two and a half thousand pcs", 4), ("2 and a half dozen", 3)] {
+        match pieces(count, text, at).as_slice() {
+            [(_, What::Not(why))] => assert!(why.contains("in figures"), "{text}: {why}"),
+            other => panic!("{text}: {other:?}"),
+        }
+    }
+    assert_takes(
+        count,
+        &[("one hundred two fifty pcs", "one hundred"), ("one thousand 2000 pcs", "one thousand")],
+    );
+    // Another number, of what comes with the part.
+    assert_eq!(taken(count, "bolts one hundred and two nuts", 1), "one hundred");
+    assert_eq!(taken(count, "bolts one thousand two nuts", 1), "one thousand");
 }
 
 #[test]
