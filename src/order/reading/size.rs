@@ -1,7 +1,7 @@
 //! Threads, by their names and by their sizes.
 
 use super::length::{
-    DASHES, across_something, before_comma, cross, is_measured, length_behind_cross, over_inch,
+    DASHES, across_something, before_comma, cross, is_measured, length_behind_cross, length_of, over_inch,
     over_inch_behind, parts_into_two, text_is_one, unit_of_length,
 };
 use super::lexicon::{self, Word};
@@ -73,6 +73,11 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
             found.push((end, What::Not("several lengths: write a line for each".into())));
             return Some(found);
         }
+        if let Some(other) = second_length(chain, end, &length) {
+            found.push((end, length));
+            found.extend(other);
+            return Some(found);
+        }
         let threaded = length_of_thread(chain, end, &length);
         let third = third_number(chain, end, &length, diameter.value);
         found.push((end, too_short(length, diameter.value)));
@@ -104,6 +109,66 @@ fn several(chain: &Chain<'_>, at: usize) -> Option<usize> {
         lexicon::find(chain, end, |word| matches!(word, Word::Part("nut" | "washer")).then_some(()));
     (more > 1 && is_said && !chain.inside_a_run(end) && !is_measured(chain, end) && is_of_part.is_none())
         .then(|| lexicon::over(chain, end, Word::Length("mm")))
+}
+
+/// `M16 x 60 or 70`, `M16x60/80`, `1/2-13 x 2 or 2-1/2`: one of two lengths.
+fn second_length(chain: &Chain<'_>, at: usize, length: &What) -> Option<Found> {
+    let What::Length(text) = length else { return None };
+    let unit = text.rsplit(' ').next().filter(|unit| matches!(*unit, "mm" | "in"))?;
+    let (joint, joins) = joint_of_lengths(chain, at)?;
+    let other = number::number(chain, joint).filter(|_| !chain.inside_a_run(joint))?;
+    let is_sure = joins == Joins::Or;
+    let is_so_written = match unit {
+        "mm" => other.whole().is_some(),
+        // `1/2-13 x 2-1/2`: a sign may be of one length.
+        _ => !other.text.contains('.') && joins != Joins::Sign,
+    };
+    let (first, own) = (length_of(text)?, length_of(&format!("{} {unit}", other.text))?);
+    // By no word for one of two a lesser one is the length of the thread, or a class; many more are pieces.
+    let fits = match is_sure {
+        true => own != first && own.mm() <= 5.0 * first.mm() && first.mm() <= 5.0 * own.mm(),
+        false => first.mm() < own.mm() && own.mm() <= 2.0 * first.mm(),
+    };
+    let end = match unit_of_length(chain, &other) {
+        Some((end, of_other)) if of_other == unit => end,
+        Some(_) => return None,
+        None => other.end,
+    };
+    let mate = |word| match word {
+        Word::Part(noun) => ["nut", "washer"].iter().any(|mate| noun.ends_with(mate)).then_some(()),
+        _ => None,
+    };
+    let goes_on = is_measured(chain, end)
+        || chain.inside_a_run(end)
+        || chain.sign(end, &["/", "-", "–", ".", "\"", "″", "#", "'"])
+        || cross(chain, end).is_some()
+        || chain.word(end) == Some("m")
+        || lexicon::find(chain, end, mate).is_some();
+    (is_so_written && fits && !goes_on)
+        .then(|| vec![(joint, What::Or), (end, What::Length(format!("{} {unit}", other.text)))])
+}
+
+/// What joins two lengths.
+#[derive(Clone, Copy, PartialEq)]
+enum Joins {
+    Or,
+    And,
+    Sign,
+}
+
+/// What joins the number behind a place to the length in front of it: the place behind.
+fn joint_of_lengths(chain: &Chain<'_>, at: usize) -> Option<(usize, Joins)> {
+    let or = lexicon::over(chain, at, Word::Or);
+    if or != at {
+        return Some((chain.over(or, &["."]), Joins::Or));
+    }
+    if matches!(chain.word(at), Some("and" | "und" | "to" | "bis")) || chain.sign(at, &["&"]) {
+        return Some((chain.after(at), Joins::And));
+    }
+    let behind = chain.after(at);
+    // `M16x60 - 100`: a dash with spaces parts two pieces.
+    let is_joined = chain.sign(at, &["-", "–", "+"]) && chain.glued(at) && chain.glued(behind);
+    (is_joined || chain.sign(at, &["/"])).then_some((behind, Joins::Sign))
 }
 
 /// `M20x150/60`: behind a stroke that touches it, the length of the thread.
@@ -297,7 +362,7 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
     let thread = read.ok().map(|it| it.thread);
     let mut found =
         vec![(end, What::Thread(Written { text, thread, of_size: false, pitched: true, weak: false }))];
-    found.extend(length_behind_cross(chain, end, "in"));
+    found.extend(inches_behind_cross(chain, end).into_iter().flatten());
     Some(found)
 }
 
@@ -366,7 +431,7 @@ fn numbered(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let text = read.map_or(text, |it| it.to_string());
     let mut found =
         vec![(end, What::Thread(Written { text, thread, of_size: false, pitched: true, weak: is_bare }))];
-    found.extend(length_behind_cross(chain, end, "in"));
+    found.extend(inches_behind_cross(chain, end).into_iter().flatten());
     Some(found)
 }
 
@@ -405,7 +470,18 @@ fn by_size(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
     if weak && is_whole && is_metric {
         return None;
     }
-    Some(vec![(mark, What::Thread(of_size(size.value, &size.text, Series::Unc, weak))), (end, length)])
+    let mut found = vec![(mark, What::Thread(of_size(size.value, &size.text, Series::Unc, weak)))];
+    found.extend(inches_behind_cross(chain, mark)?);
+    Some(found)
+}
+
+/// A length behind a cross, and a second one that is joined to it.
+fn inches_behind_cross(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let (end, length) = length_behind_cross(chain, at, "in")?;
+    let other = second_length(chain, end, &length);
+    let mut found = vec![(end, length)];
+    found.extend(other.into_iter().flatten());
+    Some(found)
 }
 
 /// No screw is shorter than its size divided by so much.
