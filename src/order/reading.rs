@@ -16,6 +16,7 @@ mod either;
 mod ends;
 mod galv;
 mod grouped;
+mod heat;
 mod items;
 mod joined;
 mod label;

@@ -1,5 +1,6 @@
 //! Numbers with what they measure: years, hardness, temperature, thickness, weight.
 
+mod degrees;
 mod no_life;
 
 use super::count::count;
@@ -9,6 +10,7 @@ use super::number::{self, Number};
 use super::token::Chain;
 use super::what::{Found, What, one};
 use super::{length, letters, steel};
+pub use degrees::temperature;
 use no_life::is_of_another_time;
 pub(super) use no_life::no_life;
 
@@ -26,6 +28,9 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
         && let Some(all) = number.whole().filter(|all| *all >= 24 && all.is_multiple_of(12))
     {
         return (!chain.inside_a_run(end)).then(|| vec![(end, What::Years(format!("{} years", all / 12)))]);
+    }
+    if let Some(end) = two_lives(chain, at, from, &number) {
+        return one(end, What::Not(TWO_LIVES.into()));
     }
     if let Some(end) = unit(number.end) {
         // `3 year contract`, `10 years warranty`.
@@ -57,15 +62,59 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
     };
     let other = number::decimal(chain, to).filter(|_| to != number.end)?;
     let end = unit(other.end)?;
-    one(end, What::Not("two numbers of years: write the one that is wanted".into()))
+    one(end, What::Not(TWO_LIVES.into()))
+}
+
+const TWO_LIVES: &str = "two numbers of years: write the one that is wanted";
+
+/// `10 or 15 years`, `15/20 years`, `10 years or 15`: the place behind both.
+fn two_lives(chain: &Chain<'_>, at: usize, from: usize, number: &Number) -> Option<usize> {
+    /// More is no life of a coat, and rather counts pieces.
+    const MOST: f64 = 100.0;
+    let behind = |end: usize| {
+        lexicon::over_years(chain, chain.over(end, &["-", "+"])).filter(|end| !chain.inside_a_run(*end))
+    };
+    let is_life = |number: &Number| number.grouped.is_none() && (1.0..=MOST).contains(&number.value);
+    let unit = behind(number.end);
+    let joint = unit.unwrap_or(number.end);
+    let (to, rises) = match lexicon::find(chain, joint, |word| (word == Word::Or).then_some(())) {
+        // `bzw.`.
+        Some((to, ())) => (chain.over(to, &["."]), false),
+        None if matches!(chain.word(joint), Some("and" | "und")) => (chain.after(joint), true),
+        None => (chain.over(joint, &["/", "+", "&"]), true),
+    };
+    let other = number::decimal(chain, to).or_else(|| in_words(chain, to)).filter(|_| to != joint)?;
+    // `8.8/15 years`, `DIN 931-8 or 15 years`: no number of years by itself.
+    let is_whole = number.whole().is_some()
+        && !chain.inside_a_run(at)
+        && !(from == at
+            && chain.glued(at)
+            && chain.before(at).is_some_and(|it| chain.sign(it, length::DASHES)));
+    let is_one = is_whole && is_life(number) && is_life(&other) && (!rises || number.value < other.value);
+    let last = match (behind(other.end), unit) {
+        (Some(end), _) => end,
+        // `10 years or 15`: no word for a number of years that is said already.
+        (None, Some(_)) if !rises && other.whole().is_some() && !goes_on(chain, &other) => other.end,
+        _ => return None,
+    };
+    is_one.then_some(last)
+}
+
+/// Whether something behind a number says that it is of another thing.
+fn goes_on(chain: &Chain<'_>, number: &Number) -> bool {
+    let noun = |word| matches!(word, Word::Part(_)).then_some(());
+    is_measured(chain, number.end)
+        || chain.inside_a_run(number.end)
+        || length::unit_of_length(chain, number).is_some()
+        || length::cross(chain, number.end).is_some()
+        || chain.sign(number.end, &["/", "-", "–"])
+        || lexicon::find(chain, number.end, noun).is_some()
+        || chain.word(number.end) == Some("m")
 }
 
 /// `twelve`, `twenty-five`; `a` and `one` are articles.
 fn in_words(chain: &Chain<'_>, at: usize) -> Option<Number> {
-    let (end, number) = lexicon::find(chain, at, |word| match word {
-        Word::Small(number) if number > 1 => Some(number),
-        _ => None,
-    })?;
+    let (end, number) = lexicon::small(chain, at).filter(|(_, number)| *number > 1)?;
     let (value, text) = (f64::from(number), number.to_string());
     Some(Number { value, text, grouped: None, is_fraction: false, end })
 }
@@ -308,14 +357,10 @@ pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return None;
     }
     let number = chain.after(at);
-    let mut found = [hardness, years, temperature, count].into_iter().find_map(|rule| rule(chain, number))?;
+    let mut found = [hardness, years, count].into_iter().find_map(|rule| rule(chain, number))?;
     for (_, what) in &mut found {
         match what {
-            // `-20 to 300 °C`: the sign is that of the colder end.
-            What::Temperature(_, Some(colder)) => colder.insert(0, '-'),
-            What::Hardness(text, _) | What::Years(text) | What::Temperature(text, None) => {
-                text.insert(0, '-')
-            }
+            What::Hardness(text, _) | What::Years(text) => text.insert(0, '-'),
             What::Count(counted) => counted.negative = true,
             _ => {}
         }
@@ -350,20 +395,6 @@ pub(super) fn plus_minus(chain: &Chain<'_>, at: usize) -> Option<(usize, f64)> {
     };
     let by = number::decimal(chain, from).filter(|number| number.grouped.is_none())?;
     Some((by.end, by.value))
-}
-
-/// `500 °C`, `860F`, `150 to 280 °C`, `-20/300 °C`.
-pub fn temperature(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let (end, (coldest, hottest)) = range(chain, at)?;
-    let degree = chain.over(end, &["°", "º"]);
-    let (last, unit) = lexicon::find(chain, degree, |word| match word {
-        Word::Degrees(unit) => Some(unit),
-        _ => None,
-    })?;
-    let sure = (degree != end || hottest >= 100.0) && !lexicon::begins_a_name(chain, degree);
-    let shown = |number: f64| format!("{number} {unit}");
-    let what = What::Temperature(shown(hottest), coldest.map(shown));
-    (sure && !chain.inside_a_run(last)).then(|| vec![(last, what)])
 }
 
 /// `tapped over by .020 in`, `oversize +0.4 mm`.

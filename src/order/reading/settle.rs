@@ -8,7 +8,7 @@ use super::rule;
 use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
-    Became, Piece, Reading, UNKNOWN, address, bake, coat, either, ends, galv, joined, label, left_out,
+    Became, Piece, Reading, UNKNOWN, address, bake, coat, either, ends, galv, heat, joined, label, left_out,
     lexicon, part, per_part, place, qualified, quantity, second, spelling, steels, threads,
 };
 use crate::calculator::Draft;
@@ -50,6 +50,7 @@ pub(super) fn settle(text: &str) -> Reading {
     ends::under_both(&mut line, &scopes);
     coat::settle(&mut line, &scopes);
     place::settle(&mut line, text, &unknown);
+    heat::settle(&mut line);
     bake::settle(&mut line);
     the_rest(&mut line);
     let mut pieces: Vec<Piece> = scanned.unknown;

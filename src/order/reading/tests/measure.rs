@@ -23,6 +23,18 @@ fn years_are_of_a_life_and_not_of_a_contract() {
         ],
     );
     assert_takes(years, &[("12 months", ""), ("25 months", ""), ("one year", ""), ("25 pcs", "")]);
+    // Pieces, a class or another order in front of or behind a life.
+    assert_takes(
+        years,
+        &[
+            ("500 or 15 years", ""),
+            ("8.8/15 years", ""),
+            ("20/15 years", ""),
+            ("10 years or 20 pcs", "10 years"),
+            ("10 years or 10.9", "10 years"),
+            ("10 years or 1/4 x 2", "10 years"),
+        ],
+    );
     assert_refuses(
         years,
         &[
@@ -30,6 +42,12 @@ fn years_are_of_a_life_and_not_of_a_contract() {
             ("1,200 years", "1.2 or 1200 years"),
             ("10 to 15 years", "two numbers"),
             ("10-15 years", "two numbers"),
+            ("10 or 15 years", "two numbers"),
+            ("15/20 years", "two numbers"),
+            ("10 and 15 years", "two numbers"),
+            ("ten or fifteen years", "two numbers"),
+            ("10 years or 15", "two numbers"),
+            ("10 bzw. 15 years", "two numbers"),
         ],
     );
 }
@@ -185,9 +203,23 @@ fn a_temperature_has_its_degrees() {
     let between = |cold: &str, hot: &str| What::Temperature(hot.into(), Some(cold.into()));
     assert_finds(
         temperature,
-        &[("150 to 280 °C", between("150 °C", "280 °C")), ("425/480 C", between("425 °C", "480 °C"))],
+        &[
+            ("150 to 280 °C", between("150 °C", "280 °C")),
+            ("425/480 C", between("425 °C", "480 °C")),
+            ("-60 to 80 °C", between("-60 °C", "80 °C")),
+            ("−60/+80 °C", between("-60 °C", "80 °C")),
+            ("-60 and 20 °C", between("-60 °C", "20 °C")),
+            ("+80/-60 °C", between("-60 °C", "80 °C")),
+            ("-40...120 °C", between("-40 °C", "120 °C")),
+            ("-40 up to 120 °C", between("-40 °C", "120 °C")),
+            ("-40 °C to 250 °C", between("-40 °C", "250 °C")),
+            ("-40 F to 200 F", between("-40 °F", "200 °F")),
+            ("−40 °C", of("-40 °C")),
+        ],
     );
     assert_takes(temperature, &[("99 F", ""), ("500", ""), ("1,200 °C", ""), ("500 °C2", "")]);
+    // Two, and no ends of a range; a dash, and no minus.
+    assert_takes(temperature, &[("500 °C and 250 °C", "500 °C"), ("80 to 20 °C", ""), ("- 20 °C", "")]);
 }
 
 #[test]
@@ -303,11 +335,7 @@ fn what_no_field_takes_is_named() {
 fn a_minus_stays_with_its_number() {
     assert_finds(
         negative,
-        &[
-            ("-300 HV", What::Hardness("-300 HV".into(), None)),
-            ("-5 years", What::Years("-5 years".into())),
-            ("−40 °C", What::Temperature("-40 °C".into(), None)),
-        ],
+        &[("-300 HV", What::Hardness("-300 HV".into(), None)), ("-5 years", What::Years("-5 years".into()))],
     );
     match pieces(negative, "-500 pcs", 0).as_slice() {
         [(_, What::Count(counted))] => assert!(counted.negative && counted.pieces == 500),
