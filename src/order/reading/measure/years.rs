@@ -1,0 +1,112 @@
+//! Years that a coat is to last.
+
+use crate::order::reading::length::{self, is_measured};
+use crate::order::reading::lexicon::{self, CONTRACTS, Word};
+use crate::order::reading::number::{self, Number};
+use crate::order::reading::token::Chain;
+use crate::order::reading::what::{Found, What, one};
+
+/// `25 years`, `12,5 Jahre`, `10-year`.
+pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let from = lexicon::over(chain, at, Word::Least);
+    let number = number::decimal(chain, from).or_else(|| in_words(chain, from))?;
+    let unit = |end: usize| {
+        let end = chain.over(end, &["-", "+"]);
+        lexicon::over_years(chain, end).filter(|end| !chain.inside_a_run(*end))
+    };
+    // `240 months`: of a life; fewer are the time of a delivery.
+    let months = |word| (word == Word::Measure(lexicon::MONTHS)).then_some(());
+    if let Some((end, ())) = lexicon::find(chain, number.end, months)
+        && let Some(all) = number.whole().filter(|all| *all >= 24 && all.is_multiple_of(12))
+    {
+        return (!chain.inside_a_run(end)).then(|| vec![(end, What::Years(format!("{} years", all / 12)))]);
+    }
+    if let Some(end) = two_lives(chain, at, from, &number) {
+        return one(end, What::Not(TWO_LIVES.into()));
+    }
+    if let Some(end) = unit(number.end) {
+        // `3 year contract`, `10 years warranty`.
+        let of = lexicon::over(chain, end, Word::Filler);
+        if chain.word(of).is_some_and(|word| CONTRACTS.contains(&word)) {
+            return one(chain.after(of), What::Not("years of a contract, and no life of a coat".into()));
+        }
+        let mut last = chain.over(of, &["-"]);
+        let is_interval = |at: usize| chain.word(at).is_some_and(|word| lexicon::INTERVALS.contains(&word));
+        if is_interval(last) {
+            while is_interval(last) {
+                last = chain.after(last);
+            }
+            return one(last, What::Not(lexicon::NO_LIFE.into()));
+        }
+        return match number.two_meanings() {
+            Some((one_way, other)) => one(
+                end,
+                What::Not(
+                    format!("it could be {one_way} or {other} years: write it without the mark").into(),
+                ),
+            ),
+            None => one(end, What::Years(format!("{} years", number.text))),
+        };
+    }
+    let to = match chain.word(number.end) {
+        Some("to" | "bis") => chain.after(number.end),
+        _ => chain.over(number.end, &["-", "–"]),
+    };
+    let other = number::decimal(chain, to).filter(|_| to != number.end)?;
+    let end = unit(other.end)?;
+    one(end, What::Not(TWO_LIVES.into()))
+}
+
+const TWO_LIVES: &str = "two numbers of years: write the one that is wanted";
+
+/// `10 or 15 years`, `15/20 years`, `10 years or 15`: the place behind both.
+fn two_lives(chain: &Chain<'_>, at: usize, from: usize, number: &Number) -> Option<usize> {
+    /// More is no life of a coat, and rather counts pieces.
+    const MOST: f64 = 100.0;
+    let behind = |end: usize| {
+        lexicon::over_years(chain, chain.over(end, &["-", "+"])).filter(|end| !chain.inside_a_run(*end))
+    };
+    let is_life = |number: &Number| number.grouped.is_none() && (1.0..=MOST).contains(&number.value);
+    let unit = behind(number.end);
+    let joint = unit.unwrap_or(number.end);
+    let (to, rises) = match lexicon::find(chain, joint, |word| (word == Word::Or).then_some(())) {
+        // `bzw.`.
+        Some((to, ())) => (chain.over(to, &["."]), false),
+        None if matches!(chain.word(joint), Some("and" | "und")) => (chain.after(joint), true),
+        None => (chain.over(joint, &["/", "+", "&"]), true),
+    };
+    let other = number::decimal(chain, to).or_else(|| in_words(chain, to)).filter(|_| to != joint)?;
+    // `8.8/15 years`, `DIN 931-8 or 15 years`: no number of years by itself.
+    let is_whole = number.whole().is_some()
+        && !chain.inside_a_run(at)
+        && !(from == at
+            && chain.glued(at)
+            && chain.before(at).is_some_and(|it| chain.sign(it, length::DASHES)));
+    let is_one = is_whole && is_life(number) && is_life(&other) && (!rises || number.value < other.value);
+    let last = match (behind(other.end), unit) {
+        (Some(end), _) => end,
+        // `10 years or 15`: no word for a number of years that is said already.
+        (None, Some(_)) if !rises && other.whole().is_some() && !goes_on(chain, &other) => other.end,
+        _ => return None,
+    };
+    is_one.then_some(last)
+}
+
+/// Whether something behind a number says that it is of another thing.
+fn goes_on(chain: &Chain<'_>, number: &Number) -> bool {
+    let noun = |word| matches!(word, Word::Part(_)).then_some(());
+    is_measured(chain, number.end)
+        || chain.inside_a_run(number.end)
+        || length::unit_of_length(chain, number).is_some()
+        || length::cross(chain, number.end).is_some()
+        || chain.sign(number.end, &["/", "-", "–"])
+        || lexicon::find(chain, number.end, noun).is_some()
+        || chain.word(number.end) == Some("m")
+}
+
+/// `twelve`, `twenty-five`; `a` and `one` are articles.
+fn in_words(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    let (end, number) = lexicon::small(chain, at).filter(|(_, number)| *number > 1)?;
+    let (value, text) = (f64::from(number), number.to_string());
+    Some(Number { value, text, grouped: None, is_fraction: false, end })
+}
