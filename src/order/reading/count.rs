@@ -101,7 +101,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let time = lexicon::over(chain, end, Word::PerTime);
     if time != end {
-        return one(time, What::Not("pieces of a time: how many are ordered?".into()));
+        return one(time, What::Not(lexicon::OF_A_TIME.into()));
     }
     let times = f64::from(times) * if is_thousand { 1000.0 } else { 1.0 };
     one(end, pieces(&number, times, sets, spaced.as_ref().map(|_| from).and_then(|from| chain.digits(from))))

@@ -27,8 +27,8 @@ pub use kinds::{KINDS, PART_STANDARDS};
 pub use lists::*;
 pub use words::{
     A_READING, ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, JOINT, LEFT_OPEN, MASKED, MONTHS,
-    NO_LIFE, NO_PLACE, NOT_IN_AIR, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH, USED,
-    WEIGHT_OF_BOX, WEIGHT_OF_PIECE, YIELD,
+    NO_LIFE, NO_PLACE, NOT_IN_AIR, OF_A_TIME, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH,
+    USED, WEIGHT_OF_BOX, WEIGHT_OF_PIECE, YIELD,
 };
 
 /// What a word or a phrase means.
@@ -294,7 +294,8 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
         .chain(ZONES)
         .chain(FREE)
         .chain(RECURS)
-        .chain(INTERVALS);
+        .chain(INTERVALS)
+        .chain(UP_TO);
     of_phrases.chain(others.map(|word| (*word).to_owned())).collect()
 });
 

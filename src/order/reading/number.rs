@@ -41,8 +41,7 @@ pub fn number(chain: &Chain<'_>, at: usize) -> Option<Number> {
 
 /// `1200`, `12.5`, `12,5`, `.75`, `1,200`, `1.234.567`, `1'200`: figures without a space.
 pub fn decimal(chain: &Chain<'_>, at: usize) -> Option<Number> {
-    let begins_with_mark =
-        chain.sign(at, &["."]) && chain.glued(chain.after(at)) && !glued_to_digits(chain, at);
+    let begins_with_mark = chain.sign(at, &["."]) && chain.glued(chain.after(at)) && !goes_on(chain, at);
     let first = if begins_with_mark { chain.after(at) } else { at };
     let mut text = chain.digits(first)?.to_owned();
     if begins_with_mark {
@@ -110,9 +109,10 @@ fn grouped(text: &str) -> Option<f64> {
     good.then(|| text.replace(mark, "").parse().ok()).flatten()
 }
 
-fn glued_to_digits(chain: &Chain<'_>, at: usize) -> bool {
-    chain.glued(at)
-        && chain.before(at).and_then(|before| chain.get(before)).is_some_and(|it| it.sort == Sort::Digits)
+/// Whether the point at a place stands behind figures, or behind another point (`5...8`), and begins no number.
+fn goes_on(chain: &Chain<'_>, at: usize) -> bool {
+    let before = chain.before(at).and_then(|before| chain.get(before));
+    chain.glued(at) && before.is_some_and(|it| it.sort == Sort::Digits || it.text == ".")
 }
 
 /// `5/8`, `½`.

@@ -1,11 +1,13 @@
 //! Where the part will stand, for how long, and the temperatures.
 
+mod years;
+
 use std::cmp::Ordering;
 use std::ops::Range;
 
 use super::coat::is_hot_dip;
 use super::items::{Item, Line};
-use super::lexicon::{self, HARSHER, IN_SERVICE, NO_LIFE, NOT_IN_AIR, OUTDOORS, Word};
+use super::lexicon::{self, HARSHER, IN_SERVICE, NOT_IN_AIR, OUTDOORS, Word};
 use super::what::What;
 use super::{Became, distance};
 use crate::order::line::PLACES;
@@ -20,33 +22,9 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
     surroundings(line);
     categories(line);
     words(line, text, unknown);
-    let years = line.free(|what| match what {
-        What::Years(text) => Some(text.clone()),
-        _ => None,
-    });
-    // `2 yr warranty, 20 year life`, `5 years old`.
-    for (at, text) in years {
-        let says = |place: Option<usize>| {
-            let item = place.and_then(|place| line.items.get(place));
-            item.is_some_and(|item| item.what == What::Not(NO_LIFE.into()))
-        };
-        let past = line.behind(at).filter(|next| line.what(*next) == Some(&What::Filler));
-        let is_no_life = says(line.behind(at))
-            || says(past.and_then(|next| line.behind(next)))
-            || line.before(at).is_some_and(|before| says(Some(before)) && !is_behind_years(line, before));
-        if is_no_life {
-            line.not(at, NO_LIFE);
-            continue;
-        }
-        line.fill(at, "years", &text, "the years");
-    }
+    years::settle(line, text);
     temperatures(line, text);
     high_bath(line);
-}
-
-/// `2 yr warranty 20 yrs`: the word is that of the years before it.
-fn is_behind_years(line: &Line, at: usize) -> bool {
-    line.before(at).is_some_and(|before| matches!(line.what(before), Some(What::Years(_))))
 }
 
 /// What lies in water or in the ground stands in no air: the categories say nothing of it.

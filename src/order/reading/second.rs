@@ -66,9 +66,8 @@ fn sort(what: &What) -> Option<Sort> {
     Some(match what {
         What::Part(_) | What::PartStandard(_) | What::PartDocument(_) => Sort::Part,
         What::Steel(_) | What::Hardness(..) => Sort::Steel,
-        What::Process(..) | What::Coat(_) | What::Other(_) | What::Zinc(..) | What::Thickness(..) => {
-            Sort::Coat
-        }
+        What::Process(..) | What::Coat(_) | What::Other(_) | What::Zinc(..) => Sort::Coat,
+        What::Thickness(..) | What::AtMost(_) => Sort::Coat,
         What::Category(_) | What::Place(_) => Sort::Place,
         What::Years(_) => Sort::Years,
         _ => return None,

@@ -1,5 +1,7 @@
 //! The thickness of a coat.
 
+mod range;
+
 use super::length::over_inch;
 use super::lexicon::{self, Word};
 use super::measure::plus_minus;
@@ -8,30 +10,6 @@ use super::steel::DOTTED;
 use super::token::Chain;
 use super::what::{Found, What, one};
 use crate::quantity::Length;
-
-/// What stands between the ends of a range.
-const DASHES: &[&str] = &["-", "–", "~", "/", "…"];
-
-/// The place behind the unit at a place, where a range follows whose end has the same unit.
-fn unit_of_both(chain: &Chain<'_>, at: usize) -> Option<usize> {
-    let unit = |at: usize| {
-        let inch = over_inch(chain, at);
-        let other = || {
-            lexicon::find(chain, at, |word| match word {
-                Word::Micrometre => Some("µm"),
-                Word::Mil => Some("mil"),
-                Word::Length("mm") => Some("mm"),
-                _ => None,
-            })
-        };
-        if inch != at { Some((inch, "in")) } else { other() }
-    };
-    let (end, first) = unit(at)?;
-    let joint = chain.over(end, DASHES);
-    let joint = if joint == end { over_to(chain, joint) } else { joint };
-    let second = number::decimal(chain, joint).filter(|_| joint != end)?;
-    unit(second.end).filter(|(_, second)| *second == first).map(|_| end)
-}
 
 /// A coat by its thickness: `12 µm`, `0.3 mil`, `.0005 in min`, `0.05 mm`, `.0002-.0004 thick`. No size and no
 /// length of a fastener is so small as a coat: a hundredth of an inch without a unit is in inches.
@@ -43,27 +21,22 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if is_point && chain.before(at).is_some_and(|before| chain.word(before).is_some()) {
         return None;
     }
-    if chain.inside_a_run(at) || chain.sign(first.end, &["/"]) && first.value >= THICKEST_INCH {
+    // Of a range the least is asked for, and the greatest is held.
+    let spread = range::spread(chain, first.end, first.value, None);
+    let second = range::greatest(chain, at, &first).filter(|_| spread.is_none());
+    // `8.8 max 30 µm`: a class in front of the greatest thickness; `8/12 µm` is no range, `min 8 / max 12 µm` is one.
+    let is_class = DOTTED.contains(&first.text.as_str());
+    let says_both = second.as_ref().is_some_and(|second| second.says_ends && !second.is_bare);
+    if second.as_ref().is_some_and(|second| second.says_ends && second.is_bare) && is_class
+        || chain.inside_a_run(at)
+        || chain.sign(first.end, &["/"]) && first.value >= THICKEST_INCH && !says_both
+    {
         return None;
     }
-    // Of a range the least is asked for.
-    let spread = plus_minus(chain, first.end);
-    // `.0002"-.0005"`, `8 µm - 12 µm`: its unit stands behind both.
-    let from = unit_of_both(chain, first.end).unwrap_or(first.end);
-    let joint = chain.over(from, DASHES);
-    let joint = if joint == from { over_to(chain, joint) } else { joint };
-    let joint = if joint == from { first.end } else { joint };
-    let joint = if joint == first.end { lexicon::over(chain, joint, Word::Most) } else { joint };
-    // `8.8 max 30 µm`: a class in front of the greatest thickness.
-    let is_most = joint != first.end && lexicon::over(chain, first.end, Word::Most) == joint;
-    if is_most && DOTTED.contains(&first.text.as_str()) {
-        return None;
-    }
-    let second = number::decimal(chain, joint).filter(|second| {
-        joint != first.end && second.value > first.value && second.grouped.is_none_or(|_| second.value < 1.0)
-    });
-    let last = second.as_ref().unwrap_or(&first);
-    let past = spread.map_or(last.end, |(end, _)| end);
+    let last = second.as_ref().map_or(&first, |second| &second.number);
+    let past = spread.as_ref().map_or(last.end, |spread| spread.end);
+    // `8 min 12 max µm`.
+    let past = if second.is_some() { range::over_most(chain, past) } else { past };
     let unit = lexicon::find(chain, past, |word| match word {
         Word::Micrometre => Some((Length::from_um(1.0), false, f64::INFINITY)),
         Word::Mil => Some((Length::from_inch(0.001), true, f64::INFINITY)),
@@ -78,12 +51,37 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if last.value > most || first.value <= 0.0 || chain.inside_a_run(end) {
         return None;
     }
-    // `8 µm ± 2`, `8 ± 2 µm`.
-    let behind = if spread.is_none() { plus_minus(chain, end) } else { None };
-    let end = behind.map_or(end, |(end, _)| lexicon::over(chain, end, Word::Micrometre));
-    let least = first.value - spread.or(behind).map_or(0.0, |(_, by)| by);
-    let thickness = What::Thickness(least.max(0.0) * unit, in_inches);
+    // `8 µm ± 2`, `45 µm +20/-0`.
+    let name = range::unit_name(chain, past).map_or("in", |(_, name)| name);
+    let is_one = second.is_none() && spread.is_none();
+    let behind = if is_one { range::spread(chain, end, first.value, Some(name)) } else { None };
+    // Where the lesser end stops, and the greater begins.
+    let split = match (&second, &spread) {
+        (Some(second), _) => second.from,
+        (None, Some(_)) => first.end,
+        (None, None) => end,
+    };
+    let end = behind.as_ref().map_or(end, |spread| spread.end);
+    let spread = spread.or(behind);
+    let (less, more) = spread.as_ref().map_or((0.0, 0.0), |spread| (spread.less, spread.more));
+    let thickness = What::Thickness((first.value - less).max(0.0) * unit, in_inches);
+    let at_most = |value: f64| {
+        let (number, name, places) =
+            if in_inches { (value * unit.inch(), "in", 1e5) } else { (value * unit.um(), "µm", 1e1) };
+        What::AtMost(format!("{} {name}", (number * places).round() / places))
+    };
     let most = lexicon::over(chain, end, Word::Most);
+    // `min 8 µm max 15 µm`: the word is that of the thickness behind it.
+    let owns_next = most != end && {
+        let next = range::thickness_at(chain, range::over_most(chain, end));
+        next.is_some_and(|next| next.um() > last.value * unit.um())
+    };
+    let most = if owns_next { end } else { most };
+    // `15 µm max 8 µm min`: the word in front is that of the thickness before it.
+    let least = lexicon::over(chain, end, Word::Least);
+    let is_least = || least != end && range::thickness_at(chain, range::over_point(chain, least)).is_none();
+    let is_unit =
+        |at: usize, end: usize| range::unit_name(chain, at).is_some_and(|(behind, _)| behind == end);
     // `up to` has two words, `no more than` three.
     let is_most = |before: usize| {
         // `maximum thickness 30 µm`, `max. 30 µm`.
@@ -104,6 +102,9 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
         for _ in 0..3 {
             let Some(from) = place else { break };
             if lexicon::over(chain, from, Word::Most) == behind {
+                if chain.before(from).is_some_and(|unit| is_unit(unit, from)) && is_least() {
+                    return false;
+                }
                 // `no less than`: the least.
                 let negates = |at| matches!(chain.word(at), Some("no" | "not" | "nicht"));
                 return !(chain.word(from) == Some("less") && chain.before(from).is_some_and(negates));
@@ -114,14 +115,15 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     };
     let below = |before| is_most(before) || chain.sign(before, &["<", "≤"]);
     if second.is_none() && (most != end || chain.before(at).is_some_and(below)) {
-        let (number, name, places) = if in_inches {
-            (last.value * unit.inch(), "in", 1e5)
-        } else {
-            (last.value * unit.um(), "µm", 1e1)
-        };
-        return one(most, What::AtMost(format!("{} {name}", (number * places).round() / places)));
+        return one(most, at_most(last.value));
     }
-    one(lexicon::over(chain, end, Word::Least), thickness)
+    match (&second, spread) {
+        (None, None) => one(least, thickness),
+        (second, _) => {
+            let greatest = second.as_ref().map_or(first.value + more, |second| second.number.value);
+            Some(vec![(split, thickness), (if most == end { least } else { most }, at_most(greatest))])
+        }
+    }
 }
 
 /// `measured 38 µm`, `readings 41, 44, 52 microns`, `rejected at 1.2 mil`, `38 µm gemessen`: what somebody found on
@@ -181,11 +183,6 @@ fn one_reading(chain: &Chain<'_>, at: usize) -> Option<usize> {
     let inch = over_inch(chain, number.end);
     let (end, most) = unit.or((inch != number.end).then_some((inch, THICKEST_INCH)))?;
     (number.value <= most && !chain.inside_a_run(end)).then_some(end)
-}
-
-/// `from .0002 to .0004`.
-fn over_to(chain: &Chain<'_>, at: usize) -> usize {
-    if matches!(chain.word(at), Some("to" | "bis")) { chain.after(at) } else { at }
 }
 
 /// The thickest coat that is written in inches or in millimetres.

@@ -53,6 +53,12 @@ fn what_is_not_used_says_why() {
         // Times that are no life, and places.
         ("M20x80 8.8 bolts HDG C3 stored 2 years", "stored 2 years", "no life"),
         ("M20x80 8.8 bolts HDG C3 inspected every 2 years", "inspected every 2 years", "no life"),
+        ("M20x80 8.8 bolts HDG C3 lasted only 2 years", "lasted only 2 years", "no life"),
+        ("M20x80 8.8 bolts HDG C3 rust found after 3 years", "after 3 years", "no life"),
+        ("M20x80 8.8 bolts HDG C3 in use for the last 10 years", "10 years", "no life"),
+        ("M20x80 8.8 bolts HDG C3 10 years, 15 years", "10 years", "10 or 15 years? Write those"),
+        ("M20x80 8.8 bolts HDG C3 10 years, 15 years", "15 years", "10 or 15 years? Write those"),
+        ("M20x80 8.8 bolts HDG C3 coating 15 yrs, structure 50 yrs", "50 yrs", "The 15 years are taken"),
         ("M20x80 8.8 bolts zinc C2 6 months", "6 months", "write it in years"),
         ("M20x80 8.8 bolts HDG C3 min", "min", "a harsher place as well?"),
         // Threads and their classes.

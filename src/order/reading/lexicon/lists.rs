@@ -146,6 +146,15 @@ pub const MORE: &[&str] = &[
 /// In front of a number that is the least.
 pub const ABOVE: &[&str] = &["over", "above", "exceeding", "über", "from", "ab"];
 
+/// Between the two ends of a range.
+pub const UP_TO: &[&str] = &["to", "bis", "tot", "à"];
+
+/// In front of the two ends of a range.
+pub const BETWEEN: &[&str] = &["between", "zwischen"];
+
+/// Behind such a word, between the two ends.
+pub const AND: &[&str] = &["and", "und"];
+
 /// In front of, or behind, what was found on a lot.
 pub const READINGS: &[&str] = &[
     "measured",
@@ -439,8 +448,15 @@ pub const PLATED: &[&str] = &[
     "galvanisiert",
 ];
 
-/// In front of years that are no life: how long a part lies, or how often somebody looks after it.
+/// In front of years that are no life: how long a part lies, how often somebody looks after it, how long another one
+/// lasted, or for how long they have been supplied.
 pub const RECURS: &[&str] = &[
+    "lasted",
+    "hielt",
+    "hielten",
+    "supplied",
+    "supplying",
+    "geliefert",
     "stored",
     "kept",
     "gelagert",
@@ -466,6 +482,82 @@ pub const RECURS: &[&str] = &[
     "storage",
     "stockage",
     "opslag",
+];
+
+/// Beside the years of a life of the coat that is wanted.
+pub const OF_A_LIFE: &[&str] = &[
+    "life",
+    "lifetime",
+    "lifespan",
+    "last",
+    "lasts",
+    "lasting",
+    "target",
+    "coat",
+    "coating",
+    "protection",
+    "protect",
+    "protected",
+    "durability",
+    "lebensdauer",
+    "schutzdauer",
+    "nutzungsdauer",
+    "schutz",
+    "korrosionsschutz",
+    "beschichtung",
+    "überzug",
+    "halten",
+    "levensduur",
+];
+
+/// Beside years that are those of what the part stands in.
+pub const OF_A_BUILDING: &[&str] = &[
+    "structure",
+    "structures",
+    "building",
+    "bridge",
+    "tower",
+    "plant",
+    "project",
+    "steelwork",
+    "bauwerk",
+    "bauwerks",
+    "gebäude",
+    "brücke",
+    "anlage",
+    "projekt",
+    "turm",
+    "gebouw",
+    "brug",
+];
+
+/// In front of years that are gone, behind an article: `the last 10 years`.
+pub const GONE: &[&str] = &["last", "past", "letzten", "vergangenen", "laatste", "dernières"];
+
+/// In front of such a word.
+pub const THE: &[&str] = &["the", "these", "our", "den", "der", "die", "de", "les"];
+
+/// In front of `after` with years: so long it took until that was seen.
+pub const FOUND: &[&str] = &[
+    "found",
+    "seen",
+    "noticed",
+    "observed",
+    "appeared",
+    "failed",
+    "rusted",
+    "corroded",
+    "broke",
+    "gerostet",
+    "verrostet",
+    "gefunden",
+    "geroest",
+];
+
+/// Beside what is not to be found, or not before.
+pub const NONE_FOUND: &[&str] = &[
+    "no", "not", "without", "never", "free", "until", "before", "must", "should", "shall", "only", "first",
+    "kein", "keine", "keinen", "nicht", "ohne", "frei", "erst", "muss", "soll", "geen", "zonder", "niet",
 ];
 
 /// Behind years that are no life.

@@ -72,6 +72,8 @@ pub const CAST_IN: &str = "what stands out of it is judged: choose “In concret
 pub const NOT_IN_AIR: &str = "the categories are of the air, and it does not stand there";
 /// Why a word that may make a place harsher than it sounds is not used.
 pub const HARSHER: &str = "it may make the place harsher: measure it, or write the category";
+/// Why pieces of a month or a year are not used.
+pub const OF_A_TIME: &str = "pieces of a time: how many are ordered?";
 /// Why years that are no life are not used.
 pub const NO_LIFE: &str = "no life that is asked of the coat";
 /// Outdoors, where nothing more is said.

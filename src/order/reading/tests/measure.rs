@@ -344,6 +344,52 @@ fn a_minus_stays_with_its_number() {
     assert_takes(negative, &[("500 pcs", ""), ("- 500 pcs", "")]);
 }
 
+#[test]
+fn of_a_range_of_thickness_the_least_is_asked_and_the_greatest_held() {
+    for (text, um, greatest) in [
+        ("8-12 µm", 8.0, "12 µm"),
+        ("8 µm - 12 µm", 8.0, "12 µm"),
+        ("5...8 µm", 5.0, "8 µm"),
+        ("5..8 µm", 5.0, "8 µm"),
+        ("25 bis 30 µm", 25.0, "30 µm"),
+        ("8 max 12 µm", 8.0, "12 µm"),
+        ("8 bis max. 12 µm", 8.0, "12 µm"),
+        ("8 min 12 max µm", 8.0, "12 µm"),
+        ("8 min - 12 µm max", 8.0, "12 µm"),
+        (".0002 to .0004", 5.08, "0.0004 in"),
+        (".0003 max .0005", 7.62, "0.0005 in"),
+        (".0003\" - .0005\"", 7.62, "0.0005 in"),
+        ("0.3-0.5 mil", 7.62, "0.0005 in"),
+        ("8 µm ± 2", 6.0, "10 µm"),
+        ("8 ± 2 µm", 6.0, "10 µm"),
+        ("50 µm ±10%", 45.0, "55 µm"),
+        ("45 µm +20/-0", 45.0, "65 µm"),
+        ("45 µm (+20/0)", 45.0, "65 µm"),
+        ("45 µm -5/+20", 40.0, "65 µm"),
+        ("8 +4/-0 µm", 8.0, "12 µm"),
+        ("8 µm +4 µm/-1 µm", 7.0, "12 µm"),
+    ] {
+        match pieces(thickness, text, 0).as_slice() {
+            [(_, What::Thickness(length, _)), (_, What::AtMost(most))] => {
+                assert!((length.um() - um).abs() < 1e-9, "{text}: {length:?}");
+                assert_eq!(most, greatest, "{text}");
+            }
+            other => panic!("{text}: {other:?}"),
+        }
+    }
+    assert_takes(
+        thickness,
+        &[
+            ("8-12 µm", "8 | -12 µm"),
+            ("8 µm - 12 µm", "8 µm | - 12 µm"),
+            ("8 min - 12 µm max", "8 min | - 12 µm max"),
+            ("45 µm +20/-0 100 pcs", "45 µm | +20/-0"),
+            ("50 µm (±10%), C3", "50 µm | (±10%)"),
+            ("8 +4/-0 µm", "8 | +4/-0 µm"),
+        ],
+    );
+}
+
 /// 1 mil is 25.4 µm.
 #[test]
 fn a_coat_is_as_thick_as_its_unit_says() {
@@ -354,10 +400,7 @@ fn a_coat_is_as_thick_as_its_unit_says() {
         ("0.25 mm", 250.0, false),
         (".0005 in", 12.7, true),
         (".01", 254.0, true),
-        ("8-12 µm", 8.0, false),
-        (".0002 to .0004", 5.08, true),
-        ("8 µm ± 2", 6.0, false),
-        ("8 ± 2 µm", 6.0, false),
+        ("15 µm min", 15.0, false),
     ] {
         match pieces(thickness, text, 0).as_slice() {
             [(_, What::Thickness(length, inches))] => {
@@ -376,11 +419,26 @@ fn a_coat_is_as_thick_as_its_unit_says() {
             ("8 µm2", ""),
             ("8", ""),
             (".0005/2", ""),
-            (".0002/.0004", ".0002/.0004"),
+            (".0002/.0004", ".0002 | /.0004"),
             ("8/12 µm", ""),
         ],
     );
     let at_most = |text: &str| What::AtMost(text.into());
+    assert_takes(
+        thickness,
+        &[("8 µm max 12 pcs", "8 µm max"), ("8 µm max 15 µm", "8 µm"), ("8 µm +20 pcs", "8 µm")],
+    );
+    assert_takes(
+        thickness,
+        &[
+            ("8.8 max 30 µm", ""),
+            ("12-8 µm", ""),
+            ("8 and 12 µm", ""),
+            ("8, max 12 µm", ""),
+            ("6.8 min 8 µm max 12 µm", ""),
+            ("5 min 8 µm max 12 µm", ""),
+        ],
+    );
     assert_finds(thickness, &[("30 µm max", at_most("30 µm")), ("1 mil max", at_most("0.001 in"))]);
     assert_refuses(tolerance, &[("± 2 µm", "a tolerance"), ("±2%", "a tolerance")]);
     assert_takes(tolerance, &[("±2 mm 5", "±2 mm"), ("±2x", ""), ("2", "")]);
