@@ -9,7 +9,7 @@ use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
     Became, Piece, Reading, UNKNOWN, address, bake, coat, either, ends, galv, heat, joined, label, left_out,
-    lexicon, part, per_part, place, qualified, quantity, second, spelling, steels, threads,
+    lexicon, part, per_part, place, qualified, quantity, second, spelling, steels, thickness, threads,
 };
 use crate::calculator::Draft;
 use crate::sorting::sort_by_key;
@@ -107,7 +107,14 @@ fn the_rest(line: &mut Line) {
         match item.what.clone() {
             What::Worked(how) => worked(line, at, how),
             What::Yes(field) => line.fill(at, field, "yes", ""),
-            What::AtMost(text) => line.fill(at, "most", &text, "the greatest thickness"),
+            What::AtMost(text) => {
+                let agrees = line.draft.get("most").is_some_and(|most| thickness::is_same(most, &text));
+                if agrees {
+                    line.used(at, "most");
+                } else {
+                    line.fill(at, "most", &text, "the greatest thickness");
+                }
+            }
             What::Allowance(text) => line.fill(at, "own_allowance", &text, "the allowance"),
             What::Not(why) => item.not(why),
             // `12 L anchor`: a letter that measures nothing is no filler.

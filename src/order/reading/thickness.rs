@@ -126,6 +126,19 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
 }
 
+/// Whether two greatest thicknesses are one, said in µm and again in inches: `12 µm (.0005 in)`.
+pub(super) fn is_same(one: &str, other: &str) -> bool {
+    /// Inches are rounded to a ten-thousandth: 12 µm are .0005 in, which are 12.7.
+    const ROUNDED: f64 = 0.07;
+    let um = |text: &str| {
+        let (number, unit) = text.split_once(' ')?;
+        let number: f64 = number.parse().ok()?;
+        Some((if unit == "in" { Length::from_inch(number).um() } else { number }, unit == "in"))
+    };
+    let both = um(one).zip(um(other)).filter(|((_, one), (_, other))| one != other);
+    both.is_some_and(|((one, _), (other, _))| (one - other).abs() <= ROUNDED * one.max(other))
+}
+
 /// `measured 38 µm`, `readings 41, 44, 52 microns`, `rejected at 1.2 mil`, `38 µm gemessen`: what somebody found on
 /// a lot, and no coat that is wanted.
 pub fn reading(chain: &Chain<'_>, at: usize) -> Option<Found> {
