@@ -8,7 +8,8 @@ use crate::quantity::letters::lower;
 /// Names such words.
 pub(super) fn settle(line: &mut Line, text: &str) {
     for at in 0..line.items.len() {
-        if !matches!(line.what(at), Some(What::Place(_) | What::Around(_))) {
+        let is_process = matches!(line.what(at), Some(What::Process(..)));
+        if !is_process && !matches!(line.what(at), Some(What::Place(_) | What::Around(_))) {
             continue;
         }
         let Some(item) = line.items.get(at) else { continue };
@@ -21,6 +22,12 @@ pub(super) fn settle(line: &mut Line, text: &str) {
         let (mut before, behind) =
             (words(before.rsplit(' ').take(MOST_BEFORE)), words(behind.split(' ').take(4)));
         before.reverse();
+        if is_process {
+            if names_a_firm(&item.text, &behind) {
+                line.not(at, "of a name");
+            }
+            continue;
+        }
         let streets = is_address(&item.text, &before, &behind, has_number);
         let Some(taken) = streets else { continue };
         line.not(at, NO_PLACE);
@@ -35,6 +42,16 @@ pub(super) fn settle(line: &mut Line, text: &str) {
             }
         }
     }
+}
+
+/// `Galvan GmbH`, `Zinc Lane`: a word for a process in the name of a firm or of a street, and no coat.
+fn names_a_firm(process: &str, behind: &[&str]) -> bool {
+    behind.first().is_some_and(|next| {
+        let lowered = lower(next);
+        let is_street =
+            lexicon::STREETS.contains(&lowered.as_str()) && is_name(next) && !lexicon::knows(&lowered);
+        is_name(process) && (is_street || lexicon::OF_A_FIRM.contains(&lowered.as_str()))
+    })
 }
 
 /// Whether a street stands here with the number of a house right behind it: `inland access road 20 years` has none.

@@ -62,8 +62,8 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = count_or_not(chain, &number) {
         return found;
     }
-    // `8.8 set screws`: a class.
-    if !is_named && steel::DOTTED.contains(&number.text.as_str()) {
+    // `8.8 set screws`, `need 10.9 nuts`: a class.
+    if steel::DOTTED.contains(&number.text.as_str()) {
         return None;
     }
     if let Some(found) = times_thread(chain, from, &number)
@@ -89,7 +89,8 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_thousand = thousand != number.end && touches && !chain.inside_a_run(thousand);
     let end = if is_thousand { thousand } else { number.end };
     let unit = unit(chain, chain.over(end, &[")", "-"])).or_else(|| unit_in_next_cell(chain, from, end));
-    if !is_named && !is_thousand && unit.is_none() && in_words.is_none() {
+    let is_bare = !is_named && !is_thousand && in_words.is_none();
+    if unit.is_none() && (is_bare || is_named && is_of_another(chain, end)) {
         return None;
     }
     let (end, times, sets) = unit.unwrap_or((end, 1, false));
@@ -105,6 +106,13 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let times = f64::from(times) * if is_thousand { 1000.0 } else { 1.0 };
     one(end, pieces(&number, times, sets, spaced.as_ref().map(|_| from).and_then(|from| chain.digits(from))))
+}
+
+/// `need 15 years`, `need 50 µm`: a number with a unit of its own counts no pieces, whatever word stands in front.
+fn is_of_another(chain: &Chain<'_>, at: usize) -> bool {
+    let is_coat = |word| matches!(word, Word::Micrometre | Word::Mil).then_some(());
+    let coat = lexicon::find(chain, at, is_coat).is_some_and(|(end, ())| !chain.inside_a_run(end));
+    coat || length::is_measured(chain, at)
 }
 
 /// `M16 x 60 x 100 pcs`: behind the sizes, with a unit that nothing but pieces have.

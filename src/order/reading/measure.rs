@@ -1,6 +1,7 @@
 //! Numbers with what they measure: years, hardness, temperature, thickness, weight.
 
 mod degrees;
+mod energy;
 mod no_life;
 mod years;
 
@@ -12,6 +13,7 @@ use super::token::Chain;
 use super::what::{Found, What, one};
 use super::{length, letters, steel};
 pub use degrees::temperature;
+pub use energy::energy;
 use no_life::is_of_another_time;
 pub(super) use no_life::no_life;
 pub use years::years;

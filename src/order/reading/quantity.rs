@@ -34,6 +34,10 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
     let mut sets = false;
     for (at, counted) in own {
         sets |= counted.sets;
+        if line.draft.get("quantity") == Some(&counted.pieces.to_string()) && is_added(line, at) {
+            line.not(at, "as many again, or the same? Write the pieces of all");
+            continue;
+        }
         whole(line, scopes, (at, &counted), lone::word_in_front(line, at, text, unknown));
     }
     weights(line, scopes, text, unknown);
@@ -179,6 +183,14 @@ fn whole(line: &mut Line, scopes: &Scopes, (at, counted): (usize, &Counted), wor
             line.fill(at, "quantity", &pieces.to_string(), "the quantity");
         }
     }
+}
+
+/// `300 pcs + 300 pcs`, `300 pcs for site A, 300 pcs for site B`: a count that something joins to another.
+fn is_added(line: &Line, at: usize) -> bool {
+    let is_joined = at.checked_sub(1).and_then(|before| line.what(before)) == Some(&What::With(false));
+    let for_whom = |at: usize| line.says_for(at + 1);
+    let others = || (0..at).filter(|other| matches!(line.what(*other), Some(What::Count(_))));
+    is_joined || for_whom(at) && others().any(for_whom)
 }
 
 /// `1. M20x80`, `2) M20x80`: a number that counts the items of a list, at the head of the line.

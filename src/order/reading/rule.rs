@@ -84,6 +84,7 @@ static RULES: &[Rule] = &[
     rule("places", Letters, places),
     rule("category with a dash", Letters, dashed_category),
     rule("indoors in Dutch", Letters, indoors),
+    rule("energy", Either, measure::energy),
     rule("quantity", Either, count::count),
     rule("years", Either, measure::years),
     rule("years of something else", Letters, measure::no_life),

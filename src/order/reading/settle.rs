@@ -94,6 +94,9 @@ fn whole_names(text: &str, pieces: &mut Vec<Piece>) {
     *pieces = whole;
 }
 
+/// Why a name beside that of the part is not used.
+const NO_SUCH_PART: &str = "no part known here has this name: write what it is";
+
 /// What needs no neighbour, and what nobody took.
 fn the_rest(line: &mut Line) {
     for at in 0..line.items.len() {
@@ -103,6 +106,13 @@ fn the_rest(line: &mut Line) {
             })
         };
         let joins = is_noun(line.before(at)) && is_noun(line.behind(at));
+        // `square washer`: what else may come with the part, and nobody judges it.
+        if let Some(item) = line.item(at)
+            && matches!(item.what, What::Part(_))
+            && item.became == Some(Became::NotUsed("".into()))
+        {
+            item.not(NO_SUCH_PART);
+        }
         let Some(item) = line.item(at).filter(|item| item.is_free()) else { continue };
         match item.what.clone() {
             What::Worked(how) => worked(line, at, how),

@@ -8,6 +8,7 @@ use super::length::{
 };
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
+use super::steel;
 use super::token::{Chain, Sort};
 use super::what::{Found, What, Written, one};
 use crate::table::asme_b1_1::Series;
@@ -27,6 +28,9 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let diameter = whole_or_tenth(chain, digits).filter(|_| !is_metre && !is_count)?;
     let mut text = format!("M{}", diameter.text);
     let mut end = diameter.end;
+    if let Some(found) = with_steel_between(chain, end, &text) {
+        return Some(found);
+    }
     let exists = |text: &str| Designation::read(text).is_ok();
     // A pitch behind a cross or a dash, if there is such a one; a fraction of a millimetre is always one.
     let mut length_behind = end;
@@ -89,6 +93,21 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     } else if let Some(number) = nut_class {
         found.push((number.end, What::Class(number.whole().and_then(|class| class.try_into().ok())?)));
     }
+    Some(found)
+}
+
+/// `M12 x 8.8 x 45`: the class of the steel between the size and the length.
+fn with_steel_between(chain: &Chain<'_>, end: usize, size: &str) -> Option<Found> {
+    let class = cross(chain, end)?;
+    let number = number::decimal(chain, class).filter(|it| steel::DOTTED.contains(&it.text.as_str()))?;
+    cross(chain, number.end)?;
+    let thread = Designation::read(size).ok()?.thread;
+    let text = thread.to_string();
+    let written = Written { text, thread: Some(thread), of_size: false, pitched: false, weak: false };
+    let (steel, what) =
+        steel::steel(chain, class)?.into_iter().last().filter(|(steel, _)| *steel == number.end)?;
+    let mut found = vec![(class, What::Thread(written)), (steel, what)];
+    found.extend(length_behind_cross(chain, steel, "mm"));
     Some(found)
 }
 

@@ -42,7 +42,7 @@ pub fn analysis(chain: &Chain<'_>, at: usize) -> Option<Found> {
 }
 
 /// Why another type of a steel or a coat is not used.
-pub const OTHER_TYPE: &str = "only type 1 is judged: other steels and chromates are not";
+pub const OTHER_TYPE: &str = "type 1 alone is known here: other steels and chromates are not judged";
 
 /// What the letters behind a structural bolt say.
 const JOINT: &str =

@@ -56,12 +56,12 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str) {
     hardness::hardness(line, scopes);
     hardness::of_washers(line, scopes);
     several::which_of_several(line, scopes.family);
-    metal::or_another_metal(line, scopes, text);
+    let is_asked = metal::or_another_metal(line, scopes, text);
     let unknown = line.free(|what| match what {
         What::Steel(word) => Some(word.clone()),
         _ => None,
     });
-    let is_silent = line.draft.get("steel").is_none();
+    let is_silent = line.draft.get("steel").is_none() && !is_asked;
     let is_the_part = |at: usize| scope(at) == Scope::Part;
     for (at, word) in unknown {
         let is_on = is_on(line, at);

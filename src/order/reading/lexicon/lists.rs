@@ -448,6 +448,22 @@ pub const PLATED: &[&str] = &[
     "galvanisiert",
 ];
 
+/// Tests whose result is an energy.
+pub const OF_IMPACT: &[&str] = &[
+    "charpy",
+    "impact",
+    "kv",
+    "kcv",
+    "cvn",
+    "kerbschlagarbeit",
+    "kerbschlag",
+    "kerbschlagwert",
+    "kerfslag",
+    "résilience",
+    "energy",
+    "energie",
+];
+
 /// In front of years that are no life: how long a part lies, how often somebody looks after it, how long another one
 /// lasted, or for how long they have been supplied.
 pub const RECURS: &[&str] = &[

@@ -34,14 +34,13 @@ pub(super) fn mate(line: &mut Line, scopes: &mut Scopes, name: &Name, family: Fa
             }
         }
     } else {
-        let why = if key.is_some() {
-            "it is judged as a line of its own, not as what comes with a bolt"
-        } else {
-            UNKNOWN
-        };
+        let why = if key.is_some() { AS_ITS_OWN } else { UNKNOWN };
         name.items.iter().for_each(|at| line.not(*at, why));
     }
 }
+
+/// Why a nut or a washer of another kind is not used beside a bolt.
+pub(super) const AS_ITS_OWN: &str = "it is not judged as what comes with a bolt: write it as a line of its own, and ask whether it runs on the coat";
 
 /// Whether a name that is not known here is of a nut or a washer: `with 2 heavy hex, 1 plate washer`.
 pub(super) fn is_unknown_mate(line: &Line, name: &Name) -> bool {

@@ -1,5 +1,6 @@
 //! The standards of parts that a line names.
 
+use super::mate::AS_ITS_OWN;
 use super::name::{BARE, Name};
 use super::{Family, Scopes, UNKNOWN, WASHERS_OF_A_SET};
 use crate::order::reading::Became;
@@ -91,7 +92,7 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
                     }
                     _ => {
                         if let Some(item) = line.item(at) {
-                            item.not("it is judged as a line of its own, not as what comes with a bolt");
+                            item.not(AS_ITS_OWN);
                         }
                         continue;
                     }

@@ -11,17 +11,17 @@ use crate::quantity::letters::lower;
 use crate::steel::Grade;
 
 /// `8.8 A4-70`, `8.8 stainless`: of the two none is taken, and the line asks which; what the part only touches, and what
-/// words that nobody knows stand beside, is none of them.
-pub(super) fn or_another_metal(line: &mut Line, scopes: &Scopes, text: &str) {
+/// words that nobody knows stand beside, is none of them. Says whether it asks.
+pub(super) fn or_another_metal(line: &mut Line, scopes: &Scopes, text: &str) -> bool {
     if line.draft.get("steel").and_then(Grade::of_key).is_none() {
-        return;
+        return false;
     }
     let metal = (0..line.items.len()).find(|at| {
         line.what(*at) == Some(&What::Steel(SteelWord::OtherMetal))
             && scopes.beside(*at) == Scope::Part
             && is_of_the_part(line, scopes, *at, text)
     });
-    let Some(metal) = metal else { return };
+    let Some(metal) = metal else { return false };
     let is_steel = |at: &usize| {
         let became = line.items.get(*at).and_then(|item| item.became.as_ref());
         matches!(line.what(*at), Some(What::Steel(_) | What::Class(_) | What::Bare(_)))
@@ -29,13 +29,14 @@ pub(super) fn or_another_metal(line: &mut Line, scopes: &Scopes, text: &str) {
     };
     let steels: Vec<usize> = (0..line.items.len()).filter(is_steel).collect();
     let name = |at: usize| line.items.get(at).map_or("", |item| item.text.as_str());
-    let Some(steel) = steels.first().map(|at| name(*at)) else { return };
+    let Some(steel) = steels.first().map(|at| name(*at)) else { return false };
     let why =
         format!("one of two: {steel} or {}? Write the one; no zinc goes on the other metal", name(metal));
     for at in steels.into_iter().chain([metal]) {
         line.not(at, why.clone());
     }
     line.take_back(&["steel"]);
+    true
 }
 
 /// Whether a metal is that of the part: it stands between pieces of the order, with no word in front that says on what or
