@@ -112,8 +112,12 @@ pub(super) fn whole_name(chain: &Chain<'_>, at: usize) -> Option<(Range<usize>, 
         _ => named,
     };
     let begin = chain.over(chain.over(named, marks), marks);
+    // `drg zork FX-20-8.8-C4`: a word that nobody knows may stand between.
+    let between = chain.after(begin);
+    let is_between = chain.word(begin).is_some_and(|word| !lexicon::knows(word)) && !chain.glued(between);
+    let begin = if is_between { between } else { begin };
     let head = chain.word(begin).filter(|_| !chain.inside_a_run(begin))?;
-    let (mut end, mut dashes, mut figures) = (begin, 0, 0);
+    let (mut end, mut dashes, mut figures, mut tokens) = (begin, 0, 0, 0);
     while let Some(token) = chain.get(end).filter(|token| {
         (end == begin || chain.glued(end))
             && (token.is_alphanumeric() || matches!(token.text, "-" | "/" | "." | "_"))
@@ -121,6 +125,7 @@ pub(super) fn whole_name(chain: &Chain<'_>, at: usize) -> Option<(Range<usize>, 
     }) {
         dashes += usize::from(matches!(token.text, "-" | "_"));
         figures += usize::from(token.sort == Sort::Digits);
+        tokens += 1;
         end = chain.after(end);
     }
     let name = begin..end;
@@ -135,7 +140,7 @@ pub(super) fn whole_name(chain: &Chain<'_>, at: usize) -> Option<(Range<usize>, 
     let is_elsewhere =
         || (0..chain.tokens().len()).any(|at| !name.contains(&at) && !chain.inside_a_run(at) && is_size(at));
     // `job C5-12`: a letter or two and nothing but figures.
-    let is_short = head.len() <= 2 && chain.inside_a_run(chain.after(begin)) && name.len() == 4;
+    let is_short = head.len() <= 2 && chain.inside_a_run(chain.after(begin)) && tokens == 4;
     let is_name = match has_a_size {
         true => is_elsewhere(),
         false => is_mark(chain, at, named) || is_short || !lexicon::knows(head),
