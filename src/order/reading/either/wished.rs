@@ -89,8 +89,11 @@ fn against(line: &mut Line, word: &Piece, text: &str) {
     else {
         return;
     };
-    let touches = |from: usize, to: usize, comma: bool| {
-        text.get(from..to).is_some_and(|gap| gap.chars().all(|c| c == ' ' || comma && matches!(c, ',' | '(')))
+    // In front of a condition words that nobody knows change nothing.
+    let touches = |from: usize, to: usize, more: bool| {
+        text.get(from..to).is_some_and(|gap| {
+            gap.chars().all(|c| c == ' ' || more && (matches!(c, ',' | '(') || c.is_alphabetic()))
+        })
     };
     let is_behind = start(second).is_some_and(|start| touches(word.span.end, start, false));
     let first = second.checked_sub(1).filter(|first| is_free(line, *first) && is_free(line, second));
