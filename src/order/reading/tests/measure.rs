@@ -327,7 +327,7 @@ fn what_no_field_takes_is_named() {
     assert_refuses(other, &[("100 m rods", "metres in all"), ("21 m rods", "metres in all"), ("50%", "")]);
     assert_takes(other, &[("20 m rods", ""), ("100 M", ""), ("2.5 m rods", ""), ("10.9 h", "")]);
     assert_finds(type_of, &[("type 1", What::Filler), ("type I", What::Filler)]);
-    assert_refuses(type_of, &[("type 3", "only type 1"), ("type II", "only type 1")]);
+    assert_refuses(type_of, &[("type 3", "type 1 alone"), ("type II", "type 1 alone")]);
     assert_takes(type_of, &[("type 7", ""), ("type 1x", ""), ("1", "")]);
 }
 
