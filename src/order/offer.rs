@@ -158,7 +158,7 @@ fn graded(line: &OrderLine, search: Option<&Search>, process: Process, document:
     let is_enough = |of: &Offer| of.min.um() >= needed.um() - 1e-9;
     let (thinnest, thicker) = rising(document).split_first()?;
     // Of what is taken at most, the thinnest stands in any case.
-    let thicker = || thicker.iter().take_while(|of| line.most.is_none_or(|most| of.max <= most));
+    let thicker = || thicker.iter().take_while(|of| line.most.is_none_or(|most| !of.max.exceeds(most)));
     // It stands even where it does not fit: the fit then says why.
     let (mut thickest, mut known_to_fit) = (thinnest, true);
     for next in thicker() {

@@ -161,8 +161,8 @@ pub static AT_MOST: Rule = Rule {
     source: common_practice("a greatest thickness is held against that of the class"),
     when: When::If(|case| at_most(case).is_some()),
     says: |case| match at_most(case) {
-        Some((offer, most)) if offer.min > most => Says::bar(),
-        Some((offer, most)) if offer.max > most => Says::condition(),
+        Some((offer, most)) if offer.min.exceeds(most) => Says::bar(),
+        Some((offer, most)) if offer.max.exceeds(most) => Says::condition(),
         _ => Says::MET,
     },
     words: Phrase::By(|case, says, text| {
