@@ -94,7 +94,7 @@ pub struct Piece {
 #[derive(Debug, Clone, PartialEq)]
 pub enum Became {
     /// It fills these fields, or agrees with what fills them; where a part of it is not judged, why.
-    Used(Vec<&'static str>, Option<&'static str>),
+    Used(Vec<&'static str>, Option<Cow<'static, str>>),
     /// It was not used: why, or empty where it was not understood.
     NotUsed(Cow<'static, str>),
     /// It can mean several categories: the field asks for one of them.
@@ -116,7 +116,7 @@ impl Reading {
     pub fn not_used(&self) -> impl Iterator<Item = (&str, &str)> {
         self.pieces.iter().filter_map(|piece| match &piece.became {
             Became::NotUsed(why) => Some((piece.text.as_str(), why.as_ref())),
-            Became::Used(_, Some(why)) => Some((piece.text.as_str(), *why)),
+            Became::Used(_, Some(why)) => Some((piece.text.as_str(), why.as_ref())),
             _ => None,
         })
     }
@@ -131,11 +131,13 @@ impl Reading {
     pub fn has_open_words(&self) -> bool {
         // A reason that asks has a question mark, or says what to write, to agree, what is not known here, or what it
         // contradicts.
+        let asks =
+            |why: &str| ["?", "rite ", "gree ", "known", "ontradicts "].iter().any(|asks| why.contains(asks));
         self.pieces.iter().any(|piece| match &piece.became {
             Became::NotUsed(why) if why.is_empty() => piece.rule == UNKNOWN,
-            Became::NotUsed(why) => {
-                ["?", "rite ", "gree ", "known", "ontradicts "].iter().any(|asks| why.contains(asks))
-            }
+            Became::NotUsed(why) => asks(why),
+            // Of a range the greatest is held, and the least asks.
+            Became::Used(fields, Some(why)) => fields.contains(&"most") && asks(why),
             _ => false,
         })
     }

@@ -268,6 +268,13 @@ proptest! {
             if is_of_two && is_beside {
                 return true;
             }
+            // Beside a greatest thickness it may be what is so thick, `HDG, zork 6-10 µm`, and beside one of two lives what
+            // has it: `25 years, zork life 10 years`.
+            let lives = plain.pieces.iter().filter(|other| other.rule == "years").count();
+            let may_be_of_it = piece.rule == "thickness" || piece.rule == "years" && lives > 1;
+            if may_be_of_it && !line[at.min(piece.span.end)..at.max(piece.span.start)].contains([',', ';']) {
+                return true;
+            }
             // Behind `in` it may be what something is in: `M20 x 18 in bags`.
             if piece.text.ends_with(" in") && piece.span.end <= at && is_next(piece.span.end..at) {
                 return true;

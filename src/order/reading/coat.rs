@@ -66,14 +66,14 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
             let may_be = || said.may_be.iter().any(|process| of_two.is_either(*process));
             match process.filter(|process| of_two.is_either(*process) || may_be()) {
                 Some(_) if rank(&said.key) > 0 => item.not(either::CLASS_OF_SEVERAL),
-                Some(_) => item.became = Some(Became::Used(vec!["asked"], said.left)),
+                Some(_) => item.became = Some(Became::Used(vec!["asked"], said.left.map(Into::into))),
                 None => {
                     let of = label(of_two.key()).unwrap_or_default();
                     item.not(format!("contradicts the coat asked for: {of}"));
                 }
             }
         } else if agrees {
-            item.became = Some(Became::Used(vec!["asked"], said.left));
+            item.became = Some(Became::Used(vec!["asked"], said.left.map(Into::into)));
             chosen = chosen.or(Some(said));
         } else {
             let of = chosen.and_then(|chosen| label(&chosen.key)).unwrap_or_default();

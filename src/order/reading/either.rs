@@ -244,7 +244,7 @@ fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usi
     let (Some(first), Some(second)) = (free(one), free(other)) else { return };
     if are_classes_of_a_coat(&first.what, &second.what) {
         if let Some(item) = line.item(other) {
-            item.became = Some(Became::Used(vec!["asked"], Some(OTHER_CLASS)));
+            item.became = Some(Became::Used(vec!["asked"], Some(OTHER_CLASS.into())));
         }
         binds(line, or);
         return;
@@ -414,7 +414,7 @@ pub(super) fn any_of(line: &mut Line, places: Vec<usize>, in_order: bool, unknow
             _ if is_open => line.not(at, ONE_NOT_KNOWN),
             Some(What::Process(_, true)) => {
                 if let Some(item) = line.item(at) {
-                    item.became = Some(Became::Used(vec!["asked"], Some(lexicon::COLOUR)));
+                    item.became = Some(Became::Used(vec!["asked"], Some(lexicon::COLOUR.into())));
                 }
             }
             _ => line.used(at, "asked"),

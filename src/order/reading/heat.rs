@@ -26,7 +26,7 @@ pub(super) fn settle(line: &mut Line) {
         let is_too_hot = read(&hotter).is_some_and(|heat| heat > most);
         let (judged, became) = match (is_too_cold, is_too_hot) {
             (false, _) => ("hotter", None),
-            (true, false) => ("colder", Some(Became::Used(vec!["heat"], Some(COLDER)))),
+            (true, false) => ("colder", Some(Became::Used(vec!["heat"], Some(COLDER.into())))),
             (true, true) => ("hotter", Some(Became::NotUsed(BOTH.into()))),
         };
         if judged == "colder" {

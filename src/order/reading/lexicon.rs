@@ -26,9 +26,9 @@ pub use joined::*;
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use lists::*;
 pub use words::{
-    A_READING, ANY_ZINC, BARE, COLOUR, HARSHER, HEIGHT, HOURS, IN_SERVICE, JOINT, LEFT_OPEN, MASKED, MONTHS,
-    NO_LIFE, NO_PLACE, NOT_IN_AIR, OF_A_TIME, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS, THREAD_LENGTH,
-    USED, WEIGHT_OF_BOX, WEIGHT_OF_PIECE, YIELD,
+    A_READING, ANY_ZINC, BARE, COLOUR, EXTRA, HARSHER, HEIGHT, HOURS, IN_SERVICE, JOINT, LEFT_OPEN, MASKED,
+    MONTHS, NO_LIFE, NO_PLACE, NOT_IN_AIR, OF_A_TIME, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS,
+    THREAD_LENGTH, USED, WEIGHT_OF_BOX, WEIGHT_OF_PIECE, YIELD,
 };
 
 /// What a word or a phrase means.
@@ -307,6 +307,18 @@ pub fn knows(word: &str) -> bool {
 /// Whether a word by itself stands in front of a number that marks something: `drawing`.
 pub fn is_label(word: &str) -> bool {
     alone(word, |meaning| matches!(meaning, Word::Label(_)))
+}
+
+/// Whether a word is a thing that has a life of its own, and no coat of zinc: nobody knows it, or it is another coat, what
+/// the part stands in, or what stands in front of the noun of a part.
+pub fn has_a_life(word: &str) -> bool {
+    let is_thing = |meaning| match meaning {
+        Word::Not(why) => ![ANY_ZINC, COLOUR, SAYS_NOTHING].contains(&why),
+        meaning => matches!(meaning, Word::Other(_) | Word::Qualifier | Word::Part("?") | Word::Of(_)),
+    };
+    let is_none = || [OF_A_LIFE, KINDS_OF_A_LIFE].iter().any(|words| words.contains(&word));
+    let is_word = word.chars().all(char::is_alphabetic) && word.chars().count() > 2;
+    is_word && !is_none() && (OF_A_BUILDING.contains(&word) || !knows(word) || alone(word, is_thing))
 }
 
 /// Whether a word or a phrase by itself means this.

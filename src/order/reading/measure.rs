@@ -257,6 +257,10 @@ pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let number = chain.after(at);
     let mut found = [hardness, years, count].into_iter().find_map(|rule| rule(chain, number))?;
+    // `life -10 to 15 years`: a dash in front of two.
+    if found.iter().filter(|(_, what)| matches!(what, What::Years(_))).count() > 1 {
+        return None;
+    }
     for (_, what) in &mut found {
         match what {
             What::Hardness(text, _) | What::Years(text) => text.insert(0, '-'),

@@ -24,6 +24,7 @@ pub(super) fn settle(text: &str) -> Reading {
         notes: Vec::new(),
         contradictions: HashSet::new(),
     };
+    thickness::whose::settle(&mut line, text, &scanned.unknown);
     per_part::behind_a_cross(&mut line);
     spelling::settle(&mut line, text, &scanned.unknown);
     galv::settle(&mut line, text);
@@ -124,6 +125,7 @@ fn the_rest(line: &mut Line) {
                 } else {
                     line.fill(at, "most", &text, "the greatest thickness");
                 }
+                thickness::whose::named_whole(line, at);
             }
             What::Allowance(text) => line.fill(at, "own_allowance", &text, "the allowance"),
             What::Not(why) => item.not(why),

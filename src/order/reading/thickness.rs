@@ -1,6 +1,7 @@
 //! The thickness of a coat.
 
 mod range;
+pub(super) mod whose;
 
 use super::length::over_inch;
 use super::lexicon::{self, Word};
@@ -71,10 +72,11 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
         What::AtMost(format!("{} {name}", (number * places).round() / places))
     };
     let most = lexicon::over(chain, end, Word::Most);
-    // `min 8 µm max 15 µm`: the word is that of the thickness behind it.
+    // `min 8 µm max 15 µm`, `min 45 µm max 320 HV`: the word is that of what stands behind it.
     let owns_next = most != end && {
-        let next = range::thickness_at(chain, range::over_most(chain, end));
-        next.is_some_and(|next| next.um() > last.value * unit.um())
+        let behind = range::over_most(chain, end);
+        let next = range::thickness_at(chain, behind);
+        next.is_some_and(|next| next.um() > last.value * unit.um()) || range::measures_another(chain, behind)
     };
     let most = if owns_next { end } else { most };
     // `15 µm max 8 µm min`: the word in front is that of the thickness before it.

@@ -358,7 +358,7 @@ fn pairs(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(usize, Written)>) -
                 line.fill(at, "thread", &thread.to_string(), "the size");
                 line.note("thread", BORE);
                 if let Some(Became::Used(_, why)) = line.item(at).and_then(|item| item.became.as_mut()) {
-                    *why = Some("the thickness is that of the standard");
+                    *why = Some("the thickness is that of the standard".into());
                 }
             }
             None if kind.is_some_and(crate::part::Kind::is_ring) => line.not(at, NO_RING),

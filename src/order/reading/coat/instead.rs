@@ -36,7 +36,7 @@ pub(super) fn not_judged(line: &mut Line) {
             line.draft.set("asked", key);
             if let Some(item) = line.item(at) {
                 // That there is none says the field itself.
-                item.became = Some(Became::Used(vec!["asked"], Some(why).filter(|_| key != "bare")));
+                item.became = Some(Became::Used(vec!["asked"], Some(why.into()).filter(|_| key != "bare")));
             }
         } else {
             let says_none = key == "bare" && line.items.get(at).is_some_and(|item| says_no_coat(&item.text));

@@ -342,6 +342,69 @@ pub const OF_A_FINISH: &[&str] =
 pub const OF_A_COAT: &[&str] =
     &["coat", "coating", "thickness", "thk", "thick", "dft", "dick", "dicke", "schicht", "schichtdicke"];
 
+/// What is not judged, and may be so thick or so high: a thickness beside it is its own.
+pub const THICK: &[&str] =
+    &["oil", "burr", "burrs", "grat", "sharp edge", "sharp edges", "marking", "markings", "serrated", "serr"];
+
+/// Beside a thickness: how it is meant, or once more that it is a coat's.
+pub const SAYS_HOW_THICK: &[&str] = &[
+    "spec",
+    "specs",
+    "specified",
+    "specification",
+    "target",
+    "required",
+    "requirement",
+    "requirements",
+    "req",
+    "reqd",
+    "request",
+    "requested",
+    "want",
+    "wanted",
+    "need",
+    "needed",
+    "range",
+    "nominal",
+    "nom",
+    "tolerance",
+    "tol",
+    "layer",
+    "layers",
+    "film",
+    "deposit",
+    "build",
+    "total",
+    "average",
+    "avg",
+    "mean",
+    "must",
+    "should",
+    "shall",
+    "be",
+    "thin",
+    "plate",
+    "plated",
+    "soll",
+    "sollte",
+    "muss",
+    "gefordert",
+    "gewünscht",
+    "bereich",
+    "auflage",
+    "überzug",
+    "beschichtung",
+    "stärke",
+    "mittel",
+    "laagdikte",
+    "laag",
+    "dikte",
+    "épaisseur",
+    "couche",
+    "espesor",
+    "capa",
+];
+
 /// Short for *galvanized*, which is hot-dip, and for *galvanisch*, which is electroplated.
 pub const GALV: &[&str] = &["galv", "gal", "galvan"];
 
@@ -526,6 +589,94 @@ pub const OF_A_LIFE: &[&str] = &[
     "levensduur",
 ];
 
+/// The life of a coat, or of another thing: what has it stands in front, or behind with `of`.
+pub const LIVES: &[&str] =
+    &["life", "lifetime", "lifespan", "lebensdauer", "nutzungsdauer", "levensduur", "durée"];
+
+/// In front of such a word, and no thing whose life it is.
+pub const KINDS_OF_A_LIFE: &[&str] = &[
+    "design",
+    "service",
+    "working",
+    "useful",
+    "expected",
+    "anticipated",
+    "required",
+    "requested",
+    "specified",
+    "desired",
+    "wanted",
+    "intended",
+    "planned",
+    "predicted",
+    "estimated",
+    "calculated",
+    "guaranteed",
+    "target",
+    "total",
+    "full",
+    "whole",
+    "entire",
+    "long",
+    "longer",
+    "minimum",
+    "maximum",
+    "nominal",
+    "operating",
+    "operational",
+    "economic",
+    "technical",
+    "corrosion",
+    "protection",
+    "protective",
+    "maintenance",
+    "free",
+    "outdoor",
+    "outdoors",
+    "indoor",
+    "field",
+    "need",
+    "needs",
+    "needed",
+    "want",
+    "wants",
+    "give",
+    "gives",
+    "must",
+    "should",
+    "with",
+    "have",
+    "has",
+    "our",
+    "their",
+    "its",
+    "project",
+    "asset",
+    "geforderte",
+    "gewünschte",
+    "erwartete",
+    "technische",
+];
+
+/// Between a word for a life and years that are gone, or those of something that is there already.
+pub const LIVED: &[&str] =
+    &["old", "existing", "previous", "former", "so", "far", "already", "alten", "bisher", "bisherige"];
+
+/// In front of a life that becomes longer by so many years.
+pub const EXTENDS: &[&str] = &[
+    "extend",
+    "extends",
+    "extended",
+    "extending",
+    "prolong",
+    "prolongs",
+    "prolonging",
+    "increase",
+    "increases",
+    "verlängern",
+    "verlängert",
+];
+
 /// Beside years that are those of what the part stands in.
 pub const OF_A_BUILDING: &[&str] = &[
     "structure",
@@ -580,6 +731,10 @@ pub const NONE_FOUND: &[&str] = &[
 pub const INTERVALS: &[&str] = &[
     "inspection",
     "inspections",
+    "survey",
+    "surveys",
+    "overhaul",
+    "overhauls",
     "maintenance",
     "interval",
     "intervals",

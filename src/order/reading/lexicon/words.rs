@@ -20,7 +20,8 @@ pub const STRESS: &str =
 pub const LEFT_OPEN: &str = "the line leaves it open";
 /// Why a coat that is not judged here is not used.
 pub const OTHER_COAT: &str = "out of scope: hot-dip, mechanical and electroplated zinc are judged";
-const EXTRA: &str = "not judged";
+/// Why what comes with an order, and says nothing of the three, is not used.
+pub const EXTRA: &str = "not judged";
 /// Why the length of a thread is not used.
 pub const THREAD_LENGTH: &str = "the length of the thread is not asked: it is that of the standard";
 /// Why the weight of one piece, or of each of several, is not used.

@@ -43,8 +43,9 @@ fn goes_on(word: &str) -> bool {
 
 /// The place behind the years at a place.
 fn behind_years(chain: &Chain<'_>, at: usize) -> Option<usize> {
-    let found = years(chain, at).filter(|found| matches!(found.as_slice(), [(_, What::Years(_))]))?;
-    found.first().map(|(end, _)| *end)
+    let found = years(chain, at)?;
+    let last = found.last().filter(|(_, what)| matches!(what, What::Years(_)));
+    last.map(|(end, _)| *end)
 }
 
 /// `rust found after 3 years`, `failed after 2 years`: how long it took, and not how long it is to last; `no rust after 15

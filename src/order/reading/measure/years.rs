@@ -6,14 +6,10 @@ use crate::order::reading::number::{self, Number};
 use crate::order::reading::token::Chain;
 use crate::order::reading::what::{Found, What, one};
 
-/// `25 years`, `12,5 Jahre`, `10-year`.
+/// `25 years`, `12,5 Jahre`, `10-year`; of `10 or 15 years` each is a life of its own.
 pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let from = lexicon::over(chain, at, Word::Least);
     let number = number::decimal(chain, from).or_else(|| in_words(chain, from))?;
-    let unit = |end: usize| {
-        let end = chain.over(end, &["-", "+"]);
-        lexicon::over_years(chain, end).filter(|end| !chain.inside_a_run(*end))
-    };
     // `240 months`: of a life; fewer are the time of a delivery.
     let months = |word| (word == Word::Measure(lexicon::MONTHS)).then_some(());
     if let Some((end, ())) = lexicon::find(chain, number.end, months)
@@ -21,59 +17,60 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
     {
         return (!chain.inside_a_run(end)).then(|| vec![(end, What::Years(format!("{} years", all / 12)))]);
     }
-    if let Some(end) = two_lives(chain, at, from, &number) {
-        return one(end, What::Not(TWO_LIVES.into()));
-    }
-    if let Some(end) = unit(number.end) {
-        // `3 year contract`, `10 years warranty`.
-        let of = lexicon::over(chain, end, Word::Filler);
-        if chain.word(of).is_some_and(|word| CONTRACTS.contains(&word)) {
-            return one(chain.after(of), What::Not("years of a contract, and no life of a coat".into()));
-        }
-        let mut last = chain.over(of, &["-"]);
-        let is_interval = |at: usize| chain.word(at).is_some_and(|word| lexicon::INTERVALS.contains(&word));
-        if is_interval(last) {
-            while is_interval(last) {
-                last = chain.after(last);
-            }
-            return one(last, What::Not(lexicon::NO_LIFE.into()));
-        }
-        return match number.two_meanings() {
-            Some((one_way, other)) => one(
-                end,
-                What::Not(
-                    format!("it could be {one_way} or {other} years: write it without the mark").into(),
-                ),
-            ),
-            None => one(end, What::Years(format!("{} years", number.text))),
-        };
-    }
-    let to = match chain.word(number.end) {
-        Some("to" | "bis") => chain.after(number.end),
-        _ => chain.over(number.end, &["-", "–"]),
+    let found = match two_lives(chain, at, from, &number, MOST_LIVES) {
+        Some(two) => two,
+        None => vec![(over_unit(chain, number.end)?, What::Years(format!("{} years", number.text)))],
     };
-    let other = number::decimal(chain, to).filter(|_| to != number.end)?;
-    let end = unit(other.end)?;
-    one(end, What::Not(TWO_LIVES.into()))
+    let end = found.last().map(|(end, _)| *end)?;
+    // `3 year contract`, `10 years warranty`.
+    let of = lexicon::over(chain, end, Word::Filler);
+    if chain.word(of).is_some_and(|word| CONTRACTS.contains(&word)) {
+        return one(chain.after(of), What::Not("years of a contract, and no life of a coat".into()));
+    }
+    let mut last = chain.over(of, &["-"]);
+    let is_interval = |at: usize| chain.word(at).is_some_and(|word| lexicon::INTERVALS.contains(&word));
+    if is_interval(last) {
+        while is_interval(last) {
+            last = chain.after(last);
+        }
+        return one(last, What::Not(lexicon::NO_LIFE.into()));
+    }
+    match number.two_meanings().filter(|_| found.len() == 1) {
+        Some((one_way, other)) => one(
+            end,
+            What::Not(format!("it could be {one_way} or {other} years: write it without the mark").into()),
+        ),
+        None => Some(found),
+    }
 }
 
-const TWO_LIVES: &str = "two numbers of years: write the one that is wanted";
+/// The place behind the word for years at a place.
+fn over_unit(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    lexicon::over_years(chain, chain.over(at, &["-", "+"])).filter(|end| !chain.inside_a_run(*end))
+}
 
-/// `10 or 15 years`, `15/20 years`, `10 years or 15`: the place behind both.
-fn two_lives(chain: &Chain<'_>, at: usize, from: usize, number: &Number) -> Option<usize> {
+/// So many lives stand in one list.
+const MOST_LIVES: usize = 4;
+
+/// `10 or 15 years`, `15/20 years`, `10 years or 15`, `15-25 years`, `min 15 max 25 years`, `15, 20 or 25 years`: each of
+/// them, and what joins them; at most so many.
+fn two_lives(chain: &Chain<'_>, at: usize, from: usize, number: &Number, most: usize) -> Option<Found> {
     /// More is no life of a coat, and rather counts pieces.
     const MOST: f64 = 100.0;
-    let behind = |end: usize| {
-        lexicon::over_years(chain, chain.over(end, &["-", "+"])).filter(|end| !chain.inside_a_run(*end))
-    };
     let is_life = |number: &Number| number.grouped.is_none() && (1.0..=MOST).contains(&number.value);
-    let unit = behind(number.end);
+    let unit = over_unit(chain, number.end);
     let joint = unit.unwrap_or(number.end);
-    let (to, rises) = match lexicon::find(chain, joint, |word| (word == Word::Or).then_some(())) {
-        // `bzw.`.
-        Some((to, ())) => (chain.over(to, &["."]), false),
-        None if matches!(chain.word(joint), Some("and" | "und")) => (chain.after(joint), true),
-        None => (chain.over(joint, &["/", "+", "&"]), true),
+    let (to, rises, is_or) = match lexicon::find(chain, joint, |word| {
+        matches!(word, Word::Or | Word::Most).then_some(word == Word::Most)
+    }) {
+        // `bzw.`, `max.`.
+        Some((to, rises)) => (chain.over(to, &["."]), rises, !rises),
+        None => match chain.word(joint) {
+            Some("and" | "und") => (chain.after(joint), true, false),
+            Some(word) if lexicon::UP_TO.contains(&word) => (chain.after(joint), false, false),
+            _ if chain.sign(joint, &["-", "–"]) => (chain.after(joint), false, false),
+            _ => (chain.over(joint, &["/", "+", "&", ","]), true, false),
+        },
     };
     let other = number::decimal(chain, to).or_else(|| in_words(chain, to)).filter(|_| to != joint)?;
     // `8.8/15 years`, `DIN 931-8 or 15 years`: no number of years by itself.
@@ -83,13 +80,27 @@ fn two_lives(chain: &Chain<'_>, at: usize, from: usize, number: &Number) -> Opti
             && chain.glued(at)
             && chain.before(at).is_some_and(|it| chain.sign(it, length::DASHES)));
     let is_one = is_whole && is_life(number) && is_life(&other) && (!rises || number.value < other.value);
-    let last = match (behind(other.end), unit) {
+    let years = |number: &Number| What::Years(format!("{} years", number.text));
+    if !is_one {
+        return None;
+    }
+    // `15/20/25 years`.
+    let is_list = unit.is_none() && (rises || is_or) && most > 2;
+    if let Some(rest) = is_list.then(|| two_lives(chain, to, to, &other, most - 1)).flatten() {
+        let first = [(joint, years(number)), (to, What::Filler)];
+        return Some(first.into_iter().chain(rest).collect());
+    }
+    // `15, 20 years`: two that stand apart.
+    if chain.sign(joint, &[","]) {
+        return None;
+    }
+    let last = match (over_unit(chain, other.end), unit) {
         (Some(end), _) => end,
         // `10 years or 15`: no word for a number of years that is said already.
-        (None, Some(_)) if !rises && other.whole().is_some() && !goes_on(chain, &other) => other.end,
+        (None, Some(_)) if is_or && other.whole().is_some() && !goes_on(chain, &other) => other.end,
         _ => return None,
     };
-    is_one.then_some(last)
+    Some(vec![(joint, years(number)), (to, What::Filler), (last, years(&other))])
 }
 
 /// Whether something behind a number says that it is of another thing.

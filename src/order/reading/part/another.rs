@@ -49,8 +49,10 @@ pub(super) fn another(line: &mut Line, scopes: &mut Scopes, about: &Name) {
             }
             let ends = |smooth: &&str| text.trim_end_matches(['s', 'n']).ends_with(*smooth);
             scopes.is_smooth |= kind == Kind::Other && lexicon::SMOOTH.iter().any(ends);
-            item.became =
-                Some(Became::Used(vec!["part"], Some(if kind == Kind::Other { UNKNOWN } else { SHAPE })));
+            item.became = Some(Became::Used(
+                vec!["part"],
+                Some(if kind == Kind::Other { UNKNOWN } else { SHAPE }.into()),
+            ));
         }
     }
     if kind == Kind::OtherWasher {

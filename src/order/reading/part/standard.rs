@@ -70,7 +70,7 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
                 let places: Vec<usize> = scopes.names.iter().copied().chain([at]).collect();
                 for place in places {
                     if let Some(item) = line.item(place) {
-                        item.became = Some(Became::Used(vec!["part"], Some(UNKNOWN)));
+                        item.became = Some(Became::Used(vec!["part"], Some(UNKNOWN.into())));
                     }
                 }
                 scopes.kind = Some(Kind::Other);

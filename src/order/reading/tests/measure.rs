@@ -40,14 +40,30 @@ fn years_are_of_a_life_and_not_of_a_contract() {
         &[
             ("3 year contract", "of a contract"),
             ("1,200 years", "1.2 or 1200 years"),
-            ("10 to 15 years", "two numbers"),
-            ("10-15 years", "two numbers"),
-            ("10 or 15 years", "two numbers"),
-            ("15/20 years", "two numbers"),
-            ("10 and 15 years", "two numbers"),
-            ("ten or fifteen years", "two numbers"),
-            ("10 years or 15", "two numbers"),
-            ("10 bzw. 15 years", "two numbers"),
+            ("2 to 3 year contract", "of a contract"),
+        ],
+    );
+}
+
+#[test]
+fn of_two_lives_each_is_one() {
+    assert_takes(
+        years,
+        &[
+            ("10 to 15 years", "10 | to | 15 years"),
+            ("10-15 years", "10 | - | 15 years"),
+            ("10 or 15 years", "10 | or | 15 years"),
+            ("15/20 years", "15 | / | 20 years"),
+            ("10 and 15 years", "10 | and | 15 years"),
+            ("ten or fifteen years", "ten | or | fifteen years"),
+            ("10 years or 15", "10 years | or | 15"),
+            ("10 bzw. 15 years", "10 | bzw. | 15 years"),
+            ("15/25/30 years", "15 | / | 25 | / | 30 years"),
+            ("15, 25 or 30 years", "15 | , | 25 | or | 30 years"),
+            ("15, 25 years", ""),
+            ("min 15 max 25 years", "min 15 | max | 25 years"),
+            ("10 years - 50 pcs", "10 years"),
+            ("8.8 - 15 years", ""),
         ],
     );
 }

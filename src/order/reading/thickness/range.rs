@@ -5,7 +5,8 @@ use crate::order::reading::length::over_inch;
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::measure::plus_minus;
 use crate::order::reading::number::{self, Number};
-use crate::order::reading::token::Chain;
+use crate::order::reading::steel::DOTTED;
+use crate::order::reading::token::{Chain, Sort};
 use crate::quantity::Length;
 
 /// What stands between the ends of a range.
@@ -136,6 +137,42 @@ pub(super) fn thickness_at(chain: &Chain<'_>, at: usize) -> Option<Length> {
         Some((_, "mm")) => Some(Length::from_mm(number.value)),
         _ => (number.value <= THICKEST_INCH).then(|| Length::from_inch(number.value)),
     }
+}
+
+/// Whether a number with a unit of another thing stands at a place, or behind the name of one: `max 2 weeks`, `max 320
+/// HV`, `max torque 80 Nm`.
+pub(super) fn measures_another(chain: &Chain<'_>, at: usize) -> bool {
+    /// So many words a name has.
+    const LONGEST: usize = 3;
+    // A word that means nothing by itself, or one for what is measured.
+    let is_name = |at: usize| {
+        chain.is_out(at)
+            || lexicon::find(chain, at, |word| {
+                Some(matches!(word, Word::Of(_) | Word::Filler | Word::Scale(_)))
+            })
+            .is_none_or(|(_, is_one)| is_one)
+    };
+    let is_word = |at: usize| chain.tokens().get(at).is_some_and(|token| token.sort == Sort::Word);
+    // Words that nobody took are out of the chain.
+    let first = chain.before(at).map_or(at, |before| before + 1);
+    let number_at = (first..).take(LONGEST + 1).find(|at| !(is_word(*at) && is_name(*at)));
+    let number = number_at
+        .and_then(|at| number::decimal(chain, at))
+        .filter(|number| number.grouped.is_none() && !DOTTED.contains(&number.text.as_str()));
+    let is_scale =
+        number_at.is_some_and(|at| (first..at).any(|at| lexicon::find(chain, at, of_a_hardness).is_some()));
+    let unit = |word| match word {
+        Word::Measure(_) | Word::Scale(_) | Word::Degrees(_) | Word::Mass(_) | Word::Hours => Some(()),
+        _ => None,
+    };
+    number.is_some_and(|number| {
+        is_scale || lexicon::find(chain, number.end, unit).is_some_and(|(end, ())| !chain.inside_a_run(end))
+    })
+}
+
+/// A scale of hardness, which may stand in front of its number: `max HRC 32`.
+fn of_a_hardness(word: Word) -> Option<()> {
+    matches!(word, Word::Scale(_)).then_some(())
 }
 
 /// By how much a thickness may be less and more: `± 2`, `±10 %`, `+20/-0`, `-0 +20`, `(+20/0)`.
