@@ -309,16 +309,16 @@ pub fn is_label(word: &str) -> bool {
     alone(word, |meaning| matches!(meaning, Word::Label(_)))
 }
 
-/// Whether a word is a thing that has a life of its own, and no coat of zinc: nobody knows it, or it is another coat, what
-/// the part stands in, or what stands in front of the noun of a part.
+/// Whether a word is a thing that has a life of its own, and no coat of zinc: nobody knows it, or it is another coat, or
+/// what stands in front of the noun of a part. What the part stands in may ask for as long a life of the part.
 pub fn has_a_life(word: &str) -> bool {
     let is_thing = |meaning| match meaning {
         Word::Not(why) => ![ANY_ZINC, COLOUR, SAYS_NOTHING].contains(&why),
         meaning => matches!(meaning, Word::Other(_) | Word::Qualifier | Word::Part("?") | Word::Of(_)),
     };
-    let is_none = || [OF_A_LIFE, KINDS_OF_A_LIFE].iter().any(|words| words.contains(&word));
+    let is_none = || [OF_A_LIFE, KINDS_OF_A_LIFE, OF_A_BUILDING].iter().any(|words| words.contains(&word));
     let is_word = word.chars().all(char::is_alphabetic) && word.chars().count() > 2;
-    is_word && !is_none() && (OF_A_BUILDING.contains(&word) || !knows(word) || alone(word, is_thing))
+    is_word && !is_none() && (!knows(word) || alone(word, is_thing))
 }
 
 /// Whether a word or a phrase by itself means this.
