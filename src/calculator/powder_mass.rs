@@ -141,8 +141,9 @@ pub struct Outcome {
     pub charge: Charge,
     /// Zinc powder to weigh in, corrected.
     pub powder: Mass,
-    /// The powder at the least and the greatest published density of the deposit.
-    pub powder_range: (Mass, Mass),
+    /// The powder at the least and the greatest published density of the deposit; none where a trial weighed the zinc,
+    /// for its area was found by the same density, which cancels.
+    pub powder_range: Option<(Mass, Mass)>,
     /// Number of additions, and the rule where it is not the user's own.
     pub additions: (u32, Option<Source>),
     /// Coat after each addition.
@@ -248,7 +249,8 @@ impl Calculator for PowderMass {
             correction,
             charge: of_charge,
             powder,
-            powder_range: (charge(DEPOSIT.min).powder, charge(DEPOSIT.max).powder),
+            powder_range: (!matches!(input.stated, Stated::Trial(..)))
+                .then(|| (charge(DEPOSIT.min).powder, charge(DEPOSIT.max).powder)),
             additions,
             coats: barrel::coat_after_each(mean, additions.0).collect(),
             bead_ratio,

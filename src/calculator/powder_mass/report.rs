@@ -104,7 +104,10 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
     let mut additions = Figure::one("N", "Equal additions", Shown::plain(f64::from(number), 0));
     additions.source = rule;
     let portion = system.portion(outcome.powder, number);
-    let (light, heavy) = outcome.powder_range;
+    let range = outcome.powder_range.map(|(light, heavy)| {
+        let name = "Zinc powder over the published densities of the deposit";
+        Figure::range("", name, system.weight(light), system.weight(heavy)).source(DEPOSIT.source_max)
+    });
     figures.extend([
         Figure::one("t_Zn", "Mean coat charged for", system.coat(outcome.mean)),
         Figure::one("Z", "Zinc on the parts", system.weight(charge.deposit)),
@@ -121,16 +124,9 @@ fn figures(input: &Input, outcome: &Outcome) -> Vec<Figure> {
         barrels if barrels > 1.0 => "Zinc powder in each addition, all barrels together",
         _ => "Zinc powder in each addition",
     };
+    figures.extend([additions, Figure::one("w", in_each, portion)]);
+    figures.extend(range);
     figures.extend([
-        additions,
-        Figure::one("w", in_each, portion),
-        Figure::range(
-            "",
-            "Zinc powder over the published densities of the deposit",
-            system.weight(light),
-            system.weight(heavy),
-        )
-        .source(DEPOSIT.source_max),
         Figure::one("C", "Copper of the flash", system.weight(charge.copper)),
         Figure::one("S", "as copper sulfate pentahydrate", system.weight(charge.copper_sulfate)),
     ]);

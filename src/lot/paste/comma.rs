@@ -22,9 +22,14 @@ pub fn decide(articles: &[&str], between_articles: bool) -> Result<Comma, PasteP
     let ambiguous = |text: &str| PasteProblem::Ambiguous { text: text.to_owned() };
     let commas = |chunk: &str| chunk.matches(',').count();
     if articles.iter().any(|article| article.contains('.')) {
-        // `1,234.5` would be a grouped number, which no gauge shows.
-        return match chunks().find(|chunk| commas(chunk) == 1 && looks_grouped(chunk)) {
-            Some(grouped) => Err(ambiguous(grouped)),
+        // `1,234.5` would be a grouped number, which no gauge shows; in `53,52 55.0` a space parts the readings, and what
+        // the comma does nobody can tell.
+        let cells =
+            |article: &&str| article.split([' ', '\t', ';']).filter(|cell| starts_with_digit(cell)).count();
+        let is_parted = articles.iter().any(|article| cells(article) > 1);
+        let is_either = |chunk: &str| looks_grouped(chunk) || is_parted && !chunk.contains('.');
+        return match chunks().find(|chunk| commas(chunk) == 1 && is_either(chunk)) {
+            Some(either) => Err(ambiguous(either)),
             None => Ok(Comma::Separator),
         };
     }
@@ -181,6 +186,8 @@ mod tests {
             &["52,3,48,1"],
             &["1,234.5"],
             &["52,3, 48"],
+            &["53,52 55.0 54,61"],
+            &["53,5 54.0", "55 56"],
         ] {
             assert!(of(articles).is_err(), "{articles:?}: {:?}", of(articles));
         }

@@ -17,7 +17,7 @@ use crate::sentence::capital;
 use crate::thread::pair::Found;
 
 /// The heading of the results, in metric units. It is stable: further columns come at the end.
-pub const HEADING: [&str; 21] = [
+pub const HEADING: [&str; 22] = [
     "line",
     "not used",
     "problem",
@@ -39,6 +39,7 @@ pub const HEADING: [&str; 21] = [
     "shares",
     "pick-up (kg)",
     "powder (kg)",
+    "on the order",
 ];
 
 /// One row of results.
@@ -66,6 +67,8 @@ pub struct Assessed {
     pub in_the_way: [Option<Key>; 3],
     /// The finish to take and the line to put on the order.
     pub answer: Answer,
+    /// What stands on the order beside that line: how it is cleaned and baked, which nuts.
+    pub terms: Vec<String>,
     /// What has to be proved, agreed or said first.
     pub first: Vec<String>,
     /// The recommended finish.
@@ -121,6 +124,10 @@ fn assessed(line: &OrderLine) -> Assessed {
         in_the_way: judgement.processes.each_ref().map(in_the_way),
         first: taken.map_or_else(Vec::new, |judged| {
             conditions(&judgement, judged).map(|demand| demand.text(&judgement, judged)).collect()
+        }),
+        terms: taken.map_or_else(Vec::new, |judged| {
+            let terms = judgement.demands(judged).iter().filter(|demand| demand.mark == Mark::Term);
+            terms.map(|demand| demand.text(&judgement, judged)).collect()
         }),
         take: taken.map(|judged| take(line, &judgement, judged)),
         answer,
@@ -258,11 +265,11 @@ impl Row {
         [least, greatest].iter().for_each(|zinc| next(zinc.map_or_else(String::new, kg)));
         next(weight);
         next(area);
-        if let Some(shared) = &take.shared {
-            next(units.sentence(&shared.through.to_string()).into_owned());
-            next(shared.pick_up.map_or_else(String::new, kg));
-            next(shared.powder.map_or_else(String::new, kg));
-        }
+        let shared = take.shared.as_ref();
+        next(shared.map_or_else(String::new, |it| units.sentence(&it.through.to_string()).into_owned()));
+        next(shared.and_then(|it| it.pick_up).map_or_else(String::new, kg));
+        next(shared.and_then(|it| it.powder).map_or_else(String::new, kg));
+        next(units.sentence(&assessed.terms.join("; ")).into_owned());
         cells
     }
 }

@@ -23,7 +23,7 @@ pub(super) fn settle(line: &mut Line, text: &str) {
             (words(before.rsplit(' ').take(MOST_BEFORE)), words(behind.split(' ').take(4)));
         before.reverse();
         if is_process {
-            if names_a_firm(&item.text, &behind) {
+            if names_a_firm(&item.text, &before, &behind) {
                 line.not(at, "of a name");
             }
             continue;
@@ -44,14 +44,18 @@ pub(super) fn settle(line: &mut Line, text: &str) {
     }
 }
 
-/// `Galvan GmbH`, `Zinc Lane`: a word for a process in the name of a firm or of a street, and no coat.
-fn names_a_firm(process: &str, behind: &[&str]) -> bool {
-    behind.first().is_some_and(|next| {
-        let lowered = lower(next);
-        let is_street =
-            lexicon::STREETS.contains(&lowered.as_str()) && is_name(next) && !lexicon::knows(&lowered);
-        is_name(process) && (is_street || lexicon::OF_A_FIRM.contains(&lowered.as_str()))
-    })
+/// `for Galvan GmbH`, `site Zinc Lane`: a word for a process in the name of a firm or of a street, and no coat. Such a name
+/// stands at the head of its stretch or behind a word for whom or where; `Bolts Galv Inc Nut` is a title.
+fn names_a_firm(process: &str, before: &[&str], behind: &[&str]) -> bool {
+    let is_led = before.last().is_none_or(|word| lexicon::IN_FRONT_OF_NAMES.contains(&lower(word).as_str()));
+    is_led
+        && is_name(process)
+        && behind.first().is_some_and(|next| {
+            let lowered = lower(next);
+            let is_street =
+                || lexicon::STREETS.contains(&lowered.as_str()) && is_name(next) && !lexicon::knows(&lowered);
+            lexicon::OF_A_FIRM.contains(&lowered.as_str()) || is_street()
+        })
 }
 
 /// Whether a street stands here with the number of a house right behind it: `inland access road 20 years` has none.

@@ -36,7 +36,7 @@ const NO_SUCH_CODE: &str =
     "no class of this thickness is judged here, only the process; nor is the letter for its chromate";
 
 /// The coat asked for.
-pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
+pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str) {
     of_mates(line, scopes);
     plated_with_another(line);
     type_left_open(line);
@@ -46,7 +46,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     // may have (`mechanical seal, HDG`), then a word used of several.
     let mut order: Vec<&Said> = said.iter().collect();
     sort_by_key(&mut order, |said| {
-        Reverse((said.may_be.is_empty(), !is_of_a_thing(line, said.at), rank(&said.key)))
+        Reverse((said.may_be.is_empty(), !is_of_a_thing(line, said.at, text), rank(&said.key)))
     });
     // Of one of two finishes no class is asked for.
     let asks = line.draft.get("asked").and_then(asked::from_key);
@@ -103,15 +103,20 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
     thicknesses(line, is_any_zinc);
 }
 
-/// Whether a word for a process may say what kind of thing something is: no coat stands right behind it (`mechanical HDG`).
-fn is_of_a_thing(line: &Line, at: usize) -> bool {
+/// Whether a word for a process says what kind of thing something is: a word that is no coat stands right behind it
+/// (`mechanical seal`).
+fn is_of_a_thing(line: &Line, at: usize, text: &str) -> bool {
     let Some(item) = line.items.get(at) else { return false };
+    let end = item.spans.last().map_or(0, |span| span.end);
     let has_a_coat = line.items.get(at + 1).is_some_and(|behind| {
-        let gap =
-            item.spans.last().zip(behind.spans.first()).map(|(own, next)| next.start.saturating_sub(own.end));
+        let gap = behind.spans.first().map(|next| next.start.saturating_sub(end));
         gap.is_some_and(|gap| gap <= 1) && matches!(behind.what, What::Process(..) | What::Coat(_))
     });
-    lexicon::BARE_PROCESS.contains(&lower(&item.text).as_str()) && !has_a_coat
+    let has_a_word = text
+        .get(end..)
+        .and_then(|rest| rest.strip_prefix(' '))
+        .is_some_and(|rest| rest.starts_with(char::is_alphabetic));
+    lexicon::BARE_PROCESS.contains(&lower(&item.text).as_str()) && has_a_word && !has_a_coat
 }
 
 /// What is concluded where zinc by itself stands beside a process.

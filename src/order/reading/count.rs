@@ -90,7 +90,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let end = if is_thousand { thousand } else { number.end };
     let unit = unit(chain, chain.over(end, &[")", "-"])).or_else(|| unit_in_next_cell(chain, from, end));
     let is_bare = !is_named && !is_thousand && in_words.is_none();
-    if unit.is_none() && (is_bare || is_named && is_of_another(chain, end)) {
+    if unit.is_none() && (is_bare || is_named && is_of_another(chain, &number, end)) {
         return None;
     }
     let (end, times, sets) = unit.unwrap_or((end, 1, false));
@@ -109,10 +109,10 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
 }
 
 /// `need 15 years`, `need 50 µm`: a number with a unit of its own counts no pieces, whatever word stands in front.
-fn is_of_another(chain: &Chain<'_>, at: usize) -> bool {
+fn is_of_another(chain: &Chain<'_>, number: &Number, at: usize) -> bool {
     let is_coat = |word| matches!(word, Word::Micrometre | Word::Mil).then_some(());
     let coat = lexicon::find(chain, at, is_coat).is_some_and(|(end, ())| !chain.inside_a_run(end));
-    coat || length::is_measured(chain, at)
+    coat || length::unit_of_length(chain, number).is_some() || length::is_measured(chain, at)
 }
 
 /// `M16 x 60 x 100 pcs`: behind the sizes, with a unit that nothing but pieces have.

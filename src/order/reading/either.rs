@@ -9,7 +9,7 @@ use super::lexicon::{self, Word};
 use super::nouns::{BOLTS, MATES, is_named};
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What};
-use super::{Became, Piece};
+use super::{Became, Piece, length};
 use crate::order::asked;
 use crate::process::Process;
 use crate::quantity::letters::lower;
@@ -135,6 +135,9 @@ pub(super) fn asks_which(why: &str) -> bool {
 }
 
 fn one_of(line: &mut Line, places: &[usize]) {
+    if length::the_longer(line, places) {
+        return;
+    }
     let names: Vec<&str> =
         places.iter().filter_map(|at| line.items.get(*at)).map(|item| item.text.as_str()).collect();
     let several = if places.len() == 2 { "two" } else { "several" };

@@ -8,7 +8,7 @@ use super::{Became, Piece};
 use crate::quantity::letters::lower;
 use condition::on_a_condition;
 use stock::{IN_STOCK, in_stock, is_in_stock};
-pub(super) use words::{free_of_zinc, not_that};
+pub(super) use words::{free_of_zinc, not_that, refused};
 pub(super) use zone::{kept_bare, second_hand};
 
 mod condition;

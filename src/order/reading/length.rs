@@ -1,5 +1,6 @@
 //! Lengths, and two measures with a cross between them.
 
+use super::items::Line;
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
 use super::steel;
@@ -411,6 +412,28 @@ pub(super) fn unit_of_length(chain: &Chain<'_>, number: &Number) -> Option<(usiz
             && chain.word(number.end) != Some("in")
     })
 }
+
+/// `M16 x 60 or 70`: of several lengths the longest is judged, for what holds of it holds of the others, and the others are
+/// named. Whether all of them are lengths.
+pub(super) fn the_longer(line: &mut Line, places: &[usize]) -> bool {
+    let of = |at: usize| match line.what(at)? {
+        What::Length(text) => Some((at, length_of(text.as_str())?.mm())),
+        _ => None,
+    };
+    let Some(lengths) = places.iter().map(|at| of(*at)).collect::<Option<Vec<_>>>() else { return false };
+    let longest = lengths.iter().copied().reduce(|one, other| if other.1 > one.1 { other } else { one });
+    let Some((longest, _)) = longest else { return false };
+    let text = line.items.get(longest).map_or(String::new(), |item| item.text.clone());
+    line.note("length", format!("the longest of several: {text} is judged"));
+    for at in places.iter().filter(|at| **at != longest) {
+        line.not(*at, LONGER);
+    }
+    true
+}
+
+/// Why the shorter of two lengths is not used.
+pub(super) const LONGER: &str =
+    "one of several lengths, of which the longest is judged: write a line for each";
 
 /// Whether a unit of something else stands here: pieces, weeks, a hardness.
 pub(super) fn is_measured(chain: &Chain<'_>, at: usize) -> bool {

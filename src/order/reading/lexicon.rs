@@ -26,8 +26,8 @@ pub use joined::*;
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use lists::*;
 pub use words::{
-    A_READING, ANY_ZINC, BARE, COLOUR, EXTRA, HARSHER, HEIGHT, HOURS, IN_SERVICE, JOINT, LEFT_OPEN, MASKED,
-    MONTHS, NO_LIFE, NO_PLACE, NOT_IN_AIR, OF_A_TIME, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS,
+    A_READING, ANY_ZINC, BARE, CAST_IN, COLOUR, EXTRA, HARSHER, HEIGHT, HOURS, IN_SERVICE, JOINT, LEFT_OPEN,
+    MASKED, MONTHS, NO_LIFE, NO_PLACE, NOT_IN_AIR, OF_A_TIME, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS,
     THREAD_LENGTH, USED, WEIGHT_OF_BOX, WEIGHT_OF_PIECE, YIELD,
 };
 
@@ -295,7 +295,11 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
         .chain(FREE)
         .chain(RECURS)
         .chain(INTERVALS)
-        .chain(UP_TO);
+        .chain(UP_TO)
+        .chain(REFUSE)
+        .chain(SOIL)
+        .chain(WATER)
+        .chain(CONCRETE);
     of_phrases.chain(others.map(|word| (*word).to_owned())).collect()
 });
 

@@ -61,7 +61,9 @@ pub(super) fn word_in_front<'t>(
     text: &'t str,
     unknown: &[Range<usize>],
 ) -> Option<&'t str> {
-    let start = line.items.get(at)?.spans.first()?.start;
+    let item = line.items.get(at)?;
+    // `quantity 2 500`: its own word says what it counts.
+    let start = item.spans.first().filter(|_| item.text.starts_with(|c: char| c.is_ascii_digit()))?.start;
     let word = unknown.iter().find(|word| may_own(text, word) && touches(text, word.end, start))?;
     text.get(word.clone())
 }

@@ -1,5 +1,6 @@
 //! Where the part will stand, for how long, and the temperatures.
 
+mod alone;
 mod years;
 
 use std::cmp::Ordering;
@@ -7,6 +8,8 @@ use std::ops::Range;
 
 use super::coat::is_hot_dip;
 use super::items::{Item, Line};
+pub(super) use alone::alone;
+
 use super::lexicon::{self, HARSHER, IN_SERVICE, NOT_IN_AIR, OUTDOORS, Word};
 use super::what::What;
 use super::{Became, distance};

@@ -6,7 +6,7 @@ use super::what::{Found, SteelWord, What, one};
 use super::{
     bake, count, distance, document, either, joined, label, left_out, length, letters, mark, measure,
 };
-use super::{money, named, qualified, size, steel, steels, thickness, weight, worked};
+use super::{money, named, place, qualified, size, steel, steels, thickness, weight, worked};
 use crate::site::Category;
 use crate::thread::ToleranceClass;
 
@@ -82,6 +82,7 @@ static RULES: &[Rule] = &[
     rule("thickness of plated zinc", Letters, document::zinc),
     rule("code of a plated coat", Letters, document::code),
     rule("places", Letters, places),
+    rule("surroundings by themselves", Letters, place::alone),
     rule("category with a dash", Letters, dashed_category),
     rule("indoors in Dutch", Letters, indoors),
     rule("energy", Either, measure::energy),
@@ -99,6 +100,7 @@ static RULES: &[Rule] = &[
     rule("other measure", Figures, measure::other),
     rule("type", Letters, measure::type_of),
     rule("not, in front of a finish", Letters, left_out::not_that),
+    rule("refused finish", Letters, left_out::refused),
     rule("free of zinc", Letters, left_out::free_of_zinc),
     rule("zone kept bare", Letters, left_out::kept_bare),
     rule("used parts", Letters, left_out::second_hand),

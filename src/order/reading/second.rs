@@ -1,8 +1,8 @@
 //! A second order in the same line: it is named, and nothing of it is taken for the first.
 
 use super::items::Line;
-use super::lexicon;
 use super::what::What;
+use super::{length, lexicon};
 use crate::quantity::letters::lower;
 
 /// Why a piece of a second order is not used.
@@ -25,12 +25,25 @@ pub(super) fn settle(line: &mut Line) {
     }
 }
 
-/// `either M16 x 60 or M16 x 65`: of two lengths none is taken, and the line asks which.
+/// `either M16 x 60 or M16 x 65`: of two lengths the longer is judged, and the other is named.
 pub(super) fn which_length(line: &mut Line) {
-    let Some([(first, one), (second, other)]) = two_lengths(line) else { return };
-    let why = format!("one of two: {one} or {other}? Write the one");
-    [first, second].into_iter().for_each(|at| line.not(at, why.clone()));
+    let Some([(first, _), (second, _)]) = two_lengths(line) else { return };
+    for at in [first, second] {
+        if let Some(item) = line.item(at) {
+            item.became = None;
+        }
+    }
     line.take_back(&["length"]);
+    length::the_longer(line, &[first, second]);
+    for at in [first, second] {
+        let text = match line.what(at) {
+            Some(What::Length(text)) => text.clone(),
+            _ => continue,
+        };
+        if line.items.get(at).is_some_and(super::items::Item::is_free) {
+            line.fill(at, "length", &text, "the length");
+        }
+    }
 }
 
 /// Two lengths of one thread with `or` between: the second is no order of its own, and what follows is said of both.

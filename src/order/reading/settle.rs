@@ -49,7 +49,7 @@ pub(super) fn settle(text: &str) -> Reading {
     steels::mates_of_another_metal(&mut line, &scopes);
     ends::settle(&mut line, &scopes);
     ends::under_both(&mut line, &scopes);
-    coat::settle(&mut line, &scopes);
+    coat::settle(&mut line, &scopes, text);
     place::settle(&mut line, text, &unknown);
     heat::settle(&mut line);
     bake::settle(&mut line);

@@ -96,12 +96,21 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     Some(found)
 }
 
-/// `M12 x 8.8 x 45`: the class of the steel between the size and the length.
+/// `M12 x 8.8 x 45`, `M16 x 10.9`: the class of the steel behind the cross of the size, where no pitch and no unit follows.
 fn with_steel_between(chain: &Chain<'_>, end: usize, size: &str) -> Option<Found> {
     let class = cross(chain, end)?;
     let number = number::decimal(chain, class).filter(|it| steel::DOTTED.contains(&it.text.as_str()))?;
-    cross(chain, number.end)?;
     let thread = Designation::read(size).ok()?.thread;
+    let is_pitch = |length: usize| {
+        let number = number::decimal(chain, length);
+        number.is_none_or(|number| {
+            cross(chain, number.end).is_some() || number.value < thread.diameter().mm() / 3.0
+        })
+    };
+    let length = cross(chain, number.end);
+    if unit_of_length(chain, &number).is_some() || length.is_some_and(is_pitch) {
+        return None;
+    }
     let text = thread.to_string();
     let written = Written { text, thread: Some(thread), of_size: false, pitched: false, weak: false };
     let (steel, what) =

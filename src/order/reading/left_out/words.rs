@@ -53,6 +53,14 @@ pub fn not_that(chain: &Chain<'_>, at: usize) -> Option<Found> {
     (chain.word(before) != Some("blind")).then(|| one(article, What::Without)).flatten()
 }
 
+/// `customer refuses mechanical plating`: a finish and nothing else; `refuses 10.9` says nothing of the part.
+pub fn refused(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at).filter(|word| lexicon::REFUSE.contains(word))?;
+    let end = lexicon::over(chain, chain.after(at), Word::Filler);
+    lexicon::whole(chain, end, |word| is_finish(word).then_some(()))?;
+    one(end, What::Without)
+}
+
 fn is_finish(word: Word) -> bool {
     matches!(word, Word::Process(_) | Word::Tinted(_) | Word::Other(_))
 }

@@ -110,6 +110,12 @@ pub const BEGIN_NAMES: &[&str] = &[
     "soil",
 ];
 
+/// In front of the name of a firm or of a street.
+pub const IN_FRONT_OF_NAMES: &[&str] = &[
+    "for", "to", "at", "from", "by", "site", "project", "job", "customer", "messrs", "works", "depot", "für",
+    "an", "bei", "von", "kunde", "projekt", "voor", "bij", "klant", "pour", "chez", "para",
+];
+
 /// And with which names of towns end.
 pub const END_NAMES: &[&str] = &["city", "beach", "coast", "shore", "country"];
 

@@ -786,6 +786,30 @@ pub const OF_A_PROCESS: &[&str] = &[
 pub const BEGINS_OF_A_PROCESS: &[&str] =
     &["mech", "meca", "mehc", "mecc", "elec", "elek", "elct", "eletr", "elettr"];
 
+/// What surrounds a part, where such a word stands by itself.
+pub const SOIL: &[&str] = &["soil", "ground", "earth", "boden", "erde", "erdreich", "grond", "sol"];
+/// As above.
+pub const WATER: &[&str] = &["water", "wasser", "eau", "agua"];
+/// As above.
+pub const CONCRETE: &[&str] = &["concrete", "beton", "béton"];
+/// In front of a place, with a colon between.
+pub const PLACE_LABELS: &[&str] = &[
+    "place",
+    "environment",
+    "location",
+    "exposure",
+    "surroundings",
+    "ort",
+    "umgebung",
+    "einsatzort",
+    "plaats",
+    "omgeving",
+    "lieu",
+];
+
+/// In front of a finish: somebody does not take it.
+pub const REFUSE: &[&str] = &["refuse", "refuses", "refusing", "rejects", "declines"];
+
 /// Words for a process that say what kind of thing something else is too: `mechanical seal`.
 pub const BARE_PROCESS: &[&str] = &["mechanical", "mechanisch", "mechanically", "mech"];
 
