@@ -2,6 +2,7 @@
 
 use super::items::Line;
 use super::lexicon::{self, NO_PLACE, Word};
+use super::token;
 use super::what::What;
 use crate::quantity::letters::lower;
 
@@ -15,9 +16,9 @@ pub(super) fn settle(line: &mut Line, text: &str) {
         let Some(item) = line.items.get(at) else { continue };
         let (Some(first), Some(last)) = (item.spans.first(), item.spans.last()) else { continue };
         let is_comma = |c: char| matches!(c, ',' | ';' | '\n' | '\t' | '|');
-        let before =
-            text.get(..first.start).and_then(|text| text.rsplit(is_comma).next()).unwrap_or_default();
-        let behind = text.get(last.end..).and_then(|text| text.split(is_comma).next()).unwrap_or_default();
+        let (before, behind) = token::beside(text, first.start..last.end, FARTHEST);
+        let before = before.rsplit(is_comma).next().unwrap_or_default();
+        let behind = behind.split(is_comma).next().unwrap_or_default();
         let has_number = has_number(behind);
         let (mut before, behind) =
             (words(before.rsplit(' ').take(MOST_BEFORE)), words(behind.split(' ').take(4)));
@@ -69,6 +70,9 @@ fn has_number(behind: &str) -> bool {
 
 /// The most words between what says that an address follows and the word for a place in it.
 const MOST_BEFORE: usize = 8;
+
+/// So many letters on either side are looked at: more than an address has.
+const FARTHEST: usize = 240;
 
 /// Words without the marks around them, and without those that mean nothing: they part no name.
 fn words<'a>(text: impl Iterator<Item = &'a str>) -> Vec<&'a str> {

@@ -243,6 +243,16 @@ fn runs(tokens: &[Token<'_>]) -> (Vec<Range<usize>>, Vec<usize>) {
     (runs, run_of)
 }
 
+/// What stands in front of a piece and behind it, no more than so many letters on either side: what looks at the words
+/// beside each piece of a line looks at no more of a long line than of a short one.
+pub(super) fn beside(text: &str, piece: Range<usize>, letters: usize) -> (&str, &str) {
+    let front = text.get(..piece.start).unwrap_or_default();
+    let from = front.char_indices().rev().take(letters).last().map_or(front.len(), |(at, _)| at);
+    let behind = text.get(piece.end..).unwrap_or_default();
+    let to = behind.char_indices().nth(letters).map_or(behind.len(), |(at, _)| at);
+    (front.get(from..).unwrap_or_default(), behind.get(..to).unwrap_or_default())
+}
+
 /// Whether a character parts a line: the cells of a table, and what commas hold apart.
 pub const fn is_break(c: char) -> bool {
     matches!(c, ',' | ';' | '\n' | '\t' | '|')

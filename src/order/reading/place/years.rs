@@ -2,6 +2,7 @@
 
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon::{self, NO_LIFE, Word};
+use crate::order::reading::token;
 use crate::order::reading::what::What;
 use crate::quantity::letters::lower;
 
@@ -16,12 +17,10 @@ pub(super) fn settle(line: &mut Line, text: &str) {
         let matched = |at: usize| line.items.get(at).map(|item| item.matched.clone());
         matched(at) == matched(other)
     };
-    // `2 to 3 years warranty`: what is said of one of them is said of both.
+    // `2 to 3 years warranty`: what is said of one of them is said of both, which stand side by side.
     let is_none = |line: &Line, at: usize| {
-        found
-            .iter()
-            .map(|(other, _)| *other)
-            .filter(|other| of_two(line, at, *other))
+        (at.saturating_sub(REACH)..=at + REACH)
+            .filter(|other| matches!(line.what(*other), Some(What::Years(_))) && of_two(line, at, *other))
             .any(|at| is_no_life(line, at) || is_gone(&beside(line, text, at, REACH).0))
     };
     let (no_life, years): (Vec<_>, Vec<_>) = found.iter().cloned().partition(|(at, _)| is_none(line, *at));
@@ -216,10 +215,11 @@ fn beside(line: &Line, text: &str, at: usize, reach: usize) -> (Vec<String>, Vec
     let spans = line.items.get(at).map(|item| item.spans.as_slice()).unwrap_or_default();
     let Some((first, last)) = spans.first().zip(spans.last()) else { return Default::default() };
     let is_end = |c: char| matches!(c, ',' | ';' | '|' | '\t' | '\n' | '(' | ')');
-    let front = text.get(..first.start).unwrap_or_default().rsplit(is_end).next().unwrap_or_default();
-    let behind = text.get(last.end..).unwrap_or_default().split(is_end).next().unwrap_or_default();
-    let words = |words: &str| -> Vec<String> {
-        words.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).map(lower).collect()
+    let (front, behind) = token::beside(text, first.start..last.end, FARTHEST);
+    let front = front.rsplit(is_end).next().unwrap_or_default();
+    let behind = behind.split(is_end).next().unwrap_or_default();
+    let words = |part: &str| -> Vec<String> {
+        part.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).map(lower).collect()
     };
     let near = |words: Vec<String>| -> Vec<String> {
         words.into_iter().take(reach).take_while(|word| !lexicon::means(word, Word::Years)).collect()
@@ -228,3 +228,6 @@ fn beside(line: &Line, text: &str, at: usize, reach: usize) -> (Vec<String>, Vec
     front.reverse();
     (near(front), near(words(behind)))
 }
+
+/// So many letters on either side are looked at.
+const FARTHEST: usize = 120;

@@ -1,5 +1,6 @@
 //! Whose thickness it is: that of the zinc, or of a coat over it, a nut, a gap, a surface.
 
+use std::collections::HashSet;
 use std::ops::Range;
 
 use crate::order::reading::items::{Item, Line};
@@ -10,6 +11,7 @@ use crate::order::reading::what::What;
 use crate::order::reading::{Became, Piece};
 use crate::quantity::Length;
 use crate::quantity::letters::lower;
+use crate::sorting::sort_by_key;
 
 /// Why a thickness that stands beside another thing is not used.
 const OF_ANOTHER: &str = "the thickness of something else? If it is that of the zinc, write zinc beside it";
@@ -20,23 +22,31 @@ const THINNEST: Length = Length::from_um(2.5);
 /// A greatest thickness, with the least of its range, is held only where it is that of the zinc of the part; any other is
 /// named whole.
 pub(in crate::order::reading) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
-    for last in (0..line.items.len()).rev() {
-        let Some(What::AtMost(most)) = line.what(last) else { continue };
-        let most = most.clone();
+    let greatest = line.free(|what| match what {
+        What::AtMost(most) => Some(most.clone()),
+        _ => None,
+    });
+    if greatest.is_empty() {
+        return;
+    }
+    let words = Words::of(line, text, unknown);
+    let mut gone = HashSet::new();
+    for (last, most) in greatest {
         let first = least_of(line, last);
-        if is_of_the_zinc(line, first.unwrap_or(last)..last + 1, text, unknown, &most) {
+        if words.say_zinc(span(line, first.unwrap_or(last)), span(line, last), is_thin(&most)) {
             continue;
         }
         if let Some(least) = first {
             take_in(line, least, last);
-            line.items.remove(least);
+            gone.insert(least);
         }
-        let at = first.unwrap_or(last);
-        if let Some(item) = line.item(at) {
+        if let Some(item) = line.item(last) {
             item.text = whole_text(item, text);
             item.what = What::Not(OF_ANOTHER.into());
         }
     }
+    let mut place = 0..;
+    line.items.retain(|_| place.next().is_none_or(|at| !gone.contains(&at)));
 }
 
 /// A range of which one end is not used is named as one piece.
@@ -89,73 +99,107 @@ enum Says {
     Another,
     /// It is that of a nut or a washer.
     Mate,
+    /// It is that of a chromate, where it is thin.
+    Colour,
     /// What stands behind it is of another thing.
     End,
     /// Nothing.
     Nothing,
 }
 
-/// Whether a thickness is that of the zinc of the part: a word for it stands nearest, or nothing else does.
-fn is_of_the_zinc(line: &Line, at: Range<usize>, text: &str, unknown: &[Piece], most: &str) -> bool {
-    let stretch = line.items.get(at.start).map(|item| item.stretch);
-    let span = |at: usize| {
-        let spans = line.items.get(at).map(|item| item.spans.as_slice()).unwrap_or_default();
-        spans.first().zip(spans.last()).map(|(first, last)| first.start..last.end)
-    };
-    let Some((start, end)) = span(at.start).zip(span(at.end - 1)).map(|(one, two)| (one.start, two.end))
-    else {
-        return true;
-    };
-    // A mate is one where a bolt stands beside it.
-    let has_bolt = line.items.iter().any(|item| is_named(&item.what, BOLTS))
-        || line.items.iter().any(|item| matches!(item.what, What::Length(_)));
-    let is_thin = is_thin(most);
-    let says = |item: &Item| match &item.what {
-        What::Part(_) if is_named(&item.what, MATES) && has_bolt && !is_named(&item.what, BOLTS) => {
-            Says::Mate
-        }
-        What::Not(why) if why == COLOUR && is_thin => Says::Another,
-        what => of_a_piece(what, &item.text),
-    };
-    let items = || {
-        let items = line.items.iter().enumerate().filter(|(_, item)| Some(item.stretch) == stretch);
-        items.filter_map(|(at, item)| Some((span(at)?, says(item), at)))
-    };
-    let is_one_stretch = |from: usize, to: usize| {
-        let gap = text.get(from..to).unwrap_or_default();
-        let is_mark = |place: usize| {
-            let digit = |c: Option<char>| c.is_some_and(|c| c.is_ascii_digit());
-            digit(gap.get(..place).and_then(|gap| gap.chars().last()))
-                && digit(gap.get(place + 1..).and_then(|gap| gap.chars().next()))
+/// The words of a line that say whose thickness stands beside them, each looked at once however many thicknesses there are.
+struct Words {
+    /// Where they stand, in the order of the line.
+    marks: Vec<(Range<usize>, Says)>,
+    /// Where nuts and washers stand that come with a bolt.
+    mates: Vec<usize>,
+    /// Where the first word for zinc stands.
+    first_zinc: Option<usize>,
+    /// Where commas and the like part the line.
+    breaks: Vec<usize>,
+}
+
+impl Words {
+    fn of(line: &Line, text: &str, unknown: &[Piece]) -> Self {
+        // A mate is one where a bolt stands beside it.
+        let has_bolt =
+            line.items.iter().any(|item| is_named(&item.what, BOLTS) || matches!(item.what, What::Length(_)));
+        let says = |item: &Item| match &item.what {
+            What::Part(_) if has_bolt && is_named(&item.what, MATES) && !is_named(&item.what, BOLTS) => {
+                Says::Mate
+            }
+            What::Not(why) if why == COLOUR => Says::Colour,
+            what => of_a_piece(what, &item.text),
         };
-        gap.char_indices().all(|(place, c)| !is_break(c) || is_mark(place))
-    };
-    let words = || unknown.iter().map(|piece| (piece.span.clone(), of_a_word(&piece.text)));
-    let front = {
-        let items = items().filter(|(_, _, other)| *other < at.start).map(|(span, says, _)| (span, says));
-        let words = words().filter(|(span, _)| span.end <= start && is_one_stretch(span.end, start));
-        items.chain(words).filter(|(_, says)| *says != Says::Nothing).max_by_key(|(span, _)| span.end)
-    };
-    let behind = || {
-        let items = items().filter(|(_, _, other)| *other >= at.end).map(|(span, says, _)| (span, says));
-        let words = words().filter(|(span, _)| span.start >= end && is_one_stretch(end, span.start));
-        items.chain(words).filter(|(_, says)| *says != Says::Nothing).min_by_key(|(span, _)| span.start)
-    };
-    let nearest = match front.map(|(_, says)| says) {
-        None | Some(Says::End) => behind().map(|(_, says)| says),
-        front => front,
-    };
-    // `HDG, nuts zinc plated 5-8 µm`: the second zinc is the nut's.
-    let is_of_a_mate = || {
-        let mate = items().filter(|(_, says, other)| *says == Says::Mate && *other < at.start);
-        let is_zinc = |item: &Item| says(item) == Says::Zinc;
-        mate.map(|(.., mate)| mate).next_back().is_some_and(|mate| line.items.iter().take(mate).any(is_zinc))
-    };
-    match nearest {
-        Some(Says::Another | Says::Mate) => false,
-        Some(Says::Zinc) => !is_of_a_mate(),
-        _ => true,
+        let items = (0..line.items.len())
+            .filter_map(|at| Some((span(line, at)?, line.items.get(at).map_or(Says::Nothing, says))));
+        let others = unknown.iter().map(|piece| (piece.span.clone(), of_a_word(&piece.text)));
+        let mut marks: Vec<_> = items.chain(others).filter(|(_, says)| *says != Says::Nothing).collect();
+        sort_by_key(&mut marks, |(span, _)| span.start);
+        let of = |one: Says| marks.iter().filter(move |(_, says)| *says == one).map(|(span, _)| span.start);
+        let mates = of(Says::Mate).collect();
+        let first_zinc = of(Says::Zinc).next();
+        let digit = |byte: Option<&u8>| byte.is_some_and(u8::is_ascii_digit);
+        let bytes = text.as_bytes();
+        let is_mark = |at: usize| {
+            digit(at.checked_sub(1).and_then(|before| bytes.get(before))) && digit(bytes.get(at + 1))
+        };
+        let breaks =
+            text.char_indices().filter(|(at, c)| is_break(*c) && !is_mark(*at)).map(|(at, _)| at).collect();
+        Self { marks, mates, first_zinc, breaks }
     }
+
+    /// Whether a thickness, from its first piece to its last, is that of the zinc of the part: a word for it stands nearest,
+    /// or nothing else does. No zinc is as thin as a chromate.
+    fn say_zinc(&self, first: Option<Range<usize>>, last: Option<Range<usize>>, is_thin: bool) -> bool {
+        let Some((start, end)) = first.zip(last).map(|(first, last)| (first.start, last.end)) else {
+            return true;
+        };
+        let meant = |says: Says| match says {
+            Says::Colour => is_thin.then_some(Says::Another),
+            says => Some(says),
+        };
+        let at = self.marks.partition_point(|(span, _)| span.start < start);
+        let (before, behind) = self.marks.split_at_checked(at).unwrap_or_default();
+        let front = before
+            .iter()
+            .rev()
+            .take(REACH)
+            .take_while(|(span, _)| self.is_one_stretch(span.end, start))
+            .find_map(|(_, says)| meant(*says));
+        let behind = || {
+            let behind = behind.iter().skip_while(|(span, _)| span.start < end).take(REACH);
+            behind
+                .take_while(|(span, _)| self.is_one_stretch(end, span.start))
+                .find_map(|(_, says)| meant(*says))
+        };
+        // `HDG, nuts zinc plated 5-8 µm`: the second zinc is the nut's.
+        let is_of_a_mate = || {
+            let mates = self.mates.partition_point(|mate| *mate < start);
+            let mate = mates.checked_sub(1).and_then(|last| self.mates.get(last)).copied();
+            mate.filter(|mate| self.is_one_stretch(*mate, start))
+                .is_some_and(|mate| self.first_zinc.is_some_and(|zinc| zinc < mate))
+        };
+        match front.filter(|says| *says != Says::End).or_else(behind) {
+            Some(Says::Another | Says::Mate) => false,
+            Some(Says::Zinc) => !is_of_a_mate(),
+            _ => true,
+        }
+    }
+
+    fn is_one_stretch(&self, from: usize, to: usize) -> bool {
+        let next = self.breaks.partition_point(|at| *at < from);
+        self.breaks.get(next).is_none_or(|at| *at >= to)
+    }
+}
+
+/// So many words on either side are looked at, where they say nothing of a thickness.
+const REACH: usize = 16;
+
+/// Where a piece stands, from its first word to its last.
+fn span(line: &Line, at: usize) -> Option<Range<usize>> {
+    let spans = &line.items.get(at)?.spans;
+    spans.first().zip(spans.last()).map(|(first, last)| first.start..last.end)
 }
 
 /// Whether a greatest thickness is less than any zinc has.
@@ -176,7 +220,7 @@ fn of_a_piece(what: &What, text: &str) -> Says {
         What::Not(why) if why == ANY_ZINC => Says::Zinc,
         // What has a number of its own measures something by it.
         What::Not(_) if text.contains(|c: char| c.is_ascii_digit()) => Says::Nothing,
-        What::Not(why) if [COLOUR, lexicon::SAYS_NOTHING, lexicon::LEFT_OPEN].contains(&why.as_ref()) => {
+        What::Not(why) if [lexicon::SAYS_NOTHING, lexicon::LEFT_OPEN].contains(&why.as_ref()) => {
             Says::Nothing
         }
         // `zinc plated RoHS 8-12 µm`.
