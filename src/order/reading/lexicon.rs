@@ -8,10 +8,12 @@ use std::collections::{HashMap, HashSet};
 use std::sync::LazyLock;
 
 mod address;
+mod coats;
 mod documents;
 mod joined;
 mod kinds;
 mod lists;
+mod lives;
 mod words;
 
 use super::token::{Chain, Sort};
@@ -21,10 +23,12 @@ use crate::steel::Worked;
 use words::WORDS;
 
 pub use address::*;
+pub use coats::*;
 pub use documents::{ASTM_STEELS, COAT_DOCUMENTS, OTHER_COATS, OTHER_DOCUMENTS};
 pub use joined::*;
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use lists::*;
+pub use lives::*;
 pub use words::{
     A_READING, ANY_ZINC, BARE, CAST_IN, COLOUR, EXTRA, HARSHER, HEIGHT, HOURS, IN_SERVICE, JOINT, LEFT_OPEN,
     MASKED, MONTHS, NO_LIFE, NO_PLACE, NOT_IN_AIR, OF_A_TIME, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS,

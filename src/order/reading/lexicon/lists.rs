@@ -1,7 +1,5 @@
 //! Words that say something only beside others: the rules look them up in these lists.
 
-use crate::process::Process;
-
 /// Words that bind and may have a number of their own: `life 15`, `size 8`.
 pub const OWN_A_NUMBER: &[&str] = &[
     "for",
@@ -31,24 +29,6 @@ pub const OWN_A_NUMBER: &[&str] = &[
     "hardness",
     "site",
     "local",
-];
-
-/// What says that a date follows.
-pub const DUE: &[&str] = &[
-    "lead",
-    "leadtime",
-    "lieferzeit",
-    "levertijd",
-    "délai",
-    "due",
-    "delivery",
-    "liefertermin",
-    "lieferung",
-    "lieferdatum",
-    "termin",
-    "datum",
-    "date",
-    "deadline",
 ];
 
 /// What may stand in front of a date, and of much else.
@@ -89,22 +69,6 @@ pub const MARKED: &[&str] = &[
     "markiert",
 ];
 
-/// In front of the hours in which a bake has to begin.
-pub const SOON: &[&str] = &["within", "innerhalb", "binnen"];
-
-/// What has years of its own.
-pub const CONTRACTS: &[&str] = &[
-    "contract",
-    "agreement",
-    "warranty",
-    "guarantee",
-    "frame",
-    "vertrag",
-    "rahmenvertrag",
-    "garantie",
-    "gewährleistung",
-];
-
 /// So many orders of the same size.
 pub const LOTS: &[&str] = &[
     "lot",
@@ -122,9 +86,6 @@ pub const LOTS: &[&str] = &[
 
 /// In front of what has been done before a bake.
 pub const PAST: &[&str] = &["after", "nach"];
-
-/// Codes of a chromate, of what seals it and of what is on top, behind the thickness of plated zinc.
-pub const CHROMATES: &[&str] = &["an", "at", "bt", "ct", "dt", "et", "ft", "bn", "cn", "dn", "cr", "t"];
 
 /// Behind `or` or `and`: the number before it is the least.
 pub const MORE: &[&str] = &[
@@ -334,183 +295,6 @@ pub const NO_STEELS: &[&str] =
 /// In front of what a part touches, whatever stands between.
 pub const TOUCHES: &[&str] = &["contact", "kontakt", "touching"];
 
-/// So begins, behind a metal, what makes a coat of it.
-pub const OF_A_FINISH: &[&str] =
-    &["plat", "coat", "finish", "colo", "paint", "look", "besch", "überz", "farb"];
-
-/// Words for a coat and its thickness.
-pub const OF_A_COAT: &[&str] =
-    &["coat", "coating", "thickness", "thk", "thick", "dft", "dick", "dicke", "schicht", "schichtdicke"];
-
-/// What is not judged, and may be so thick or so high: a thickness beside it is its own.
-pub const THICK: &[&str] =
-    &["oil", "burr", "burrs", "grat", "sharp edge", "sharp edges", "marking", "markings", "serrated", "serr"];
-
-/// Beside a thickness: how it is meant, or once more that it is a coat's.
-pub const SAYS_HOW_THICK: &[&str] = &[
-    "spec",
-    "specs",
-    "specified",
-    "specification",
-    "target",
-    "required",
-    "requirement",
-    "requirements",
-    "req",
-    "reqd",
-    "request",
-    "requested",
-    "want",
-    "wanted",
-    "need",
-    "needed",
-    "range",
-    "nominal",
-    "nom",
-    "tolerance",
-    "tol",
-    "layer",
-    "layers",
-    "film",
-    "deposit",
-    "build",
-    "total",
-    "average",
-    "avg",
-    "mean",
-    "must",
-    "should",
-    "shall",
-    "be",
-    "thin",
-    "plate",
-    "plated",
-    "soll",
-    "sollte",
-    "muss",
-    "gefordert",
-    "gewünscht",
-    "bereich",
-    "auflage",
-    "überzug",
-    "beschichtung",
-    "stärke",
-    "mittel",
-    "laagdikte",
-    "laag",
-    "dikte",
-    "épaisseur",
-    "couche",
-    "espesor",
-    "capa",
-];
-
-/// Short for *galvanized*, which is hot-dip, and for *galvanisch*, which is electroplated.
-pub const GALV: &[&str] = &["galv", "gal", "galvan"];
-
-/// English in full: plated only where its thickness or its colour says so.
-pub const GALV_IN_FULL: &[&str] = &["galvanized", "galvanised"];
-
-/// Words that only German has, by how they begin.
-pub const GERMAN_BEGINS: &[&str] = &[
-    "schr",
-    "sechskant",
-    "mutter",
-    "scheibe",
-    "unterleg",
-    "gewinde",
-    "zylinder",
-    "verz",
-    "festigkeit",
-    "stück",
-    "stueck",
-    "satz",
-    "sätze",
-    "garnitur",
-    "bolzen",
-    "federring",
-    "feuer",
-    "passiviert",
-    "chromatiert",
-    "vollgewinde",
-    "teilgewinde",
-    "stahl",
-    "jahre",
-    "küste",
-    "kueste",
-    "innen",
-    "außen",
-    "aussen",
-    "liefer",
-    "stange",
-    "senk",
-    "linsen",
-    "flachrund",
-    "holzschr",
-    "anfrage",
-    "angebot",
-    "dickschicht",
-    "ankerst",
-    "ankerb",
-    "menge",
-    "anzahl",
-    "bestell",
-];
-
-/// And by what they hold.
-pub const GERMAN_HOLDS: &[&str] = &["schraube", "mutter", "scheibe", "bolzen", "verzinkt", "stange", "stift"];
-
-/// And those that are short, in full.
-pub const GERMAN: &[&str] = &[
-    "stk", "stck", "kl", "fkl", "mit", "und", "oder", "ohne", "nicht", "nach", "für", "bitte", "keine",
-    "kein", "lang", "dick", "güte", "klasse", "blau", "gelb", "schwarz", "niete", "nieten",
-];
-
-/// Zones of a part that may be kept free of zinc.
-pub const ZONES: &[&str] = &[
-    "thread",
-    "threads",
-    "gewinde",
-    "draad",
-    "schroefdraad",
-    "filetage",
-    "filetages",
-    "filets",
-    "rosca",
-    "roscas",
-    "head",
-    "heads",
-    "kopf",
-    "köpfe",
-    "kop",
-    "koppen",
-    "tête",
-    "têtes",
-    "bore",
-    "bores",
-];
-
-/// Between a coat and the zone that it is on.
-pub const ON_A_ZONE: &[&str] =
-    &["on", "in", "over", "auf", "am", "im", "op", "sur", "dans", "en", "off", "from"];
-
-/// Beside a coat: there is none of it.
-pub const FREE: &[&str] = &["free", "frei", "vrij", "clear", "exempt", "libre"];
-
-/// Says how a coat is plated, and not of what.
-pub const PLATED: &[&str] = &[
-    "plated",
-    "pltd",
-    "plating",
-    "electroplated",
-    "electro plated",
-    "electroplate",
-    "electroplating",
-    "galvanisch",
-    "elektrolytisch",
-    "galvanisiert",
-];
-
 /// Tests whose result is an energy.
 pub const OF_IMPACT: &[&str] = &[
     "charpy",
@@ -527,271 +311,15 @@ pub const OF_IMPACT: &[&str] = &[
     "energie",
 ];
 
-/// In front of years that are no life: how long a part lies, how often somebody looks after it, how long another one
-/// lasted, or for how long they have been supplied.
-pub const RECURS: &[&str] = &[
-    "lasted",
-    "hielt",
-    "hielten",
-    "supplied",
-    "supplying",
-    "geliefert",
-    "stored",
-    "kept",
-    "gelagert",
-    "lagerung",
-    "opgeslagen",
-    "every",
-    "alle",
-    "elke",
-    "jede",
-    "cada",
-    "inspection",
-    "inspections",
-    "inspected",
-    "inspect",
-    "inspektion",
-    "inspectie",
-    "maintenance",
-    "maintained",
-    "wartung",
-    "onderhoud",
-    "repainted",
-    "retightened",
-    "storage",
-    "stockage",
-    "opslag",
-];
-
-/// Beside the years of a life of the coat that is wanted.
-pub const OF_A_LIFE: &[&str] = &[
-    "life",
-    "lifetime",
-    "lifespan",
-    "last",
-    "lasts",
-    "lasting",
-    "target",
-    "coat",
-    "coating",
-    "protection",
-    "protect",
-    "protected",
-    "durability",
-    "lebensdauer",
-    "schutzdauer",
-    "nutzungsdauer",
-    "schutz",
-    "korrosionsschutz",
-    "beschichtung",
-    "überzug",
-    "halten",
-    "levensduur",
-];
-
-/// The life of a coat, or of another thing: what has it stands in front, or behind with `of`.
-pub const LIVES: &[&str] =
-    &["life", "lifetime", "lifespan", "lebensdauer", "nutzungsdauer", "levensduur", "durée"];
-
-/// In front of such a word, and no thing whose life it is.
-pub const KINDS_OF_A_LIFE: &[&str] = &[
-    "design",
-    "service",
-    "working",
-    "useful",
-    "expected",
-    "anticipated",
-    "required",
-    "requested",
-    "specified",
-    "desired",
-    "wanted",
-    "intended",
-    "planned",
-    "predicted",
-    "estimated",
-    "calculated",
-    "guaranteed",
-    "target",
-    "total",
-    "full",
-    "whole",
-    "entire",
-    "long",
-    "longer",
-    "minimum",
-    "maximum",
-    "nominal",
-    "operating",
-    "operational",
-    "economic",
-    "technical",
-    "corrosion",
-    "protection",
-    "protective",
-    "maintenance",
-    "free",
-    "outdoor",
-    "outdoors",
-    "indoor",
-    "field",
-    "need",
-    "needs",
-    "needed",
-    "want",
-    "wants",
-    "give",
-    "gives",
-    "must",
-    "should",
-    "with",
-    "have",
-    "has",
-    "our",
-    "their",
-    "its",
-    "project",
-    "asset",
-    "geforderte",
-    "gewünschte",
-    "erwartete",
-    "technische",
-];
-
-/// Between a word for a life and years that are gone, or those of something that is there already.
-pub const LIVED: &[&str] =
-    &["old", "existing", "previous", "former", "so", "far", "already", "alten", "bisher", "bisherige"];
-
-/// In front of a life that becomes longer by so many years.
-pub const EXTENDS: &[&str] = &[
-    "extend",
-    "extends",
-    "extended",
-    "extending",
-    "prolong",
-    "prolongs",
-    "prolonging",
-    "increase",
-    "increases",
-    "verlängern",
-    "verlängert",
-];
-
-/// Beside years that are those of what the part stands in.
-pub const OF_A_BUILDING: &[&str] = &[
-    "structure",
-    "structures",
-    "building",
-    "bridge",
-    "tower",
-    "plant",
-    "project",
-    "steelwork",
-    "bauwerk",
-    "bauwerks",
-    "gebäude",
-    "brücke",
-    "anlage",
-    "projekt",
-    "turm",
-    "gebouw",
-    "brug",
-];
-
-/// In front of years that are gone, behind an article: `the last 10 years`.
-pub const GONE: &[&str] = &["last", "past", "letzten", "vergangenen", "laatste", "dernières"];
-
-/// In front of such a word.
-pub const THE: &[&str] = &["the", "these", "our", "den", "der", "die", "de", "les"];
-
-/// In front of `after` with years: so long it took until that was seen.
-pub const FOUND: &[&str] = &[
-    "found",
-    "seen",
-    "noticed",
-    "observed",
-    "appeared",
-    "failed",
-    "rusted",
-    "corroded",
-    "broke",
-    "gerostet",
-    "verrostet",
-    "gefunden",
-    "geroest",
-];
-
-/// Beside what is not to be found, or not before.
-pub const NONE_FOUND: &[&str] = &[
-    "no", "not", "without", "never", "free", "until", "before", "must", "should", "shall", "only", "first",
-    "kein", "keine", "keinen", "nicht", "ohne", "frei", "erst", "muss", "soll", "geen", "zonder", "niet",
-];
-
-/// Behind years that are no life.
-pub const INTERVALS: &[&str] = &[
-    "inspection",
-    "inspections",
-    "survey",
-    "surveys",
-    "overhaul",
-    "overhauls",
-    "maintenance",
-    "interval",
-    "intervals",
-    "storage",
-    "wartung",
-    "inspektion",
-    "lagerung",
-    "opslag",
-    "stockage",
-    "onderhoud",
-];
-
-/// With such letters begins what says that a part has no coat.
-pub const NO_COAT: &[&str] = &[
-    "un", "onv", "onb", "non", "no ", "ohne", "zonder", "sans", "without", "bare", "zinkfrei", "zinkvrij",
-    "sin ",
-];
-
-/// First halves of words for a coat, the second of which follows with the other coat.
-pub const HALVES: &[(&str, Process)] = &[
-    ("feuer", Process::HotDip),
-    ("hot", Process::HotDip),
-    ("electro", Process::Electroplated),
-    ("elektro", Process::Electroplated),
-    ("mechanisch", Process::Mechanical),
-];
-
-/// Words that say which process is meant, as a word a letter or two off is taken for them; the shorter one of two first.
-pub const OF_A_PROCESS: &[&str] = &[
-    "mechanical",
-    "mechanically",
-    "mechanisch",
-    "electro",
-    "elektro",
-    "electroplated",
-    "electroplating",
-    "electrogalvanised",
-    "electrogalvanized",
-    "elektrolytisch",
-    "feuerverzinkt",
-    "galvanized",
-    "galvanised",
-    "galvanizing",
-    "galvanising",
-    "zinc",
-];
-
-/// So begin words for a process: in front of zinc, one that nobody knows leaves open which is meant.
-pub const BEGINS_OF_A_PROCESS: &[&str] =
-    &["mech", "meca", "mehc", "mecc", "elec", "elek", "elct", "eletr", "elettr"];
-
-/// What surrounds a part, where such a word stands by itself.
+/// Soil around a part, where such a word stands by itself.
 pub const SOIL: &[&str] = &["soil", "ground", "earth", "boden", "erde", "erdreich", "grond", "sol"];
-/// As above.
+
+/// Water around a part, where such a word stands by itself.
 pub const WATER: &[&str] = &["water", "wasser", "eau", "agua"];
-/// As above.
+
+/// Concrete around a part, where such a word stands by itself.
 pub const CONCRETE: &[&str] = &["concrete", "beton", "béton"];
+
 /// In front of a place, with a colon between.
 pub const PLACE_LABELS: &[&str] = &[
     "place",
@@ -805,34 +333,6 @@ pub const PLACE_LABELS: &[&str] = &[
     "plaats",
     "omgeving",
     "lieu",
-];
-
-/// In front of a finish: somebody does not take it.
-pub const REFUSE: &[&str] = &["refuse", "refuses", "refusing", "rejects", "declines"];
-
-/// Words for a process that say what kind of thing something else is too: `mechanical seal`.
-pub const BARE_PROCESS: &[&str] = &["mechanical", "mechanisch", "mechanically", "mech"];
-
-/// Words for zinc that people use of every process.
-pub const ZINC_OF_ALL: &[&str] =
-    &["zinc", "zink", "zn", "plated", "plating", "verzinkt", "vz", "verz", "vzk"];
-
-/// Words for galvanizing that people use of hot-dip and of the barrel.
-pub const GALVANIZED_OF_TWO: &[&str] = &[
-    "galvanisé",
-    "galvanisée",
-    "galvanisés",
-    "galvanisées",
-    "galvanizado",
-    "galvanizada",
-    "galvanizados",
-    "galvanizadas",
-    "galv",
-    "gal",
-    "galvanized",
-    "galvanised",
-    "galvanizing",
-    "galvanising",
 ];
 
 /// In front of the number of a line of the order.
