@@ -9,6 +9,7 @@ use std::cmp::Reverse;
 
 use super::items::{Item, Line};
 use super::lexicon;
+use super::thickness::wanted::Wanted;
 use super::what::{Family, What};
 use crate::order;
 use crate::order::asked::{self, Asked, LeftOut};
@@ -302,24 +303,21 @@ fn only(line: &mut Line) {
 /// class for a size.
 fn thicknesses(line: &mut Line, is_any_zinc: bool) {
     let found = line.free(|what| match what {
-        What::Thickness(thickness, in_inches) => Some((*thickness, *in_inches)),
+        What::Thickness(wanted) => Some(*wanted),
         _ => None,
     });
-    for (at, (wanted, in_inches)) in found {
-        let shown = match in_inches {
-            true => wanted.show(&unit::INCH, 4),
-            false => wanted.show(&unit::UM, 0),
-        };
+    for (at, wanted) in found {
+        let shown = wanted.show();
         let key = line.draft.get("asked").unwrap_or_default().to_owned();
         let document = match asked::from_key(&key) {
             // The word for zinc is that of plate, and so thick no plate is made.
-            Some(_) if is_any_zinc && wanted > THICKEST_PLATE => {
+            Some(_) if is_any_zinc && wanted.solid() > THICKEST_PLATE => {
                 too_thick_for_plate(line);
                 line.not(at, format!("zinc of {shown} is hot-dip or mechanical: write which"));
                 continue;
             }
             Some(Asked::Class(keyed)) => {
-                if keyed.class().is_some_and(|class| is_enough(class, wanted, in_inches)) {
+                if keyed.class().is_some_and(|class| is_enough(class, wanted)) {
                     line.used(at, "asked");
                     line.note("asked", format!("which has the {shown} that are asked for"));
                 } else {
@@ -335,7 +333,7 @@ fn thicknesses(line: &mut Line, is_any_zinc: bool) {
             Some(Asked::Document(document)) if document == &document::ASTM_F1941 => "f1941-",
             Some(Asked::Document(document)) if document == &document::ISO_4042_1999 => "iso4042-",
             Some(asked) if asked.process() == Some(Process::HotDip) => {
-                of_hot_dip(line, at, wanted, in_inches);
+                of_hot_dip(line, at, wanted);
                 continue;
             }
             Some(Asked::Other(_) | Asked::Document(_) | Asked::Process(_)) => {
@@ -348,8 +346,7 @@ fn thicknesses(line: &mut Line, is_any_zinc: bool) {
             }
         };
         let has = |keyed: &&asked::Keyed| {
-            keyed.key.starts_with(document)
-                && keyed.class().is_some_and(|class| is_enough(class, wanted, in_inches))
+            keyed.key.starts_with(document) && keyed.class().is_some_and(|class| is_enough(class, wanted))
         };
         let min = |keyed: &asked::Keyed| {
             keyed.class().and_then(|class| class.single).map_or(f64::INFINITY, |limit| limit.thickness.um())
@@ -370,16 +367,18 @@ const THICKEST_PLATE: Length = Length::from_um(30.0);
 
 /// Whether a class has this much at every place, by the column of its document in that unit; classes are named
 /// in round numbers of either.
-fn is_enough(class: &CoatClass, wanted: Length, in_inches: bool) -> bool {
+fn is_enough(class: &CoatClass, wanted: Wanted) -> bool {
     let Some(single) = class.single else { return false };
-    match single.printed_inch.filter(|printed| in_inches && printed.unit == &unit::INCH) {
-        Some(printed) => printed.number >= wanted.inch() - 1e-9,
-        None => single.thickness.um() >= wanted.um() * if in_inches { 0.94 } else { 0.98 },
+    let thickness = wanted.in_the_zinc_of(class);
+    let is_inch = matches!(wanted, Wanted::Inch(_));
+    match single.printed_inch.filter(|printed| is_inch && printed.unit == &unit::INCH) {
+        Some(printed) => printed.number >= thickness.inch() - 1e-9,
+        None => single.thickness.um() >= thickness.um() * if wanted.is_in_inches() { 0.94 } else { 0.98 },
     }
 }
 
 /// A thickness beside hot-dip: that of the class for the size, at one place or on average, or a question.
-fn of_hot_dip(line: &mut Line, at: usize, wanted: Length, in_inches: bool) {
+fn of_hot_dip(line: &mut Line, at: usize, wanted: Wanted) {
     let class = order::read(&line.draft)
         .ok()
         .and_then(|read| offer(&read, None, Process::HotDip))
@@ -397,17 +396,17 @@ fn of_hot_dip(line: &mut Line, at: usize, wanted: Length, in_inches: bool) {
                 "local" | "lokal" | "örtlich" | "at any point" | "at one place"
             )
     });
-    let is_average = !says_local && average.is_some_and(|average| average.um() >= 0.98 * wanted.um());
+    let is_average = !says_local
+        && class
+            .zip(average)
+            .is_some_and(|(class, average)| average.um() >= 0.98 * wanted.in_the_zinc_of(class).um());
     match class {
-        Some(class) if is_average || is_enough(class, wanted, in_inches) => {
+        Some(class) if is_average || is_enough(class, wanted) => {
             line.used(at, "asked");
             let single = class.single.map_or_else(String::new, |limit| limit.printed.to_string());
             let average =
                 average.map_or_else(String::new, |it| format!(", {} on average", it.show(&unit::UM, 0)));
-            let shown = match in_inches {
-                true => wanted.show(&unit::INCH, 4),
-                false => wanted.show(&unit::UM, 0),
-            };
+            let shown = wanted.show();
             let name = class.document.name;
             line.note("asked", format!("for the {shown} asked for, {name}: {single} at one place{average}"));
         }

@@ -110,7 +110,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// `need 15 years`, `need 50 µm`: a number with a unit of its own counts no pieces, whatever word stands in front.
 fn is_of_another(chain: &Chain<'_>, number: &Number, at: usize) -> bool {
-    let is_coat = |word| matches!(word, Word::Micrometre | Word::Mil).then_some(());
+    let is_coat = |word| matches!(word, Word::OfCoat(_)).then_some(());
     let coat = lexicon::find(chain, at, is_coat).is_some_and(|(end, ())| !chain.inside_a_run(end));
     coat || length::unit_of_length(chain, number).is_some() || length::is_measured(chain, at)
 }

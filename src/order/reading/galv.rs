@@ -53,7 +53,7 @@ pub(super) fn settle(line: &mut Line, text: &str) {
 fn says_plate(item: &Item) -> bool {
     match &item.what {
         What::Not(why) => why == lexicon::COLOUR,
-        What::Thickness(thickness, _) => thickness.um() <= THICKEST.um(),
+        What::Thickness(wanted) => wanted.solid().um() <= THICKEST.um(),
         What::Zinc(um, ..) => f64::from(*um) <= THICKEST.um(),
         What::Coat(_) => process(&item.what) == Some(Process::Electroplated),
         _ => false,

@@ -442,8 +442,7 @@ pub(super) fn is_measured(chain: &Chain<'_>, at: usize) -> bool {
             word,
             Word::Count(..)
                 | Word::Each
-                | Word::Micrometre
-                | Word::Mil
+                | Word::OfCoat(_)
                 | Word::Measure(_)
                 | Word::Mass(_)
                 | Word::Scale(_)

@@ -84,10 +84,9 @@ pub enum Word {
     Times,
     /// A unit of length, as fields take it.
     Length(&'static str),
-    /// The unit of a coat.
-    Micrometre,
-    /// The unit of a coat in inches.
-    Mil,
+    /// A unit that nothing but coats are measured in, as fields take it: of thickness (`µm`, `mil`), or of the mass on
+    /// an area (`g/m²`, `oz/ft²`).
+    OfCoat(&'static str),
     /// A unit that no field of the order line takes: why.
     Measure(&'static str),
     /// A scale of hardness.
@@ -332,6 +331,11 @@ pub fn has_a_life(word: &str) -> bool {
 /// Whether a word or a phrase by itself means this.
 pub fn means(words: &str, meaning: Word) -> bool {
     alone(words, |other| other == meaning)
+}
+
+/// Whether a word by itself is a unit of coats.
+pub fn is_of_coat(word: &str) -> bool {
+    alone(word, |means| matches!(means, Word::OfCoat(_)))
 }
 
 fn alone(words: &str, is_one: impl Fn(Word) -> bool) -> bool {

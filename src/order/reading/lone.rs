@@ -9,6 +9,7 @@ use super::part::{Family, Scope, Scopes};
 use super::per_part;
 use super::steel::ANALYSES;
 use super::steels::B695;
+use super::thickness::wanted::Wanted;
 use super::what::What;
 use crate::part::Kind;
 use crate::process::Process;
@@ -147,10 +148,10 @@ fn of_coat(line: &Line, at: usize, number: u64) -> Option<What> {
                 B695.contains(&class).then_some(What::Class(class))
             }
             What::Process(Process::Electroplated, _) => {
-                matches!(class, 3 | 5 | 8 | 12 | 25).then_some(What::Thickness(um(class), false))
+                matches!(class, 3 | 5 | 8 | 12 | 25).then_some(What::Thickness(um(class)))
             }
             What::Process(Process::HotDip, _) | What::Coat(_) => {
-                (40..100).contains(&class).then_some(What::Thickness(um(class), false))
+                (40..100).contains(&class).then_some(What::Thickness(um(class)))
             }
             _ => None,
         }
@@ -158,8 +159,8 @@ fn of_coat(line: &Line, at: usize, number: u64) -> Option<What> {
     beside(line.before(at)).or_else(|| beside(line.behind(at)).filter(|what| matches!(what, What::Class(_))))
 }
 
-fn um(number: u32) -> Length {
-    Length::from_um(f64::from(number))
+fn um(number: u32) -> Wanted {
+    Wanted::Metric(Length::from_um(f64::from(number)))
 }
 
 /// `mech galv 55, 400 pcs`, `Zn 8, 500 pcs`: where the pieces are counted elsewhere, the number beside the word for

@@ -130,7 +130,7 @@ fn behind_least(chain: &Chain<'_>, at: usize) -> usize {
     }
     let next = number::decimal(chain, from);
     let owns_next = next.is_some_and(|number| {
-        let is_a_coats = |word| matches!(word, Word::Micrometre | Word::Mil | Word::Length(_)).then_some(());
+        let is_a_coats = |word| matches!(word, Word::OfCoat(_) | Word::Length(_)).then_some(());
         let scale = |word| matches!(word, Word::Scale(_)).then_some(());
         let hardness = lexicon::find(chain, number.end, scale);
         lexicon::find(chain, number.end, is_a_coats).is_some()
@@ -344,8 +344,7 @@ fn room(chain: &Chain<'_>, from: usize) -> Option<(usize, String)> {
         number::number(chain, from).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0))?;
     let unit = lexicon::find(chain, number.end, |word| match word {
         Word::Length(unit) => Some(unit),
-        Word::Micrometre => Some("µm"),
-        Word::Mil => Some("mil"),
+        Word::OfCoat(unit @ ("µm" | "mil")) => Some(unit),
         _ => None,
     });
     let mark = chain.over(number.end, &["\"", "″"]);
@@ -370,7 +369,7 @@ pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let number = number::spaced(chain, at).filter(|number| measured(chain, number.end).is_some());
     let number = number.or_else(|| number::number(chain, at))?;
-    let (mut end, why) = measured(chain, number.end)?;
+    let (end, why) = measured(chain, number.end)?;
     // `1 H/N`: a nut.
     if letters::mate(chain, number.end).is_some() {
         return None;
@@ -381,9 +380,6 @@ pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     {
         return None;
     }
-    // `g/m2`, `g/m²`.
-    let square = chain.over(end, &["²"]);
-    end = if chain.glued(end) && chain.digits(end) == Some("2") { chain.after(end) } else { square };
     if chain.inside_a_run(end) {
         return None;
     }

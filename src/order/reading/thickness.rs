@@ -1,8 +1,10 @@
 //! The thickness of a coat.
 
 mod range;
+pub(super) mod wanted;
 pub(super) mod whose;
 
+use self::wanted::Wanted;
 use super::length::over_inch;
 use super::lexicon::{self, Word};
 use super::measure::plus_minus;
@@ -12,8 +14,8 @@ use super::token::Chain;
 use super::what::{Found, What, one};
 use crate::quantity::Length;
 
-/// A coat by its thickness: `12 µm`, `0.3 mil`, `.0005 in min`, `0.05 mm`, `.0002-.0004 thick`. No size and no
-/// length of a fastener is so small as a coat: a hundredth of an inch without a unit is in inches.
+/// A coat by its thickness or its mass: `12 µm`, `0.3 mil`, `.0005 in min`, `0.05 mm`, `.0002-.0004 thick`, `60 g/m²`. No
+/// size and no length of a fastener is so small as a coat: a hundredth of an inch without a unit is in inches.
 pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let first =
         number::decimal(chain, at).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0))?;
@@ -39,15 +41,14 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     // `8 min 12 max µm`.
     let past = if second.is_some() { range::over_most(chain, past) } else { past };
     let unit = lexicon::find(chain, past, |word| match word {
-        Word::Micrometre => Some((Length::from_um(1.0), false, f64::INFINITY)),
-        Word::Mil => Some((Length::from_inch(0.001), true, f64::INFINITY)),
-        Word::Length("mm") => Some((Length::from_mm(1.0), false, THICKEST_MM)),
+        Word::OfCoat(unit) => Some((unit, f64::INFINITY)),
+        Word::Length("mm") => Some(("mm", THICKEST_MM)),
         _ => None,
     })
     .filter(|(end, _)| !chain.inside_a_run(*end));
-    let (end, (unit, in_inches, most)) = unit.unwrap_or_else(|| {
+    let (end, (unit, most)) = unit.unwrap_or_else(|| {
         let end = over_inch(chain, past);
-        (if chain.inside_a_run(end) { past } else { end }, (Length::from_inch(1.0), true, THICKEST_INCH))
+        (if chain.inside_a_run(end) { past } else { end }, ("in", THICKEST_INCH))
     });
     if last.value > most || first.value <= 0.0 || chain.inside_a_run(end) {
         return None;
@@ -65,18 +66,23 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let end = behind.as_ref().map_or(end, |spread| spread.end);
     let spread = spread.or(behind);
     let (less, more) = spread.as_ref().map_or((0.0, 0.0), |spread| (spread.less, spread.more));
-    let thickness = What::Thickness((first.value - less).max(0.0) * unit, in_inches);
+    let wanted = |value: f64| Wanted::read(value, unit);
+    let thickness = What::Thickness(wanted((first.value - less).max(0.0))?);
     let at_most = |value: f64| {
-        let (number, name, places) =
-            if in_inches { (value * unit.inch(), "in", 1e5) } else { (value * unit.um(), "µm", 1e1) };
-        What::AtMost(format!("{} {name}", (number * places).round() / places))
+        let most = wanted(value)?;
+        let (number, name, places) = match most.is_in_inches() {
+            true => (most.solid().inch(), "in", 1e5),
+            false => (most.solid().um(), "µm", 1e1),
+        };
+        Some(What::AtMost(format!("{} {name}", (number * places).round() / places)))
     };
+    let thickest = wanted(last.value)?.solid();
     let most = lexicon::over(chain, end, Word::Most);
     // `min 8 µm max 15 µm`, `min 45 µm max 320 HV`: the word is that of what stands behind it.
     let owns_next = most != end && {
         let behind = range::over_most(chain, end);
         let next = range::thickness_at(chain, behind);
-        next.is_some_and(|next| next.um() > last.value * unit.um()) || range::measures_another(chain, behind)
+        next.is_some_and(|next| next.exceeds(thickest)) || range::measures_another(chain, behind)
     };
     let most = if owns_next { end } else { most };
     // `15 µm max 8 µm min`: the word in front is that of the thickness before it.
@@ -117,13 +123,13 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     };
     let below = |before| is_most(before) || chain.sign(before, &["<", "≤"]);
     if second.is_none() && (most != end || chain.before(at).is_some_and(below)) {
-        return one(most, at_most(last.value));
+        return one(most, at_most(last.value)?);
     }
     match (&second, spread) {
         (None, None) => one(least, thickness),
         (second, _) => {
             let greatest = second.as_ref().map_or(first.value + more, |second| second.number.value);
-            Some(vec![(split, thickness), (if most == end { least } else { most }, at_most(greatest))])
+            Some(vec![(split, thickness), (if most == end { least } else { most }, at_most(greatest)?)])
         }
     }
 }
@@ -190,7 +196,7 @@ const MOST_READINGS: usize = 60;
 fn one_reading(chain: &Chain<'_>, at: usize) -> Option<usize> {
     let number = number::decimal(chain, at)?;
     let most = |word| match word {
-        Word::Micrometre | Word::Mil => Some(f64::INFINITY),
+        Word::OfCoat(_) => Some(f64::INFINITY),
         Word::Length("mm") => Some(THICKEST_MM),
         _ => None,
     };
@@ -207,7 +213,7 @@ const THICKEST_MM: f64 = 0.25;
 /// `± 2`: a tolerance of something that no field takes.
 pub fn tolerance(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (end, _) = plus_minus(chain, at)?;
-    let unit = |word| matches!(word, Word::Length(_) | Word::Micrometre | Word::Mil).then_some(());
+    let unit = |word| matches!(word, Word::Length(_) | Word::OfCoat(_)).then_some(());
     let end = lexicon::find(chain, end, unit).map_or(end, |(end, ())| end);
     let end = chain.over(end, &["%"]);
     (!chain.inside_a_run(end)).then(|| vec![(end, What::Not("a tolerance is not judged".into()))])

@@ -2,8 +2,9 @@
 
 use std::borrow::Cow;
 
+use super::thickness::wanted::Wanted;
 use crate::process::Process;
-use crate::quantity::{Length, Mass};
+use crate::quantity::Mass;
 use crate::site::{Category, Surroundings};
 use crate::source::Document;
 use crate::steel::{Grade, Worked};
@@ -63,8 +64,8 @@ pub enum What {
     /// A thickness of plated zinc in µm, by `Fe/Zn`, by `Zn`, by service condition or by a code; and
     /// whether letters for a chromate stand behind it.
     Zinc(u32, Family, bool),
-    /// The thickness of a coat, and whether it was written in inches.
-    Thickness(Length, bool),
+    /// How much coat is asked for, by its thickness or by its mass on an area.
+    Thickness(Wanted),
     /// The greatest thickness of the coat that is taken, as a field takes it.
     AtMost(String),
     /// The mass of the lot, as it was written.

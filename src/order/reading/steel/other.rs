@@ -193,13 +193,9 @@ fn goes_on(chain: &Chain<'_>, at: usize, end: usize, numbers: &[&str]) -> bool {
 /// Whether the number in front of a place counts or measures something.
 fn has_a_unit(chain: &Chain<'_>, end: usize, joint: Joint) -> bool {
     lexicon::find(chain, end, |word| match word {
-        Word::Count(..)
-        | Word::Each
-        | Word::Set
-        | Word::Years
-        | Word::Length(_)
-        | Word::Micrometre
-        | Word::Mil => Some(()),
+        Word::Count(..) | Word::Each | Word::Set | Word::Years | Word::Length(_) | Word::OfCoat(_) => {
+            Some(())
+        }
         Word::Hours | Word::Mass(_) | Word::Box | Word::Far(_) | Word::Scale(_) => Some(()),
         // `class 8 nuts and 10 washers`.
         Word::Part(noun) if matches!(joint, Joint::And | Joint::Dash) => {

@@ -384,10 +384,12 @@ fn of_a_range_of_thickness_the_least_is_asked_and_the_greatest_held() {
         ("45 µm -5/+20", 40.0, "65 µm"),
         ("8 +4/-0 µm", 8.0, "12 µm"),
         ("8 µm +4 µm/-1 µm", 7.0, "12 µm"),
+        ("357-714 g/m2", 50.0, "100 µm"),
+        ("357 g/m² - 714 g/m²", 50.0, "100 µm"),
     ] {
         match pieces(thickness, text, 0).as_slice() {
-            [(_, What::Thickness(length, _)), (_, What::AtMost(most))] => {
-                assert!((length.um() - um).abs() < 1e-9, "{text}: {length:?}");
+            [(_, What::Thickness(wanted)), (_, What::AtMost(most))] => {
+                assert!((wanted.solid().um() - um).abs() < 1e-9, "{text}: {wanted:?}");
                 assert_eq!(most, greatest, "{text}");
             }
             other => panic!("{text}: {other:?}"),
@@ -417,11 +419,16 @@ fn a_coat_is_as_thick_as_its_unit_says() {
         (".0005 in", 12.7, true),
         (".01", 254.0, true),
         ("15 µm min", 15.0, false),
+        // ASTM A653: 7.14 g/m² for each micrometre.
+        ("71.4 g/m2", 10.0, false),
+        ("357 g/m² min", 50.0, false),
+        ("71.4 gsm", 10.0, false),
+        ("71.4 g/sq.m", 10.0, false),
     ] {
         match pieces(thickness, text, 0).as_slice() {
-            [(_, What::Thickness(length, inches))] => {
-                assert!((length.um() - um).abs() < 1e-9, "{text}: {length:?}");
-                assert_eq!(*inches, in_inches, "{text}");
+            [(_, What::Thickness(wanted))] => {
+                assert!((wanted.solid().um() - um).abs() < 1e-9, "{text}: {wanted:?}");
+                assert_eq!(wanted.is_in_inches(), in_inches, "{text}");
             }
             other => panic!("{text}: {other:?}"),
         }

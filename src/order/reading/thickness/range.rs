@@ -1,6 +1,7 @@
 //! The two ends of a thickness: `8-12 µm`, `min 8, max 12 µm`, `45 µm +20/-0`.
 
 use super::THICKEST_INCH;
+use super::wanted::Wanted;
 use crate::order::reading::length::over_inch;
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::measure::plus_minus;
@@ -64,13 +65,12 @@ fn unit_of_both(chain: &Chain<'_>, at: usize, behind: usize) -> Option<usize> {
     unit_name(chain, second.end).filter(|(_, second)| *second == first).map(|_| end)
 }
 
-/// The place behind the unit of a coat at a place, and its name.
+/// The place behind a unit that coats are measured in, and its name.
 pub(super) fn unit_name(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
     let inch = over_inch(chain, at);
     let other = || {
         lexicon::find(chain, at, |word| match word {
-            Word::Micrometre => Some("µm"),
-            Word::Mil => Some("mil"),
+            Word::OfCoat(unit) => Some(unit),
             Word::Length("mm") => Some("mm"),
             _ => None,
         })
@@ -132,9 +132,8 @@ pub(super) fn thickness_at(chain: &Chain<'_>, at: usize) -> Option<Length> {
     let number =
         number::decimal(chain, at).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0))?;
     match unit_name(chain, number.end) {
-        Some((_, "µm")) => Some(Length::from_um(number.value)),
-        Some((_, "mil")) => Some(Length::from_inch(0.001 * number.value)),
         Some((_, "mm")) => Some(Length::from_mm(number.value)),
+        Some((_, name)) if name != "in" => Wanted::read(number.value, name).map(Wanted::solid),
         _ => (number.value <= THICKEST_INCH).then(|| Length::from_inch(number.value)),
     }
 }

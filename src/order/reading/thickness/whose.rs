@@ -4,7 +4,7 @@ use std::collections::HashSet;
 use std::ops::Range;
 
 use crate::order::reading::items::{Item, Line};
-use crate::order::reading::lexicon::{self, ANY_ZINC, COLOUR, EXTRA, Word};
+use crate::order::reading::lexicon::{self, ANY_ZINC, COLOUR, EXTRA};
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
 use crate::order::reading::token::is_break;
 use crate::order::reading::what::What;
@@ -242,7 +242,7 @@ fn of_a_word(text: &str) -> Says {
         lexicon::UP_TO,
         lexicon::BETWEEN,
     ];
-    let is_unit = || [Word::Micrometre, Word::Mil].iter().any(|unit| lexicon::means(&word, *unit));
+    let is_unit = || lexicon::is_of_coat(&word);
     let says_how_thick = || lists.iter().any(|words| words.contains(&word.as_str()));
     if is_word && !says_how_thick() && !is_unit() { Says::Another } else { Says::Nothing }
 }
