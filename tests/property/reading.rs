@@ -191,6 +191,36 @@ fn twice_as_long_a_text_is_twice_the_work() {
     }
 }
 
+/// One of several is asked with a few names, however many there are.
+#[test]
+fn what_is_said_of_a_text_is_in_proportion_to_its_length() {
+    for text in [
+        "8.8 or 10.9 ",
+        "8.8/10.9/",
+        "class 8 or 10 ",
+        "grade 5 or 8 ",
+        "A325 or A490 ",
+        "300 HV or 320 HV ",
+        "HDG or zinc ",
+        "B695 class 50 or 55 ",
+        "M16 or M20 ",
+        "M16x60 or M20x80 ",
+        "60 or 70 mm ",
+        "C3 or C4 ",
+        "10 or 15 years ",
+        "100 or 200 pcs ",
+        "bolt or nut ",
+        "8-12 µm or 12-15 µm ",
+        "qqq or HDG, ",
+    ] {
+        let said = |times: usize| reading::read(&text.repeat(times)).to_string().len();
+        let (once, twice) = (said(50), said(100));
+        assert!(twice <= once * 21 / 10, "{text:?}: {once}, then {twice}");
+    }
+    let said = reading::read("M16 bolts 8.8 or 10.9 or 8.8").to_string();
+    assert!(said.contains("one of two: 8.8 or 10.9?"), "{said}");
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(40))]
 

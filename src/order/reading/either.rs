@@ -7,6 +7,7 @@ use std::collections::HashMap;
 use super::items::Line;
 use super::lexicon::{self, Word};
 use super::nouns::{BOLTS, MATES, is_named};
+use super::token;
 use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What};
 use super::{Became, Piece, length};
@@ -138,11 +139,26 @@ fn one_of(line: &mut Line, places: &[usize]) {
     if length::the_longer(line, places) {
         return;
     }
-    let names: Vec<&str> =
-        places.iter().filter_map(|at| line.items.get(*at)).map(|item| item.text.as_str()).collect();
-    let several = if places.len() == 2 { "two" } else { "several" };
-    let why = format!("one of {several}: {}? Write the one", names.join(" or "));
+    let why = ask_which(&names(line, places));
     places.iter().for_each(|at| line.not(*at, why.clone()));
+}
+
+/// What stands at these places, each but once; a few of them are enough to be asked, however long the line is.
+pub(super) fn names<'a>(line: &'a Line, places: &[usize]) -> Vec<&'a str> {
+    const MOST_ASKED: usize = 4;
+    let mut names: Vec<&str> = Vec::new();
+    for item in places.iter().filter_map(|at| line.items.get(*at)) {
+        if names.len() < MOST_ASKED && !names.contains(&item.text.as_str()) {
+            names.push(&item.text);
+        }
+    }
+    names
+}
+
+/// Why none of several is used.
+pub(super) fn ask_which(names: &[&str]) -> String {
+    let several = if names.len() == 2 { "two" } else { "several" };
+    format!("one of {several}: {}? Write the one", names.join(" or "))
 }
 
 /// `mech./galv. verzinkt`, `feuer- oder galvanisch verzinkt`: two coats that share a word, or a stroke.
@@ -214,6 +230,9 @@ pub(super) fn half_alone(chain: &Chain<'_>, at: usize) -> Option<Found> {
     (is_alone && !chain.inside_a_run(end)).then(|| vec![(end, What::Process(process, false))])
 }
 
+/// So many letters on either side are looked at: words that join are short.
+const FARTHEST: usize = 20;
+
 /// So many words that nobody knows stand together as one.
 const MOST_TOGETHER: usize = 4;
 
@@ -236,6 +255,7 @@ fn members(text: &str, unknown: &[Piece]) -> Vec<usize> {
                 behind = text.get(*end..).unwrap_or_default().trim_start();
             }
         }
+        let (front, behind) = token::beside(text, front.len()..text.len() - behind.len(), FARTHEST);
         (front.ends_with([',', '/']) || front.split_whitespace().next_back().is_some_and(is_joint))
             && (behind.starts_with([',', '/']) || behind.split_whitespace().next().is_some_and(is_joint))
     };

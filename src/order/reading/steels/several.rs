@@ -1,6 +1,7 @@
 //! Several steels on one line, of which it says no more.
 
 use super::super::Became;
+use super::super::either;
 use super::super::items::Line;
 use super::super::lexicon::{self, Word};
 use super::super::part::Family;
@@ -30,17 +31,10 @@ pub(super) fn which_of_several(line: &mut Line, family: Family) {
         if !places.iter().any(|at| contradicts(*at)) || are_of_one_bolt(line, &places) {
             continue;
         }
-        let mut names: Vec<&str> = Vec::new();
-        for text in places.iter().filter_map(|at| line.items.get(*at)).map(|item| item.text.as_str()) {
-            // A few of them are enough to be asked, however long the line is.
-            if names.len() < MOST_ASKED && !names.contains(&text) {
-                names.push(text);
-            }
-        }
+        let mut names = either::names(line, &places);
         // As of two classes, the smaller first, in whatever order they stand.
         sort_by_key(&mut names, |text| (text.len(), *text));
-        let several = if names.len() == 2 { "two" } else { "several" };
-        let why = format!("one of {several}: {}? Write the one", names.join(" or "));
+        let why = either::ask_which(&names);
         places.iter().for_each(|at| line.not(*at, why.clone()));
         let is_known_by_it = line.draft.get("steel") == Some(field);
         line.take_back(&[field]);
@@ -49,9 +43,6 @@ pub(super) fn which_of_several(line: &mut Line, family: Family) {
         }
     }
 }
-
-/// How many steels a line is asked about at most.
-const MOST_ASKED: usize = 4;
 
 /// `A325 TC bolts F1852`: a twist-off bolt has the steel of the other.
 fn are_of_one_bolt(line: &Line, places: &[usize]) -> bool {
