@@ -218,6 +218,22 @@ fn a_load_is_within_a_plant() {
         let problem = bad.unwrap_or_else(|| panic!("{told}"));
         assert!(problem.contains(told), "{told}: {problem}");
     }
+    // A kilogram of wire of 0.5 mm, all of it threaded, has 4 × 1.5 / (7.85 × 0.5) = 1.53 m².
+    let trial = |zinc: &'static str| {
+        refused(&[
+            ("load", "trial"),
+            ("weight", "500 kg"),
+            ("trial_parts", "2000 g"),
+            ("trial_zinc", zinc),
+            ("trial_coat", "50 µm"),
+        ])
+    };
+    assert_eq!(trial("40 g"), None);
+    assert!(trial("4 kg").unwrap().starts_with("Zinc on them: "));
+    let of_area =
+        |weight: &'static str| refused(&[("load", "area"), ("area", "100 m²"), ("area_weight", weight)]);
+    assert_eq!(of_area("66 kg"), None);
+    assert!(of_area("65 kg").unwrap().contains("must be at most 1.53\u{a0}m²"));
     assert_eq!(with(&[("sizes", "k = 13 mm")]), None);
     let unsound = with(&[("sizes", "q = 13 mm")]).unwrap();
     assert!(unsound.starts_with("Own sizes"), "{unsound}");

@@ -129,8 +129,9 @@ const LARGEST: Bound = Bound::PositiveTo(
     Shown { number: 100_000.0, unit: &unit::M2, decimals: 0 },
     "that is more than any plant coats in a day; check the unit",
 );
+const THINNEST: Shown = Shown { number: 0.5, unit: &unit::MM, decimals: 1 };
 const THICK: Bound = Bound::Between(
-    Shown { number: 0.5, unit: &unit::MM, decimals: 1 },
+    THINNEST,
     Shown { number: 200.0, unit: &unit::MM, decimals: 0 },
     "fasteners are no thinner and no thicker; check the unit",
 );
@@ -191,7 +192,35 @@ pub fn read(reader: &mut Reader<'_>, deposit: Known<Density>) -> Result<Stated, 
             Stated::Trial(trial, weight?)
         }
     };
-    within_a_plant(stated, reader)
+    not_thinner_than_a_fastener(within_a_plant(stated, reader)?, reader)
+}
+
+/// Refuses a weight with more area than a wire of the thinnest fastener has, threaded all along: one of the two
+/// weights is in another unit.
+fn not_thinner_than_a_fastener(stated: Stated, reader: &mut Reader<'_>) -> Result<Stated, Missed> {
+    let field = match stated {
+        Stated::Area(..) => &AREA_WEIGHT,
+        Stated::Trial(..) => &TRIAL_ZINC,
+        Stated::Count(..) | Stated::Weight(..) | Stated::Measured(..) => return Ok(stated),
+    };
+    let load = stated.load();
+    let wire = Body::Round(
+        Written { quantity: Length::from_mm(THINNEST.number), unit: &unit::MM },
+        PlainNumber::from_percent(100.0),
+    );
+    let most = wire.area_of_a_kilogram();
+    match load.mass.map(|mass| load.area / mass.kg()).filter(|area| area.exceeds(most)) {
+        None => Ok(stated),
+        Some(area) => Err(reader.wrong(
+            field,
+            Fault::TooLarge {
+                value: area.show(&unit::M2, 2),
+                max: most.show(&unit::M2, 2),
+                why: "no fastener is so thin that a kilogram has more area; check the units",
+                meant: None,
+            },
+        )),
+    }
 }
 
 /// Refuses a load that is more than any plant coats in a day.

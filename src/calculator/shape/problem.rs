@@ -266,6 +266,9 @@ mod tests {
             told("coat", "coat", "1e-300 µm"),
             "1e-300 µm must be at least 0.01\u{a0}µm: check the unit"
         );
+        // A fraction has the decimals that it needs.
+        assert!(told("coat", "coat", "1/2 in").starts_with("0.5\u{a0}in must be"));
+        assert!(told("coat", "coat", "5/64 in").starts_with("0.078125\u{a0}in must be"));
         assert!(told("coat", "coat", "1e15").starts_with("1e15 µm must be at most 1\u{a0}mm"));
         assert!(told("powder", "barrel", "1e-6 m3").starts_with("1e-6 m³ must be at least 0.01\u{a0}m³"));
         assert!(!told("powder", "yield", "1").contains("was meant"));

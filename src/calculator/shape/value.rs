@@ -151,8 +151,13 @@ impl FieldAbout {
         .map_err(Fault::Unreadable)?;
         let unit = unit.unwrap_or(first);
         let digits = number::split_unit(text).0;
-        // As precise as it was written.
-        let decimals = digits.rsplit_once(['.', ',']).map_or(0, |(_, rest)| rest.len().min(6)) as u8;
+        // As precise as it was written; a sixty-fourth of an inch has six decimals.
+        let decimals = match digits.rsplit_once(['.', ',']) {
+            Some((_, rest)) => rest.len().min(6) as u8,
+            None => {
+                (0..6).find(|places| (number * 10f64.powi(i32::from(*places))).fract() == 0.0).unwrap_or(6)
+            }
+        };
         match bounds.fault(Shown { number, unit, decimals }, units) {
             Some(fault) => Err(fault),
             None => Ok((number, unit)),

@@ -6,7 +6,7 @@ use super::names::Says;
 use super::problem::PasteProblem;
 use super::read_as::{Column, ColumnUse, Line, LineUse};
 use super::taken::{FAR, Taken, numbers_off, steps_by_one};
-use super::{Reading, lines, names};
+use super::{Reading, lines, names, unread};
 
 /// Cells shown of a column.
 const FIRST: usize = 3;
@@ -202,6 +202,14 @@ fn of_column(
         Some((line, text)) if numbers > 0 => {
             let text = text.to_owned();
             return Err(PasteProblem::MixedColumn { column: at + 1, text, line, columns: width });
+        }
+        // Without a heading that says what it is; the names of articles, `12-1`, stand in front.
+        Some((line, text))
+            if name.is_none()
+                && unread::is_damaged(text)
+                && (at > 0 || !text.starts_with(|c: char| c.is_ascii_digit())) =>
+        {
+            return Err(PasteProblem::Unread { line, text: text.to_owned() });
         }
         Some(_) => ColumnUse::LeftOut(Why::Words),
         None if numbers > 0 || units > 0 => ColumnUse::Readings,

@@ -276,6 +276,13 @@ fn lines_of_a_gauge_are_taken_apart() {
 fn a_word_in_the_place_of_a_reading_is_asked() {
     for (text, asked) in [
         ("x1\t<30\n50\t51\n52\t53", Some("“<30” on line 1")),
+        ("50, 55, -60", Some("“-60” on line 1")),
+        ("50\t55\t>60\n52\t53\t>61", Some("“>60” on line 1")),
+        ("50\t55\tx20\n52\t53\tx20", Some("“x20” on line 1")),
+        ("50\t55\tbare\n52\t53\tok", Some("“bare” on line 1")),
+        ("B-12\t50\t55\nB-13\t52\t53", None),
+        ("12-1\t50\t55\n12-2\t52\t53", None),
+        ("µm\tµm\tDelta\n50\t55\t-5\n53\t52\t+1", None),
         ("50\t51\n52\t53\nA7\trough", Some("“rough” on line 3")),
         ("50\t51\nrough\n52\t53", Some("“rough” on line 2")),
         ("50\t51\n52\t53\nrough", None),

@@ -88,6 +88,11 @@ fn behind(grid: &Grid, row: &Row, between: bool) -> Option<String> {
     (unknown && !words.is_empty()).then(|| words.into_iter().cloned().collect::<Vec<_>>().join(" "))
 }
 
+/// Whether a word stands in the place of a reading, wherever it stands: a number with marks, or one that is crossed out.
+pub fn is_damaged(word: &str) -> bool {
+    is_marked_number(word) || stands_for_one(word)
+}
+
 /// Whether a word is made of digits and marks only, and is no number: `<30`, `25*`, `25-30`, `57/30/58`.
 fn is_marked_number(word: &str) -> bool {
     let mark = |c: char| "<>≤≥~≈±*?!+-–=.,/ ".contains(c);
