@@ -162,6 +162,8 @@ pub enum Word {
     Bath,
     /// Zinc at a temperature above the usual one.
     HighBath,
+    /// Ten years.
+    Decades,
     /// In front of the nut's own allowance.
     Overtapped,
     /// Nuts whose thread is the standard one.

@@ -306,7 +306,12 @@ fn high_bath(line: &mut Line) {
     let is_written = line.draft.get("bath").is_some();
     let words = line.items.iter().enumerate().filter(|(_, item)| item.what == What::HighBath);
     for at in words.map(|(at, _)| at).collect::<Vec<_>>() {
-        if line.items.get(at).is_some_and(|item| matches!(item.became, Some(Became::NotUsed(_)))) {
+        let is_done = |became: &Became| match became {
+            Became::NotUsed(_) => true,
+            Became::Used(fields, _) => fields.contains(&"bath"),
+            _ => false,
+        };
+        if line.items.get(at).is_none_or(|item| item.became.as_ref().is_some_and(is_done)) {
             continue;
         }
         if !is_hot_dip(line, at) {
@@ -319,6 +324,12 @@ fn high_bath(line: &mut Line) {
             line.note("bath", "the high-temperature bath of ISO 10684 begins there");
         }
     }
+}
+
+/// Whether a word for a high temperature is that of molten zinc by itself: `high temp bath`, `hochtemperaturverzinkt`.
+fn names_zinc(line: &Line, at: usize) -> bool {
+    let text = line.items.get(at).map(|item| lower(&item.text)).unwrap_or_default();
+    ["bath", "zinc", "verzink"].iter().any(|part| text.contains(part))
 }
 
 /// Whether a bath may have this temperature, within the bounds of its field.
@@ -348,6 +359,9 @@ fn temperatures(line: &mut Line, written: &str) {
                         return Some((place, "heat", "the heat in service"));
                     }
                     What::Bath => return Some((place, "bath", "the temperature of the bath")),
+                    What::HighBath if names_zinc(line, place) => {
+                        return Some((place, "bath", "the temperature of the bath"));
+                    }
                     _ => return None,
                 }
             }

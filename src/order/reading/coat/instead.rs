@@ -52,20 +52,25 @@ pub(super) fn not_judged(line: &mut Line) {
     }
 }
 
-/// `electroplated Zn/Ni`, `Cd plated`: how another coat is put on, and no zinc beside it.
+/// `electroplated Zn/Ni`, `Cd plated`, `zinc metallized`: how another coat is put on, or of what it is, and no zinc beside
+/// it.
 pub(super) fn plated_with_another(line: &mut Line) {
-    let is_plate = |at: &usize| matches!(line.what(*at), Some(What::Other(key)) if PLATE.contains(key));
+    let is_one_of = |at: Option<usize>, keys: &[&str]| {
+        at.is_some_and(|at| matches!(line.what(at), Some(What::Other(key)) if keys.contains(key)))
+    };
     let says_how = |at: usize| {
         line.items.get(at).is_some_and(|item| {
+            let others: &[&str] = match lower(&item.text).as_str() {
+                word if lexicon::PLATED.contains(&word) => PLATE,
+                "zinc" | "zn" | "zink" | "zinco" => OF_ZINC,
+                _ => return false,
+            };
             item.is_free()
                 && matches!(item.what, What::Process(Process::Electroplated, _))
-                && lexicon::PLATED.contains(&lower(&item.text).as_str())
+                && (is_one_of(line.before(at), others) || is_one_of(line.behind(at), others))
         })
     };
-    let found: Vec<usize> = (0..line.items.len())
-        .filter(|at| says_how(*at))
-        .filter(|at| [line.before(*at), line.behind(*at)].iter().flatten().any(is_plate))
-        .collect();
+    let found: Vec<usize> = (0..line.items.len()).filter(|at| says_how(*at)).collect();
     for at in found {
         if let Some(item) = line.item(at) {
             item.became = Some(Became::Binds);
@@ -87,6 +92,9 @@ const NO_COAT_OR_ZINC: &str = "no zinc, or the zinc that stands beside it: which
 
 /// Coats that are not judged here and that stand instead of zinc, not on it.
 const INSTEAD: &[&str] = &["zinc-flake", "zinc-alloy", "sherardized", "zinc-spray", "cadmium", "other-metal"];
+
+/// Those of them that are of zinc all the same, put on by heat.
+const OF_ZINC: &[&str] = &["sherardized", "zinc-spray"];
 
 /// Those of them that are electroplated.
 const PLATE: &[&str] = &["zinc-alloy", "cadmium", "other-metal"];

@@ -126,7 +126,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     ]),
     (Word::Other("zinc-alloy"), &["zinc nickel", "zn ni", "znni", "zinknickel", "zink nickel", "zinc nickel plated", "zn ni plated", "zinc iron", "zn fe", "znfe", "zinc cobalt", "zinc aluminium", "zinc aluminum", "zn al", "znal"]),
     (Word::Other("sherardized"), &["sherardized", "sherardised", "sherardizing", "sherardising", "sherard", "sheradized", "sherardisiert", "diffusionsverzinkt", "thermodiffusion", "thermodiffusionsverzinkt", "thermo diffusion", "thermal diffusion", "thermal diffusion galv", "thermal diffusion galvanized", "thermal diffusion galvanised", "thermal diffusion galvanizing", "thermal diffusion galvanising", "thermal diffusion zinc", "thermal diffusion zinc coated", "thermal diffusion zinc coating", "thermal diffusion coated", "thermal diffusion coating", "thermal diffusion process", "tdg"]),
-    (Word::Other("zinc-spray"), &["thermal spray", "thermal sprayed", "metallized", "metallised", "zinc sprayed"]),
+    (Word::Other("zinc-spray"), &["thermal spray", "thermal sprayed", "thermal spraying", "thermally sprayed", "metallized", "metallised", "metallizing", "metallising", "zinc sprayed", "flame sprayed", "arc sprayed", "spritzverzinkt", "spritzverzinkung", "thermisch gespritzt", "métallisé", "métallisation"]),
     (Word::Other("zinc-paint"), &["zinc rich", "zinc rich paint", "zinc rich primer", "zinc paint", "zinc primer", "cold galv", "cold galvanized", "cold galvanised", "cold galvanizing", "kaltverzinkt"]),
     (Word::Other("cadmium"), &["cadmium", "cad", "cad plated", "cadmium plated", "cad plate"]),
     (Word::Other("other-metal"), &["nickel", "nickel plated", "chrome", "chrome plated", "tin", "tin plated", "copper plated", "silver plated", "vernickelt", "verchromt", "aluminized", "aluminised", "hot dip aluminized", "hot dip aluminised"]),
@@ -305,6 +305,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
     (Word::Small(80), &["eighty", "achtzig"]),
     (Word::Small(90), &["ninety", "neunzig"]),
     (Word::Not(NO_LIFE), &["shelf life", "storage life", "lagerfähigkeit", "haltbarkeit", "warranty", "warranties", "guarantee", "garantie", "gewährleistung", "old", "ago", "experience", "of experience", "in business", "been in business"]),
+    (Word::Decades, &["decade", "decades", "jahrzehnt", "jahrzehnte", "jahrzehnten", "décennie", "décennies", "decennia", "decennium"]),
     (Word::Years, &["ans", "années", "jaar", "jaren", "år", "año", "años", "anni", "years", "year", "yrs", "yr", "y", "yo", "a", "jahre", "jahren", "jahr", "j"]),
     // Threads and sizes.
     (Word::M, &["m"]),

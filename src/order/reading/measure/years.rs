@@ -17,6 +17,14 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
     {
         return (!chain.inside_a_run(end)).then(|| vec![(end, What::Years(format!("{} years", all / 12)))]);
     }
+    // `two decades`.
+    let decades = lexicon::over(chain, number.end, Word::Decades);
+    if decades != number.end
+        && let Some(tens) = number.whole().filter(|tens| *tens <= 10)
+    {
+        let all = What::Years(format!("{} years", 10 * tens));
+        return (!chain.inside_a_run(decades)).then(|| vec![(decades, all)]);
+    }
     let found = match two_lives(chain, at, from, &number, MOST_LIVES) {
         Some(two) => two,
         None => vec![(over_unit(chain, number.end)?, What::Years(format!("{} years", number.text)))],
@@ -29,7 +37,10 @@ pub fn years(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     let mut last = chain.over(of, &["-"]);
     let is_interval = |at: usize| chain.word(at).is_some_and(|word| lexicon::INTERVALS.contains(&word));
-    if is_interval(last) {
+    // `life 50 years maintenance after 25 years`: of the life that stands in front.
+    let is_of_a_life =
+        chain.before(at).and_then(|it| chain.word(it)).is_some_and(|word| lexicon::OF_A_LIFE.contains(&word));
+    if is_interval(last) && !is_of_a_life {
         while is_interval(last) {
             last = chain.after(last);
         }
