@@ -10,7 +10,7 @@ use crate::order::reading::what::{Counted, Found, What, one};
 /// Why boxes are not counted.
 pub(in crate::order::reading) const IN_BOXES: &str = "how many pieces go into one is not said";
 
-/// `100 pcs/box` is how they are packed; `100 pc box x 20` are 2000.
+/// `100 pcs/box` is how they are packed; `100 pc box x 20` and `100 per box, 20 boxes` are 2000.
 pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
     let per = lexicon::over(chain, chain.over(end, &["/"]), Word::Filler);
     let end = lexicon::over(chain, per, Word::Box);
@@ -19,10 +19,24 @@ pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option
     }
     let cross = lexicon::over(chain, chain.over(end, &["×", "*"]), Word::Times);
     let boxes = number::decimal(chain, cross).filter(|_| cross != end);
-    match (contents.whole(), boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?)))) {
+    let boxes = boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?)));
+    match (contents.whole(), boxes.or_else(|| counted_behind(chain, end))) {
         (Some(each), Some((end, boxes))) => one(end, in_boxes(boxes, each)),
         _ => one(end, What::Not("how they are packed is not judged: write the pieces in all".into())),
     }
+}
+
+/// `…, 20 boxes`: how many of them there are, where no more is said of them.
+fn counted_behind(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
+    let boxes = number::decimal(chain, chain.over(at, &[",", ";", "("]))?;
+    let end = lexicon::over(chain, boxes.end, Word::Box);
+    // `…, 5 boxes per pallet`, `…, 5 boxes of 20`.
+    let goes_on = chain.sign(end, &["/", "@", "à", "x", "×", "-"])
+        || lexicon::over(chain, end, Word::Filler) != end
+        || chain
+            .word(end)
+            .is_some_and(|word| lexicon::IN_A_BOX.contains(&word) || matches!(word, "each" | "je"));
+    (end != boxes.end && !goes_on && !chain.inside_a_run(end)).then_some((end, boxes.whole()?))
 }
 
 /// `5 boxes of 100 pcs` are 500, `3 pallets of 20 boxes of 50` are 3000; boxes of nobody knows how many are not counted.
