@@ -78,6 +78,10 @@ mod tests {
             assert_eq!(meant(word), Some("electro"), "{word}");
         }
         assert_eq!(meant("electroplatd"), Some("electroplated"));
+        // Two of ten letters may be off, and one of nine.
+        assert_eq!(meant("elctroplatd"), Some("electroplated"));
+        assert_eq!(meant("mecancal"), Some("mechanical"));
+        assert_eq!(meant("elcto"), None);
         for word in [
             "mechanical",
             "mechanic",

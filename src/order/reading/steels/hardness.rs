@@ -175,3 +175,35 @@ fn beside_a_grade(line: &mut Line, at: usize, key: &str, text: &str, is_least: b
     }
     line.take_back(&["steel"]);
 }
+
+#[cfg(test)]
+mod tests {
+    use super::asks_for_more;
+    use crate::steel::Grade;
+
+    /// ISO 898-1: class 8.8 has 800 MPa and 250 HV, and above 16 mm 830 MPa and 255 HV.
+    #[test]
+    fn a_grade_is_asked_where_more_or_less_than_it_has_is_written() {
+        let asked = |text: &str, is_least: bool| {
+            let grade = Grade::of_key("8.8").and_then(|grade| asks_for_more(grade, text, is_least));
+            grade.map(|why| why.contains("has 255 HV at least") || why.contains("has 800 MPa at least"))
+        };
+        for (text, is_least, is_asked) in [
+            ("255 HV", true, false),
+            ("256 HV", true, true),
+            ("256 HV", false, false),
+            ("834 MPa", true, false),
+            ("835 MPa", true, true),
+            ("913 MPa", false, false),
+            ("914 MPa", false, true),
+            ("728 MPa", false, false),
+            ("727 MPa", false, true),
+            ("727 MPa", true, false),
+            ("116 ksi", false, false),
+        ] {
+            assert_eq!(asked(text, is_least), is_asked.then_some(true), "{text}, at least: {is_least}");
+        }
+        let grade = Grade::of_key("8.8").unwrap();
+        assert!(asks_for_more(grade, "150 ksi", false).unwrap().contains("has 116 ksi at least"));
+    }
+}

@@ -1,8 +1,9 @@
 //! Numbers with what they measure.
 
-use super::{assert_finds, assert_refuses, assert_takes, pieces};
+use super::{assert_finds, assert_refuses, assert_takes, pieces, taken};
 use crate::order::reading::measure::{
-    LEAST_HARDNESS, allowance, hardness, negative, other, psi, temperature, type_of, years, yields,
+    self, LEAST_HARDNESS, allowance, energy, hardness, negative, other, psi, temperature, type_of, years,
+    yields,
 };
 use crate::order::reading::thickness::{reading, thickness, tolerance};
 use crate::order::reading::weight::weight;
@@ -231,11 +232,72 @@ fn a_temperature_has_its_degrees() {
             ("-40 °C to 250 °C", between("-40 °C", "250 °C")),
             ("-40 F to 200 F", between("-40 °F", "200 °F")),
             ("−40 °C", of("-40 °C")),
+            ("500 ±10 °C", between("490 °C", "510 °C")),
+            ("80 to -20 °C", between("-20 °C", "80 °C")),
+            ("-20 to -40 °C", between("-40 °C", "-20 °C")),
+            ("-5 °C / 250 °C", between("-5 °C", "250 °C")),
+            ("250 °C / -5 °C", between("-5 °C", "250 °C")),
+            ("40 °C to 80 °C", between("40 °C", "80 °C")),
         ],
     );
     assert_takes(temperature, &[("99 F", ""), ("500", ""), ("1,200 °C", ""), ("500 °C2", "")]);
     // Two, and no ends of a range; a dash, and no minus.
-    assert_takes(temperature, &[("500 °C and 250 °C", "500 °C"), ("80 to 20 °C", ""), ("- 20 °C", "")]);
+    assert_takes(
+        temperature,
+        &[
+            ("500 °C and 250 °C", "500 °C"),
+            ("500 °C and 600 °C", "500 °C"),
+            ("250 °C/500 °C", "250 °C"),
+            ("0 °C / 20 °C", "0 °C"),
+            ("40 °C - 80 °C", "40 °C"),
+            ("40 °C to 80 °F", "40 °C"),
+            ("80 to 20 °C", ""),
+            ("20 to 20 °C", ""),
+            ("-20 to -20 °C", ""),
+            ("10 to 0 °C", ""),
+            ("5 to - 20 °C", ""),
+            ("- 20 °C", ""),
+        ],
+    );
+    // `between` says that they are ends, and no other word does.
+    assert_eq!(taken(temperature, "between 500 °C and 600 °C", 1), "500 °C and 600 °C");
+    assert_eq!(taken(temperature, "zwischen etwa 500 °C und 600 °C", 2), "500 °C und 600 °C");
+    assert_eq!(taken(temperature, "tempered 500 °C and 600 °C", 1), "500 °C");
+}
+
+/// A time is no life beside a word for what is due, kept or found.
+#[test]
+fn the_time_of_another_thing_is_no_life() {
+    let no_life = |text: &str, at: usize, why: &str| {
+        [measure::no_life, other].iter().any(|rule| {
+            let found = pieces(*rule, text, at);
+            matches!(found.as_slice(), [(_, What::Not(told))] if told.contains(why))
+        })
+    };
+    const NO_LIFE: &str = "no life that is asked of the coat";
+    for (text, at) in [
+        ("every 2 years", 0),
+        ("inspection every 2 years", 0),
+        ("rust found after 3 years", 2),
+        ("it failed after 2 years", 2),
+        ("delivery 3 months", 1),
+        ("delivery in 3 months", 2),
+        ("6 months warranty", 0),
+        ("6-month warranty", 0),
+    ] {
+        assert!(no_life(text, at, NO_LIFE), "{text}");
+    }
+    for (text, at) in [
+        ("every zebra 2 years", 0),
+        ("no rust found after 15 years", 3),
+        ("failed, good after 15 years", 3),
+        ("painted after 3 years", 1),
+        ("delivery, 3 months", 2),
+        ("delivery of a lot 3 months", 4),
+        ("6 months", 0),
+    ] {
+        assert!(!no_life(text, at, NO_LIFE), "{text}");
+    }
 }
 
 #[test]
@@ -465,4 +527,26 @@ fn a_coat_is_as_thick_as_its_unit_says() {
     assert_finds(thickness, &[("30 µm max", at_most("30 µm")), ("1 mil max", at_most("0.001 in"))]);
     assert_refuses(tolerance, &[("± 2 µm", "a tolerance"), ("±2%", "a tolerance")]);
     assert_takes(tolerance, &[("±2 mm 5", "±2 mm"), ("±2x", ""), ("2", "")]);
+}
+
+/// ISO 148-1 says an impact test in joules; `J` is `Jahre` as well.
+#[test]
+fn joules_are_no_years() {
+    for (text, at, is_energy) in [
+        ("27J", 0, true),
+        ("27 J", 0, false),
+        ("25 J", 0, false),
+        ("25J", 0, false),
+        ("25 J impact", 0, true),
+        ("charpy min 25 J", 1, true),
+        ("charpy bolt min of zinc 25 J", 5, false),
+        ("25 J at -20 °C", 0, true),
+        ("25 J / 100 °C", 0, true),
+        ("25 J - 20 °C", 0, false),
+        ("25 J at C4", 0, false),
+        ("27JX", 0, false),
+    ] {
+        let found = pieces(energy, text, at);
+        assert_eq!(matches!(found.as_slice(), [(_, What::Not(_))]), is_energy, "{text}: {found:?}");
+    }
 }
