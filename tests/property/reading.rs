@@ -39,6 +39,7 @@ fn a_demand_that_no_field_takes_is_open() {
         "HDG by others",
         "uncoated",
         "C3 min",
+        "for stud bolts",
         "6 months",
     ] {
         let line = format!("M16 x 60 hex bolts 8.8 HDG, {demand}, 100 pcs");
@@ -289,6 +290,11 @@ proptest! {
             }
             // In front of a temperature it may be what is as hot: `HDG valve at 450 °C`.
             if piece.rule == "temperature" && at <= piece.span.start && is_next(at..piece.span.start) {
+                return true;
+            }
+            // Beside the name of a thing that the part is for it may be what the thing is: `bolts for stud wall`, `flange width`.
+            let is_for = matches!(&piece.became, Became::NotUsed(why) if why.contains("what it is for") || why.contains("the flange that it joins"));
+            if is_for && (before.contains(&at) || behind.contains(&at)) {
                 return true;
             }
             // Beside another metal than the order's steel it may be what is of it: `8.8 zorks, stainless zork`.

@@ -1,5 +1,6 @@
-//! What a part joins: its finish is none that is asked of the part.
+//! What a part joins or is made for: its finish is none that is asked of the part, nor is its name.
 
+mod made_for;
 mod metal;
 
 pub(super) use metal::{around, contact, is_metal, is_thing, thing};
@@ -7,7 +8,6 @@ pub(super) use metal::{around, contact, is_metal, is_thing, thing};
 use super::items::Line;
 use super::left_out::is_finish;
 use super::lexicon;
-use super::what::What;
 use crate::quantity::letters::lower;
 
 /// `bolts for HDG structure`, `to suit galvanised beams`: the finish of what the part joins is not asked of it.
@@ -15,41 +15,12 @@ pub(super) fn settle(line: &mut Line, text: &str) {
     for at in 0..line.items.len() {
         finish(line, at, text);
         metal::settle(line, at, text);
-        made_for(line, at, text);
     }
+    made_for::settle(line, text);
 }
 
-/// `for timber`, `for solar panel frames`: what it goes into or joins, and no name of a part, where none follows.
-fn made_for(line: &mut Line, at: usize, text: &str) {
-    let is_thing = |at: usize| {
-        line.what(at) == Some(&What::Part("?"))
-            && line
-                .items
-                .get(at)
-                .is_some_and(|item| lexicon::SURROUNDINGS.contains(&lower(&item.text).as_str()))
-    };
-    let end = line.items.get(at).and_then(|item| item.spans.last()).map(|span| span.end);
-    let is_named = matches!(line.what(at + 1), Some(What::Part(_)))
-        && end.zip(line.items.get(at + 1).and_then(|next| next.spans.first())).is_some_and(|(end, next)| {
-            text.get(end..next.start).is_some_and(|gap| gap.chars().all(|c| matches!(c, ' ' | '-')))
-        });
-    if !is_thing(at) || is_named {
-        return;
-    }
-    // A word that names nothing by itself may stand between: `for solar panel`.
-    let mut word = line.before(at);
-    while let Some(other) = word.filter(|word| line.what(*word) == Some(&What::Not("".into()))) {
-        word = line.before(other);
-    }
-    let is_into = |at: usize| {
-        line.items.get(at).is_some_and(|item| lexicon::PUT_ON.contains(&lower(&item.text).as_str()))
-    };
-    if word.is_some_and(|word| line.says_for(word) || is_into(word))
-        && let Some(item) = line.item(at)
-    {
-        item.what = What::Not(lexicon::JOINT.into());
-    }
-}
+/// Why the finish of what a part joins is not used.
+const OF_WHAT_IT_JOINS: &str = "the finish of what it joins, and none that is asked of the part itself";
 
 fn finish(line: &mut Line, at: usize, text: &str) {
     if !line.items.get(at).is_some_and(|item| item.is_free() && is_finish(&item.what)) {
@@ -83,7 +54,7 @@ fn finish(line: &mut Line, at: usize, text: &str) {
         lexicon::JOINED.contains(&word) || is_for && matches!(word, "steel" | "stahl" | "steels")
     });
     if (is_for || is_onto || says_joins) && is_joined {
-        line.not(at, "the finish of what it joins, and none that is asked of the part itself");
+        line.not(at, OF_WHAT_IT_JOINS);
     }
 }
 

@@ -14,6 +14,7 @@ mod joined;
 mod kinds;
 mod lists;
 mod lives;
+mod uses;
 mod words;
 
 use super::token::{Chain, Sort};
@@ -29,6 +30,7 @@ pub use joined::*;
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use lists::*;
 pub use lives::*;
+pub use uses::*;
 pub use words::{
     A_READING, ANY_ZINC, BARE, CAST_IN, COLOUR, EXTRA, HARSHER, HEIGHT, HOURS, IN_SERVICE, JOINT, LEFT_OPEN,
     MASKED, MONTHS, NO_LIFE, NO_PLACE, NOT_IN_AIR, OF_A_TIME, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS,

@@ -4,7 +4,9 @@ use super::what::What;
 
 /// Nouns of parts that nuts and washers go with.
 pub(super) const BOLTS: &[&str] = &["bolt", "screw", "schraube", "rod", "stud", "u-bolt"];
-/// Nouns of what goes with them.
+/// Nouns of parts that have no thread.
+pub(super) const NO_THREAD: &[&str] = &["ring", "pin"];
+/// Nouns of what goes with bolts.
 pub(super) const MATES: &[&str] = &["nut", "washer"];
 
 /// Whether a piece is the name of a part with one of these nouns.

@@ -50,6 +50,11 @@ fn what_is_not_used_says_why() {
         ("M20x80 used bolts 8.8 HDG", "used", "used parts?"),
         ("Line 1: 50 M20x60 8.8 bolts; Line 2: 90 M20 nuts", "nuts", "a second order"),
         ("A325 3/4 x 2 with DTIs HDG", "DTIs", "no part known here"),
+        // What it is for.
+        ("M12x50 8.8 bolts for rod ends", "rod", "write it as a line of its own"),
+        ("M12x50 8.8 bolts between flange and wall", "flange", "what it is for"),
+        ("M12x50 8.8 bolts for HDG flange", "HDG", "the finish of what it joins"),
+        ("M12x50 8.8 bolts flange width 150", "flange", "write flange bolt"),
         // Times that are no life, and places.
         ("M20x80 8.8 bolts HDG C3 stored 2 years", "stored 2 years", "no life"),
         ("M20x80 8.8 bolts HDG C3 inspected every 2 years", "inspected every 2 years", "no life"),
