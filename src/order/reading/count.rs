@@ -8,7 +8,7 @@ use super::lexicon::{self, Word};
 use super::number::{self, Number};
 use super::token::{Chain, Sort};
 use super::what::{Counted, Found, What, one};
-use super::{length, steel};
+use super::{length, size, steel};
 pub(super) use boxes::IN_BOXES;
 use boxes::{box_of, boxes, packed};
 use spelled::spelled;
@@ -47,6 +47,10 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .filter(|it| is_named || unit(chain, it.end).is_some() && !is_joined(chain, from));
     if let Some(found) = spaced.as_ref().filter(|_| !is_named).and_then(|it| beside_a_word(chain, from, it)) {
         return Some(found);
+    }
+    // `need 1/2-13 x 2`, `need 1-8 x 4`: the figures are those of a size.
+    if is_named && size::begins_a_size(chain, from) && half(chain, from).is_none() {
+        return None;
     }
     let in_words = spelled(chain, from);
     let number = spaced

@@ -58,6 +58,7 @@ static RULES: &[Rule] = &[
     rule("numbered size", Letters, size::numbered_in_words),
     rule("length before its thread", Figures, size::length_before),
     rule("foreign thread", Figures, size::foreign),
+    rule("foreign thread in front", Letters, size::foreign_in_front),
     rule("size in inches", Figures, size::inches),
     rule("length", Figures, length::length),
     rule("two measures", Figures, length::pair),

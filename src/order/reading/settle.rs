@@ -9,7 +9,8 @@ use super::token::{Chain, Sort};
 use super::what::What;
 use super::{
     Became, Piece, Reading, UNKNOWN, address, bake, coat, either, ends, galv, heat, joined, label, left_out,
-    lexicon, part, per_part, place, qualified, quantity, second, spelling, steels, thickness, threads,
+    lexicon, number, part, per_part, place, qualified, quantity, second, spelling, steels, thickness,
+    threads,
 };
 use crate::calculator::Draft;
 use crate::sorting::sort_by_key;
@@ -207,7 +208,7 @@ fn scan(text: &str) -> Scanned {
             }
             Sort::Word | Sort::Digits => {
                 // Letters and figures that touch are one word: it is read whole or not at all.
-                let run = chain.run(at);
+                let run = whole_run(&chain, at);
                 at = behind_run(&chain, at, &run);
                 while let Some(last) = items.last().filter(|last| last.matched.end > run.start) {
                     if last.matched.start < run.start {
@@ -228,6 +229,25 @@ fn scan(text: &str) -> Scanned {
         Piece { span, text, rule: UNKNOWN, became: Became::NotUsed("".into()) }
     });
     Scanned { items, unknown: pieces.collect(), looked_at: chain.looked_at() }
+}
+
+/// The run of letters and figures around a place, and, where it ends with the first figures of a fraction, all of that:
+/// `HEX3/4-10` is one word, for no thread is cut out of its fraction.
+fn whole_run(chain: &Chain<'_>, at: usize) -> Range<usize> {
+    let mut run = chain.run(at);
+    let is_cut = run.len() > 1
+        && run.end.checked_sub(1).is_some_and(|figures| number::fraction(chain, figures).is_some());
+    if !is_cut {
+        return run;
+    }
+    for signs in [&["/", "⁄"][..], &["-"][..]] {
+        let joint = run.end;
+        let joins = chain.sign(joint, signs) && chain.glued(joint) && chain.glued(joint + 1);
+        if joins && chain.digits(joint + 1).is_some() {
+            run.end = chain.run(joint + 1).end;
+        }
+    }
+    run
 }
 
 /// The first place behind a run.

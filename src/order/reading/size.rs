@@ -1,5 +1,6 @@
 //! Threads, by their names and by their sizes.
 
+mod foreign;
 mod lengths;
 
 use super::length::{
@@ -13,6 +14,7 @@ use super::token::{Chain, Sort};
 use super::what::{Found, What, Written, one};
 use crate::table::asme_b1_1::Series;
 use crate::thread::{Designation, Thread, ToleranceClass};
+pub use foreign::{FOREIGN, foreign, foreign_in_front};
 use lengths::{length_of_thread, second_length, several, third_number, too_short};
 
 /// `M20`, `M16x1.5-6g x 60`, `M24-3.0`, `M 16 x 80`.
@@ -262,6 +264,22 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
     Some(found)
 }
 
+/// Whether figures are those of a size, and count nothing: a fraction, what has its threads per inch behind a dash, or a
+/// length behind its number, `#8 x 1`.
+pub fn begins_a_size(chain: &Chain<'_>, at: usize) -> bool {
+    // `need: .500-13`, `qty #10-24`: its sign is that of the size.
+    let sign = chain.before(at).filter(|sign| chain.sign(*sign, &[".", "#"]) && chain.glued(at));
+    let at = sign.filter(|sign| !chain.glued(*sign)).unwrap_or(at);
+    let is_dashed = || number::mixed(chain, at).is_some_and(|_| chain.sign(chain.after(at), DASHES));
+    let is_size = || match unified(chain, at).as_deref() {
+        Some([(_, What::Thread(written)), rest @ ..]) => {
+            written.pitched && (written.thread.is_some() || chain.sign(at, &["#"]) && !rest.is_empty())
+        }
+        _ => false,
+    };
+    number::fraction(chain, at).is_some() || is_dashed() || is_size()
+}
+
 /// The threads per inch behind a size: `13`, `4.5`; and `4 1/2` where there is such a thread, for a fraction behind
 /// a whole number may as well be a length of its own.
 fn threads_per_inch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Number> {
@@ -400,18 +418,6 @@ pub fn length_before(chain: &Chain<'_>, at: usize) -> Option<Found> {
     // `2 1/2 x 3/8-16`: two, and a length.
     ((text_is_one(chain, at, &number) || mark != number.end) && is_thread_of(chain, behind, number.value))
         .then(|| vec![(behind, What::Length(format!("{} in", number.text)))])
-}
-
-/// Why a thread of another series is not used.
-pub const FOREIGN: &str = "only M and unified threads are known here";
-
-/// `3/4 BSW`, `1/2-14 NPT`: a thread of another series is not the unified one of its size.
-pub fn foreign(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let size = number::number(chain, at)?;
-    let mut end = chain.over(over_inch(chain, size.end), DASHES);
-    end = number::decimal(chain, end).filter(|_| end != size.end).map_or(end, |per_inch| per_inch.end);
-    let (end, ()) = lexicon::whole(chain, end, |word| (word == Word::Foreign).then_some(()))?;
-    one(end, What::Not(FOREIGN.into()))
 }
 
 /// The thread of a size, by a series.

@@ -10,7 +10,7 @@ mod tapped_hole;
 use super::Became;
 use super::diameter::{of_diameter, washer_of};
 use super::items::Line;
-use super::lexicon::THREAD_LENGTH;
+use super::lexicon::{self, THREAD_LENGTH};
 use super::part::{Family, Scope, Scopes};
 use super::what::{What, Written};
 use super::{length, size};
@@ -69,6 +69,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         }
     }
     item_numbers(line, &mut strong);
+    of_whitworth(line, &mut strong);
     let pairs = pairs(line, scopes, &mut strong);
     if strong.is_empty() && inches.len() == 0 {
         by_diameter(line, scopes, &mut strong);
@@ -254,6 +255,22 @@ fn of_a_shoulder(line: &mut Line, strong: &mut Vec<(usize, Written)>) {
         let is_its = has_one && has_thread && written.of_size;
         if is_its {
             line.not(*at, "the diameter of the shoulder is not asked");
+        }
+        !is_its
+    });
+}
+
+/// `BSW bolts 1/2 x 2`, `5/8 x 3 Whitworth`: a size in inches without threads per inch is that of the series that the line
+/// names elsewhere.
+fn of_whitworth(line: &mut Line, strong: &mut Vec<(usize, Written)>) {
+    let is_named = line.items.iter().any(|item| {
+        matches!(&item.what, What::Not(why) if why == size::FOREIGN)
+            && lexicon::WHITWORTH.contains(&lower(&item.text).as_str())
+    });
+    strong.retain(|(at, written)| {
+        let is_its = is_named && written.of_size && written.thread.is_some_and(|thread| !thread.is_metric());
+        if is_its {
+            line.not(*at, size::FOREIGN);
         }
         !is_its
     });

@@ -253,6 +253,9 @@ pub const VARIANTS: &[&str] = &[
     "unit",
 ];
 
+/// The threads of bolts that went before the unified ones.
+pub const WHITWORTH: &[&str] = &["bsw", "bsf", "whitworth"];
+
 /// A length beside such a word is that of the thread.
 pub const OF_THREADS: &[&str] =
     &["thread", "threads", "threaded", "thrd", "thd", "thds", "threading", "gewinde", "gewindelänge"];

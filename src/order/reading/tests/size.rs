@@ -2,8 +2,10 @@
 
 use super::{assert_refuses, assert_takes, taken, thread};
 use crate::order::reading::size::{
-    foreign, inches, length_before, metric, numbered_in_words, thread_class, unified,
+    begins_a_size, foreign, foreign_in_front, inches, length_before, metric, numbered_in_words, thread_class,
+    unified,
 };
+use crate::order::reading::token::Chain;
 
 #[test]
 fn a_metric_thread_takes_its_pitch_its_class_and_its_length() {
@@ -162,7 +164,74 @@ fn a_size_in_inches_has_its_mark_or_is_a_fraction() {
             ("2-1/2-13", "2-1/2"),
         ],
     );
-    assert_takes(foreign, &[("3/4 BSW", "3/4 BSW"), ("1/2-14 NPT", "1/2-14 NPT"), ("3/4 UNC", "")]);
+    assert_takes(
+        foreign,
+        &[
+            ("3/4 BSW", "3/4 BSW"),
+            ("1/2-14 NPT", "1/2-14 NPT"),
+            ("3/4 UNC", ""),
+            ("1/2 W x 2", "1/2 W"),
+            ("1/2\" W hex bolt", "1/2\" W"),
+            ("1/2-12 W", "1/2-12 W"),
+            ("5/8W HDG", "5/8W"),
+            ("5/8W nuts", ""),
+            ("1/2 W HDG", ""),
+            ("1/2 W nuts", ""),
+            ("1/2 W/ nuts", ""),
+            ("8 W x 2", ""),
+        ],
+    );
+    assert_takes(
+        foreign_in_front,
+        &[
+            ("BSW 1/2 x 2", "BSW 1/2"),
+            ("BSW 1 x 4", "BSW 1"),
+            ("BSW 1 pc", ""),
+            ("BSW 8 x 4", ""),
+            ("Whitworth 1/2-12", "Whitworth 1/2-12"),
+            ("W 5/8 x 50", "W 5/8"),
+            ("W3/4 HDG", "W3/4"),
+            ("w3/4 HDG", "w3/4"),
+            ("W1\" x 100", "W1\""),
+            ("w 5/8 HDG", ""),
+            ("w 5/8 x 50", "w 5/8"),
+            ("W 5/8 hex nuts", ""),
+            ("W 1/2-13 x 2", ""),
+            ("W 1/2-12 x 2", "W 1/2-12"),
+            ("W 8 x 50", ""),
+            ("W 3/4ksi", ""),
+            ("V3/4 x 60", ""),
+        ],
+    );
+    for text in ["1/2 x 2 bolt W 5/8 x 50", "M16 bolt W 5/8", "bolt x 2 W 5/8"] {
+        let at = Chain::of(text).tokens().iter().position(|token| token.text == "W").unwrap();
+        assert_eq!(taken(foreign_in_front, text, at), "", "{text}");
+    }
+}
+
+/// What is behind a word for pieces, and counts none.
+#[test]
+fn a_size_begins_with_a_fraction_or_with_what_has_its_pitch() {
+    for (text, at, is_one) in [
+        ("1/2-13", 0, true),
+        ("1/2", 0, true),
+        ("1-1/2 x 6", 0, true),
+        ("1 1/2-6", 0, true),
+        ("2 1/2-13", 0, false),
+        ("1-8 x 6", 0, true),
+        ("1-8", 0, true),
+        ("10-24", 0, true),
+        ("10-25", 0, false),
+        (".500-13", 1, true),
+        ("a.500-13", 2, false),
+        ("#8 x 1", 1, true),
+        ("#8", 1, false),
+        ("8 x 1", 0, false),
+        ("500 pcs", 0, false),
+        ("12-20 pcs", 0, false),
+    ] {
+        assert_eq!(begins_a_size(&Chain::of(text), at), is_one, "{text}");
+    }
 }
 
 #[test]
