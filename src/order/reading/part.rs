@@ -20,7 +20,7 @@ use crate::quantity::letters::lower;
 use crate::steel::Grade;
 use another::{another, is_thing};
 use implied::{has_bolt, has_bolt_steel, implied, is_heavy, only_hex};
-use mate::{WASHERS_OF_A_SET, is_unknown_mate, mate, other};
+use mate::{AS_ITS_OWN, WASHERS_OF_A_SET, is_unknown_mate, mate, other};
 use meant_for::meant_for;
 use name::{Name, SOFT, is_its_pin, join_loose, kind_of, main_of, names};
 use scope::scope_items;
@@ -204,7 +204,7 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
     if let Some(about) = &about {
         name_part(line, &mut scopes, about);
     }
-    by_standard(line, &mut scopes, about.as_ref());
+    by_standard(line, &mut scopes, about.as_ref(), &names);
     by_document(line, &scopes);
     loose_words(line, &scopes);
     if scopes.kind == Some(Kind::DoubleEndStud) {
@@ -223,7 +223,9 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
                         .get(*at)
                         .is_some_and(|item| lexicon::COMES_WITH.contains(&lower(&item.text).as_str()))
                 });
-            is_known || comes_with || is_beside && is_unknown_mate(line, name)
+            // `with cap nut`: whichever it is.
+            let is_mate = name.with == Some(true) && matches!(name.noun, Some(Family::Nut | Family::Washer));
+            is_known || is_mate || comes_with || is_beside && is_unknown_mate(line, name)
         })
         .chain((0..names.len()).filter(|at| is_its_pin(&names, *at)).filter_map(|at| names.get(at)))
         .flat_map(|name| name.items.iter().copied())
@@ -232,8 +234,12 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         // `ohne Mutter` names no part.
         let is_left_out =
             left_out::is_gone(&item.became) || item.became == Some(Became::NotUsed(second::WHY.into()));
+        // `with DIN 985`.
+        let is_mate = matches!(item.what, What::PartStandard(_))
+            && item.became == Some(Became::NotUsed(AS_ITS_OWN.into()));
         let is_name = !of_mates.contains(&at)
             && !is_left_out
+            && !is_mate
             && matches!(item.what, What::Part(_) | What::PartStandard(_) | What::PartDocument(_))
             && !matches!(item.what, What::Part("plain" | "sae" | "flat" | "full-thread" | "part-thread"));
         is_name && !matches!(&item.became, Some(Became::Used(fields, _)) if !fields.contains(&"part"))
@@ -298,6 +304,18 @@ fn name_part(line: &mut Line, scopes: &mut Scopes, about: &Name) {
     }
     if about.words.contains(&"machine") && key == Some("hex-bolt") && !about.words.contains(&"hex") {
         line.note("part", "a machine bolt is taken with a hex head; a square one has another area");
+    }
+    let is_shortened = || {
+        about
+            .items
+            .iter()
+            .any(|at| line.items.get(*at).is_some_and(|item| lower(&item.text).starts_with("mech")))
+    };
+    if key == Some("machine-screw") && is_shortened() {
+        line.note(
+            "part",
+            "“mech” in front of a screw is taken for machine: write mechanically plated for the coat",
+        );
     }
     let is_of_f1554 = || {
         line.items.iter().any(|item| match &item.what {

@@ -56,6 +56,7 @@ fn what_is_not_used_says_why() {
         ("M12x50 8.8 bolts for HDG flange", "HDG", "the finish of what it joins"),
         ("M12x50 8.8 bolts flange width 150", "flange", "write flange bolt"),
         ("W 1/2 x 2 bolt", "W 1/2", "only M and unified threads"),
+        ("M12x50 8.8 HDG with DIN 985 nuts", "nuts", "write it as a line of its own"),
         // Times that are no life, and places.
         ("M20x80 8.8 bolts HDG C3 stored 2 years", "stored 2 years", "no life"),
         ("M20x80 8.8 bolts HDG C3 inspected every 2 years", "inspected every 2 years", "no life"),

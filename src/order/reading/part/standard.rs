@@ -1,16 +1,19 @@
 //! The standards of parts that a line names.
 
+use super::implied::{has_bolt, has_bolt_steel};
 use super::mate::AS_ITS_OWN;
 use super::name::{BARE, Name};
 use super::{Family, Scopes, UNKNOWN, WASHERS_OF_A_SET};
 use crate::order::reading::Became;
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon::KINDS;
+use crate::order::reading::nouns::MATES;
 use crate::order::reading::what::What;
 use crate::part::{Form, Kind};
 
 /// The standards of parts.
-pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&Name>) {
+pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&Name>, names: &[Name]) {
+    let mates = Mates::of(line, names);
     let standards = line.free(|what| match what {
         What::PartStandard(key) => Some(*key),
         _ => None,
@@ -56,7 +59,7 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
             line.used(at, "part");
             continue;
         }
-        let is_first = about.is_none() && scopes.kind.is_none();
+        let is_first = about.is_none() && scopes.kind.is_none() && !mates.is_one(line, at, (key, family));
         let bolt_is_named = !is_first && scopes.family == Family::Bolt;
         match kind {
             None if line
@@ -91,9 +94,8 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
                             scopes.washer_kind.or(Some(kind)).filter(|kind| *kind != Kind::Washer);
                     }
                     _ => {
-                        if let Some(item) = line.item(at) {
-                            item.not(AS_ITS_OWN);
-                        }
+                        line.not(at, AS_ITS_OWN);
+                        of_another_kind(line, scopes, at, family);
                         continue;
                     }
                 }
@@ -131,6 +133,62 @@ pub(super) fn by_standard(line: &mut Line, scopes: &mut Scopes, about: Option<&N
         }
     }
 }
+
+/// `with DIN 985 nuts`: the noun beside the standard of another nut or washer is that of the same.
+fn of_another_kind(line: &mut Line, scopes: &mut Scopes, at: usize, family: Family) {
+    let (items, with) = match family {
+        Family::Nut => (&mut scopes.nut, &mut scopes.with.0),
+        _ => (&mut scopes.washer, &mut scopes.with.1),
+    };
+    for beside in [line.before(at), line.behind(at)].into_iter().flatten() {
+        let is_bare = matches!(line.what(beside), Some(What::Part(noun)) if MATES.contains(noun));
+        if is_bare && items.contains(&beside) {
+            items.retain(|item| *item != beside);
+            line.not(beside, AS_ITS_OWN);
+        }
+    }
+    *with &= !items.is_empty();
+}
+
+/// What makes the standard of a nut or a washer that of what comes with a bolt which no word names.
+struct Mates {
+    /// A size with its length: `M12x50`.
+    has_bolt: bool,
+    /// A steel of bolts.
+    has_steel: bool,
+    /// The names of nuts, or of washers, that stand in the line.
+    named: Vec<Family>,
+}
+
+impl Mates {
+    fn of(line: &Line, names: &[Name]) -> Self {
+        let named = [Family::Nut, Family::Washer]
+            .into_iter()
+            .filter(|family| names.iter().any(|name| name.noun == Some(*family)))
+            .collect();
+        Self { has_bolt: has_bolt(&line.items), has_steel: has_bolt_steel(line), named }
+    }
+
+    /// `M12x50 8.8 with DIN 985 nyloc`: behind `with`, with its name, or of a nut beside a steel of bolts.
+    fn is_one(&self, line: &Line, at: usize, (key, family): (&str, Family)) -> bool {
+        // A coupling nut has a length of its own.
+        if family == Family::Bolt || key == "coupling-nut" || !self.has_bolt {
+            return false;
+        }
+        let mut before = line.before(at);
+        for _ in 0..NEAR {
+            match before {
+                Some(place) if matches!(line.what(place), Some(What::With(_))) => return true,
+                Some(place) => before = line.before(place),
+                None => break,
+            }
+        }
+        self.named.contains(&family) || family == Family::Nut && self.has_steel
+    }
+}
+
+/// How many pieces in front of a standard are asked for `with`.
+const NEAR: usize = 8;
 
 /// Words without a noun that the part of a standard may have in its name belong to it: `Senkkopf … DIN 7991`.
 pub(super) fn loose_words(line: &mut Line, scopes: &Scopes) {
