@@ -50,6 +50,7 @@ mod tests;
 mod thickness;
 mod threads;
 mod token;
+mod wanted;
 mod weight;
 mod what;
 mod worked;

@@ -9,7 +9,7 @@ use std::cmp::Reverse;
 
 use super::items::{Item, Line};
 use super::lexicon;
-use super::thickness::wanted::Wanted;
+use super::wanted::Wanted;
 use super::what::{Family, What};
 use crate::order;
 use crate::order::asked::{self, Asked, LeftOut};

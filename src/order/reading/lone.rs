@@ -9,7 +9,7 @@ use super::part::{Family, Scope, Scopes};
 use super::per_part;
 use super::steel::ANALYSES;
 use super::steels::B695;
-use super::thickness::wanted::Wanted;
+use super::wanted::Wanted;
 use super::what::What;
 use crate::part::Kind;
 use crate::process::Process;

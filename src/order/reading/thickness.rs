@@ -1,16 +1,15 @@
 //! The thickness of a coat.
 
 mod range;
-pub(super) mod wanted;
 pub(super) mod whose;
 
-use self::wanted::Wanted;
 use super::length::over_inch;
 use super::lexicon::{self, Word};
 use super::measure::plus_minus;
 use super::number;
 use super::steel::DOTTED;
 use super::token::Chain;
+use super::wanted::Wanted;
 use super::what::{Found, What, one};
 use crate::quantity::Length;
 

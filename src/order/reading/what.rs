@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use super::thickness::wanted::Wanted;
+use super::wanted::Wanted;
 use crate::process::Process;
 use crate::quantity::Mass;
 use crate::site::{Category, Surroundings};

@@ -1,13 +1,13 @@
 //! The two ends of a thickness: `8-12 µm`, `min 8, max 12 µm`, `45 µm +20/-0`.
 
 use super::THICKEST_INCH;
-use super::wanted::Wanted;
 use crate::order::reading::length::over_inch;
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::measure::plus_minus;
 use crate::order::reading::number::{self, Number};
 use crate::order::reading::steel::DOTTED;
 use crate::order::reading::token::{Chain, Sort};
+use crate::order::reading::wanted::Wanted;
 use crate::quantity::Length;
 
 /// What stands between the ends of a range.
