@@ -10,7 +10,7 @@ mod why;
 
 use kettle_barrel::calculator::Draft;
 use kettle_barrel::order::reading::lexicon::{self, Word};
-use kettle_barrel::order::reading::{self, Became, Reading, Segment};
+use kettle_barrel::order::reading::{self, Became, Piece, Reading, Segment};
 use kettle_barrel::site::Category;
 use proptest::prelude::*;
 use table::{GIVEN, NOT_UNDERSTOOD, UNDERSTOOD, fields, lines, written};
@@ -278,7 +278,8 @@ proptest! {
                 return true;
             }
             // Behind any other, or within, it may be what is not wanted, so that the line asks: `without delay HDG`.
-            let is_no = piece.rule == "not, in front of a finish" || std::iter::once(piece.text.as_str())
+            let of_a_finish = ["not, in front of a finish", "refused finish", "refused by a verb", "all but a finish", "not fit for a finish", "not by a process"];
+            let is_no = of_a_finish.contains(&piece.rule) || std::iter::once(piece.text.as_str())
                 .chain(piece.text.split(' '))
                 .any(|words| lexicon::means(&words.to_lowercase(), Word::Without));
             let is_next = |gap: std::ops::Range<usize>| {
@@ -286,6 +287,17 @@ proptest! {
                     && plain.pieces.iter().all(|other| other.became == Became::Binds || !gap.contains(&other.span.start))
             };
             if is_no && piece.span.start < at && (at < piece.span.end || is_next(piece.span.end..at)) {
+                return true;
+            }
+            // In front of what refuses, or within, it may be what is not wanted: `HDG zork not allowed`.
+            let refuses = piece.rule == "refused by a verb"
+                || [Word::Excluded, Word::Refused].iter().any(|word| lexicon::means(&piece.text.to_lowercase(), *word));
+            let is_open = |other: &Piece| {
+                other.became == Became::Binds || matches!(&other.became, Became::NotUsed(why) if why.is_empty())
+            };
+            let is_in_front = at <= piece.span.start && !line[at..piece.span.start].contains([',', ';'])
+                && plain.pieces.iter().all(|other| is_open(other) || !(at..piece.span.start).contains(&other.span.start));
+            if refuses && (piece.span.start < at && at <= piece.span.end || is_in_front) {
                 return true;
             }
             // In front of a temperature it may be what is as hot: `HDG valve at 450 °C`.

@@ -1,8 +1,12 @@
 //! `galv.`: hot-dip in English, electroplated in German; the rest of the line says which.
 
-use super::either::process;
+use std::collections::HashSet;
+
+use super::either::{self, process};
 use super::items::{Item, Line};
+use super::left_out::is_gone;
 use super::lexicon;
+use super::nouns::{BOLTS, MATES, is_named};
 use super::what::What;
 use crate::process::Process;
 use crate::quantity::Length;
@@ -46,6 +50,59 @@ pub(super) fn settle(line: &mut Line, text: &str) {
         if let Some(item) = line.item(at).filter(|_| takes) {
             item.what = What::Process(Process::Electroplated, false);
         }
+    }
+}
+
+/// Why a word that is used of the finish that is refused, and of another, is not used.
+const ANOTHER: &str =
+    "which zinc, where the line refuses one by name? Write hot-dip, mechanical or electroplated";
+
+/// `galvanized, not hot-dip`, `zinc, but no electroplating`: the word is of another process than the one that the line
+/// refuses by its name.
+pub(super) fn beside_refused(line: &mut Line, text: &str) {
+    let several = |item: &Item| {
+        let written = lower(&item.text);
+        let meant = either::may_be(written.strip_prefix("zinc ").unwrap_or(&written));
+        if meant.is_empty() { either::may_be(&written) } else { meant }
+    };
+    // In a stretch of nuts or washers alone it is their finish that is refused.
+    let of = |nouns: &[&str]| -> HashSet<usize> {
+        let named = line.items.iter().filter(|item| is_named(&item.what, nouns));
+        named.map(|item| item.stretch).collect()
+    };
+    let (mates, bolts) = (of(MATES), of(BOLTS));
+    let is_of_a_mate = |item: &Item| mates.contains(&item.stretch) && !bolts.contains(&item.stretch);
+    let is_by_name = |item: &Item| several(item).is_empty() || lower(&item.text).starts_with("plat");
+    let refused: Vec<Process> = line
+        .items
+        .iter()
+        .filter(|item| is_gone(&item.became) && is_by_name(item) && !is_of_a_mate(item))
+        .filter_map(|item| process(&item.what))
+        .collect();
+    if refused.is_empty() {
+        return;
+    }
+    // `was HDG, now galv mech`: what is wanted by its name says which zinc it is.
+    let wanted: Vec<Process> = line
+        .items
+        .iter()
+        .filter(|item| item.is_free() && is_by_name(item))
+        .filter_map(|item| process(&item.what).filter(|process| !refused.contains(process)))
+        .collect();
+    let is_plate = line.items.iter().any(says_plate) || is_german(text);
+    for item in line.items.iter_mut().filter(|item| item.is_free()) {
+        let is_refused = process(&item.what).is_some_and(|own| refused.contains(&own));
+        let meant = several(item);
+        if !is_refused || meant.is_empty() || meant.iter().any(|process| wanted.contains(process)) {
+            continue;
+        }
+        let is_plated = is_plate
+            && lexicon::GALV.contains(&lower(&item.text).as_str())
+            && !refused.contains(&Process::Electroplated);
+        item.what = match is_plated {
+            true => What::Process(Process::Electroplated, false),
+            false => What::Not(ANOTHER.into()),
+        };
     }
 }
 

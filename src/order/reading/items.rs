@@ -123,6 +123,16 @@ impl Line {
         self.items.get(at).map(|item| item.stretch)
     }
 
+    /// Where the piece at a place begins in the text, in bytes.
+    pub fn start(&self, at: usize) -> Option<usize> {
+        self.items.get(at)?.spans.first().map(|span| span.start)
+    }
+
+    /// Where it ends.
+    pub fn end(&self, at: usize) -> Option<usize> {
+        self.items.get(at)?.spans.last().map(|span| span.end)
+    }
+
     /// Whether the piece at a place says for what, or under what, something is.
     pub fn says_for(&self, at: usize) -> bool {
         let text = self.items.get(at).filter(|item| item.what == What::Filler).map(|item| lower(&item.text));

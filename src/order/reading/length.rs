@@ -329,10 +329,24 @@ pub(super) fn feet_and_inches(chain: &Chain<'_>, at: usize) -> Option<(usize, Wh
     })
 }
 
+/// `8.8 "galvanized"`: the mark stands apart from a class and touches the finish behind it.
+fn opens_a_quotation(chain: &Chain<'_>, at: usize) -> bool {
+    let behind = chain.after(at);
+    let finish = |word| {
+        matches!(word, Word::Process(_) | Word::Tinted(_) | Word::Other(_) | Word::Not(_)).then_some(())
+    };
+    let class = chain.before(at).and_then(|ratio| {
+        let strength = chain.before(chain.before(ratio)?)?;
+        number::decimal(chain, strength)
+    });
+    let is_class = class.is_some_and(|class| class.end == at && steel::DOTTED.contains(&class.text.as_str()));
+    is_class && !chain.glued(at) && chain.glued(behind) && lexicon::find(chain, behind, finish).is_some()
+}
+
 /// The place behind the mark of an inch.
 pub(super) fn over_inch(chain: &Chain<'_>, at: usize) -> usize {
     if chain.sign(at, &["\"", "″", "”", "“"]) {
-        return chain.after(at);
+        return if opens_a_quotation(chain, at) { at } else { chain.after(at) };
     }
     let other = chain.after(at);
     if chain.sign(at, &["'", "′", "’"]) && chain.sign(other, &["'", "′", "’"]) && chain.glued(other) {

@@ -14,6 +14,7 @@ mod joined;
 mod kinds;
 mod lists;
 mod lives;
+mod refusals;
 mod uses;
 mod words;
 
@@ -30,11 +31,12 @@ pub use joined::*;
 pub use kinds::{KINDS, PART_STANDARDS};
 pub use lists::*;
 pub use lives::*;
+pub use refusals::*;
 pub use uses::*;
 pub use words::{
     A_READING, ANY_ZINC, BARE, CAST_IN, COLOUR, EXTRA, HARSHER, HEIGHT, HOURS, IN_SERVICE, JOINT, LEFT_OPEN,
     MASKED, MONTHS, NO_LIFE, NO_PLACE, NOT_IN_AIR, OF_A_TIME, OTHER_COAT, OUTDOORS, SAYS_NOTHING, STRESS,
-    THREAD_LENGTH, USED, WEIGHT_OF_BOX, WEIGHT_OF_PIECE, YIELD,
+    TAPPED, THREAD_LENGTH, TOP, USED, WEIGHT_OF_BOX, WEIGHT_OF_PIECE, YIELD,
 };
 
 /// What a word or a phrase means.
@@ -135,6 +137,16 @@ pub enum Word {
     Without,
     /// Behind what is not wanted: `not allowed`.
     Excluded,
+    /// Behind what is not wanted, with or without a verb in front: `forbidden`, `must be avoided`.
+    Refused,
+    /// What is taken or allowed, unless a verb with a negation stands in front: `must not be used`.
+    Taken,
+    /// A verb by which somebody wishes for what follows, or with a negation in front does not.
+    Wish,
+    /// In front of the verb that is refused: `must`.
+    Modal,
+    /// Beside such a verb: `not`, `isn't`.
+    Negation,
     /// Behind what somebody else does or brings: `by others`.
     ByOthers,
     /// Beside what was wanted until now: `was HDG`, `HDG was quoted`.
@@ -283,8 +295,7 @@ pub fn names_a_part(word: &str) -> bool {
 
 /// Every word that stands in some phrase, or in front of the number of a document.
 static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
-    let of_phrases =
-        PHRASES.values().flatten().flat_map(|phrase| phrase.words.iter().map(|(word, _)| word.clone()));
+    let of_phrases = words_of(|means| !is_of_a_verb(means));
     let letters = [
         "half", "aisi", "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv",
         "v", "vi", "i", "s", "z", "längen", "dem", "its", "final", "full", "apiece",
@@ -313,6 +324,27 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
 /// Whether a word stands in the lexicon.
 pub fn knows(word: &str) -> bool {
     KNOWN.contains(word)
+}
+
+/// Words that say something only around a verb that refuses: by themselves nobody knows them.
+static AROUND_A_VERB: LazyLock<HashSet<String>> = LazyLock::new(|| {
+    let lists = [LINKS, OBJECTS, BOUNDS, BOUND_TO, ALL_BUT, ALL, FIT_FOR, TAP, TAPPED_OVER, NONE, THAN];
+    words_of(is_of_a_verb).chain(lists.iter().copied().flatten().map(|word| (*word).to_owned())).collect()
+});
+
+/// Whether a rule may look for a word: what nobody knows is taken out before the rules look.
+pub fn is_looked_for(word: &str) -> bool {
+    knows(word) || AROUND_A_VERB.contains(word)
+}
+
+fn is_of_a_verb(word: Word) -> bool {
+    matches!(word, Word::Taken | Word::Wish | Word::Modal | Word::Negation)
+}
+
+/// The words of the phrases of some meanings.
+fn words_of(is_one: impl Fn(Word) -> bool) -> impl Iterator<Item = String> {
+    let phrases = PHRASES.values().flatten().filter(move |phrase| is_one(phrase.means));
+    phrases.flat_map(|phrase| phrase.words.iter().map(|(word, _)| word.clone()))
 }
 
 /// Whether a word by itself stands in front of a number that marks something: `drawing`.

@@ -6,7 +6,7 @@ use super::what::{Found, SteelWord, What, one};
 use super::{
     bake, count, distance, document, either, joined, label, left_out, length, letters, mark, measure,
 };
-use super::{money, named, place, qualified, size, steel, steels, thickness, weight, worked};
+use super::{money, named, place, qualified, size, steel, thickness, threads, weight, worked};
 use crate::site::Category;
 use crate::thread::ToleranceClass;
 
@@ -71,6 +71,7 @@ static RULES: &[Rule] = &[
     rule("of a unit", Letters, mark::of_a_unit),
     rule("mark of a nut tapped over", Figures, mark::tapped_mark),
     rule("mark of a thread", Letters, mark::marked),
+    rule("tapped over, around its nut", Letters, threads::around_the_nut),
     rule("bolt, nut, washer", Letters, set),
     rule("two letters of a mate", Letters, letters::mate),
     rule("standard nut", Letters, standard_nut),
@@ -101,7 +102,11 @@ static RULES: &[Rule] = &[
     rule("other measure", Figures, measure::other),
     rule("type", Letters, measure::type_of),
     rule("not, in front of a finish", Letters, left_out::not_that),
+    rule("not by a process", Letters, left_out::not_so),
     rule("refused finish", Letters, left_out::refused),
+    rule(left_out::BY_A_VERB, Letters, left_out::by_a_verb),
+    rule("all but a finish", Letters, left_out::all_but),
+    rule("not fit for a finish", Letters, left_out::not_fit_for),
     rule("free of zinc", Letters, left_out::free_of_zinc),
     rule("zone kept bare", Letters, left_out::kept_bare),
     rule("used parts", Letters, left_out::second_hand),
@@ -262,7 +267,7 @@ fn alone(word: Word) -> Option<What> {
         Word::With => What::With(true),
         Word::And => What::With(false),
         Word::Without => What::Without,
-        Word::Excluded | Word::ByOthers => What::Excluded,
+        Word::Excluded | Word::Refused | Word::ByOthers => What::Excluded,
         Word::Was => What::Was,
         Word::Instead => What::Instead,
         Word::Or => What::Or,
@@ -274,7 +279,7 @@ fn alone(word: Word) -> Option<What> {
         Word::Set | Word::Count(1, true) => What::Set,
         Word::Tempered => What::Tempered,
         Word::Bath => What::Bath,
-        Word::Overtapped => What::Not(steels::TAPPED.into()),
+        Word::Overtapped => What::Not(lexicon::TAPPED.into()),
         Word::NotOvertapped => What::StandardNut,
         Word::Ends => What::Ends,
         Word::Each

@@ -31,6 +31,7 @@ pub(super) fn settle(text: &str) -> Reading {
     galv::settle(&mut line, text);
     address::settle(&mut line, text);
     left_out::settle(&mut line, text, &scanned.unknown);
+    galv::beside_refused(&mut line, text);
     joined::settle(&mut line, text);
     either::settle(&mut line, text, &scanned.unknown);
     either::contradict(&mut line, &scanned.unknown);
@@ -54,6 +55,7 @@ pub(super) fn settle(text: &str) -> Reading {
     place::settle(&mut line, text, &unknown);
     heat::settle(&mut line);
     bake::settle(&mut line);
+    left_out::not_lubricated(&mut line);
     the_rest(&mut line);
     let mut pieces: Vec<Piece> = scanned.unknown;
     qualified::settle(&mut line, &scopes, text, &mut pieces);
@@ -228,7 +230,9 @@ fn scan(text: &str) -> Scanned {
         let text = text.get(span.clone()).unwrap_or_default().to_owned();
         Piece { span, text, rule: UNKNOWN, became: Became::NotUsed("".into()) }
     });
-    Scanned { items, unknown: pieces.collect(), looked_at: chain.looked_at() }
+    let mut unknown: Vec<Piece> = pieces.collect();
+    sort_by_key(&mut unknown, |piece| piece.span.start);
+    Scanned { items, unknown, looked_at: chain.looked_at() }
 }
 
 /// The run of letters and figures around a place, and, where it ends with the first figures of a fraction, all of that:
@@ -263,7 +267,7 @@ fn behind_run(chain: &Chain<'_>, mut at: usize, run: &Range<usize>) -> usize {
 fn take_out_unknown(chain: &mut Chain<'_>, unknown: &mut Vec<Range<usize>>) {
     let is_unknown = |chain: &Chain<'_>, run: &Range<usize>| {
         chain.tokens().get(run.clone()).unwrap_or_default().iter().zip(run.clone()).any(|(token, at)| {
-            let known = lexicon::knows(&token.lower)
+            let known = lexicon::is_looked_for(&token.lower)
                 || lexicon::names_a_part(&token.lower)
                 || joined::is_thing(&token.lower)
                 || qualified::is_compound(chain.tokens(), at);

@@ -19,8 +19,6 @@ use crate::sorting::sort_by_key;
 use crate::steel::Grade;
 use crate::thread::Designation;
 
-/// Why words for the nut's thread are not used.
-pub(super) const TAPPED: &str = "how far to tap over follows from the coat";
 /// Why a metal beside the steel of the part is not used.
 const ANOTHER_METAL: &str =
     "zinc on carbon and alloy steel is judged: write “in contact with” it if it touches the part";
@@ -390,7 +388,7 @@ fn bare_classes(line: &mut Line, scopes: &Scopes) {
         match line
             .items
             .get(before)
-            .is_some_and(|item| item.rule == "word" && item.what == What::Not(TAPPED.into()))
+            .is_some_and(|item| item.rule == "word" && item.what == What::Not(lexicon::TAPPED.into()))
         {
             true => line.before(before),
             false => Some(before),

@@ -1,6 +1,7 @@
 //! What each rule finds at the beginning of a text: how far it goes, and what it takes it for.
 
 mod count;
+mod left_out;
 mod length;
 mod mark;
 mod measure;

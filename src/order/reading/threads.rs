@@ -6,6 +6,7 @@ mod forming;
 mod hole;
 mod pitch;
 mod tapped_hole;
+mod tapped_over;
 
 use super::Became;
 use super::diameter::{of_diameter, washer_of};
@@ -22,6 +23,7 @@ use crate::thread::{Designation, Thread, ToleranceClass, overtap};
 use by_measure::{behind_the_size, by_diameter, of_legs};
 use counted::{counted_behind, item_numbers, product, times};
 use hole::{bare_hole, hole};
+pub(super) use tapped_over::around_the_nut;
 
 /// The largest size of unified threads that has a pitch of its own.
 const LARGEST_INCH: f64 = 4.0;
@@ -466,10 +468,22 @@ fn standard_nut(line: &mut Line, scopes: &Scopes, thread: Option<Thread>) {
         } else if line.draft.get("nut").is_some() || scopes.with.0 {
             line.fill(at, "nut_class", &class.to_string(), "the class of the nut");
             line.note("nut_class", NOT_TAPPED);
+        } else if line.items.get(at).is_some_and(|item| says_not(&item.text)) {
+            line.not(at, NOT_ORDERED);
         } else {
             line.not(at, "of nuts that are not ordered here: the answer says how they have to be tapped");
         }
     }
+}
+
+/// Why it is not used that nuts are not tapped over where none come with the part.
+const NOT_ORDERED: &str = "of nuts that are not ordered here, and a coat needs its room in them: write “with nuts” to have \
+                           them judged as they stand";
+
+/// Whether words for the thread of a nut say that it is not tapped over, and not only that it is the usual one.
+fn says_not(text: &str) -> bool {
+    let text = lower(text);
+    !text.contains("standard") && !text.contains("normal")
 }
 
 const NO_RING: &str = "no ring of this size is taken here: its size is that of a metric thread";

@@ -221,9 +221,6 @@ pub const OF_A_PROCESS: &[&str] = &[
 pub const BEGINS_OF_A_PROCESS: &[&str] =
     &["mech", "meca", "mehc", "mecc", "elec", "elek", "elct", "eletr", "elettr"];
 
-/// In front of a finish: somebody does not take it.
-pub const REFUSE: &[&str] = &["refuse", "refuses", "refusing", "rejects", "declines"];
-
 /// Words for a process that say what kind of thing something else is too: `mechanical seal`.
 pub const BARE_PROCESS: &[&str] = &["mechanical", "mechanisch", "mechanically", "mech"];
 

@@ -1,0 +1,171 @@
+//! What stands behind a word that says what is not wanted.
+
+use super::before::{before, is_said_of_the_stretch_before};
+use super::same::{its_other_words, joined_behind};
+use super::{BY_A_VERB, NOT_WHAT, UNCLEAR, WHY, can_be_left_out, is_finish, is_grade, with_or_without};
+use crate::order::reading::items::Line;
+use crate::order::reading::lexicon::{self, Word};
+use crate::order::reading::what::What;
+use crate::order::reading::{Became, Piece, token};
+use crate::quantity::letters::lower;
+
+/// `no HDG or plating`, `without DH nuts and washers`: the next piece, a name with all its words, and what
+/// `or` adds to it; `and` adds parts.
+pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unknown: bool) {
+    let mut reach = Reach::of(line, without);
+    let mut open = true;
+    let mut last: Option<usize> = None;
+    let mut at = without;
+    while let Some(next) = line.behind(at).filter(|next| reach.holds(line, *next, text)) {
+        at = next;
+        let is_part = |at: usize| matches!(line.what(at), Some(What::Part(_)));
+        let Some(what) = line.what(at) else { break };
+        let (grows, starts, joins) = (
+            last.is_some_and(|last| {
+                is_part(at) && line.what(last).is_some_and(|what| is_grade(what) || is_part(last))
+            }),
+            open && (can_be_left_out(what) || is_grade(what) && line.behind(at).is_some_and(is_part)),
+            last.is_some()
+                && (*what == What::Or && !is_otherwise(line, at)
+                    || matches!(what, What::With(false)) && line.behind(at).is_some_and(is_part)),
+        );
+        match what {
+            What::Filler => {}
+            // `not urgent`.
+            What::Polite if last.is_none() => {
+                last = Some(at);
+                break;
+            }
+            _ if grows || starts => {
+                (open, last) = (false, Some(at));
+                line.not(at, WHY);
+                if let Some(other) = its_other_words(line, at, text, Line::behind, WHY) {
+                    (at, last) = (other, Some(other));
+                }
+            }
+            _ if joins => {
+                open = true;
+                if let Some(item) = line.item(at) {
+                    item.became = Some(Became::Binds);
+                }
+            }
+            _ => break,
+        }
+    }
+    if let Some(last) = last {
+        joined_behind(line, last);
+        if let Some(item) = line.item(without) {
+            item.became = Some(Became::Binds);
+        }
+        return;
+    }
+    // `no. 500` is a number; `nuts: no` speaks of what stands before.
+    let number = line.behind(without).filter(|at| matches!(line.what(*at), Some(What::Bare(_))));
+    if let Some(number) = number {
+        line.not(number, "a number of what? Write 500 pcs if it counts them, #8 if it is a size");
+        if let Some(item) = line.item(without) {
+            item.became = Some(Became::Binds);
+        }
+    } else if speaks_of_unknown
+        || line.behind(without).is_some_and(|next| Reach::of(line, without).holds(line, next, text))
+        || !before(line, without, text)
+    {
+        line.not(without, NOT_WHAT);
+        if line.items.get(without).is_some_and(|item| item.rule == BY_A_VERB) && !speaks_of_unknown {
+            is_said_of_the_stretch_before(line, without, text);
+        }
+        if let Some(before) = line.before(without) {
+            with_or_without(line, before, |line, at| line.before(at));
+        }
+    }
+}
+
+/// The brackets between a word and what it speaks of: one that is closed ends what was said in it.
+pub(super) struct Reach {
+    end: Option<usize>,
+    is_in: i32,
+}
+
+impl Reach {
+    /// That of a word at a place.
+    pub fn of(line: &Line, at: usize) -> Self {
+        Self { end: line.end(at), is_in: 0 }
+    }
+
+    /// Whether it holds the next piece; they come in the order of the line.
+    pub fn holds(&mut self, line: &Line, next: usize, text: &str) -> bool {
+        let gap = self.end.zip(line.start(next)).and_then(|(end, start)| text.get(end..start));
+        self.end = line.end(next);
+        for c in gap.unwrap_or_default().chars() {
+            self.is_in += match c {
+                '(' | '[' => 1,
+                ')' | ']' => -1,
+                _ => 0,
+            };
+            if self.is_in < 0 {
+                return false;
+            }
+        }
+        true
+    }
+}
+
+/// `without zork HDG`, `not before May HDG`: behind a word that nobody knows what follows may be wanted or not, so that
+/// the line asks; `do not stack nuts` refuses no nuts, nor `no zork C3` the place.
+pub(super) fn reaches_over(line: &mut Line, without: usize, unknown: &[Piece]) -> bool {
+    let mut next = line.behind(without);
+    while let Some(at) = next.filter(|at| line.what(*at) == Some(&What::Filler)) {
+        next = line.behind(at);
+    }
+    let Some(next) = next else { return false };
+    let is_between = line.start(without).zip(line.start(next)).is_some_and(|(from, to)| {
+        let is_word = |piece: &&Piece| piece.text.chars().any(char::is_alphabetic);
+        let first = unknown.partition_point(|piece| piece.span.start < from);
+        let behind = unknown.get(first..).unwrap_or_default();
+        behind.iter().take_while(|piece| piece.span.start < to).any(|piece| is_word(&piece))
+    });
+    let says_what_is_not_done = || {
+        line.items.get(without).is_some_and(|item| {
+            let text = lower(&item.text);
+            text.split(' ').next().is_some_and(|word| lexicon::means(word, Word::Modal))
+                || lexicon::means(&text, Word::Negation)
+        })
+    };
+    match line.what(next) {
+        Some(what) if is_between && is_finish(what) => line.not(next, UNCLEAR),
+        // `do not pack in wood` is of no part.
+        Some(What::Part(noun))
+            if is_between
+                && ["nut", "washer"].iter().any(|mate| noun.ends_with(mate))
+                && says_what_is_not_done() => {}
+        Some(What::Part(_) | What::Not(_)) => return false,
+        Some(what) if is_between && can_be_left_out(what) => {}
+        _ => return false,
+    }
+    line.not(without, NOT_WHAT);
+    true
+}
+
+/// `not allowed: HDG`, `… , verboten feuerverzinkt`: at the head of what it says, or in front of a colon, it speaks of the
+/// finish behind it.
+pub(super) fn heads(line: &Line, at: usize, text: &str) -> bool {
+    let Some((from, to)) = line.start(at).zip(line.end(at)) else { return false };
+    let written = line.items.get(at).map_or(String::new(), |item| lower(&item.text));
+    let refuses = lexicon::means(&written, Word::Refused)
+        || ["not ", "nicht ", "niet ", "pas "].iter().any(|word| written.starts_with(word));
+    let front = text.get(..from).unwrap_or_default().trim_end_matches([' ', '(', '-']);
+    let is_head = front.is_empty() || front.ends_with(token::is_break);
+    let has_a_colon = text.get(to..).is_some_and(|rest| rest.trim_start().starts_with(':'));
+    // `HDG not allowed: mech galv`.
+    let has_its_own = line.before(at).is_some_and(|before| line.what(before).is_some_and(is_finish));
+    refuses
+        && (is_head || has_a_colon && !has_its_own)
+        && line.behind(at).is_some_and(|next| line.what(next).is_some_and(is_finish))
+}
+
+/// `no HDG, otherwise mech galv`: what stands behind the word is wanted.
+fn is_otherwise(line: &Line, at: usize) -> bool {
+    line.items
+        .get(at)
+        .is_some_and(|item| lexicon::OTHERWISE.iter().any(|word| lower(&item.text).ends_with(word)))
+}

@@ -1,0 +1,247 @@
+//! Small words around a verb that refuses: the verbs themselves stand in the lexicon as `Modal`, `Negation`, `Wish`,
+//! `Taken` and `Refused`.
+
+use crate::process::Process;
+
+/// In front of a finish: somebody does not take it.
+pub const REFUSE: &[&str] = &[
+    "refuse",
+    "refuses",
+    "refusing",
+    "reject",
+    "rejects",
+    "declines",
+    "forbid",
+    "forbids",
+    "forbidding",
+    "prohibit",
+    "prohibits",
+    "disallow",
+    "disallows",
+    "exclude",
+    "excludes",
+    "ban",
+    "bans",
+    "dislike",
+    "dislikes",
+    "hate",
+    "hates",
+    "verbietet",
+    "verbieten",
+    "untersagt",
+    "verbiedt",
+    "verbieden",
+    "interdit",
+    "interdisent",
+    "prohibido",
+    "prohibida",
+    "prohibidos",
+    "prohibidas",
+    "prohíbe",
+    "prohibe",
+    "proíbe",
+];
+
+/// Between the parts of such a verb: `must not be used`, `darf nicht verwendet werden`.
+pub const LINKS: &[&str] = &[
+    "be", "been", "being", "to", "ever", "werden", "worden", "sein", "zijn", "être", "etre", "été", "ser",
+    "se",
+];
+
+/// Between a verb of wishing and what it is about: `don't want to have any`.
+pub const OBJECTS: &[&str] = &[
+    "any", "to", "be", "have", "use", "see", "get", "it", "them", "the", "this", "these", "a", "an", "our",
+    "with", "w", "as", "for", "à", "de", "d", "la", "le", "les", "l", "het", "el", "los", "las",
+];
+
+/// Behind such a verb: it refuses only what stands there.
+pub const BOUNDS: &[&str] = &[
+    "before",
+    "after",
+    "till",
+    "vor",
+    "bevor",
+    "avant",
+    "above",
+    "over",
+    "beyond",
+    "below",
+    "under",
+    "without",
+    "except",
+    "until",
+    "but",
+    "oberhalb",
+    "unterhalb",
+    "über",
+    "unter",
+    "ohne",
+    "außer",
+    "boven",
+    "onder",
+    "zonder",
+    "sans",
+    "sauf",
+];
+
+/// Behind such a verb, in front of where or of what it refuses.
+pub const BOUND_TO: &[&str] = &[
+    "in", "at", "on", "for", "from", "with", "im", "auf", "an", "für", "bei", "mit", "am", "op", "voor",
+    "met", "sur", "pour", "avec",
+];
+
+/// In front of what is refused alone: `any coating but HDG`.
+pub const ALL_BUT: &[&str] =
+    &["but", "except", "bar", "save", "außer", "ausser", "behalve", "sauf", "excepto"];
+
+/// All of which it is taken away.
+pub const ALL: &[&str] = &[
+    "any",
+    "every",
+    "all",
+    "jede",
+    "jeder",
+    "jedes",
+    "alle",
+    "alles",
+    "toute",
+    "tout",
+    "tous",
+    "toutes",
+    "elke",
+    "iedere",
+    "cualquier",
+    "todo",
+    "anything",
+    "everything",
+];
+
+/// What is not fit for it: `not suitable for HDG`.
+pub const FIT_FOR: &[&str] = &["for", "to", "für", "zum", "zur", "voor", "pour", "à", "para"];
+
+/// Between a finish and what says, behind a comma, that it is not wanted.
+pub const RELATIVES: &[&str] =
+    &["which", "that", "this", "it", "die", "das", "was", "welche", "qui", "que", "ce", "dit", "wat"];
+
+/// In the words for a lubricant.
+pub const LUBRICANTS: &[&str] = &["lub", "wax", "wachs", "schmier", "mos2", "smeer", "graiss", "lubri"];
+
+/// In front of the name of a nut, with one of [`TAPPED_OVER`] behind it.
+pub const TAP: &[&str] = &["tap", "tapping", "tapped", "retap"];
+
+/// Behind the name of a nut that is tapped.
+pub const TAPPED_OVER: &[&str] = &["over", "oversize", "oversized"];
+
+/// Says how surely, why or by whom something is refused, besides what ends in `ly`.
+pub const HOW: &[&str] = &[
+    "also",
+    "here",
+    "therefore",
+    "however",
+    "anymore",
+    "any",
+    "more",
+    "longer",
+    "always",
+    "just",
+    "too",
+    "at",
+    "all",
+    "by",
+    "customer",
+    "client",
+    "engineer",
+    "auch",
+    "hier",
+    "leider",
+    "daher",
+    "deshalb",
+    "jedoch",
+    "absolut",
+    "wirklich",
+    "grundsätzlich",
+    "generell",
+    "ausdrücklich",
+    "strikt",
+    "streng",
+    "allgemein",
+    "kunde",
+    "kunden",
+    "klant",
+    "ook",
+    "helaas",
+    "absoluut",
+    "donc",
+    "ici",
+    "strictement",
+    "absolument",
+    "formellement",
+    "totalmente",
+    "estrictamente",
+    "aquí",
+    "but",
+    "aber",
+    "maar",
+    "mais",
+    "pero",
+];
+
+/// How zinc is put on, behind `not` and with nothing behind it.
+pub const BY_WHICH: &[(&str, Process)] = &[
+    ("chaud", Process::HotDip),
+    ("thermisch", Process::HotDip),
+    ("dipped", Process::HotDip),
+    ("mechanically", Process::Mechanical),
+    ("mechanisch", Process::Mechanical),
+    ("electrolytically", Process::Electroplated),
+    ("elektrolytisch", Process::Electroplated),
+];
+
+/// None of which something is taken out: `no finish but HDG` wants it.
+pub const NONE: &[&str] = &[
+    "no", "nothing", "none", "kein", "keine", "nichts", "geen", "niets", "aucun", "aucune", "rien", "ningún",
+    "nada",
+];
+
+/// Behind `other`, in front of what is taken out.
+pub const THAN: &[&str] = &["than", "als", "dan", "que"];
+
+/// In front of what is not wanted perhaps.
+pub const PERHAPS: &[&str] = &["may", "might", "could"];
+
+/// What is perhaps not so, and is forbidden by nobody.
+pub const IS_SO: &[&str] = &[
+    "possible",
+    "feasible",
+    "suitable",
+    "practical",
+    "practicable",
+    "required",
+    "needed",
+    "appropriate",
+    "acceptable",
+];
+
+/// Said to people, and the subject of no refusal: `HDG please not allowed`.
+pub const BEGS: &[&str] = &[
+    "please",
+    "pls",
+    "plz",
+    "bitte",
+    "svp",
+    "thanks",
+    "brauchen",
+    "benötigen",
+    "want",
+    "wants",
+    "like",
+    "require",
+    "requires",
+    "now",
+    "jetzt",
+    "either",
+    "entweder",
+    "urgently",
+    "supply",
+    "send",
+];
