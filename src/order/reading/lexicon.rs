@@ -326,9 +326,23 @@ pub fn knows(word: &str) -> bool {
     KNOWN.contains(word)
 }
 
-/// Words that say something only around a verb that refuses: by themselves nobody knows them.
+/// Words that say something only around a verb that refuses, or beside a tapped hole: by themselves nobody knows them.
 static AROUND_A_VERB: LazyLock<HashSet<String>> = LazyLock::new(|| {
-    let lists = [LINKS, OBJECTS, BOUNDS, BOUND_TO, ALL_BUT, ALL, FIT_FOR, TAP, TAPPED_OVER, NONE, THAN];
+    let lists = [
+        LINKS,
+        OBJECTS,
+        BOUNDS,
+        BOUND_TO,
+        ALL_BUT,
+        ALL,
+        FIT_FOR,
+        EXISTING,
+        OF_A_HOLE,
+        TAP,
+        TAPPED_OVER,
+        NONE,
+        THAN,
+    ];
     words_of(is_of_a_verb).chain(lists.iter().copied().flatten().map(|word| (*word).to_owned())).collect()
 });
 

@@ -72,6 +72,7 @@ static RULES: &[Rule] = &[
     rule("mark of a nut tapped over", Figures, mark::tapped_mark),
     rule("mark of a thread", Letters, mark::marked),
     rule("tapped over, around its nut", Letters, threads::around_the_nut),
+    rule("tapped hole that is there", Letters, threads::already_there),
     rule("bolt, nut, washer", Letters, set),
     rule("two letters of a mate", Letters, letters::mate),
     rule("standard nut", Letters, standard_nut),

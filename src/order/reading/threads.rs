@@ -23,6 +23,7 @@ use crate::thread::{Designation, Thread, ToleranceClass, overtap};
 use by_measure::{behind_the_size, by_diameter, of_legs};
 use counted::{counted_behind, item_numbers, product, times};
 use hole::{bare_hole, hole};
+pub(super) use tapped_hole::already_there;
 pub(super) use tapped_over::around_the_nut;
 
 /// The largest size of unified threads that has a pitch of its own.

@@ -123,6 +123,43 @@ pub const FIT_FOR: &[&str] = &["for", "to", "für", "zum", "zur", "voor", "pour"
 pub const RELATIVES: &[&str] =
     &["which", "that", "this", "it", "die", "das", "was", "welche", "qui", "que", "ce", "dit", "wat"];
 
+/// In front of, or behind, a tapped hole: it is there already.
+pub const EXISTING: &[&str] = &[
+    "existing",
+    "exist",
+    "exists",
+    "already",
+    "vorhanden",
+    "vorhandene",
+    "vorhandenes",
+    "vorhandenen",
+    "vorhandener",
+    "vorhandenem",
+    "bestehend",
+    "bestehende",
+    "bestehendes",
+    "bestehenden",
+    "bestehender",
+    "bestehendem",
+    "bereits",
+    "bestaand",
+    "bestaande",
+    "existant",
+    "existants",
+    "existante",
+    "existantes",
+    "déjà",
+    "existente",
+    "existentes",
+];
+
+/// Between a tapped hole and such a word.
+pub const OF_A_HOLE: &[&str] = &[
+    "is", "are", "was", "were", "which", "that", "in", "of", "on", "the", "our", "your", "a", "an", "has",
+    "have", "been", "made", "cut", "tapped", "ist", "sind", "im", "der", "die", "das", "dem", "den", "schon",
+    "est", "sont", "dans", "de", "du", "la", "le", "in", "het", "zijn", "al", "ya",
+];
+
 /// In the words for a lubricant.
 pub const LUBRICANTS: &[&str] = &["lub", "wax", "wachs", "schmier", "mos2", "smeer", "graiss", "lubri"];
 

@@ -2,7 +2,7 @@
 
 use super::assert_takes;
 use crate::order::reading::left_out::{all_but, by_a_verb, not_fit_for, not_so, refused};
-use crate::order::reading::threads::around_the_nut;
+use crate::order::reading::threads::{already_there, around_the_nut};
 use crate::order::reading::what::What;
 
 #[test]
@@ -125,6 +125,24 @@ fn what_is_not_fit_for_a_finish_or_forbids_it_refuses_it() {
             ("not mechanically)", "not | mechanically"),
             ("pas à chaud, C3", "pas à | chaud"),
             ("not mechanically tested", ""),
+        ],
+    );
+}
+
+#[test]
+fn a_tapped_hole_is_there_by_a_word_in_front_or_behind() {
+    assert_takes(
+        already_there,
+        &[
+            ("existing tapped hole", "existing tapped hole"),
+            ("existing uncoated tapped hole", "existing | uncoated | tapped hole"),
+            ("existing M16 threaded hole", "existing | M16 | threaded hole"),
+            ("tapped holes already made", "tapped holes already"),
+            ("tapped hole in the existing casting", "tapped hole in the existing"),
+            ("Gewindebohrung bereits vorhanden", "Gewindebohrung bereits vorhanden"),
+            ("tapped hole", ""),
+            ("existing bolts, tapped hole", ""),
+            ("tapped hole, existing bolts", ""),
         ],
     );
 }

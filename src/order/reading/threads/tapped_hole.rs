@@ -2,10 +2,87 @@
 
 use crate::order::line::{HOLE, HOLE_AS_IT_STANDS};
 use crate::order::reading::items::Line;
+use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::part::{Family, Scopes};
-use crate::order::reading::what::What;
+use crate::order::reading::size;
+use crate::order::reading::token::Chain;
+use crate::order::reading::what::{Found, What, one};
 use crate::part::Kind;
 use crate::thread::{Designation, ToleranceClass, overtap};
+
+/// Why what is said of a hole is not used.
+const OF_THE_HOLE: &str = "said of the hole that it goes into, and not of the part";
+
+/// So many words stand between a hole and what says that it is there: `tapped holes already made in the`.
+const MOST_BETWEEN: usize = 6;
+
+/// `existing uncoated M16 tapped hole`, `tapped holes already made in the casting`: a hole that is there already, with
+/// its thread and its finish.
+pub fn already_there(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    if let Some((mut end, ())) = lexicon::whole(chain, at, |word| (word == Word::Hole(false)).then_some(())) {
+        for _ in 0..MOST_BETWEEN {
+            if is_in(chain, end, lexicon::EXISTING) {
+                // `bereits vorhanden`.
+                let last = chain.after(end);
+                let last = if is_in(chain, last, lexicon::EXISTING) { chain.after(last) } else { last };
+                return one(last, What::Hole(true));
+            }
+            is_in(chain, end, lexicon::OF_A_HOLE).then_some(())?;
+            end = chain.after(end);
+        }
+        return None;
+    }
+    is_in(chain, at, lexicon::EXISTING).then_some(())?;
+    let mut end = chain.after(at);
+    let mut found: Found = vec![(end, What::Filler)];
+    for _ in 0..MOST_BETWEEN {
+        if let Some((last, _)) =
+            lexicon::whole(chain, end, |word| matches!(word, Word::Hole(_)).then_some(()))
+        {
+            // `existing tapped hole`: in one piece.
+            if found.len() == 1 {
+                return one(last, What::Hole(true));
+            }
+            found.push((last, What::Hole(true)));
+            return Some(found);
+        }
+        let finish = lexicon::whole(chain, end, |word| {
+            let is_its_own = matches!(
+                word,
+                Word::Other(_)
+                    | Word::Process(_)
+                    | Word::Tinted(_)
+                    | Word::Not(_)
+                    | Word::Qualifier
+                    | Word::Part("plain")
+            );
+            is_its_own.then_some(())
+        });
+        let own = || {
+            let class = size::metric(chain, end).or_else(|| size::unified(chain, end));
+            class.or_else(|| size::thread_class(chain, end))
+        };
+        match (finish, own()) {
+            (Some((last, ())), _) => {
+                found.push((last, What::Not(OF_THE_HOLE.into())));
+                end = last;
+            }
+            (None, Some(own)) => {
+                end = own.last().map(|(end, _)| *end)?;
+                found.extend(own);
+            }
+            (None, None) => {
+                is_in(chain, end, lexicon::OF_A_HOLE).then_some(())?;
+                end = chain.after(end);
+            }
+        }
+    }
+    None
+}
+
+fn is_in(chain: &Chain<'_>, at: usize, words: &[&str]) -> bool {
+    chain.word(at).is_some_and(|word| words.contains(&word))
+}
 
 /// `into tapped holes`, `tapped holes M12 6H`, `into hole tapped to 6AZ`: what the part goes into instead of a nut; one of a
 /// standard class, or that is there already, stands as it is, and one of another class has its room.
