@@ -164,3 +164,44 @@ fn is_mark(chain: &Chain<'_>, at: usize, named: usize) -> bool {
     chain.word(at).is_some_and(|word| lexicon::MARKS_A_PART.contains(&word))
         || matches!(before, Some("no" | "nr"))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::whole_name;
+    use crate::order::reading::token::Chain;
+
+    /// A name behind a word that marks: letters and figures with dashes, and no size, steel or word that is known.
+    #[test]
+    fn a_name_with_dashes_is_one_whatever_its_parts_say() {
+        let name = |text: &str, at: usize| {
+            let chain = Chain::of(text);
+            let (name, _) = whole_name(&chain, at)?;
+            let (first, last) =
+                (chain.tokens().get(name.start)?.start, chain.tokens().get(name.end - 1)?.end());
+            text.get(first..last).map(str::to_owned)
+        };
+        for (text, found) in [
+            ("drg FX-20-8.8-C4", Some("FX-20-8.8-C4")),
+            ("drg: FX-20-8.8-C4", Some("FX-20-8.8-C4")),
+            ("drg no FX-20-8", Some("FX-20-8")),
+            ("drg number: FX-20-8", Some("FX-20-8")),
+            ("drg zork FX-20-8.8", Some("FX-20-8.8")),
+            ("drg FX_20_8", Some("FX_20_8")),
+            ("job C5-12", Some("C5-12")),
+            ("drg FX-20 8.8", Some("FX-20")),
+            ("drg bolt FX-20-8", None),
+            ("drg zork-FX-20", Some("zork-FX-20")),
+            ("drg M20-8", None),
+            ("drg FX-M20-8", None),
+            ("drg FX-20x60", None),
+            ("drg FX-AB", None),
+            ("drg FX20", None),
+            ("drg A325-20", None),
+            ("bolt FX-20-8", None),
+        ] {
+            assert_eq!(name(text, 0).as_deref(), found, "{text}");
+        }
+        // A size elsewhere: the one in the name is none of the order's.
+        assert_eq!(name("M16x60, drg FX-M20-8", 4 + 1).as_deref(), Some("FX-M20-8"));
+    }
+}

@@ -77,3 +77,51 @@ fn multiple(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
         _ => None,
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::spelled;
+    use crate::order::reading::token::Chain;
+
+    #[test]
+    fn a_number_goes_on_behind_its_hundreds_and_thousands_and_not_into_the_next_number() {
+        let value = |text: &str, at: usize| spelled(&Chain::of(text), at).map(|number| number.value);
+        for (text, number) in [
+            ("one thousand two hundred pcs", 1200.0),
+            ("one hundred and fifty pcs", 150.0),
+            ("5 hundred and fifty pcs", 550.0),
+            ("99 hundred and one pcs", 9901.0),
+            ("two million three hundred thousand pcs", 2_300_000.0),
+            ("a hundred and fifty pcs", 150.0),
+            ("one thousand 200 pcs", 1200.0),
+            ("one thousand 999 pcs", 1999.0),
+            ("one hundred and fifty boxes", 150.0),
+            ("one hundred and two nuts", 102.0),
+        ] {
+            assert_eq!(value(text, 0), Some(number), "{text}");
+        }
+        for text in [
+            "one thousand two thousand",
+            "one hundred hundred",
+            "one thousand 1000 pcs",
+            "one thousand 1200 pcs",
+            "0 hundred and fifty",
+            "100 hundred and five",
+            "one hundred two fifty",
+            "one hundred and fifty kg",
+            "one hundred and fifty mm",
+            "a and fifty",
+            "one hundred",
+        ] {
+            assert_eq!(value(text, 0), None, "{text}");
+        }
+        for (text, number) in [
+            ("bolts one hundred and two nuts", None),
+            ("bolts one thousand four nuts", None),
+            ("bolts one thousand five nuts", Some(1005.0)),
+            ("bolts one hundred and fifty pcs", Some(150.0)),
+        ] {
+            assert_eq!(value(text, 1), number, "{text}");
+        }
+    }
+}
