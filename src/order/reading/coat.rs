@@ -317,7 +317,10 @@ fn thicknesses(line: &mut Line, is_any_zinc: bool) {
                 continue;
             }
             Some(Asked::Class(keyed)) => {
-                if keyed.class().is_some_and(|class| is_enough(class, wanted)) {
+                if keyed.class().is_some_and(|class| {
+                    is_enough(class, wanted)
+                        || class.process == Process::HotDip && has_on_average(class, wanted)
+                }) {
                     line.used(at, "asked");
                     line.note("asked", format!("which has the {shown} that are asked for"));
                 } else {
@@ -377,6 +380,15 @@ fn is_enough(class: &CoatClass, wanted: Wanted) -> bool {
     }
 }
 
+/// Whether a class has this much on the average of a batch or of a lot; inches and ounces are rounded.
+fn has_on_average(class: &CoatClass, wanted: Wanted) -> bool {
+    let averages = [class.average, class.lot_average].into_iter().flatten();
+    let rounded = if matches!(wanted, Wanted::Ounces(_)) { 0.94 } else { 0.98 };
+    averages
+        .map(|limit| limit.thickness.um())
+        .any(|average| average >= rounded * wanted.in_the_zinc_of(class).um())
+}
+
 /// A thickness beside hot-dip: that of the class for the size, at one place or on average, or a question.
 fn of_hot_dip(line: &mut Line, at: usize, wanted: Wanted) {
     let class = order::read(&line.draft)
@@ -396,10 +408,7 @@ fn of_hot_dip(line: &mut Line, at: usize, wanted: Wanted) {
                 "local" | "lokal" | "örtlich" | "at any point" | "at one place"
             )
     });
-    let is_average = !says_local
-        && class
-            .zip(average)
-            .is_some_and(|(class, average)| average.um() >= 0.98 * wanted.in_the_zinc_of(class).um());
+    let is_average = !says_local && class.is_some_and(|class| has_on_average(class, wanted));
     match class {
         Some(class) if is_average || is_enough(class, wanted) => {
             line.used(at, "asked");

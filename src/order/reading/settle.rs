@@ -13,6 +13,7 @@ use super::{
     threads,
 };
 use crate::calculator::Draft;
+use crate::order::asked;
 use crate::sorting::sort_by_key;
 use crate::steel::Worked;
 
@@ -122,6 +123,13 @@ fn the_rest(line: &mut Line) {
             What::Worked(how) => worked(line, at, how),
             What::Yes(field) => line.fill(at, field, "yes", ""),
             What::AtMost(text) => {
+                let asked =
+                    line.draft.get("asked").and_then(asked::from_key).and_then(|asked| asked.process());
+                let Some(text) = thickness::greatest(text, asked) else {
+                    line.not(at, thickness::GREATEST_MASS);
+                    thickness::whose::named_whole(line, at);
+                    continue;
+                };
                 let agrees = line.draft.get("most").is_some_and(|most| thickness::is_same(most, &text));
                 if agrees {
                     line.used(at, "most");

@@ -11,13 +11,14 @@ use super::steel::DOTTED;
 use super::token::Chain;
 use super::wanted::Wanted;
 use super::what::{Found, What, one};
+use crate::process::Process;
 use crate::quantity::Length;
 
 /// A coat by its thickness or its mass: `12 µm`, `0.3 mil`, `.0005 in min`, `0.05 mm`, `.0002-.0004 thick`, `60 g/m²`. No
 /// size and no length of a fastener is so small as a coat: a hundredth of an inch without a unit is in inches.
 pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let first =
-        number::decimal(chain, at).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0))?;
+    let first = number::decimal(chain, at).filter(|number| number.grouped.is_none_or(|_| number.value < 1.0));
+    let first = ounces(chain, at).or(first)?;
     // `galv.8µm`: the point is that of the word.
     let is_point = chain.sign(at, &["."]) && chain.glued(at);
     if is_point && chain.before(at).is_some_and(|before| chain.word(before).is_some()) {
@@ -52,6 +53,11 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if last.value > most || first.value <= 0.0 || chain.inside_a_run(end) {
         return None;
     }
+    // `15 g/m2 per year`: what the place takes of it.
+    let of_a_time = lexicon::over(chain, end, Word::PerTime);
+    if of_a_time != end {
+        return one(of_a_time, What::Not(LOSS.into()));
+    }
     // `8 µm ± 2`, `45 µm +20/-0`.
     let name = range::unit_name(chain, past).map_or("in", |(_, name)| name);
     let is_one = second.is_none() && spread.is_none();
@@ -68,10 +74,12 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let wanted = |value: f64| Wanted::read(value, unit);
     let thickness = What::Thickness(wanted((first.value - less).max(0.0))?);
     let at_most = |value: f64| {
-        let most = wanted(value)?;
-        let (number, name, places) = match most.is_in_inches() {
-            true => (most.solid().inch(), "in", 1e5),
-            false => (most.solid().um(), "µm", 1e1),
+        let (number, name, places) = match wanted(value)? {
+            Wanted::Metric(most) => (most.um(), "µm", 1e1),
+            Wanted::Inch(most) => (most.inch(), "in", 1e5),
+            // How thick that is hangs on the process.
+            Wanted::Mass(most) => (most.g_m2(), "g/m²", 1e1),
+            Wanted::Ounces(most) => (most.oz_ft2(), "oz/ft²", 1e3),
         };
         Some(What::AtMost(format!("{} {name}", (number * places).round() / places)))
     };
@@ -131,6 +139,29 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             Some(vec![(split, thickness), (if most == end { least } else { most }, at_most(greatest)?)])
         }
     }
+}
+
+/// Why a mass in a time is not used.
+const LOSS: &str = "a loss of zinc in a time, and no coat";
+
+/// Why the greatest mass of a coat is not used.
+pub(super) const GREATEST_MASS: &str = "how thick is that at most? Write the greatest thickness";
+
+/// The greatest thickness as its field takes it; of a mass, in the zinc of the process that is asked for. `None` where none
+/// is.
+pub(super) fn greatest(text: String, asked: Option<Process>) -> Option<String> {
+    let (number, unit) = text.split_once(' ')?;
+    match Wanted::read(number.parse().ok()?, unit)? {
+        Wanted::Metric(_) | Wanted::Inch(_) => Some(text),
+        mass => Some(format!("{} µm", (mass.put_on_by(asked?).um() * 10.0).round() / 10.0)),
+    }
+}
+
+/// `1-1/4 oz/ft2`: no other unit of a coat has fractions.
+fn ounces(chain: &Chain<'_>, at: usize) -> Option<number::Number> {
+    let number = number::mixed(chain, at).or_else(|| number::fraction(chain, at))?;
+    let unit = lexicon::find(chain, number.end, |word| (word == Word::OfCoat("oz/ft²")).then_some(()));
+    unit.map(|_| number)
 }
 
 /// Whether two greatest thicknesses are one, said in µm and again in inches: `12 µm (.0005 in)`.

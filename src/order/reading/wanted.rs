@@ -1,6 +1,7 @@
 //! How much coat a line asks for.
 
 use crate::coat::factor;
+use crate::process::Process;
 use crate::quantity::{ArealMass, Density, Length, Quantity, unit};
 use crate::table::coat_class::CoatClass;
 
@@ -34,6 +35,14 @@ impl Wanted {
     /// How thick that is where the zinc is solid.
     pub fn solid(self) -> Length {
         self.where_the_zinc_weighs(factor::A653.min)
+    }
+
+    /// How thick that is in the zinc of a process, and where it is porous, as thick as it may be.
+    pub fn put_on_by(self, process: Process) -> Length {
+        match process {
+            Process::Mechanical => self.where_the_zinc_weighs(factor::DEPOSIT.min),
+            Process::HotDip | Process::Electroplated => self.solid(),
+        }
     }
 
     /// How thick that is in the zinc of a class: as its document counts, and where the zinc is porous, as thick as it may be.

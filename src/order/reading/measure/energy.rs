@@ -3,7 +3,7 @@
 use super::degrees;
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::number;
-use crate::order::reading::token::Chain;
+use crate::order::reading::token::{Chain, Sort};
 use crate::order::reading::what::{Found, What};
 
 /// Why an energy is not used.
@@ -19,8 +19,9 @@ pub fn energy(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_test = |word: &str| lexicon::OF_IMPACT.contains(&word);
     let front = chain.tokens().get(at.saturating_sub(REACH)..at).unwrap_or_default();
     // Words that nobody knows are out of the chain.
-    let behind = chain.tokens().get(number.end + 1);
-    let is_beside_a_test = || front.iter().chain(behind).any(|token| is_test(&token.lower));
+    let behind = chain.tokens().iter().skip(number.end + 1).take(NEAR).take_while(|it| it.sort == Sort::Word);
+    let mut beside = front.iter().chain(behind);
+    let mut is_beside_a_test = || beside.any(|token| is_test(&token.lower));
     let is_at_a_temperature = || {
         let from = chain.over(lexicon::over(chain, end, Word::Filler), &["/", "@"]);
         from != end && (number::is_minus(chain, from) || degrees::temperature(chain, from).is_some())
@@ -32,3 +33,6 @@ pub fn energy(chain: &Chain<'_>, at: usize) -> Option<Found> {
 
 /// So many words stand at most between the test and its energy.
 const REACH: usize = 4;
+
+/// And so many behind it.
+const NEAR: usize = 3;

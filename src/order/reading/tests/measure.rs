@@ -446,8 +446,8 @@ fn of_a_range_of_thickness_the_least_is_asked_and_the_greatest_held() {
         ("45 µm -5/+20", 40.0, "65 µm"),
         ("8 +4/-0 µm", 8.0, "12 µm"),
         ("8 µm +4 µm/-1 µm", 7.0, "12 µm"),
-        ("357-714 g/m2", 50.0, "100 µm"),
-        ("357 g/m² - 714 g/m²", 50.0, "100 µm"),
+        ("357-714 g/m2", 50.0, "714 g/m²"),
+        ("357 g/m² - 714 g/m²", 50.0, "714 g/m²"),
     ] {
         match pieces(thickness, text, 0).as_slice() {
             [(_, What::Thickness(wanted)), (_, What::AtMost(most))] => {
@@ -486,10 +486,13 @@ fn a_coat_is_as_thick_as_its_unit_says() {
         ("357 g/m² min", 50.0, false),
         ("71.4 gsm", 10.0, false),
         ("71.4 g/sq.m", 10.0, false),
+        // 305.15 g/m² to the ounce on a square foot.
+        ("1-1/4 oz/ft2", 1.25 * 305.151_727 / 7.14, true),
+        ("1/2 oz/ft2", 0.5 * 305.151_727 / 7.14, true),
     ] {
         match pieces(thickness, text, 0).as_slice() {
             [(_, What::Thickness(wanted))] => {
-                assert!((wanted.solid().um() - um).abs() < 1e-9, "{text}: {wanted:?}");
+                assert!((wanted.solid().um() - um).abs() < 1e-6, "{text}: {wanted:?}");
                 assert_eq!(wanted.is_in_inches(), in_inches, "{text}");
             }
             other => panic!("{text}: {other:?}"),
@@ -538,6 +541,8 @@ fn joules_are_no_years() {
         ("25 J", 0, false),
         ("25J", 0, false),
         ("25 J impact", 0, true),
+        ("25 J zork impact", 0, true),
+        ("25 J, impact", 0, false),
         ("charpy min 25 J", 1, true),
         ("charpy bolt min of zinc 25 J", 5, false),
         ("25 J at -20 °C", 0, true),

@@ -7,6 +7,7 @@ use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, ANY_ZINC, COLOUR, EXTRA};
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
 use crate::order::reading::token::is_break;
+use crate::order::reading::wanted::Wanted;
 use crate::order::reading::what::What;
 use crate::order::reading::{Became, Piece};
 use crate::quantity::Length;
@@ -19,21 +20,32 @@ const OF_ANOTHER: &str = "the thickness of something else? If it is that of the 
 /// No zinc here is so thin: beside a word for a chromate it is the chromate's.
 const THINNEST: Length = Length::from_um(2.5);
 
-/// A greatest thickness, with the least of its range, is held only where it is that of the zinc of the part; any other is
-/// named whole.
+/// A thickness, with the least of its range, is held only where it is that of the zinc of the part; any other is named
+/// whole.
 pub(in crate::order::reading) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
-    let greatest = line.free(|what| match what {
-        What::AtMost(most) => Some(most.clone()),
+    let found = line.free(|what| match what {
+        What::AtMost(most) => Some(is_thin(most)),
+        What::Thickness(wanted) => Some(wanted.solid() < THINNEST),
         _ => None,
     });
-    if greatest.is_empty() {
+    if found.is_empty() {
         return;
     }
     let words = Words::of(line, text, unknown);
     let mut gone = HashSet::new();
-    for (last, most) in greatest {
+    for (last, is_thin) in found {
+        // The least of a range is looked at with its greatest.
+        if least_of(line, last + 1) == Some(last) {
+            continue;
+        }
         let first = least_of(line, last);
-        if words.say_zinc(span(line, first.unwrap_or(last)), span(line, last), is_thin(&most)) {
+        let is_single = matches!(line.what(last), Some(What::Thickness(_)));
+        let meant = |says: Says| match says {
+            Says::Colour => is_thin.then_some(Says::Another),
+            Says::Unknown => (!is_single).then_some(Says::Another),
+            says => Some(says),
+        };
+        if words.say_zinc(span(line, first.unwrap_or(last)), span(line, last), meant) {
             continue;
         }
         if let Some(least) = first {
@@ -69,7 +81,8 @@ pub(in crate::order::reading) fn named_whole(line: &mut Line, last: usize) {
 fn least_of(line: &Line, last: usize) -> Option<usize> {
     let first = last.checked_sub(1)?;
     let (least, most) = (line.items.get(first)?, line.items.get(last)?);
-    (matches!(least.what, What::Thickness(..)) && least.matched == most.matched).then_some(first)
+    let is_range = matches!(least.what, What::Thickness(..)) && matches!(most.what, What::AtMost(_));
+    (is_range && least.matched == most.matched).then_some(first)
 }
 
 /// The greater end of a range stands where both ends do.
@@ -101,6 +114,8 @@ enum Says {
     Mate,
     /// It is that of a chromate, where it is thin.
     Colour,
+    /// Nobody knows: of a range it may be that of something else.
+    Unknown,
     /// What stands behind it is of another thing.
     End,
     /// Nothing.
@@ -150,14 +165,15 @@ impl Words {
     }
 
     /// Whether a thickness, from its first piece to its last, is that of the zinc of the part: a word for it stands nearest,
-    /// or nothing else does. No zinc is as thin as a chromate.
-    fn say_zinc(&self, first: Option<Range<usize>>, last: Option<Range<usize>>, is_thin: bool) -> bool {
+    /// or nothing else does; `meant` says what a word says of this one.
+    fn say_zinc(
+        &self,
+        first: Option<Range<usize>>,
+        last: Option<Range<usize>>,
+        meant: impl Fn(Says) -> Option<Says>,
+    ) -> bool {
         let Some((start, end)) = first.zip(last).map(|(first, last)| (first.start, last.end)) else {
             return true;
-        };
-        let meant = |says: Says| match says {
-            Says::Colour => is_thin.then_some(Says::Another),
-            says => Some(says),
         };
         let at = self.marks.partition_point(|(span, _)| span.start < start);
         let (before, behind) = self.marks.split_at_checked(at).unwrap_or_default();
@@ -204,11 +220,8 @@ fn span(line: &Line, at: usize) -> Option<Range<usize>> {
 
 /// Whether a greatest thickness is less than any zinc has.
 fn is_thin(most: &str) -> bool {
-    let Some((number, unit)) = most.split_once(' ') else { return false };
-    number.parse().is_ok_and(|number| {
-        let length = if unit == "in" { Length::from_inch(number) } else { Length::from_um(number) };
-        length < THINNEST
-    })
+    let wanted = most.split_once(' ').and_then(|(number, unit)| Wanted::read(number.parse().ok()?, unit));
+    wanted.is_some_and(|wanted| wanted.solid() < THINNEST)
 }
 
 /// What a known piece says of a thickness beside it.
@@ -244,5 +257,5 @@ fn of_a_word(text: &str) -> Says {
     ];
     let is_unit = || lexicon::is_of_coat(&word);
     let says_how_thick = || lists.iter().any(|words| words.contains(&word.as_str()));
-    if is_word && !says_how_thick() && !is_unit() { Says::Another } else { Says::Nothing }
+    if is_word && !says_how_thick() && !is_unit() { Says::Unknown } else { Says::Nothing }
 }
