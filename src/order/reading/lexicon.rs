@@ -469,7 +469,12 @@ pub fn begins_a_name(chain: &Chain<'_>, at: usize) -> bool {
 pub fn over_years(chain: &Chain<'_>, at: usize) -> Option<usize> {
     let is_grade = chain.get(at).is_some_and(|token| token.text == "A") || begins_a_name(chain, at);
     let found = find(chain, at, |word| (word == Word::Years).then_some(()));
-    found.map(|(end, ())| end).filter(|_| !is_grade)
+    // `50 a box`.
+    let is_article = |end: &usize| {
+        matches!(chain.word(at), Some("a"))
+            && find(chain, *end, |word| (word == Word::Box).then_some(())).is_some()
+    };
+    found.map(|(end, ())| end).filter(|end| !is_grade && !is_article(end))
 }
 
 /// The place behind a phrase, if it stands here.

@@ -97,7 +97,7 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_least = || least != end && range::thickness_at(chain, range::over_point(chain, least)).is_none();
     let is_unit =
         |at: usize, end: usize| range::unit_name(chain, at).is_some_and(|(behind, _)| behind == end);
-    // `up to` has two words, `no more than` three.
+    // `up to` has two words, `must not be thicker than` five.
     let is_most = |before: usize| {
         // `maximum thickness 30 µm`, `max. 30 µm`.
         let mut behind = at;
@@ -114,15 +114,18 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             }
         }
         let mut place = Some(before);
-        for _ in 0..3 {
+        for _ in 0..5 {
             let Some(from) = place else { break };
             if lexicon::over(chain, from, Word::Most) == behind {
                 if chain.before(from).is_some_and(|unit| is_unit(unit, from)) && is_least() {
                     return false;
                 }
-                // `no less than`: the least.
+                // `no less than`, `must not be less than`: the least.
+                let front = chain.before(from);
+                let front =
+                    front.filter(|at| chain.word(*at) == Some("be")).map_or(front, |be| chain.before(be));
                 let negates = |at| matches!(chain.word(at), Some("no" | "not" | "nicht"));
-                return !(chain.word(from) == Some("less") && chain.before(from).is_some_and(negates));
+                return !(chain.word(from) == Some("less") && front.is_some_and(negates));
             }
             place = chain.before(from);
         }

@@ -62,7 +62,8 @@ pub(super) fn settle(line: &mut Line, text: &str) {
         }
         let why = match () {
             () if run.is_in_front_of_a_noun(line, text)
-                || opened.by == Some(By::For) && run.is_of_what_follows(&front, is_bolt, last) =>
+                || opened.by == Some(By::For)
+                    && (run.is_of_what_follows(&front, is_bolt, last) || run.heads_a_list(line, text)) =>
             {
                 Some(NAMED)
             }
@@ -138,7 +139,8 @@ impl Run {
             Some(Noun::Mate) => of_a_thing || by == By::Joins && opened.is_next,
             // `screws for drywall`: where nothing says that it is a bolt, it is the screw for it.
             _ if self.is_into && front.bare => is_bolt && opened.is_next,
-            Some(Noun::Bolt) => is_next,
+            // `HDG on bolts only`: the part itself once more.
+            Some(Noun::Bolt) => is_next && !self.words.iter().all(|word| run::BARE_NOUNS.contains(word)),
             None => is_thing() && opened.is_next,
         }
     }

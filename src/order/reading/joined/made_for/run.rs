@@ -78,6 +78,12 @@ impl Run {
         Self { words, noun, end, of_a_thing, is_measured, says_for, is_into }
     }
 
+    /// `for flange: M16x60 bolts`, `for M16 studs: washers`: in front of a colon, behind which parts are named.
+    pub fn heads_a_list(&self, line: &Line, text: &str) -> bool {
+        let is_part = |at: usize| matches!(line.what(at), Some(What::Part(_)));
+        gap(line, text, self.end).trim_start().starts_with(':') && (self.end..line.items.len()).any(is_part)
+    }
+
     /// `stud wall bolts`, `rod end bolts`: of a thing right in front of the bare noun, which is what is ordered.
     pub fn is_in_front_of_a_noun(&self, line: &Line, text: &str) -> bool {
         let is_one = self.of_a_thing && self.words.last().is_some_and(|word| IN_FRONT.contains(word));
