@@ -28,7 +28,15 @@ pub(super) fn settle(line: &mut Line, text: &str) {
     let is_either = |item: &Item| is_one(item, lexicon::GALV) || is_one(item, lexicon::GALV_IN_FULL);
     let is_hot_dip = |item: &Item| !is_either(item) && process(&item.what) == Some(Process::HotDip);
     let says_hot_dip = line.items.iter().any(is_hot_dip);
-    let is_plate = line.items.iter().any(says_plate);
+    // `galvanized not ISO 4042`: what is refused right in front of it says nothing of the coat.
+    let is_refused = |at: usize| {
+        let mut place = line.before(at);
+        while let Some(before) = place.filter(|before| line.what(*before) == Some(&What::Filler)) {
+            place = line.before(before);
+        }
+        place.is_some_and(|before| line.what(before) == Some(&What::Without))
+    };
+    let is_plate = line.items.iter().enumerate().any(|(at, item)| says_plate(item) && !is_refused(at));
     let is_german = is_german(text);
     for at in 0..line.items.len() {
         let Some(item) = line.items.get(at).filter(|item| is_either(item)) else { continue };
@@ -76,8 +84,11 @@ pub(super) fn beside_refused(line: &mut Line, text: &str) {
     let refused: Vec<Process> = line
         .items
         .iter()
-        .filter(|item| is_gone(&item.became) && is_by_name(item) && !is_of_a_mate(item))
-        .filter_map(|item| process(&item.what))
+        .enumerate()
+        .filter(|(_, item)| is_gone(&item.became) && is_by_name(item) && !is_of_a_mate(item))
+        // `zinc plated, not to ISO 2081`: a document that is refused refuses no process.
+        .filter(|(at, item)| !matches!(item.what, What::Coat(_)) && !is_behind_a_mate(line, *at))
+        .filter_map(|(_, item)| process(&item.what))
         .collect();
     if refused.is_empty() {
         return;
@@ -104,6 +115,20 @@ pub(super) fn beside_refused(line: &mut Line, text: &str) {
             false => What::Not(ANOTHER.into()),
         };
     }
+}
+
+/// `galvanized bolts with plain nuts not HDG`: right behind the name of what comes with the part.
+fn is_behind_a_mate(line: &Line, at: usize) -> bool {
+    let mut place = at;
+    while let Some(before) = line.before(place) {
+        place = before;
+        match line.what(before) {
+            Some(What::Filler | What::Without) => {}
+            Some(what) => return is_named(what, MATES),
+            None => return false,
+        }
+    }
+    false
 }
 
 /// What only plated zinc has: a chromate, so thin a coat, a code or a document of plate.

@@ -9,6 +9,7 @@ use crate::quantity::letters::lower;
 use ahead::{ahead, heads, reaches_over};
 use before::{before, begs, is_of_unknown, is_said_of_the_stretch_before, not_tapped_over};
 use condition::on_a_condition;
+use doubt::in_doubt;
 pub(super) use lubricant::not_lubricated;
 use stock::{IN_STOCK, in_stock, is_in_stock};
 pub(super) use verb::{all_but, by_a_verb, not_fit_for};
@@ -18,6 +19,7 @@ pub(super) use zone::{kept_bare, second_hand};
 mod ahead;
 mod before;
 mod condition;
+mod doubt;
 mod lubricant;
 mod same;
 mod stock;
@@ -47,12 +49,16 @@ const BY_OTHERS: &str =
 /// The rule of what a verb refuses.
 pub(super) const BY_A_VERB: &str = "refused by a verb";
 
+/// The rule of all but one finish.
+pub(super) const ALL_BUT: &str = "all but a finish";
+
 /// Takes what is not wanted away from those who look for it; `unknown` are the words that nobody knows.
 pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     let places = line.items.iter().filter(|item| is_place(&item.what)).count();
     let says_neither =
         line.items.iter().any(|item| item.what == What::Without && lower(&item.text) == "weder");
-    for at in 0..line.items.len() {
+    let doubted = in_doubt(line, text, unknown);
+    for at in (0..line.items.len()).filter(|at| !doubted.contains(at)) {
         // `is not an acceptable finish`, `not, as was said, permitted`: what stands before is not wanted.
         if let Some(next) = acceptable_behind(line, at)
             && let Some(item) = line.item(at)

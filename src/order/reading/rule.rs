@@ -106,7 +106,7 @@ static RULES: &[Rule] = &[
     rule("not by a process", Letters, left_out::not_so),
     rule("refused finish", Letters, left_out::refused),
     rule(left_out::BY_A_VERB, Letters, left_out::by_a_verb),
-    rule("all but a finish", Letters, left_out::all_but),
+    rule(left_out::ALL_BUT, Letters, left_out::all_but),
     rule("not fit for a finish", Letters, left_out::not_fit_for),
     rule("free of zinc", Letters, left_out::free_of_zinc),
     rule("zone kept bare", Letters, left_out::kept_bare),

@@ -12,13 +12,16 @@ use crate::quantity::letters::lower;
 /// Why a finish in front of a comma is not used, with nothing but a refusal behind it.
 const WANTED: &str = "wanted, or not? Write “no” in front of it if it is not";
 
+/// Why the finish of parts that are not there is not used.
+const OF_THOSE: &str = "the finish of what the line says is not there";
+
 /// `HDG not allowed`, `nuts: none`: the piece before, a name with all its words.
 pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
     let mut at = excluded;
     let mut found = false;
     // `hex bolts (nuts by others)`: a second noun is another part.
     let has_noun = |what: &What| [BOLTS, MATES, &["ring", "pin"]].iter().any(|nouns| is_named(what, nouns));
-    let mut noun = false;
+    let (mut noun, mut is_of_mates) = (false, false);
     let is_by_others = line
         .items
         .get(excluded)
@@ -47,8 +50,22 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
                 noun = false;
             }
             part @ What::Part(_) if !(noun && has_noun(part)) => {
+                is_of_mates |= is_named(part, MATES);
                 (found, noun) = (true, noun || has_noun(part));
                 line.not(at, WHY);
+            }
+            // `plated bolts, HDG nuts must not be used`: of the nuts, where the bolts have their own.
+            finish if is_of_mates && is_finish(finish) => {
+                let begins = line.before(at).is_none_or(|it| matches!(line.what(it), Some(What::With(_))));
+                let has_own = line
+                    .items
+                    .iter()
+                    .enumerate()
+                    .any(|(other, item)| other < at && item.is_free() && is_finish(&item.what));
+                if begins && has_own {
+                    line.not(at, OF_THOSE);
+                }
+                break;
             }
             _ if !found && can_be_left_out(what) => {
                 found = true;
@@ -114,7 +131,7 @@ pub(super) fn is_of_unknown(line: &mut Line, at: usize, unknown: &[Piece]) -> bo
 }
 
 /// Whether a word that nobody knows says only how surely something is refused.
-fn says_how(word: &str) -> bool {
+pub(super) fn says_how(word: &str) -> bool {
     word.ends_with("ly")
         || lexicon::means(word, Word::Modal)
         || lexicon::RELATIVES.contains(&word)

@@ -24,10 +24,14 @@ pub(super) fn its_other_words(
 ) -> Option<usize> {
     let mut own = of(line.what(at)?)?;
     let (mut place, mut last) = (at, None);
-    // `not hot dip: galvanized`.
+    // `not hot dip: galvanized`, `not to F2329 but A153`.
     let is_apart = |line: &Line, one: usize, other: usize| {
         let gap = line.end(one.min(other)).zip(line.start(one.max(other)));
-        gap.and_then(|(end, start)| text.get(end..start)).is_none_or(|gap| gap.contains([':', '(', ')']))
+        let gap = gap.and_then(|(end, start)| text.get(end..start));
+        let is_but = |word: &str| lexicon::BUT.contains(&lower(word).as_str());
+        gap.is_none_or(|gap| {
+            gap.contains([':', '(', ')']) || gap.split(|c: char| !c.is_alphabetic()).any(is_but)
+        })
     };
     while let Some(other) = next(line, place).filter(|other| !is_apart(line, place, *other)) {
         place = other;

@@ -12,17 +12,17 @@ const MOST_SMALL: usize = 5;
 const MOST_BETWEEN: usize = 6;
 
 /// Why a verb that refuses on a condition alone refuses nothing.
-const ONLY_THERE: &str =
+pub(super) const ONLY_THERE: &str =
     "refused there alone, or altogether? Write “no”, and what is not wanted, if it is not wanted at all";
 
 /// Why words that refuse all but one finish are not used.
-const ALONE: &str = "that finish alone? Write “only” in front of it";
+pub(super) const ALONE: &str = "that finish alone? Write “only” in front of it";
 
 /// Why a verb that does not say for sure is not used.
 const PERHAPS: &str = "perhaps? Write what is wanted";
 
 /// Why a refusal of a refusal is not used.
-const TWICE: &str = "refused, or not? Write what is wanted";
+pub(super) const TWICE: &str = "refused, or not? Write what is wanted";
 
 /// `must not be used`, `is ruled out` behind what is not wanted; `don't want`, `cannot accept` in front of it.
 pub fn by_a_verb(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -97,8 +97,9 @@ fn taken(chain: &Chain<'_>, at: usize, from: usize) -> Option<Found> {
         return one(end, What::Not(TWICE.into()));
     }
     let found = said_of(chain, at, end)?;
-    // `might not be possible`: not for sure.
-    let is_open = is_in(chain, at, lexicon::PERHAPS) && is_in(chain, from, lexicon::IS_SO);
+    // `might not be possible`, `might not be permitted`: not for sure; `may not be used` is.
+    let is_open = is_in(chain, at, lexicon::PERHAPS)
+        && (is_in(chain, from, lexicon::IS_SO) || !is_in(chain, at, &["may"]));
     Some(if is_open { vec![(from, What::Excluded), (end, What::Not(PERHAPS.into()))] } else { found })
 }
 

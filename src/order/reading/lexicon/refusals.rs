@@ -259,6 +259,48 @@ pub const IS_SO: &[&str] = &[
     "acceptable",
 ];
 
+/// Between what is refused and what is wanted instead: `not to F2329 but A153`.
+pub const BUT: &[&str] = &["but", "rather", "sondern", "maar", "mais", "sino"];
+
+/// Refuses what lacks something, so that a refusal of that is one of a refusal: `no bolts without HDG`.
+pub const BUT_WITHOUT: &[&str] = &["without", "w o", "w/o", "ohne", "zonder", "sans", "sin", "senza", "sem"];
+
+/// In front of what comes along: `HDG with white rust`.
+pub const TOGETHER: &[&str] = &["with", "having", "w", "w/", "mit", "met", "avec", "con"];
+
+/// In front of a tapped hole that is still to be made, whatever it is made in: `new tapped hole in existing casting`.
+pub const NEW: &[&str] = &[
+    "new",
+    "fresh",
+    "neu",
+    "neue",
+    "neues",
+    "neuen",
+    "neuer",
+    "neuem",
+    "nieuw",
+    "nieuwe",
+    "nouveau",
+    "nouveaux",
+    "nouvelle",
+    "nouvelles",
+    "nuevo",
+    "nuevos",
+];
+
+/// Between a part and the hole that it goes into.
+pub const INTO: &[&str] = &["in", "into", "for", "to", "für", "voor", "pour", "dans", "para", "en"];
+
+/// In front of why something is refused.
+pub const REASONS: &[&str] = &[
+    "because", "due", "since", "owing", "weil", "wegen", "aufgrund", "omdat", "vanwege", "parce", "car",
+    "porque",
+];
+
+/// How a hole is made.
+pub const MADE: &[&str] =
+    &["drilled", "tapped", "threaded", "cut", "made", "machined", "bohren", "schneiden", "fertigen"];
+
 /// Said to people, and the subject of no refusal: `HDG please not allowed`.
 pub const BEGS: &[&str] = &[
     "please",

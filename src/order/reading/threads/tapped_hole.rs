@@ -5,7 +5,7 @@ use crate::order::reading::items::Line;
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::part::{Family, Scopes};
 use crate::order::reading::size;
-use crate::order::reading::token::Chain;
+use crate::order::reading::token::{Chain, Sort, Token};
 use crate::order::reading::what::{Found, What, one};
 use crate::part::Kind;
 use crate::thread::{Designation, ToleranceClass, overtap};
@@ -20,6 +20,9 @@ const MOST_BETWEEN: usize = 6;
 /// its thread and its finish.
 pub fn already_there(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some((mut end, ())) = lexicon::whole(chain, at, |word| (word == Word::Hole(false)).then_some(())) {
+        if is_to_be_made(chain, at, end) {
+            return None;
+        }
         for _ in 0..MOST_BETWEEN {
             if is_in(chain, end, lexicon::EXISTING) {
                 // `bereits vorhanden`.
@@ -78,6 +81,35 @@ pub fn already_there(chain: &Chain<'_>, at: usize) -> Option<Found> {
         }
     }
     None
+}
+
+/// `new tapped hole in existing casting`, `tapped hole in existing beam to be drilled and tapped`: what is there is the base.
+fn is_to_be_made(chain: &Chain<'_>, at: usize, end: usize) -> bool {
+    let tokens = chain.tokens();
+    let is_new = |token: &Token<'_>| lexicon::NEW.contains(&token.lower.as_str());
+    // `new bolts in tapped holes already there` are of no new hole.
+    let may_stand = |token: &Token<'_>| {
+        token.sort != Sort::Break
+            && !lexicon::names_a_part(&token.lower)
+            && !lexicon::INTO.contains(&token.lower.as_str())
+    };
+    // Words that nobody knows stand between as well.
+    let before = tokens.get(..at).unwrap_or_default().iter().rev();
+    let mut before = before.take_while(|token| may_stand(token)).take(MOST_BETWEEN);
+    let is_behind = || {
+        let behind: Vec<&str> = tokens
+            .get(end..)
+            .unwrap_or_default()
+            .iter()
+            .take_while(|token| token.sort != Sort::Break)
+            .map(|token| token.lower.as_str())
+            .collect();
+        behind.windows(3).any(|words| {
+            matches!(words, ["to", "be", done] if lexicon::MADE.contains(done))
+                || matches!(words, ["zu", done, _] | [_, "zu", done] if lexicon::MADE.contains(done))
+        })
+    };
+    before.any(is_new) || is_behind()
 }
 
 fn is_in(chain: &Chain<'_>, at: usize, words: &[&str]) -> bool {
