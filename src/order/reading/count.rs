@@ -415,9 +415,8 @@ fn cut_short(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
             lexicon::small(chain, at).is_some_and(|(end, _)| end > at) && !lexicon::is_article(chain, at);
         small || chain.digits(at).is_some()
     };
-    // A word that is not known by itself may stand between.
-    let has_half = (at.saturating_sub(1)..end)
-        .any(|at| chain.tokens().get(at).is_some_and(|token| token.lower == "half"));
+    // Words that are not known by themselves may stand between.
+    let has_half = (before..end).any(|at| chain.tokens().get(at).is_some_and(|token| token.lower == "half"));
     let is_cut = match has_half {
         true if number.value.fract() == 0.0 => true,
         true => over(before, &["a"])

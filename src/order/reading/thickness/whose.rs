@@ -40,6 +40,10 @@ pub(in crate::order::reading) fn settle(line: &mut Line, text: &str, unknown: &[
         }
         let first = least_of(line, last);
         let is_single = matches!(line.what(last), Some(What::Thickness(_)));
+        // `zinc flake 8 µm`: that of the coat that is asked for, which is not judged.
+        if is_single && words.first_zinc.is_none() {
+            continue;
+        }
         let meant = |says: Says| match says {
             Says::Colour => is_thin.then_some(Says::Another),
             Says::Unknown => (!is_single).then_some(Says::Another),
