@@ -380,13 +380,17 @@ fn is_enough(class: &CoatClass, wanted: Wanted) -> bool {
     }
 }
 
-/// Whether a class has this much on the average of a batch or of a lot; inches and ounces are rounded.
+/// The average of a class: who asks for one may mean that of a batch or that of the whole lot.
+fn greatest_average(class: &CoatClass) -> Option<Length> {
+    let averages = [class.average, class.lot_average].into_iter().flatten().map(|limit| limit.thickness);
+    averages.max_by(|one, other| one.um().total_cmp(&other.um()))
+}
+
+/// Whether a class has this much on average; ounces are rounded.
 fn has_on_average(class: &CoatClass, wanted: Wanted) -> bool {
-    let averages = [class.average, class.lot_average].into_iter().flatten();
     let rounded = if matches!(wanted, Wanted::Ounces(_)) { 0.94 } else { 0.98 };
-    averages
-        .map(|limit| limit.thickness.um())
-        .any(|average| average >= rounded * wanted.in_the_zinc_of(class).um())
+    let least = rounded * wanted.in_the_zinc_of(class).um();
+    greatest_average(class).is_some_and(|average| average.um() >= least)
 }
 
 /// A thickness beside hot-dip: that of the class for the size, at one place or on average, or a question.
@@ -396,9 +400,7 @@ fn of_hot_dip(line: &mut Line, at: usize, wanted: Wanted) {
         .and_then(|read| offer(&read, None, Process::HotDip))
         .map(|offer| offer.class)
         .filter(|_| line.draft.get("thread").is_some());
-    // Who asks for an average may mean that of a batch or that of the whole lot.
-    let averages = class.map(|class| [class.average, class.lot_average]).into_iter().flatten().flatten();
-    let average = averages.map(|limit| limit.thickness).max_by(|one, other| one.um().total_cmp(&other.um()));
+    let average = class.and_then(greatest_average);
     // `min 45 µm local`: said of each place, the mean of the batch does not answer it.
     let says_local = line.items.iter().enumerate().any(|(other, item)| {
         other.abs_diff(at) <= 2

@@ -108,7 +108,6 @@ pub(super) fn contradict(line: &mut Line, unknown: &[Piece]) {
         What::Steel(SteelWord::Grade(grade)) if !grade.is_nut() && !grade.is_washer() => Some(*grade),
         _ => None,
     });
-    let start = |at: usize| line.items.get(at)?.spans.first().map(|span| span.start);
     // `PO 10.9, drawing 8.8`: between them a word that marks something, too.
     let places = |words: &[&str], labels: bool| -> Vec<usize> {
         let is_one = |text: &str| words.contains(&text) || labels && lexicon::is_label(text);
@@ -117,7 +116,7 @@ pub(super) fn contradict(line: &mut Line, unknown: &[Piece]) {
     };
     let (between, before) = (places(lexicon::AGAINST, true), places(lexicon::SAYS, false).into_iter().min());
     let against = |one: usize, other: usize| {
-        let (from, to) = (start(one), start(other));
+        let (from, to) = (line.start(one), line.start(other));
         before.is_some_and(|place| Some(place) < to)
             || between.iter().any(|place| from < Some(*place) && Some(*place) < to)
     };
@@ -417,8 +416,7 @@ pub(super) fn any_of(line: &mut Line, places: Vec<usize>, in_order: bool, unknow
     }
     let [first, second, ..] = named.as_slice() else { return false };
     // `HDG, zork or zinc plated`: a word that nobody knows may be the third.
-    let start = |at: &usize| line.items.get(*at).and_then(|item| item.spans.first()).map(|span| span.start);
-    let starts = || places.iter().filter_map(start);
+    let starts = || places.iter().filter_map(|at| line.start(*at));
     let within = starts().min().zip(starts().max());
     let is_whole = named.len() == Process::ALL.len();
     let is_open =

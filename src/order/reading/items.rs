@@ -133,6 +133,11 @@ impl Line {
         self.items.get(at)?.spans.last().map(|span| span.end)
     }
 
+    /// Where it stands, from its first word to its last.
+    pub fn span(&self, at: usize) -> Option<Range<usize>> {
+        Some(self.start(at)?..self.end(at)?)
+    }
+
     /// Whether the piece at a place says for what, or under what, something is.
     pub fn says_for(&self, at: usize) -> bool {
         let text = self.items.get(at).filter(|item| item.what == What::Filler).map(|item| lower(&item.text));

@@ -39,7 +39,7 @@ fn finish(line: &mut Line, at: usize, text: &str) {
         word = line.before(article);
     }
     // `connecting galvanised beams`.
-    let start = line.items.get(at).and_then(|item| item.spans.first()).map(|span| span.start);
+    let start = line.start(at);
     let front = start.and_then(|start| text.get(..start)).unwrap_or_default();
     let says_joins = says_joins(front);
     let Some(word) = word else { return };
@@ -47,7 +47,7 @@ fn finish(line: &mut Line, at: usize, text: &str) {
         .items
         .get(word)
         .is_some_and(|item| matches!(lower(&item.text).as_str(), "on" | "to" | "an" | "auf"));
-    let end = line.items.get(at).and_then(|item| item.spans.last()).map(|span| span.end);
+    let end = line.end(at);
     let rest = end.and_then(|end| text.get(end..)).unwrap_or_default();
     let is_for = line.says_for(word);
     let is_joined = near(rest.split([' ', '-']), |word| {

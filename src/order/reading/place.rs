@@ -382,8 +382,7 @@ fn temperatures(line: &mut Line, written: &str) {
         let molten = || {
             let place = (0..at).rev().find(|place| line.what(*place) != Some(&What::Filler))?;
             let is_dipped = matches!(line.what(place), Some(What::Process(Process::HotDip, _)));
-            let end = line.items.get(place)?.spans.last()?.end;
-            let between = written.get(end..line.items.get(at)?.spans.first()?.start)?;
+            let between = written.get(line.end(place)?..line.start(at)?)?;
             let mut words = between.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty());
             let is_beside = words.all(|word| lexicon::means(&lower(word), Word::Filler));
             (is_dipped && is_beside && is_molten(&text)).then_some((

@@ -122,10 +122,10 @@ fn the_rest(line: &mut Line) {
         match item.what.clone() {
             What::Worked(how) => worked(line, at, how),
             What::Yes(field) => line.fill(at, field, "yes", ""),
-            What::AtMost(text) => {
+            What::AtMost(most) => {
                 let asked =
                     line.draft.get("asked").and_then(asked::from_key).and_then(|asked| asked.process());
-                let Some(text) = thickness::greatest(text, asked) else {
+                let Some(text) = thickness::greatest(most, asked) else {
                     line.not(at, thickness::GREATEST_MASS);
                     thickness::whose::named_whole(line, at);
                     continue;

@@ -73,16 +73,7 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (less, more) = spread.as_ref().map_or((0.0, 0.0), |spread| (spread.less, spread.more));
     let wanted = |value: f64| Wanted::read(value, unit);
     let thickness = What::Thickness(wanted((first.value - less).max(0.0))?);
-    let at_most = |value: f64| {
-        let (number, name, places) = match wanted(value)? {
-            Wanted::Metric(most) => (most.um(), "µm", 1e1),
-            Wanted::Inch(most) => (most.inch(), "in", 1e5),
-            // How thick that is hangs on the process.
-            Wanted::Mass(most) => (most.g_m2(), "g/m²", 1e1),
-            Wanted::Ounces(most) => (most.oz_ft2(), "oz/ft²", 1e3),
-        };
-        Some(What::AtMost(format!("{} {name}", (number * places).round() / places)))
-    };
+    let at_most = |value: f64| wanted(value).map(What::AtMost);
     let thickest = wanted(last.value)?.solid();
     let most = lexicon::over(chain, end, Word::Most);
     // `min 8 µm max 15 µm`, `min 45 µm max 320 HV`: the word is that of what stands behind it.
@@ -152,12 +143,13 @@ pub(super) const GREATEST_MASS: &str = "how thick is that at most? Write the gre
 
 /// The greatest thickness as its field takes it; of a mass, in the zinc of the process that is asked for. `None` where none
 /// is.
-pub(super) fn greatest(text: String, asked: Option<Process>) -> Option<String> {
-    let (number, unit) = text.split_once(' ')?;
-    match Wanted::read(number.parse().ok()?, unit)? {
-        Wanted::Metric(_) | Wanted::Inch(_) => Some(text),
-        mass => Some(format!("{} µm", (mass.put_on_by(asked?).um() * 10.0).round() / 10.0)),
-    }
+pub(super) fn greatest(most: Wanted, asked: Option<Process>) -> Option<String> {
+    let (number, name, places) = match most {
+        Wanted::Metric(most) => (most.um(), "µm", 1e1),
+        Wanted::Inch(most) => (most.inch(), "in", 1e5),
+        mass => (mass.put_on_by(asked?).um(), "µm", 1e1),
+    };
+    Some(format!("{} {name}", (number * places).round() / places))
 }
 
 /// `1-1/4 oz/ft2`: no other unit of a coat has fractions.

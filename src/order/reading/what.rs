@@ -66,8 +66,8 @@ pub enum What {
     Zinc(u32, Family, bool),
     /// How much coat is asked for, by its thickness or by its mass on an area.
     Thickness(Wanted),
-    /// The greatest thickness of the coat that is taken, as a field takes it.
-    AtMost(String),
+    /// The greatest coat that is taken, by its thickness or by its mass on an area.
+    AtMost(Wanted),
     /// The mass of the lot, as it was written.
     Weight(String, Mass),
     /// A category of corrosivity.

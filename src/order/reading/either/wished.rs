@@ -82,8 +82,7 @@ fn against(line: &mut Line, word: &Piece, text: &str) {
     if !is_condition && !is_between {
         return;
     }
-    let start = |at: usize| line.items.get(at)?.spans.first().map(|span| span.start);
-    let end = |at: usize| line.items.get(at)?.spans.last().map(|span| span.end);
+    let (start, end) = (|at: usize| line.start(at), |at: usize| line.end(at));
     let Some(second) =
         (0..line.items.len()).find(|at| start(*at).is_some_and(|start| start >= word.span.end))
     else {

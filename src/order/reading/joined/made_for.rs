@@ -174,9 +174,8 @@ fn surroundings(line: &mut Line, text: &str) {
 
 /// What stands between a piece and the one in front of it.
 fn gap<'t>(line: &Line, text: &'t str, at: usize) -> &'t str {
-    let end = at.checked_sub(1).and_then(|before| line.items.get(before)?.spans.last());
-    let start = line.items.get(at).and_then(|item| item.spans.first());
-    let (from, to) = (end.map_or(0, |span| span.end), start.map_or(text.len(), |span| span.start));
+    let from = at.checked_sub(1).and_then(|before| line.end(before)).unwrap_or_default();
+    let to = line.start(at).unwrap_or(text.len());
     text.get(from..to).unwrap_or_default()
 }
 

@@ -1,5 +1,7 @@
 //! Another metal that a part touches: `bolted to stainless frame`, `auf Kupferschiene`, `in contact with aluminium`.
 
+use std::ops::Range;
+
 use super::{near, says_joins};
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon::{self, Word};
@@ -56,8 +58,7 @@ pub(super) fn settle(line: &mut Line, at: usize, text: &str) {
             && item.what == What::Steel(SteelWord::OtherMetal)
             && item.text.split(' ').next().is_some_and(|word| is_metal(&lower(word)))
     });
-    let span = line.items.get(at).and_then(|item| Some((item.spans.first()?.start, item.spans.last()?.end)));
-    let Some((start, end)) = span.filter(|_| is_one) else { return };
+    let Some(Range { start, end }) = line.span(at).filter(|_| is_one) else { return };
     let is_thing = text.get(end..).is_some_and(|rest| {
         near(rest.split([' ', '-']), |word| {
             lexicon::JOINED.contains(&word) || lexicon::OF_METAL.contains(&word)

@@ -10,8 +10,6 @@ use crate::quantity::letters::lower;
 /// `if HDG is not possible, mech galv`, `mech galv if HDG is not allowed`, `if no HDG then mech`: on a condition
 /// nothing is left out, and another finish is wanted only where that one does not suit.
 pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[Piece]) -> bool {
-    let start = |line: &Line, at: usize| line.items.get(at)?.spans.first().map(|span| span.start);
-    let end = |line: &Line, at: usize| line.items.get(at)?.spans.last().map(|span| span.end);
     let is_filler = |line: &Line, at: usize| matches!(line.what(at), Some(What::Filler | What::Or));
     let is_finish = |line: &Line, at: usize| {
         line.items.get(at).is_some_and(|item| item.is_free() && is_finish(&item.what))
@@ -41,13 +39,13 @@ pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[
         })
     });
     let is_sought = is_one_of_two || is_finish(line, finish);
-    let Some(excluded) = start(line, at).filter(|_| is_sought) else { return false };
+    let Some(excluded) = line.start(at).filter(|_| is_sought) else { return false };
     let mut begin = first;
     while let Some(before) = begin.checked_sub(1).filter(|before| is_filler(line, *before)) {
         begin = before;
     }
-    let from = begin.checked_sub(1).and_then(|before| end(line, before)).unwrap_or(0);
-    let until = start(line, first).unwrap_or(excluded);
+    let from = begin.checked_sub(1).and_then(|before| line.end(before)).unwrap_or(0);
+    let until = line.start(first).unwrap_or(excluded);
     let is_near = |from: usize, to: usize| {
         text.get(from..to)
             .is_some_and(|gap| gap.chars().all(|c| c.is_alphanumeric() || matches!(c, ' ' | '-' | '/' | '(')))

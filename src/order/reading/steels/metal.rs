@@ -1,5 +1,7 @@
 //! A steel that zinc goes on beside one that it does not: `8.8 A4-70`, `A574 stainless`.
 
+use std::ops::Range;
+
 use super::super::Became;
 use super::super::items::Line;
 use super::super::joined;
@@ -44,10 +46,7 @@ pub(super) fn or_another_metal(line: &mut Line, scopes: &Scopes, text: &str) -> 
 fn is_of_the_part(line: &Line, scopes: &Scopes, at: usize, text: &str) -> bool {
     let Some(item) = line.items.get(at).filter(|item| item.is_free()) else { return false };
     let first = item.text.split([' ', '-']).next().map(lower).unwrap_or_default();
-    let span = |at: usize| {
-        line.items.get(at).and_then(|item| Some((item.spans.first()?.start, item.spans.last()?.end)))
-    };
-    let Some((start, end)) = span(at).filter(|_| joined::is_metal(&first)) else { return false };
+    let Some(Range { start, end }) = line.span(at).filter(|_| joined::is_metal(&first)) else { return false };
     // `in contact with C3 stainless`: a piece may stand between.
     let front: String = text.get(..start).unwrap_or_default().chars().rev().take(REACH).collect();
     let front = lower(&front.chars().rev().collect::<String>());
@@ -57,8 +56,8 @@ fn is_of_the_part(line: &Line, scopes: &Scopes, at: usize, text: &str) -> bool {
         return false;
     }
     let (before, behind) = (line.before(at), line.behind(at));
-    let from = at.checked_sub(1).and_then(span).map_or(0, |(_, end)| end);
-    let until = span(at + 1).map_or(text.len(), |(start, _)| start);
+    let from = at.checked_sub(1).and_then(|before| line.end(before)).unwrap_or_default();
+    let until = line.start(at + 1).unwrap_or(text.len());
     // A class of strength is of no sheet and no hopper.
     let has_strength = item.text.split([' ', '-']).nth(1).is_some_and(|class| class.parse::<u16>().is_ok());
     // A word that nobody knows stands on the same side of a comma.

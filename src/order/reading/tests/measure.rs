@@ -5,9 +5,11 @@ use crate::order::reading::measure::{
     self, LEAST_HARDNESS, allowance, energy, hardness, negative, other, psi, temperature, type_of, years,
     yields,
 };
-use crate::order::reading::thickness::{reading, thickness, tolerance};
+use crate::order::reading::thickness::{self, reading, thickness, tolerance};
+use crate::order::reading::wanted::Wanted;
 use crate::order::reading::weight::weight;
 use crate::order::reading::what::What;
+use crate::process::Process;
 
 #[test]
 fn years_are_of_a_life_and_not_of_a_contract() {
@@ -446,11 +448,12 @@ fn of_a_range_of_thickness_the_least_is_asked_and_the_greatest_held() {
         ("45 µm -5/+20", 40.0, "65 µm"),
         ("8 +4/-0 µm", 8.0, "12 µm"),
         ("8 µm +4 µm/-1 µm", 7.0, "12 µm"),
-        ("357-714 g/m2", 50.0, "714 g/m²"),
-        ("357 g/m² - 714 g/m²", 50.0, "714 g/m²"),
+        ("357-714 g/m2", 50.0, "100 µm"),
+        ("357 g/m² - 714 g/m²", 50.0, "100 µm"),
     ] {
         match pieces(thickness, text, 0).as_slice() {
             [(_, What::Thickness(wanted)), (_, What::AtMost(most))] => {
+                let most = thickness::greatest(*most, Some(Process::HotDip)).unwrap();
                 assert!((wanted.solid().um() - um).abs() < 1e-9, "{text}: {wanted:?}");
                 assert_eq!(most, greatest, "{text}");
             }
@@ -511,7 +514,6 @@ fn a_coat_is_as_thick_as_its_unit_says() {
             ("8/12 µm", ""),
         ],
     );
-    let at_most = |text: &str| What::AtMost(text.into());
     assert_takes(
         thickness,
         &[("8 µm max 12 pcs", "8 µm max"), ("8 µm max 15 µm", "8 µm"), ("8 µm +20 pcs", "8 µm")],
@@ -527,7 +529,12 @@ fn a_coat_is_as_thick_as_its_unit_says() {
             ("5 min 8 µm max 12 µm", ""),
         ],
     );
-    assert_finds(thickness, &[("30 µm max", at_most("30 µm")), ("1 mil max", at_most("0.001 in"))]);
+    let at_most = |number: f64, unit: &str| What::AtMost(Wanted::read(number, unit).unwrap());
+    assert_finds(thickness, &[("30 µm max", at_most(30.0, "µm")), ("1 mil max", at_most(1.0, "mil"))]);
+    // 0.45 oz/ft² for each mil are 5.406 g/m² for each micrometre.
+    let mass = Wanted::read(540.62, "g/m²").unwrap();
+    assert_eq!(thickness::greatest(mass, Some(Process::Mechanical)).as_deref(), Some("100 µm"));
+    assert_eq!(thickness::greatest(mass, None), None);
     assert_refuses(tolerance, &[("± 2 µm", "a tolerance"), ("±2%", "a tolerance")]);
     assert_takes(tolerance, &[("±2 mm 5", "±2 mm"), ("±2x", ""), ("2", "")]);
 }

@@ -7,7 +7,6 @@ use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, ANY_ZINC, COLOUR, EXTRA};
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
 use crate::order::reading::token::is_break;
-use crate::order::reading::wanted::Wanted;
 use crate::order::reading::what::What;
 use crate::order::reading::{Became, Piece};
 use crate::quantity::Length;
@@ -24,8 +23,7 @@ const THINNEST: Length = Length::from_um(2.5);
 /// whole.
 pub(in crate::order::reading) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
     let found = line.free(|what| match what {
-        What::AtMost(most) => Some(is_thin(most)),
-        What::Thickness(wanted) => Some(wanted.solid() < THINNEST),
+        What::AtMost(wanted) | What::Thickness(wanted) => Some(wanted.solid() < THINNEST),
         _ => None,
     });
     if found.is_empty() {
@@ -49,7 +47,7 @@ pub(in crate::order::reading) fn settle(line: &mut Line, text: &str, unknown: &[
             Says::Unknown => (!is_single).then_some(Says::Another),
             says => Some(says),
         };
-        if words.say_zinc(span(line, first.unwrap_or(last)), span(line, last), meant) {
+        if words.say_zinc(line.span(first.unwrap_or(last)), line.span(last), meant) {
             continue;
         }
         if let Some(least) = first {
@@ -151,7 +149,7 @@ impl Words {
             what => of_a_piece(what, &item.text),
         };
         let items = (0..line.items.len())
-            .filter_map(|at| Some((span(line, at)?, line.items.get(at).map_or(Says::Nothing, says))));
+            .filter_map(|at| Some((line.span(at)?, line.items.get(at).map_or(Says::Nothing, says))));
         let others = unknown.iter().map(|piece| (piece.span.clone(), of_a_word(&piece.text)));
         let mut marks: Vec<_> = items.chain(others).filter(|(_, says)| *says != Says::Nothing).collect();
         sort_by_key(&mut marks, |(span, _)| span.start);
@@ -215,18 +213,6 @@ impl Words {
 
 /// So many words on either side are looked at, where they say nothing of a thickness.
 const REACH: usize = 16;
-
-/// Where a piece stands, from its first word to its last.
-fn span(line: &Line, at: usize) -> Option<Range<usize>> {
-    let spans = &line.items.get(at)?.spans;
-    spans.first().zip(spans.last()).map(|(first, last)| first.start..last.end)
-}
-
-/// Whether a greatest thickness is less than any zinc has.
-fn is_thin(most: &str) -> bool {
-    let wanted = most.split_once(' ').and_then(|(number, unit)| Wanted::read(number.parse().ok()?, unit));
-    wanted.is_some_and(|wanted| wanted.solid() < THINNEST)
-}
 
 /// What a known piece says of a thickness beside it.
 fn of_a_piece(what: &What, text: &str) -> Says {

@@ -16,6 +16,9 @@ const OF_THE_HOLE: &str = "said of the hole that it goes into, and not of the pa
 /// So many words stand between a hole and what says that it is there: `tapped holes already made in the`.
 const MOST_BETWEEN: usize = 6;
 
+/// So many words behind a hole may say that it is still to be made.
+const FARTHEST: usize = 16;
+
 /// `existing uncoated M16 tapped hole`, `tapped holes already made in the casting`: a hole that is there already, with
 /// its thread and its finish.
 pub fn already_there(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -101,6 +104,7 @@ fn is_to_be_made(chain: &Chain<'_>, at: usize, end: usize) -> bool {
             .get(end..)
             .unwrap_or_default()
             .iter()
+            .take(FARTHEST)
             .take_while(|token| token.sort != Sort::Break)
             .map(|token| token.lower.as_str())
             .collect();

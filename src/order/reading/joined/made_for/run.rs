@@ -101,8 +101,7 @@ impl Run {
 
 /// The word right behind a run, whatever it is.
 fn next_word(line: &Line, text: &str, end: usize) -> String {
-    let from =
-        end.checked_sub(1).and_then(|last| line.items.get(last)?.spans.last()).map_or(0, |span| span.end);
+    let from = end.checked_sub(1).and_then(|last| line.end(last)).unwrap_or_default();
     let rest = text.get(from..).unwrap_or_default().trim_start_matches([' ', '-']);
     lower(rest.chars().take_while(|c| c.is_alphabetic()).take(LONGEST_WORD).collect::<String>().as_str())
 }
