@@ -46,6 +46,9 @@ const UNCLEAR: &str = "wanted, or not? A word between is not known: leave that w
 const BY_OTHERS: &str =
     "put on by others, and not part of this order? Write it without them to have the part judged with it";
 
+/// Why a finish that must not take the place of another is not used.
+const UNCLEAR_INSTEAD: &str = "must it not take the place of the other? Write what is wanted alone";
+
 /// The rule of what a verb refuses.
 pub(super) const BY_A_VERB: &str = "refused by a verb";
 
@@ -237,6 +240,16 @@ fn from_one_to_another(line: &mut Line, from: usize) {
 /// `zinc plated, change to HDG`: what was asked before the word is not wanted, where a finish follows it.
 fn until_now(line: &mut Line, instead: usize) {
     if !line.behind(instead).and_then(|next| line.what(next)).is_some_and(is_finish) {
+        return;
+    }
+    // `HDG cannot be replaced by plating`.
+    let refuses =
+        line.before(instead).filter(|no| matches!(line.what(*no), Some(What::Without | What::Excluded)));
+    if refuses.is_some() {
+        if let Some(next) = line.behind(instead) {
+            line.not(next, UNCLEAR_INSTEAD);
+        }
+        line.not(instead, UNCLEAR_INSTEAD);
         return;
     }
     for at in 0..instead {

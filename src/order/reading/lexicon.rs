@@ -176,6 +176,8 @@ pub enum Word {
     Bath,
     /// Zinc at a temperature above the usual one.
     HighBath,
+    /// What behind a measure says that it is the greatest: `or less`, `not to be exceeded`.
+    NoMore,
     /// Ten years.
     Decades,
     /// In front of the nut's own allowance.

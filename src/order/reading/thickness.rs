@@ -75,7 +75,7 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let thickness = What::Thickness(wanted((first.value - less).max(0.0))?);
     let at_most = |value: f64| wanted(value).map(What::AtMost);
     let thickest = wanted(last.value)?.solid();
-    let most = lexicon::over(chain, end, Word::Most);
+    let most = over_greatest(chain, end);
     // `min 8 µm max 15 µm`, `min 45 µm max 320 HV`: the word is that of what stands behind it.
     let owns_next = most != end && {
         let behind = range::over_most(chain, end);
@@ -93,10 +93,8 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
         // `maximum thickness 30 µm`, `max. 30 µm`.
         let mut behind = at;
         let mut before = before;
-        while chain.sign(before, &[".", ":"])
-            || chain
-                .word(before)
-                .is_some_and(|word| matches!(word, "thickness" | "coating" | "coat" | "dft" | "thk"))
+        while chain.sign(before, &[".", ":", "="])
+            || chain.word(before).is_some_and(|word| lexicon::OF_A_GREATEST.contains(&word))
         {
             behind = before;
             match chain.before(before) {
@@ -107,6 +105,10 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let mut place = Some(before);
         for _ in 0..5 {
             let Some(from) = place else { break };
+            // `under 30 µm`; `under ISO 10684` is of something else.
+            if from == before && chain.word(from).is_some_and(|word| lexicon::LESS.contains(&word)) {
+                return true;
+            }
             if lexicon::over(chain, from, Word::Most) == behind {
                 if chain.before(from).is_some_and(|unit| is_unit(unit, from)) && is_least() {
                     return false;
@@ -133,6 +135,18 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             Some(vec![(split, thickness), (if most == end { least } else { most }, at_most(greatest)?)])
         }
     }
+}
+
+/// The place behind the word for the greatest, of what stands in front of it: `30 µm max`, `30 µm is the maximum`.
+fn over_greatest(chain: &Chain<'_>, end: usize) -> usize {
+    let mut from = end;
+    for _ in 0..2 {
+        if chain.word(from).is_some_and(|word| lexicon::IS_THE.contains(&word)) {
+            from = chain.after(from);
+        }
+    }
+    let most = lexicon::over(chain, from, Word::Most);
+    if most == from { lexicon::over(chain, end, Word::NoMore) } else { most }
 }
 
 /// Why a mass in a time is not used.

@@ -13,10 +13,12 @@ pub(in crate::order::reading) const IN_BOXES: &str = "how many pieces go into on
 /// `100 pcs/box` is how they are packed; `100 pc box x 20` and `100 per box, 20 boxes` are 2000.
 pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
     let per = lexicon::over(chain, chain.over(end, &["/"]), Word::Filler);
-    let end = lexicon::over(chain, per, Word::Box);
-    if end == per {
+    let behind = lexicon::over(chain, per, Word::Box);
+    // `500 pcs in boxes of 50`: all of them.
+    if behind == per || chain.word(end).is_some_and(|word| lexicon::IN.contains(&word)) {
         return None;
     }
+    let end = behind;
     let cross = lexicon::over(chain, chain.over(end, &["×", "*"]), Word::Times);
     let boxes = number::decimal(chain, cross).filter(|_| cross != end);
     let boxes = boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?)));
@@ -86,9 +88,14 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     }
 }
 
-/// `…, 50 per box`, `…, 50 pcs/box`, `…, each 50 pcs`: behind a comma, how many go into each of the boxes in front.
+/// `…, 50 per box`, `…, 50 pcs/box`, `…, each 50 pcs`: behind a comma, how many go into each of the boxes in front; `100
+/// each` without one as well.
 fn in_each_box(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
-    let comma = chain.get(at).filter(|token| token.text == ",").map(|_| chain.after(at))?;
+    let comma = chain.over(at, &[","]);
+    if let Some(found) = so_many_each(chain, comma) {
+        return Some(found);
+    }
+    let comma = Some(comma).filter(|comma| *comma != at)?;
     let in_each = matches!(chain.word(comma), Some("each" | "je"));
     let contents = number::decimal(chain, if in_each { chain.after(comma) } else { comma })?;
     let counted = unit(chain, contents.end).filter(|(_, times, _)| *times == 1).map(|(end, ..)| end);
@@ -101,6 +108,16 @@ fn in_each_box(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
         false => Some(of_box).filter(|end| *end != per && per != behind)?,
     };
     (!chain.inside_a_run(end)).then_some((end, contents.whole()?))
+}
+
+/// `100 each`, `200 pcs each box`.
+fn so_many_each(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
+    let contents = number::decimal(chain, at)?;
+    let is_each = |at: usize| matches!(chain.word(at), Some("each" | "ea" | "je"));
+    let counted = unit(chain, contents.end).filter(|(_, times, _)| *times == 1).map(|(end, ..)| end);
+    let each = counted.filter(|_| !is_each(contents.end)).unwrap_or(contents.end);
+    let end = lexicon::over(chain, chain.after(each), Word::Box);
+    (is_each(each) && !chain.inside_a_run(end)).then_some((end, contents.whole()?))
 }
 
 /// `box of 100`: how they are packed, and no count.

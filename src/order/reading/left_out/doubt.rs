@@ -30,6 +30,11 @@ pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSe
                 doubted.push((at, verb::ALONE));
                 doubted.extend(refusing.into_iter().map(|at| (at, verb::TWICE)));
             }
+        } else if lexicon::INSTEAD_OF.contains(&written(line, at).as_str()) {
+            doubted.extend(instead(line, at, finish));
+        } else if let Some(refused) = refused_behind(line, finish).filter(|_| rule != BY_A_VERB) {
+            // `bolts not HDG are refused`.
+            doubted.extend([(at, verb::TWICE), (refused, verb::TWICE)]);
         } else if is_without(line, at) {
             let refusing = refusing(line, at, finish, true);
             if !refusing.is_empty() {
@@ -62,6 +67,45 @@ fn finish_behind(line: &Line, at: usize) -> Option<usize> {
     line.what(next).is_some_and(is_finish).then_some(next)
 }
 
+/// `plating instead of HDG is not allowed`, `no plating in lieu of HDG`: where the one in front is refused the one behind is
+/// not; the places that say neither for sure.
+fn instead(line: &Line, at: usize, finish: usize) -> Vec<(usize, &'static str)> {
+    let over_fillers = |mut place: usize, next: fn(&Line, usize) -> Option<usize>| loop {
+        place = next(line, place)?;
+        if line.what(place) != Some(&What::Filler) {
+            return Some(place);
+        }
+    };
+    let is_what = |place: Option<usize>, what: &What| place.filter(|place| line.what(*place) == Some(what));
+    let behind = is_what(over_fillers(finish, Line::behind), &What::Excluded);
+    let front = over_fillers(at, Line::before);
+    let between = is_what(front, &What::Excluded);
+    let first = match between {
+        Some(excluded) => over_fillers(excluded, Line::before),
+        None => front,
+    };
+    let first = first.filter(|first| line.what(*first).is_some_and(is_finish));
+    let no = first.and_then(|first| is_what(over_fillers(first, Line::before), &What::Without));
+    match (behind, first) {
+        (Some(excluded), Some(first)) => {
+            vec![(at, verb::TWICE), (excluded, verb::TWICE), (first, verb::TWICE)]
+        }
+        _ if between.is_some() || no.is_some() => vec![(at, verb::TWICE)],
+        _ => Vec::new(),
+    }
+}
+
+/// The word right behind a finish that refuses it.
+fn refused_behind(line: &Line, finish: usize) -> Option<usize> {
+    let mut place = line.behind(finish)?;
+    while line.what(place) == Some(&What::Filler) {
+        place = line.behind(place)?;
+    }
+    let is_one =
+        line.what(place) == Some(&What::Excluded) && lexicon::means(&written(line, place), Word::Refused);
+    is_one.then_some(place)
+}
+
 fn is_without(line: &Line, at: usize) -> bool {
     lexicon::BUT_WITHOUT.contains(&written(line, at).as_str())
 }
@@ -87,6 +131,7 @@ fn refusing(line: &Line, at: usize, finish: usize, over_parts: bool) -> Vec<usiz
                 | What::Class(_)
                 | What::Thread(_)
                 | What::Length(_)
+                | What::Not(_)
                 | What::Polite,
             ) => {}
             _ => break,

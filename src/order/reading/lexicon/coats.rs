@@ -245,3 +245,13 @@ pub const GALVANIZED_OF_TWO: &[&str] = &[
     "galvanizing",
     "galvanising",
 ];
+
+/// What stands between the word for the greatest and its thickness: `maximum thickness is`.
+pub const OF_A_GREATEST: &[&str] =
+    &["thickness", "coating", "coat", "dft", "thk", "is", "of", "ist", "schichtdicke"];
+
+/// In front of a thickness: no more than that.
+pub const LESS: &[&str] = &["under", "below", "unter", "unterhalb", "beneath"];
+
+/// Between a thickness and the word for the greatest.
+pub const IS_THE: &[&str] = &["is", "the", "as", "ist", "das"];

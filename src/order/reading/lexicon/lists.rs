@@ -346,3 +346,6 @@ pub const IN_A_BOX: &[&str] = &["je", "each", "ea", "de", "van", "mit", "met", "
 
 /// Words that count one or two, and no number in words goes on with them.
 pub const ARTICLES: &[&str] = &["a", "ein", "eine", "einer", "single", "double", "twin"];
+
+/// What parts are packed in boxes by: `500 pcs in boxes of 50`.
+pub const IN: &[&str] = &["in", "into", "im", "en", "dans", "à"];

@@ -324,3 +324,16 @@ pub const BEGS: &[&str] = &[
     "supply",
     "send",
 ];
+
+/// In front of the finish that another one would take the place of.
+pub const INSTEAD_OF: &[&str] = &[
+    "in lieu of",
+    "instead of",
+    "in place of",
+    "rather than",
+    "statt",
+    "anstatt",
+    "anstelle von",
+    "au lieu de",
+    "in plaats van",
+];
