@@ -18,5 +18,9 @@ use web_sys::DedicatedWorkerGlobalScope;
 
 /// Where this program runs, if that is a worker and no page.
 pub fn scope() -> Option<DedicatedWorkerGlobalScope> {
+    // A page knows no worker's scope, and a browser takes milliseconds to say so.
+    if web_sys::window().is_some() {
+        return None;
+    }
     js_sys::global().dyn_into().ok()
 }

@@ -26,10 +26,13 @@ impl Device {
         Settings { units: Units::of_key(&kept(UNITS)), theme: Theme::of_key(&kept(THEME)) }
     }
 
-    /// Keeps what was chosen. A device that keeps nothing asks again on the next visit.
+    /// Keeps what was chosen. A device that keeps nothing asks again on the next visit; a page that opens has
+    /// nothing new to keep, and writing takes longer than reading.
     pub fn remember(settings: Settings) {
-        let _ = Self.put(UNITS, settings.units.key());
-        let _ = Self.put(THEME, settings.theme.key());
+        if Self::settings() != settings {
+            let _ = Self.put(UNITS, settings.units.key());
+            let _ = Self.put(THEME, settings.theme.key());
+        }
     }
 
     /// The own prices of an earlier visit.
@@ -39,7 +42,9 @@ impl Device {
 
     /// Keeps the own prices.
     pub fn remember_prices(prices: &Prices) {
-        let _ = Self.put(PRICES, &prices.to_string());
+        if Self::prices() != *prices {
+            let _ = Self.put(PRICES, &prices.to_string());
+        }
     }
 
     /// The address with the readings that were taken last.
