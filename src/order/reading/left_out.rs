@@ -49,6 +49,10 @@ const BY_OTHERS: &str =
 /// Why a finish that must not take the place of another is not used.
 const UNCLEAR_INSTEAD: &str = "must it not take the place of the other? Write what is wanted alone";
 
+/// Why a finish that may take the place of another is not used.
+const MAY_INSTEAD: &str =
+    "may it take the place of the other? Each is judged: write it alone where it is wanted";
+
 /// The rule of what a verb refuses.
 pub(super) const BY_A_VERB: &str = "refused by a verb";
 
@@ -91,6 +95,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
                 before(line, at, text);
             }
             Some(What::Was) => ahead(line, at, text, false),
+            Some(What::Instead) if may_be(line, at, text) => instead_of_none(line, at, MAY_INSTEAD),
             Some(What::Instead) => until_now(line, at),
             Some(What::Polite) if says_now(line, at) => until_now(line, at),
             Some(What::Filler) => from_one_to_another(line, at),
@@ -246,11 +251,7 @@ fn until_now(line: &mut Line, instead: usize) {
     let refuses =
         line.before(instead).filter(|no| matches!(line.what(*no), Some(What::Without | What::Excluded)));
     if refuses.is_some() {
-        if let Some(next) = line.behind(instead) {
-            line.not(next, UNCLEAR_INSTEAD);
-        }
-        line.not(instead, UNCLEAR_INSTEAD);
-        return;
+        return instead_of_none(line, instead, UNCLEAR_INSTEAD);
     }
     for at in 0..instead {
         if line.items.get(at).is_some_and(|item| item.is_free() && is_finish(&item.what)) {
@@ -260,6 +261,24 @@ fn until_now(line: &mut Line, instead: usize) {
     if let Some(item) = line.item(instead) {
         item.became = Some(Became::Binds);
     }
+}
+
+/// `HDG, may be replaced by plating`, `kann durch … ersetzt werden`: allowed, and not asked.
+fn may_be(line: &Line, instead: usize, text: &str) -> bool {
+    let follows = line.behind(instead).and_then(|next| line.what(next)).is_some_and(is_finish);
+    let front = line.start(instead).and_then(|start| text.get(..start)).unwrap_or_default();
+    let mut words = front.rsplit(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty());
+    let allows = |word: Option<&str>| word.is_some_and(|word| lexicon::MAY.contains(&lower(word).as_str()));
+    let last = words.next();
+    follows && (allows(last) || last.is_some_and(|last| lower(last) == "be") && allows(words.next()))
+}
+
+/// The finish behind the word takes no other's place.
+fn instead_of_none(line: &mut Line, instead: usize, why: &'static str) {
+    if let Some(next) = line.behind(instead) {
+        line.not(next, why);
+    }
+    line.not(instead, why);
 }
 
 /// Whether a line can say of it that it is not wanted; numbers and sizes are not left out.

@@ -5,6 +5,7 @@ use super::same::{its_other_words, joined_behind};
 use super::{BY_A_VERB, NOT_WHAT, UNCLEAR, WHY, can_be_left_out, is_finish, is_grade, with_or_without};
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon::{self, Word};
+use crate::order::reading::nouns::MATES;
 use crate::order::reading::what::What;
 use crate::order::reading::{Became, Piece, token};
 use crate::quantity::letters::lower;
@@ -22,12 +23,17 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
         let Some(what) = line.what(at) else { break };
         let (grows, starts, joins) = (
             last.is_some_and(|last| {
-                is_part(at) && line.what(last).is_some_and(|what| is_grade(what) || is_part(last))
+                is_part(at)
+                    && (line.what(last).is_some_and(|what| is_grade(what) || is_part(last))
+                        || is_name_of_the_mate(line, last, at, text))
             }),
             open && (can_be_left_out(what) || is_grade(what) && line.behind(at).is_some_and(is_part)),
             last.is_some()
                 && (*what == What::Or && !is_otherwise(line, at)
-                    || matches!(what, What::With(false)) && line.behind(at).is_some_and(is_part)),
+                    || matches!(what, What::With(false))
+                        && line
+                            .behind(at)
+                            .is_some_and(|next| is_part(next) || heads_a_mate(line, next, text))),
         );
         match what {
             What::Filler => {}
@@ -78,6 +84,23 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
             with_or_without(line, before, |line, at| line.before(at));
         }
     }
+}
+
+/// `… and ISO 7089 washers`.
+fn heads_a_mate(line: &Line, standard: usize, text: &str) -> bool {
+    line.behind(standard).is_some_and(|part| is_name_of_the_mate(line, standard, part, text))
+}
+
+/// `without DIN 934 nuts`: the standard of a nut or a washer, and right behind it what it is one of.
+fn is_name_of_the_mate(line: &Line, standard: usize, part: usize, text: &str) -> bool {
+    let gap = line.end(standard).zip(line.start(part)).and_then(|(end, start)| text.get(end..start));
+    let is_mate = match line.what(part) {
+        Some(What::Part(noun)) => MATES.iter().any(|mate| noun.ends_with(mate)),
+        _ => false,
+    };
+    is_mate
+        && matches!(line.what(standard), Some(What::PartStandard(_) | What::PartDocument(_)))
+        && gap.is_some_and(|gap| gap.trim().is_empty())
 }
 
 /// The brackets between a word and what it speaks of: one that is closed ends what was said in it.

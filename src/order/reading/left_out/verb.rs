@@ -206,7 +206,12 @@ fn is_place(chain: &Chain<'_>, at: usize) -> bool {
 pub fn all_but(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_none = is_in(chain, at, lexicon::NONE);
     (is_none || is_in(chain, at, lexicon::ALL)).then_some(())?;
-    let end = taken_out(chain, chain.after(at))?;
+    let mut end = chain.after(at);
+    // `any zinc but electroplate`: of the metal of all three.
+    if !is_none && is_in(chain, end, lexicon::METAL) {
+        end = chain.after(end);
+    }
+    let end = taken_out(chain, end)?;
     one(end, if is_none { What::Not(ALONE.into()) } else { What::Without })
 }
 

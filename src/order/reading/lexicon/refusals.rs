@@ -94,6 +94,12 @@ pub const BOUND_TO: &[&str] = &[
 pub const ALL_BUT: &[&str] =
     &["but", "except", "bar", "save", "außer", "ausser", "behalve", "sauf", "excepto"];
 
+/// Verbs that allow what follows, and do not ask for it.
+pub const MAY: &[&str] = &["may", "can", "could", "might", "kann", "darf", "peut"];
+
+/// The metal of all three processes, and what it is put on by.
+pub const METAL: &[&str] = &["zinc", "zink", "zincs", "galvanizing", "galvanising", "verzinkung"];
+
 /// All of which it is taken away.
 pub const ALL: &[&str] = &[
     "any",
