@@ -18,7 +18,7 @@ use no_life::is_of_another_time;
 pub(super) use no_life::no_life;
 pub use years::years;
 
-/// `36 HRC`, `HRC 33-39`, `200HV`, `1200 MPa`, `min 150 ksi`: of a range, the hardest end.
+/// `36 HRC`, `HRC 33-39`, `200HV`, `1200 MPa`, `1,200 N/mm²`, `min 150 ksi`: of a range, the hardest end.
 pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = without_scale(chain, at) {
         return Some(found);
@@ -30,7 +30,7 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             _ => None,
         })
     };
-    let (end, scale, (softest, hardest)) = match scale(least) {
+    let (end, scale, ends) = match scale(least) {
         Some((behind, name)) => {
             let (end, ends) = range(chain, chain.over(behind, &[":", "=", "-"]))?;
             (end, name, ends)
@@ -47,7 +47,9 @@ pub fn hardness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             (end, name, ends)
         }
     };
-    if scale == "psi" {
+    let Ends { softest, hardest, has_thousands } = ends;
+    // No hardness has thousands, and pounds have many.
+    if scale == "psi" || has_thousands && scale != "MPa" {
         return None;
     }
     // `10.9 HV`, `HV 10`: the mark of a preloaded assembly.
@@ -210,7 +212,7 @@ fn without_scale(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let marked = chain.over(from, &[":", "="]);
     let least = over_least(chain, marked);
     let from = chain.over(least, &[".", ":", "="]);
-    let (end, (softest, hardest)) = range(chain, from)?;
+    let (end, Ends { softest, hardest, .. }) = range(chain, from)?;
     let is_alone = !chain.inside_a_run(end)
         && !is_measured(chain, end)
         && !chain.sign(end, &["-", "/", "\"", "%"])
@@ -272,17 +274,31 @@ pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
 }
 
 /// A number, or the lesser and the greater of two.
-fn range(chain: &Chain<'_>, at: usize) -> Option<(usize, (Option<f64>, f64))> {
-    let number = number::decimal(chain, at).filter(|number| number.grouped.is_none())?;
+struct Ends {
+    softest: Option<f64>,
+    hardest: f64,
+    /// Whether marks between figures group them by three: no steel has 1.2 MPa.
+    has_thousands: bool,
+}
+
+fn range(chain: &Chain<'_>, at: usize) -> Option<(usize, Ends)> {
+    let number = number::decimal(chain, at)?;
+    let value = |number: &number::Number| number.grouped.unwrap_or(number.value);
+    let of = |softest, hardest, has_thousands| Ends { softest, hardest, has_thousands };
     if let Some((end, by)) = plus_minus(chain, number.end) {
-        return Some((end, (Some(number.value - by), number.value + by)));
+        let middle = value(&number);
+        return Some((end, of(Some(middle - by), middle + by, number.grouped.is_some())));
     }
     let to = chain.over(number.end, &["-", "–", "~", "/", "…"]);
     let is_to = to == number.end && matches!(chain.word(to), Some("to" | "bis" | "and" | "und"));
     let to = if is_to { chain.after(to) } else { to };
+    let has_thousands = number.grouped.is_some();
     match number::decimal(chain, to).filter(|_| to != number.end) {
-        Some(other) if other.value > number.value => Some((other.end, (Some(number.value), other.value))),
-        _ => Some((number.end, (None, number.value))),
+        Some(other) if value(&other) > value(&number) => {
+            let ends = of(Some(value(&number)), value(&other), has_thousands || other.grouped.is_some());
+            Some((other.end, ends))
+        }
+        _ => Some((number.end, of(None, value(&number), has_thousands))),
     }
 }
 

@@ -117,6 +117,7 @@ static RULES: &[Rule] = &[
     rule("word", Either, word),
     rule("one of two coats", Letters, either::coats),
     rule("half a word for a coat", Letters, either::half_alone),
+    rule("word for a coat in brackets", Letters, either::in_brackets),
     rule("number", Figures, measure::bare),
 ];
 

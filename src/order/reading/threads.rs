@@ -5,6 +5,7 @@ mod counted;
 mod forming;
 mod hole;
 mod pitch;
+mod smooth;
 mod tapped_hole;
 mod tapped_over;
 
@@ -94,17 +95,9 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         }
         // A pin or a ring has a diameter: where no thread stands for it, the field has no size for it.
         if (has_none || is_forming) && written.weak && !written.text.starts_with('#') {
-            // `4 x 40`: so long a pin is written in millimetres.
-            let is_long = matches!(line.what(at + 1), Some(What::Length(text)) if text.ends_with(length::UNIT_OF_THREAD));
-            let diameter = line.items.get(at).map_or(String::new(), |item| item.text.clone());
-            match of_diameter(&diameter).filter(|_| is_long) {
-                Some(thread) => {
-                    written = Written { text: thread.to_string(), thread: Some(thread), ..written };
-                }
-                None => {
-                    line.not(at, "a diameter of millimetres or of inches? Write the unit");
-                    continue;
-                }
+            match smooth::in_millimetres(line, at, written, forms) {
+                Some(read) => written = read,
+                None => continue,
             }
         }
         if has_none && written.thread.is_none() {
