@@ -1,5 +1,5 @@
-//! Lines put together by chance from those of the tables, and some that nobody writes or that are not read as well
-//! as they might be, with all that is said of each.
+//! Lines put together by chance from those of the tables, some that were thought of for one small change alone, and some
+//! that nobody writes or that are not read as well as they might be, with all that is said of each.
 //!
 //! It belongs to the last layer, with the spoilt lines: nobody says that such a line is read rightly; that one
 //! of them is read otherwise than before, or for another reason, is seen here. Each is kept because some small
