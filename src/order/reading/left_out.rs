@@ -3,6 +3,7 @@
 use super::items::Line;
 use super::lexicon;
 use super::nouns::{BOLTS, MATES, is_named};
+use super::token;
 use super::what::What;
 use super::{Became, Piece};
 use crate::quantity::letters::lower;
@@ -263,14 +264,16 @@ fn until_now(line: &mut Line, instead: usize) {
     }
 }
 
+/// So many letters in front of it are looked at: the verb stands near.
+const FARTHEST: usize = 40;
+
 /// `HDG, may be replaced by plating`, `kann durch … ersetzt werden`: allowed, and not asked.
 fn may_be(line: &Line, instead: usize, text: &str) -> bool {
     let follows = line.behind(instead).and_then(|next| line.what(next)).is_some_and(is_finish);
-    let front = line.start(instead).and_then(|start| text.get(..start)).unwrap_or_default();
-    let mut words = front.rsplit(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty());
-    let allows = |word: Option<&str>| word.is_some_and(|word| lexicon::MAY.contains(&lower(word).as_str()));
-    let last = words.next();
-    follows && (allows(last) || last.is_some_and(|last| lower(last) == "be") && allows(words.next()))
+    let Some(start) = line.start(instead) else { return false };
+    let (front, _) = token::beside(text, start..start, FARTHEST);
+    let clause = front.rsplit(token::is_break).next().unwrap_or_default();
+    follows && clause.split(' ').any(|word| lexicon::MAY.contains(&lower(word).as_str()))
 }
 
 /// The finish behind the word takes no other's place.

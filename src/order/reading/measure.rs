@@ -212,7 +212,11 @@ fn without_scale(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let marked = chain.over(from, &[":", "="]);
     let least = over_least(chain, marked);
     let from = chain.over(least, &[".", ":", "="]);
-    let (end, Ends { softest, hardest, .. }) = range(chain, from)?;
+    let (end, Ends { softest, hardest, has_thousands }) = range(chain, from)?;
+    // `full strength 1,200`: without its unit it may count the pieces.
+    if has_thousands && !matches!(word, "rm" | "uts" | "zugfestigkeit") {
+        return None;
+    }
     let is_alone = !chain.inside_a_run(end)
         && !is_measured(chain, end)
         && !chain.sign(end, &["-", "/", "\"", "%"])

@@ -33,6 +33,9 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = with_steel_between(chain, end, &text) {
         return Some(found);
     }
+    if let Some(found) = lengths::with_thousands(chain, end, &text) {
+        return Some(found);
+    }
     let exists = |text: &str| Designation::read(text).is_ok();
     // A pitch behind a cross or a dash, if there is such a one; a fraction of a millimetre is always one.
     let mut length_behind = end;

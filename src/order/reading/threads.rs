@@ -95,7 +95,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         }
         // A pin or a ring has a diameter: where no thread stands for it, the field has no size for it.
         if (has_none || is_forming) && written.weak && !written.text.starts_with('#') {
-            match smooth::in_millimetres(line, at, written, forms) {
+            match smooth::in_millimetres(line, at, written, scopes.kind) {
                 Some(read) => written = read,
                 None => continue,
             }

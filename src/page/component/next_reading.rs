@@ -6,7 +6,6 @@ use yew::prelude::*;
 
 use super::typed::typed;
 use crate::lot::count::{next_place, with_next, without_last};
-use crate::page::hook::use_painted;
 use crate::quantity::{Unit, number};
 
 /// What the field of the next reading needs to know.
@@ -73,14 +72,11 @@ pub fn NextReading(props: &Props) -> Html {
             }
         }
     };
-    // What stands beside the field follows the answer; what it does goes by the readings of now.
-    let shown = use_painted(text.clone());
-    let take_back = without_last(&shown).map(|(_, last)| {
-        let (text, write, stay) = (text.clone(), write.clone(), stay.clone());
+    let last = without_last(text);
+    let take_back = last.map(|(rest, last)| {
+        let (write, stay) = (write.clone(), stay.clone());
         let back = move |_: MouseEvent| {
-            if let Some((rest, _)) = without_last(&text) {
-                write.emit(rest);
-            }
+            write.emit(rest.clone());
             stay();
         };
         html! {
@@ -90,7 +86,7 @@ pub fn NextReading(props: &Props) -> Html {
     let described = problem.is_some().then_some("next-problem");
     html! {
         <div class="next-reading">
-            <label for="next-reading">{ "Next reading: " }{ next_place(&shown, *per_article).to_string() }</label>
+            <label for="next-reading">{ "Next reading: " }{ next_place(text, *per_article).to_string() }</label>
             <div class="control">
                 <input
                     type="text" id="next-reading" ref={input} value={(*next).clone()} inputmode="decimal"

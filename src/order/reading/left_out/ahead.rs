@@ -100,7 +100,7 @@ fn is_name_of_the_mate(line: &Line, standard: usize, part: usize, text: &str) ->
     };
     is_mate
         && matches!(line.what(standard), Some(What::PartStandard(_) | What::PartDocument(_)))
-        && gap.is_some_and(|gap| gap.trim().is_empty())
+        && gap.is_some_and(|gap| gap.chars().all(|c| c == ' ' || c.is_alphabetic()))
 }
 
 /// The brackets between a word and what it speaks of: one that is closed ends what was said in it.

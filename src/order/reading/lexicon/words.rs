@@ -331,7 +331,7 @@ pub(super) static WORDS: &[(Word, &[&str])] = &[
         "sw", "schlüsselweite", "inside", "outside", "inside diameter", "inside dia", "inside width", "outside diameter", "outside dia", "inner diameter", "inner dia", "outer diameter", "outer dia", "inside hex",
         "eye inside dia", "eye dia", "eye diameter", "head height", "head diameter", "head dia", "kopfhöhe", "kopfhoehe", "leg", "legs", "leg length", "wide", "breit", "wall",
     ]),
-    (Word::Of(YIELD), &["yield", "yield strength", "yield point", "streckgrenze", "proof strength", "proof load", "proof stress", "prüfkraft"]),
+    (Word::Of(YIELD), &["yield", "yield strength", "yield point", "streckgrenze", "dehngrenze", "fließgrenze", "fliessgrenze", "elastizitätsgrenze", "limite élastique", "limite elastique", "límite elástico", "elastic limit", "vloeigrens", "rekgrens", "proof strength", "proof load", "proof stress", "prüfkraft"]),
     (Word::Diameter, &["dia", "diameter", "durchmesser", "ø", "diam"]),
     (Word::Long, &["longueur", "longueurs", "longitud", "largo", "lunghezza", "length", "long", "lg", "l", "len", "lang", "länge", "laenge", "lengte"]),
     (Word::Pitch, &["pitch", "steigung"]),

@@ -1,10 +1,34 @@
 //! What stands behind the length of a thread: a second length, that of the thread, a third number.
 
+use crate::order::reading::count;
 use crate::order::reading::length::{cross, is_measured, length_of, unit_of_length};
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::number;
 use crate::order::reading::token::Chain;
-use crate::order::reading::what::{Found, What};
+use crate::order::reading::what::{Found, What, Written};
+use crate::thread::Designation;
+
+/// `M30x1,200 mm`: no bolt is 1.2 mm long, and no thread has this pitch; without the unit it may be a pitch of 1, and so
+/// many pieces.
+pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Option<Found> {
+    let number = number::decimal(chain, cross(chain, end)?)?;
+    let grouped = number.grouped.filter(|_| number.value < 10.0 && number.text.contains(','))?;
+    if count::unit(chain, number.end).is_some() || cross(chain, number.end).is_some() {
+        return None;
+    }
+    let thread = Designation::read(size).ok()?.thread;
+    let (behind, length) = match unit_of_length(chain, &number) {
+        Some((behind, "mm")) => (behind, What::Length(format!("{grouped} mm"))),
+        Some(_) => return None,
+        None => {
+            let why = format!("{grouped} mm long? Write the unit; and a number of pieces by itself");
+            (number.end, What::Not(why.into()))
+        }
+    };
+    let text = thread.to_string();
+    let written = Written { text, thread: Some(thread), of_size: false, pitched: false, weak: false };
+    Some(vec![(end, What::Thread(written)), (behind, length)])
+}
 
 /// `M20x50/60/70`, `M20 x 50, 60 and 70`: the place behind lengths of which a line takes one.
 pub(super) fn several(chain: &Chain<'_>, at: usize) -> Option<usize> {

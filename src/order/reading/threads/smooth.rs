@@ -5,10 +5,10 @@ use crate::order::reading::diameter::of_diameter;
 use crate::order::reading::items::Line;
 use crate::order::reading::length;
 use crate::order::reading::what::What;
-use crate::part::Form;
+use crate::part::Kind;
 
-/// Pins of two inches and more across are written with their unit: a bare number from here on is millimetres; common
-/// practice.
+/// No spring pin is so many inches across, and a bare number from here on is millimetres; common practice. Clevis pins
+/// are.
 const MOST_INCHES_OF_A_PIN: f64 = 2.0;
 
 /// The size by a bare diameter, where its length or the kind of part says that it is one of millimetres; else its unit is
@@ -17,20 +17,22 @@ pub(super) fn in_millimetres(
     line: &mut Line,
     at: usize,
     written: Written,
-    form: Option<Form>,
+    kind: Option<Kind>,
 ) -> Option<Written> {
     let diameter = line.items.get(at).map_or(String::new(), |item| item.text.clone());
-    let is_large =
-        form == Some(Form::Pin) && diameter.parse::<f64>().is_ok_and(|number| number >= MOST_INCHES_OF_A_PIN);
     // `4 x 40`: so long a pin is written in millimetres.
     let is_long =
         matches!(line.what(at + 1), Some(What::Length(text)) if text.ends_with(length::UNIT_OF_THREAD));
     // `4 x 24`: what has no unit goes by the diameter.
-    if let Some(number) = length_without_unit(line, at + 1)
+    let bare = length_without_unit(line, at + 1);
+    if let Some(number) = &bare
         && let Some(item) = line.item(at + 1)
     {
         item.what = What::Length(format!("{number} {}", length::UNIT_OF_THREAD));
     }
+    let is_large = bare.is_some()
+        && kind == Some(Kind::SpringPin)
+        && diameter.parse::<f64>().is_ok_and(|number| number >= MOST_INCHES_OF_A_PIN);
     match of_diameter(&diameter).filter(|_| is_long || is_large) {
         Some(thread) => Some(Written { text: thread.to_string(), thread: Some(thread), ..written }),
         None => {
