@@ -25,6 +25,12 @@ impl Number {
         plain.then(|| self.text.parse().ok()).flatten()
     }
 
+    /// A whole number, its figures grouped by three or not: of pieces no part is counted.
+    pub fn pieces(&self) -> Option<u64> {
+        let marks = ['.', ',', '\'', '’'];
+        self.whole().or_else(|| self.grouped.and_then(|_| self.text.replace(marks, "").parse().ok()))
+    }
+
     /// Both values, where a mark between figures leaves two meanings.
     pub fn two_meanings(&self) -> Option<(f64, f64)> {
         self.grouped.filter(|grouped| *grouped != self.value).map(|grouped| (self.value, grouped))

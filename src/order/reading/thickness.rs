@@ -88,12 +88,14 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_least = || least != end && range::thickness_at(chain, range::over_point(chain, least)).is_none();
     let is_unit =
         |at: usize, end: usize| range::unit_name(chain, at).is_some_and(|(behind, _)| behind == end);
+    // `under 25 µm not accepted`: the least.
+    let refused = range::over_refused(chain, end);
     // `up to` has two words, `must not be thicker than` five.
     let is_most = |before: usize| {
         // `maximum thickness 30 µm`, `max. 30 µm`.
         let mut behind = at;
         let mut before = before;
-        while chain.sign(before, &[".", ":", "="])
+        while chain.sign(before, &[".", ":", "=", ")"])
             || chain.word(before).is_some_and(|word| lexicon::OF_A_GREATEST.contains(&word))
         {
             behind = before;
@@ -107,29 +109,42 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
             let Some(from) = place else { break };
             // `under 30 µm`; `under ISO 10684` is of something else.
             if from == before && chain.word(from).is_some_and(|word| lexicon::LESS.contains(&word)) {
-                return true;
+                return refused.is_none() && !range::is_refused(chain, from);
+            }
+            // `zinc bis 12 µm`; `8 bis 12 µm` is a range.
+            if from == before && chain.word(from) == Some("bis") {
+                let front = chain.before(from);
+                return !front.is_some_and(|front| chain.digits(front).is_some() || is_unit(front, from));
             }
             if lexicon::over(chain, from, Word::Most) == behind {
-                if chain.before(from).is_some_and(|unit| is_unit(unit, from)) && is_least() {
+                // `(15 µm max) zinc 8 µm`: the word is that of the thickness before it.
+                let is_apart =
+                    chain.sign(behind, &[")"]) || chain.word(behind).is_some_and(lexicon::is_apart);
+                if chain.before(from).is_some_and(|unit| is_unit(unit, from)) && (is_apart || is_least()) {
                     return false;
                 }
-                // `no less than`, `must not be less than`: the least.
-                let front = chain.before(from);
-                let front =
-                    front.filter(|at| chain.word(*at) == Some("be")).map_or(front, |be| chain.before(be));
-                let negates = |at| matches!(chain.word(at), Some("no" | "not" | "nicht"));
-                return !(chain.word(from) == Some("less") && front.is_some_and(negates));
+                // `no less than`, `must not be less than`, `less than 25 µm is not accepted`: the least.
+                let is_less = matches!(chain.word(from), Some("less" | "weniger"));
+                return !(is_less && (refused.is_some() || range::is_refused(chain, from)));
             }
             place = chain.before(from);
         }
         false
     };
-    let below = |before| is_most(before) || chain.sign(before, &["<", "≤"]);
+    let below = |before| {
+        // `<= 12 µm`.
+        let sign = chain.before(before).filter(|_| chain.sign(before, &["="]) && chain.glued(before));
+        is_most(before) || chain.sign(sign.unwrap_or(before), &["<", "≤"])
+    };
     if second.is_none() && (most != end || chain.before(at).is_some_and(below)) {
         return one(most, at_most(last.value)?);
     }
     match (&second, spread) {
-        (None, None) => one(least, thickness),
+        (None, None) => {
+            let is_less = |at| chain.word(at).is_some_and(|word| lexicon::LESS.contains(&word));
+            let refused = refused.filter(|_| chain.before(at).is_some_and(is_less));
+            one(refused.unwrap_or(least), thickness)
+        }
         (second, _) => {
             let greatest = second.as_ref().map_or(first.value + more, |second| second.number.value);
             Some(vec![(split, thickness), (if most == end { least } else { most }, at_most(greatest)?)])
@@ -146,7 +161,13 @@ fn over_greatest(chain: &Chain<'_>, end: usize) -> usize {
         }
     }
     let most = lexicon::over(chain, from, Word::Most);
-    if most == from { lexicon::over(chain, end, Word::NoMore) } else { most }
+    if most != from {
+        return most;
+    }
+    // `45 µm (must not be exceeded)`.
+    let open = chain.over(end, &["("]);
+    let no_more = lexicon::over(chain, open, Word::NoMore);
+    if no_more == open { end } else { no_more }
 }
 
 /// Why a mass in a time is not used.

@@ -21,8 +21,8 @@ pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option
     let end = behind;
     let cross = lexicon::over(chain, chain.over(end, &["×", "*"]), Word::Times);
     let boxes = number::decimal(chain, cross).filter(|_| cross != end);
-    let boxes = boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?)));
-    match (contents.whole(), boxes.or_else(|| counted_behind(chain, end))) {
+    let boxes = boxes.and_then(|boxes| Some((boxes.end, boxes.pieces()?)));
+    match (contents.pieces(), boxes.or_else(|| counted_behind(chain, end))) {
         (Some(each), Some((end, boxes))) => one(end, in_boxes(boxes, each)),
         _ => one(end, What::Not("how they are packed is not judged: write the pieces in all".into())),
     }
@@ -38,7 +38,7 @@ fn counted_behind(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
         || chain
             .word(end)
             .is_some_and(|word| lexicon::IN_A_BOX.contains(&word) || matches!(word, "each" | "je"));
-    (end != boxes.end && !goes_on && !chain.inside_a_run(end)).then_some((end, boxes.whole()?))
+    (end != boxes.end && !goes_on && !chain.inside_a_run(end)).then_some((end, boxes.pieces()?))
 }
 
 /// `5 boxes of 100 pcs` are 500, `3 pallets of 20 boxes of 50` are 3000; boxes of nobody knows how many are not counted.
@@ -50,18 +50,29 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     let marked = chain.over(end, &["@", "à", "x", "(", "/", "-"]);
     // `5 Kartons je 100 Stück`, `5 cartons de 100`.
     let in_each = chain.word(marked).is_some_and(|word| lexicon::IN_A_BOX.contains(&word));
-    let each = if in_each { chain.after(marked) } else { lexicon::over(chain, marked, Word::Filler) };
+    // `5 Kartons zu je 200 Stück`.
+    let next = if in_each { chain.after(marked) } else { marked };
+    let twice = in_each && matches!(chain.word(next), Some("je" | "each"));
+    let each = match in_each {
+        true if twice => chain.after(next),
+        true => next,
+        false => lexicon::over(chain, marked, Word::Filler),
+    };
     let contents = number::decimal(chain, lexicon::over(chain, each, Word::Times)).filter(|contents| {
         // `30 kegs of 5/8-11 nuts`, `2 boxes of 3" bolts`: what is in them, and not how many.
         let is_size = chain.sign(contents.end, &["/", "-", "\"", "×"]) && chain.glued(contents.end)
             || length::unit_of_length(chain, contents).is_some()
+            || is_of_a_coat(chain, contents)
             || length::cross(chain, contents.end).is_some();
         each != end && !is_size
     });
     let is_weighed = contents.as_ref().is_some_and(|each| {
         lexicon::find(chain, each.end, |word| matches!(word, Word::Mass(_)).then_some(())).is_some()
     });
-    match (boxes.whole(), contents.as_ref().and_then(|each| Some((each.end, each.whole()?)))) {
+    // `2 boxes of 1.250 bolts`: thousands, or a size in inches.
+    let is_counted = |each: &Number| !each.text.contains('.') || unit(chain, each.end).is_some();
+    let each = contents.as_ref().filter(|each| is_counted(each));
+    match (boxes.pieces(), each.and_then(|each| Some((each.end, each.pieces()?)))) {
         (_, Some((each, _))) if is_weighed => one(
             chain.after(each),
             What::Not("so many of so much: write the weight of all, or the pieces".into()),
@@ -81,7 +92,7 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
             let (end, times) = unit(chain, behind).map_or((behind, 1), |(end, times, _)| (end, times));
             one(end, in_boxes(boxes, each.saturating_mul(u64::from(times))))
         }
-        _ => match boxes.whole().zip(in_each_box(chain, end)) {
+        _ => match boxes.pieces().zip(in_each_box(chain, end)) {
             Some((boxes, (end, each))) => one(end, in_boxes(boxes, each)),
             None => one(end, What::Not(IN_BOXES.into())),
         },
@@ -104,10 +115,14 @@ fn in_each_box(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
     let of_box = lexicon::over(chain, per, Word::Box);
     // `3 pallets, 20 boxes each`.
     let end = match in_each {
-        true => counted?,
+        // `5 boxes, each 200`: with nothing behind it.
+        true => {
+            let is_last = || chain.get(behind).is_none_or(|token| matches!(token.text, "," | ";" | "."));
+            counted.or_else(|| is_last().then_some(behind))?
+        }
         false => Some(of_box).filter(|end| *end != per && per != behind)?,
     };
-    (!chain.inside_a_run(end)).then_some((end, contents.whole()?))
+    (!chain.inside_a_run(end)).then_some((end, contents.pieces()?))
 }
 
 /// `100 each`, `200 pcs each box`.
@@ -117,14 +132,15 @@ fn so_many_each(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
     let counted = unit(chain, contents.end).filter(|(_, times, _)| *times == 1).map(|(end, ..)| end);
     let each = counted.filter(|_| !is_each(contents.end)).unwrap_or(contents.end);
     let end = lexicon::over(chain, chain.after(each), Word::Box);
-    (is_each(each) && !chain.inside_a_run(end)).then_some((end, contents.whole()?))
+    (is_each(each) && !chain.inside_a_run(end)).then_some((end, contents.pieces()?))
 }
 
 /// `box of 100`: how they are packed, and no count.
 pub(super) fn box_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let from = lexicon::find(chain, at, |word| (word == Word::Box).then_some(())).map(|(end, ())| end)?;
     let each = lexicon::over(chain, chain.over(from, &["@", "à", ":"]), Word::Filler);
-    let contents = number::decimal(chain, each).filter(|_| each != from && !is_money(chain, each))?;
+    let contents = number::decimal(chain, each)
+        .filter(|number| each != from && !is_money(chain, each) && !is_of_a_coat(chain, number))?;
     // `boxes of 25 kg`.
     let weighed = lexicon::whole(chain, contents.end, |word| matches!(word, Word::Mass(_)).then_some(()));
     if let Some((end, ())) = weighed {
@@ -133,11 +149,16 @@ pub(super) fn box_of(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let end = unit(chain, contents.end).map_or(contents.end, |(end, ..)| end);
     // `box of 50 x 20`.
     let boxes = length::cross(chain, end).and_then(|cross| number::decimal(chain, cross));
-    let all = boxes.and_then(|boxes| Some((boxes.end, boxes.whole()?, contents.whole()?)));
+    let all = boxes.and_then(|boxes| Some((boxes.end, boxes.pieces()?, contents.pieces()?)));
     if let Some((end, boxes, each)) = all.filter(|(end, ..)| !chain.inside_a_run(*end)) {
         return one(end, in_boxes(boxes, each));
     }
     one(end, What::Not("how they are packed is not judged: write the pieces in all".into()))
+}
+
+/// `in boxes of 2 mil zinc`: the unit of a coat, which fills no box.
+fn is_of_a_coat(chain: &Chain<'_>, number: &Number) -> bool {
+    lexicon::whole(chain, number.end, |word| matches!(word, Word::OfCoat(_)).then_some(())).is_some()
 }
 
 /// So many boxes of so many pieces.

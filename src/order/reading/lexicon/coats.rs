@@ -58,6 +58,11 @@ pub const SAYS_HOW_THICK: &[&str] = &[
     "plated",
     "soll",
     "sollte",
+    "darf",
+    "dürfen",
+    "muss",
+    "ist",
+    "sind",
     "muss",
     "gefordert",
     "gewünscht",
@@ -247,8 +252,66 @@ pub const GALVANIZED_OF_TWO: &[&str] = &[
 ];
 
 /// What stands between the word for the greatest and its thickness: `maximum thickness is`.
-pub const OF_A_GREATEST: &[&str] =
-    &["thickness", "coating", "coat", "dft", "thk", "is", "of", "ist", "schichtdicke"];
+pub const OF_A_GREATEST: &[&str] = &[
+    "thickness",
+    "coating",
+    "coat",
+    "dft",
+    "thk",
+    "is",
+    "of",
+    "ist",
+    "schichtdicke",
+    "the",
+    "be",
+    "zinc",
+    "zink",
+    "plating",
+];
+
+/// Whether a word names the zinc, whose thickness may stand beside another one that is the greatest.
+pub fn is_apart(word: &str) -> bool {
+    matches!(word, "zinc" | "zink" | "plating")
+}
+
+/// In front of what is under a thickness: it is refused.
+pub const NOT_UNDER: &[&str] = &[
+    "not",
+    "never",
+    "no",
+    "cannot",
+    "none",
+    "nothing",
+    "nowhere",
+    "reject",
+    "refuse",
+    "nicht",
+    "nie",
+    "niemals",
+    "kein",
+    "keine",
+    "keinen",
+    "keinesfalls",
+];
+
+/// Between the two, beside words for a coat.
+pub const UNDER_WHICH: &[&str] = &[
+    "be",
+    "go",
+    "fall",
+    "drop",
+    "get",
+    "any",
+    "all",
+    "layer",
+    "circumstances",
+    "account",
+    "point",
+    "parts",
+    "pieces",
+    "stelle",
+    "werte",
+];
 
 /// In front of a thickness: no more than that.
 pub const LESS: &[&str] = &["under", "below", "unter", "unterhalb", "beneath"];

@@ -116,7 +116,8 @@ pub(super) fn over_point(chain: &Chain<'_>, at: usize) -> usize {
 /// Whether the word for the least stands in front of a place.
 fn is_behind_least(chain: &Chain<'_>, at: usize) -> bool {
     let mut place = chain.before(at);
-    for _ in 0..3 {
+    // `must not be less than`.
+    for _ in 0..5 {
         let Some(from) = place else { return false };
         let end = lexicon::over(chain, from, Word::Least);
         if chain.sign(from, &["≥", ">"]) || end != from && over_point(chain, end) == at {
@@ -125,6 +126,23 @@ fn is_behind_least(chain: &Chain<'_>, at: usize) -> bool {
         place = chain.before(from);
     }
     false
+}
+
+/// Whether what stands in front of `under` or `less than` refuses it, which makes a least of it: `no coat under`, `do not go
+/// under`. Words that nobody knows are looked at as well.
+pub(super) fn is_refused(chain: &Chain<'_>, at: usize) -> bool {
+    let front = chain.tokens().get(..at).unwrap_or_default().iter().rev().take(5);
+    let mut words = front.take_while(|token| token.sort == Sort::Word).map(|token| token.lower.as_str());
+    let word = words.find(|word| !lexicon::OF_A_COAT.contains(word) && !lexicon::UNDER_WHICH.contains(word));
+    word.is_some_and(|word| lexicon::NOT_UNDER.contains(&word))
+}
+
+/// The place behind what refuses a thickness in front of it: `under 25 µm is not accepted`.
+pub(super) fn over_refused(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let from =
+        if matches!(chain.word(at), Some("is" | "are" | "ist" | "sind")) { chain.after(at) } else { at };
+    let refuses = |word| matches!(word, Word::Excluded | Word::Refused).then_some(());
+    lexicon::whole(chain, from, refuses).map(|(end, ())| end)
 }
 
 /// The thickness at a place, with its unit; so small a number without one is in inches.
