@@ -22,6 +22,7 @@ mod before;
 mod condition;
 mod doubt;
 mod lubricant;
+mod mate;
 mod same;
 mod stock;
 mod verb;

@@ -1,11 +1,11 @@
 //! What stands behind a word that says what is not wanted.
 
 use super::before::{before, is_said_of_the_stretch_before};
+use super::mate::{heads_a_mate, is_name_of_the_mate, is_standard_of_the_mate, name_behind};
 use super::same::{its_other_words, joined_behind};
 use super::{BY_A_VERB, NOT_WHAT, UNCLEAR, WHY, can_be_left_out, is_finish, is_grade, with_or_without};
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon::{self, Word};
-use crate::order::reading::nouns::MATES;
 use crate::order::reading::what::What;
 use crate::order::reading::{Became, Piece, token};
 use crate::quantity::letters::lower;
@@ -16,6 +16,7 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
     let mut reach = Reach::of(line, without);
     let mut open = true;
     let mut last: Option<usize> = None;
+    let mut name: Option<usize> = None;
     let mut at = without;
     while let Some(next) = line.behind(at).filter(|next| reach.holds(line, *next, text)) {
         at = next;
@@ -26,7 +27,8 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
                 is_part(at)
                     && (line.what(last).is_some_and(|what| is_grade(what) || is_part(last))
                         || is_name_of_the_mate(line, last, at, text))
-            }),
+                    || is_standard_of_the_mate(line, last, at)
+            }) || *what != What::Or && name.is_some_and(|name| at <= name),
             open && (can_be_left_out(what) || is_grade(what) && line.behind(at).is_some_and(is_part)),
             last.is_some()
                 && (*what == What::Or && !is_otherwise(line, at)
@@ -44,6 +46,7 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
             }
             _ if grows || starts => {
                 (open, last) = (false, Some(at));
+                name = name.max(name_behind(line, at, text));
                 line.not(at, WHY);
                 if let Some(other) = its_other_words(line, at, text, Line::behind, WHY) {
                     (at, last) = (other, Some(other));
@@ -84,23 +87,6 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
             with_or_without(line, before, |line, at| line.before(at));
         }
     }
-}
-
-/// `… and ISO 7089 washers`.
-fn heads_a_mate(line: &Line, standard: usize, text: &str) -> bool {
-    line.behind(standard).is_some_and(|part| is_name_of_the_mate(line, standard, part, text))
-}
-
-/// `without DIN 934 nuts`: the standard of a nut or a washer, and right behind it what it is one of.
-fn is_name_of_the_mate(line: &Line, standard: usize, part: usize, text: &str) -> bool {
-    let gap = line.end(standard).zip(line.start(part)).and_then(|(end, start)| text.get(end..start));
-    let is_mate = match line.what(part) {
-        Some(What::Part(noun)) => MATES.iter().any(|mate| noun.ends_with(mate)),
-        _ => false,
-    };
-    is_mate
-        && matches!(line.what(standard), Some(What::PartStandard(_) | What::PartDocument(_)))
-        && gap.is_some_and(|gap| gap.chars().all(|c| c == ' ' || c.is_alphabetic()))
 }
 
 /// The brackets between a word and what it speaks of: one that is closed ends what was said in it.

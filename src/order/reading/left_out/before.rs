@@ -1,5 +1,6 @@
 //! What stands in front of a word that says that it is not wanted.
 
+use super::mate::{has_another, name_behind, standard_of};
 use super::same::{its_other_words, joined_before};
 use super::{BY_OTHERS, NOT_WHAT, UNCLEAR, WHY, can_be_left_out, is_finish, is_gone};
 use crate::order::reading::items::{Item, Line};
@@ -21,7 +22,7 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
     let mut found = false;
     // `hex bolts (nuts by others)`: a second noun is another part.
     let has_noun = |what: &What| [BOLTS, MATES, &["ring", "pin"]].iter().any(|nouns| is_named(what, nouns));
-    let (mut noun, mut is_of_mates) = (false, false);
+    let (mut noun, mut is_of_mates, mut name) = (false, false, None);
     let is_by_others = line
         .items
         .get(excluded)
@@ -29,6 +30,14 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
     if let Some(done) = done_to_nuts(line, excluded) {
         line.not(done, WHY);
         found = true;
+    }
+    if let Some(finish) = finish_of_bolts(line, excluded) {
+        line.not(finish, WHY);
+        its_other_words(line, finish, text, Line::before, WHY);
+        if let Some(item) = line.item(excluded) {
+            item.became = Some(Became::Binds);
+        }
+        return true;
     }
     let is_of_nuts = found;
     while let Some(place) = line.before(at).filter(|_| !is_of_nuts) {
@@ -51,7 +60,7 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
             }
             part @ What::Part(_) if !(noun && has_noun(part)) => {
                 is_of_mates |= is_named(part, MATES);
-                (found, noun) = (true, noun || has_noun(part));
+                (found, noun, name) = (true, noun || has_noun(part), Some(at));
                 line.not(at, WHY);
             }
             // `plated bolts, HDG nuts must not be used`: of the nuts, where the bolts have their own.
@@ -66,6 +75,18 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
                     line.not(at, OF_THOSE);
                 }
                 break;
+            }
+            // `DIN 934 class 8 nuts not required`.
+            _ if found && let Some(standard) = standard_before(line, at, name, text) => {
+                for place in standard..=at {
+                    line.not(place, WHY);
+                }
+                at = standard;
+            }
+            _ if !found && let Some(part) = name_before(line, at) => {
+                found = true;
+                line.not(at, WHY);
+                at = part + 1;
             }
             _ if !found && can_be_left_out(what) => {
                 found = true;
@@ -83,6 +104,44 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
         item.became = Some(Became::Binds);
     }
     found
+}
+
+/// `plated bolts are refused`: how bolts are coated is refused, and no bolts; `HDG bolts not required` is of the bolts.
+fn finish_of_bolts(line: &Line, excluded: usize) -> Option<usize> {
+    let written = line.items.get(excluded).map(|item| lower(&item.text))?;
+    let last = written.rsplit(' ').next()?;
+    let is_out = matches!(last, "excluded" | "ausgeschlossen" | "possible" | "möglich");
+    (!is_out && (lexicon::means(last, Word::Refused) || lexicon::means(last, Word::Acceptable)))
+        .then_some(())?;
+    let (mut at, mut has_bolts) = (excluded, false);
+    loop {
+        at = line.before(at)?;
+        match line.what(at)? {
+            What::Filler if !has_bolts => {}
+            what if is_named(what, BOLTS) => has_bolts = true,
+            what if is_finish(what) && has_bolts && line.items.get(at)?.is_free() => return Some(at),
+            _ => return None,
+        }
+    }
+}
+
+/// Where the standard in front of the name of a nut or a washer begins; up to its name nothing else stands.
+fn standard_before(line: &Line, at: usize, name: Option<usize>, text: &str) -> Option<usize> {
+    let is_one = |standard: &usize| {
+        let mate = line.what(*standard).and_then(standard_of);
+        mate.is_some_and(|mate| has_another(line, mate)) && name_behind(line, *standard, text) == name
+    };
+    name.and_then(|_| (at.saturating_sub(2)..=at).rev().find(is_one))
+}
+
+/// `nuts DIN 934 not included`: the name in front of its standard.
+fn name_before(line: &Line, standard: usize) -> Option<usize> {
+    let mate = line.what(standard).and_then(standard_of).filter(|mate| has_another(line, mate))?;
+    let mut name = line.before(standard)?;
+    while line.what(name) == Some(&What::Filler) {
+        name = line.before(name)?;
+    }
+    matches!(line.what(name), Some(What::Part(noun)) if noun.ends_with(mate)).then_some(name)
 }
 
 /// Whether words to people are none that something can be said of.

@@ -4,7 +4,8 @@
 use std::collections::HashSet;
 
 use super::before::says_how;
-use super::{ALL_BUT, BY_A_VERB, MATES, is_finish, is_named, is_place, verb};
+use super::mate::standard_of;
+use super::{ALL_BUT, BY_A_VERB, MATES, MAY_INSTEAD, is_finish, is_named, is_place, verb};
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::what::What;
@@ -19,6 +20,10 @@ pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSe
         if what == Some(&What::Excluded) && is_bound_behind(line, at, text) {
             doubted.push((at, verb::ONLY_THERE));
         }
+        if let Some(no) = refused_without_a_mate(line, at) {
+            doubted.extend([(no, verb::TWICE), (at, verb::TWICE)]);
+            continue;
+        }
         let Some(finish) = finish_behind(line, at).filter(|_| what == Some(&What::Without)) else { continue };
         let rule = line.items.get(at).map_or("", |item| item.rule);
         if rule == ALL_BUT {
@@ -32,6 +37,8 @@ pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSe
             }
         } else if lexicon::INSTEAD_OF.contains(&written(line, at).as_str()) {
             doubted.extend(instead(line, at, finish));
+        } else if let Some((no, first)) = replaces_none(line, at) {
+            doubted.extend([(at, verb::TWICE), (no, verb::TWICE), (first, verb::TWICE)]);
         } else if let Some(refused) = refused_behind(line, finish).filter(|_| rule != BY_A_VERB) {
             // `bolts not HDG are refused`.
             doubted.extend([(at, verb::TWICE), (refused, verb::TWICE)]);
@@ -72,12 +79,14 @@ fn finish_behind(line: &Line, at: usize) -> Option<usize> {
 fn instead(line: &Line, at: usize, finish: usize) -> Vec<(usize, &'static str)> {
     let over_fillers = |mut place: usize, next: fn(&Line, usize) -> Option<usize>| loop {
         place = next(line, place)?;
-        if line.what(place) != Some(&What::Filler) {
+        if !is_small(line, place) {
             return Some(place);
         }
     };
     let is_what = |place: Option<usize>, what: &What| place.filter(|place| line.what(*place) == Some(what));
-    let behind = is_what(over_fillers(finish, Line::behind), &What::Excluded);
+    let last = over_fillers(finish, Line::behind);
+    let behind = is_what(last, &What::Excluded);
+    let allowed = is_what(last, &What::Acceptable);
     let front = over_fillers(at, Line::before);
     let between = is_what(front, &What::Excluded);
     let first = match between {
@@ -87,6 +96,10 @@ fn instead(line: &Line, at: usize, finish: usize) -> Vec<(usize, &'static str)> 
     let first = first.filter(|first| line.what(*first).is_some_and(is_finish));
     let no = first.and_then(|first| is_what(over_fillers(first, Line::before), &What::Without));
     match (behind, first) {
+        // `mechanical in lieu of HDG is acceptable`: allowed, and not asked.
+        (None, Some(first)) if allowed.is_some() && between.is_none() && no.is_none() => {
+            vec![(at, MAY_INSTEAD), (first, MAY_INSTEAD)]
+        }
         (Some(excluded), Some(first)) => {
             vec![(at, verb::TWICE), (excluded, verb::TWICE), (first, verb::TWICE)]
         }
@@ -95,15 +108,52 @@ fn instead(line: &Line, at: usize, finish: usize) -> Vec<(usize, &'static str)> 
     }
 }
 
-/// The word right behind a finish that refuses it.
+/// Words that only bind, and the names of bolts: `plated bolts in lieu of HDG bolts`.
+fn is_small(line: &Line, at: usize) -> bool {
+    matches!(line.what(at), Some(What::Filler | What::Part(_)))
+        && !line.what(at).is_some_and(|what| is_named(what, MATES))
+}
+
+/// `plating may not replace HDG`: the word that refuses it, and the finish that takes no other's place.
+fn replaces_none(line: &Line, at: usize) -> Option<(usize, usize)> {
+    lexicon::REPLACE.contains(&written(line, at).as_str()).then_some(())?;
+    let no = line.before(at).filter(|no| line.what(*no) == Some(&What::Without))?;
+    let mut first = line.before(no)?;
+    while is_small(line, first) {
+        first = line.before(first)?;
+    }
+    line.what(first).is_some_and(is_finish).then_some((no, first))
+}
+
+/// The word behind a finish, and behind the bolts that have it, that refuses it.
 fn refused_behind(line: &Line, finish: usize) -> Option<usize> {
     let mut place = line.behind(finish)?;
-    while line.what(place) == Some(&What::Filler) {
+    while is_small(line, place) {
         place = line.behind(place)?;
     }
-    let is_one =
-        line.what(place) == Some(&What::Excluded) && lexicon::means(&written(line, place), Word::Refused);
+    // `will be rejected`.
+    let refuses = |word: &str| lexicon::means(word, Word::Refused);
+    let written = written(line, place);
+    let is_one = line.what(place) == Some(&What::Excluded)
+        && (refuses(&written) || written.rsplit(' ').next().is_some_and(refuses));
     is_one.then_some(place)
+}
+
+/// `do not supply without nuts`: the word in front that refuses to do without them.
+fn refused_without_a_mate(line: &Line, at: usize) -> Option<usize> {
+    let is_one = line.what(at) == Some(&What::Without) && is_without(line, at);
+    let mate = line.behind(at).and_then(|next| line.what(next)).filter(|_| is_one)?;
+    (is_named(mate, MATES) || standard_of(mate).is_some()).then_some(())?;
+    let mut place = at;
+    loop {
+        place = line.before(place)?;
+        match line.what(place)? {
+            What::Without => return Some(place),
+            What::Part(_) if line.what(place).is_some_and(|what| is_named(what, MATES)) => return None,
+            What::Filler | What::Not(_) | What::Part(_) | What::Around(_) | What::Place(_) => {}
+            _ => return None,
+        }
+    }
 }
 
 fn is_without(line: &Line, at: usize) -> bool {

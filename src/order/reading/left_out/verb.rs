@@ -2,6 +2,7 @@
 
 use super::words::{is_finish, over_articles};
 use crate::order::reading::lexicon::{self, Word};
+use crate::order::reading::nouns::MATES;
 use crate::order::reading::token::{Chain, Sort};
 use crate::order::reading::what::{Found, What, one};
 
@@ -208,11 +209,26 @@ pub fn all_but(chain: &Chain<'_>, at: usize) -> Option<Found> {
     (is_none || is_in(chain, at, lexicon::ALL)).then_some(())?;
     let mut end = chain.after(at);
     // `any zinc but electroplate`: of the metal of all three.
-    if !is_none && is_in(chain, end, lexicon::METAL) {
+    if is_in(chain, end, lexicon::METAL) {
         end = chain.after(end);
     }
     let end = taken_out(chain, end)?;
-    one(end, if is_none { What::Not(ALONE.into()) } else { What::Without })
+    let asks = is_none || is_wished(chain, end);
+    one(end, if asks { What::Not(ALONE.into()) } else { What::Without })
+}
+
+/// `any zinc but HDG preferred`, `any zinc but HDG nuts`: the finish may be wanted, or be that of a nut.
+fn is_wished(chain: &Chain<'_>, at: usize) -> bool {
+    let finish = lexicon::find(chain, at, |word| is_finish(word).then_some(()));
+    finish.is_some_and(|(end, ())| {
+        let says_so = |word| match word {
+            Word::Preferred { .. } => Some(()),
+            Word::Part(noun) if MATES.iter().any(|mate| noun.ends_with(mate)) => Some(()),
+            _ => None,
+        };
+        let behind = lexicon::over(chain, end, Word::Filler);
+        lexicon::find(chain, end, says_so).is_some() || is_in(chain, behind, &["best"])
+    })
 }
 
 /// The place behind `but`, `other than`, a few words on, where a finish stands there.

@@ -94,6 +94,9 @@ pub const BOUND_TO: &[&str] = &[
 pub const ALL_BUT: &[&str] =
     &["but", "except", "bar", "save", "außer", "ausser", "behalve", "sauf", "excepto"];
 
+/// In front of the finish whose place is taken, behind a verb: `plating may not replace HDG`.
+pub const REPLACE: &[&str] = &["replace", "replaces", "ersetzt"];
+
 /// Verbs that allow what follows, and do not ask for it.
 pub const MAY: &[&str] = &["may", "can", "could", "might", "kann", "darf", "peut"];
 

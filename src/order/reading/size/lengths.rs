@@ -1,6 +1,5 @@
 //! What stands behind the length of a thread: a second length, that of the thread, a third number.
 
-use crate::order::reading::count;
 use crate::order::reading::length::{cross, is_measured, length_of, unit_of_length};
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::number;
@@ -13,7 +12,8 @@ use crate::thread::Designation;
 pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Option<Found> {
     let number = number::decimal(chain, cross(chain, end)?)?;
     let grouped = number.grouped.filter(|_| number.value < 10.0 && number.text.contains(','))?;
-    if count::unit(chain, number.end).is_some() || cross(chain, number.end).is_some() {
+    let counts = |word| matches!(word, Word::Count(..) | Word::Each | Word::Set).then_some(());
+    if lexicon::find(chain, number.end, counts).is_some() || cross(chain, number.end).is_some() {
         return None;
     }
     let thread = Designation::read(size).ok()?.thread;

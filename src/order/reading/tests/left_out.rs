@@ -89,6 +89,7 @@ fn all_but_one_finish_and_no_other_than_one() {
             ("no coating other than HDG", "no coating other than"),
             ("any zinc but electroplate", "any zinc but"),
             ("any galvanizing except mechanical", "any galvanizing except"),
+            ("no zinc except mechanical", "no zinc except"),
             ("any zinc", ""),
             ("any coating", ""),
             ("all bolts but HDG", ""),
@@ -97,7 +98,10 @@ fn all_but_one_finish_and_no_other_than_one() {
         ],
     );
     assert_eq!(super::pieces(all_but, "any coating but HDG", 0)[0].1, What::Without);
-    assert!(matches!(super::pieces(all_but, "no coating but HDG", 0)[0].1, What::Not(_)));
+    // The finish that is preferred, that of the nuts, or the one of none: the line asks.
+    for text in ["no coating but HDG", "any zinc but HDG is preferred", "any zinc but HDG nuts"] {
+        assert!(matches!(super::pieces(all_but, text, 0)[0].1, What::Not(_)), "{text}");
+    }
 }
 
 #[test]

@@ -1,0 +1,84 @@
+//! The standard of a nut or a washer that is not there, and its name.
+
+use super::is_finish;
+use crate::order::reading::items::Line;
+use crate::order::reading::nouns::{BOLTS, MATES, is_named};
+use crate::order::reading::what::{SteelWord, What};
+
+/// `… and ISO 7089 washers`.
+pub(super) fn heads_a_mate(line: &Line, standard: usize, text: &str) -> bool {
+    line.behind(standard).is_some_and(|part| is_name_of_the_mate(line, standard, part, text))
+        || name_behind(line, standard, text).is_some()
+}
+
+/// `without DIN 934 nuts`: the standard of a nut or a washer, and right behind it what it is one of.
+pub(super) fn is_name_of_the_mate(line: &Line, standard: usize, part: usize, text: &str) -> bool {
+    let gap = line.end(standard).zip(line.start(part)).and_then(|(end, start)| text.get(end..start));
+    let is_mate = match line.what(part) {
+        Some(What::Part(noun)) => MATES.iter().any(|mate| noun.ends_with(mate)),
+        _ => false,
+    };
+    is_mate
+        && matches!(line.what(standard), Some(What::PartStandard(_) | What::PartDocument(_)))
+        && gap.is_some_and(|gap| gap.chars().all(|c| c == ' ' || c.is_alphabetic()))
+}
+
+/// `without ISO 4032 class 8 nuts`: from the standard of a nut or a washer the place of its name, over its class and thread
+/// and another of its standards.
+pub(super) fn name_behind(line: &Line, standard: usize, text: &str) -> Option<usize> {
+    let mate = line.what(standard).and_then(standard_of)?;
+    let mut at = standard;
+    loop {
+        let next = line.behind(at)?;
+        let gap = text.get(line.end(at)?..line.start(next)?)?;
+        if gap.contains(|c: char| c.is_alphanumeric() || matches!(c, '(' | ')')) {
+            return None;
+        }
+        at = next;
+        match line.what(at)? {
+            What::Thread(_) | What::Class(_) | What::Small(_) | What::Or => {}
+            What::Part(noun) if noun.ends_with(mate) => return Some(at),
+            what if standard_of(what) == Some(mate) => {}
+            _ => return None,
+        }
+    }
+}
+
+/// `without nuts (ISO 4032)`, `no washers F436`: right behind its name, where the line has another part.
+pub(super) fn is_standard_of_the_mate(line: &Line, name: usize, standard: usize) -> bool {
+    let named = |at: usize| match line.what(at) {
+        Some(What::Part(noun)) => MATES.iter().copied().find(|mate| noun.ends_with(mate)),
+        _ => None,
+    };
+    let is_one = |at: usize, mate| line.what(at).and_then(standard_of) == Some(mate);
+    // `… class 8`, of the nuts.
+    if let Some(What::Class(_)) = line.what(standard) {
+        let is_of_a_finish = line.behind(standard).and_then(|at| line.what(at)).is_some_and(is_finish);
+        return is_one(name, "nut") && !is_of_a_finish;
+    }
+    named(name).is_some_and(|mate| {
+        // `no washers nuts ISO 4032`: of nuts that are wanted.
+        let is_second = line.before(name).and_then(named).is_some_and(|other| other != mate);
+        is_one(standard, mate) && !is_second && has_another(line, mate)
+    })
+}
+
+/// Whether the line has another part than this nut or washer.
+pub(super) fn has_another(line: &Line, mate: &str) -> bool {
+    line.items.iter().any(|item| match &item.what {
+        What::Length(_) => true,
+        What::Part(noun) => !noun.ends_with(mate) && [BOLTS, MATES].iter().any(|it| is_named(&item.what, it)),
+        What::PartStandard(_) | What::Steel(SteelWord::Grade(_)) => standard_of(&item.what).is_none(),
+        _ => false,
+    })
+}
+
+/// The noun of the nut or the washer that a standard or a grade is of.
+pub(super) fn standard_of(what: &What) -> Option<&'static str> {
+    match what {
+        What::PartStandard(key) => MATES.iter().copied().find(|mate| key.ends_with(mate)),
+        What::Steel(SteelWord::Grade(grade)) if grade.is_nut() => Some("nut"),
+        What::Steel(SteelWord::Grade(grade)) if grade.is_washer() => Some("washer"),
+        _ => None,
+    }
+}
