@@ -25,21 +25,23 @@ const KEEP: &str = "
         };
     }";
 
-/// Edits one field after the other, each time to something else, a picture of the screen between.
+/// Edits one field after the other, each time to something else, a picture of the screen between: how many answers are
+/// held at once must not hang on how busy the machine is.
 const EDIT: &str = "
     const [count] = arguments;
     const fields = ['field-quantity', 'field-length', 'field-years'].map((id) => document.getElementById(id));
+    const picture = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
     const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value').set;
     return (async () => {
         for (let at = 0; at < count; at++) {
             const field = fields[at % fields.length];
             set.call(field, String(10 + at % 47));
             field.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
-            await new Promise((done) => setTimeout(done));
+            await picture();
         }
         // What stands behind the last answer follows it by one picture of the screen.
         for (let pictures = 0; pictures < 3; pictures++) {
-            await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+            await picture();
         }
     })();";
 
