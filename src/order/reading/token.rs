@@ -44,11 +44,6 @@ impl Token<'_> {
     pub fn is_alphanumeric(&self) -> bool {
         matches!(self.sort, Sort::Word | Sort::Digits)
     }
-
-    /// Whether it is this sign.
-    pub fn is(&self, sign: &str) -> bool {
-        self.text == sign
-    }
 }
 
 /// The tokens of a line as a chain; places in it are numbers of tokens, and the end is their count.

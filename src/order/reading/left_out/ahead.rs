@@ -1,7 +1,7 @@
 //! What stands behind a word that says what is not wanted.
 
 use super::before::{before, is_said_of_the_stretch_before};
-use super::mate::{heads_a_mate, is_name_of_the_mate, is_standard_of_the_mate, name_behind};
+use super::mate::{is_standard_of_the_mate, name_behind};
 use super::same::{its_other_words, joined_behind};
 use super::{BY_A_VERB, NOT_WHAT, UNCLEAR, WHY, can_be_left_out, is_finish, is_grade, with_or_without};
 use crate::order::reading::items::Line;
@@ -24,9 +24,7 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
         let Some(what) = line.what(at) else { break };
         let (grows, starts, joins) = (
             last.is_some_and(|last| {
-                is_part(at)
-                    && (line.what(last).is_some_and(|what| is_grade(what) || is_part(last))
-                        || is_name_of_the_mate(line, last, at, text))
+                is_part(at) && line.what(last).is_some_and(|what| is_grade(what) || is_part(last))
                     || is_standard_of_the_mate(line, last, at)
             }) || *what != What::Or && name.is_some_and(|name| at <= name),
             open && (can_be_left_out(what) || is_grade(what) && line.behind(at).is_some_and(is_part)),
@@ -35,7 +33,7 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
                     || matches!(what, What::With(false))
                         && line
                             .behind(at)
-                            .is_some_and(|next| is_part(next) || heads_a_mate(line, next, text))),
+                            .is_some_and(|next| is_part(next) || name_behind(line, next, text).is_some())),
         );
         match what {
             What::Filler => {}

@@ -5,40 +5,29 @@ use crate::order::reading::items::Line;
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
 use crate::order::reading::what::{SteelWord, What};
 
-/// `… and ISO 7089 washers`.
-pub(super) fn heads_a_mate(line: &Line, standard: usize, text: &str) -> bool {
-    line.behind(standard).is_some_and(|part| is_name_of_the_mate(line, standard, part, text))
-        || name_behind(line, standard, text).is_some()
-}
-
-/// `without DIN 934 nuts`: the standard of a nut or a washer, and right behind it what it is one of.
-pub(super) fn is_name_of_the_mate(line: &Line, standard: usize, part: usize, text: &str) -> bool {
-    let gap = line.end(standard).zip(line.start(part)).and_then(|(end, start)| text.get(end..start));
-    let is_mate = match line.what(part) {
-        Some(What::Part(noun)) => MATES.iter().any(|mate| noun.ends_with(mate)),
-        _ => false,
-    };
-    is_mate
-        && matches!(line.what(standard), Some(What::PartStandard(_) | What::PartDocument(_)))
-        && gap.is_some_and(|gap| gap.chars().all(|c| c == ' ' || c.is_alphabetic()))
-}
-
-/// `without ISO 4032 class 8 nuts`: from the standard of a nut or a washer the place of its name, over its class and thread
-/// and another of its standards.
+/// `without DIN 934 nuts`, `without ISO 4032 class 8 nuts`: from the standard of a nut or a washer the place of its name,
+/// over its class and thread, another of its standards, and words that nobody knows.
 pub(super) fn name_behind(line: &Line, standard: usize, text: &str) -> Option<usize> {
-    let mate = line.what(standard).and_then(standard_of)?;
+    let mate = match line.what(standard)? {
+        What::PartDocument(_) => None,
+        what => Some(standard_of(what)?),
+    };
+    let is_of_it = |noun: &str| match mate {
+        Some(mate) => noun.ends_with(mate),
+        None => MATES.iter().any(|mate| noun.ends_with(mate)),
+    };
     let mut at = standard;
     loop {
         let next = line.behind(at)?;
         let gap = text.get(line.end(at)?..line.start(next)?)?;
-        if gap.contains(|c: char| c.is_alphanumeric() || matches!(c, '(' | ')')) {
+        if gap.contains(|c: char| c.is_numeric() || matches!(c, '(' | ')')) {
             return None;
         }
         at = next;
         match line.what(at)? {
             What::Thread(_) | What::Class(_) | What::Small(_) | What::Or => {}
-            What::Part(noun) if noun.ends_with(mate) => return Some(at),
-            what if standard_of(what) == Some(mate) => {}
+            What::Part(noun) if is_of_it(noun) => return Some(at),
+            what if mate.is_some() && standard_of(what) == mate => {}
             _ => return None,
         }
     }
