@@ -501,15 +501,23 @@ pub(super) fn in_mm(text: &str) -> Option<f64> {
     })
 }
 
-/// Figures that a comma groups by three are taken up to the comma: what follows it is another piece.
+/// Figures that a comma groups by three are taken up to the comma: what follows it is another piece; so is `1000` and what
+/// counts pieces, of `M16x60,1000` and `M16x60,50 pcs`.
 pub(super) fn before_comma(chain: &Chain<'_>, at: usize, number: Number) -> Number {
+    let comma = chain.after(at);
+    let behind = chain.digits(chain.after(comma)).filter(|_| chain.glued(comma));
+    let counts = |word| matches!(word, Word::Count(..)).then_some(());
+    let is_apart = chain.sign(comma, &[","])
+        && (number.grouped.is_some()
+            || behind.is_some_and(|digits| digits.len() > 3)
+            || lexicon::find(chain, number.end, counts).is_some());
     match chain.digits(at) {
-        Some(first) if number.grouped.is_some() && number.text.contains(',') => Number {
+        Some(first) if is_apart && behind.is_some() && number.end > comma => Number {
             value: first.parse().unwrap_or(number.value),
             text: first.to_owned(),
             grouped: None,
             is_fraction: false,
-            end: chain.after(at),
+            end: comma,
         },
         _ => number,
     }

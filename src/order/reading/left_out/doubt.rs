@@ -4,8 +4,8 @@
 use std::collections::HashSet;
 
 use super::before::says_how;
-use super::mate::standard_of;
-use super::{ALL_BUT, BY_A_VERB, MATES, MAY_INSTEAD, is_finish, is_named, is_place, verb};
+use super::mate::{name_behind, standard_of};
+use super::{ALL_BUT, BY_A_VERB, MATES, MAY_INSTEAD, is_finish, is_named, is_place, may_be, verb};
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::what::What;
@@ -20,7 +20,7 @@ pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSe
         if what == Some(&What::Excluded) && is_bound_behind(line, at, text) {
             doubted.push((at, verb::ONLY_THERE));
         }
-        if let Some(no) = refused_without_a_mate(line, at) {
+        if let Some(no) = refused_without_a_mate(line, at, text) {
             doubted.extend([(no, verb::TWICE), (at, verb::TWICE)]);
             continue;
         }
@@ -37,8 +37,11 @@ pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSe
             }
         } else if lexicon::INSTEAD_OF.contains(&written(line, at).as_str()) {
             doubted.extend(instead(line, at, finish));
-        } else if let Some((no, first)) = replaces_none(line, at) {
-            doubted.extend([(at, verb::TWICE), (no, verb::TWICE), (first, verb::TWICE)]);
+        } else if lexicon::REPLACE.contains(&written(line, at).as_str()) {
+            doubted.extend(replaces(line, at, finish, text));
+        } else if takes_out(line, at) {
+            // `no plating except mechanical`: none but mechanical plating.
+            doubted.push((at, verb::TWICE));
         } else if let Some(refused) = refused_behind(line, finish).filter(|_| rule != BY_A_VERB) {
             // `bolts not HDG are refused`.
             doubted.extend([(at, verb::TWICE), (refused, verb::TWICE)]);
@@ -86,10 +89,10 @@ fn instead(line: &Line, at: usize, finish: usize) -> Vec<(usize, &'static str)> 
     let is_what = |place: Option<usize>, what: &What| place.filter(|place| line.what(*place) == Some(what));
     let last = over_fillers(finish, Line::behind);
     let behind = is_what(last, &What::Excluded);
-    let allowed = is_what(last, &What::Acceptable);
     let front = over_fillers(at, Line::before);
     let between = is_what(front, &What::Excluded);
-    let first = match between {
+    let allowed = is_what(last, &What::Acceptable).or_else(|| is_what(front, &What::Acceptable));
+    let first = match between.or_else(|| is_what(front, &What::Acceptable)) {
         Some(excluded) => over_fillers(excluded, Line::before),
         None => front,
     };
@@ -114,15 +117,46 @@ fn is_small(line: &Line, at: usize) -> bool {
         && !line.what(at).is_some_and(|what| is_named(what, MATES))
 }
 
-/// `plating may not replace HDG`: the word that refuses it, and the finish that takes no other's place.
-fn replaces_none(line: &Line, at: usize) -> Option<(usize, usize)> {
-    lexicon::REPLACE.contains(&written(line, at).as_str()).then_some(())?;
-    let no = line.before(at).filter(|no| line.what(*no) == Some(&What::Without))?;
-    let mut first = line.before(no)?;
-    while is_small(line, first) {
-        first = line.before(first)?;
+/// `plating may not replace HDG`, `do not replace HDG with plating`: the finish that takes no other's place, and the words
+/// that refuse it; `mechanical may replace HDG`: allowed, and not asked.
+fn replaces(line: &Line, at: usize, replaced: usize, text: &str) -> Vec<(usize, &'static str)> {
+    let finish = |mut place: usize, next: fn(&Line, usize) -> Option<usize>| loop {
+        place = next(line, place)?;
+        match line.what(place)? {
+            what if is_finish(what) => return Some(place),
+            What::With(_) => {}
+            _ if is_small(line, place) => {}
+            _ => return None,
+        }
+    };
+    let no = line.before(at).filter(|no| line.what(*no) == Some(&What::Without));
+    match no {
+        Some(no) => {
+            let other = finish(no, Line::before).or_else(|| finish(replaced, Line::behind));
+            other.map_or(Vec::new(), |other| [at, no, other].map(|at| (at, verb::TWICE)).to_vec())
+        }
+        None if may_be(line, at, text) => {
+            let other = finish(at, Line::before);
+            other.map_or(Vec::new(), |other| [at, other].map(|at| (at, MAY_INSTEAD)).to_vec())
+        }
+        None => Vec::new(),
     }
-    line.what(first).is_some_and(is_finish).then_some((no, first))
+}
+
+/// Whether a word takes one finish out of another that is refused right in front of it.
+fn takes_out(line: &Line, at: usize) -> bool {
+    let over_fillers = |mut place: usize| loop {
+        place = line.before(place)?;
+        if line.what(place) != Some(&What::Filler) {
+            return Some(place);
+        }
+    };
+    let written = written(line, at);
+    let is_one = lexicon::ALL_BUT.contains(&written.as_str())
+        || written.ends_with(" from")
+        || written.ends_with(" than");
+    let refused = over_fillers(at).filter(|refused| is_one && line.what(*refused).is_some_and(is_finish));
+    refused.and_then(over_fillers).is_some_and(|no| line.what(no) == Some(&What::Without))
 }
 
 /// The word behind a finish, and behind the bolts that have it, that refuses it.
@@ -139,11 +173,15 @@ fn refused_behind(line: &Line, finish: usize) -> Option<usize> {
     is_one.then_some(place)
 }
 
-/// `do not supply without nuts`: the word in front that refuses to do without them.
-fn refused_without_a_mate(line: &Line, at: usize) -> Option<usize> {
+/// `do not supply without nuts`, `bolts without nuts are refused`: the word that refuses to do without them.
+fn refused_without_a_mate(line: &Line, at: usize, text: &str) -> Option<usize> {
     let is_one = line.what(at) == Some(&What::Without) && is_without(line, at);
-    let mate = line.behind(at).and_then(|next| line.what(next)).filter(|_| is_one)?;
+    let first = line.behind(at).filter(|_| is_one)?;
+    let mate = line.what(first)?;
     (is_named(mate, MATES) || standard_of(mate).is_some()).then_some(())?;
+    if let Some(refused) = refused_behind(line, name_behind(line, first, text).unwrap_or(first)) {
+        return Some(refused);
+    }
     let mut place = at;
     loop {
         place = line.before(place)?;

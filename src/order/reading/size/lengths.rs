@@ -13,7 +13,9 @@ pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Optio
     let number = number::decimal(chain, cross(chain, end)?)?;
     let grouped = number.grouped.filter(|_| number.value < 10.0 && number.text.contains(','))?;
     let counts = |word| matches!(word, Word::Count(..) | Word::Each | Word::Set).then_some(());
-    if lexicon::find(chain, number.end, counts).is_some() || cross(chain, number.end).is_some() {
+    let counted = lexicon::find(chain, number.end, counts).map(|(end, ())| end);
+    let past = unit_of_length(chain, &number).map_or(number.end, |(end, _)| end);
+    if cross(chain, past).is_some() {
         return None;
     }
     let thread = Designation::read(size).ok()?.thread;
@@ -21,8 +23,8 @@ pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Optio
         Some((behind, "mm")) => (behind, What::Length(format!("{grouped} mm"))),
         Some(_) => return None,
         None => {
-            let why = format!("{grouped} mm long? Write the unit; and a number of pieces by itself");
-            (number.end, What::Not(why.into()))
+            let why = format!("{grouped} mm long, or {grouped} pieces? Write the unit of each");
+            (counted.unwrap_or(number.end), What::Not(why.into()))
         }
     };
     let text = thread.to_string();
