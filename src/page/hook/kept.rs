@@ -19,14 +19,17 @@ pub fn use_kept(text: Option<AttrValue>, keep: fn(&str)) {
             keep(&text);
         }
     };
+    // Noted while it is rendered and not by an effect: the effects of a long rendering follow it by a timer, and
+    // whoever leaves the page in between has seen what was given.
+    use_memo(text.clone(), |text| {
+        if text.is_some() {
+            waiting.replace(text.clone());
+        }
+    });
     {
         let waiting = waiting.clone();
-        use_effect_with(text, move |text| {
-            let is_new = text.is_some() && waiting.borrow().is_none();
-            if text.is_some() {
-                waiting.replace(text.clone());
-            }
-            if is_new {
+        use_effect_with(text, move |_| {
+            if waiting.borrow().is_some() {
                 // A frame is told of before it is drawn, and what is due at once comes behind it.
                 let frame = {
                     let waiting = waiting.clone();
