@@ -73,22 +73,25 @@ fn keypad(bounds: Bound, chosen: Option<&'static Unit>) -> Option<&'static str> 
     (!negative && !fractions).then_some("decimal")
 }
 
-/// A line of text. What stands in it is no word that a device knows better.
+/// A line of text, in a place of its own: beside the unit, the browser would lay out all of the page anew at each
+/// key to know how wide both are. What stands in it is no word that a device knows better.
 fn line(text: AttrValue, keypad: Option<&'static str>, about: &Described, write: &Callback<String>) -> Html {
     html! {
-        <input
-            type="text" id={about.id.clone()} value={text} inputmode={keypad}
-            autocomplete="off" autocapitalize="off" spellcheck="false" aria-describedby={about.by.clone()}
-            aria-invalid={about.wrong.then_some("true")} oninput={write.reform(|event: InputEvent| typed(&event))}
-        />
+        <div class="place">
+            <input
+                type="text" id={about.id.clone()} value={text} inputmode={keypad}
+                autocomplete="off" autocapitalize="off" spellcheck="false" aria-describedby={about.by.clone()}
+                aria-invalid={about.wrong.then_some("true")}
+                oninput={write.reform(|event: InputEvent| typed(&event))}
+            />
+        </div>
     }
 }
 
-/// Many lines of text, in a place of their own: beside the unit, the browser would lay out all of the page anew
-/// at each key to know how wide both are.
+/// Many lines of text, in a place of their own as a line has.
 fn area(text: AttrValue, about: &Described, write: &Callback<String>) -> Html {
     html! {
-        <div class="area">
+        <div class="place">
             <textarea
                 rows="6" id={about.id.clone()} value={text}
                 autocomplete="off" autocapitalize="off" spellcheck="false" aria-describedby={about.by.clone()}
