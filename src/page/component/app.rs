@@ -14,7 +14,7 @@ use super::sheet::SheetView;
 use super::sources::sources_view;
 use super::work::Work;
 use crate::page::browser::{self, Device};
-use crate::page::hook::{use_address, use_kept};
+use crate::page::hook::{use_address, use_drawn, use_kept};
 use crate::page::reducer::{Dispatch, Page};
 use crate::page::state::{State, View};
 
@@ -52,6 +52,7 @@ pub fn App() -> Html {
     use_kept(page.takes_readings().then(|| address.clone()), Device::remember_readings);
     let back = (page.view != View::Order && page.left_at.is_some())
         .then(|| AttrValue::from(format!("#{}", page.address_of(View::Order))));
+    let drawn = use_drawn();
     // A list that was begun goes on while something else is open.
     let list = use_mut_ref(|| false);
     let on_list = page.view == View::List;
@@ -82,6 +83,7 @@ pub fn App() -> Html {
                 units={page.settings.units}
                 {address}
                 {back}
+                {drawn}
             />
         },
         (_, None) => Html::default(),

@@ -10,7 +10,7 @@ use super::found::Found;
 use super::line::LinePanel;
 use super::title::title;
 use super::tools::Tools;
-use crate::page::hook::{use_drawn, use_wide};
+use crate::page::hook::use_wide;
 use crate::page::state::{Desk, View, WrittenLine};
 use crate::quantity::Units;
 
@@ -29,17 +29,18 @@ pub struct Props {
     pub address: AttrValue,
     /// The way back to the order line, if that is where one came from.
     pub back: Option<AttrValue>,
+    /// Whether a picture of the page was drawn since it was opened.
+    pub drawn: bool,
 }
 
 /// The answer stands before the form once there is one; where there is room, beside it.
 #[component]
 pub fn Work(props: &Props) -> Html {
-    let Props { view, desk, line, units, address, back } = props;
+    let Props { view, desk, line, units, address, back, drawn } = props;
     let asked = (*view, desk.clone(), line.has_open_words, *units);
     let found = use_memo(asked, |(view, desk, open, units)| Found::by(*view, desk, *open, *units));
     let found = (*found).clone();
     let wide = use_wide();
-    let drawn = use_drawn();
     let Some(about) = view.about() else { return Html::default() };
     let problems = match &found {
         Found::Problems(problems) => Some((**problems).clone()),
@@ -53,8 +54,10 @@ pub fn Work(props: &Props) -> Html {
     let sheets = AttrValue::from(format!("#1/sheet?{of}{fields}"));
     // A line says what the fields would: on a narrow screen they need not stand in the way.
     let open = !unasked && (wide || line.text.trim().is_empty());
-    // The fields of an order are most of the page that opens, and lie in a closed fold.
+    // Most of a page that opens is what stands behind its answer, or the fields of an order, which lie in a closed
+    // fold: they follow its first picture.
     let waits = is_order && unasked && !drawn;
+    let behind = if *drawn { found.clone() } else { Found::Nothing };
     let form = if waits {
         Html::default()
     } else {
@@ -79,7 +82,7 @@ pub fn Work(props: &Props) -> Html {
                 } else {
                     { form }
                 }
-                <Detail {found} view={*view} form={desk.form.clone()} />
+                <Detail found={behind} view={*view} form={desk.form.clone()} />
             </div>
         </>
     }
