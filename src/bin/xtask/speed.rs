@@ -37,9 +37,15 @@ struct Case {
 }
 
 /// The yardstick, then the views that people type into.
-const CASES: [Case; 5] = [
+const CASES: [Case; 6] = [
     Case { name: "empty page", address: "", field: "field-yardstick", result: ".detail" },
     Case { name: "order line", address: ORDER, field: "field-quantity", result: ".work" },
+    Case {
+        name: "written line",
+        address: "#1/order?line=hex+bolt+M20x90+10.9+C4+12+years+qty+120",
+        field: "line",
+        result: ".work",
+    },
     Case {
         name: "oversize tap",
         address: "#1/oversize-tap?thread=M16&allowance=az&coat_least=5+um&coat_greatest=7+um",
