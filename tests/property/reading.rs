@@ -289,6 +289,12 @@ proptest! {
             if is_no && piece.span.start < at && (at < piece.span.end || is_next(piece.span.end..at)) {
                 return true;
             }
+            // Behind what a verb refuses it may say which of it, `we don't want HDG delivered late`, and behind what all others
+            // are refused for, or not, it may be what refuses: `everything but HDG rejected`.
+            let is_verb = ["refused by a verb", "all but a finish"].contains(&piece.rule);
+            if is_verb && piece.span.end <= at && !line[piece.span.end..at].contains([',', ';']) {
+                return true;
+            }
             // In front of what refuses, or within, it may be what is not wanted: `HDG zork not allowed`.
             let refuses = piece.rule == "refused by a verb"
                 || [Word::Excluded, Word::Refused].iter().any(|word| lexicon::means(&piece.text.to_lowercase(), *word));
