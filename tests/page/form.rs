@@ -212,9 +212,10 @@ fn a_reading_is_kept_where_the_page_is_left_behind_its_picture_and_before_anythi
             "(() => { let late = Date.now(); Date.now = () => late += 100; \
              const readings = document.querySelector('#field-readings'); readings.value += ' 55'; \
              readings.dispatchEvent(new Event('input', { bubbles: true })); \
-             queueMicrotask(() => { dispatchEvent(new Event('pagehide')); \
-             window.kept = localStorage.getItem('kettle-and-barrel readings'); }); })()",
+             new MutationObserver((_, shown) => { shown.disconnect(); dispatchEvent(new Event('pagehide')); \
+             window.kept = localStorage.getItem('kettle-and-barrel readings'); }) \
+             .observe(document.querySelector('[for=next-reading]'), { subtree: true, characterData: true }); })()",
         )?;
-        page.until("new URLSearchParams(window.kept.split('?')[1]).get('readings').startsWith('52 51 55')")
+        page.until("new URLSearchParams(window.kept?.split('?')[1]).get('readings')?.startsWith('52 51 55')")
     })
 }
