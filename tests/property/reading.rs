@@ -278,7 +278,7 @@ proptest! {
                 return true;
             }
             // Behind any other, or within, it may be what is not wanted, so that the line asks: `without delay HDG`.
-            let of_a_finish = ["not, in front of a finish", "refused finish", "refused by a verb", "all but a finish", "not fit for a finish", "not by a process"];
+            let of_a_finish = ["not, in front of a finish", "refused finish", "refused by a verb", "all but a finish", "not fit for a finish", "not by a process", "put in the place of a finish"];
             let is_no = of_a_finish.contains(&piece.rule) || std::iter::once(piece.text.as_str())
                 .chain(piece.text.split(' '))
                 .any(|words| lexicon::means(&words.to_lowercase(), Word::Without));
@@ -325,7 +325,7 @@ proptest! {
             // Beside a greatest thickness it may be what is so thick, `HDG, zork 6-10 µm`, and beside one of two lives what
             // has it: `25 years, zork life 10 years`.
             let lives = plain.pieces.iter().filter(|other| other.rule == "years").count();
-            let may_be_of_it = piece.rule == "thickness" || piece.rule == "years" && lives > 1;
+            let may_be_of_it = ["thickness", "thickness behind a word"].contains(&piece.rule) || piece.rule == "years" && lives > 1;
             if may_be_of_it && !line[at.min(piece.span.end)..at.max(piece.span.start)].contains([',', ';']) {
                 return true;
             }

@@ -123,9 +123,6 @@ fn is_of_a_thing(line: &Line, at: usize, text: &str) -> bool {
 /// What is concluded where zinc by itself stands beside a process.
 const ONE_ZINC: &str = "“zinc” and the process beside it are taken for one coat";
 
-/// Why a finish of the nut or the washer alone is not used.
-const OF_A_MATE: &str = "the finish of what comes with the part: all of them are judged with one finish; write what has another as a line of its own";
-
 /// `bolts HDG, nuts plain`, `bolts zinc plated and HDG nuts`: another finish, or none, of what comes with a part whose own is
 /// said.
 fn of_mates(line: &mut Line, scopes: &Scopes) {
@@ -162,7 +159,7 @@ fn of_mates(line: &mut Line, scopes: &Scopes) {
                 process != first && !holds(either::may_be(&item.text), first) && !holds(first_may_be, process)
             });
         if is_bare || is_gone || is_other {
-            item.not(OF_A_MATE);
+            item.not(left_out::OF_A_MATE);
         }
     }
 }

@@ -10,7 +10,7 @@ use super::token::{Chain, Sort};
 use super::what::{Counted, Found, What, one};
 use super::{length, size, steel};
 pub(super) use boxes::IN_BOXES;
-use boxes::{box_of, boxes, packed};
+use boxes::{box_of, boxes, each_or_all, packed};
 use spelled::spelled;
 use times::{lots, several, times_count, times_mate, times_part, times_thread, two_counts};
 
@@ -101,7 +101,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if chain.inside_a_run(end) {
         return None;
     }
-    if let Some(found) = packed(chain, &number, end) {
+    if let Some(found) = packed(chain, &number, end).or_else(|| each_or_all(chain, &number, end)) {
         return Some(found);
     }
     let time = lexicon::over(chain, end, Word::PerTime);

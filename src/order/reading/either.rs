@@ -1,6 +1,9 @@
 //! One of two: `8.8 or 10.9` asks which; `HDG or mech galv` asks for either, and leaves the third open.
 
+mod brackets;
 mod wished;
+
+pub(super) use brackets::{in_brackets, in_brackets_behind};
 
 use std::collections::HashMap;
 
@@ -227,21 +230,6 @@ pub(super) fn half_alone(chain: &Chain<'_>, at: usize) -> Option<Found> {
         || chain.sign(end, &["/", ")"])
         || lexicon::find(chain, end, or).is_some();
     (is_alone && !chain.inside_a_run(end)).then(|| vec![(end, What::Process(process, false))])
-}
-
-/// `(thermisch) verzinkt`, `(mechanically) galvanized`: the first word of two for one process, in brackets.
-pub(super) fn in_brackets(chain: &Chain<'_>, at: usize) -> Option<Found> {
-    let opens = chain.before(at).is_some_and(|before| chain.sign(before, &["("]));
-    let close = chain.after(at);
-    if !opens || !chain.sign(close, &[")"]) {
-        return None;
-    }
-    let next = chain.after(close);
-    let of_a_process = |word| matches!(word, Word::Process(_)).then_some(());
-    lexicon::find(chain, next, of_a_process)?;
-    let both = format!("{} {}", chain.word(at)?, chain.word(next)?);
-    let process = Process::ALL.into_iter().find(|process| lexicon::means(&both, Word::Process(*process)))?;
-    Some(vec![(chain.after(next), What::Process(process, false))])
 }
 
 /// So many letters on either side are looked at: words that join are short.

@@ -14,15 +14,17 @@ use doubt::in_doubt;
 pub(super) use lubricant::not_lubricated;
 use stock::{IN_STOCK, in_stock, is_in_stock};
 pub(super) use verb::{all_but, by_a_verb, not_fit_for};
-pub(super) use words::{free_of_zinc, not_so, not_that, refused};
+pub(super) use words::{free_of_zinc, in_the_place, not_so, not_that, refused};
 pub(super) use zone::{kept_bare, second_hand};
 
 mod ahead;
 mod before;
+mod clause;
 mod condition;
 mod doubt;
 mod lubricant;
 mod mate;
+mod replaced;
 mod same;
 mod stock;
 mod verb;
@@ -55,8 +57,21 @@ const UNCLEAR_INSTEAD: &str = "must it not take the place of the other? Write wh
 const MAY_INSTEAD: &str =
     "may it take the place of the other? Each is judged: write it alone where it is wanted";
 
+/// Why the finish of the nut or the washer alone is not used.
+pub(super) const OF_A_MATE: &str = "the finish of what comes with the part: all of them are judged with one finish; write what has another as a line of its own";
+
+/// Why what a word refuses that stands between a finish and a place is not used.
+const FINISH_OR_PLACE: &str = "is the finish not wanted, or is it not that place? Write “no” in front of what is not wanted, \
+                               and a comma behind it";
+
+/// Why a nut or a washer that may be ordered or not is not used.
+const WITH_OR_WITHOUT: &str = "with it, or without? Write “with nuts” or “without nuts”, “washers” likewise";
+
 /// The rule of what a verb refuses.
 pub(super) const BY_A_VERB: &str = "refused by a verb";
+
+/// The rule of a word that puts one finish in the place of another.
+pub(super) const REPLACED: &str = "put in the place of a finish";
 
 /// The rule of all but one finish.
 pub(super) const ALL_BUT: &str = "all but a finish";
@@ -84,6 +99,12 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             // `HDG: no C3`: of the only place of the line nothing is refused.
             Some(What::Without) if places == 1 && is_in_front_of_the_place(line, at, text) => {
                 let _is_said = is_of_unknown(line, at, unknown) || before(line, at, text);
+            }
+            Some(What::Without)
+                if places == 1
+                    && let Some(of) = finish_or_place(line, at, unknown) =>
+            {
+                of.into_iter().for_each(|at| line.not(at, FINISH_OR_PLACE));
             }
             Some(What::Without) => {
                 let speaks_of_unknown = unknown_behind(line, at, text, unknown);
@@ -133,6 +154,25 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
 
 fn is_place(what: &What) -> bool {
     matches!(what, What::Category(_) | What::Place(_) | What::Around(_))
+}
+
+/// `HDG not C3`: the finish in front of the word, the word, and the only place of the line, right behind it.
+fn finish_or_place(line: &Line, without: usize, unknown: &[Piece]) -> Option<[usize; 3]> {
+    let over_fillers = |next: fn(&Line, usize) -> Option<usize>| {
+        let mut at = next(line, without)?;
+        while line.what(at) == Some(&What::Filler) {
+            at = next(line, at)?;
+        }
+        Some(at)
+    };
+    let (finish, place) = (over_fillers(Line::before)?, over_fillers(Line::behind)?);
+    // `HDG do not stack C3`: the word refuses what nobody knows.
+    let (from, to) = (line.end(finish)?, line.start(place)?);
+    let first = unknown.partition_point(|piece| piece.span.start < from);
+    let is_between = unknown.get(first).is_some_and(|piece| piece.span.start < to);
+    let is_one = line.items.get(finish).is_some_and(|item| item.is_free() && is_finish(&item.what))
+        && matches!(line.what(place), Some(What::Category(_)));
+    (is_one && !is_between).then_some([finish, without, place])
 }
 
 /// Whether a word stands between a finish, with a verb or a mark behind it, and a category: `HDG brauchen wir nicht C3`,
@@ -190,7 +230,7 @@ fn with_or_without(line: &mut Line, from: usize, next: fn(&Line, usize) -> Optio
     });
     if has_a_bolt && name.iter().any(|at| is_mate(line.what(*at))) {
         for at in name {
-            line.not(at, "with it, or without? Write “with nuts” or “without nuts”, “washers” likewise");
+            line.not(at, WITH_OR_WITHOUT);
         }
     }
 }
@@ -328,4 +368,15 @@ fn is_put_on_by_others(line: &mut Line, at: usize) -> bool {
         item.became = Some(Became::Binds);
     }
     true
+}
+
+/// A piece in small letters.
+fn written(line: &Line, at: usize) -> String {
+    line.items.get(at).map_or(String::new(), |item| lower(&item.text))
+}
+
+/// Words that only bind, and the names of bolts: `plated bolts in lieu of HDG bolts`.
+fn is_small(line: &Line, at: usize) -> bool {
+    matches!(line.what(at), Some(What::Filler | What::Part(_)))
+        && !line.what(at).is_some_and(|what| is_named(what, MATES))
 }

@@ -344,6 +344,13 @@ static AROUND_A_VERB: LazyLock<HashSet<String>> = LazyLock::new(|| {
         TAPPED_OVER,
         NONE,
         THAN,
+        SUBSTITUTES,
+        OF_A_SUBSTITUTE,
+        MORE_THAN,
+        COMPARED,
+        COMPARED_LESS,
+        LESS,
+        IN_A_BOX,
     ];
     words_of(is_of_a_verb).chain(lists.iter().copied().flatten().map(|word| (*word).to_owned())).collect()
 });

@@ -4,7 +4,7 @@ use std::ops::Range;
 
 use super::items::{Item, Line};
 use super::length::length_of;
-use super::lexicon;
+use super::lexicon::{self, Word};
 use super::part::{Family, Scope, Scopes};
 use super::per_part;
 use super::steel::ANALYSES;
@@ -23,7 +23,9 @@ pub(super) fn owned(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
     let numbers = line.free(|what| matches!(what, What::Bare(_)).then_some(()));
     for (at, ()) in numbers {
         // `2 x` counts what stands behind it.
-        let is_plain = |item: &&Item| item.text.bytes().all(|byte| byte.is_ascii_digit() || byte == b'.');
+        let is_plain = |item: &&Item| {
+            item.text.chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | ',' | '\'' | '’'))
+        };
         let Some(item) = line.items.get(at).filter(is_plain) else { continue };
         let Some(span) = item.spans.first().cloned() else { continue };
         let may_own = |word: &Range<usize>| may_own(text, word);
@@ -43,7 +45,8 @@ pub(super) fn owned(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
                 .any(|word| word.end < span.start && touches(word.end, span.start) && is_small(word));
         let beside_a_word = !counts
             && unknown.iter().any(|word| {
-                may_own(word) && (touches(word.end, span.start) || touches(span.end, word.start))
+                let is_next = touches(word.end, span.start) || touches(span.end, word.start);
+                may_own(word) && (is_next || is_dashed(text, word, span.start))
             });
         // `tower 3`: a word that says nothing here but in front of a noun.
         let beside_a_name =
@@ -80,6 +83,14 @@ fn may_own(text: &str, word: &Range<usize>) -> bool {
 fn touches(text: &str, from: usize, to: usize) -> bool {
     let between = text.get(from..to).filter(|_| from < to);
     between.is_some_and(|gap| gap.chars().all(|c| c == ' '))
+}
+
+/// `C -3`, `zork -300`, `C - 3`: a dash that touches the number alone joins it to the word, and any dash to a letter.
+fn is_dashed(text: &str, word: &Range<usize>, number: usize) -> bool {
+    let between = text.get(word.end..number).and_then(|gap| gap.strip_prefix(' ')).map(str::trim_start);
+    let is_letter = text.get(word.clone()).is_some_and(|word| word.chars().count() == 1);
+    between
+        .is_some_and(|gap| matches!(gap, "-" | "–" | "−") || is_letter && matches!(gap.trim_end(), "-" | "–"))
 }
 
 /// The one number left where every size is said, and nothing beside it makes something else of it.
@@ -216,6 +227,16 @@ fn may_be_of_the_thread(line: &mut Line, at: usize, number: u64) -> bool {
     is_one
 }
 
+/// Whether a piece says that a number is the least, or the greatest.
+fn is_bound(line: &Line, at: Option<usize>) -> bool {
+    let item = at.and_then(|at| line.items.get(at)).filter(|item| item.what == What::Filler);
+    item.is_some_and(|item| {
+        let text = lower(&item.text);
+        let word = text.trim_end_matches(['.', ':']);
+        [Word::Least, Word::Most].iter().any(|bound| lexicon::means(word, *bound))
+    })
+}
+
 /// Whether a number in its place can be a year, a class, a grade, years, or a thickness.
 fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -> bool {
     const THIS_CENTURY: Range<u64> = 2020..2040;
@@ -241,12 +262,16 @@ fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -
     if is_behind_the_part && !goes_on {
         return false;
     }
+    if is_bound(line, line.behind(at)) {
+        return true;
+    }
     match line.before(at).and_then(|before| line.what(before)) {
         Some(What::Process(Process::Electroplated, _)) => number <= 30,
         Some(What::Process(Process::HotDip, _) | What::Coat(_)) => false,
         // Nobody asks for a hundred years.
         Some(What::Category(_) | What::Place(_)) => number < 100 && !has_years,
-        Some(What::Filler) => number < 100,
+        // `min 900`: of a strength, a thickness, an order: nobody knows.
+        Some(What::Filler) => number < 100 || is_bound(line, line.before(at)),
         Some(What::Part(_)) if scopes.family == Family::Nut => number <= 12,
         // `A325 1` is its type.
         Some(What::Steel(_)) => number <= 3,

@@ -158,13 +158,26 @@ pub fn yields(chain: &Chain<'_>, at: usize) -> Option<Found> {
             .is_some_and(|word| matches!(word, "tensile" | "uts" | "rm" | "ultimate" | "zugfestigkeit"))
     };
     if let Some(behind) = over_sign_of_yield(chain, at) {
-        let from = lexicon::over(chain, chain.over(behind, &[":", "=", "("]), Word::Filler);
-        // `Rp 1 640`, without its unit.
+        let from =
+            over_least(chain, lexicon::over(chain, chain.over(behind, &[":", "=", "("]), Word::Filler));
+        // `Rp 1 640`, `Re 1,080`, `yield 1,200`, without its unit.
         let bare = || {
-            let figures = chain.digits(from).filter(|figures| figures.len() >= 3)?;
-            let end = chain.after(from);
-            let is_alone = chain.word(at) == Some("rp") && figures.len() <= 4 && !chain.inside_a_run(end);
-            (is_alone && super::count::unit(chain, end).is_none()).then_some(end)
+            let number = number::decimal(chain, from)?;
+            let value = number.grouped.unwrap_or(number.value);
+            let noun = |word| matches!(word, Word::Part(_)).then_some(());
+            // `Re 500` may count pieces.
+            let is_sign =
+                lexicon::find(chain, at, |word| matches!(word, Word::Of(_)).then_some(())).is_none();
+            let is_rp = chain.word(at) == Some("rp");
+            let is_open = is_sign && !is_rp && number.grouped.is_none();
+            let is_alone = (!is_open || is_tensile(number.end))
+                && (100.0..=10_000.0).contains(&value)
+                && value.fract() == 0.0
+                && !chain.inside_a_run(number.end)
+                && super::count::unit(chain, number.end).is_none()
+                && !is_measured(chain, number.end)
+                && (is_rp || lexicon::find(chain, number.end, noun).is_none());
+            is_alone.then_some(number.end)
         };
         let end = strength(from).or_else(bare)?;
         return one(end, What::Not(lexicon::YIELD.into()));
@@ -181,13 +194,19 @@ pub fn yields(chain: &Chain<'_>, at: usize) -> Option<Found> {
     (!owns_next && !chain.inside_a_run(last)).then(|| vec![(last, What::Not(lexicon::YIELD.into()))])
 }
 
-/// The place behind a sign for the yield strength.
+/// The place behind a sign for the yield strength, or its name.
 fn over_sign_of_yield(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let named = lexicon::whole(chain, at, |word| (word == Word::Of(lexicon::YIELD)).then_some(()));
+    if let Some((end, ())) = named {
+        return Some(end);
+    }
     let name = chain.word(at).filter(|word| lexicon::YIELDS.contains(word))?;
     let end = chain.after(at);
     // `Rp0.2`, `Rp 0,2`, `Rp1.0`, `Rp 1`: the share of its length by which it stays longer.
     match number::decimal(chain, end).filter(|_| name == "rp") {
         Some(share) if share.value <= 2.0 => Some(share.end),
+        // `RE: 500 bolts` refers to something.
+        _ if name == "re" && chain.get(at).is_none_or(|token| token.text != "Re") => None,
         _ => (!chain.inside_a_run(end)).then_some(end),
     }
 }

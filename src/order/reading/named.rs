@@ -12,6 +12,10 @@ use super::what::{Found, What, Written, one};
 /// What may stand between a word and its number.
 const MARKS: &[&str] = &[".", ":", "="];
 
+/// Things and sides that may be measured, and have a class of a bolt behind them.
+const THINGS: &[&str] =
+    &["wall", "pipe", "tube", "rohr", "top", "bottom", "inside", "outside", "leg", "legs"];
+
 /// The place behind a word of this meaning and the marks behind it.
 fn behind<T>(chain: &Chain<'_>, at: usize, means: impl Fn(Word) -> Option<T>) -> Option<(usize, T)> {
     let (end, found) = lexicon::find(chain, at, means)?;
@@ -90,9 +94,14 @@ pub fn of(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some((from, why)) = behind(chain, at, other) {
         let measured = measure(chain, from, None).map(|(end, _)| end);
         let strength = || hardness(chain, from)?.last().map(|(end, _)| *end);
+        // `for stud wall 8.8`: a class behind the name of a thing.
+        let is_thing =
+            chain.before(from).and_then(|thing| chain.word(thing)).is_some_and(|it| THINGS.contains(&it));
+        let is_class = |number: &Number| is_thing && steel::DOTTED.contains(&number.text.as_str());
         // Without a unit only a number that nothing else follows.
         let alone = || {
-            let number = number::number(chain, from).filter(|number| number.grouped.is_none())?;
+            let number =
+                number::number(chain, from).filter(|number| number.grouped.is_none() && !is_class(number))?;
             let is_alone = !chain.inside_a_run(number.end)
                 && !chain.sign(number.end, &["-", "/"])
                 && !is_measured(chain, number.end)

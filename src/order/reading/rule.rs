@@ -53,6 +53,7 @@ static RULES: &[Rule] = &[
     rule("metric thread", Letters, size::metric),
     rule("reading of a coat", Either, thickness::reading),
     rule("thickness", Figures, thickness::thickness),
+    rule("thickness behind a word", Letters, thickness::bounds::bounded),
     rule("tolerance", Figures, thickness::tolerance),
     rule("inch thread", Figures, size::unified),
     rule("numbered size", Letters, size::numbered_in_words),
@@ -107,6 +108,7 @@ static RULES: &[Rule] = &[
     rule("refused finish", Letters, left_out::refused),
     rule(left_out::BY_A_VERB, Letters, left_out::by_a_verb),
     rule(left_out::ALL_BUT, Letters, left_out::all_but),
+    rule(left_out::REPLACED, Letters, left_out::in_the_place),
     rule("not fit for a finish", Letters, left_out::not_fit_for),
     rule("free of zinc", Letters, left_out::free_of_zinc),
     rule("zone kept bare", Letters, left_out::kept_bare),
@@ -118,6 +120,7 @@ static RULES: &[Rule] = &[
     rule("one of two coats", Letters, either::coats),
     rule("half a word for a coat", Letters, either::half_alone),
     rule("word for a coat in brackets", Letters, either::in_brackets),
+    rule("word for a coat, and how in brackets", Letters, either::in_brackets_behind),
     rule("number", Figures, measure::bare),
 ];
 
@@ -220,13 +223,15 @@ fn places(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .then(|| vec![(end, What::Category(first)), (behind, What::Or), (last, What::Category(second))])
 }
 
-/// `C-3`: a category, where no word for a grade or a drawing stands in front.
+/// `C-3`, `C -3`: a category, where no word for a grade or a drawing stands in front.
 fn dashed_category(chain: &Chain<'_>, at: usize) -> Option<Found> {
     chain.get(at).filter(|token| token.text == "C" && !chain.glued(at))?;
     let dash = chain.after(at);
     let figure = chain.after(dash);
     let end = chain.after(figure);
-    let is_joined = chain.sign(dash, &["-", "–", "‑"]) && chain.glued(dash) && chain.glued(figure);
+    let touches = (chain.glued(dash), chain.glued(figure));
+    let is_joined = chain.sign(dash, &["-", "–", "‑"]) && touches != (false, false);
+    let counts = touches != (true, true) && count::unit(chain, end).is_some();
     let category = chain.digits(figure).and_then(|digits| Category::read(&format!("C{digits}")))?;
     let is_alone = !(chain.inside_a_run(end) || chain.sign(end, &["-", "/", "."]) && chain.glued(end));
     let is_a_mark = chain.before(at).is_some_and(|before| {
@@ -234,7 +239,7 @@ fn dashed_category(chain: &Chain<'_>, at: usize) -> Option<Found> {
             |word| matches!(word, Word::Grade | Word::Class | Word::Type | Word::Label(_)).then_some(());
         lexicon::find(chain, before, marks).is_some_and(|(behind, ())| behind == at)
     });
-    (is_joined && is_alone && !is_a_mark).then(|| vec![(end, What::Category(category))])
+    (is_joined && is_alone && !counts && !is_a_mark).then(|| vec![(end, What::Category(category))])
 }
 
 /// `…, binnen`: indoors in Dutch, where no time follows that it would be within.

@@ -1,6 +1,7 @@
 //! A second order in the same line: it is named, and nothing of it is taken for the first.
 
 use super::items::Line;
+use super::left_out::is_gone;
 use super::what::What;
 use super::{length, lexicon};
 use crate::quantity::letters::lower;
@@ -115,7 +116,10 @@ fn begin(line: &Line) -> Option<(usize, usize)> {
         .iter()
         .enumerate()
         .filter_map(|(at, item)| match &item.what {
-            What::Thread(written) if !written.weak => Some((at, written.text.as_str())),
+            // `not M20x60 but M16x60`: what is refused is no order.
+            What::Thread(written) if !written.weak && !is_gone(&item.became) => {
+                Some((at, written.text.as_str()))
+            }
             _ => None,
         })
         .collect();

@@ -5,7 +5,7 @@ mod lengths;
 
 use super::length::{
     DASHES, across_something, before_comma, cross, is_measured, length_behind_cross, over_inch,
-    over_inch_behind, parts_into_two, text_is_one, unit_of_length,
+    over_inch_behind, parts_into_two, text_is_one, triple, unit_of_length,
 };
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
@@ -15,7 +15,7 @@ use super::what::{Found, What, Written, one};
 use crate::table::asme_b1_1::Series;
 use crate::thread::{Designation, Thread, ToleranceClass};
 pub use foreign::{FOREIGN, foreign, foreign_in_front};
-use lengths::{length_of_thread, second_length, several, third_number, too_short};
+use lengths::{length_of_thread, named_near, second_length, several, third_number, too_short};
 
 /// `M20`, `M16x1.5-6g x 60`, `M24-3.0`, `M 16 x 80`.
 pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
@@ -214,6 +214,8 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
         && let Some(per_inch) = cross(chain, mark).and_then(|behind| threads_per_inch(chain, behind, size))
         && cross(chain, per_inch.end).is_some()
         && Designation::read(&format!("{}-{}", size.text, per_inch.text)).is_ok()
+        // `washer 12 x 24 x 2.5`: hole, outside and thickness.
+        && !(triple(chain, at).is_some() && named_near(chain, at, &["washer"]))
     {
         text = format!("{}-{}", size.text, per_inch.text);
         end = per_inch.end;

@@ -1,7 +1,9 @@
 //! The thickness of a coat.
 
+pub(super) mod bounds;
 mod range;
 pub(super) mod whose;
+mod zone;
 
 use super::length::over_inch;
 use super::lexicon::{self, Word};
@@ -107,9 +109,11 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let mut place = Some(before);
         for _ in 0..5 {
             let Some(from) = place else { break };
-            // `under 30 µm`; `under ISO 10684` is of something else.
-            if from == before && chain.word(from).is_some_and(|word| lexicon::LESS.contains(&word)) {
-                return refused.is_none() && !range::is_refused(chain, from);
+            // `under 30 µm`, `over 60 µm not accepted`; `under ISO 10684` is of something else.
+            if from == before
+                && let Some(is_greatest) = bounds::is_greatest(chain, from, refused.is_some())
+            {
+                return is_greatest;
             }
             // `zinc bis 12 µm`; `8 bis 12 µm` is a range.
             if from == before && chain.word(from) == Some("bis") {
@@ -137,12 +141,13 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
         is_most(before) || chain.sign(sign.unwrap_or(before), &["<", "≤"])
     };
     if second.is_none() && (most != end || chain.before(at).is_some_and(below)) {
-        return one(most, at_most(last.value)?);
+        let refused =
+            refused.filter(|_| most == end && chain.before(at).is_some_and(|it| bounds::says(chain, it)));
+        return one(refused.unwrap_or(most), at_most(last.value)?);
     }
     match (&second, spread) {
         (None, None) => {
-            let is_less = |at| chain.word(at).is_some_and(|word| lexicon::LESS.contains(&word));
-            let refused = refused.filter(|_| chain.before(at).is_some_and(is_less));
+            let refused = refused.filter(|_| chain.before(at).is_some_and(|it| bounds::says(chain, it)));
             one(refused.unwrap_or(least), thickness)
         }
         (second, _) => {

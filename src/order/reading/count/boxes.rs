@@ -4,7 +4,7 @@ use super::{is_money, unit};
 use crate::order::reading::length;
 use crate::order::reading::lexicon::{self, WEIGHT_OF_BOX, Word};
 use crate::order::reading::number::{self, Number};
-use crate::order::reading::token::Chain;
+use crate::order::reading::token::{Chain, Sort};
 use crate::order::reading::what::{Counted, Found, What, one};
 
 /// Why boxes are not counted.
@@ -28,6 +28,19 @@ pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option
     }
 }
 
+/// `100 each, 2 boxes`: so many in all, or in each of them.
+pub(super) fn each_or_all(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
+    let says_each =
+        chain.word(contents.end).is_some_and(|word| matches!(word, "each" | "ea" | "je" | "jeweils"));
+    // `100 each in 2 boxes`.
+    let is_in = chain.word(end).is_some_and(|word| lexicon::IN.contains(&word));
+    let from = if is_in { chain.after(end) } else { end };
+    let (behind, boxes) = counted_behind(chain, from).filter(|_| says_each)?;
+    let each = contents.pieces()?;
+    let all = each.saturating_mul(boxes);
+    one(behind, What::Not(format!("{each} pieces in all, or {all}? Write the pieces in all").into()))
+}
+
 /// `…, 20 boxes`: how many of them there are, where no more is said of them.
 fn counted_behind(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
     let boxes = number::decimal(chain, chain.over(at, &[",", ";", "("]))?;
@@ -48,17 +61,15 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
         return None;
     }
     let marked = chain.over(end, &["@", "à", "x", "(", "/", "-"]);
-    // `5 Kartons je 100 Stück`, `5 cartons de 100`.
-    let in_each = chain.word(marked).is_some_and(|word| lexicon::IN_A_BOX.contains(&word));
-    // `5 Kartons zu je 200 Stück`.
-    let next = if in_each { chain.after(marked) } else { marked };
-    let twice = in_each && matches!(chain.word(next), Some("je" | "each"));
-    let each = match in_each {
-        true if twice => chain.after(next),
-        true => next,
-        false => lexicon::over(chain, marked, Word::Filler),
-    };
-    let contents = number::decimal(chain, lexicon::over(chain, each, Word::Times)).filter(|contents| {
+    // `5 Kartons je 100 Stück`, `5 Kartons zu je 200 Stück`, `4 crates each with 250`.
+    let is_in_each = |at: usize| chain.word(at).is_some_and(|word| lexicon::IN_A_BOX.contains(&word));
+    let in_each = is_in_each(marked);
+    let mut each = if in_each { marked } else { lexicon::over(chain, marked, Word::Filler) };
+    for _ in 0..MOST_BETWEEN {
+        each = if is_in_each(each) { chain.after(each) } else { each };
+    }
+    let from = lexicon::over(chain, each, Word::Times);
+    let contents = in_thousands(chain, from).or_else(|| number::decimal(chain, from)).filter(|contents| {
         // `30 kegs of 5/8-11 nuts`, `2 boxes of 3" bolts`: what is in them, and not how many.
         let is_size = chain.sign(contents.end, &["/", "-", "\"", "×"]) && chain.glued(contents.end)
             || length::unit_of_length(chain, contents).is_some()
@@ -69,8 +80,20 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     let is_weighed = contents.as_ref().is_some_and(|each| {
         lexicon::find(chain, each.end, |word| matches!(word, Word::Mass(_)).then_some(())).is_some()
     });
-    // `2 boxes of 1.250 bolts`: thousands, or a size in inches.
-    let is_counted = |each: &Number| !each.text.contains('.') || unit(chain, each.end).is_some();
+    // `2 boxes of 1.250 bolts`: thousands, or a size in inches; with nothing behind it `1.000` counts.
+    let is_counted = |each: &Number| {
+        !each.text.contains('.')
+            || unit(chain, each.end).is_some()
+            || each.grouped.is_some_and(|grouped| grouped % 10.0 == 0.0) && is_last(chain, each.end)
+    };
+    if let Some(open) = contents.as_ref().filter(|each| each.grouped.is_some() && !is_counted(each)) {
+        let why = format!(
+            "it could be {} or {} in each: write the pieces in all",
+            open.value,
+            open.text.replace('.', "")
+        );
+        return one(open.end, What::Not(why.into()));
+    }
     let each = contents.as_ref().filter(|each| is_counted(each));
     match (boxes.pieces(), each.and_then(|each| Some((each.end, each.pieces()?)))) {
         (_, Some((each, _))) if is_weighed => one(
@@ -90,6 +113,9 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
                 return Some(found);
             }
             let (end, times) = unit(chain, behind).map_or((behind, 1), |(end, times, _)| (end, times));
+            // `5 boxes with 200 in each`.
+            let in_each = chain.word(end).filter(|word| lexicon::IN.contains(word)).map(|_| chain.after(end));
+            let end = in_each.filter(|each| is_in_each(*each)).map_or(end, |each| chain.after(each));
             one(end, in_boxes(boxes, each.saturating_mul(u64::from(times))))
         }
         _ => match boxes.pieces().zip(in_each_box(chain, end)) {
@@ -97,6 +123,22 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
             None => one(end, What::Not(IN_BOXES.into())),
         },
     }
+}
+
+/// So many words stand between boxes and how many pieces are in each: `zu je`.
+const MOST_BETWEEN: usize = 3;
+
+/// Whether nothing stands behind a place before the next comma.
+fn is_last(chain: &Chain<'_>, at: usize) -> bool {
+    chain.get(at).is_none_or(|token| token.sort == Sort::Break || matches!(token.text, "." | ")"))
+}
+
+/// `1 000 pcs`, `1 000`: figures grouped by a space, where they are counted or round.
+fn in_thousands(chain: &Chain<'_>, at: usize) -> Option<Number> {
+    let number = number::spaced(chain, at)?;
+    let is_round =
+        number.grouped.is_some_and(|grouped| grouped % 1000.0 == 0.0) && is_last(chain, number.end);
+    (unit(chain, number.end).is_some() || is_round).then_some(number)
 }
 
 /// `…, 50 per box`, `…, 50 pcs/box`, `…, each 50 pcs`: behind a comma, how many go into each of the boxes in front; `100
@@ -108,7 +150,8 @@ fn in_each_box(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
     }
     let comma = Some(comma).filter(|comma| *comma != at)?;
     let in_each = matches!(chain.word(comma), Some("each" | "je"));
-    let contents = number::decimal(chain, if in_each { chain.after(comma) } else { comma })?;
+    let from = if in_each { chain.after(comma) } else { comma };
+    let contents = in_thousands(chain, from).or_else(|| number::decimal(chain, from))?;
     let counted = unit(chain, contents.end).filter(|(_, times, _)| *times == 1).map(|(end, ..)| end);
     let behind = counted.unwrap_or(contents.end);
     let per = lexicon::over(chain, chain.over(behind, &["/"]), Word::Filler);
@@ -127,7 +170,7 @@ fn in_each_box(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
 
 /// `100 each`, `200 pcs each box`.
 fn so_many_each(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
-    let contents = number::decimal(chain, at)?;
+    let contents = in_thousands(chain, at).or_else(|| number::decimal(chain, at))?;
     let is_each = |at: usize| matches!(chain.word(at), Some("each" | "ea" | "je"));
     let counted = unit(chain, contents.end).filter(|(_, times, _)| *times == 1).map(|(end, ..)| end);
     let each = counted.filter(|_| !is_each(contents.end)).unwrap_or(contents.end);

@@ -45,7 +45,12 @@ pub(super) fn times_mate(chain: &Chain<'_>, number: &Number) -> Option<Found> {
 /// `5x100 pcs`, `10 x 50 Stk`: so many times so many.
 pub(super) fn times_count(chain: &Chain<'_>, at: usize, number: &Number) -> Option<Found> {
     let cross = lexicon::over(chain, chain.over(number.end, &["×", "*"]), Word::Times);
-    let other = number::decimal(chain, cross).filter(|_| cross != number.end && !chain.inside_a_run(at))?;
+    // `2 x 1 000 pcs`.
+    let is_round = |spaced: &Number| spaced.grouped.is_some_and(|grouped| grouped % 1000.0 == 0.0);
+    let spaced = number::spaced(chain, cross).filter(|it| is_round(it) && unit(chain, it.end).is_some());
+    let other = spaced
+        .or_else(|| number::decimal(chain, cross))
+        .filter(|_| cross != number.end && !chain.inside_a_run(at))?;
     let is_steel = chain.get(other.end).is_some_and(|token| token.lower == "st");
     let (end, ..) = unit(chain, other.end).filter(|_| !is_steel)?;
     let all = number.whole()?.saturating_mul(other.whole()?);

@@ -88,16 +88,17 @@ fn against(line: &mut Line, word: &Piece, text: &str) {
     else {
         return;
     };
-    // In front of a condition words that nobody knows change nothing.
+    // Words that nobody knows change nothing, but behind a condition.
     let touches = |from: usize, to: usize, more: bool| {
         text.get(from..to).is_some_and(|gap| {
-            gap.chars().all(|c| c == ' ' || more && (matches!(c, ',' | '(') || c.is_alphabetic()))
+            // `zinc (vs HDG)`, `zinc - if HDG too thick`.
+            gap.chars().all(|c| matches!(c, ' ' | '(' | '-' | '–') || more && (c == ',' || c.is_alphabetic()))
         })
     };
-    let is_behind = start(second).is_some_and(|start| touches(word.span.end, start, false));
+    let is_behind = start(second).is_some_and(|start| touches(word.span.end, start, is_between));
     let first = second.checked_sub(1).filter(|first| is_free(line, *first) && is_free(line, second));
     let Some(first) = first.filter(|_| is_behind) else { return };
-    if end(first).is_some_and(|end| touches(end, word.span.start, is_condition)) {
+    if end(first).is_some_and(|end| touches(end, word.span.start, true)) {
         any_of(line, vec![first, second], false, &[]);
     }
 }

@@ -1,10 +1,15 @@
 //! What stands behind a word that says what is not wanted.
 
-use super::before::{before, is_said_of_the_stretch_before};
+use std::ops::Range;
+
+use super::before::{before, has_bolt, is_said_of_the_stretch_before};
 use super::mate::{is_standard_of_the_mate, name_behind};
-use super::same::{its_other_words, joined_behind};
-use super::{BY_A_VERB, NOT_WHAT, UNCLEAR, WHY, can_be_left_out, is_finish, is_grade, with_or_without};
-use crate::order::reading::items::Line;
+use super::same::{is_colour, its_other_words, joined_behind, why_refused};
+use super::{
+    BY_A_VERB, MATES, NOT_WHAT, OF_A_MATE, UNCLEAR, WHY, can_be_left_out, is_finish, is_grade, is_named,
+    with_or_without,
+};
+use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::what::What;
 use crate::order::reading::{Became, Piece, token};
@@ -13,11 +18,19 @@ use crate::quantity::letters::lower;
 /// `no HDG or plating`, `without DH nuts and washers`: the next piece, a name with all its words, and what
 /// `or` adds to it; `and` adds parts.
 pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unknown: bool) {
+    if let Some(size) = refused_size(line, without) {
+        size.for_each(|at| line.not(at, WHY));
+        if let Some(item) = line.item(without) {
+            item.became = Some(Became::Binds);
+        }
+        return;
+    }
     let mut reach = Reach::of(line, without);
     let mut open = true;
     let mut last: Option<usize> = None;
     let mut name: Option<usize> = None;
     let mut at = without;
+    let is_of_mates = is_said_of_mates(line, without);
     while let Some(next) = line.behind(at).filter(|next| reach.holds(line, *next, text)) {
         at = next;
         let is_part = |at: usize| matches!(line.what(at), Some(What::Part(_)));
@@ -43,10 +56,14 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
                 break;
             }
             _ if grows || starts => {
-                (open, last) = (false, Some(at));
+                // `no yellow zinc`.
+                let is_colour =
+                    is_colour(what) && line.behind(at).and_then(|at| line.what(at)).is_some_and(is_finish);
+                (open, last) = (is_colour, Some(at));
                 name = name.max(name_behind(line, at, text));
-                line.not(at, WHY);
-                if let Some(other) = its_other_words(line, at, text, Line::behind, WHY) {
+                let why = if is_of_mates && is_finish(what) { OF_A_MATE } else { why_refused(line, at) };
+                line.not(at, why);
+                if let Some(other) = its_other_words(line, at, text, Line::behind, why) {
                     (at, last) = (other, Some(other));
                 }
             }
@@ -59,6 +76,7 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
             _ => break,
         }
     }
+    with_mates(line, without, last);
     if let Some(last) = last {
         joined_behind(line, last);
         if let Some(item) = line.item(without) {
@@ -131,13 +149,7 @@ pub(super) fn reaches_over(line: &mut Line, without: usize, unknown: &[Piece]) -
         let behind = unknown.get(first..).unwrap_or_default();
         behind.iter().take_while(|piece| piece.span.start < to).any(|piece| is_word(&piece))
     });
-    let says_what_is_not_done = || {
-        line.items.get(without).is_some_and(|item| {
-            let text = lower(&item.text);
-            text.split(' ').next().is_some_and(|word| lexicon::means(word, Word::Modal))
-                || lexicon::means(&text, Word::Negation)
-        })
-    };
+    let says_what_is_not_done = || says_what_is_not_done(line, without);
     match line.what(next) {
         Some(what) if is_between && is_finish(what) => line.not(next, UNCLEAR),
         // `do not pack in wood` is of no part.
@@ -151,6 +163,88 @@ pub(super) fn reaches_over(line: &mut Line, without: usize, unknown: &[Piece]) -
     }
     line.not(without, NOT_WHAT);
     true
+}
+
+/// `not M20x60 but M16x60`: the size behind the word, with its length, where the line has another.
+fn refused_size(line: &Line, without: usize) -> Option<Range<usize>> {
+    let mut first = line.behind(without)?;
+    while line.what(first) == Some(&What::Filler) {
+        first = line.behind(first)?;
+    }
+    let size = |at: usize| match line.items.get(at) {
+        Some(Item { what: What::Thread(written), matched, .. }) if !written.weak => {
+            let length = line.items.get(at + 1).filter(|next| next.matched == *matched).and_then(|next| {
+                match &next.what {
+                    What::Length(text) => Some(text.as_str()),
+                    _ => None,
+                }
+            });
+            Some((written.text.as_str(), length))
+        }
+        _ => None,
+    };
+    let own = size(first)?;
+    let last = if own.1.is_some() { first + 1 } else { first };
+    // `no M16 nuts`; `not M16x60 bolts` is of the size.
+    let is_of_a_part = line.behind(last).is_some_and(|next| match line.what(next) {
+        Some(What::Class(_)) => true,
+        Some(what @ What::Part(_)) => last == first || is_named(what, MATES),
+        _ => false,
+    });
+    let is_other = |at: usize| {
+        at != first
+            && line.items.get(at).is_some_and(Item::is_free)
+            && size(at).is_some_and(|size| size != own)
+    };
+    (!is_of_a_part && (0..line.items.len()).any(is_other)).then(|| first..last + 1)
+}
+
+/// Whether a word refuses a verb: `do not`, `never`.
+fn says_what_is_not_done(line: &Line, without: usize) -> bool {
+    line.items.get(without).is_some_and(|item| {
+        let text = lower(&item.text);
+        text.split(' ').next().is_some_and(|word| lexicon::means(word, Word::Modal))
+            || lexicon::means(&text, Word::Negation)
+    })
+}
+
+/// `washers must not be HDG`, `…, nuts not HDG`: of what comes with a bolt the finish is refused.
+fn is_said_of_mates(line: &Line, without: usize) -> bool {
+    let written = line.items.get(without).map_or(String::new(), |item| lower(&item.text));
+    if lexicon::BUT_WITHOUT.contains(&written.as_str()) {
+        return false;
+    }
+    let has_verb = written.split(' ').next().is_some_and(|word| lexicon::means(word, Word::Modal));
+    let (mut place, mut has_mate) = (without, false);
+    while let Some(before) = line.before(place) {
+        place = before;
+        match line.what(before) {
+            Some(what) if is_named(what, MATES) => {
+                has_mate = true;
+                if has_verb {
+                    break;
+                }
+            }
+            Some(What::Filler) => {}
+            Some(What::Part(_) | What::With(false)) if has_mate => {}
+            _ => return false,
+        }
+    }
+    has_mate && has_bolt(line)
+}
+
+/// `do not ship with nuts`: without them, or apart from them.
+fn with_mates(line: &mut Line, without: usize, last: Option<usize>) {
+    let is_verb = last.is_none_or(|last| matches!(line.what(last), Some(What::Not(_) | What::Polite)));
+    let mut next =
+        line.behind(last.unwrap_or(without)).filter(|_| is_verb && says_what_is_not_done(line, without));
+    while let Some(place) = next.filter(|place| line.what(*place) == Some(&What::Filler)) {
+        next = line.behind(place);
+    }
+    let with = next.filter(|next| line.what(*next) == Some(&What::With(true)));
+    if let Some(name) = with.and_then(|with| line.behind(with)) {
+        with_or_without(line, name, |line, at| line.behind(at));
+    }
 }
 
 /// `not allowed: HDG`, `… , verboten feuerverzinkt`: at the head of what it says, or in front of a colon, it speaks of the

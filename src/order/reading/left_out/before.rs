@@ -1,8 +1,8 @@
 //! What stands in front of a word that says that it is not wanted.
 
 use super::mate::{has_another, name_behind, standard_of};
-use super::same::{its_other_words, joined_before};
-use super::{BY_OTHERS, NOT_WHAT, UNCLEAR, WHY, can_be_left_out, is_finish, is_gone};
+use super::same::{its_other_words, joined_before, why_refused};
+use super::{BY_OTHERS, NOT_WHAT, OF_A_MATE, UNCLEAR, WHY, can_be_left_out, is_finish, is_gone};
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
@@ -31,9 +31,9 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
         line.not(done, WHY);
         found = true;
     }
-    if let Some(finish) = finish_of_bolts(line, excluded) {
-        line.not(finish, WHY);
-        its_other_words(line, finish, text, Line::before, WHY);
+    if let Some((finish, why)) = finish_of_parts(line, excluded) {
+        line.not(finish, why);
+        its_other_words(line, finish, text, Line::before, why);
         if let Some(item) = line.item(excluded) {
             item.became = Some(Became::Binds);
         }
@@ -73,6 +73,8 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
                     .any(|(other, item)| other < at && item.is_free() && is_finish(&item.what));
                 if begins && has_own {
                     line.not(at, OF_THOSE);
+                } else if forbids(line, excluded) {
+                    line.not(at, OF_A_MATE);
                 }
                 break;
             }
@@ -91,7 +93,7 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
             _ if !found && can_be_left_out(what) => {
                 found = true;
                 // `black, for later HDG by others`: the coat comes all the same.
-                let why = if is_finish(what) && is_by_others { BY_OTHERS } else { WHY };
+                let why = if is_finish(what) && is_by_others { BY_OTHERS } else { why_refused(line, at) };
                 line.not(at, why);
                 let first = its_other_words(line, at, text, Line::before, why).unwrap_or(at);
                 joined_before(line, first, excluded, text);
@@ -106,23 +108,55 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
     found
 }
 
-/// `plated bolts are refused`: how bolts are coated is refused, and no bolts; `HDG bolts not required` is of the bolts.
-fn finish_of_bolts(line: &Line, excluded: usize) -> Option<usize> {
-    let written = line.items.get(excluded).map(|item| lower(&item.text))?;
-    let last = written.rsplit(' ').next()?;
+/// Whether a word forbids what it speaks of: `not accepted`, `will be rejected`; `not required` says only that it is not
+/// ordered, and `not possible` that nobody can make it.
+pub(super) fn forbids(line: &Line, at: usize) -> bool {
+    let is_one = line.items.get(at).filter(|item| item.what == What::Excluded).map(|item| lower(&item.text));
+    let Some(written) = is_one else { return false };
+    let last = written.rsplit(' ').next().unwrap_or_default();
     let is_out = matches!(last, "excluded" | "ausgeschlossen" | "possible" | "möglich");
-    (!is_out && (lexicon::means(last, Word::Refused) || lexicon::means(last, Word::Acceptable)))
-        .then_some(())?;
-    let (mut at, mut has_bolts) = (excluded, false);
+    let refuses = |words: &str| lexicon::means(words, Word::Refused);
+    let takes = || lexicon::means(last, Word::Acceptable) || lexicon::TAKES.contains(&last);
+    !is_out && (refuses(&written) || refuses(last) || takes())
+}
+
+/// `plated bolts are refused`: how bolts are coated is refused, and no bolts; `HDG bolts not required` is of the bolts. Of
+/// `HDG washers are not accepted` it is the finish of what comes with them.
+fn finish_of_parts(line: &Line, excluded: usize) -> Option<(usize, &'static str)> {
+    forbids(line, excluded).then_some(())?;
+    let (mut at, mut why) = (excluded, None);
     loop {
         at = line.before(at)?;
         match line.what(at)? {
-            What::Filler if !has_bolts => {}
-            what if is_named(what, BOLTS) => has_bolts = true,
-            what if is_finish(what) && has_bolts && line.items.get(at)?.is_free() => return Some(at),
+            What::Filler if why.is_none() => {}
+            what if is_named(what, BOLTS) => why = Some(WHY),
+            what if is_named(what, MATES) && why.is_none() => {
+                why = match has_bolt(line) {
+                    true => is_named_elsewhere(line, at).then_some(OF_A_MATE),
+                    false => Some(WHY),
+                };
+                why?;
+            }
+            What::Part(_) if why.is_some() => {}
+            what if is_finish(what) && line.items.get(at)?.is_free() => return Some((at, why?)),
             _ => return None,
         }
     }
+}
+
+/// Whether the nut or the washer at a place is named once more, so that the line does not only refuse it.
+pub(super) fn is_named_elsewhere(line: &Line, at: usize) -> bool {
+    let own = MATES.iter().find(|mate| line.what(at).is_some_and(|what| is_named(what, &[mate])));
+    own.is_some_and(|own| {
+        let is_one =
+            |(other, item): (usize, &Item)| other != at && item.is_free() && is_named(&item.what, &[own]);
+        line.items.iter().enumerate().any(is_one)
+    })
+}
+
+/// Whether a nut or a washer of the line comes with a bolt.
+pub(super) fn has_bolt(line: &Line) -> bool {
+    line.items.iter().any(|item| is_named(&item.what, BOLTS) || matches!(item.what, What::Length(_)))
 }
 
 /// Where the standard in front of the name of a nut or a washer begins; up to its name nothing else stands.
@@ -214,24 +248,39 @@ pub(super) fn is_said_of_the_stretch_before(line: &mut Line, at: usize, text: &s
             _ => return,
         }
     };
-    let gap = line.end(finish).zip(line.start(at)).and_then(|(end, start)| text.get(end..start));
-    let says_nothing_else = gap.is_some_and(|gap| {
-        gap.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty()).all(|word| {
-            let word = lower(word);
-            lexicon::RELATIVES.contains(&word.as_str()) || lexicon::means(&word, Word::Filler)
-        }) && gap.chars().filter(|c| token::is_break(*c)).count() == 1
+    let Some(gap) = line.end(finish).zip(line.start(at)).and_then(|(end, start)| text.get(end..start)) else {
+        return;
+    };
+    // `bolts, which are HDG, are rejected`: whatever the clause says of it besides.
+    let is_in_a_clause = line.start(finish).is_some_and(|start| {
+        let (front, _) = token::beside(text, start..start, FARTHEST);
+        front.rsplit(token::is_break).next().is_some_and(holds_a_relative)
     });
+    let said = if is_in_a_clause { gap.rsplit(token::is_break).next().unwrap_or(gap) } else { gap };
+    let says_nothing_else = gap.chars().filter(|c| token::is_break(*c)).count() == 1
+        && said.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty()).all(|word| {
+            let word = lower(word);
+            let is_small =
+                [lexicon::RELATIVES, lexicon::LINKS].iter().any(|words| words.contains(&word.as_str()));
+            is_small || [Word::Filler, Word::Modal].iter().any(|means| lexicon::means(&word, *means))
+        });
     if !says_nothing_else {
         return;
     }
     // `HDG, which is not allowed`; without such a word a refusal may be of something else.
-    let is_relative = gap.is_some_and(|gap| {
-        gap.split(|c: char| !c.is_alphabetic()).any(|word| lexicon::RELATIVES.contains(&lower(word).as_str()))
-    });
+    let is_relative = holds_a_relative(gap) && !is_in_a_clause;
     line.not(finish, if is_relative { WHY } else { WANTED });
     if is_relative && let Some(item) = line.item(at) {
         item.became = Some(Became::Binds);
     }
+}
+
+/// So many letters in front of a finish are looked at.
+const FARTHEST: usize = 40;
+
+/// Whether a stretch of text holds a word that goes on with what stands in front of it: `which`.
+pub(super) fn holds_a_relative(text: &str) -> bool {
+    text.split(|c: char| !c.is_alphabetic()).any(|word| lexicon::RELATIVES.contains(&lower(word).as_str()))
 }
 
 /// `tapping over of the nuts is not allowed`: what is refused is how they are tapped, or lubricated, and no nuts.

@@ -3,10 +3,13 @@
 
 use std::collections::HashSet;
 
-use super::before::says_how;
+use super::before::{forbids, says_how};
 use super::mate::{name_behind, standard_of};
-use super::{ALL_BUT, BY_A_VERB, MATES, MAY_INSTEAD, is_finish, is_named, is_place, may_be, verb};
-use crate::order::reading::items::Line;
+use super::{
+    ALL_BUT, BY_A_VERB, MATES, OF_A_MATE, WITH_OR_WITHOUT, can_be_left_out, clause, is_finish, is_named,
+    is_place, is_small, replaced, verb, written,
+};
+use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::what::What;
 use crate::order::reading::{Piece, token};
@@ -14,7 +17,7 @@ use crate::quantity::letters::lower;
 
 /// The places of what refuses nothing for sure: each is named with its question, and the finish stays.
 pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSet<usize> {
-    let mut doubted: Vec<(usize, &'static str)> = Vec::new();
+    let mut doubted: Vec<(usize, &'static str)> = clause::on_a_clause(line, text, unknown);
     for at in 0..line.items.len() {
         let what = line.what(at);
         if what == Some(&What::Excluded) && is_bound_behind(line, at, text) {
@@ -22,6 +25,10 @@ pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSe
         }
         if let Some(no) = refused_without_a_mate(line, at, text) {
             doubted.extend([(no, verb::TWICE), (at, verb::TWICE)]);
+            continue;
+        }
+        if let Some(of_mates) = excepted_mates(line, at) {
+            doubted.extend(of_mates);
             continue;
         }
         let Some(finish) = finish_behind(line, at).filter(|_| what == Some(&What::Without)) else { continue };
@@ -36,9 +43,9 @@ pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSe
                 doubted.extend(refusing.into_iter().map(|at| (at, verb::TWICE)));
             }
         } else if lexicon::INSTEAD_OF.contains(&written(line, at).as_str()) {
-            doubted.extend(instead(line, at, finish));
-        } else if lexicon::REPLACE.contains(&written(line, at).as_str()) {
-            doubted.extend(replaces(line, at, finish, text));
+            doubted.extend(replaced::instead(line, at, finish));
+        } else if replaced::is_one(line, at) {
+            doubted.extend(replaced::replaces(line, at, finish, text));
         } else if takes_out(line, at) {
             // `no plating except mechanical`: none but mechanical plating.
             doubted.push((at, verb::TWICE));
@@ -64,8 +71,34 @@ pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSe
 /// So many letters on either side are looked at.
 const FARTHEST: usize = 80;
 
-fn written(line: &Line, at: usize) -> String {
-    line.items.get(at).map_or(String::new(), |item| lower(&item.text))
+/// `HDG except nuts plated`: the finish of what comes with the part, which is not left out; `HDG except nuts`: with another
+/// finish, or without them.
+fn excepted_mates(line: &Line, at: usize) -> Option<Vec<(usize, &'static str)>> {
+    let is_one =
+        line.what(at) == Some(&What::Without) && lexicon::ALL_BUT.contains(&written(line, at).as_str());
+    // `HDG, except washers plated`: a comma may stand between.
+    let mut front = at.checked_sub(1).filter(|_| is_one)?;
+    while is_small(line, front) {
+        front = line.before(front)?;
+    }
+    let is_coated =
+        line.what(front).is_some_and(is_finish) && line.items.get(front).is_some_and(Item::is_free);
+    let (mut mates, mut place) = (Vec::new(), at);
+    let finish = loop {
+        let Some(behind) = line.behind(place).filter(|_| is_coated) else { break None };
+        place = behind;
+        match line.what(behind)? {
+            what if is_named(what, MATES) => mates.push(behind),
+            what if is_finish(what) => break Some(behind),
+            What::Filler | What::With(_) | What::Or => {}
+            _ => break None,
+        }
+    };
+    let found = match finish {
+        Some(finish) => vec![(at, OF_A_MATE), (finish, OF_A_MATE)],
+        None => mates.iter().copied().chain([at]).map(|at| (at, WITH_OR_WITHOUT)).collect(),
+    };
+    (!mates.is_empty()).then_some(found)
 }
 
 /// The finish behind a word, over words that only bind.
@@ -74,73 +107,9 @@ fn finish_behind(line: &Line, at: usize) -> Option<usize> {
     while line.what(next) == Some(&What::Filler) {
         next = line.behind(next)?;
     }
-    line.what(next).is_some_and(is_finish).then_some(next)
-}
-
-/// `plating instead of HDG is not allowed`, `no plating in lieu of HDG`: where the one in front is refused the one behind is
-/// not; the places that say neither for sure.
-fn instead(line: &Line, at: usize, finish: usize) -> Vec<(usize, &'static str)> {
-    let over_fillers = |mut place: usize, next: fn(&Line, usize) -> Option<usize>| loop {
-        place = next(line, place)?;
-        if !is_small(line, place) {
-            return Some(place);
-        }
-    };
-    let is_what = |place: Option<usize>, what: &What| place.filter(|place| line.what(*place) == Some(what));
-    let last = over_fillers(finish, Line::behind);
-    let behind = is_what(last, &What::Excluded);
-    let front = over_fillers(at, Line::before);
-    let between = is_what(front, &What::Excluded);
-    let allowed = is_what(last, &What::Acceptable).or_else(|| is_what(front, &What::Acceptable));
-    let first = match between.or_else(|| is_what(front, &What::Acceptable)) {
-        Some(excluded) => over_fillers(excluded, Line::before),
-        None => front,
-    };
-    let first = first.filter(|first| line.what(*first).is_some_and(is_finish));
-    let no = first.and_then(|first| is_what(over_fillers(first, Line::before), &What::Without));
-    match (behind, first) {
-        // `mechanical in lieu of HDG is acceptable`: allowed, and not asked.
-        (None, Some(first)) if allowed.is_some() && between.is_none() && no.is_none() => {
-            vec![(at, MAY_INSTEAD), (first, MAY_INSTEAD)]
-        }
-        (Some(excluded), Some(first)) => {
-            vec![(at, verb::TWICE), (excluded, verb::TWICE), (first, verb::TWICE)]
-        }
-        _ if between.is_some() || no.is_some() => vec![(at, verb::TWICE)],
-        _ => Vec::new(),
-    }
-}
-
-/// Words that only bind, and the names of bolts: `plated bolts in lieu of HDG bolts`.
-fn is_small(line: &Line, at: usize) -> bool {
-    matches!(line.what(at), Some(What::Filler | What::Part(_)))
-        && !line.what(at).is_some_and(|what| is_named(what, MATES))
-}
-
-/// `plating may not replace HDG`, `do not replace HDG with plating`: the finish that takes no other's place, and the words
-/// that refuse it; `mechanical may replace HDG`: allowed, and not asked.
-fn replaces(line: &Line, at: usize, replaced: usize, text: &str) -> Vec<(usize, &'static str)> {
-    let finish = |mut place: usize, next: fn(&Line, usize) -> Option<usize>| loop {
-        place = next(line, place)?;
-        match line.what(place)? {
-            what if is_finish(what) => return Some(place),
-            What::With(_) => {}
-            _ if is_small(line, place) => {}
-            _ => return None,
-        }
-    };
-    let no = line.before(at).filter(|no| line.what(*no) == Some(&What::Without));
-    match no {
-        Some(no) => {
-            let other = finish(no, Line::before).or_else(|| finish(replaced, Line::behind));
-            other.map_or(Vec::new(), |other| [at, no, other].map(|at| (at, verb::TWICE)).to_vec())
-        }
-        None if may_be(line, at, text) => {
-            let other = finish(at, Line::before);
-            other.map_or(Vec::new(), |other| [at, other].map(|at| (at, MAY_INSTEAD)).to_vec())
-        }
-        None => Vec::new(),
-    }
+    // `ohne Verzinkung`: of no process.
+    let is_zinc = |what: &What| is_finish(what) || *what == What::Not(lexicon::ANY_ZINC.into());
+    line.what(next).is_some_and(is_zinc).then_some(next)
 }
 
 /// Whether a word takes one finish out of another that is refused right in front of it.
@@ -165,12 +134,7 @@ fn refused_behind(line: &Line, finish: usize) -> Option<usize> {
     while is_small(line, place) {
         place = line.behind(place)?;
     }
-    // `will be rejected`.
-    let refuses = |word: &str| lexicon::means(word, Word::Refused);
-    let written = written(line, place);
-    let is_one = line.what(place) == Some(&What::Excluded)
-        && (refuses(&written) || written.rsplit(' ').next().is_some_and(refuses));
-    is_one.then_some(place)
+    forbids(line, place).then_some(place)
 }
 
 /// `do not supply without nuts`, `bolts without nuts are refused`: the word that refuses to do without them.
@@ -233,12 +197,26 @@ fn refusing(line: &Line, at: usize, finish: usize, over_parts: bool) -> Vec<usiz
                 found.push(behind);
                 break;
             }
+            // `ohne Feuerverzinkung nicht liefern`.
+            Some(What::Without) if refuses_the_verb(line, behind) => {
+                found.push(behind);
+                break;
+            }
             Some(what) if is_named(what, MATES) => break,
             Some(What::Filler | What::Part(_)) => {}
             _ => break,
         }
     }
     found
+}
+
+/// Whether nothing stands behind a word that can be left out, so that it is a verb that it refuses, or all in front.
+fn refuses_the_verb(line: &Line, at: usize) -> bool {
+    let mut next = line.behind(at);
+    while let Some(place) = next.filter(|place| line.what(*place) == Some(&What::Filler)) {
+        next = line.behind(place);
+    }
+    next.and_then(|next| line.what(next)).is_none_or(|what| !can_be_left_out(what))
 }
 
 /// The words that nobody knows behind a place, up to the next piece or break.
@@ -282,8 +260,9 @@ fn is_bound(line: &Line, finish: usize, unknown: &[Piece], text: &str) -> bool {
     // `we can't accept HDG due to hydrogen`: why, and not which of it.
     let says_why = |word: &str| lexicon::REASONS.contains(&lower(word).as_str());
     let more = |last: usize| {
-        let mut words = unknown_behind(line, last, unknown, text).into_iter();
-        words.find(|word| !says_how(&lower(word))).map(|word| !says_why(word))
+        let words = unknown_behind(line, last, unknown, text);
+        let says_more = words.iter().any(|word| !says_how(&lower(word)));
+        says_more.then(|| !words.iter().any(|word| says_why(word)))
     };
     let is_small = |at: usize| {
         let word = written(line, at);

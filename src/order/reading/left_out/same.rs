@@ -3,7 +3,7 @@
 use super::{WHY, is_finish};
 use crate::order::reading::Became;
 use crate::order::reading::either::process;
-use crate::order::reading::items::Line;
+use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon;
 use crate::order::reading::what::What;
 use crate::process::Process;
@@ -12,6 +12,29 @@ use crate::quantity::letters::lower;
 /// Why a finish that is joined to one that is refused is not used.
 const JOINED: &str =
     "refused with the one beside it, or wanted? Write “no” in front of each that is not wanted";
+
+/// Why a finish that is refused in one colour is not used.
+const IN_THAT_COLOUR: &str = "refused in that colour, or altogether? Write what is wanted";
+
+/// Whether a piece is the colour of a chromate.
+pub(super) fn is_colour(what: &What) -> bool {
+    matches!(what, What::Not(why) if why == lexicon::COLOUR)
+}
+
+/// `no yellow zinc`, `black zinc is not accepted`: why a piece that is refused is not used; where the line wants no finish
+/// besides, another colour of it may be wanted.
+pub(super) fn why_refused(line: &Line, at: usize) -> &'static str {
+    let is_of_colour = match line.what(at) {
+        Some(What::Process(_, true)) => true,
+        Some(what) if is_finish(what) => {
+            let beside = [line.before(at), line.behind(at)];
+            beside.into_iter().flatten().any(|beside| line.what(beside).is_some_and(is_colour))
+        }
+        _ => false,
+    };
+    let wants = |(other, item): (usize, &Item)| other != at && item.is_free() && is_finish(&item.what);
+    if is_of_colour && !line.items.iter().enumerate().any(wants) { IN_THAT_COLOUR } else { WHY }
+}
 
 /// `galvanisch verzinken verboten`, `no HDG per ISO 10684`, `no mech galv class 55`: the words beside a finish that say
 /// the same one are not wanted either; the last of them.

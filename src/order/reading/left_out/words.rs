@@ -29,8 +29,8 @@ pub fn not_that(chain: &Chain<'_>, at: usize) -> Option<Found> {
         };
         let finish = chain.over(close, &[")"]);
         let (last, ()) = lexicon::whole(chain, finish, |word| is_finish(word).then_some(()))?;
-        return (finish != close)
-            .then(|| vec![(finish, What::Without), (last, What::Process(process, false))]);
+        // The brackets are of the finish: what is refused is zinc put on in that way alone.
+        return (finish != close).then(|| vec![(end, What::Without), (last, What::Process(process, false))]);
     }
     let before = chain.before(at).filter(|_| is_short)?;
     let article = over_articles(chain, end);
@@ -85,6 +85,21 @@ pub fn refused(chain: &Chain<'_>, at: usize) -> Option<Found> {
             }
         }) == Err(true);
     if is_of_before { None } else { one(end, What::Without) }
+}
+
+/// `substitute for HDG`, `substituted for HDG`, `substitution of HDG`, `Ersatz für Feuerverzinkung`: a finish, and nothing else,
+/// whose place another takes.
+pub fn in_the_place(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let word = chain.word(at).filter(|word| lexicon::SUBSTITUTES.contains(word))?;
+    let of = chain.after(at);
+    let has_of = chain.word(of).is_some_and(|word| lexicon::OF_A_SUBSTITUTE.contains(&word));
+    let end = match has_of {
+        true => over_articles(chain, chain.after(of)),
+        false if lexicon::SUBSTITUTE.contains(&word) => over_articles(chain, of),
+        false => return None,
+    };
+    lexicon::find(chain, end, |word| is_finish(word).then_some(()))?;
+    one(end, What::Without)
 }
 
 /// The place behind `de`, `l'`, `die`.

@@ -10,8 +10,23 @@ pub const OF_A_FINISH: &[&str] =
     &["plat", "coat", "finish", "colo", "paint", "look", "besch", "überz", "farb"];
 
 /// Words for a coat and its thickness.
-pub const OF_A_COAT: &[&str] =
-    &["coat", "coating", "thickness", "thk", "thick", "dft", "dick", "dicke", "schicht", "schichtdicke"];
+pub const OF_A_COAT: &[&str] = &[
+    "coat",
+    "coats",
+    "coating",
+    "coatings",
+    "thickness",
+    "thicknesses",
+    "thk",
+    "thick",
+    "dft",
+    "dick",
+    "dicke",
+    "schicht",
+    "schichten",
+    "schichtdicke",
+    "schichtdicken",
+];
 
 /// What is not judged, and may be so thick or so high: a thickness beside it is its own.
 pub const THICK: &[&str] =
@@ -315,6 +330,16 @@ pub const UNDER_WHICH: &[&str] = &[
 
 /// In front of a thickness: no more than that.
 pub const LESS: &[&str] = &["under", "below", "unter", "unterhalb", "beneath"];
+
+/// In front of a thickness: more than that.
+pub const MORE_THAN: &[&str] = &["over", "above", "beyond", "exceeding", "über", "oberhalb"];
+
+/// In front of a thickness, with one of [`THAN`](super::THAN) between: less than that.
+pub const COMPARED_LESS: &[&str] =
+    &["less", "thinner", "lower", "smaller", "weniger", "dünner", "kleiner", "niedriger"];
+
+/// Or more than that.
+pub const COMPARED: &[&str] = &["more", "thicker", "greater", "higher", "mehr", "dicker", "höher", "stärker"];
 
 /// Between a thickness and the word for the greatest.
 pub const IS_THE: &[&str] = &["is", "the", "as", "ist", "das"];

@@ -342,7 +342,26 @@ pub const PLACE_LABELS: &[&str] = &[
 pub const OF_A_LINE: &[&str] = &["line", "item", "itm", "pos", "position", "zeile", "regel", "ligne"];
 
 /// Between boxes and how many pieces are in each.
-pub const IN_A_BOX: &[&str] = &["je", "each", "ea", "de", "van", "mit", "met", "avec", "con", "with", "zu"];
+pub const IN_A_BOX: &[&str] = &[
+    "je",
+    "each",
+    "ea",
+    "de",
+    "van",
+    "mit",
+    "met",
+    "avec",
+    "con",
+    "with",
+    "w",
+    "zu",
+    "of",
+    "holding",
+    "containing",
+    "jeweils",
+    "with",
+    "à",
+];
 
 /// Words that count one or two, and no number in words goes on with them.
 pub const ARTICLES: &[&str] = &["a", "ein", "eine", "einer", "single", "double", "twin"];

@@ -42,6 +42,27 @@ pub const REFUSE: &[&str] = &[
     "proíbe",
 ];
 
+/// Behind a negation: it forbids what stands before, and says not only that it is not ordered.
+pub const TAKES: &[&str] = &[
+    "accepted",
+    "tolerated",
+    "admissible",
+    "approved",
+    "akzeptiert",
+    "angenommen",
+    "zugelassen",
+    "gestattet",
+    "geduldet",
+    "toleriert",
+    "geaccepteerd",
+    "autorisé",
+    "autorisée",
+    "permis",
+    "permitido",
+    "admitido",
+    "aceptado",
+];
+
 /// Between the parts of such a verb: `must not be used`, `darf nicht verwendet werden`.
 pub const LINKS: &[&str] = &[
     "be", "been", "being", "to", "ever", "werden", "worden", "sein", "zijn", "être", "etre", "été", "ser",
@@ -96,6 +117,33 @@ pub const ALL_BUT: &[&str] =
 
 /// In front of the finish whose place is taken, behind a verb: `plating may not replace HDG`.
 pub const REPLACE: &[&str] = &["replace", "replaces", "ersetzt"];
+
+/// Beside the finish whose place another takes, with a word of [`OF_A_SUBSTITUTE`] between, but for those of
+/// [`SUBSTITUTE`].
+pub const SUBSTITUTES: &[&str] = &[
+    "substitute",
+    "substitutes",
+    "substituted",
+    "substituting",
+    "substitution",
+    "replacement",
+    "ersatz",
+    "substitut",
+    "vervanging",
+    "remplacement",
+];
+
+/// Verbs that have the finish right behind them, whichever of the two it is.
+pub const SUBSTITUTE: &[&str] = &["substitute", "substitutes", "substituting"];
+
+/// Between such a word and the finish.
+pub const OF_A_SUBSTITUTE: &[&str] = &["for", "of", "für", "von", "voor", "van", "de", "pour"];
+
+/// Between a finish that takes the place of another, and that one.
+pub const IN_THE_PLACE: &[&str] = &["for", "für", "voor", "pour"];
+
+/// Between a finish and the one that takes its place.
+pub const BY_WHICH_OTHER: &[&str] = &["by", "with", "durch", "mit", "door", "par", "met", "avec"];
 
 /// Verbs that allow what follows, and do not ask for it.
 pub const MAY: &[&str] = &["may", "can", "could", "might", "kann", "darf", "peut"];
@@ -269,7 +317,8 @@ pub const IS_SO: &[&str] = &[
 ];
 
 /// Between what is refused and what is wanted instead: `not to F2329 but A153`.
-pub const BUT: &[&str] = &["but", "rather", "sondern", "maar", "mais", "sino"];
+pub const BUT: &[&str] =
+    &["but", "rather", "yet", "sondern", "aber", "jedoch", "doch", "maar", "mais", "sino"];
 
 /// Refuses what lacks something, so that a refusal of that is one of a refusal: `no bolts without HDG`.
 pub const BUT_WITHOUT: &[&str] = &["without", "w o", "w/o", "ohne", "zonder", "sans", "sin", "senza", "sem"];

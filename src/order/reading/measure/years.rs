@@ -61,7 +61,7 @@ fn over_unit(chain: &Chain<'_>, at: usize) -> Option<usize> {
 }
 
 /// So many lives stand in one list.
-const MOST_LIVES: usize = 4;
+const MOST_LIVES: usize = 24;
 
 /// `10 or 15 years`, `15/20 years`, `10 years or 15`, `15-25 years`, `min 15 max 25 years`, `15, 20 or 25 years`: each of
 /// them, and what joins them; at most so many.
@@ -90,7 +90,10 @@ fn two_lives(chain: &Chain<'_>, at: usize, from: usize, number: &Number, most: u
         && !(from == at
             && chain.glued(at)
             && chain.before(at).is_some_and(|it| chain.sign(it, length::DASHES)));
-    let is_one = is_whole && is_life(number) && is_life(&other) && (!rises || number.value < other.value);
+    // `20/15 years`, `15/15 years`: a stroke that touches both joins them in any order.
+    let is_joined = chain.sign(joint, &["/"]) && chain.glued(joint) && chain.glued(to);
+    let fits = !rises || is_joined || number.value < other.value;
+    let is_one = is_whole && is_life(number) && is_life(&other) && fits;
     let years = |number: &Number| What::Years(format!("{} years", number.text));
     if !is_one {
         return None;

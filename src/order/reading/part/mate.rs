@@ -78,4 +78,26 @@ pub(super) fn other(line: &mut Line, name: &Name, about: Option<&Name>, is_its_p
             if same { item.used("part") } else { item.not(why) }
         }
     }
+    if !same && name.words.contains(&"pin") && (about.is_some() || is_its_pin) {
+        sizes_behind(line, name, why);
+    }
+}
+
+/// `with cotter pin 3.2 x 32`, `clevis pin 3 x 8`: the measures right behind the name of another part are its own.
+fn sizes_behind(line: &mut Line, name: &Name, why: &'static str) {
+    let Some(first) = name.items.last().and_then(|last| line.behind(*last)) else { return };
+    let Some(matched) = line.items.get(first).filter(|item| item.is_free()).map(|item| item.matched.clone())
+    else {
+        return;
+    };
+    let is_measure = match line.what(first) {
+        Some(What::Thread(written)) => written.weak || written.of_size,
+        Some(What::Pair { .. } | What::Inches { .. }) => true,
+        _ => false,
+    };
+    let mut at = first;
+    while is_measure && line.items.get(at).is_some_and(|item| item.matched == matched) {
+        line.not(at, why);
+        at += 1;
+    }
 }

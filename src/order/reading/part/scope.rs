@@ -2,7 +2,9 @@
 
 use super::name::Name;
 use super::{Family, Scope, Scopes};
+use crate::order::reading::either::process;
 use crate::order::reading::items::Line;
+use crate::order::reading::left_out;
 use crate::order::reading::what::{SteelWord, What};
 
 /// What each item stands next to.
@@ -87,7 +89,8 @@ pub(super) fn scope_items(line: &mut Line, scopes: &mut Scopes, names: &[Name], 
 }
 
 /// `8.8 HDG stainless washer`, `8.8 HDG nut A4-80`: the metal beside the name of what comes with the part is its own, where
-/// the part has a steel. A word stands in front of the name, a code behind it.
+/// the part has a steel. A word stands in front of the name, a code behind it; in front of it a word is of no part that zinc
+/// is asked for.
 fn metals_of_mates(line: &Line, scopes: &mut Scopes) {
     let is_steel = |at: usize| {
         let is_one = match line.what(at) {
@@ -97,7 +100,10 @@ fn metals_of_mates(line: &Line, scopes: &mut Scopes) {
         };
         is_one && scopes.beside(at) == Scope::Part
     };
-    if !(0..line.items.len()).any(is_steel) {
+    let has_steel = (0..line.items.len()).any(is_steel);
+    let has_zinc =
+        line.items.iter().any(|item| process(&item.what).is_some() && !left_out::is_gone(&item.became));
+    if !has_steel && !has_zinc {
         return;
     }
     for at in 0..line.items.len() {
@@ -108,6 +114,13 @@ fn metals_of_mates(line: &Line, scopes: &mut Scopes) {
             line.items.get(at).is_some_and(|item| item.text.bytes().any(|byte| byte.is_ascii_digit()));
         let (before, behind) = (line.before(at), line.behind(at));
         let order = if is_code { [before, behind] } else { [behind, before] };
+        // Without a steel only what stands right in front of the name, and a code not behind that of the bolt: `bolt A4 nut`.
+        let is_of_bolt = |before: usize| {
+            scopes.names.contains(&before)
+                || matches!(line.what(before), Some(What::Thread(_) | What::Length(_)))
+        };
+        let is_of_mate = !is_code || !before.is_some_and(is_of_bolt);
+        let order = if has_steel { order } else { [behind.filter(|_| is_of_mate), None] };
         let mate = order.into_iter().flatten().find_map(|beside| match () {
             () if scopes.nut.contains(&beside) => Some(Scope::Nut),
             () if scopes.washer.contains(&beside) => Some(Scope::Washer),

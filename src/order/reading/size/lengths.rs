@@ -3,15 +3,20 @@
 use crate::order::reading::length::{cross, is_measured, length_of, unit_of_length};
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::number;
-use crate::order::reading::token::Chain;
+use crate::order::reading::token::{Chain, Sort};
 use crate::order::reading::what::{Found, What, Written};
 use crate::thread::Designation;
 
 /// `M30x1,200 mm`: no bolt is 1.2 mm long, and no thread has this pitch; without the unit it may be a pitch of 1, and so
-/// many pieces.
+/// many pieces. `M16x1.000 Gewindestange` is a metre long; of anything else it may be a pitch of 1.
 pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Option<Found> {
     let number = number::decimal(chain, cross(chain, end)?)?;
-    let grouped = number.grouped.filter(|_| number.value < 10.0 && number.text.contains(','))?;
+    let has_point = number.text.contains('.');
+    // Pitches of 1.25 mm are so written too.
+    let is_round = number.grouped.is_some_and(|grouped| grouped % 500.0 == 0.0);
+    let grouped = number
+        .grouped
+        .filter(|_| number.value < 10.0 && (number.text.contains(',') || has_point && is_round))?;
     let counts = |word| matches!(word, Word::Count(..) | Word::Each | Word::Set).then_some(());
     let counted = lexicon::find(chain, number.end, counts).map(|(end, ())| end);
     let past = unit_of_length(chain, &number).map_or(number.end, |(end, _)| end);
@@ -19,7 +24,16 @@ pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Optio
         return None;
     }
     let thread = Designation::read(size).ok()?.thread;
+    let is_rod = has_point && named_near(chain, end, &["rod", "stud"]);
     let (behind, length) = match unit_of_length(chain, &number) {
+        None if is_rod => (number.end, What::Length(format!("{grouped} mm"))),
+        unit if has_point && !is_rod && unit.is_none_or(|(_, unit)| unit == "mm") => {
+            let why = format!(
+                "{grouped} mm long, or a pitch of {} mm? Write the one without its noughts",
+                number.value
+            );
+            (unit.map_or(number.end, |(end, _)| end), What::Not(why.into()))
+        }
         Some((behind, "mm")) => (behind, What::Length(format!("{grouped} mm"))),
         Some(_) => return None,
         None => {
@@ -30,6 +44,25 @@ pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Optio
     let text = thread.to_string();
     let written = Written { text, thread: Some(thread), of_size: false, pitched: false, weak: false };
     Some(vec![(end, What::Thread(written)), (behind, length)])
+}
+
+/// How many tokens on either side of a size are looked at for the name of its part.
+const NEAR: usize = 12;
+
+/// Whether the name of a part with one of these nouns stands near a place, with no comma between.
+pub(super) fn named_near(chain: &Chain<'_>, at: usize, nouns: &[&str]) -> bool {
+    let is_name = |at: usize| {
+        let noun = |word| match word {
+            Word::Part(words) => words.split(' ').any(|word| nouns.contains(&word)).then_some(()),
+            _ => None,
+        };
+        lexicon::whole(chain, at, noun).is_some()
+    };
+    let is_inside = |at: &usize| chain.get(*at).is_some_and(|token| token.sort != Sort::Break);
+    let behind = std::iter::successors(Some(at), |at| Some(chain.after(*at)));
+    let front = std::iter::successors(chain.before(at), |at| chain.before(*at));
+    behind.take(NEAR).take_while(is_inside).any(is_name)
+        || front.take(NEAR).take_while(is_inside).any(is_name)
 }
 
 /// `M20x50/60/70`, `M20 x 50, 60 and 70`: the place behind lengths of which a line takes one.

@@ -160,3 +160,27 @@ fn a_price_counts_no_pieces() {
         ],
     );
 }
+
+#[test]
+fn boxes_hold_so_many_by_any_word_between_and_figures_that_a_space_groups() {
+    assert_takes(
+        count,
+        &[
+            ("2 boxes of 1 000 pcs", "2 boxes of 1 000 pcs"),
+            ("2 boxes of 1.000", "2 boxes of 1.000"),
+            ("4 crates each with 250", "4 crates each with 250"),
+            ("5 boxes with 200 in each", "5 boxes with 200 in each"),
+            ("2 boxes, each 1 000", "2 boxes, each 1 000"),
+            ("5 boxes of 12 500", "5 boxes of 12"),
+        ],
+    );
+    assert_refuses(
+        count,
+        &[
+            ("100 each, 2 boxes", "100 pieces in all, or 200"),
+            ("100 ea in 2 boxes", "100 pieces in all, or 200"),
+            ("2 boxes of 1.250 bolts", "1.25 or 1250 in each"),
+            ("2 x 1 000 pcs", "write 2000 pcs"),
+        ],
+    );
+}

@@ -1,7 +1,9 @@
 //! What a verb refuses, how far its words go, and what is no refusal.
 
 use super::assert_takes;
-use crate::order::reading::left_out::{all_but, by_a_verb, not_fit_for, not_so, refused};
+use crate::order::reading::left_out::{
+    all_but, by_a_verb, in_the_place, not_fit_for, not_so, not_that, refused,
+};
 use crate::order::reading::threads::{already_there, around_the_nut};
 use crate::order::reading::what::What;
 
@@ -165,4 +167,34 @@ fn a_nut_is_tapped_over_by_words_around_its_name() {
             ("tap bolts over", ""),
         ],
     );
+}
+
+#[test]
+fn a_finish_stands_in_the_place_of_another_by_a_noun_and_its_word_or_by_a_verb() {
+    assert_takes(
+        in_the_place,
+        &[
+            ("substitute for HDG", "substitute for"),
+            ("substituted for the HDG", "substituted for the"),
+            ("substitution of HDG by plating", "substitution of"),
+            ("substitute HDG with plating", "substitute"),
+            ("replacement for HDG", "replacement for"),
+            ("Ersatz für Feuerverzinkung", "Ersatz für"),
+            ("replacement for rejected bolts", ""),
+            ("replacement HDG", ""),
+            ("substitutes ok", ""),
+            ("HDG", ""),
+        ],
+    );
+}
+
+#[test]
+fn what_stands_in_brackets_is_of_the_finish_that_is_refused() {
+    for text in ["nicht (thermisch) verzinkt", "not (galvanisch) verzinkt"] {
+        let found = super::pieces(not_that, text, 0);
+        let [(not, What::Without), (finish, What::Process(..))] = found.as_slice() else {
+            panic!("{text}: {found:?}")
+        };
+        assert!(!not.contains('(') && finish.starts_with('('), "{text}: {found:?}");
+    }
 }

@@ -25,6 +25,8 @@ fn years_are_of_a_life_and_not_of_a_contract() {
             ("24 months", of("2 years")),
         ],
     );
+    // A stroke that touches both joins them in any order.
+    assert_takes(years, &[("20/15 years", "20 | / | 15 years"), ("15/15 years", "15 | / | 15 years")]);
     assert_takes(years, &[("12 months", ""), ("25 months", ""), ("one year", ""), ("25 pcs", "")]);
     // Pieces, a class or another order in front of or behind a life.
     assert_takes(
@@ -32,7 +34,7 @@ fn years_are_of_a_life_and_not_of_a_contract() {
         &[
             ("500 or 15 years", ""),
             ("8.8/15 years", ""),
-            ("20/15 years", ""),
+            ("500/15 years", ""),
             ("10 years or 20 pcs", "10 years"),
             ("10 years or 10.9", "10 years"),
             ("10 years or 1/4 x 2", "10 years"),
@@ -188,6 +190,12 @@ fn where_steel_yields_is_not_where_it_breaks() {
             ("125 ksi tensile", ""),
             ("38 HRC yield", ""),
             ("Re 500", ""),
+            ("Re 1,080", "Re 1,080"),
+            ("Re 940 Rm 1040", "Re 940"),
+            ("RE 1,080", ""),
+            ("yield 1,200", "yield 1,200"),
+            ("yield 1,200 pcs", ""),
+            ("yield 1,200 bolts", ""),
         ],
     );
 }
@@ -540,6 +548,28 @@ fn a_coat_is_as_thick_as_its_unit_says() {
 }
 
 /// ISO 148-1 says an impact test in joules; `J` is `Jahre` as well.
+#[test]
+fn a_thickness_is_the_greatest_below_a_word_and_above_one_that_is_refused() {
+    let um = |um: f64| Wanted::Metric(crate::quantity::Length::from_um(um));
+    assert_finds(
+        thickness::bounds::bounded,
+        &[
+            ("below 8 µm", What::AtMost(um(8.0))),
+            ("thinner than 8 µm", What::AtMost(um(8.0))),
+            ("unterhalb 8 µm", What::AtMost(um(8.0))),
+            ("over 60 µm not accepted", What::AtMost(um(60.0))),
+            ("more than 60 µm is rejected", What::AtMost(um(60.0))),
+            ("dicker als 60 µm wird abgelehnt", What::AtMost(um(60.0))),
+            ("below 40 µm not accepted", What::Thickness(um(40.0))),
+            ("over 40 µm", What::Thickness(um(40.0))),
+        ],
+    );
+    assert_takes(
+        thickness::bounds::bounded,
+        &[("over 60 mm", ""), ("more 60 µm", ""), ("below 8-12 µm", "")],
+    );
+}
+
 #[test]
 fn joules_are_no_years() {
     for (text, at, is_energy) in [

@@ -1,6 +1,7 @@
 //! The two ends of a thickness: `8-12 µm`, `min 8, max 12 µm`, `45 µm +20/-0`.
 
 use super::THICKEST_INCH;
+use crate::order::reading::left_out;
 use crate::order::reading::length::over_inch;
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::measure::plus_minus;
@@ -8,6 +9,7 @@ use crate::order::reading::number::{self, Number};
 use crate::order::reading::steel::DOTTED;
 use crate::order::reading::token::{Chain, Sort};
 use crate::order::reading::wanted::Wanted;
+use crate::order::reading::what::What;
 use crate::quantity::Length;
 
 /// What stands between the ends of a range.
@@ -36,7 +38,8 @@ pub(super) fn greatest(chain: &Chain<'_>, at: usize, first: &Number) -> Option<G
     let is_bare = unit.is_none() && !is_behind_least(chain, at);
     let joint = over_joint(chain, at, from);
     // `min 8, max 12 µm`: only where the two are said.
-    let loose = if is_bare && from == own { from } else { chain.over(from, &[",", ";", "("]) };
+    let loose =
+        if is_bare && from == own { from } else { over_but(chain, chain.over(from, &[",", ";", "("])) };
     let most = [joint, loose].into_iter().find_map(|at| Some(over_most(chain, at)).filter(|end| *end != at));
     let to = most.unwrap_or(joint);
     let number = number::decimal(chain, to)
@@ -45,6 +48,12 @@ pub(super) fn greatest(chain: &Chain<'_>, at: usize, first: &Number) -> Option<G
     let says_most = most.is_some() || says_most_behind(chain, number.end);
     let is_joined = to != from && from == own || says_most && from != own;
     is_joined.then_some(Greatest { number, from, is_bare, says_ends: most.is_some() || from != own })
+}
+
+/// The place behind what sets the greatest against the least: `at least 45 µm but not more than 80 µm`.
+fn over_but(chain: &Chain<'_>, at: usize) -> usize {
+    let is_one = |word: &str| lexicon::BUT.contains(&word) || lexicon::AND.contains(&word);
+    if chain.word(at).is_some_and(is_one) { chain.after(at) } else { at }
 }
 
 /// Whether the word for the greatest stands behind a number, or behind its unit, and is not that of a thickness behind it.
@@ -142,7 +151,13 @@ pub(super) fn over_refused(chain: &Chain<'_>, at: usize) -> Option<usize> {
     let from =
         if matches!(chain.word(at), Some("is" | "are" | "ist" | "sind")) { chain.after(at) } else { at };
     let refuses = |word| matches!(word, Word::Excluded | Word::Refused).then_some(());
-    lexicon::whole(chain, from, refuses).map(|(end, ())| end)
+    let by_a_verb = || match left_out::by_a_verb(chain, at)?.as_slice() {
+        [(end, What::Excluded)] => Some(*end),
+        _ => None,
+    };
+    // `is rejected`, `is not accepted`.
+    let is = lexicon::whole(chain, at, refuses).or_else(|| lexicon::whole(chain, from, refuses));
+    is.map(|(end, ())| end).or_else(by_a_verb)
 }
 
 /// The thickness at a place, with its unit; so small a number without one is in inches.

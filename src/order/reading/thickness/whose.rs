@@ -3,6 +3,7 @@
 use std::collections::HashSet;
 use std::ops::Range;
 
+use super::zone;
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, ANY_ZINC, COLOUR, EXTRA};
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
@@ -29,9 +30,12 @@ pub(in crate::order::reading) fn settle(line: &mut Line, text: &str, unknown: &[
     if found.is_empty() {
         return;
     }
+    zone::settle(line, text);
     let words = Words::of(line, text, unknown);
     let mut gone = HashSet::new();
-    for (last, is_thin) in found {
+    for (last, is_thin) in
+        found.into_iter().filter(|(at, _)| line.items.get(*at).is_some_and(Item::is_free)).collect::<Vec<_>>()
+    {
         // The least of a range is looked at with its greatest.
         if least_of(line, last + 1) == Some(last) {
             continue;
@@ -148,8 +152,22 @@ impl Words {
             What::Not(why) if why == COLOUR => Says::Colour,
             what => of_a_piece(what, &item.text),
         };
-        let items = (0..line.items.len())
-            .filter_map(|at| Some((line.span(at)?, line.items.get(at).map_or(Says::Nothing, says))));
+        // `max 10 µm plating on washers`.
+        let is_on_a_mate = |at: usize| {
+            let mut place = line.behind(at)?;
+            let is_on = line.items.get(place).is_some_and(|item| {
+                item.what == What::Filler && ON_A_MATE.contains(&lower(&item.text).as_str())
+            });
+            while line.what(place) == Some(&What::Filler) {
+                place = line.behind(place)?;
+            }
+            line.what(place).map(|what| is_on && has_bolt && is_named(what, MATES))
+        };
+        let items = (0..line.items.len()).filter_map(|at| {
+            let says = line.items.get(at).map_or(Says::Nothing, says);
+            let is_of_a_mate = says == Says::Zinc && is_on_a_mate(at) == Some(true);
+            Some((line.span(at)?, if is_of_a_mate { Says::Mate } else { says }))
+        });
         let others = unknown.iter().map(|piece| (piece.span.clone(), of_a_word(&piece.text)));
         let mut marks: Vec<_> = items.chain(others).filter(|(_, says)| *says != Says::Nothing).collect();
         sort_by_key(&mut marks, |(span, _)| span.start);
@@ -211,6 +229,9 @@ impl Words {
     }
 }
 
+/// Between a finish and the part that it is on.
+const ON_A_MATE: &[&str] = &["on", "of", "for", "at", "auf", "der", "für", "an", "am"];
+
 /// So many words on either side are looked at, where they say nothing of a thickness.
 const REACH: usize = 16;
 
@@ -244,6 +265,9 @@ fn of_a_word(text: &str) -> Says {
         lexicon::ABOVE,
         lexicon::UP_TO,
         lexicon::BETWEEN,
+        lexicon::BUT,
+        lexicon::AND,
+        lexicon::NOT_UNDER,
     ];
     let is_unit = || lexicon::is_of_coat(&word);
     let says_how_thick = || lists.iter().any(|words| words.contains(&word.as_str()));

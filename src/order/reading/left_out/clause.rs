@@ -1,0 +1,107 @@
+//! What is refused on a condition, or of what lacks something: `nuts will be rejected if not tapped over`, `bolts, which are
+//! not HDG, will be rejected`.
+
+use std::ops::Range;
+
+use super::before::{forbids, has_bolt, holds_a_relative, is_named_elsewhere};
+use super::verb::{ONLY_THERE, TWICE};
+use super::{MATES, WITH_OR_WITHOUT, can_be_left_out, is_finish, is_named, is_place, is_small};
+use crate::order::reading::Piece;
+use crate::order::reading::items::Line;
+use crate::order::reading::lexicon;
+use crate::order::reading::token;
+use crate::order::reading::what::What;
+use crate::quantity::letters::lower;
+
+/// So many letters in front of a finish are looked at.
+const FARTHEST: usize = 80;
+
+/// The places of what a refusal with such a clause leaves open, each with its question: what the clause denies is wanted.
+pub(super) fn on_a_clause(line: &Line, text: &str, unknown: &[Piece]) -> Vec<(usize, &'static str)> {
+    let mut doubted = Vec::new();
+    for at in (0..line.items.len()).filter(|at| forbids(line, *at)) {
+        if let Some((clause, is_unless)) = condition_behind(line, at, text, unknown) {
+            doubted.push((at, ONLY_THERE));
+            // `washers are rejected unless hardened`: are there any?
+            let mate =
+                line.before(at).filter(|before| line.what(*before).is_some_and(|what| is_named(what, MATES)));
+            let only = mate.filter(|mate| has_bolt(line) && !is_named_elsewhere(line, *mate));
+            doubted.extend(only.map(|mate| (mate, WITH_OR_WITHOUT)));
+            doubted.extend(said_in(line, at, &clause, is_unless));
+        } else if let Some(not) = denied_in_front(line, at, text) {
+            doubted.extend([(not, TWICE), (at, TWICE)]);
+        }
+    }
+    doubted
+}
+
+/// The clause behind a refusal that says on which condition, with a comma between or none, and whether it says `unless`.
+fn condition_behind(line: &Line, at: usize, text: &str, unknown: &[Piece]) -> Option<(Range<usize>, bool)> {
+    let end = line.end(at)?;
+    let next = line.start(at + 1).unwrap_or(text.len());
+    // Words that nobody knows may stand in front of it; `not allowed if possible` has a piece of its own.
+    let first = unknown.partition_point(|piece| piece.span.start < end);
+    let mut between = unknown.iter().skip(first).take(MOST_WORDS).take_while(|piece| piece.span.start < next);
+    let from = between.find(|piece| lexicon::CONDITIONS.contains(&lower(&piece.text).as_str()))?;
+    let front = text.get(end..from.span.start)?;
+    let is_near =
+        front.chars().filter(|c| token::is_break(*c)).count() <= 1 && !front.contains(['.', ':', '(']);
+    let start = from.span.start;
+    let clause = text.get(start..).and_then(|clause| clause.split(token::is_break).next())?;
+    is_near.then(|| (start..start + clause.len(), lower(&from.text) == "unless"))
+}
+
+/// So many words that nobody knows stand between a refusal and its condition.
+const MOST_WORDS: usize = 8;
+
+/// What a clause says of the part: where it denies a finish, that one is wanted; else nobody knows.
+fn said_in(line: &Line, at: usize, clause: &Range<usize>, is_unless: bool) -> Vec<(usize, &'static str)> {
+    let mut doubted = Vec::new();
+    let mut is_denied = is_unless;
+    for place in at + 1..line.items.len() {
+        match line.start(place) {
+            Some(start) if start < clause.start => continue,
+            Some(start) if start < clause.end => {}
+            _ => break,
+        }
+        match line.what(place) {
+            Some(What::Without) => {
+                doubted.push((place, TWICE));
+                is_denied = !is_unless;
+            }
+            Some(what) if is_finish(what) && is_denied => is_denied = is_unless,
+            Some(What::Part(_) | What::Not(_)) => {}
+            Some(what) if is_place(what) => {}
+            Some(what) if can_be_left_out(what) || *what == What::StandardNut => doubted.push((place, TWICE)),
+            _ => {}
+        }
+    }
+    doubted
+}
+
+/// `bolts, which are not HDG, will be rejected`, `if not HDG, bolts will be rejected`: the word that denies a finish at the end
+/// of the stretch in front of a refusal of parts.
+fn denied_in_front(line: &Line, at: usize, text: &str) -> Option<usize> {
+    let mut first = at;
+    while let Some(before) = line.before(first) {
+        if !is_small(line, before) {
+            return None;
+        }
+        first = before;
+    }
+    let mut finish = first.checked_sub(1)?;
+    while line.what(finish) == Some(&What::Filler) {
+        finish = line.before(finish)?;
+    }
+    line.what(finish).filter(|what| is_finish(what))?;
+    let mut not = line.before(finish)?;
+    while line.what(not) == Some(&What::Filler) {
+        not = line.before(not)?;
+    }
+    let start = line.start(not).filter(|_| line.what(not) == Some(&What::Without))?;
+    let (front, _) = token::beside(text, start..start, FARTHEST);
+    let front = front.rsplit(token::is_break).next().unwrap_or_default();
+    let is_condition = |word: &str| lexicon::CONDITIONS.contains(&lower(word).as_str());
+    let opens = holds_a_relative(front) || front.split(|c: char| !c.is_alphabetic()).any(is_condition);
+    opens.then_some(not)
+}
