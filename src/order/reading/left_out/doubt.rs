@@ -31,6 +31,10 @@ pub(super) fn in_doubt(line: &mut Line, text: &str, unknown: &[Piece]) -> HashSe
             doubted.extend(of_mates);
             continue;
         }
+        if let Some(refused) = refused_without_it(line, at) {
+            doubted.extend([(at, verb::TWICE), (refused, verb::TWICE)]);
+            continue;
+        }
         let Some(finish) = finish_behind(line, at).filter(|_| what == Some(&What::Without)) else { continue };
         let rule = line.items.get(at).map_or("", |item| item.rule);
         if rule == ALL_BUT {
@@ -135,6 +139,18 @@ fn refused_behind(line: &Line, finish: usize) -> Option<usize> {
         place = line.behind(place)?;
     }
     forbids(line, place).then_some(place)
+}
+
+/// `nuts not lubricated will be rejected`: of what is no finish and no part the word that refuses to do without it.
+fn refused_without_it(line: &Line, at: usize) -> Option<usize> {
+    let is_one = line.what(at) == Some(&What::Without);
+    let mut next = line.behind(at).filter(|_| is_one)?;
+    while line.what(next) == Some(&What::Filler) {
+        next = line.behind(next)?;
+    }
+    let is_said =
+        matches!(line.what(next), Some(What::Not(_) | What::Yes(_) | What::Worked(_) | What::Bake(_)));
+    refused_behind(line, next).filter(|_| is_said)
 }
 
 /// `do not supply without nuts`, `bolts without nuts are refused`: the word that refuses to do without them.

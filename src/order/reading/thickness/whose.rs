@@ -268,6 +268,7 @@ fn of_a_word(text: &str) -> Says {
         lexicon::BUT,
         lexicon::AND,
         lexicon::NOT_UNDER,
+        lexicon::ALL,
     ];
     let is_unit = || lexicon::is_of_coat(&word);
     let says_how_thick = || lists.iter().any(|words| words.contains(&word.as_str()));
