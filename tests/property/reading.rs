@@ -329,6 +329,21 @@ proptest! {
             if may_be_of_it && !line[at.min(piece.span.end)..at.max(piece.span.start)].contains([',', ';']) {
                 return true;
             }
+            // Behind the comma as well it may be what becomes of what is thinner: `below 45 µm, zork`.
+            let is_below = piece.rule == "thickness behind a word" && piece.span.end <= at;
+            if is_below && line[piece.span.end..at].matches([',', ';']).count() < 2 {
+                return true;
+            }
+            // Between a letter and the figure behind its dash it parts what may be one name: `C - 3`.
+            let is_letter = piece.text.chars().count() == 1 && line[piece.span.end..].trim_start().starts_with(['-', '–']);
+            if is_letter && piece.span.end <= at && line[piece.span.end..at].chars().all(|c| matches!(c, ' ' | '-' | '–')) {
+                return true;
+            }
+            // Within a coat with its brackets it parts the one from the other: `zinc zork plated (mechanically)`.
+            let has_brackets = piece.rule == "word for a coat, and how in brackets";
+            if has_brackets && piece.span.start < at && at < piece.span.end {
+                return true;
+            }
             // Behind `in` it may be what something is in: `M20 x 18 in bags`.
             if piece.text.ends_with(" in") && piece.span.end <= at && is_next(piece.span.end..at) {
                 return true;

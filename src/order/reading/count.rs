@@ -101,7 +101,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if chain.inside_a_run(end) {
         return None;
     }
-    if let Some(found) = packed(chain, &number, end).or_else(|| each_or_all(chain, &number, end)) {
+    if let Some(found) = packed(chain, &number, end).or_else(|| each_or_all(chain, at, &number, end)) {
         return Some(found);
     }
     let time = lexicon::over(chain, end, Word::PerTime);

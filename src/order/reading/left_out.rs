@@ -8,6 +8,7 @@ use super::what::What;
 use super::{Became, Piece};
 use crate::quantity::letters::lower;
 use ahead::{ahead, heads, reaches_over};
+pub(super) use before::forbids_so;
 use before::{before, begs, is_of_unknown, is_said_of_the_stretch_before, not_tapped_over};
 use condition::on_a_condition;
 use doubt::in_doubt;
@@ -37,6 +38,11 @@ pub(super) const WHY: &str = "the line says that it is not there";
 /// Whether what became of a piece is that it is not ordered.
 pub(super) fn is_gone(became: &Option<Became>) -> bool {
     matches!(became, Some(Became::NotUsed(why)) if why == WHY || why == IN_STOCK)
+}
+
+/// Whether what became of a piece is that nobody knows whether it is ordered with the part.
+pub(super) fn is_open(became: &Option<Became>) -> bool {
+    matches!(became, Some(Became::NotUsed(why)) if why == WITH_OR_WITHOUT)
 }
 
 /// Why a word that refuses what nobody finds is not used.

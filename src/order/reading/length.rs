@@ -363,13 +363,9 @@ pub(super) fn over_inch(chain: &Chain<'_>, at: usize) -> usize {
     };
     // Nor where a longer phrase begins with it: `in concrete`, `in service at`.
     let is_phrase = |at| lexicon::find(chain, at, Some).is_some_and(|(longest, _)| longest > end);
-    // Nor in front of what holds so many: `200 in a box`, `200 in each`, `500 in total`.
+    // Nor in front of what holds so many: `200 in a box`, `500 in total`.
     let holds = |at| {
-        // `4 in each end` is a measure.
-        let is_each = chain.word(at) == Some("each")
-            && lexicon::find(chain, at, |word| (word == Word::Ends).then_some(())).is_none();
-        is_each
-            || matches!(chain.word(at), Some("a" | "an" | "the" | "total"))
+        matches!(chain.word(at), Some("a" | "an" | "the" | "total"))
             || lexicon::find(chain, at, |word| (word == Word::Box).then_some(())).is_some()
     };
     // Nor so many in front of a word that nobody knows: `100 now and 250 in March`.

@@ -232,8 +232,9 @@ pub(super) fn settle(line: &mut Line) -> Scopes {
         .collect();
     let is_named = line.items.iter().enumerate().any(|(at, item)| {
         // `ohne Mutter` names no part.
-        let is_left_out =
-            left_out::is_gone(&item.became) || item.became == Some(Became::NotUsed(second::WHY.into()));
+        let is_left_out = left_out::is_gone(&item.became)
+            || left_out::is_open(&item.became)
+            || item.became == Some(Became::NotUsed(second::WHY.into()));
         // `with DIN 985`.
         let is_mate = matches!(item.what, What::PartStandard(_))
             && item.became == Some(Became::NotUsed(AS_ITS_OWN.into()));

@@ -215,7 +215,9 @@ fn with_pitch(chain: &Chain<'_>, at: usize, size: &Number) -> Option<Found> {
         && cross(chain, per_inch.end).is_some()
         && Designation::read(&format!("{}-{}", size.text, per_inch.text)).is_ok()
         // `washer 12 x 24 x 2.5`: hole, outside and thickness.
-        && !(triple(chain, at).is_some() && named_near(chain, at, &["washer"]))
+        && !(triple(chain, at).is_some()
+            && named_near(chain, at, &["washer"])
+            && !named_near(chain, at, &["screw"]))
     {
         text = format!("{}-{}", size.text, per_inch.text);
         end = per_inch.end;

@@ -91,7 +91,7 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let is_unit =
         |at: usize, end: usize| range::unit_name(chain, at).is_some_and(|(behind, _)| behind == end);
     // `under 25 µm not accepted`: the least.
-    let refused = range::over_refused(chain, end);
+    let refused = bounds::over_refused(chain, at, end);
     // `up to` has two words, `must not be thicker than` five.
     let is_most = |before: usize| {
         // `maximum thickness 30 µm`, `max. 30 µm`.

@@ -3,6 +3,7 @@
 use super::{is_money, unit};
 use crate::order::reading::length;
 use crate::order::reading::lexicon::{self, WEIGHT_OF_BOX, Word};
+use crate::order::reading::nouns::MATES;
 use crate::order::reading::number::{self, Number};
 use crate::order::reading::token::{Chain, Sort};
 use crate::order::reading::what::{Counted, Found, What, one};
@@ -29,7 +30,19 @@ pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option
 }
 
 /// `100 each, 2 boxes`: so many in all, or in each of them.
-pub(super) fn each_or_all(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
+pub(super) fn each_or_all(chain: &Chain<'_>, at: usize, contents: &Number, end: usize) -> Option<Found> {
+    // `nuts 2 each, 4 boxes`: so many to a bolt.
+    let is_mate = |word| match word {
+        Word::Part(noun) => MATES.iter().any(|mate| noun.ends_with(mate)).then_some(()),
+        _ => None,
+    };
+    let mut front = chain.before(at);
+    while let Some(place) = front.filter(|place| chain.sign(*place, &[":", "(", "-", "=", "–"])) {
+        front = chain.before(place);
+    }
+    if front.is_some_and(|front| lexicon::whole(chain, front, is_mate).is_some()) {
+        return None;
+    }
     let says_each =
         chain.word(contents.end).is_some_and(|word| matches!(word, "each" | "ea" | "je" | "jeweils"));
     // `100 each in 2 boxes`.
@@ -63,6 +76,11 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     let marked = chain.over(end, &["@", "à", "x", "(", "/", "-"]);
     // `5 Kartons je 100 Stück`, `5 Kartons zu je 200 Stück`, `4 crates each with 250`.
     let is_in_each = |at: usize| chain.word(at).is_some_and(|word| lexicon::IN_A_BOX.contains(&word));
+    // `200 in each`, and no inches.
+    let is_in_each_box = |at: usize| {
+        chain.word(at).is_some_and(|word| lexicon::IN.contains(&word))
+            && matches!(chain.word(chain.after(at)), Some("each" | "ea" | "je"))
+    };
     let in_each = is_in_each(marked);
     let mut each = if in_each { marked } else { lexicon::over(chain, marked, Word::Filler) };
     for _ in 0..MOST_BETWEEN {
@@ -72,7 +90,7 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     let contents = in_thousands(chain, from).or_else(|| number::decimal(chain, from)).filter(|contents| {
         // `30 kegs of 5/8-11 nuts`, `2 boxes of 3" bolts`: what is in them, and not how many.
         let is_size = chain.sign(contents.end, &["/", "-", "\"", "×"]) && chain.glued(contents.end)
-            || length::unit_of_length(chain, contents).is_some()
+            || length::unit_of_length(chain, contents).is_some() && !is_in_each_box(contents.end)
             || is_of_a_coat(chain, contents)
             || length::cross(chain, contents.end).is_some();
         each != end && !is_size

@@ -1,7 +1,5 @@
 //! What stands behind a word that says what is not wanted.
 
-use std::ops::Range;
-
 use super::before::{before, has_bolt, is_said_of_the_stretch_before};
 use super::mate::{is_standard_of_the_mate, name_behind};
 use super::same::{is_colour, its_other_words, joined_behind, why_refused};
@@ -11,6 +9,7 @@ use super::{
 };
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, Word};
+use crate::order::reading::nouns::BOLTS;
 use crate::order::reading::what::What;
 use crate::order::reading::{Became, Piece, token};
 use crate::quantity::letters::lower;
@@ -19,7 +18,7 @@ use crate::quantity::letters::lower;
 /// `or` adds to it; `and` adds parts.
 pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unknown: bool) {
     if let Some(size) = refused_size(line, without) {
-        size.for_each(|at| line.not(at, WHY));
+        size.into_iter().for_each(|at| line.not(at, WHY));
         if let Some(item) = line.item(without) {
             item.became = Some(Became::Binds);
         }
@@ -166,7 +165,7 @@ pub(super) fn reaches_over(line: &mut Line, without: usize, unknown: &[Piece]) -
 }
 
 /// `not M20x60 but M16x60`: the size behind the word, with its length, where the line has another.
-fn refused_size(line: &Line, without: usize) -> Option<Range<usize>> {
+fn refused_size(line: &Line, without: usize) -> Option<Vec<usize>> {
     let mut first = line.behind(without)?;
     while line.what(first) == Some(&What::Filler) {
         first = line.behind(first)?;
@@ -184,7 +183,18 @@ fn refused_size(line: &Line, without: usize) -> Option<Range<usize>> {
         _ => None,
     };
     let own = size(first)?;
-    let last = if own.1.is_some() { first + 1 } else { first };
+    let mut last = if own.1.is_some() { first + 1 } else { first };
+    let mut refused = vec![own];
+    let mut places: Vec<usize> = (first..last + 1).collect();
+    // `not M16x60 or M16x65 but M16x70`.
+    for _ in 0..MOST_PIECES {
+        let next =
+            line.behind(last).filter(|or| line.what(*or) == Some(&What::Or)).and_then(|or| line.behind(or));
+        let Some((next, other)) = next.and_then(|next| Some((next, size(next)?))) else { break };
+        last = if other.1.is_some() { next + 1 } else { next };
+        refused.push(other);
+        places.extend(next..last + 1);
+    }
     // `no M16 nuts`; `not M16x60 bolts` is of the size.
     let is_of_a_part = line.behind(last).is_some_and(|next| match line.what(next) {
         Some(What::Class(_)) => true,
@@ -194,9 +204,9 @@ fn refused_size(line: &Line, without: usize) -> Option<Range<usize>> {
     let is_other = |at: usize| {
         at != first
             && line.items.get(at).is_some_and(Item::is_free)
-            && size(at).is_some_and(|size| size != own)
+            && size(at).is_some_and(|size| !refused.contains(&size))
     };
-    (!is_of_a_part && (0..line.items.len()).any(is_other)).then(|| first..last + 1)
+    (!is_of_a_part && (0..line.items.len()).any(is_other)).then_some(places)
 }
 
 /// Whether a word refuses a verb: `do not`, `never`.
@@ -215,22 +225,45 @@ fn is_said_of_mates(line: &Line, without: usize) -> bool {
         return false;
     }
     let has_verb = written.split(' ').next().is_some_and(|word| lexicon::means(word, Word::Modal));
-    let (mut place, mut has_mate) = (without, false);
-    while let Some(before) = line.before(place) {
+    let (mut place, mut has_mate, mut is_list) = (without, false, false);
+    for _ in 0..MOST_PIECES {
+        let Some(before) = line.before(place) else { break };
         place = before;
         match line.what(before) {
-            Some(what) if is_named(what, MATES) => {
-                has_mate = true;
-                if has_verb {
-                    break;
-                }
-            }
+            // `bolts, nuts and washers must not be HDG`, `bolt with nut not HDG`: the bolt is named with them.
+            Some(what) if is_named(what, BOLTS) => return false,
+            Some(what) if is_named(what, MATES) => has_mate = true,
             Some(What::Filler) => {}
-            Some(What::Part(_) | What::With(false)) if has_mate => {}
+            Some(What::With(_) | What::Or) if has_mate => is_list = true,
+            Some(What::Part(_)) if has_mate => {}
+            Some(What::Without | What::Excluded) => break,
+            _ if has_verb && has_mate => {}
             _ => return false,
         }
     }
-    has_mate && has_bolt(line)
+    has_mate && has_bolt(line) && !is_listed_with_bolts(line, place, is_list)
+}
+
+/// So many pieces in front of a refusal are looked at.
+const MOST_PIECES: usize = 16;
+
+/// Whether a bolt stands right in front of the comma in front of a place, in a list or as all that stands there: `bolts, nuts
+/// and washers`.
+fn is_listed_with_bolts(line: &Line, first: usize, is_list: bool) -> bool {
+    let mut place = first;
+    while let Some(before) = place.checked_sub(1) {
+        place = before;
+        match line.what(before) {
+            Some(what) if is_named(what, BOLTS) => {
+                let opens = |it| matches!(line.what(it), Some(What::Part(_)));
+                return is_list || line.before(before).is_none_or(opens);
+            }
+            Some(what) if is_named(what, MATES) => {}
+            Some(What::Part(_)) => {}
+            _ => return false,
+        }
+    }
+    false
 }
 
 /// `do not ship with nuts`: without them, or apart from them.

@@ -112,12 +112,16 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
 /// ordered, and `not possible` that nobody can make it.
 pub(super) fn forbids(line: &Line, at: usize) -> bool {
     let is_one = line.items.get(at).filter(|item| item.what == What::Excluded).map(|item| lower(&item.text));
-    let Some(written) = is_one else { return false };
+    is_one.is_some_and(|written| forbids_so(&written))
+}
+
+/// Whether these words forbid.
+pub(in crate::order::reading) fn forbids_so(written: &str) -> bool {
     let last = written.rsplit(' ').next().unwrap_or_default();
     let is_out = matches!(last, "excluded" | "ausgeschlossen" | "possible" | "möglich");
     let refuses = |words: &str| lexicon::means(words, Word::Refused);
     let takes = || lexicon::means(last, Word::Acceptable) || lexicon::TAKES.contains(&last);
-    !is_out && (refuses(&written) || refuses(last) || takes())
+    !is_out && (refuses(written) || refuses(last) || takes())
 }
 
 /// `plated bolts are refused`: how bolts are coated is refused, and no bolts; `HDG bolts not required` is of the bolts. Of

@@ -3,12 +3,14 @@
 
 use std::ops::Range;
 
+use super::ahead::heads;
 use super::before::{forbids, has_bolt, holds_a_relative, is_named_elsewhere};
 use super::verb::{ONLY_THERE, TWICE};
 use super::{MATES, WITH_OR_WITHOUT, can_be_left_out, is_finish, is_named, is_place, is_small};
 use crate::order::reading::Piece;
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon;
+use crate::order::reading::nouns::BOLTS;
 use crate::order::reading::token;
 use crate::order::reading::what::What;
 use crate::quantity::letters::lower;
@@ -16,11 +18,19 @@ use crate::quantity::letters::lower;
 /// So many letters in front of a finish are looked at.
 const FARTHEST: usize = 80;
 
-/// The places of what a refusal with such a clause leaves open, each with its question: what the clause denies is wanted.
+/// The places of what a refusal with such a clause leaves open, each with its question: what the clause denies is wanted. A
+/// finish in front of it is refused all the same: `HDG not permitted unless approved`.
 pub(super) fn on_a_clause(line: &Line, text: &str, unknown: &[Piece]) -> Vec<(usize, &'static str)> {
     let mut doubted = Vec::new();
     for at in (0..line.items.len()).filter(|at| forbids(line, *at)) {
+        if is_of_a_finish(line, at) {
+            continue;
+        }
         if let Some((clause, is_unless)) = condition_behind(line, at, text, unknown) {
+            // `HDG, not accepted if plated`: with nothing in front of it what is behind it is refused.
+            if !is_unless && heads(line, at, text) && !denies(line, at, &clause) {
+                continue;
+            }
             doubted.push((at, ONLY_THERE));
             // `washers are rejected unless hardened`: are there any?
             let mate =
@@ -33,6 +43,30 @@ pub(super) fn on_a_clause(line: &Line, text: &str, unknown: &[Piece]) -> Vec<(us
         }
     }
     doubted
+}
+
+/// Whether a refusal is of a finish in front of it, and not of the nuts or the washers alone.
+fn is_of_a_finish(line: &Line, at: usize) -> bool {
+    let (mut place, mut has_bolt, mut has_mate) = (at, false, false);
+    for _ in 0..MOST_WORDS {
+        let Some(before) = line.before(place) else { return false };
+        place = before;
+        match line.what(before) {
+            Some(What::Without | What::Excluded) => return false,
+            Some(what) if is_named(what, MATES) => has_mate = true,
+            Some(what) if is_named(what, BOLTS) => has_bolt = true,
+            Some(what) if is_finish(what) => return has_bolt || !has_mate,
+            _ => {}
+        }
+    }
+    false
+}
+
+/// Whether a clause denies something.
+fn denies(line: &Line, at: usize, clause: &Range<usize>) -> bool {
+    (at + 1..line.items.len())
+        .take_while(|place| line.start(*place).is_some_and(|start| start < clause.end))
+        .any(|place| line.what(place) == Some(&What::Without))
 }
 
 /// The clause behind a refusal that says on which condition, with a comma between or none, and whether it says `unless`.

@@ -48,6 +48,17 @@ pub(super) fn instead(line: &Line, at: usize, finish: usize) -> Vec<(usize, &'st
 /// allowed, and not asked. What neither refuses nor allows leaves the one out for the other.
 pub(super) fn replaces(line: &mut Line, at: usize, behind: usize, text: &str) -> Vec<(usize, &'static str)> {
     let (first, mut refuses, mut is_allowed) = in_front(line, at);
+    // `plating is not an acceptable substitute for HDG`.
+    if let (Some(front), [refusal]) = (first, refuses.as_slice())
+        && *refusal > front
+        && (is_allowed || forbids(line, *refusal))
+    {
+        if let Some(item) = line.item(at) {
+            item.what = What::Filler;
+            item.became = Some(Became::Binds);
+        }
+        return Vec::new();
+    }
     let second = finish_behind(line, behind);
     let between = |one: usize, other: usize| {
         let gap = line.end(one).zip(line.start(other));

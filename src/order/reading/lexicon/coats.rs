@@ -341,5 +341,15 @@ pub const COMPARED_LESS: &[&str] =
 /// Or more than that.
 pub const COMPARED: &[&str] = &["more", "thicker", "greater", "higher", "mehr", "dicker", "höher", "stärker"];
 
+/// Behind a thickness in front of which a word for more stands: it is refused.
+pub const REJECTED: &[&str] = &["rejected", "zurückgewiesen"];
+
+/// In front of how far a measure may be off.
+pub const TOLERANCES: &[&str] = &["tolerance", "tolerances", "tol", "toleranz", "toleranzen"];
+
+/// Behind a thickness: something is said of it.
+pub const JUDGES: &[&str] =
+    &["is", "are", "was", "were", "means", "ist", "sind", "war", "wird", "werden", "gilt"];
+
 /// Between a thickness and the word for the greatest.
 pub const IS_THE: &[&str] = &["is", "the", "as", "ist", "das"];

@@ -8,7 +8,7 @@ use crate::order::reading::what::{Found, What, Written};
 use crate::thread::Designation;
 
 /// `M30x1,200 mm`: no bolt is 1.2 mm long, and no thread has this pitch; without the unit it may be a pitch of 1, and so
-/// many pieces. `M16x1.000 Gewindestange` is a metre long; of anything else it may be a pitch of 1.
+/// many pieces. With a point it may be a pitch of 1.
 pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Option<Found> {
     let number = number::decimal(chain, cross(chain, end)?)?;
     let has_point = number.text.contains('.');
@@ -24,10 +24,8 @@ pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Optio
         return None;
     }
     let thread = Designation::read(size).ok()?.thread;
-    let is_rod = has_point && named_near(chain, end, &["rod", "stud"]);
     let (behind, length) = match unit_of_length(chain, &number) {
-        None if is_rod => (number.end, What::Length(format!("{grouped} mm"))),
-        unit if has_point && !is_rod && unit.is_none_or(|(_, unit)| unit == "mm") => {
+        unit if has_point && unit.is_none_or(|(_, unit)| unit == "mm") => {
             let why = format!(
                 "{grouped} mm long, or a pitch of {} mm? Write the one without its noughts",
                 number.value

@@ -1,9 +1,13 @@
 //! A thickness behind a word that says on which side of it the coat is: `below 8 µm`, `over 60 µm not accepted`.
 
 use super::{range, thickness};
+use crate::order::reading::Piece;
+use crate::order::reading::items::{Item, Line};
+use crate::order::reading::left_out::forbids_so;
 use crate::order::reading::lexicon;
-use crate::order::reading::token::Chain;
+use crate::order::reading::token::{self, Chain};
 use crate::order::reading::what::{Found, What, one};
+use crate::quantity::letters::lower;
 
 /// On which side of a thickness.
 #[derive(Clone, Copy, PartialEq)]
@@ -52,6 +56,100 @@ pub(super) fn is_greatest(chain: &Chain<'_>, last: usize, is_refused_behind: boo
     let (first, side) = said(chain, last)?;
     let is_refused = is_refused_behind || range::is_refused(chain, first);
     Some(is_refused == (side == Side::More))
+}
+
+/// The place behind what refuses a thickness: of more than so much only what forbids it, so that `over 8 µm not required` is
+/// no greatest.
+pub(super) fn over_refused(chain: &Chain<'_>, at: usize, end: usize) -> Option<usize> {
+    let is_more =
+        chain.before(at).and_then(|last| said(chain, last)).is_some_and(|(_, side)| side == Side::More);
+    let refused = range::over_refused(chain, end);
+    if !is_more {
+        return refused;
+    }
+    let Some(behind) = refused else {
+        let is_rejected = chain.word(end).is_some_and(|word| lexicon::REJECTED.contains(&word));
+        return is_rejected.then(|| chain.after(end));
+    };
+    let words = chain.tokens().get(end..behind).unwrap_or_default().iter().map(|token| token.lower.as_str());
+    forbids_so(&words.collect::<Vec<_>>().join(" ")).then_some(behind)
+}
+
+/// Why a thickness behind a word for less is not used, where more is said of it.
+const BELOW: &str = "at most so thick, or what is not wanted? Write “max” or “min” in front of it";
+
+/// Why one is not used that may be a tolerance, or how far a thread is cut under.
+const OF_A_TOLERANCE: &str =
+    "the thickness of the coat, or a tolerance? Write “max” in front of it if it is the coat";
+
+/// `below 45 µm is a fault`, `reject anything below 8 µm`: a greatest only where nothing but facts stands beside it.
+pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
+    for at in 0..line.items.len() {
+        let Some(item) =
+            line.items.get(at).filter(|item| matches!(item.what, What::AtMost(_) | What::Thickness(_)))
+        else {
+            continue;
+        };
+        let is_most = matches!(item.what, What::AtMost(_));
+        let written = lower(&item.text);
+        let first = written.split(' ').next().unwrap_or_default();
+        let is = |lists: [&[&str]; 2]| lists.iter().any(|words| words.contains(&first));
+        if is_most && is([lexicon::LESS, lexicon::COMPARED_LESS]) && !is_alone(line, at, text, unknown) {
+            line.not(at, BELOW);
+        } else if is([lexicon::MORE_THAN, lexicon::COMPARED]) {
+            // `thread undersize over 40 µm`, and no `6AZ`.
+            let is_undersize = |item: &Item| {
+                matches!(item.what, What::ThreadClass(_)) && !item.text.bytes().any(|it| it.is_ascii_digit())
+            };
+            let of_thread =
+                line.before(at).and_then(|before| line.items.get(before)).is_some_and(is_undersize);
+            if of_thread || is_of_a_tolerance(line, at, text) {
+                line.not(at, OF_A_TOLERANCE);
+            }
+        }
+    }
+}
+
+/// So many letters on either side are looked at.
+const FARTHEST: usize = 80;
+
+/// Whether the word for a tolerance stands right in front of a place.
+fn is_of_a_tolerance(line: &Line, at: usize, text: &str) -> bool {
+    let Some(span) = line.span(at) else { return false };
+    let (front, _) = token::beside(text, span, FARTHEST);
+    let near = front.rsplit(token::is_break).next().unwrap_or_default();
+    let last = near.split(|c: char| !c.is_alphabetic()).rfind(|word| !word.is_empty()).map(lower);
+    last.is_some_and(|word| lexicon::TOLERANCES.contains(&word.as_str()))
+}
+
+/// Whether only what is known stands between the breaks around a thickness, and behind the next one, and nothing that
+/// judges it.
+fn is_alone(line: &Line, at: usize, text: &str, unknown: &[Piece]) -> bool {
+    let Some(span) = line.span(at) else { return false };
+    let (front, behind) = token::beside(text, span.clone(), FARTHEST);
+    let front = front.rsplit(token::is_break).next().unwrap_or_default();
+    let mut stretches = behind.split(token::is_break);
+    let (near, next) = (stretches.next().unwrap_or_default(), stretches.next());
+    let reach = span.start - front.len()..span.end + near.len() + next.map_or(0, |next| next.len() + 1);
+    let first = unknown.partition_point(|piece| piece.span.end <= reach.start);
+    let mut inside =
+        unknown.get(first..).unwrap_or_default().iter().take_while(|piece| piece.span.start < reach.end);
+    // `above 8 µm but below 15 µm`.
+    if inside.any(|piece| !lexicon::BUT.contains(&lower(&piece.text).as_str())) {
+        return false;
+    }
+    let judges = |word: &str| lexicon::JUDGES.contains(&lower(word).as_str());
+    if behind.trim_start().starts_with([':', '=']) || near.split(|c: char| !c.is_alphabetic()).any(judges) {
+        return false;
+    }
+    let is_inside = |place: &usize| {
+        line.span(*place).is_some_and(|span| span.end > reach.start && span.start < reach.end)
+    };
+    let refuses = |place: usize| {
+        matches!(line.what(place), Some(What::Without | What::Excluded | What::Acceptable | What::Polite))
+    };
+    let in_front = (0..at).rev().take_while(is_inside).any(refuses);
+    !in_front && !(at + 1..line.items.len()).take_while(is_inside).any(refuses)
 }
 
 /// Whether words that say a side end at a place.

@@ -3,7 +3,7 @@
 use std::collections::HashSet;
 use std::ops::Range;
 
-use super::zone;
+use super::{bounds, zone};
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, ANY_ZINC, COLOUR, EXTRA};
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
@@ -30,6 +30,7 @@ pub(in crate::order::reading) fn settle(line: &mut Line, text: &str, unknown: &[
     if found.is_empty() {
         return;
     }
+    bounds::settle(line, text, unknown);
     zone::settle(line, text);
     let words = Words::of(line, text, unknown);
     let mut gone = HashSet::new();

@@ -28,6 +28,18 @@ pub(super) fn settle(line: &mut Line, text: &str) {
     if found.len() < 2 {
         return;
     }
+    // `8 µm on the shank, threads max 12 µm`: the greatest on the thread decides whether it fits.
+    let thickest = found
+        .iter()
+        .filter_map(|at| match line.what(*at) {
+            Some(What::Thickness(wanted)) => Some(wanted.solid()),
+            _ => None,
+        })
+        .reduce(|one, other| if one.exceeds(other) { one } else { other });
+    let is_other = |at: usize| match line.what(at) {
+        Some(What::AtMost(wanted)) => thickest.is_some_and(|thickest| thickest.exceeds(wanted.solid())),
+        _ => true,
+    };
     let in_front: Vec<bool> = found.iter().map(|at| is_beside(line, text, *at, false)).collect();
     let zones: Vec<usize> = found
         .iter()
@@ -37,11 +49,15 @@ pub(super) fn settle(line: &mut Line, text: &str) {
             let is_of_next = in_front.get(place + 1) == Some(&true);
             let is_range = matched(**at) == matched(**at + 1);
             !is_range
+                && is_other(**at)
                 && (in_front.get(*place) == Some(&true) || !is_of_next && is_beside(line, text, **at, true))
         })
         .map(|(_, at)| *at)
         .collect();
-    if zones.len() < found.len() {
+    // `min 8 µm on the head, max 12 µm`: the only class that is asked for.
+    let is_class = |at: &&usize| matches!(line.what(**at), Some(What::Thickness(_)));
+    let others = found.iter().filter(|at| !zones.contains(at));
+    if others.clone().any(|at| is_class(&at)) || others.count() > 0 && !zones.iter().any(|at| is_class(&at)) {
         zones.into_iter().for_each(|at| line.not(at, OF_A_ZONE));
     }
 }
