@@ -76,9 +76,13 @@ impl Page {
         self.ready()
     }
 
-    /// Waits until the page has put itself where its place is.
+    /// Waits until the page has put itself where its place is, with what stands behind its answer: that follows
+    /// the first picture.
     pub fn ready(&self) -> Done {
-        self.session.until("(document.getElementById('page')?.childElementCount ?? 0) > 0")
+        self.session.until("(document.getElementById('page')?.childElementCount ?? 0) > 0")?;
+        self.session.until(
+            "!document.querySelector('#answer .headline') || document.querySelector('.detail')?.childElementCount > 0",
+        )
     }
 
     /// Ends the server, as when the network is gone.
