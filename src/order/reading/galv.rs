@@ -7,6 +7,7 @@ use super::items::{Item, Line};
 use super::left_out::is_gone;
 use super::lexicon;
 use super::nouns::{BOLTS, MATES, is_named};
+use super::token;
 use super::what::What;
 use crate::process::Process;
 use crate::quantity::Length;
@@ -145,7 +146,7 @@ fn says_plate(item: &Item) -> bool {
 /// Words that only German has, by how they begin; those in full are short.
 fn is_german(text: &str) -> bool {
     let lowered = lower(text);
-    lowered.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty()).any(|word| {
+    token::words(&lowered).any(|word| {
         lexicon::GERMAN.contains(&word)
             || lexicon::GERMAN_BEGINS.iter().any(|begin| word.starts_with(begin))
             || lexicon::GERMAN_HOLDS.iter().any(|part| word.contains(part))

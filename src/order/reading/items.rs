@@ -119,6 +119,26 @@ impl Line {
         Some(at + 1).filter(|behind| *behind < self.items.len() && self.stretch(*behind) == self.stretch(at))
     }
 
+    /// The next place on one side, those passed over for which `passes` holds, if no comma stands between.
+    pub fn over(
+        &self,
+        at: usize,
+        next: fn(&Self, usize) -> Option<usize>,
+        passes: impl Fn(usize) -> bool,
+    ) -> Option<usize> {
+        std::iter::successors(next(self, at), |at| next(self, *at)).find(|at| !passes(*at))
+    }
+
+    /// The place before this one, words that only bind passed over.
+    pub fn said_before(&self, at: usize) -> Option<usize> {
+        self.over(at, Self::before, |at| self.what(at) == Some(&What::Filler))
+    }
+
+    /// The place behind this one, words that only bind passed over.
+    pub fn said_behind(&self, at: usize) -> Option<usize> {
+        self.over(at, Self::behind, |at| self.what(at) == Some(&What::Filler))
+    }
+
     fn stretch(&self, at: usize) -> Option<usize> {
         self.items.get(at).map(|item| item.stretch)
     }

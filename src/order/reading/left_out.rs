@@ -164,14 +164,7 @@ fn is_place(what: &What) -> bool {
 
 /// `HDG not C3`: the finish in front of the word, the word, and the only place of the line, right behind it.
 fn finish_or_place(line: &Line, without: usize, unknown: &[Piece]) -> Option<[usize; 3]> {
-    let over_fillers = |next: fn(&Line, usize) -> Option<usize>| {
-        let mut at = next(line, without)?;
-        while line.what(at) == Some(&What::Filler) {
-            at = next(line, at)?;
-        }
-        Some(at)
-    };
-    let (finish, place) = (over_fillers(Line::before)?, over_fillers(Line::behind)?);
+    let (finish, place) = (line.said_before(without)?, line.said_behind(without)?);
     // `HDG do not stack C3`: the word refuses what nobody knows.
     let (from, to) = (line.end(finish)?, line.start(place)?);
     let first = unknown.partition_point(|piece| piece.span.start < from);
@@ -204,10 +197,7 @@ fn is_in_front_of_the_place(line: &Line, without: usize, text: &str) -> bool {
 /// The word for what will do, right behind a word that says that something is not wanted.
 fn acceptable_behind(line: &Line, without: usize) -> Option<usize> {
     (line.what(without) == Some(&What::Without)).then_some(())?;
-    let mut next = line.behind(without)?;
-    while line.what(next) == Some(&What::Filler) {
-        next = line.behind(next)?;
-    }
+    let next = line.said_behind(without)?;
     (line.what(next) == Some(&What::Acceptable)).then_some(next)
 }
 
@@ -318,8 +308,7 @@ const FARTHEST: usize = 40;
 fn may_be(line: &Line, instead: usize, text: &str) -> bool {
     let follows = line.behind(instead).and_then(|next| line.what(next)).is_some_and(is_finish);
     let Some(start) = line.start(instead) else { return false };
-    let (front, _) = token::beside(text, start..start, FARTHEST);
-    let clause = front.rsplit(token::is_break).next().unwrap_or_default();
+    let (clause, _) = token::near(text, start..start, FARTHEST);
     follows && clause.split(' ').any(|word| lexicon::MAY.contains(&lower(word).as_str()))
 }
 

@@ -12,7 +12,7 @@ pub(super) use alone::alone;
 
 use super::lexicon::{self, HARSHER, IN_SERVICE, NOT_IN_AIR, OUTDOORS, Word};
 use super::what::What;
-use super::{Became, distance};
+use super::{Became, distance, token};
 use crate::order::line::PLACES;
 use crate::process::Process;
 use crate::quantity::letters::lower;
@@ -383,7 +383,7 @@ fn temperatures(line: &mut Line, written: &str) {
             let place = (0..at).rev().find(|place| line.what(*place) != Some(&What::Filler))?;
             let is_dipped = matches!(line.what(place), Some(What::Process(Process::HotDip, _)));
             let between = written.get(line.end(place)?..line.start(at)?)?;
-            let mut words = between.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty());
+            let mut words = token::words(between);
             let is_beside = words.all(|word| lexicon::means(&lower(word), Word::Filler));
             (is_dipped && is_beside && is_molten(&text)).then_some((
                 place,

@@ -11,6 +11,7 @@ use super::left_out;
 use super::lexicon::{self, Word};
 use super::part::{Family, Scope, Scopes};
 use super::per_part;
+use super::token;
 use super::what::{SteelWord, What};
 use crate::order::line::{NOT_MADE, OTHER_METAL};
 use crate::part::Kind;
@@ -247,7 +248,7 @@ fn numbers(line: &mut Line, scopes: &Scopes) {
         if is_metric(line) {
             // `grade/class 8`: the class, where the threads are those of classes.
             if let (Some(item), Ok(class)) = (line.item(at), number.parse())
-                && item.text.split(|c: char| !c.is_alphabetic()).any(is_word_of_class)
+                && token::words(&item.text).any(is_word_of_class)
             {
                 item.what = What::Class(class);
                 continue;

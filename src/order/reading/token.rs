@@ -238,6 +238,17 @@ fn runs(tokens: &[Token<'_>]) -> (Vec<Range<usize>>, Vec<usize>) {
     (runs, run_of)
 }
 
+/// The words of a text, of letters alone.
+pub(super) fn words(text: &str) -> impl DoubleEndedIterator<Item = &str> {
+    text.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty())
+}
+
+/// What stands in front of a piece and behind it, up to the next break and no more than so many letters.
+pub(super) fn near(text: &str, piece: Range<usize>, letters: usize) -> (&str, &str) {
+    let (front, behind) = beside(text, piece, letters);
+    (front.rsplit(is_break).next().unwrap_or_default(), behind.split(is_break).next().unwrap_or_default())
+}
+
 /// What stands in front of a piece and behind it, no more than so many letters on either side: what looks at the words
 /// beside each piece of a line looks at no more of a long line than of a short one.
 pub(super) fn beside(text: &str, piece: Range<usize>, letters: usize) -> (&str, &str) {

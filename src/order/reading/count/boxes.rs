@@ -43,12 +43,10 @@ pub(super) fn each_or_all(chain: &Chain<'_>, at: usize, contents: &Number, end: 
     if front.is_some_and(|front| lexicon::whole(chain, front, is_mate).is_some()) {
         return None;
     }
-    let says_each =
-        chain.word(contents.end).is_some_and(|word| matches!(word, "each" | "ea" | "je" | "jeweils"));
     // `100 each in 2 boxes`.
     let is_in = chain.word(end).is_some_and(|word| lexicon::IN.contains(&word));
     let from = if is_in { chain.after(end) } else { end };
-    let (behind, boxes) = counted_behind(chain, from).filter(|_| says_each)?;
+    let (behind, boxes) = counted_behind(chain, from).filter(|_| says_each(chain, contents.end))?;
     let each = contents.pieces()?;
     let all = each.saturating_mul(boxes);
     one(behind, What::Not(format!("{each} pieces in all, or {all}? Write the pieces in all").into()))
@@ -61,9 +59,7 @@ fn counted_behind(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
     // `…, 5 boxes per pallet`, `…, 5 boxes of 20`.
     let goes_on = chain.sign(end, &["/", "@", "à", "x", "×", "-"])
         || lexicon::over(chain, end, Word::Filler) != end
-        || chain
-            .word(end)
-            .is_some_and(|word| lexicon::IN_A_BOX.contains(&word) || matches!(word, "each" | "je"));
+        || chain.word(end).is_some_and(|word| lexicon::IN_A_BOX.contains(&word));
     (end != boxes.end && !goes_on && !chain.inside_a_run(end)).then_some((end, boxes.pieces()?))
 }
 
@@ -78,8 +74,7 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     let is_in_each = |at: usize| chain.word(at).is_some_and(|word| lexicon::IN_A_BOX.contains(&word));
     // `200 in each`, and no inches.
     let is_in_each_box = |at: usize| {
-        chain.word(at).is_some_and(|word| lexicon::IN.contains(&word))
-            && matches!(chain.word(chain.after(at)), Some("each" | "ea" | "je"))
+        chain.word(at).is_some_and(|word| lexicon::IN.contains(&word)) && says_each(chain, chain.after(at))
     };
     let in_each = is_in_each(marked);
     let mut each = if in_each { marked } else { lexicon::over(chain, marked, Word::Filler) };
@@ -143,6 +138,11 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     }
 }
 
+/// Whether a word says of a number that so many are in each.
+fn says_each(chain: &Chain<'_>, at: usize) -> bool {
+    matches!(chain.word(at), Some("each" | "ea" | "je" | "jeweils"))
+}
+
 /// So many words stand between boxes and how many pieces are in each: `zu je`.
 const MOST_BETWEEN: usize = 3;
 
@@ -189,11 +189,10 @@ fn in_each_box(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
 /// `100 each`, `200 pcs each box`.
 fn so_many_each(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
     let contents = in_thousands(chain, at).or_else(|| number::decimal(chain, at))?;
-    let is_each = |at: usize| matches!(chain.word(at), Some("each" | "ea" | "je"));
     let counted = unit(chain, contents.end).filter(|(_, times, _)| *times == 1).map(|(end, ..)| end);
-    let each = counted.filter(|_| !is_each(contents.end)).unwrap_or(contents.end);
+    let each = counted.filter(|_| !says_each(chain, contents.end)).unwrap_or(contents.end);
     let end = lexicon::over(chain, chain.after(each), Word::Box);
-    (is_each(each) && !chain.inside_a_run(end)).then_some((end, contents.pieces()?))
+    (says_each(chain, each) && !chain.inside_a_run(end)).then_some((end, contents.pieces()?))
 }
 
 /// `box of 100`: how they are packed, and no count.

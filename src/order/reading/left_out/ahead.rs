@@ -137,11 +137,7 @@ impl Reach {
 /// `without zork HDG`, `not before May HDG`: behind a word that nobody knows what follows may be wanted or not, so that
 /// the line asks; `do not stack nuts` refuses no nuts, nor `no zork C3` the place.
 pub(super) fn reaches_over(line: &mut Line, without: usize, unknown: &[Piece]) -> bool {
-    let mut next = line.behind(without);
-    while let Some(at) = next.filter(|at| line.what(*at) == Some(&What::Filler)) {
-        next = line.behind(at);
-    }
-    let Some(next) = next else { return false };
+    let Some(next) = line.said_behind(without) else { return false };
     let is_between = line.start(without).zip(line.start(next)).is_some_and(|(from, to)| {
         let is_word = |piece: &&Piece| piece.text.chars().any(char::is_alphabetic);
         let first = unknown.partition_point(|piece| piece.span.start < from);
@@ -166,10 +162,7 @@ pub(super) fn reaches_over(line: &mut Line, without: usize, unknown: &[Piece]) -
 
 /// `not M20x60 but M16x60`: the size behind the word, with its length, where the line has another.
 fn refused_size(line: &Line, without: usize) -> Option<Vec<usize>> {
-    let mut first = line.behind(without)?;
-    while line.what(first) == Some(&What::Filler) {
-        first = line.behind(first)?;
-    }
+    let first = line.said_behind(without)?;
     let size = |at: usize| match line.items.get(at) {
         Some(Item { what: What::Thread(written), matched, .. }) if !written.weak => {
             let length = line.items.get(at + 1).filter(|next| next.matched == *matched).and_then(|next| {
@@ -269,12 +262,10 @@ fn is_listed_with_bolts(line: &Line, first: usize, is_list: bool) -> bool {
 /// `do not ship with nuts`: without them, or apart from them.
 fn with_mates(line: &mut Line, without: usize, last: Option<usize>) {
     let is_verb = last.is_none_or(|last| matches!(line.what(last), Some(What::Not(_) | What::Polite)));
-    let mut next =
-        line.behind(last.unwrap_or(without)).filter(|_| is_verb && says_what_is_not_done(line, without));
-    while let Some(place) = next.filter(|place| line.what(*place) == Some(&What::Filler)) {
-        next = line.behind(place);
-    }
-    let with = next.filter(|next| line.what(*next) == Some(&What::With(true)));
+    let next = line.said_behind(last.unwrap_or(without));
+    let with = next.filter(|next| {
+        is_verb && says_what_is_not_done(line, without) && line.what(*next) == Some(&What::With(true))
+    });
     if let Some(name) = with.and_then(|with| line.behind(with)) {
         with_or_without(line, name, |line, at| line.behind(at));
     }

@@ -175,10 +175,7 @@ fn standard_before(line: &Line, at: usize, name: Option<usize>, text: &str) -> O
 /// `nuts DIN 934 not included`: the name in front of its standard.
 fn name_before(line: &Line, standard: usize) -> Option<usize> {
     let mate = line.what(standard).and_then(standard_of).filter(|mate| has_another(line, mate))?;
-    let mut name = line.before(standard)?;
-    while line.what(name) == Some(&What::Filler) {
-        name = line.before(name)?;
-    }
+    let name = line.said_before(standard)?;
     matches!(line.what(name), Some(What::Part(noun)) if noun.ends_with(mate)).then_some(name)
 }
 
@@ -256,13 +253,11 @@ pub(super) fn is_said_of_the_stretch_before(line: &mut Line, at: usize, text: &s
         return;
     };
     // `bolts, which are HDG, are rejected`: whatever the clause says of it besides.
-    let is_in_a_clause = line.start(finish).is_some_and(|start| {
-        let (front, _) = token::beside(text, start..start, FARTHEST);
-        front.rsplit(token::is_break).next().is_some_and(holds_a_relative)
-    });
+    let is_in_a_clause =
+        line.start(finish).is_some_and(|start| holds_a_relative(token::near(text, start..start, FARTHEST).0));
     let said = if is_in_a_clause { gap.rsplit(token::is_break).next().unwrap_or(gap) } else { gap };
     let says_nothing_else = gap.chars().filter(|c| token::is_break(*c)).count() == 1
-        && said.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty()).all(|word| {
+        && token::words(said).all(|word| {
             let word = lower(word);
             let is_small =
                 [lexicon::RELATIVES, lexicon::LINKS].iter().any(|words| words.contains(&word.as_str()));
@@ -284,7 +279,7 @@ const FARTHEST: usize = 40;
 
 /// Whether a stretch of text holds a word that goes on with what stands in front of it: `which`.
 pub(super) fn holds_a_relative(text: &str) -> bool {
-    text.split(|c: char| !c.is_alphabetic()).any(|word| lexicon::RELATIVES.contains(&lower(word).as_str()))
+    token::words(text).any(|word| lexicon::RELATIVES.contains(&lower(word).as_str()))
 }
 
 /// `tapping over of the nuts is not allowed`: what is refused is how they are tapped, or lubricated, and no nuts.

@@ -123,19 +123,13 @@ fn denied_in_front(line: &Line, at: usize, text: &str) -> Option<usize> {
         }
         first = before;
     }
-    let mut finish = first.checked_sub(1)?;
-    while line.what(finish) == Some(&What::Filler) {
-        finish = line.before(finish)?;
-    }
+    let last = first.checked_sub(1)?;
+    let finish = if line.what(last) == Some(&What::Filler) { line.said_before(last)? } else { last };
     line.what(finish).filter(|what| is_finish(what))?;
-    let mut not = line.before(finish)?;
-    while line.what(not) == Some(&What::Filler) {
-        not = line.before(not)?;
-    }
+    let not = line.said_before(finish)?;
     let start = line.start(not).filter(|_| line.what(not) == Some(&What::Without))?;
-    let (front, _) = token::beside(text, start..start, FARTHEST);
-    let front = front.rsplit(token::is_break).next().unwrap_or_default();
+    let (front, _) = token::near(text, start..start, FARTHEST);
     let is_condition = |word: &str| lexicon::CONDITIONS.contains(&lower(word).as_str());
-    let opens = holds_a_relative(front) || front.split(|c: char| !c.is_alphabetic()).any(is_condition);
+    let opens = holds_a_relative(front) || token::words(front).any(is_condition);
     opens.then_some(not)
 }

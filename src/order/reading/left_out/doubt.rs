@@ -107,10 +107,7 @@ fn excepted_mates(line: &Line, at: usize) -> Option<Vec<(usize, &'static str)>> 
 
 /// The finish behind a word, over words that only bind.
 fn finish_behind(line: &Line, at: usize) -> Option<usize> {
-    let mut next = line.behind(at)?;
-    while line.what(next) == Some(&What::Filler) {
-        next = line.behind(next)?;
-    }
+    let next = line.said_behind(at)?;
     // `ohne Verzinkung`: of no process.
     let is_zinc = |what: &What| is_finish(what) || *what == What::Not(lexicon::ANY_ZINC.into());
     line.what(next).is_some_and(is_zinc).then_some(next)
@@ -118,36 +115,25 @@ fn finish_behind(line: &Line, at: usize) -> Option<usize> {
 
 /// Whether a word takes one finish out of another that is refused right in front of it.
 fn takes_out(line: &Line, at: usize) -> bool {
-    let over_fillers = |mut place: usize| loop {
-        place = line.before(place)?;
-        if line.what(place) != Some(&What::Filler) {
-            return Some(place);
-        }
-    };
     let written = written(line, at);
     let is_one = lexicon::ALL_BUT.contains(&written.as_str())
         || written.ends_with(" from")
         || written.ends_with(" than");
-    let refused = over_fillers(at).filter(|refused| is_one && line.what(*refused).is_some_and(is_finish));
-    refused.and_then(over_fillers).is_some_and(|no| line.what(no) == Some(&What::Without))
+    let refused = line.said_before(at).filter(|refused| is_one && line.what(*refused).is_some_and(is_finish));
+    refused
+        .and_then(|refused| line.said_before(refused))
+        .is_some_and(|no| line.what(no) == Some(&What::Without))
 }
 
 /// The word behind a finish, and behind the bolts that have it, that refuses it.
 fn refused_behind(line: &Line, finish: usize) -> Option<usize> {
-    let mut place = line.behind(finish)?;
-    while is_small(line, place) {
-        place = line.behind(place)?;
-    }
-    forbids(line, place).then_some(place)
+    line.over(finish, Line::behind, |at| is_small(line, at)).filter(|place| forbids(line, *place))
 }
 
 /// `nuts not lubricated will be rejected`: of what is no finish and no part the word that refuses to do without it.
 fn refused_without_it(line: &Line, at: usize) -> Option<usize> {
     let is_one = line.what(at) == Some(&What::Without);
-    let mut next = line.behind(at).filter(|_| is_one)?;
-    while line.what(next) == Some(&What::Filler) {
-        next = line.behind(next)?;
-    }
+    let next = line.said_behind(at).filter(|_| is_one)?;
     let is_said =
         matches!(line.what(next), Some(What::Not(_) | What::Yes(_) | What::Worked(_) | What::Bake(_)));
     refused_behind(line, next).filter(|_| is_said)
@@ -228,11 +214,7 @@ fn refusing(line: &Line, at: usize, finish: usize, over_parts: bool) -> Vec<usiz
 
 /// Whether nothing stands behind a word that can be left out, so that it is a verb that it refuses, or all in front.
 fn refuses_the_verb(line: &Line, at: usize) -> bool {
-    let mut next = line.behind(at);
-    while let Some(place) = next.filter(|place| line.what(*place) == Some(&What::Filler)) {
-        next = line.behind(place);
-    }
-    next.and_then(|next| line.what(next)).is_none_or(|what| !can_be_left_out(what))
+    line.said_behind(at).and_then(|next| line.what(next)).is_none_or(|what| !can_be_left_out(what))
 }
 
 /// The words that nobody knows behind a place, up to the next piece or break.
@@ -249,9 +231,8 @@ fn unknown_behind<'a>(line: &Line, at: usize, unknown: &'a [Piece], text: &str) 
 /// `customer rejects any coating but HDG`.
 fn is_refused_in_front(line: &Line, at: usize, text: &str) -> bool {
     let Some((start, end)) = line.start(at).zip(line.end(at)) else { return false };
-    let (front, _) = token::beside(text, start..end, FARTHEST);
-    let said = front.rsplit(token::is_break).next().unwrap_or_default();
-    said.split(|c: char| !c.is_alphabetic()).any(|word| lexicon::REFUSE.contains(&lower(word).as_str()))
+    let (said, _) = token::near(text, start..end, FARTHEST);
+    token::words(said).any(|word| lexicon::REFUSE.contains(&lower(word).as_str()))
 }
 
 /// `everything but HDG is rejected`: what nobody knows may refuse; `all but HDG are OK` does not.
@@ -316,9 +297,10 @@ fn is_bound_behind(line: &Line, at: usize, text: &str) -> bool {
     let Some((start, end)) = line.start(at).zip(line.end(at)) else { return false };
     let (_, rest) = token::beside(text, start..end, FARTHEST);
     let rest = lower(rest);
-    let done = rest.trim_start().strip_prefix("to be ").and_then(|rest| {
-        rest.split(|c: char| !c.is_alphabetic()).find(|word| !word.is_empty()).map(str::to_owned)
-    });
+    let done = rest
+        .trim_start()
+        .strip_prefix("to be ")
+        .and_then(|rest| token::words(rest).next().map(str::to_owned));
     is_of_a_finish
         && done.is_some_and(|word| {
             !lexicon::means(&word, Word::Taken) && !lexicon::means(&word, Word::Acceptable)

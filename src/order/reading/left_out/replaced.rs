@@ -2,34 +2,31 @@
 
 use super::before::forbids;
 use super::{MAY_INSTEAD, WHY, is_finish, is_small, may_be, verb, written};
-use crate::order::reading::Became;
 use crate::order::reading::either::process;
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon;
 use crate::order::reading::what::What;
+use crate::order::reading::{Became, token};
 use crate::quantity::letters::lower;
 
 /// `plating instead of HDG is not allowed`, `no plating in lieu of HDG`: where the one in front is refused the one behind is
 /// not; the places that say neither for sure.
 pub(super) fn instead(line: &Line, at: usize, finish: usize) -> Vec<(usize, &'static str)> {
-    let over_fillers = |mut place: usize, next: fn(&Line, usize) -> Option<usize>| loop {
-        place = next(line, place)?;
-        if !is_small(line, place) {
-            return Some(place);
-        }
+    let over = |place: usize, next: fn(&Line, usize) -> Option<usize>| {
+        line.over(place, next, |at| is_small(line, at))
     };
     let is_what = |place: Option<usize>, what: &What| place.filter(|place| line.what(*place) == Some(what));
-    let last = over_fillers(finish, Line::behind);
+    let last = over(finish, Line::behind);
     let behind = is_what(last, &What::Excluded);
-    let front = over_fillers(at, Line::before);
+    let front = over(at, Line::before);
     let between = is_what(front, &What::Excluded);
     let allowed = is_what(last, &What::Acceptable).or_else(|| is_what(front, &What::Acceptable));
     let first = match between.or_else(|| is_what(front, &What::Acceptable)) {
-        Some(excluded) => over_fillers(excluded, Line::before),
+        Some(excluded) => over(excluded, Line::before),
         None => front,
     };
     let first = first.filter(|first| line.what(*first).is_some_and(is_finish));
-    let no = first.and_then(|first| is_what(over_fillers(first, Line::before), &What::Without));
+    let no = first.and_then(|first| is_what(over(first, Line::before), &What::Without));
     match (behind, first) {
         // `mechanical in lieu of HDG is acceptable`: allowed, and not asked.
         (None, Some(first)) if allowed.is_some() && between.is_none() && no.is_none() => {
@@ -64,9 +61,8 @@ pub(super) fn replaces(line: &mut Line, at: usize, behind: usize, text: &str) ->
         let gap = line.end(one).zip(line.start(other));
         gap.and_then(|(end, start)| text.get(end..start)).unwrap_or_default()
     };
-    let holds = |gap: &str, words: &[&str]| {
-        gap.split(|c: char| !c.is_alphabetic()).any(|word| words.contains(&lower(word).as_str()))
-    };
+    let holds =
+        |gap: &str, words: &[&str]| token::words(gap).any(|word| words.contains(&lower(word).as_str()));
     let gap = second.map_or("", |second| between(behind, second));
     // `substitute plating for HDG`, and `substitute HDG with plating`.
     let is_for = holds(gap, lexicon::IN_THE_PLACE);
@@ -80,7 +76,7 @@ pub(super) fn replaces(line: &mut Line, at: usize, behind: usize, text: &str) ->
     let other = other.filter(is_other);
     let last = if is_for || is_by { second.unwrap_or(behind) } else { behind };
     // `substitution of HDG by plating is not permitted`.
-    let verdict = over_small(line, last);
+    let verdict = line.over(last, Line::behind, |at| is_small(line, at));
     refuses.extend(verdict.filter(|verdict| forbids(line, *verdict)));
     is_allowed |= verdict.is_some_and(|verdict| line.what(verdict) == Some(&What::Acceptable));
     match other {
@@ -140,24 +136,8 @@ fn in_front(line: &Line, at: usize) -> (Option<usize>, Vec<usize>, bool) {
 }
 
 fn finish_behind(line: &Line, at: usize) -> Option<usize> {
-    let mut place = at;
-    loop {
-        place = line.behind(place)?;
-        match line.what(place)? {
-            what if is_finish(what) => return Some(place),
-            What::With(_) => {}
-            _ if is_small(line, place) => {}
-            _ => return None,
-        }
-    }
-}
-
-fn over_small(line: &Line, at: usize) -> Option<usize> {
-    let mut place = line.behind(at)?;
-    while is_small(line, place) {
-        place = line.behind(place)?;
-    }
-    Some(place)
+    let is_between = |at: usize| matches!(line.what(at), Some(What::With(_))) || is_small(line, at);
+    line.over(at, Line::behind, is_between).filter(|at| line.what(*at).is_some_and(is_finish))
 }
 
 /// Whether a word puts the finish behind it, or one of two, in the place of another.

@@ -1,11 +1,11 @@
 //! The words beside a finish that is not wanted: those that say the same one, and those that are joined to it.
 
 use super::{WHY, is_finish};
-use crate::order::reading::Became;
 use crate::order::reading::either::process;
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon;
 use crate::order::reading::what::What;
+use crate::order::reading::{Became, token};
 use crate::process::Process;
 use crate::quantity::letters::lower;
 
@@ -52,9 +52,7 @@ pub(super) fn its_other_words(
         let gap = line.end(one.min(other)).zip(line.start(one.max(other)));
         let gap = gap.and_then(|(end, start)| text.get(end..start));
         let is_but = |word: &str| lexicon::BUT.contains(&lower(word).as_str());
-        gap.is_none_or(|gap| {
-            gap.contains([':', '(', ')']) || gap.split(|c: char| !c.is_alphabetic()).any(is_but)
-        })
+        gap.is_none_or(|gap| gap.contains([':', '(', ')']) || token::words(gap).any(is_but))
     };
     while let Some(other) = next(line, place).filter(|other| !is_apart(line, place, *other)) {
         place = other;

@@ -116,9 +116,7 @@ const FARTHEST: usize = 80;
 /// Whether the word for a tolerance stands right in front of a place.
 fn is_of_a_tolerance(line: &Line, at: usize, text: &str) -> bool {
     let Some(span) = line.span(at) else { return false };
-    let (front, _) = token::beside(text, span, FARTHEST);
-    let near = front.rsplit(token::is_break).next().unwrap_or_default();
-    let last = near.split(|c: char| !c.is_alphabetic()).rfind(|word| !word.is_empty()).map(lower);
+    let last = token::words(token::near(text, span, FARTHEST).0).next_back().map(lower);
     last.is_some_and(|word| lexicon::TOLERANCES.contains(&word.as_str()))
 }
 
@@ -139,7 +137,7 @@ fn is_alone(line: &Line, at: usize, text: &str, unknown: &[Piece]) -> bool {
         return false;
     }
     let judges = |word: &str| lexicon::JUDGES.contains(&lower(word).as_str());
-    if behind.trim_start().starts_with([':', '=']) || near.split(|c: char| !c.is_alphabetic()).any(judges) {
+    if behind.trim_start().starts_with([':', '=']) || token::words(near).any(judges) {
         return false;
     }
     let is_inside = |place: &usize| {

@@ -155,14 +155,10 @@ impl Words {
         };
         // `max 10 µm plating on washers`.
         let is_on_a_mate = |at: usize| {
-            let mut place = line.behind(at)?;
-            let is_on = line.items.get(place).is_some_and(|item| {
+            let is_on = line.behind(at).and_then(|on| line.items.get(on)).is_some_and(|item| {
                 item.what == What::Filler && ON_A_MATE.contains(&lower(&item.text).as_str())
             });
-            while line.what(place) == Some(&What::Filler) {
-                place = line.behind(place)?;
-            }
-            line.what(place).map(|what| is_on && has_bolt && is_named(what, MATES))
+            line.what(line.said_behind(at)?).map(|what| is_on && has_bolt && is_named(what, MATES))
         };
         let items = (0..line.items.len()).filter_map(|at| {
             let says = line.items.get(at).map_or(Says::Nothing, says);

@@ -67,9 +67,7 @@ fn is_beside(line: &Line, text: &str, at: usize, is_behind: bool) -> bool {
     let Some(span) = line.span(at) else { return false };
     let (front, behind) = token::beside(text, span, FARTHEST);
     let is_end = |c: char| token::is_break(c) || c.is_ascii_digit() || matches!(c, '(' | ')');
-    let words = |part: &str| -> Vec<String> {
-        part.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty()).map(lower).collect()
-    };
+    let words = |part: &str| -> Vec<String> { token::words(part).map(lower).collect() };
     let mut near = match is_behind {
         true => words(behind.split(is_end).next().unwrap_or_default()),
         false => words(front.rsplit(is_end).next().unwrap_or_default()),
