@@ -40,10 +40,10 @@ impl Device {
         Prices::read(&Self.text(PRICES).ok().flatten().unwrap_or_default())
     }
 
-    /// Keeps the own prices.
-    pub fn remember_prices(prices: &Prices) {
-        if Self::prices() != *prices {
-            let _ = Self.put(PRICES, &prices.to_string());
+    /// Keeps the own prices as a text.
+    pub fn remember_prices(prices: &str) {
+        if Self::prices() != Prices::read(prices) {
+            let _ = Self.put(PRICES, prices);
         }
     }
 

@@ -48,7 +48,7 @@ pub fn App() -> Html {
         }
         Device::remember(*settings);
     });
-    use_effect_with(page.prices.clone(), Device::remember_prices);
+    use_kept(Some(page.prices.to_string().into()), Device::remember_prices);
     use_kept(page.takes_readings().then(|| address.clone()), Device::remember_readings);
     let back = (page.view != View::Order && page.left_at.is_some())
         .then(|| AttrValue::from(format!("#{}", page.address_of(View::Order))));
