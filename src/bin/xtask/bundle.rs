@@ -19,10 +19,10 @@ use super::size::Budget;
 const GUARD: &str = "kettle-and-barrel-stopped";
 
 /// What the file may weigh with the program as it is.
-const RAW: Budget = Budget { what: "one file, the program as it is", goal: 1_800_000, reached: 3_726_000 };
+const RAW: Budget = Budget { what: "one file, the program as it is", goal: 1_800_000, reached: 3_552_000 };
 /// The same with the program packed by gzip: half of it.
 const PACKED: Budget =
-    Budget { what: "one file, the program packed by gzip", goal: 900_000, reached: 1_572_300 };
+    Budget { what: "one file, the program packed by gzip", goal: 900_000, reached: 1_497_700 };
 
 /// Writes the whole page as one file beside the built page, and holds it against its budget.
 pub fn bundle(dist: &Path) -> Done<PathBuf> {

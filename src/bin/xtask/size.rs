@@ -7,7 +7,7 @@ use super::offline::{SERVICE_WORKER, files};
 use super::run::{Done, read};
 
 /// What a first visit may transfer, compressed by brotli at its best.
-const FIRST_LOAD: Budget = Budget { what: "first load", goal: 400_000, reached: 911_800 };
+const FIRST_LOAD: Budget = Budget { what: "first load", goal: 400_000, reached: 868_300 };
 
 /// A size that is watched, in bytes.
 #[derive(Debug, Clone, Copy)]
