@@ -2,7 +2,7 @@
 //! last one back.
 //!
 //! The text of the readings is all there is: it survives a reload, goes into a link, and reads as it
-//! looks. An article is a line.
+//! looks. An article is a line, or what stands between `;` where all stand on one.
 
 use std::fmt;
 
@@ -19,11 +19,11 @@ pub struct Place {
 
 /// Where the next reading belongs, behind those in the text.
 ///
-/// With so many readings to an article, what stands on a line is one article until it is full.
+/// With so many readings to an article, what stands on a line, or behind the last `;`, is one article until it is full.
 pub fn next_place(text: &str, per_article: Option<u32>) -> Place {
     let of = per_article.and_then(|count| usize::try_from(count).ok()).filter(|&count| count > 1);
-    let lines = text.lines().filter(|line| !line.trim().is_empty());
-    let (articles, on_last) = lines.fold((0, 0), |(articles, _), line| (articles + 1, words(line)));
+    let parts = text.split(joint(text)).filter(|part| !part.trim().is_empty());
+    let (articles, on_last) = parts.fold((0, 0), |(articles, _), part| (articles + 1, words(part)));
     match of {
         Some(of) if on_last > 0 && on_last < of => {
             Place { article: articles, reading: on_last + 1, of: Some(of) }
@@ -34,20 +34,37 @@ pub fn next_place(text: &str, per_article: Option<u32>) -> Place {
 
 /// The text with the next reading in its place.
 pub fn with_next(text: &str, reading: &str, per_article: Option<u32>) -> String {
-    let (text, reading) = (text.trim_end(), reading.split_whitespace().collect::<Vec<_>>().join(" "));
+    let joint = joint(text);
+    let (text, reading) = (ended(text, joint), reading.split_whitespace().collect::<Vec<_>>().join(" "));
     if text.is_empty() || reading.is_empty() {
         return format!("{text}{reading}");
     }
-    let between = if next_place(text, per_article).reading == 1 { '\n' } else { ' ' };
+    let between = match joint {
+        _ if next_place(text, per_article).reading != 1 => " ",
+        ';' => "; ",
+        _ => "\n",
+    };
     format!("{text}{between}{reading}")
 }
 
 /// The text without its last reading, and that reading; none where there is nothing to take back.
 pub fn without_last(text: &str) -> Option<(String, String)> {
-    let text = text.trim_end();
-    let at = text.rfind(char::is_whitespace).map_or(0, |at| at + first_char(text, at));
+    let joint = joint(text);
+    let text = ended(text, joint);
+    let at = text.rfind(|c: char| c.is_whitespace() || c == joint).map_or(0, |at| at + first_char(text, at));
     let (rest, last) = text.split_at_checked(at)?;
-    (!last.is_empty()).then(|| (rest.trim_end().to_owned(), last.to_owned()))
+    (!last.is_empty()).then(|| (ended(rest, joint).to_owned(), last.to_owned()))
+}
+
+/// What stands between articles: `;` where one line holds them all, else the end of the line.
+fn joint(text: &str) -> char {
+    let text = text.trim_end();
+    if text.contains(';') && !text.contains('\n') { ';' } else { '\n' }
+}
+
+/// A text without what stands behind its last reading.
+fn ended(text: &str, joint: char) -> &str {
+    text.trim_end_matches(|c: char| c.is_whitespace() || c == joint)
 }
 
 fn first_char(text: &str, at: usize) -> usize {
@@ -102,12 +119,23 @@ mod tests {
     /// Adding and taking back undo each other, whatever was there.
     #[test]
     fn adding_and_taking_back_undo_each_other() {
-        for text in ["", "52", "52 48", "A1: 52 48\n51"] {
+        for text in ["", "52", "52 48", "A1: 52 48\n51", "52 48; 51", "52 48; 51 50", "A1;52;48\nA2;51;50"] {
             for per_article in [None, Some(1), Some(2), Some(5)] {
                 let more = with_next(text, "49.5", per_article);
                 assert_eq!(without_last(&more), Some((text.to_owned(), "49.5".to_owned())));
             }
         }
+    }
+
+    /// Articles on one line stay on it: a line with `;` beside one without says two things.
+    #[test]
+    fn articles_between_semicolons_go_on_between_semicolons() {
+        assert_eq!(next_place("47 51; 46 49; 52 48", None).to_string(), "article 4");
+        assert_eq!(next_place("47 51; 46", Some(2)).to_string(), "article 2, reading 2 of 2");
+        assert_eq!(with_next("47 51; 46 49;", "52", Some(2)), "47 51; 46 49; 52");
+        assert_eq!(with_next("47 51; 46", "49", Some(2)), "47 51; 46 49");
+        assert_eq!(without_last("47 51; 46"), Some(("47 51".to_owned(), "46".to_owned())));
+        assert_eq!(without_last("47;51;"), Some(("47".to_owned(), "51".to_owned())));
     }
 
     /// A name alone on a line is no reading of an article, and one reading on each needs no number.
