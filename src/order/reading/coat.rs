@@ -141,7 +141,7 @@ fn of_mates(line: &mut Line, scopes: &Scopes) {
         .filter(|at| !is_mate(*at))
         .filter_map(|at| line.items.get(at).filter(|item| item.is_free()))
         .find_map(|item| Some((either::process(&item.what)?, either::may_be(&item.text))));
-    let Some((first, first_may_be)) = own else { return };
+    let Some((first, first_may_be)) = own else { return of_mates_alone(line, scopes, &mates) };
     // `mech galv, galvanized nuts`; zinc by itself says no more than that it is zinc.
     let holds =
         |may_be: &[Process], process: Process| may_be.len() < Process::ALL.len() && may_be.contains(&process);
@@ -160,6 +160,32 @@ fn of_mates(line: &mut Line, scopes: &Scopes) {
             });
         if is_bare || is_gone || is_other {
             item.not(left_out::OF_A_MATE);
+        }
+    }
+}
+
+/// `black bolts with HDG nuts`: the bolts have no zinc.
+fn of_mates_alone(line: &mut Line, scopes: &Scopes, mates: &[bool]) {
+    let is_mate = |at: usize| mates.get(at) == Some(&true);
+    let is_named = |at: usize| scopes.nut.contains(&at) || scopes.washer.contains(&at);
+    let is_bare = line.items.iter().enumerate().any(|(at, item)| {
+        !is_mate(at)
+            && match &item.what {
+                What::Other("bare") => item.is_free(),
+                What::Part("plain") => item.became == Some(Became::NotUsed(lexicon::BARE.into())),
+                _ => false,
+            }
+    });
+    // `black bolts with nuts HDG` may be of all of them.
+    let is_its_own = |line: &Line, at: usize| {
+        line.behind(at).is_some_and(is_named)
+            || line.before(at).is_some_and(|name| is_named(name) && line.before(name).is_none())
+    };
+    for at in (0..line.items.len()).filter(|at| is_bare && is_mate(*at)) {
+        if is_its_own(line, at)
+            && line.items.get(at).is_some_and(|item| item.is_free() && either::process(&item.what).is_some())
+        {
+            line.not(at, left_out::OF_A_MATE);
         }
     }
 }

@@ -124,7 +124,7 @@ impl Line {
         &self,
         at: usize,
         next: fn(&Self, usize) -> Option<usize>,
-        passes: impl Fn(usize) -> bool,
+        mut passes: impl FnMut(usize) -> bool,
     ) -> Option<usize> {
         std::iter::successors(next(self, at), |at| next(self, *at)).find(|at| !passes(*at))
     }

@@ -8,11 +8,11 @@ use super::what::What;
 use super::{Became, Piece};
 use crate::quantity::letters::lower;
 use ahead::{ahead, heads, reaches_over};
-pub(super) use before::forbids_so;
 use before::{before, begs, is_of_unknown, is_said_of_the_stretch_before, not_tapped_over};
 use condition::on_a_condition;
 use doubt::in_doubt;
 pub(super) use lubricant::not_lubricated;
+pub(super) use of_parts::forbids_so;
 use stock::{IN_STOCK, in_stock, is_in_stock};
 pub(super) use verb::{all_but, by_a_verb, not_fit_for};
 pub(super) use words::{free_of_zinc, in_the_place, not_so, not_that, refused};
@@ -25,6 +25,7 @@ mod condition;
 mod doubt;
 mod lubricant;
 mod mate;
+mod of_parts;
 mod replaced;
 mod same;
 mod stock;
@@ -120,7 +121,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             }
             // `8.8, not plated, nor HDG`.
             Some(What::Or) if is_nor(line, at, says_neither) => ahead(line, at, text, false),
-            Some(What::Was) if stands_behind_a_finish(line, at) => {
+            Some(What::Was) if stands_behind_a_finish(line, at) && !is_of_the_next(line, at) => {
                 before(line, at, text);
             }
             Some(What::Was) => ahead(line, at, text, false),
@@ -262,6 +263,11 @@ pub(super) fn is_finish(what: &What) -> bool {
 /// `HDG was quoted`.
 fn stands_behind_a_finish(line: &Line, at: usize) -> bool {
     line.before(at).and_then(|before| line.what(before)).is_some_and(is_finish)
+}
+
+/// `HDG (was: plated)`: the finish behind the word is the old one.
+fn is_of_the_next(line: &Line, at: usize) -> bool {
+    line.said_behind(at).and_then(|next| line.what(next)).is_some_and(is_finish)
 }
 
 /// `changed from zinc plated to HDG`: the first of the two is not wanted.

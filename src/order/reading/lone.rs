@@ -85,12 +85,18 @@ fn touches(text: &str, from: usize, to: usize) -> bool {
     between.is_some_and(|gap| gap.chars().all(|c| c == ' '))
 }
 
-/// `C -3`, `zork -300`, `C - 3`: a dash that touches the number alone joins it to the word, and any dash to a letter.
+/// `C -3`, `zork -300`, `C - 3`: a dash that touches the number alone joins it to the word, and any dash to a letter;
+/// `C: 3` may be a place.
 fn is_dashed(text: &str, word: &Range<usize>, number: usize) -> bool {
-    let between = text.get(word.end..number).and_then(|gap| gap.strip_prefix(' ')).map(str::trim_start);
-    let is_letter = text.get(word.clone()).is_some_and(|word| word.chars().count() == 1);
+    let Some(between) = text.get(word.end..number) else { return false };
+    let word = text.get(word.clone()).unwrap_or_default();
+    let is_letter = word.chars().count() == 1;
+    let is_category = word == "C" && matches!(between.trim(), ":" | "=" | "(");
     between
+        .strip_prefix(' ')
+        .map(str::trim_start)
         .is_some_and(|gap| matches!(gap, "-" | "–" | "−") || is_letter && matches!(gap.trim_end(), "-" | "–"))
+        || is_category
 }
 
 /// The one number left where every size is said, and nothing beside it makes something else of it.

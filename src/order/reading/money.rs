@@ -74,7 +74,9 @@ pub fn price(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let counted = unit(chain, number.end);
     // `price 150 pcs`: a request, and its pieces; `price per 100 pcs` is for so many.
     let is_per = (at..named).any(|at| matches!(chain.word(at), Some("per" | "pro" | "je")));
-    if !is_per && (counted.is_some() || is_measured(chain, number.end)) {
+    // `please price: 3/4-10`.
+    let is_size = || chain.sign(number.end, &["/"]) && chain.glued(chain.after(number.end));
+    if !is_per && (counted.is_some() || is_measured(chain, number.end) || is_size()) {
         return None;
     }
     let end = counted.map_or(over_so_many(chain, number.end), |(end, ..)| end);

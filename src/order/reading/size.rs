@@ -33,7 +33,7 @@ pub fn metric(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = with_steel_between(chain, end, &text) {
         return Some(found);
     }
-    if let Some(found) = lengths::with_thousands(chain, end, &text) {
+    if let Some(found) = lengths::with_thousands(chain, end, &text, diameter.value) {
         return Some(found);
     }
     let exists = |text: &str| Designation::read(text).is_ok();

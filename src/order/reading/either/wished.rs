@@ -88,11 +88,12 @@ fn against(line: &mut Line, word: &Piece, text: &str) {
     else {
         return;
     };
-    // Words that nobody knows change nothing, but behind a condition.
-    let touches = |from: usize, to: usize, more: bool| {
+    // Words that nobody knows change nothing.
+    let touches = |from: usize, to: usize, has_comma: bool| {
         text.get(from..to).is_some_and(|gap| {
             // `zinc (vs HDG)`, `zinc - if HDG too thick`.
-            gap.chars().all(|c| matches!(c, ' ' | '(' | '-' | '–') || more && (c == ',' || c.is_alphabetic()))
+            gap.chars()
+                .all(|c| matches!(c, ' ' | '(' | '-' | '–') || c.is_alphabetic() || has_comma && c == ',')
         })
     };
     let is_behind = start(second).is_some_and(|start| touches(word.span.end, start, is_between));

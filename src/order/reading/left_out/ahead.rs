@@ -1,7 +1,8 @@
 //! What stands behind a word that says what is not wanted.
 
-use super::before::{before, has_bolt, is_said_of_the_stretch_before};
-use super::mate::{is_standard_of_the_mate, name_behind};
+use super::before::{before, is_said_of_the_stretch_before};
+use super::mate::{has_bolt, is_standard_of_the_mate, name_behind};
+use super::of_parts::refused_in_front;
 use super::same::{is_colour, its_other_words, joined_behind, why_refused};
 use super::{
     BY_A_VERB, MATES, NOT_WHAT, OF_A_MATE, UNCLEAR, WHY, can_be_left_out, is_finish, is_grade, is_named,
@@ -19,6 +20,15 @@ use crate::quantity::letters::lower;
 pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unknown: bool) {
     if let Some(size) = refused_size(line, without) {
         size.into_iter().for_each(|at| line.not(at, WHY));
+        if let Some(item) = line.item(without) {
+            item.became = Some(Became::Binds);
+        }
+        return;
+    }
+    if let Some(finish) = refused_in_front(line, without) {
+        line.not(finish, WHY);
+        let next = if finish < without { Line::before } else { Line::behind };
+        its_other_words(line, finish, text, next, WHY);
         if let Some(item) = line.item(without) {
             item.became = Some(Became::Binds);
         }

@@ -1,6 +1,7 @@
 //! What stands in front of a word that says that it is not wanted.
 
 use super::mate::{has_another, name_behind, standard_of};
+use super::of_parts::{forbids, refused_behind};
 use super::same::{its_other_words, joined_before, why_refused};
 use super::{BY_OTHERS, NOT_WHAT, OF_A_MATE, UNCLEAR, WHY, can_be_left_out, is_finish, is_gone};
 use crate::order::reading::items::{Item, Line};
@@ -31,9 +32,11 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
         line.not(done, WHY);
         found = true;
     }
-    if let Some((finish, why)) = finish_of_parts(line, excluded) {
-        line.not(finish, why);
-        its_other_words(line, finish, text, Line::before, why);
+    if let Some((finishes, why)) = refused_behind(line, excluded) {
+        for finish in finishes {
+            line.not(finish, why);
+            its_other_words(line, finish, text, Line::before, why);
+        }
         if let Some(item) = line.item(excluded) {
             item.became = Some(Became::Binds);
         }
@@ -106,61 +109,6 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
         item.became = Some(Became::Binds);
     }
     found
-}
-
-/// Whether a word forbids what it speaks of: `not accepted`, `will be rejected`; `not required` says only that it is not
-/// ordered, and `not possible` that nobody can make it.
-pub(super) fn forbids(line: &Line, at: usize) -> bool {
-    let is_one = line.items.get(at).filter(|item| item.what == What::Excluded).map(|item| lower(&item.text));
-    is_one.is_some_and(|written| forbids_so(&written))
-}
-
-/// Whether these words forbid.
-pub(in crate::order::reading) fn forbids_so(written: &str) -> bool {
-    let last = written.rsplit(' ').next().unwrap_or_default();
-    let is_out = matches!(last, "excluded" | "ausgeschlossen" | "possible" | "möglich");
-    let refuses = |words: &str| lexicon::means(words, Word::Refused);
-    let takes = || lexicon::means(last, Word::Acceptable) || lexicon::TAKES.contains(&last);
-    !is_out && (refuses(written) || refuses(last) || takes())
-}
-
-/// `plated bolts are refused`: how bolts are coated is refused, and no bolts; `HDG bolts not required` is of the bolts. Of
-/// `HDG washers are not accepted` it is the finish of what comes with them.
-fn finish_of_parts(line: &Line, excluded: usize) -> Option<(usize, &'static str)> {
-    forbids(line, excluded).then_some(())?;
-    let (mut at, mut why) = (excluded, None);
-    loop {
-        at = line.before(at)?;
-        match line.what(at)? {
-            What::Filler if why.is_none() => {}
-            what if is_named(what, BOLTS) => why = Some(WHY),
-            what if is_named(what, MATES) && why.is_none() => {
-                why = match has_bolt(line) {
-                    true => is_named_elsewhere(line, at).then_some(OF_A_MATE),
-                    false => Some(WHY),
-                };
-                why?;
-            }
-            What::Part(_) if why.is_some() => {}
-            what if is_finish(what) && line.items.get(at)?.is_free() => return Some((at, why?)),
-            _ => return None,
-        }
-    }
-}
-
-/// Whether the nut or the washer at a place is named once more, so that the line does not only refuse it.
-pub(super) fn is_named_elsewhere(line: &Line, at: usize) -> bool {
-    let own = MATES.iter().find(|mate| line.what(at).is_some_and(|what| is_named(what, &[mate])));
-    own.is_some_and(|own| {
-        let is_one =
-            |(other, item): (usize, &Item)| other != at && item.is_free() && is_named(&item.what, &[own]);
-        line.items.iter().enumerate().any(is_one)
-    })
-}
-
-/// Whether a nut or a washer of the line comes with a bolt.
-pub(super) fn has_bolt(line: &Line) -> bool {
-    line.items.iter().any(|item| is_named(&item.what, BOLTS) || matches!(item.what, What::Length(_)))
 }
 
 /// Where the standard in front of the name of a nut or a washer begins; up to its name nothing else stands.

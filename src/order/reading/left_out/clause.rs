@@ -4,7 +4,9 @@
 use std::ops::Range;
 
 use super::ahead::heads;
-use super::before::{forbids, has_bolt, holds_a_relative, is_named_elsewhere};
+use super::before::holds_a_relative;
+use super::mate::{has_bolt, is_named_elsewhere};
+use super::of_parts::forbids;
 use super::verb::{ONLY_THERE, TWICE};
 use super::{MATES, WITH_OR_WITHOUT, can_be_left_out, is_finish, is_named, is_place, is_small};
 use crate::order::reading::Piece;

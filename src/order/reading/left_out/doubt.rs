@@ -3,8 +3,9 @@
 
 use std::collections::HashSet;
 
-use super::before::{forbids, says_how};
+use super::before::says_how;
 use super::mate::{name_behind, standard_of};
+use super::of_parts::forbids;
 use super::{
     ALL_BUT, BY_A_VERB, MATES, OF_A_MATE, WITH_OR_WITHOUT, can_be_left_out, clause, is_finish, is_named,
     is_place, is_small, replaced, verb, written,

@@ -1,7 +1,7 @@
 //! The standard of a nut or a washer that is not there, and its name.
 
 use super::is_finish;
-use crate::order::reading::items::Line;
+use crate::order::reading::items::{Item, Line};
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
 use crate::order::reading::what::{SteelWord, What};
 
@@ -70,4 +70,19 @@ pub(super) fn standard_of(what: &What) -> Option<&'static str> {
         What::Steel(SteelWord::Grade(grade)) if grade.is_washer() => Some("washer"),
         _ => None,
     }
+}
+
+/// Whether the nut or the washer at a place is named once more, so that the line does not only refuse it.
+pub(super) fn is_named_elsewhere(line: &Line, at: usize) -> bool {
+    let own = MATES.iter().find(|mate| line.what(at).is_some_and(|what| is_named(what, &[mate])));
+    own.is_some_and(|own| {
+        let is_one =
+            |(other, item): (usize, &Item)| other != at && item.is_free() && is_named(&item.what, &[own]);
+        line.items.iter().enumerate().any(is_one)
+    })
+}
+
+/// Whether a nut or a washer of the line comes with a bolt.
+pub(super) fn has_bolt(line: &Line) -> bool {
+    line.items.iter().any(|item| is_named(&item.what, BOLTS) || matches!(item.what, What::Length(_)))
 }

@@ -1,6 +1,6 @@
 //! A finish that would take the place of another: `no plating in lieu of HDG`, `plating may not be substituted for HDG`.
 
-use super::before::forbids;
+use super::of_parts::forbids;
 use super::{MAY_INSTEAD, WHY, is_finish, is_small, may_be, verb, written};
 use crate::order::reading::either::process;
 use crate::order::reading::items::Line;
@@ -75,8 +75,17 @@ pub(super) fn replaces(line: &mut Line, at: usize, behind: usize, text: &str) ->
     let is_other = |other: &usize| line.what(*other).and_then(process) != line.what(wanted).and_then(process);
     let other = other.filter(is_other);
     let last = if is_for || is_by { second.unwrap_or(behind) } else { behind };
-    // `substitution of HDG by plating is not permitted`.
     let verdict = line.over(last, Line::behind, |at| is_small(line, at));
+    // `substitution of HDG by plating is not permitted`: no plating.
+    if let (true, true, true, Some(verdict)) = (is_by, refuses.is_empty(), first.is_none(), verdict)
+        && forbids(line, verdict)
+    {
+        if let Some(item) = line.item(at) {
+            item.what = What::Filler;
+            item.became = Some(Became::Binds);
+        }
+        return Vec::new();
+    }
     refuses.extend(verdict.filter(|verdict| forbids(line, *verdict)));
     is_allowed |= verdict.is_some_and(|verdict| line.what(verdict) == Some(&What::Acceptable));
     match other {

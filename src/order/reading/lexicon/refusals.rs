@@ -111,6 +111,12 @@ pub const BOUND_TO: &[&str] = &[
     "met", "sur", "pour", "avec",
 ];
 
+/// Between a finish and the part that it is of: `electroplating of the bolts`.
+pub const BINDS_A_PART: &[&str] = &[
+    "of", "for", "on", "to", "the", "these", "those", "all", "any", "such", "von", "der", "die", "den",
+    "dieser", "für", "an", "auf", "van", "voor", "op", "de", "des", "les", "du", "pour", "sur",
+];
+
 /// In front of what is refused alone: `any coating but HDG`.
 pub const ALL_BUT: &[&str] =
     &["but", "except", "bar", "save", "außer", "ausser", "behalve", "sauf", "excepto"];

@@ -8,15 +8,17 @@ use crate::order::reading::what::{Found, What, Written};
 use crate::thread::Designation;
 
 /// `M30x1,200 mm`: no bolt is 1.2 mm long, and no thread has this pitch; without the unit it may be a pitch of 1, and so
-/// many pieces. With a point it may be a pitch of 1.
-pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Option<Found> {
+/// many pieces. With a point it is a pitch, but of a rod, which may be so many metres long, and where few threads have it.
+pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str, diameter: f64) -> Option<Found> {
     let number = number::decimal(chain, cross(chain, end)?)?;
     let has_point = number.text.contains('.');
     // Pitches of 1.25 mm are so written too.
-    let is_round = number.grouped.is_some_and(|grouped| grouped % 500.0 == 0.0);
+    let is_round = || number.grouped.is_some_and(|grouped| grouped % 500.0 == 0.0);
+    let is_rare = number.value == 1.0 && diameter > FINE_OF_ONE && !named_near(chain, end, &["nut"]);
+    let may_be_long = || is_round() && (is_rare || named_near(chain, end, &["rod"]));
     let grouped = number
         .grouped
-        .filter(|_| number.value < 10.0 && (number.text.contains(',') || has_point && is_round))?;
+        .filter(|_| number.value < 10.0 && (number.text.contains(',') || has_point && may_be_long()))?;
     let counts = |word| matches!(word, Word::Count(..) | Word::Each | Word::Set).then_some(());
     let counted = lexicon::find(chain, number.end, counts).map(|(end, ())| end);
     let past = unit_of_length(chain, &number).map_or(number.end, |(end, _)| end);
@@ -43,6 +45,9 @@ pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str) -> Optio
     let written = Written { text, thread: Some(thread), of_size: false, pitched: false, weak: false };
     Some(vec![(end, What::Thread(written)), (behind, length)])
 }
+
+/// Up to so many millimetres a pitch of 1 mm is among those that fasteners have (ISO 262).
+const FINE_OF_ONE: f64 = 10.0;
 
 /// How many tokens on either side of a size are looked at for the name of its part.
 const NEAR: usize = 12;

@@ -37,6 +37,8 @@ pub(super) fn settle(line: &mut Line, text: &str) {
         })
         .reduce(|one, other| if one.exceeds(other) { one } else { other });
     let is_other = |at: usize| match line.what(at) {
+        // `zinc plated 12 µm, threads max 6 µm`: as much as fits.
+        Some(What::AtMost(_)) if is_of_threads(line, text, at) => false,
         Some(What::AtMost(wanted)) => thickest.is_some_and(|thickest| thickest.exceeds(wanted.solid())),
         _ => true,
     };
@@ -64,17 +66,7 @@ pub(super) fn settle(line: &mut Line, text: &str) {
 
 /// Whether a zone of the part stands beside a thickness, in front of it or behind it, with the word that says where.
 fn is_beside(line: &Line, text: &str, at: usize, is_behind: bool) -> bool {
-    let Some(span) = line.span(at) else { return false };
-    let (front, behind) = token::beside(text, span, FARTHEST);
-    let is_end = |c: char| token::is_break(c) || c.is_ascii_digit() || matches!(c, '(' | ')');
-    let words = |part: &str| -> Vec<String> { token::words(part).map(lower).collect() };
-    let mut near = match is_behind {
-        true => words(behind.split(is_end).next().unwrap_or_default()),
-        false => words(front.rsplit(is_end).next().unwrap_or_default()),
-    };
-    if !is_behind {
-        near.reverse();
-    }
+    let near = words_beside(line, text, at, is_behind);
     let is_zone =
         |word: &String| lexicon::ZONES.contains(&word.as_str()) || word == "shank" || word == "schaft";
     let is_where =
@@ -88,4 +80,28 @@ fn is_beside(line: &Line, text: &str, at: usize, is_behind: bool) -> bool {
         let words = near.get(from..zone + MOST_BETWEEN).or_else(|| near.get(from..)).unwrap_or_default();
         !is_behind && is_next || words.iter().any(is_where)
     })
+}
+
+/// Whether a word for a thread stands beside a thickness.
+fn is_of_threads(line: &Line, text: &str, at: usize) -> bool {
+    [true, false].into_iter().any(|is_behind| {
+        let near = words_beside(line, text, at, is_behind);
+        near.iter().take(MOST_BETWEEN + 1).any(|word| lexicon::OF_THREADS.contains(&word.as_str()))
+    })
+}
+
+/// The words beside a thickness up to the next figure or mark, those next to it first.
+fn words_beside(line: &Line, text: &str, at: usize, is_behind: bool) -> Vec<String> {
+    let Some(span) = line.span(at) else { return Vec::new() };
+    let (front, behind) = token::beside(text, span, FARTHEST);
+    let is_end = |c: char| token::is_break(c) || c.is_ascii_digit() || matches!(c, '(' | ')');
+    let words = |part: &str| -> Vec<String> { token::words(part).map(lower).collect() };
+    match is_behind {
+        true => words(behind.split(is_end).next().unwrap_or_default()),
+        false => {
+            let mut near = words(front.rsplit(is_end).next().unwrap_or_default());
+            near.reverse();
+            near
+        }
+    }
 }

@@ -16,10 +16,15 @@ pub(super) fn hole(line: &mut Line, scopes: &Scopes) {
     });
     for (at, hole) in found {
         let is_washer = scopes.kind.is_some_and(Kind::is_washer);
-        match washer_of(&hole).filter(|_| is_washer && line.draft.get("thread").is_none()) {
+        match washer_of(&hole).filter(|_| is_washer) {
             Some(thread) => {
+                if line.draft.get("thread").is_none() {
+                    line.note("thread", OF_A_HOLE);
+                }
                 line.fill(at, "thread", &thread.to_string(), "the size");
-                line.note("thread", OF_A_HOLE);
+            }
+            None if is_washer && line.draft.get("thread").is_some() => {
+                line.not(at, "no washer known here has this hole: it is judged by the thread it is for")
             }
             None if is_washer => {
                 line.not(at, "no washer known here has this hole: write the thread it is for")
