@@ -153,7 +153,7 @@ fn words(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
         if is_other {
             // `indoors and at the beach`: the part stands in either, and the harsher of them counts.
             open.extend(categories.iter().filter(|category| !open.contains(category)).collect::<Vec<_>>());
-            open.sort_unstable();
+            sort_by_key(&mut open, |category| *category);
             are_several = true;
             asks.push(at);
         } else if both.is_empty() && is_said && is_harsher(categories, &open) {
@@ -176,7 +176,7 @@ fn words(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
         let harshest = open.iter().copied().max().max(Some(Category::C5));
         let mildest = open.iter().copied().min();
         open.extend(Category::ALL.into_iter().filter(|all| mildest <= Some(*all) && Some(*all) <= harshest));
-        open.sort_unstable();
+        sort_by_key(&mut open, |category| *category);
         open.dedup();
     }
     match open.as_slice() {

@@ -290,11 +290,16 @@ fn of_a_u_bolt(
     is_open: bool,
     mut inches: Vec<(usize, (f64, String))>,
 ) -> Vec<(usize, (f64, String))> {
-    if scopes.kind == Some(Kind::UBolt) && is_open && inches.len() > 1 {
-        inches.sort_by(|(_, (one, _)), (_, (other, _))| one.total_cmp(other));
-        for (at, _) in inches.drain(1..) {
-            line.not(at, length::ACROSS);
-        }
+    if scopes.kind == Some(Kind::UBolt) && is_open {
+        let least = inches.iter().min_by(|(_, (one, _)), (_, (other, _))| one.total_cmp(other));
+        let rod = least.map(|(at, _)| *at);
+        inches.retain(|(at, _)| {
+            let is_rod = Some(*at) == rod;
+            if !is_rod {
+                line.not(*at, length::ACROSS);
+            }
+            is_rod
+        });
     }
     inches
 }

@@ -15,15 +15,12 @@ pub(super) fn by_diameter(line: &mut Line, scopes: &Scopes, strong: &mut Vec<(us
     if !kind.is_some_and(Kind::has_mate) && scopes.family != Family::Nut {
         return;
     }
-    let mut lengths: Vec<(usize, f64)> = line
-        .free(|what| match what {
-            What::Length(text) => length::in_mm(text),
-            _ => None,
-        })
-        .into_iter()
-        .collect();
-    lengths.sort_by(|(_, one), (_, other)| one.total_cmp(other));
-    let Some((at, mm)) = lengths.first().copied().filter(|(at, _)| of_length(line, *at) == 2) else { return };
+    let lengths = line.free(|what| match what {
+        What::Length(text) => length::in_mm(text),
+        _ => None,
+    });
+    let shortest = lengths.iter().copied().min_by(|(_, one), (_, other)| one.total_cmp(other));
+    let Some((at, mm)) = shortest.filter(|(at, _)| of_length(line, *at) == 2) else { return };
     let is_in_mm = matches!(line.what(at), Some(What::Length(text)) if text.ends_with(" mm"));
     let Some(thread) = of_diameter(&mm.to_string()).filter(|thread| thread.is_coarse() && is_in_mm) else {
         return;
