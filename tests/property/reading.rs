@@ -303,7 +303,14 @@ proptest! {
             };
             let is_in_front = at <= piece.span.start && !line[at..piece.span.start].contains([',', ';'])
                 && plain.pieces.iter().all(|other| is_open(other) || !(at..piece.span.start).contains(&other.span.start));
-            if refuses && (piece.span.start < at && at <= piece.span.end || is_in_front) {
+            // In front of the parts of which a finish is refused it may say which of them: `HDG of zork bolts, nuts and washers`.
+            let is_of_a_part = |other: &Piece| match &other.became {
+                Became::Used(fields, _) => fields.iter().all(|field| ["part", "nut", "washer", "steel"].contains(field)),
+                _ => true,
+            };
+            let is_of_parts = at <= piece.span.start
+                && plain.pieces.iter().all(|other| is_of_a_part(other) || !(at..piece.span.start).contains(&other.span.start));
+            if refuses && (piece.span.start < at && at <= piece.span.end || is_in_front || is_of_parts) {
                 return true;
             }
             // In front of a temperature it may be what is as hot: `HDG valve at 450 °C`.

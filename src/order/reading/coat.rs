@@ -9,6 +9,7 @@ use std::cmp::Reverse;
 
 use super::items::{Item, Line};
 use super::lexicon;
+use super::nouns::{BOLTS, is_named};
 use super::wanted::Wanted;
 use super::what::{Family, What};
 use crate::order;
@@ -38,7 +39,7 @@ const NO_SUCH_CODE: &str =
 
 /// The coat asked for.
 pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str) {
-    of_mates(line, scopes);
+    of_mates(line, scopes, text);
     plated_with_another(line);
     type_left_open(line);
     without_zinc(line);
@@ -125,7 +126,7 @@ const ONE_ZINC: &str = "“zinc” and the process beside it are taken for one c
 
 /// `bolts HDG, nuts plain`, `bolts zinc plated and HDG nuts`: another finish, or none, of what comes with a part whose own is
 /// said.
-fn of_mates(line: &mut Line, scopes: &Scopes) {
+fn of_mates(line: &mut Line, scopes: &Scopes, text: &str) {
     // `bolts HDG nuts black`: right behind their name, with no comma between.
     let is_behind = |at: usize| {
         line.before(at).is_some_and(|before| scopes.nut.contains(&before) || scopes.washer.contains(&before))
@@ -141,7 +142,7 @@ fn of_mates(line: &mut Line, scopes: &Scopes) {
         .filter(|at| !is_mate(*at))
         .filter_map(|at| line.items.get(at).filter(|item| item.is_free()))
         .find_map(|item| Some((either::process(&item.what)?, either::may_be(&item.text))));
-    let Some((first, first_may_be)) = own else { return of_mates_alone(line, scopes, &mates) };
+    let Some((first, first_may_be)) = own else { return of_mates_alone(line, scopes, &mates, text) };
     // `mech galv, galvanized nuts`; zinc by itself says no more than that it is zinc.
     let holds =
         |may_be: &[Process], process: Process| may_be.len() < Process::ALL.len() && may_be.contains(&process);
@@ -165,14 +166,17 @@ fn of_mates(line: &mut Line, scopes: &Scopes) {
 }
 
 /// `black bolts with HDG nuts`: the bolts have no zinc.
-fn of_mates_alone(line: &mut Line, scopes: &Scopes, mates: &[bool]) {
+fn of_mates_alone(line: &mut Line, scopes: &Scopes, mates: &[bool], text: &str) {
     let is_mate = |at: usize| mates.get(at) == Some(&true);
     let is_named = |at: usize| scopes.nut.contains(&at) || scopes.washer.contains(&at);
     let is_bare = line.items.iter().enumerate().any(|(at, item)| {
         !is_mate(at)
             && match &item.what {
                 What::Other("bare") => item.is_free(),
-                What::Part("plain") => item.became == Some(Became::NotUsed(lexicon::BARE.into())),
+                // `plain shank bolts`: of the shape.
+                What::Part("plain") => {
+                    item.became == Some(Became::NotUsed(lexicon::BARE.into())) && is_of_bolts(line, text, at)
+                }
                 _ => false,
             }
     });
@@ -188,6 +192,17 @@ fn of_mates_alone(line: &mut Line, scopes: &Scopes, mates: &[bool]) {
             line.not(at, left_out::OF_A_MATE);
         }
     }
+}
+
+/// Whether the name of a bolt stands right beside a word.
+fn is_of_bolts(line: &Line, text: &str, at: usize) -> bool {
+    let is_next = |one: Option<usize>, other: Option<usize>| {
+        let (one, other) = (one?, other?);
+        let gap = text.get(line.end(one)?..line.start(other)?)?;
+        let is_name = |at| line.what(at).is_some_and(|what| is_named(what, BOLTS));
+        Some(gap == " " && (is_name(one) || is_name(other)))
+    };
+    is_next(Some(at), line.behind(at)) == Some(true) || is_next(line.before(at), Some(at)) == Some(true)
 }
 
 /// `zinc, type to be advised`, `zinc tbd`: no process is asked for.

@@ -121,7 +121,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             }
             // `8.8, not plated, nor HDG`.
             Some(What::Or) if is_nor(line, at, says_neither) => ahead(line, at, text, false),
-            Some(What::Was) if stands_behind_a_finish(line, at) && !is_of_the_next(line, at) => {
+            Some(What::Was) if stands_behind_a_finish(line, at) && !is_of_the_next(line, at, text) => {
                 before(line, at, text);
             }
             Some(What::Was) => ahead(line, at, text, false),
@@ -266,8 +266,12 @@ fn stands_behind_a_finish(line: &Line, at: usize) -> bool {
 }
 
 /// `HDG (was: plated)`: the finish behind the word is the old one.
-fn is_of_the_next(line: &Line, at: usize) -> bool {
-    line.said_behind(at).and_then(|next| line.what(next)).is_some_and(is_finish)
+fn is_of_the_next(line: &Line, at: usize, text: &str) -> bool {
+    let next = line.behind(at).filter(|next| line.what(*next).is_some_and(is_finish));
+    let gap =
+        line.end(at).zip(next.and_then(|next| line.start(next))).and_then(|(from, to)| text.get(from..to));
+    // `plated was wrong HDG is right`.
+    gap.is_some_and(|gap| gap.chars().all(|c| matches!(c, ' ' | ':')))
 }
 
 /// `changed from zinc plated to HDG`: the first of the two is not wanted.
@@ -380,4 +384,12 @@ fn written(line: &Line, at: usize) -> String {
 fn is_small(line: &Line, at: usize) -> bool {
     matches!(line.what(at), Some(What::Filler | What::Part(_)))
         && !line.what(at).is_some_and(|what| is_named(what, MATES))
+}
+
+/// Whether a word that nobody knows says only how surely something is refused.
+fn says_how(word: &str) -> bool {
+    word.ends_with("ly")
+        || lexicon::means(word, lexicon::Word::Modal)
+        || lexicon::RELATIVES.contains(&word)
+        || lexicon::HOW.contains(&word)
 }

@@ -142,7 +142,10 @@ pub fn several(chain: &Chain<'_>, at: usize) -> Option<Found> {
         .then(|| vec![(end, What::Not("several lengths: write a line for each".into()))])
 }
 
-/// `17 x 30 x 3`: hole, outside and thickness of a washer.
+/// Why the measures of a square plate are not used.
+pub const A_PLATE: &str = "a square plate, which says nothing of the thread";
+
+/// `17 x 30 x 3`: hole, outside and thickness of a washer; `80 x 80 x 10` is a plate.
 pub fn triple(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let plain = |at: usize| number::decimal(chain, at).filter(|number| number.grouped.is_none());
     let first = plain(at).filter(|_| !chain.inside_a_run(at))?;
@@ -154,6 +157,11 @@ pub fn triple(chain: &Chain<'_>, at: usize) -> Option<Found> {
         && (end != thickness.end || !is_measured(chain, end))
         && !chain.sign(end, &["/", "-", "\"", "″"])
         && cross(chain, end).is_none();
+    // `plate washer 80 x 80 x 10`.
+    let is_plate = first.text == outside.text && thickness.value < first.value / 2.0;
+    if is_plate && is_alone {
+        return one(end, What::Not(A_PLATE.into()));
+    }
     (is_washer && is_alone).then(|| vec![(end, What::Washer(first.text))])
 }
 

@@ -91,7 +91,12 @@ fn is_dashed(text: &str, word: &Range<usize>, number: usize) -> bool {
     let Some(between) = text.get(word.end..number) else { return false };
     let word = text.get(word.clone()).unwrap_or_default();
     let is_letter = word.chars().count() == 1;
-    let is_category = word == "C" && matches!(between.trim(), ":" | "=" | "(");
+    let is_class = || {
+        let mut rest = text.get(number..).unwrap_or_default().chars();
+        rest.next().is_some_and(|c| ('1'..='5').contains(&c))
+            && rest.next().is_none_or(|c| !c.is_alphanumeric())
+    };
+    let is_category = word == "C" && matches!(between.trim(), ":" | "=" | "(") && is_class();
     between
         .strip_prefix(' ')
         .map(str::trim_start)

@@ -1,7 +1,7 @@
 //! Prices, which are not judged.
 
 use super::count::{MONEY, unit};
-use super::length::is_measured;
+use super::length::{self, is_measured};
 use super::lexicon::{self, Word};
 use super::number;
 use super::token::Chain;
@@ -75,7 +75,12 @@ pub fn price(chain: &Chain<'_>, at: usize) -> Option<Found> {
     // `price 150 pcs`: a request, and its pieces; `price per 100 pcs` is for so many.
     let is_per = (at..named).any(|at| matches!(chain.word(at), Some("per" | "pro" | "je")));
     // `please price: 3/4-10`.
-    let is_size = || chain.sign(number.end, &["/"]) && chain.glued(chain.after(number.end));
+    let is_size = || {
+        let behind =
+            if chain.sign(number.end, &["/"]) { chain.after(chain.after(number.end)) } else { number.end };
+        chain.sign(behind, &["-", "\""]) && chain.glued(behind) && chain.glued(chain.after(behind))
+            || behind != number.end && length::cross(chain, behind).is_some()
+    };
     if !is_per && (counted.is_some() || is_measured(chain, number.end) || is_size()) {
         return None;
     }

@@ -25,7 +25,7 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
         }
         return;
     }
-    if let Some(finish) = refused_in_front(line, without) {
+    if let Some(finish) = refused_in_front(line, without, text) {
         line.not(finish, WHY);
         let next = if finish < without { Line::before } else { Line::behind };
         its_other_words(line, finish, text, next, WHY);

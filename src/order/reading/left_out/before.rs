@@ -3,7 +3,7 @@
 use super::mate::{has_another, name_behind, standard_of};
 use super::of_parts::{forbids, refused_behind};
 use super::same::{its_other_words, joined_before, why_refused};
-use super::{BY_OTHERS, NOT_WHAT, OF_A_MATE, UNCLEAR, WHY, can_be_left_out, is_finish, is_gone};
+use super::{BY_OTHERS, NOT_WHAT, OF_A_MATE, UNCLEAR, WHY, can_be_left_out, is_finish, is_gone, says_how};
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
@@ -32,7 +32,7 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
         line.not(done, WHY);
         found = true;
     }
-    if let Some((finishes, why)) = refused_behind(line, excluded) {
+    if let Some((finishes, why)) = refused_behind(line, excluded, text) {
         for finish in finishes {
             line.not(finish, why);
             its_other_words(line, finish, text, Line::before, why);
@@ -170,14 +170,6 @@ pub(super) fn is_of_unknown(line: &mut Line, at: usize, unknown: &[Piece]) -> bo
         }
     }
     is_between
-}
-
-/// Whether a word that nobody knows says only how surely something is refused.
-pub(super) fn says_how(word: &str) -> bool {
-    word.ends_with("ly")
-        || lexicon::means(word, Word::Modal)
-        || lexicon::RELATIVES.contains(&word)
-        || lexicon::HOW.contains(&word)
 }
 
 /// `HDG, which must not be used`: nothing else stands between commas, and the finish in front is wanted or not.

@@ -3,12 +3,11 @@
 
 use std::collections::HashSet;
 
-use super::before::says_how;
 use super::mate::{name_behind, standard_of};
 use super::of_parts::forbids;
 use super::{
     ALL_BUT, BY_A_VERB, MATES, OF_A_MATE, WITH_OR_WITHOUT, can_be_left_out, clause, is_finish, is_named,
-    is_place, is_small, replaced, verb, written,
+    is_place, is_small, replaced, says_how, verb, written,
 };
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, Word};

@@ -256,6 +256,9 @@ pub const VARIANTS: &[&str] = &[
 /// The threads of bolts that went before the unified ones.
 pub const WHITWORTH: &[&str] = &["bsw", "bsf", "whitworth"];
 
+/// Behind a number of millimetres: the length of a part.
+pub const LONG: &[&str] = &["long", "lang", "lange", "langen"];
+
 /// A length beside such a word is that of the thread.
 pub const OF_THREADS: &[&str] =
     &["thread", "threads", "threaded", "thrd", "thd", "thds", "threading", "gewinde", "gewindelänge"];

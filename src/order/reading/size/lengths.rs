@@ -8,19 +8,25 @@ use crate::order::reading::what::{Found, What, Written};
 use crate::thread::Designation;
 
 /// `M30x1,200 mm`: no bolt is 1.2 mm long, and no thread has this pitch; without the unit it may be a pitch of 1, and so
-/// many pieces. With a point it is a pitch, but of a rod, which may be so many metres long, and where few threads have it.
+/// many pieces. With a point it is a pitch, but of a rod or a stud, which may be so long, in front of a word that counts, and where few
+/// threads have it.
 pub(super) fn with_thousands(chain: &Chain<'_>, end: usize, size: &str, diameter: f64) -> Option<Found> {
     let number = number::decimal(chain, cross(chain, end)?)?;
     let has_point = number.text.contains('.');
     // Pitches of 1.25 mm are so written too.
     let is_round = || number.grouped.is_some_and(|grouped| grouped % 500.0 == 0.0);
     let is_rare = number.value == 1.0 && diameter > FINE_OF_ONE && !named_near(chain, end, &["nut"]);
-    let may_be_long = || is_round() && (is_rare || named_near(chain, end, &["rod"]));
+    let counts = |word| matches!(word, Word::Count(..) | Word::Each | Word::Set).then_some(());
+    let counted = lexicon::find(chain, number.end, counts).map(|(end, ())| end);
+    let is_long = || {
+        counted.is_some()
+            || chain.word(number.end).is_some_and(|word| lexicon::LONG.contains(&word))
+            || named_near(chain, end, &["rod", "stud"])
+    };
+    let may_be_long = || is_round() && (is_rare || is_long());
     let grouped = number
         .grouped
         .filter(|_| number.value < 10.0 && (number.text.contains(',') || has_point && may_be_long()))?;
-    let counts = |word| matches!(word, Word::Count(..) | Word::Each | Word::Set).then_some(());
-    let counted = lexicon::find(chain, number.end, counts).map(|(end, ())| end);
     let past = unit_of_length(chain, &number).map_or(number.end, |(end, _)| end);
     if cross(chain, past).is_some() {
         return None;

@@ -1,7 +1,7 @@
 //! Lengths and measures with a cross between.
 
 use super::{assert_finds, assert_refuses, assert_takes, taken, thread};
-use crate::order::reading::length::{across, in_mm, length, pair, several, tapping, triple};
+use crate::order::reading::length::{A_PLATE, across, in_mm, length, pair, several, tapping, triple};
 use crate::order::reading::what::What;
 
 fn of_pair(first: &str, second: &str, is_mm: bool) -> What {
@@ -17,15 +17,16 @@ fn three_measures_are_a_washer_whose_hole_is_less_than_its_outside_and_more_than
             ("8,4x16x1,6", What::Washer("8.4".into())),
             ("17 x 30 x 3 mm 500 pcs", What::Washer("17".into())),
             ("16 x 30 x 7,9", What::Washer("16".into())),
+            ("80 x 80 x 10", What::Not(A_PLATE.into())),
         ],
     );
     assert_takes(
         triple,
         &[
             ("17 x 30 x 3 mm 500 pcs", "17 x 30 x 3 mm"),
-            ("17 x 17 x 3", ""),
             ("30 x 17 x 3", ""),
             ("16 x 30 x 8", ""),
+            ("80 x 80 x 40", ""),
             // Pieces, a range, a fraction, inches, a fourth measure, letters.
             ("17 x 30 x 3 pcs", ""),
             ("17 x 30 x 3-4", ""),
