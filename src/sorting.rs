@@ -2,7 +2,7 @@
 //!
 //! The sort of the standard library is made anew for every type that is sorted, 4 kB of code each time, and
 //! all of it goes over the wire with the page. A few dozen things are put in one after the other with less;
-//! what may be long (readings, the lines of a list) keeps to the standard library.
+//! what may be long (readings, articles, the lines of a list) keeps to the standard library.
 
 use std::cmp::Ordering;
 use std::mem::swap;

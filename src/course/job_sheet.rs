@@ -10,6 +10,7 @@ use crate::order::{self, Assessed, Judged, reading};
 use crate::quantity::Units;
 use crate::rule::{Instruction, Ruling, Topic as Of};
 use crate::sheet::{self, Heading, JOB, Look};
+use crate::sorting::sort_by_key;
 use crate::source::Source;
 use crate::thread::pair::Found;
 
@@ -62,7 +63,7 @@ pub fn find_the_error(units: Units, random: &mut Random) -> Option<Exercise> {
             _ => fault.at,
         };
         let mut kinds: Vec<usize> = faults.iter().map(kind).collect();
-        kinds.sort_unstable();
+        sort_by_key(&mut kinds, |kind| *kind);
         kinds.dedup();
         let drawn = *random.pick(&kinds)?;
         faults.retain(|fault| kind(fault) == drawn);

@@ -7,6 +7,7 @@
 
 use super::{Readings, student_t};
 use crate::quantity::Length;
+use crate::sorting::sort_by_key;
 use crate::source::{Source, document};
 use crate::table::inspection::GAUGE_SPREAD;
 
@@ -101,7 +102,7 @@ fn far_off(values: &[Length], last_digit: Length) -> Vec<FarOff> {
         .filter(|(_, um)| (um - others).abs() > trusted)
         .map(|(place, um)| FarOff { place, value: Length::from_um(um), others: Length::from_um(others) })
         .collect();
-    found.sort_by_key(|far| far.place);
+    sort_by_key(&mut found, |far| far.place);
     found
 }
 
