@@ -341,6 +341,18 @@ fn is_molten(text: &str) -> bool {
     })
 }
 
+/// `tempered at 480 °C for 1 h`: so long, and no hours of salt spray.
+fn held(line: &mut Line, temperature: usize) {
+    let hours = line.said_behind(temperature).and_then(|next| Some((next, line.items.get(next)?)));
+    let Some((at, _)) = hours.filter(|(_, item)| {
+        item.what == What::Not(lexicon::HOURS.into())
+            && token::words(&item.text).all(|word| lexicon::means(&lower(word), Word::Hours))
+    }) else {
+        return;
+    };
+    line.not(at, "how long it was tempered: the temperature alone is judged");
+}
+
 /// A temperature is that of the word beside it.
 fn temperatures(line: &mut Line, written: &str) {
     let found = line.free(|what| match what {
@@ -403,6 +415,9 @@ fn temperatures(line: &mut Line, written: &str) {
                 line.fill(at, field, &text, already);
                 if let Some(item) = line.item(place) {
                     item.used(field);
+                }
+                if field == "temper" {
+                    held(line, at);
                 }
             }
             None => {
