@@ -61,6 +61,7 @@ use std::ops::Range;
 use crate::calculator::Draft;
 use crate::site::Category;
 
+pub use lexicon::prepare;
 pub use sentence::{Segment, not_said, said};
 
 /// A line as it was read.

@@ -64,6 +64,8 @@ pub enum Action {
     Clear,
     /// The order line was written in one line.
     WriteLine(String),
+    /// The written line is to be read, if it has not been.
+    Read,
     /// A calculator was opened from this element of the order line.
     LeaveAt(String),
     /// The notice was read.
@@ -85,8 +87,9 @@ pub const LINE: &str = "line";
 pub const OF: &str = "of";
 
 impl State {
-    /// The page as it opens at an address.
-    pub fn at(address: &str, settings: Settings) -> Self {
+    /// The page as it opens at an address, but for its written line: that is read when somebody sees it, so that the
+    /// first reading, which is the slowest, keeps nobody from writing.
+    pub fn opening(address: &str, settings: Settings) -> Self {
         let mut state = Self {
             view: View::Order,
             order: Desk::empty(&order::ABOUT, settings.units),
@@ -103,6 +106,11 @@ impl State {
         state.open(address);
         state.arrivals = 0;
         state
+    }
+
+    /// The page as it opens at an address.
+    pub fn at(address: &str, settings: Settings) -> Self {
+        Self::opening(address, settings).after(Action::Read)
     }
 
     /// The address of the view, with all that stands in it.
@@ -154,12 +162,16 @@ impl State {
     /// What becomes of the page when this happens.
     pub fn after(mut self, action: Action) -> Self {
         match action {
-            Action::Open(address) => self.open(&address),
+            Action::Open(address) => {
+                self.open(&address);
+                self.read();
+            }
             Action::Write(name, text) => self.change(name, |form| form.write(name, &text)),
             Action::ChooseUnit(name, symbol) => self.change(name, |form| form.choose_unit(name, &symbol)),
             Action::TakeExample(place) => self.take_example(place),
             Action::Clear => self.clear(),
             Action::WriteLine(text) => self.write_line(text),
+            Action::Read => self.read(),
             Action::LeaveAt(element) => {
                 if self.view == View::Order {
                     self.left_at = Some(element);
@@ -302,11 +314,20 @@ impl State {
             }
         }
         if let Some(line) = line {
-            self.line = WrittenLine::beside(line, &address.draft);
-            if address.draft.is_empty() {
-                let text = std::mem::take(&mut self.line.text);
-                self.write_line(text);
-            }
+            self.line = WrittenLine::unread(line);
+        }
+    }
+
+    /// Reads the line of a link: alone it fills the fields, beside them it says where they came from.
+    fn read(&mut self) {
+        if !self.line.is_unread() {
+            return;
+        }
+        let text = std::mem::take(&mut self.line.text);
+        if self.order.is_touched() {
+            self.line = WrittenLine::beside(text, &self.order.form.to_keep());
+        } else {
+            self.write_line(text);
         }
     }
 }

@@ -18,7 +18,7 @@ mod refusals;
 mod uses;
 mod words;
 
-use super::token::{Chain, Sort};
+use super::token::{self, Chain, Sort};
 use crate::process::Process;
 use crate::site::{Category, Surroundings};
 use crate::steel::Worked;
@@ -235,22 +235,28 @@ struct Phrase {
     means: Word,
 }
 
+/// More than the phrases have first words: room for all of them from the start.
+const FIRST_WORDS: usize = 4096;
+
 /// Phrases by their first word.
 static PHRASES: LazyLock<HashMap<String, Vec<Phrase>>> = LazyLock::new(|| {
-    let mut phrases: HashMap<String, Vec<Phrase>> = HashMap::new();
+    let mut phrases: HashMap<String, Vec<Phrase>> = HashMap::with_capacity(FIRST_WORDS);
     for (means, spellings) in WORDS {
         for spelling in *spellings {
-            let chain = Chain::of(spelling);
-            let words: Vec<(String, bool)> = (0..)
-                .zip(chain.tokens())
-                .map(|(at, token)| (token.lower.clone(), chain.inside_a_run(at)))
-                .collect();
+            let words = token::phrase(spelling);
             let first = words.first().map(|(word, _)| word.clone()).unwrap_or_default();
             phrases.entry(first).or_default().push(Phrase { words, means: *means });
         }
     }
     phrases
 });
+
+/// Makes ready what every reading looks up, so that the first need not wait for it.
+pub fn prepare() {
+    LazyLock::force(&PHRASES);
+    LazyLock::force(&KNOWN);
+    LazyLock::force(&AROUND_A_VERB);
+}
 
 /// Nouns of which a word in front makes another part.
 pub const NOUNS: &[&str] = &["bolt", "screw", "schraube", "nut", "washer", "pin"];
@@ -296,7 +302,7 @@ pub fn names_a_part(word: &str) -> bool {
 }
 
 /// Every word that stands in some phrase, or in front of the number of a document.
-static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
+static KNOWN: LazyLock<HashSet<&'static str>> = LazyLock::new(|| {
     let of_phrases = words_of(|means| !is_of_a_verb(means));
     let letters = [
         "half", "aisi", "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv",
@@ -320,7 +326,7 @@ static KNOWN: LazyLock<HashSet<String>> = LazyLock::new(|| {
         .chain(SOIL)
         .chain(WATER)
         .chain(CONCRETE);
-    of_phrases.chain(others.map(|word| (*word).to_owned())).collect()
+    of_phrases.chain(others.copied()).collect()
 });
 
 /// Whether a word stands in the lexicon.
@@ -329,7 +335,7 @@ pub fn knows(word: &str) -> bool {
 }
 
 /// Words that say something only around a verb that refuses, or beside a tapped hole: by themselves nobody knows them.
-static AROUND_A_VERB: LazyLock<HashSet<String>> = LazyLock::new(|| {
+static AROUND_A_VERB: LazyLock<HashSet<&'static str>> = LazyLock::new(|| {
     let lists = [
         LINKS,
         OBJECTS,
@@ -352,7 +358,7 @@ static AROUND_A_VERB: LazyLock<HashSet<String>> = LazyLock::new(|| {
         LESS,
         IN_A_BOX,
     ];
-    words_of(is_of_a_verb).chain(lists.iter().copied().flatten().map(|word| (*word).to_owned())).collect()
+    words_of(is_of_a_verb).chain(lists.iter().copied().flatten().copied()).collect()
 });
 
 /// Whether a rule may look for a word: what nobody knows is taken out before the rules look.
@@ -365,9 +371,9 @@ fn is_of_a_verb(word: Word) -> bool {
 }
 
 /// The words of the phrases of some meanings.
-fn words_of(is_one: impl Fn(Word) -> bool) -> impl Iterator<Item = String> {
+fn words_of(is_one: impl Fn(Word) -> bool) -> impl Iterator<Item = &'static str> {
     let phrases = PHRASES.values().flatten().filter(move |phrase| is_one(phrase.means));
-    phrases.flat_map(|phrase| phrase.words.iter().map(|(word, _)| word.clone()))
+    phrases.flat_map(|phrase| phrase.words.iter().map(|(word, _)| word.as_str()))
 }
 
 /// Whether a word by itself stands in front of a number that marks something: `drawing`.

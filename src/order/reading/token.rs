@@ -238,6 +238,18 @@ fn runs(tokens: &[Token<'_>]) -> (Vec<Range<usize>>, Vec<usize>) {
     (runs, run_of)
 }
 
+/// The words and figures of a phrase in lower case, and whether each touches the one before it.
+pub(super) fn phrase(text: &str) -> Vec<(String, bool)> {
+    let mut last: Option<(usize, bool)> = None;
+    let words = cut(text).into_iter().map(|token| {
+        let is_alphanumeric = token.is_alphanumeric();
+        let touches = is_alphanumeric && last == Some((token.start, true));
+        last = Some((token.end(), is_alphanumeric));
+        (token.lower, touches)
+    });
+    words.collect()
+}
+
 /// The words of a text, of letters alone.
 pub(super) fn words(text: &str) -> impl DoubleEndedIterator<Item = &str> {
     text.split(|c: char| !c.is_alphabetic()).filter(|word| !word.is_empty())

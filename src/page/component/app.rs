@@ -1,5 +1,6 @@
 //! The whole page.
 
+use gloo_timers::callback::Timeout;
 use gloo_utils::document;
 use yew::prelude::*;
 
@@ -13,16 +14,17 @@ use super::saved::SavedView;
 use super::sheet::SheetView;
 use super::sources::sources_view;
 use super::work::Work;
+use crate::order::reading;
 use crate::page::browser::{self, Device};
 use crate::page::hook::{use_address, use_drawn, use_kept};
 use crate::page::reducer::{Dispatch, Page};
-use crate::page::state::{State, View};
+use crate::page::state::{Action, State, View};
 
 /// The whole page.
 #[component]
 pub fn App() -> Html {
     let page = use_reducer(|| {
-        Page(State { prices: Device::prices(), ..State::at(&browser::hash(), Device::settings()) })
+        Page(State { prices: Device::prices(), ..State::opening(&browser::hash(), Device::settings()) })
     });
     let dispatch = page.dispatcher();
     let address = AttrValue::from(page.address().to_string());
@@ -53,6 +55,18 @@ pub fn App() -> Html {
     let back = (page.view != View::Order && page.left_at.is_some())
         .then(|| AttrValue::from(format!("#{}", page.address_of(View::Order))));
     let drawn = use_drawn();
+    use_effect_with((drawn, page.view == View::Order), {
+        let dispatch = dispatch.clone();
+        move |&(drawn, is_order)| {
+            if drawn {
+                dispatch.dispatch(Action::Read);
+            }
+            // The first letter of a line does not wait for the words to be made ready.
+            if drawn && is_order {
+                Timeout::new(0, reading::prepare).forget();
+            }
+        }
+    });
     // A list that was begun goes on while something else is open.
     let list = use_mut_ref(|| false);
     let on_list = page.view == View::List;

@@ -58,7 +58,7 @@ pub fn LinePanel(props: &Props) -> Html {
                 <button type="submit" class="strong">{ "Assess" }</button>
             </div>
             <div class="line-read" id="line-read">
-                if !empty { { as_read(line, desk, &dispatch) } }
+                if !empty && !line.is_unread() { { as_read(line, desk, &dispatch) } }
             </div>
             if empty && !desk.is_touched() { { examples(&dispatch) } }
         </form>

@@ -56,7 +56,7 @@ pub fn Work(props: &Props) -> Html {
     let open = !unasked && (wide || line.text.trim().is_empty());
     // Most of a page that opens is what stands behind its answer, or the fields of an order, which lie in a closed
     // fold: they follow its first picture.
-    let waits = is_order && unasked && !drawn;
+    let waits = is_order && unasked && (!drawn || line.is_unread());
     let behind = if *drawn { found.clone() } else { Found::Nothing };
     let form = if waits {
         Html::default()
@@ -67,7 +67,7 @@ pub fn Work(props: &Props) -> Html {
         <>
             { title(about.title, about.answers, back.clone()) }
             if is_order { <LinePanel line={line.clone()} desk={desk.clone()} /> }
-            <Told text={told(&found)} />
+            if !line.is_unread() { <Told text={told(&found)} /> }
             if !desk.is_touched() && desk.readings().next().is_some() {
                 <EarlierReadings view={*view} />
             }

@@ -57,6 +57,16 @@ impl WrittenLine {
         (Self { text, filled, sentence, has_open_words, before: Some(before) }, form)
     }
 
+    /// A line of a link, before it is read: until then its words leave everything open.
+    pub(super) fn unread(text: String) -> Self {
+        Self { text, has_open_words: true, ..Self::default() }
+    }
+
+    /// Whether it was not read yet: a line that was read says at least what it does not say.
+    pub fn is_unread(&self) -> bool {
+        !self.text.trim().is_empty() && self.sentence.is_empty()
+    }
+
     /// A line that comes from a link together with the fields, which may have been changed since.
     pub(super) fn beside(text: String, fields: &Draft) -> Self {
         let (draft, sentence, has_open_words) = read(&text);

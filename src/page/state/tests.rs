@@ -256,3 +256,27 @@ fn readings_are_found_again_after_the_window_was_closed() {
     assert!(!opened("lot").takes_readings());
     assert!(!opened("").after(Action::WriteLine("M16".to_owned())).takes_readings());
 }
+
+#[test]
+fn a_page_that_opens_shows_the_line_of_its_link_and_reads_it_behind_its_first_picture() {
+    let line = "1/order?line=hex+bolt+M20x90+10.9+C4+12+years";
+    let opening = State::opening(line, Settings::default());
+    assert_eq!(opening.line.text, "hex bolt M20x90 10.9 C4 12 years");
+    assert!(opening.line.is_unread() && !opening.order.is_touched());
+    assert_eq!(opening.address().to_string(), line);
+    let read = opening.after(Action::Read);
+    assert_eq!(text(&read, "thread"), "M20");
+    assert_eq!(text(&read, "years"), "12");
+    // As if it had been written there, so that an emptied line takes back what it filled.
+    assert_eq!(read.line, typed("hex bolt M20x90 10.9 C4 12 years").line);
+    assert_eq!(read.clone().after(Action::Read), read);
+
+    // Beside fields it says where they came from, and fills none.
+    let both = format!("{}", read.after(Action::Write("thread", "M24".to_owned())).address());
+    let opening = State::opening(&both, Settings::default());
+    assert!(opening.line.is_unread() && opening.line.has_open_words && opening.order.is_touched());
+    let read = opening.after(Action::Read);
+    assert_eq!((text(&read, "thread"), read.line.is_unread()), ("M24", false));
+    assert_eq!(read.line.filled.get("thread"), None);
+    assert_eq!(read.line.filled.get("steel"), Some("10.9"));
+}
