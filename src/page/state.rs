@@ -105,6 +105,10 @@ impl State {
         };
         state.open(address);
         state.arrivals = 0;
+        // A sheet is on paper at once.
+        if state.view != View::Order {
+            state.read();
+        }
         state
     }
 

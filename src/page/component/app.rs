@@ -56,9 +56,9 @@ pub fn App() -> Html {
         .then(|| AttrValue::from(format!("#{}", page.address_of(View::Order))));
     let drawn = use_drawn();
     use_effect_with((drawn, page.view == View::Order), {
-        let dispatch = dispatch.clone();
+        let (dispatch, is_unread) = (dispatch.clone(), page.line.is_unread());
         move |&(drawn, is_order)| {
-            if drawn {
+            if drawn && is_unread {
                 dispatch.dispatch(Action::Read);
             }
             // The first letter of a line does not wait for the words to be made ready.

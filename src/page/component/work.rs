@@ -37,8 +37,13 @@ pub struct Props {
 #[component]
 pub fn Work(props: &Props) -> Html {
     let Props { view, desk, line, units, address, back, drawn } = props;
-    let asked = (*view, desk.clone(), line.has_open_words, *units);
-    let found = use_memo(asked, |(view, desk, open, units)| Found::by(*view, desk, *open, *units));
+    // Nothing is answered before the line is read: its words may leave something open.
+    let waits_for_line = line.is_unread();
+    let asked = (*view, desk.clone(), line.has_open_words, *units, waits_for_line);
+    let found = use_memo(asked, |(view, desk, open, units, waits)| match waits {
+        true => Found::Nothing,
+        false => Found::by(*view, desk, *open, *units),
+    });
     let found = (*found).clone();
     let wide = use_wide();
     let Some(about) = view.about() else { return Html::default() };
@@ -56,7 +61,7 @@ pub fn Work(props: &Props) -> Html {
     let open = !unasked && (wide || line.text.trim().is_empty());
     // Most of a page that opens is what stands behind its answer, or the fields of an order, which lie in a closed
     // fold: they follow its first picture.
-    let waits = is_order && unasked && (!drawn || line.is_unread());
+    let waits = is_order && unasked && (!drawn || waits_for_line);
     let behind = if *drawn { found.clone() } else { Found::Nothing };
     let form = if waits {
         Html::default()
@@ -67,7 +72,7 @@ pub fn Work(props: &Props) -> Html {
         <>
             { title(about.title, about.answers, back.clone()) }
             if is_order { <LinePanel line={line.clone()} desk={desk.clone()} /> }
-            if !line.is_unread() { <Told text={told(&found)} /> }
+            if !waits_for_line { <Told text={told(&found)} /> }
             if !desk.is_touched() && desk.readings().next().is_some() {
                 <EarlierReadings view={*view} />
             }

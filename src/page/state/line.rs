@@ -59,7 +59,8 @@ impl WrittenLine {
 
     /// A line of a link, before it is read: until then its words leave everything open.
     pub(super) fn unread(text: String) -> Self {
-        Self { text, has_open_words: true, ..Self::default() }
+        let has_open_words = !text.trim().is_empty();
+        Self { text, has_open_words, ..Self::default() }
     }
 
     /// Whether it was not read yet: a line that was read says at least what it does not say.
