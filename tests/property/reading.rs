@@ -286,6 +286,22 @@ proptest! {
                 !line[gap.clone()].contains([',', ';'])
                     && plain.pieces.iter().all(|other| other.became == Became::Binds || !gap.contains(&other.span.start))
             };
+            let is_of_a_part = |other: &Piece| match &other.became {
+                Became::Used(fields, _) => fields.iter().all(|field| ["part", "nut", "washer", "steel"].contains(field)),
+                _ => true,
+            };
+            let is_refused = |other: &Piece| match &other.became {
+                Became::Used(fields, _) => fields.contains(&"left_out"),
+                Became::NotUsed(why) => why.contains("wanted, or not?"),
+                _ => false,
+            };
+            // Beside the parts for which a finish is refused it may say which of them: `no zork bolts in HDG`, `HDG not for zork bolts`.
+            let names_parts = piece.span.end <= at
+                && plain.pieces.iter().any(is_refused)
+                && plain.pieces.iter().all(|other| is_of_a_part(other) || !(piece.span.end..at).contains(&other.span.start));
+            if is_no && names_parts {
+                return true;
+            }
             if is_no && piece.span.start < at && (at < piece.span.end || is_next(piece.span.end..at)) {
                 return true;
             }
@@ -304,11 +320,8 @@ proptest! {
             let is_in_front = at <= piece.span.start && !line[at..piece.span.start].contains([',', ';'])
                 && plain.pieces.iter().all(|other| is_open(other) || !(at..piece.span.start).contains(&other.span.start));
             // In front of the parts of which a finish is refused it may say which of them: `HDG of zork bolts, nuts and washers`.
-            let is_of_a_part = |other: &Piece| match &other.became {
-                Became::Used(fields, _) => fields.iter().all(|field| ["part", "nut", "washer", "steel"].contains(field)),
-                _ => true,
-            };
             let is_of_parts = at <= piece.span.start
+                && plain.pieces.iter().any(|other| is_refused(other) && other.span.start < at)
                 && plain.pieces.iter().all(|other| is_of_a_part(other) || !(at..piece.span.start).contains(&other.span.start));
             if refuses && (piece.span.start < at && at <= piece.span.end || is_in_front || is_of_parts) {
                 return true;

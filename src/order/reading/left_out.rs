@@ -53,6 +53,10 @@ const NOT_WHAT: &str = "what is not wanted?";
 const UNCLEAR: &str = "wanted, or not? A word between is not known: leave that word out, and what stands before it if \
                        this is wanted";
 
+/// Why a finish that is refused of some parts is not used.
+const OF_SOME_PARTS: &str = "wanted, or not? It is refused of some parts: write “no” right in front of it if it is not wanted at all, \
+                             and leave the refusal out if this part has it";
+
 /// Why a finish that somebody else puts on is not used.
 const BY_OTHERS: &str =
     "put on by others, and not part of this order? Write it without them to have the part judged with it";
@@ -267,11 +271,15 @@ fn stands_behind_a_finish(line: &Line, at: usize) -> bool {
 
 /// `HDG (was: plated)`: the finish behind the word is the old one.
 fn is_of_the_next(line: &Line, at: usize, text: &str) -> bool {
+    let gap = |from: Option<usize>, to: Option<usize>| {
+        let (from, to) = (line.end(from?)?, line.start(to?)?);
+        text.get(from..to)
+    };
     let next = line.behind(at).filter(|next| line.what(*next).is_some_and(is_finish));
-    let gap =
-        line.end(at).zip(next.and_then(|next| line.start(next))).and_then(|(from, to)| text.get(from..to));
-    // `plated was wrong HDG is right`.
-    gap.is_some_and(|gap| gap.chars().all(|c| matches!(c, ' ' | ':')))
+    let Some(behind) = gap(Some(at), next) else { return false };
+    // `HDG (was originally plated)`; `plated was wrong HDG is right`.
+    let opens = gap(line.before(at), Some(at)).is_some_and(|front| front.ends_with('('));
+    behind.chars().all(|c| matches!(c, ' ' | ':') || opens && c.is_alphabetic())
 }
 
 /// `changed from zinc plated to HDG`: the first of the two is not wanted.

@@ -96,7 +96,7 @@ fn is_dashed(text: &str, word: &Range<usize>, number: usize) -> bool {
         rest.next().is_some_and(|c| ('1'..='5').contains(&c))
             && rest.next().is_none_or(|c| !c.is_alphanumeric())
     };
-    let is_category = word == "C" && matches!(between.trim(), ":" | "=" | "(") && is_class();
+    let is_category = matches!(word, "C" | "c") && matches!(between.trim(), ":" | "=" | "(") && is_class();
     between
         .strip_prefix(' ')
         .map(str::trim_start)

@@ -25,14 +25,18 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
         }
         return;
     }
-    if let Some(finish) = refused_in_front(line, without, text) {
-        line.not(finish, WHY);
-        let next = if finish < without { Line::before } else { Line::behind };
-        its_other_words(line, finish, text, next, WHY);
-        if let Some(item) = line.item(without) {
-            item.became = Some(Became::Binds);
+    if let Some((finishes, why)) = refused_in_front(line, without, text) {
+        for finish in finishes {
+            line.not(finish, why);
+            let next = if finish < without { Line::before } else { Line::behind };
+            its_other_words(line, finish, text, next, why);
         }
-        return;
+        if why == WHY {
+            if let Some(item) = line.item(without) {
+                item.became = Some(Became::Binds);
+            }
+            return;
+        }
     }
     let mut reach = Reach::of(line, without);
     let mut open = true;

@@ -3,7 +3,10 @@
 use super::mate::{has_another, name_behind, standard_of};
 use super::of_parts::{forbids, refused_behind};
 use super::same::{its_other_words, joined_before, why_refused};
-use super::{BY_OTHERS, NOT_WHAT, OF_A_MATE, UNCLEAR, WHY, can_be_left_out, is_finish, is_gone, says_how};
+use super::{
+    BY_OTHERS, NOT_WHAT, OF_A_MATE, OF_SOME_PARTS, UNCLEAR, WHY, can_be_left_out, is_finish, is_gone,
+    says_how,
+};
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::nouns::{BOLTS, MATES, is_named};
@@ -37,10 +40,13 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
             line.not(finish, why);
             its_other_words(line, finish, text, Line::before, why);
         }
-        if let Some(item) = line.item(excluded) {
-            item.became = Some(Became::Binds);
+        // What is asked of the finish leaves the parts to be refused.
+        if why != OF_SOME_PARTS {
+            if let Some(item) = line.item(excluded) {
+                item.became = Some(Became::Binds);
+            }
+            return true;
         }
-        return true;
     }
     let is_of_nuts = found;
     while let Some(place) = line.before(at).filter(|_| !is_of_nuts) {

@@ -75,7 +75,11 @@ pub(super) fn replaces(line: &mut Line, at: usize, behind: usize, text: &str) ->
     let is_other = |other: &usize| line.what(*other).and_then(process) != line.what(wanted).and_then(process);
     let other = other.filter(is_other);
     let last = if is_for || is_by { second.unwrap_or(behind) } else { behind };
-    let verdict = line.over(last, Line::behind, |at| is_small(line, at));
+    // `… by mechanical galvanizing or plating is not permitted`.
+    let joins = |at: usize| matches!(line.what(at), Some(What::Or | What::With(false)));
+    let is_joined =
+        |at: usize| joins(at) || line.what(at).is_some_and(is_finish) && at.checked_sub(1).is_some_and(joins);
+    let verdict = line.over(last, Line::behind, |at| is_small(line, at) || is_by && is_joined(at));
     // `substitution of HDG by plating is not permitted`: no plating.
     if let (true, true, true, Some(verdict)) = (is_by, refuses.is_empty(), first.is_none(), verdict)
         && forbids(line, verdict)

@@ -51,8 +51,14 @@ pub(super) fn its_other_words(
     let is_apart = |line: &Line, one: usize, other: usize| {
         let gap = line.end(one.min(other)).zip(line.start(one.max(other)));
         let gap = gap.and_then(|(end, start)| text.get(end..start));
+        // `HDG. Galvanizing not for …`: another sentence.
+        let mut next =
+            line.start(one.max(other)).and_then(|start| text.get(start..)).unwrap_or_default().chars();
+        let begins =
+            next.next().is_some_and(char::is_uppercase) && next.next().is_some_and(char::is_lowercase);
+        let is_sentence = begins && gap.is_some_and(|gap| gap.contains('.'));
         let is_but = |word: &str| lexicon::BUT.contains(&lower(word).as_str());
-        gap.is_none_or(|gap| gap.contains([':', '(', ')']) || token::words(gap).any(is_but))
+        is_sentence || gap.is_none_or(|gap| gap.contains([':', '(', ')']) || token::words(gap).any(is_but))
     };
     while let Some(other) = next(line, place).filter(|other| !is_apart(line, place, *other)) {
         place = other;

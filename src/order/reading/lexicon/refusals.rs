@@ -113,8 +113,9 @@ pub const BOUND_TO: &[&str] = &[
 
 /// Between a finish and the part that it is of: `electroplating of the bolts`.
 pub const BINDS_A_PART: &[&str] = &[
-    "of", "for", "on", "to", "the", "these", "those", "all", "any", "such", "von", "der", "die", "den",
-    "dieser", "für", "an", "auf", "van", "voor", "op", "de", "des", "les", "du", "pour", "sur",
+    "of", "for", "on", "to", "the", "these", "those", "all", "any", "such", "our", "your", "their", "von",
+    "der", "die", "den", "dieser", "für", "an", "auf", "van", "voor", "op", "de", "des", "les", "du", "pour",
+    "sur",
 ];
 
 /// In front of what is refused alone: `any coating but HDG`.
