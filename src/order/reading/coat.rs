@@ -198,7 +198,7 @@ fn of_mates_alone(line: &mut Line, scopes: &Scopes, mates: &[bool], text: &str) 
 fn is_of_bolts(line: &Line, text: &str, at: usize) -> bool {
     let is_next = |one: Option<usize>, other: Option<usize>| {
         let (one, other) = (one?, other?);
-        let gap = text.get(line.end(one)?..line.start(other)?)?;
+        let gap = line.between(text, one, other)?;
         let is_name = |at| line.what(at).is_some_and(|what| is_named(what, BOLTS));
         Some(gap == " " && (is_name(one) || is_name(other)))
     };

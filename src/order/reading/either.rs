@@ -87,7 +87,7 @@ fn if_not_available(line: &mut Line, at: usize, unknown: &[usize]) {
     let first = second.and_then(|second| finish(line, over_colours(line, second, false)));
     let is_read = first.zip(second).is_some_and(|(one, other)| any_of(line, vec![one, other], true, unknown));
     if is_read {
-        binds(line, at);
+        line.binds(at);
     } else {
         line.not(at, "if what is not available? Write the finishes in the order in which they are wanted");
     }
@@ -271,7 +271,7 @@ fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usi
         if let Some(item) = line.item(other) {
             item.became = Some(Became::Used(vec!["asked"], Some(OTHER_CLASS.into())));
         }
-        binds(line, or);
+        line.binds(or);
         return;
     }
     match (process(&first.what), process(&second.what)) {
@@ -308,7 +308,7 @@ fn pair(line: &mut Line, (one, or, other): (usize, usize, usize), unknown: &[usi
         places.insert(0, first);
     }
     one_of(line, &places);
-    joints.into_iter().for_each(|joint| binds(line, joint));
+    joints.into_iter().for_each(|joint| line.binds(joint));
 }
 
 /// Whether two pieces say one thing of the same part, and not the same of it.
@@ -395,7 +395,7 @@ fn finishes(line: &mut Line, first: usize, unknown: &[usize]) {
     joints.extend(over_colours(line, at, true).filter(|last| is_last_resort(line, *last)));
     let in_order = joints.iter().any(|joint| says_an_order(line, *joint));
     if any_of(line, places, in_order, unknown) {
-        joints.into_iter().for_each(|joint| binds(line, joint));
+        joints.into_iter().for_each(|joint| line.binds(joint));
     }
 }
 
@@ -445,12 +445,6 @@ pub(super) fn any_of(line: &mut Line, places: Vec<usize>, in_order: bool, unknow
         }
     }
     true
-}
-
-fn binds(line: &mut Line, at: usize) {
-    if let Some(item) = line.item(at) {
-        item.became = Some(Became::Binds);
-    }
 }
 
 /// Whether a word is used of every process: `zinc`, `plated`.

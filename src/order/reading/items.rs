@@ -104,6 +104,18 @@ impl Line {
         }
     }
 
+    /// The item at a place only binds others.
+    pub fn binds(&mut self, at: usize) {
+        if let Some(item) = self.items.get_mut(at) {
+            item.became = Some(Became::Binds);
+        }
+    }
+
+    /// What stands in the text between the pieces at two places, the first in front.
+    pub fn between<'t>(&self, text: &'t str, one: usize, other: usize) -> Option<&'t str> {
+        text.get(self.end(one)?..self.start(other)?)
+    }
+
     /// Tells what was concluded.
     pub fn note(&mut self, field: &'static str, note: impl Into<Cow<'static, str>>) {
         self.notes.push((field, note.into()));

@@ -99,9 +99,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             && let Some(item) = line.item(at)
         {
             item.what = What::Excluded;
-            if let Some(item) = line.item(next) {
-                item.became = Some(Became::Binds);
-            }
+            line.binds(next);
         }
         if on_a_condition(line, at, text, unknown) {
             continue;
@@ -271,14 +269,11 @@ fn stands_behind_a_finish(line: &Line, at: usize) -> bool {
 
 /// `HDG (was: plated)`: the finish behind the word is the old one.
 fn is_of_the_next(line: &Line, at: usize, text: &str) -> bool {
-    let gap = |from: Option<usize>, to: Option<usize>| {
-        let (from, to) = (line.end(from?)?, line.start(to?)?);
-        text.get(from..to)
-    };
     let next = line.behind(at).filter(|next| line.what(*next).is_some_and(is_finish));
-    let Some(behind) = gap(Some(at), next) else { return false };
+    let Some(behind) = next.and_then(|next| line.between(text, at, next)) else { return false };
     // `HDG (was originally plated)`; `plated was wrong HDG is right`.
-    let opens = gap(line.before(at), Some(at)).is_some_and(|front| front.ends_with('('));
+    let opens =
+        line.before(at).and_then(|before| line.between(text, before, at)).is_some_and(|it| it.ends_with('('));
     behind.chars().all(|c| matches!(c, ' ' | ':') || opens && c.is_alphabetic())
 }
 
@@ -314,9 +309,7 @@ fn until_now(line: &mut Line, instead: usize) {
             line.not(at, WHY);
         }
     }
-    if let Some(item) = line.item(instead) {
-        item.became = Some(Became::Binds);
-    }
+    line.binds(instead);
 }
 
 /// So many letters in front of it are looked at: the verb stands near.
@@ -377,9 +370,7 @@ fn is_put_on_by_others(line: &mut Line, at: usize) -> bool {
     let finish = line.behind(at).filter(|next| is_by_others && line.what(*next).is_some_and(is_finish));
     let Some(finish) = finish else { return false };
     line.not(finish, BY_OTHERS);
-    if let Some(item) = line.item(at) {
-        item.became = Some(Became::Binds);
-    }
+    line.binds(at);
     true
 }
 

@@ -394,7 +394,7 @@ fn temperatures(line: &mut Line, written: &str) {
         let molten = || {
             let place = (0..at).rev().find(|place| line.what(*place) != Some(&What::Filler))?;
             let is_dipped = matches!(line.what(place), Some(What::Process(Process::HotDip, _)));
-            let between = written.get(line.end(place)?..line.start(at)?)?;
+            let between = line.between(written, place, at)?;
             let mut words = token::words(between);
             let is_beside = words.all(|word| lexicon::means(&lower(word), Word::Filler));
             (is_dipped && is_beside && is_molten(&text)).then_some((

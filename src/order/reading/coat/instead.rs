@@ -72,9 +72,7 @@ pub(super) fn plated_with_another(line: &mut Line) {
     };
     let found: Vec<usize> = (0..line.items.len()).filter(|at| says_how(*at)).collect();
     for at in found {
-        if let Some(item) = line.item(at) {
-            item.became = Some(Became::Binds);
-        }
+        line.binds(at);
     }
 }
 

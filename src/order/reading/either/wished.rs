@@ -1,6 +1,6 @@
 //! Which of two finishes is wanted first, where another word than `or` says so: `mechanical preferred, hot dip acceptable`.
 
-use super::{any_of, binds, process};
+use super::{any_of, process};
 use crate::order::reading::Piece;
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon;
@@ -53,7 +53,7 @@ fn preferred(line: &mut Line, at: usize, in_front: bool) {
     let mut places = vec![first];
     places.extend(others(line, first));
     any_of(line, places, true, &[]);
-    binds(line, at);
+    line.binds(at);
 }
 
 /// `HDG, zinc also acceptable`: that finish where the others do not suit.
@@ -62,9 +62,9 @@ fn acceptable(line: &mut Line, at: usize) {
         let mut places = others(line, second);
         places.push(second);
         any_of(line, places, true, &[]);
-        binds(line, at);
+        line.binds(at);
     } else if line.before(at).and_then(|before| line.items.get(before)).is_some_and(is_of_a_choice) {
-        binds(line, at);
+        line.binds(at);
     }
 }
 

@@ -12,7 +12,7 @@ use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, Word};
 use crate::order::reading::nouns::BOLTS;
 use crate::order::reading::what::What;
-use crate::order::reading::{Became, Piece, token};
+use crate::order::reading::{Piece, token};
 use crate::quantity::letters::lower;
 
 /// `no HDG or plating`, `without DH nuts and washers`: the next piece, a name with all its words, and what
@@ -20,9 +20,7 @@ use crate::quantity::letters::lower;
 pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unknown: bool) {
     if let Some(size) = refused_size(line, without) {
         size.into_iter().for_each(|at| line.not(at, WHY));
-        if let Some(item) = line.item(without) {
-            item.became = Some(Became::Binds);
-        }
+        line.binds(without);
         return;
     }
     if let Some((finishes, why)) = refused_in_front(line, without, text) {
@@ -32,9 +30,7 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
             its_other_words(line, finish, text, next, why);
         }
         if why == WHY {
-            if let Some(item) = line.item(without) {
-                item.became = Some(Became::Binds);
-            }
+            line.binds(without);
             return;
         }
     }
@@ -82,9 +78,7 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
             }
             _ if joins => {
                 open = true;
-                if let Some(item) = line.item(at) {
-                    item.became = Some(Became::Binds);
-                }
+                line.binds(at);
             }
             _ => break,
         }
@@ -92,18 +86,14 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
     with_mates(line, without, last);
     if let Some(last) = last {
         joined_behind(line, last);
-        if let Some(item) = line.item(without) {
-            item.became = Some(Became::Binds);
-        }
+        line.binds(without);
         return;
     }
     // `no. 500` is a number; `nuts: no` speaks of what stands before.
     let number = line.behind(without).filter(|at| matches!(line.what(*at), Some(What::Bare(_))));
     if let Some(number) = number {
         line.not(number, "a number of what? Write 500 pcs if it counts them, #8 if it is a size");
-        if let Some(item) = line.item(without) {
-            item.became = Some(Became::Binds);
-        }
+        line.binds(without);
     } else if speaks_of_unknown
         || line.behind(without).is_some_and(|next| Reach::of(line, without).holds(line, next, text))
         || !before(line, without, text)

@@ -42,9 +42,7 @@ pub(super) fn before(line: &mut Line, excluded: usize, text: &str) -> bool {
         }
         // What is asked of the finish leaves the parts to be refused.
         if why != OF_SOME_PARTS {
-            if let Some(item) = line.item(excluded) {
-                item.became = Some(Became::Binds);
-            }
+            line.binds(excluded);
             return true;
         }
     }
@@ -195,7 +193,7 @@ pub(super) fn is_said_of_the_stretch_before(line: &mut Line, at: usize, text: &s
             _ => return,
         }
     };
-    let Some(gap) = line.end(finish).zip(line.start(at)).and_then(|(end, start)| text.get(end..start)) else {
+    let Some(gap) = line.between(text, finish, at) else {
         return;
     };
     // `bolts, which are HDG, are rejected`: whatever the clause says of it besides.

@@ -4,7 +4,7 @@ use super::is_finish;
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon;
 use crate::order::reading::what::{SteelWord, What};
-use crate::order::reading::{Became, Piece, either};
+use crate::order::reading::{Piece, either};
 use crate::quantity::letters::lower;
 
 /// `if HDG is not possible, mech galv`, `mech galv if HDG is not allowed`, `if no HDG then mech`: on a condition
@@ -60,18 +60,14 @@ pub(super) fn on_a_condition(line: &mut Line, at: usize, text: &str, unknown: &[
         return false;
     }
     if is_one_of_two {
-        if let Some(item) = line.item(at) {
-            item.became = Some(Became::Binds);
-        }
+        line.binds(at);
         return true;
     }
     // What stands on the condition is wanted first.
     let others = (0..line.items.len()).filter(|place| *place != finish && is_finish(line, *place));
     let named: Vec<usize> = std::iter::once(finish).chain(others).collect();
     if either::any_of(line, named, true, &[]) {
-        if let Some(item) = line.item(at) {
-            item.became = Some(Became::Binds);
-        }
+        line.binds(at);
     } else {
         line.not(at, "a condition: which finish is wanted then?");
     }

@@ -19,7 +19,7 @@ pub(super) fn name_behind(line: &Line, standard: usize, text: &str) -> Option<us
     let mut at = standard;
     loop {
         let next = line.behind(at)?;
-        let gap = text.get(line.end(at)?..line.start(next)?)?;
+        let gap = line.between(text, at, next)?;
         if gap.contains(|c: char| c.is_numeric() || matches!(c, '(' | ')')) {
             return None;
         }

@@ -100,7 +100,7 @@ impl Walk {
             self.is_crossed |= self.is_list && part.is_some();
             part.filter(|_| self.is_list)
         })?;
-        let gap = text.get(line.end(before)?..line.start(self.at)?)?;
+        let gap = line.between(text, before, self.at)?;
         let is_next = self.at == excluded;
         for c in gap.chars().rev() {
             match c {
@@ -183,7 +183,7 @@ pub(super) fn refused_in_front(line: &Line, without: usize, text: &str) -> Optio
     // `HDG not for bolts in stainless plates`, `no mixed bolts in HDG`.
     let says_more = match says_for {
         true => rest,
-        false => text.get(line.end(without)?..line.start(*finishes.first()?)?)?,
+        false => line.between(text, without, *finishes.first()?)?,
     };
     let known = |word: &&str| {
         let word = lower(word);

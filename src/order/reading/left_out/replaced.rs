@@ -5,8 +5,8 @@ use super::{MAY_INSTEAD, WHY, is_finish, is_small, may_be, verb, written};
 use crate::order::reading::either::process;
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon;
+use crate::order::reading::token;
 use crate::order::reading::what::What;
-use crate::order::reading::{Became, token};
 use crate::quantity::letters::lower;
 
 /// `plating instead of HDG is not allowed`, `no plating in lieu of HDG`: where the one in front is refused the one behind is
@@ -50,20 +50,13 @@ pub(super) fn replaces(line: &mut Line, at: usize, behind: usize, text: &str) ->
         && *refusal > front
         && (is_allowed || forbids(line, *refusal))
     {
-        if let Some(item) = line.item(at) {
-            item.what = What::Filler;
-            item.became = Some(Became::Binds);
-        }
+        says_nothing(line, at);
         return Vec::new();
     }
     let second = finish_behind(line, behind);
-    let between = |one: usize, other: usize| {
-        let gap = line.end(one).zip(line.start(other));
-        gap.and_then(|(end, start)| text.get(end..start)).unwrap_or_default()
-    };
     let holds =
         |gap: &str, words: &[&str]| token::words(gap).any(|word| words.contains(&lower(word).as_str()));
-    let gap = second.map_or("", |second| between(behind, second));
+    let gap = second.map_or("", |second| line.between(text, behind, second).unwrap_or_default());
     // `substitute plating for HDG`, and `substitute HDG with plating`.
     let is_for = holds(gap, lexicon::IN_THE_PLACE);
     let is_by = holds(gap, lexicon::BY_WHICH_OTHER);
@@ -84,10 +77,7 @@ pub(super) fn replaces(line: &mut Line, at: usize, behind: usize, text: &str) ->
     if let (true, true, true, Some(verdict)) = (is_by, refuses.is_empty(), first.is_none(), verdict)
         && forbids(line, verdict)
     {
-        if let Some(item) = line.item(at) {
-            item.what = What::Filler;
-            item.became = Some(Became::Binds);
-        }
+        says_nothing(line, at);
         return Vec::new();
     }
     refuses.extend(verdict.filter(|verdict| forbids(line, *verdict)));
@@ -102,16 +92,21 @@ pub(super) fn replaces(line: &mut Line, at: usize, behind: usize, text: &str) ->
         // `substitute plating for HDG`.
         Some(_) if is_for => {
             line.not(wanted, WHY);
-            if let Some(item) = line.item(at) {
-                item.what = What::Filler;
-                item.became = Some(Became::Binds);
-            }
+            says_nothing(line, at);
             Vec::new()
         }
         // `replacement of HDG bolts`: by which finish?
         None if !has_another(line, wanted) => vec![(at, verb::TWICE)],
         _ => Vec::new(),
     }
+}
+
+/// The word has said all that it says: what is refused behind it is refused as anywhere.
+fn says_nothing(line: &mut Line, at: usize) {
+    if let Some(item) = line.item(at) {
+        item.what = What::Filler;
+    }
+    line.binds(at);
 }
 
 /// Whether the line has a finish of another process.

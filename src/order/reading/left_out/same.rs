@@ -49,8 +49,7 @@ pub(super) fn its_other_words(
     let (mut place, mut last) = (at, None);
     // `not hot dip: galvanized`, `not to F2329 but A153`.
     let is_apart = |line: &Line, one: usize, other: usize| {
-        let gap = line.end(one.min(other)).zip(line.start(one.max(other)));
-        let gap = gap.and_then(|(end, start)| text.get(end..start));
+        let gap = line.between(text, one.min(other), one.max(other));
         // `HDG. Galvanizing not for …`: another sentence.
         let mut next =
             line.start(one.max(other)).and_then(|start| text.get(start..)).unwrap_or_default().chars();
@@ -116,9 +115,7 @@ pub(super) fn joined_before(line: &mut Line, first: usize, excluded: usize, text
         let is_open = is_of_one && line.what(joint) == Some(&What::With(false));
         let why = if is_open { JOINED } else { WHY };
         line.not(finish, why);
-        if let Some(item) = line.item(joint) {
-            item.became = Some(Became::Binds);
-        }
+        line.binds(joint);
         at = its_other_words(line, finish, text, Line::before, why).unwrap_or(finish);
     }
 }

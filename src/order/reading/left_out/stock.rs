@@ -1,7 +1,6 @@
 //! What is in stock already: `nuts HDG already in stock`.
 
 use super::{BOLTS, MATES, can_be_left_out, is_grade, is_named};
-use crate::order::reading::Became;
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon;
 use crate::order::reading::what::What;
@@ -43,7 +42,5 @@ pub(super) fn in_stock(line: &mut Line, at: usize) {
             line.not(place, IN_STOCK);
         }
     }
-    if let Some(item) = line.item(at) {
-        item.became = Some(Became::Binds);
-    }
+    line.binds(at);
 }
