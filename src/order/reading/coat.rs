@@ -3,7 +3,7 @@
 mod instead;
 
 use super::part::{self, Scopes};
-use super::{Became, either, left_out};
+use super::{Became, either, left_out, token};
 use crate::quantity::letters::lower;
 use std::cmp::Reverse;
 
@@ -202,7 +202,15 @@ fn is_of_bolts(line: &Line, text: &str, at: usize) -> bool {
         let is_name = |at| line.what(at).is_some_and(|what| is_named(what, BOLTS));
         Some(gap == " " && (is_name(one) || is_name(other)))
     };
-    is_next(Some(at), line.behind(at)) == Some(true) || is_next(line.before(at), Some(at)) == Some(true)
+    // `bolts plain shank`: of the shape.
+    let behind = line.end(at).and_then(|end| text.get(end..)).unwrap_or_default();
+    let next = line.behind(at).and_then(|next| line.start(next)).zip(line.end(at));
+    let until = next.map_or_else(|| behind.find(token::is_break), |(start, end)| start.checked_sub(end));
+    let says_more =
+        behind.get(..until.unwrap_or(behind.len())).is_some_and(|gap| gap.contains(char::is_alphabetic));
+    !says_more
+        && (is_next(Some(at), line.behind(at)) == Some(true)
+            || is_next(line.before(at), Some(at)) == Some(true))
 }
 
 /// `zinc, type to be advised`, `zinc tbd`: no process is asked for.

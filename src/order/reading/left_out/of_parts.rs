@@ -122,6 +122,9 @@ impl Walk {
     }
 }
 
+/// So many letters in front of a refusal are looked at.
+const FARTHEST: usize = 40;
+
 /// Whether a name says no more than that it is a bolt.
 fn is_bolt(what: &What) -> bool {
     matches!(what, What::Part("bolt" | "screw" | "schraube"))
@@ -185,6 +188,21 @@ pub(super) fn refused_in_front(line: &Line, without: usize, text: &str) -> Optio
         true => rest,
         false => line.between(text, without, *finishes.first()?)?,
     };
+    if !says_for {
+        // `if no bolts in HDG then plating`: on a condition alone.
+        let (front, _) = token::near(text, line.start(without)?..line.end(without)?, FARTHEST);
+        if token::words(front).any(|word| lexicon::CONDITIONS.contains(&lower(word).as_str())) {
+            return None;
+        }
+        // `no bolts in HDG in stock`, `no bolts in HDG; nuts M16 HDG`: of those alone, or of another part.
+        let end = line.end(*finishes.last()?)?;
+        let behind = text.get(end..)?.split(token::is_break).next()?;
+        let is_polite = |word: &str| lexicon::means(&lower(word), Word::Polite);
+        is_open |= token::words(behind).any(|word| !is_polite(word));
+        is_open |= line.items.iter().enumerate().any(|(at, item)| {
+            !(without..=last).contains(&at) && item.is_free() && matches!(item.what, What::Part(_))
+        });
+    }
     let known = |word: &&str| {
         let word = lower(word);
         lexicon::knows(&word) || says_how(&word)

@@ -86,7 +86,6 @@ pub const OF_A_LIFE: &[&str] = &[
     "protected",
     "durability",
     "lebensdauer",
-    "haltbarkeit",
     "schutzdauer",
     "nutzungsdauer",
     "schutz",
@@ -99,7 +98,7 @@ pub const OF_A_LIFE: &[&str] = &[
 
 /// The life of a coat, or of another thing: what has it stands in front, or behind with `of`.
 pub const LIVES: &[&str] =
-    &["life", "lifetime", "lifespan", "lebensdauer", "haltbarkeit", "nutzungsdauer", "levensduur", "durée"];
+    &["life", "lifetime", "lifespan", "lebensdauer", "nutzungsdauer", "levensduur", "durée"];
 
 /// In front of such a word, and no thing whose life it is.
 pub const KINDS_OF_A_LIFE: &[&str] = &[
