@@ -5,6 +5,9 @@
 
 /// With small letters.
 pub fn lower(text: &str) -> String {
+    if text.is_ascii() {
+        return text.to_ascii_lowercase();
+    }
     text.chars()
         .map(|letter| match letter {
             'À'..='Ö' | 'Ø'..='Þ' => char::from_u32(letter as u32 + 32).unwrap_or(letter),

@@ -238,18 +238,42 @@ struct Phrase {
 /// More than the phrases have first words: room for all of them from the start.
 const FIRST_WORDS: usize = 4096;
 
-/// Phrases by their first word.
-static PHRASES: LazyLock<HashMap<String, Vec<Phrase>>> = LazyLock::new(|| {
-    let mut phrases: HashMap<String, Vec<Phrase>> = HashMap::with_capacity(FIRST_WORDS);
+/// Every phrase, those of one first word together.
+struct Phrases {
+    /// The number of a first word.
+    numbers: HashMap<String, usize>,
+    /// What begins with it, by that number.
+    begun: Vec<Vec<Phrase>>,
+}
+
+static PHRASES: LazyLock<Phrases> = LazyLock::new(|| {
+    let mut numbers: HashMap<String, usize> = HashMap::with_capacity(FIRST_WORDS);
+    let mut begun: Vec<Vec<Phrase>> = Vec::with_capacity(FIRST_WORDS);
     for (means, spellings) in WORDS {
         for spelling in *spellings {
             let words = token::phrase(spelling);
             let first = words.first().map(|(word, _)| word.clone()).unwrap_or_default();
-            phrases.entry(first).or_default().push(Phrase { words, means: *means });
+            let phrase = Phrase { words, means: *means };
+            let number = *numbers.entry(first).or_insert(begun.len());
+            match begun.get_mut(number) {
+                Some(phrases) => phrases.push(phrase),
+                None => begun.push(vec![phrase]),
+            }
         }
     }
-    phrases
+    Phrases { numbers, begun }
 });
+
+impl Phrases {
+    fn number(&self, word: &str) -> Option<usize> {
+        self.numbers.get(word).copied()
+    }
+
+    /// What begins with a word.
+    fn of(&self, word: &str) -> &[Phrase] {
+        self.number(word).and_then(|number| self.begun.get(number)).map_or(&[], Vec::as_slice)
+    }
+}
 
 /// Makes ready what every reading looks up, so that the first need not wait for it.
 pub fn prepare() {
@@ -263,10 +287,8 @@ pub const NOUNS: &[&str] = &["bolt", "screw", "schraube", "nut", "washer", "pin"
 
 /// Whether a word by itself is such a noun, in any of its forms.
 pub fn is_noun(word: &str) -> bool {
-    PHRASES.get(word).is_some_and(|phrases| {
-        phrases.iter().any(|phrase| {
-            phrase.words.len() == 1 && matches!(phrase.means, Word::Part(noun) if NOUNS.contains(&noun))
-        })
+    PHRASES.of(word).iter().any(|phrase| {
+        phrase.words.len() == 1 && matches!(phrase.means, Word::Part(noun) if NOUNS.contains(&noun))
     })
 }
 
@@ -372,7 +394,7 @@ fn is_of_a_verb(word: Word) -> bool {
 
 /// The words of the phrases of some meanings.
 fn words_of(is_one: impl Fn(Word) -> bool) -> impl Iterator<Item = &'static str> {
-    let phrases = PHRASES.values().flatten().filter(move |phrase| is_one(phrase.means));
+    let phrases = PHRASES.begun.iter().flatten().filter(move |phrase| is_one(phrase.means));
     phrases.flat_map(|phrase| phrase.words.iter().map(|(word, _)| word.as_str()))
 }
 
@@ -409,7 +431,7 @@ fn alone(words: &str, is_one: impl Fn(Word) -> bool) -> bool {
         phrase.words.iter().map(|(word, _)| word.as_str()).eq(each()) && is_one(phrase.means)
     };
     let first = each().next().unwrap_or_default();
-    PHRASES.get(first).is_some_and(|phrases| phrases.iter().any(is_it))
+    PHRASES.of(first).iter().any(is_it)
 }
 
 /// The longest phrase at a place that means what is looked for: the place behind it, and what was found.
@@ -433,8 +455,7 @@ fn longest<T>(
     means: impl Fn(Word) -> Option<T>,
     may_end: impl Fn(usize) -> bool,
 ) -> Option<(usize, T)> {
-    let first = &chain.get(at)?.lower;
-    let phrases = PHRASES.get(first.as_str())?;
+    let phrases = PHRASES.begun.get(chain.begins(at, |word| PHRASES.number(word))?)?;
     let sought = phrases.iter().filter_map(|phrase| Some((phrase, means(phrase.means)?)));
     let fits =
         sought.filter_map(|(phrase, found)| Some((behind(chain, at, phrase)?, phrase.words.len(), found)));

@@ -72,6 +72,11 @@ pub fn decimal(chain: &Chain<'_>, at: usize) -> Option<Number> {
         end = chain.after(behind);
         marks += 1;
     }
+    // Most numbers are figures alone, and every rule that begins with figures asks for one.
+    if marks == 0 && !begins_with_mark {
+        let value = text.parse().ok()?;
+        return Some(Number { value, text, grouped: None, is_fraction: false, end });
+    }
     let grouped = grouped(&text);
     // Many marks are groups or nothing; one mark is first of all a decimal mark.
     let value = match text.matches(['.', ',', '\'', '’']).count() {

@@ -5,7 +5,7 @@
 //! between two that belong together changes nothing.
 
 use crate::quantity::letters::lower;
-use std::cell::Cell;
+use std::cell::{Cell, OnceCell};
 use std::ops::Range;
 
 /// What a token is made of.
@@ -32,9 +32,16 @@ pub struct Token<'a> {
     pub lower: String,
     /// Where it begins, in bytes.
     pub start: usize,
+    /// The number under which the lexicon has what begins with it, once that was looked up.
+    begins: OnceCell<Option<usize>>,
 }
 
-impl Token<'_> {
+impl<'a> Token<'a> {
+    /// A token that is not whole yet: its lower case follows when it is.
+    fn new(sort: Sort, text: &'a str, start: usize) -> Self {
+        Self { sort, text, lower: String::new(), start, begins: OnceCell::new() }
+    }
+
     /// Where it ends, in bytes.
     pub fn end(&self) -> usize {
         self.start + self.text.len()
@@ -123,6 +130,11 @@ impl<'a> Chain<'a> {
         self.get(at).filter(|token| token.sort == Sort::Word).map(|token| token.lower.as_str())
     }
 
+    /// The number of what begins with the token at a place: every rule asks for it, and it is looked up once.
+    pub fn begins(&self, at: usize, number: impl Fn(&str) -> Option<usize>) -> Option<usize> {
+        self.get(at).and_then(|token| *token.begins.get_or_init(|| number(&token.lower)))
+    }
+
     /// The figures at a place.
     pub fn digits(&self, at: usize) -> Option<&'a str> {
         self.get(at).filter(|token| token.sort == Sort::Digits).map(|token| token.text)
@@ -167,6 +179,7 @@ impl<'a> Chain<'a> {
     pub fn respell(&mut self, at: usize, word: &str) {
         if let Some(token) = self.tokens.get_mut(at) {
             token.lower = word.to_owned();
+            token.begins = OnceCell::new();
         }
     }
 
@@ -295,12 +308,7 @@ fn cut(line: &str) -> Vec<Token<'_>> {
             {
                 last.text = line.get(last.start..end).unwrap_or_default();
             }
-            _ => tokens.push(Token {
-                sort,
-                text: line.get(start..end).unwrap_or_default(),
-                lower: String::new(),
-                start,
-            }),
+            _ => tokens.push(Token::new(sort, line.get(start..end).unwrap_or_default(), start)),
         }
     }
     let mut tokens = crosses_apart(tokens);
@@ -335,13 +343,8 @@ fn crosses_apart(tokens: Vec<Token<'_>>) -> Vec<Token<'_>> {
         let parts = cross.and_then(|place| Some((place, token.text.get(..place)?, token.text.get(place..)?)));
         match parts {
             Some((place, first, second)) => {
-                apart.push(Token { text: first, lower: String::new(), ..*token });
-                apart.push(Token {
-                    text: second,
-                    lower: String::new(),
-                    start: token.start + place,
-                    ..*token
-                });
+                apart.push(Token::new(token.sort, first, token.start));
+                apart.push(Token::new(token.sort, second, token.start + place));
             }
             None => apart.push(token.clone()),
         }
