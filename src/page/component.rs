@@ -23,6 +23,7 @@ mod found;
 mod header;
 mod lesson;
 mod line;
+mod line_read;
 mod list;
 mod next_reading;
 mod note;
