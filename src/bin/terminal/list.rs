@@ -99,6 +99,17 @@ enum Shape<'a> {
     },
 }
 
+impl Shape<'_> {
+    /// What is written of a row.
+    fn written(self, row: &Row, units: Units) -> Vec<u8> {
+        match self {
+            Self::Csv { .. } => written(std::slice::from_ref(row), units),
+            Self::Json => format!("{}\n", json(row, units)).into_bytes(),
+            Self::Summary { .. } => Vec::new(),
+        }
+    }
+}
+
 /// Why a list was not written to its end.
 enum Ended {
     /// Whoever reads has seen enough.
@@ -153,12 +164,14 @@ fn list(
         if records.is_empty() {
             break;
         }
-        let rows: Vec<Row> = records.par_iter().map(|record| reads.row(record)).collect();
-        records.iter().zip(&rows).for_each(|(record, row)| summary.add(record.row, row));
-        match shape {
-            Shape::Csv { .. } => output.write_all(&written(&rows, units))?,
-            Shape::Json => rows.iter().try_for_each(|row| writeln!(output, "{}", json(row, units)))?,
-            Shape::Summary { .. } => {}
+        let rows = records.par_iter().map(|record| {
+            let row = reads.row(record);
+            let written = shape.written(&row, units);
+            (row, written)
+        });
+        for (record, (row, written)) in records.iter().zip(rows.collect::<Vec<_>>()) {
+            summary.add(record.row, &row);
+            output.write_all(&written)?;
         }
     }
     match shape {
