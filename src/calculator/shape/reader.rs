@@ -72,15 +72,20 @@ impl<'a> Reader<'a> {
     /// # Errors
     /// [`Missed`] where its text is no answer; the problem is kept.
     pub fn optional<T: FieldValue>(&mut self, field: &Field<T>) -> Result<Option<T>, Missed> {
-        let text = self.text(&field.about);
-        if text.is_empty() {
-            return Ok(None);
+        match self.entered(&field.about)? {
+            Some(text) => T::read(text, &field.about).map(Some).map_err(|fault| self.wrong(field, fault)),
+            None => Ok(None),
         }
-        let (characters, longest) = (text.chars().count(), field.about.longest());
+    }
+
+    /// The text of a field, where it is not empty and no longer than it may be: the same for a value of any kind.
+    fn entered(&mut self, about: &FieldAbout) -> Result<Option<&'a str>, Missed> {
+        let text = self.text(about);
+        let (characters, longest) = (text.chars().count(), about.longest());
         if characters > longest {
-            return Err(self.wrong(field, Fault::TooLong { characters, longest }));
+            return Err(self.keep(about, Fault::TooLong { characters, longest }));
         }
-        T::read(text, &field.about).map(Some).map_err(|fault| self.wrong(field, fault))
+        Ok(Some(text).filter(|text| !text.is_empty()))
     }
 
     /// What a field says that is asked only on a condition.

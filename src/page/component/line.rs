@@ -3,7 +3,7 @@
 use yew::prelude::*;
 
 use super::examples::examples;
-use super::line_read::AsRead;
+use super::part::{Later, Piece};
 use super::typed::typed;
 use crate::page::browser;
 use crate::page::reducer::use_dispatch;
@@ -54,7 +54,7 @@ pub fn LinePanel(props: &Props) -> Html {
                 <button type="submit" class="strong">{ "Assess" }</button>
             </div>
             <div class="line-read" id="line-read">
-                <AsRead line={line.clone()} form={desk.form.clone()} />
+                <Later piece={Piece::Line(line.clone(), desk.form.clone())} />
             </div>
             if empty && !desk.is_touched() { { examples(&dispatch) } }
         </form>

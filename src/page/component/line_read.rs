@@ -1,7 +1,4 @@
-//! How a written line was understood. It follows the answer by one picture of the screen, as everything that is
-//! longer than the answer.
-
-use std::rc::Rc;
+//! How a written line was understood.
 
 use yew::prelude::*;
 
@@ -9,34 +6,14 @@ use super::field::id_of;
 use crate::calculator::{FieldAbout, Filled, Form};
 use crate::order::reading::Segment;
 use crate::page::browser;
-use crate::page::hook::use_painted;
-use crate::page::reducer::use_dispatch;
+use crate::page::reducer::Dispatch;
 use crate::page::state::{Action, WrittenLine};
 use crate::quantity::letters::lower;
 use crate::site::Category;
 
-/// What there is to know.
-#[derive(Properties, PartialEq)]
-pub struct Props {
-    /// The line.
-    pub line: WrittenLine,
-    /// The form that it fills.
-    pub form: Rc<Form>,
-}
-
-/// The line as it was read.
-#[component]
-pub fn AsRead(props: &Props) -> Html {
-    let (line, form) = use_painted((props.line.clone(), props.form.clone()));
-    html! { <Pieces {line} {form} /> }
-}
-
 /// What was not understood, then the line as a sentence with each piece in its place, then what it does
 /// not say.
-#[component]
-fn Pieces(props: &Props) -> Html {
-    let dispatch = use_dispatch();
-    let Props { line, form } = props;
+pub fn as_read(line: &WrittenLine, form: &Form, dispatch: &Dispatch) -> Html {
     if line.text.trim().is_empty() || line.is_unread() {
         return Html::default();
     }

@@ -1,16 +1,21 @@
 //! A part of what stands behind an answer, which is set anew only where it has changed.
 
+use std::rc::Rc;
+
 use yew::prelude::*;
 
 use super::figure::figures;
 use super::finding::rules;
+use super::line_read::as_read;
 use super::process::process;
 use super::section::sections;
 use super::source::sources;
 use super::step::working;
-use crate::calculator::{Figure, Finding, Section};
+use crate::calculator::{Figure, Finding, Form, Section};
 use crate::order::ProcessAssessment;
+use crate::page::hook::use_painted;
 use crate::page::reducer::use_dispatch;
+use crate::page::state::WrittenLine;
 use crate::source::Source;
 use crate::working::Working;
 
@@ -29,6 +34,8 @@ pub enum Piece {
     Sources(Vec<Source>),
     /// One process of an order line.
     Process(ProcessAssessment),
+    /// A written line, and the form that it fills.
+    Line(WrittenLine, Rc<Form>),
 }
 
 /// What the part needs to know.
@@ -49,5 +56,13 @@ pub fn Part(props: &Props) -> Html {
         Piece::Working(steps, answer) => working(steps, *answer),
         Piece::Sources(all) => sources(all),
         Piece::Process(assessed) => process(assessed, &dispatch),
+        Piece::Line(line, form) => as_read(line, form, &dispatch),
     }
+}
+
+/// A part that follows the answer by one picture of the screen.
+#[component]
+pub fn Later(props: &Props) -> Html {
+    let piece = use_painted(props.piece.clone());
+    html! { <Part {piece} /> }
 }
