@@ -330,25 +330,32 @@ static KNOWN: LazyLock<HashSet<&'static str>> = LazyLock::new(|| {
         "half", "aisi", "a", "b", "c", "d", "e", "f", "h", "m", "sa", "az", "ax", "g", "ii", "iii", "iv",
         "v", "vi", "i", "s", "z", "längen", "dem", "its", "final", "full", "apiece",
     ];
-    let others = letters.iter().chain(DUE).chain(ON).chain(AWAY).chain(PAST).chain(MARKED).chain(SOON);
-    let others = others
-        .chain(LOTS)
-        .chain(CHROMATES)
-        .chain(CONTRACTS)
-        .chain(MORE)
-        .chain(YIELDS)
-        .chain(READINGS)
-        .chain(ABOVE)
-        .chain(ZONES)
-        .chain(FREE)
-        .chain(RECURS)
-        .chain(INTERVALS)
-        .chain(UP_TO)
-        .chain(REFUSE)
-        .chain(SOIL)
-        .chain(WATER)
-        .chain(CONCRETE);
-    of_phrases.chain(others.copied()).collect()
+    let lists = [
+        letters.as_slice(),
+        DUE,
+        ON,
+        AWAY,
+        PAST,
+        MARKED,
+        SOON,
+        LOTS,
+        CHROMATES,
+        CONTRACTS,
+        MORE,
+        YIELDS,
+        READINGS,
+        ABOVE,
+        ZONES,
+        FREE,
+        RECURS,
+        INTERVALS,
+        UP_TO,
+        REFUSE,
+        SOIL,
+        WATER,
+        CONCRETE,
+    ];
+    of_phrases.chain(lists.iter().copied().flatten().copied()).collect()
 });
 
 /// Whether a word stands in the lexicon.
