@@ -10,7 +10,7 @@ use super::judge::{Judged, Judgement, verdict};
 use super::{Mate, OrderLine};
 use crate::calculator::Verdict;
 use crate::coat::{CoatClass, Process};
-use crate::quantity::{Length, Time};
+use crate::quantity::{Length, Quantity, Temperature, Time, unit};
 use crate::rule::{Key, Ruling, Topic};
 use crate::sentence::worded;
 use crate::site::Category;
@@ -18,6 +18,9 @@ use crate::sorting::sort_by;
 use crate::steel::{Grade, State, Steel};
 use crate::thread::Thread;
 use crate::working::Mark;
+
+/// The usual bath: 860 °F.
+const USUAL_BATH: Temperature = Temperature::from_celsius(460.0);
 
 /// The change, as a clause: `it would do for 8 years`; `None` where none of those tried helps. Looked for
 /// once.
@@ -28,7 +31,7 @@ pub fn remedy<'j>(line: &OrderLine, judgement: &Judgement, judged: &'j Judged) -
 fn find(line: &OrderLine, judgement: &Judgement, judged: &Judged) -> Option<String> {
     let process = judged.process;
     if is_barred_by_steel(judged) {
-        return lower_grade(line, process);
+        return usual_bath(line, process).or_else(|| lower_grade(line, process));
     }
     usual_nut(line, process)
         .or_else(|| other_class(line, judgement, judged))
@@ -46,6 +49,16 @@ fn is_barred_by_steel(judged: &Judged) -> bool {
 fn is_barred_by(judged: &Judged, topics: &[Topic]) -> bool {
     let bars = |ruling: &Ruling| ruling.mark == Mark::Bar && topics.contains(&ruling.rule.topic);
     judged.rulings.iter().any(|(_, ruling)| bars(ruling))
+}
+
+/// The bath that is usual, where another is written.
+fn usual_bath(line: &OrderLine, process: Process) -> Option<String> {
+    let bath = USUAL_BATH;
+    if process != Process::HotDip || line.bath == bath {
+        return None;
+    }
+    let verdict = verdict_of(&OrderLine { bath, ..*line }, process)?;
+    Some(worded(format_args!("a bath at {} {}", bath.show(&unit::CELSIUS, 0), would(verdict))))
 }
 
 /// The nut that the standards give, where another is written.

@@ -2,6 +2,7 @@
 
 use super::bolt_and_nut::{BoltAndNut, Carried, Carries, Model};
 use super::{Case, Key, Part, Phrase, Rule, Says, Test, Topic, Under, When};
+use crate::part::Kind;
 use crate::process::Process;
 use crate::quantity::Shown;
 use crate::sentence::{put, worded};
@@ -73,7 +74,8 @@ pub static REDUCED_LOADS: Rule = Rule {
     when: When::If(|case| {
         let loads = case
             .part
-            .filter(|part| part.kind.has_mate())
+            // A set screw is pressed, and pulls at no thread.
+            .filter(|part| part.kind.has_mate() && part.kind != Kind::SetScrew)
             .and_then(|part| part.thread)
             .and_then(load::hot_dip);
         match loads {

@@ -112,6 +112,7 @@ mod lots_by_hand;
 mod machinerys_handbook;
 mod mechanical_process;
 mod nut_pairing;
+mod order_by_document;
 mod part_mass;
 mod rule_limits;
 mod sae_j417;

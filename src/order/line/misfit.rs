@@ -10,7 +10,8 @@ pub(super) fn misfit(part: Kind, grade: Grade) -> Option<String> {
     let structural = Grade::AS_A325.contains(&grade) || Grade::AS_A490.contains(&grade);
     let (is_made, of) = match part.form() {
         Form::Other => return None,
-        Form::Bolt | Form::Bar if structural => {
+        // ASTM F3125 makes bolts with heads; a rod of the strength of A325 is of A449, one of that of A490 of A354 BD.
+        Form::Bolt if structural => {
             (part.threaded() == Threaded::Outside && !part.goes_into_a_tapped_hole(), "structural bolts")
         }
         _ if structural => (false, "structural bolts"),
@@ -21,5 +22,11 @@ pub(super) fn misfit(part: Kind, grade: Grade) -> Option<String> {
         }
         _ => return None,
     };
-    (!is_made).then(|| format!("{} is a grade of {of}: name the grade of the part itself", grade.name()))
+    let of_rods = match part.form() {
+        Form::Bar if Grade::AS_A325.contains(&grade) => ", of the same strength ASTM A449",
+        Form::Bar if Grade::AS_A490.contains(&grade) => ", of the same strength ASTM A354 BD",
+        _ => "",
+    };
+    (!is_made)
+        .then(|| format!("{} is a grade of {of}: name the grade of the part itself{of_rods}", grade.name()))
 }

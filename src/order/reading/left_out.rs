@@ -6,6 +6,7 @@ use super::nouns::{BOLTS, MATES, is_named};
 use super::token;
 use super::what::What;
 use super::{Became, Piece};
+use crate::part::Kind;
 use crate::quantity::letters::lower;
 use ahead::{ahead, heads, reaches_over};
 use before::{before, begs, is_of_unknown, is_said_of_the_stretch_before, not_tapped_over};
@@ -70,6 +71,20 @@ const MAY_INSTEAD: &str =
 
 /// Why the finish of the nut or the washer alone is not used.
 pub(super) const OF_A_MATE: &str = "the finish of what comes with the part: all of them are judged with one finish; write what has another as a line of its own";
+
+/// The same of a structural bolt, whose parts are coated alike.
+const OF_AN_ASSEMBLY: &str = "bolt, nut and washer of a structural set are coated by one process (ASTM A563M, 4.7; EN 14399 \
+                              has one maker for all): write one finish, or agree the other with who makes the set";
+
+/// Of structural sets it is said that one process coats all of them.
+pub(super) fn of_an_assembly(line: &mut Line) {
+    let is_structural = line.draft.get("part").and_then(Kind::from_key).is_some_and(Kind::is_structural);
+    for item in line.items.iter_mut().filter(|_| is_structural) {
+        if item.became == Some(Became::NotUsed(OF_A_MATE.into())) {
+            item.not(OF_AN_ASSEMBLY);
+        }
+    }
+}
 
 /// Why what a word refuses that stands between a finish and a place is not used.
 const FINISH_OR_PLACE: &str = "is the finish not wanted, or is it not that place? Write “no” in front of what is not wanted, \

@@ -26,7 +26,7 @@ use name::{Name, SOFT, is_its_pin, join_loose, kind_of, main_of, names};
 use scope::scope_items;
 use standard::{by_document, by_standard, loose_words};
 
-pub(super) use concluded::{A_BOLT, NO_PART, by_default, by_steel, usual_steel};
+pub(super) use concluded::{A_BOLT, NO_PART, by_default, by_steel, spring_washer, usual_steel};
 
 /// What belongs to what in a line.
 #[derive(Debug, Default)]

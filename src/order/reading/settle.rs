@@ -57,6 +57,7 @@ pub(super) fn settle(text: &str) -> Reading {
     heat::settle(&mut line);
     bake::settle(&mut line);
     left_out::not_lubricated(&mut line);
+    left_out::of_an_assembly(&mut line);
     the_rest(&mut line);
     let mut pieces: Vec<Piece> = scanned.unknown;
     qualified::settle(&mut line, &scopes, text, &mut pieces);

@@ -9,11 +9,11 @@ use super::items::Line;
 use super::joined;
 use super::left_out;
 use super::lexicon::{self, Word};
-use super::part::{Family, Scope, Scopes};
+use super::part::{Family, Scope, Scopes, spring_washer};
 use super::per_part;
 use super::token;
 use super::what::{SteelWord, What};
-use crate::order::line::{NOT_MADE, OTHER_METAL};
+use crate::order::line::{BY_HARDNESS, BY_TENSILE, END_OF_STEEL, LEAST, NOT_MADE, OTHER_METAL};
 use crate::part::Kind;
 use crate::quantity::letters::{lower, upper};
 use crate::sorting::sort_by_key;
@@ -74,6 +74,17 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str) {
                 line.draft.set("steel", OTHER_METAL);
             }
             SteelWord::OtherMetal => item.not(ANOTHER_METAL),
+            SteelWord::Unknown(mark)
+                if is_silent
+                    && is_the_part(at)
+                    && let Some((field, least)) = least_by_mark(&mark, scopes) =>
+            {
+                item.used("steel");
+                line.draft.set("steel", field);
+                line.draft.set(field, least);
+                line.draft.set(END_OF_STEEL, LEAST);
+                line.note(field, "the least that its mark says: the steel may be harder");
+            }
             SteelWord::Unknown(_) => item.not(format!(
                 "{} is not among the steels known here: write the greatest tensile strength of its document, or the hardness",
                 item.text
@@ -85,6 +96,16 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str) {
         }
     }
     mates(line, scopes);
+}
+
+/// What the mark of a steel that is not known here says at least: that of a set screw is a tenth of its hardness
+/// (ISO 898-5, `33H`), and the first number of a property class a hundredth of its strength (ISO 898-1, `14.9`).
+fn least_by_mark(mark: &str, scopes: &Scopes) -> Option<(&'static str, String)> {
+    if mark == "14.9" {
+        return Some((BY_TENSILE, "1400 MPa".to_owned()));
+    }
+    let tenth: u32 = mark.strip_suffix('H').filter(|number| number.len() == 2)?.parse().ok()?;
+    (scopes.kind == Some(Kind::SetScrew)).then(|| (BY_HARDNESS, format!("{tenth}0 HV")))
 }
 
 /// Why a nut or a washer of another metal is not used.
@@ -464,15 +485,15 @@ pub(super) fn washers(line: &mut Line, scopes: &Scopes) {
     };
     let thread = line.draft.get("thread").and_then(|text| Designation::read(text).ok());
     let is_metric = thread.is_none_or(|written| written.thread.is_metric());
-    let key = match kind {
-        Kind::SpringWasher if is_metric => Grade::Din127.key(),
-        Kind::SpringWasher => Grade::B18_21_1.key(),
-        Kind::ConicalWasher => Grade::Din6796.key(),
-        kind => kind.key(),
+    let of_document = "the steel of its document: the line says no other";
+    let steel = match kind {
+        Kind::SpringWasher => Some(spring_washer(line, is_metric)),
+        Kind::ConicalWasher => Some((Grade::Din6796, of_document)),
+        _ => None,
     };
-    line.draft.set("washer", key);
-    if Grade::of_key(key).is_some() {
-        line.note("washer", "the steel of its document: the line says no other");
+    line.draft.set("washer", steel.map_or(kind.key(), |(grade, _)| grade.key()));
+    if let Some((_, note)) = steel {
+        line.note("washer", note);
     }
 }
 

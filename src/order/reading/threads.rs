@@ -493,6 +493,10 @@ const NOT_TAPPED: &str = "from the shelf, not tapped over";
 const FOR_CUT_UNDER: &str = "nuts for bolts that are cut under stay 6H, and 6AZ or 6AX never go on them; judged is the nut of \
                              bolts as usual. Write the bolts with their nuts on one line";
 
+/// Why an inch bolt that is cut under is not judged.
+const UNDERSIZE_INCH: &str = "cut under: no allowance for it is published for inch threads, so agree it with the maker, with \
+                              nuts as they stand; judged is the bolt of its class in a nut tapped over. Never both";
+
 /// Classes that stand by themselves.
 fn classes(line: &mut Line, scopes: &Scopes, chosen: Option<&Written>) {
     let found: Vec<(usize, ToleranceClass)> = line.free(|what| match what {
@@ -507,7 +511,9 @@ fn classes(line: &mut Line, scopes: &Scopes, chosen: Option<&Written>) {
         let beside = scopes.of.get(at).copied().unwrap_or_default();
         let is_the_parts =
             class.is_bolt() == (scopes.family == Family::Bolt) && scopes.family != Family::Washer;
-        if is_other_system {
+        if is_other_system && class.is_undercut() {
+            line.not(at, UNDERSIZE_INCH);
+        } else if is_other_system {
             line.not(at, "a class of the other system of threads");
         } else if is_the_parts && beside != Scope::Nut {
             let Some(thread) = line.draft.get("thread").map(str::to_owned) else {

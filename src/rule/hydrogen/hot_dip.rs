@@ -1,11 +1,12 @@
 //! Hydrogen, and hardness as such, before the zinc of the kettle.
 
 use super::{above_hardness, from_hardness};
+use crate::part::Kind;
 use crate::process::Process::HotDip;
 use crate::quantity::{Scale, Stress};
 use crate::rule::case::{Case, Cleaning, Under};
-use crate::rule::{Instruction, Key, Phrase, Rule, Says, Test, Topic, When};
-use crate::steel::{Grade, Level, Measure, State, Steel};
+use crate::rule::{Instruction, Key, Part, Phrase, Rule, Says, SteelFacts, Test, Topic, When};
+use crate::steel::{Grade, Level, Measure, State, Steel, Worked};
 use crate::table::steel_row::Treatment;
 use crate::table::{astm_a143, astm_f436, astm_f2329, astm_f3125, iso_10684, practice};
 
@@ -232,7 +233,12 @@ pub static A143_BEND: Rule = Rule {
     process: Some(HotDip),
     under: Under::Any,
     source: astm_a143::BENDS,
-    when: When::ColdFormed,
+    // Some parts are bent by nature.
+    when: When::If(|case| {
+        let is_bent = |part: &Part| matches!(part.kind, Kind::UBolt | Kind::BentAnchor);
+        let worked = |steel: &SteelFacts| steel.state.worked == Worked::Formed;
+        case.steel.is_some_and(worked) || case.part.is_some_and(is_bent)
+    }),
     test: Test::Always,
     says: |_| Says::term(),
     words: Phrase::By(|case, _, text| {

@@ -160,6 +160,9 @@ pub(in crate::order::reading) fn usual_steel(line: &mut Line) {
 }
 
 const OF_ITS_STANDARD: &str = "the steel of its standard: the line says no other";
+const OF_INCH_SIZES: &str = "the steel of its standard, which is for inch sizes: agree which washer is meant";
+const OF_METRIC_SIZES: &str =
+    "the steel of its standard, which is for metric sizes: agree which washer is meant";
 const OF_RINGS: &str =
     "spring steel, taken as that of the rings of DIN 471: the hardness of its own standard is not known here";
 const OF_THE_SAME_KIND: &str =
@@ -185,15 +188,31 @@ fn of_standard(line: &Line, kind: Kind) -> Option<(Grade, &'static str)> {
     let is_other = standards().any(|item| OF_OTHER_STEEL.iter().any(|other| item.text.contains(other)));
     let of = |grade: Grade| (grade, if is_other { OF_THE_SAME_KIND } else { OF_ITS_STANDARD });
     match kind {
-        Kind::SpringWasher if is_metric => Some(of(Grade::Din127)),
         // Without a size nobody knows whether it is metric.
-        Kind::SpringWasher => written.map(|_| of(Grade::B18_21_1)),
+        Kind::SpringWasher => (is_metric || written.is_some()).then(|| spring_washer(line, is_metric)),
         Kind::ConicalWasher if is_metric => Some(of(Grade::Din6796)),
         Kind::RetainingRing if is_metric => Some(of(Grade::Din471)),
         Kind::SpringPin if is_metric => Some(of(Grade::Iso8752)),
         Kind::ConicalWasher => Some((Grade::Din6796, OF_THE_SAME_KIND)),
         Kind::SpringPin => Some((Grade::Iso8752, OF_THE_SAME_KIND)),
         _ => Some((Grade::Din471, OF_RINGS)),
+    }
+}
+
+/// The steel of the spring washers of the standard that is written, else of the one for such sizes.
+pub(in crate::order::reading) fn spring_washer(line: &Line, is_metric: bool) -> (Grade, &'static str) {
+    let is_named = |id: &str| {
+        let is_it = |item: &Item| {
+            matches!(item.what, What::PartStandard(_) | What::PartDocument(_))
+                && lower(&item.text).contains(id)
+        };
+        line.items.iter().any(is_it)
+    };
+    match is_metric {
+        true if is_named("b18.21") => (Grade::B18_21_1, OF_INCH_SIZES),
+        true => (Grade::Din127, OF_ITS_STANDARD),
+        false if is_named("127") => (Grade::Din127, OF_METRIC_SIZES),
+        false => (Grade::B18_21_1, OF_ITS_STANDARD),
     }
 }
 

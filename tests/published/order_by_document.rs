@@ -1,0 +1,96 @@
+//! Orders against what documents say of them: each line, what its answer has to say, and what it must not.
+
+use kettle_barrel::calculator::Draft;
+use kettle_barrel::order::{self, reading};
+
+/// The answer to a written line, and what of the line is not used and why.
+fn said(text: &str) -> (String, String) {
+    let read = reading::read(text);
+    let answer = order::assess_written(&read.draft, read.has_open_words())
+        .unwrap_or_else(|problems| panic!("{text}: {problems}"))
+        .answer
+        .text
+        .replace('\u{a0}', " ");
+    let not_used = read.not_used().map(|(text, why)| format!("{text}: {why}")).collect::<Vec<_>>().join("; ");
+    (answer, not_used)
+}
+
+/// What each line has to say, and what it must not.
+fn hold(rows: &[(&str, &str, &str)]) {
+    for (text, says, never) in rows {
+        let (answer, _) = said(text);
+        assert!(answer.contains(says), "{text}: “{says}” is not in: {answer}");
+        assert!(never.is_empty() || !answer.contains(never), "{text}: “{never}” is in: {answer}");
+    }
+}
+
+/// ISO 10684, 5: baths of 455 to 480 °C, none of 480 to 530 °C, and no high-temperature bath for 10.9 from M27.
+#[test]
+fn the_usual_bath_is_the_nearest_change() {
+    hold(&[
+        ("M30 x 100 hex bolt 10.9 HDG bath 545 °C", "a bath at 460 °C would do on conditions", ""),
+        ("M16 x 60 hex bolt 8.8 HDG bath 500 °C", "a bath at 460 °C would do.", ""),
+    ]);
+}
+
+/// ISO 898-5: set screws are pressed, and their mark is a tenth of the least Vickers hardness; ISO 898-1: the first
+/// number of a class is a hundredth of the least strength.
+#[test]
+fn a_set_screw_is_as_hard_as_its_mark_says() {
+    hold(&[
+        ("M10 x 20 set screw 33H HDG", "hot-dip", "reduced loads"),
+        ("M10 x 20 set screw 45H HDG", "Not hot-dip", "reduced loads"),
+        ("M10 x 20 set screw 14.9 HDG", "Not hot-dip", "reduced loads"),
+    ]);
+    let read = |text| reading::read(text).draft;
+    let has = |draft: &Draft, field, value| assert_eq!(draft.get(field), Some(value));
+    has(&read("M10 x 20 set screw 33H"), "hardness", "330 HV");
+    has(&read("M10 x 20 set screw 22H"), "end", "least");
+    has(&read("M10 x 20 set screw 14.9"), "tensile", "1400 MPa");
+    assert_eq!(read("M10 x 20 hex bolt 33H").get("hardness"), None);
+}
+
+/// ASTM A563M, 4.7: bolt, nut and washer by one process. ISO 965-5: a bolt cut under and a nut tapped over never
+/// together; for inch threads no undersize is published. DIN 127 is for metric sizes, ASME B18.21.1 for inch ones.
+/// ASTM F3125 makes bolts with heads: of a rod another steel is asked.
+#[test]
+fn what_does_not_go_together_is_asked() {
+    for text in
+        ["3/4-10 x 3 A325 bolt HDG with DH nut mech galv", "M24 x 90 10.9 HV bolt hot dip, nut electroplated"]
+    {
+        let (_, not_used) = said(text);
+        assert!(not_used.contains("coated by one process"), "{text}: {not_used}");
+    }
+    let (_, not_used) = said("M16 x 60 8.8 bolt HDG with nut electroplated");
+    assert!(not_used.contains("a line of its own"), "{not_used}");
+    let (_, not_used) = said("5/8-11 x 6 undersized thread A307 bolt HDG with standard 2B nuts");
+    assert!(not_used.contains("agree it with the maker"), "{not_used}");
+    for (text, steel) in [
+        ("M24 spring washer B18.21.1 HDG", "b18.21.1"),
+        ("3/8 split lock washer DIN 127 zinc plated", "din-127"),
+        ("M24 spring washer HDG", "din-127"),
+        ("3/8 split lock washer zinc plated", "b18.21.1"),
+    ] {
+        assert_eq!(reading::read(text).draft.get("steel"), Some(steel), "{text}");
+    }
+    for (text, steel) in [("1/2-13 x 8 A325 threaded rod", "A449"), ("1/2-13 x 8 A490 threaded rod", "A354")]
+    {
+        let problems = order::assess(&reading::read(text).draft).unwrap_err().to_string();
+        assert!(problems.contains(steel), "{problems}");
+    }
+}
+
+/// ASTM A143: what is bent cold is bent over three times its section. U-bolts and bent anchors are bent by nature.
+#[test]
+fn what_is_bent_by_nature_has_its_radius() {
+    for (text, is_bent) in [
+        ("M16 U-bolt 8.8 HDG", true),
+        ("3/4-10 x 24 J-bolt A307 HDG", true),
+        ("3/4-10 x 24 bent anchor F1554 grade 36 HDG", true),
+        ("3/4-10 x 24 anchor rod F1554 grade 36 HDG", false),
+    ] {
+        let assessment = order::assess(&reading::read(text).draft).unwrap();
+        let says = format!("{assessment:?}").contains("three times the section");
+        assert_eq!(says, is_bent, "{text}");
+    }
+}
