@@ -295,10 +295,11 @@ proptest! {
                 Became::NotUsed(why) => why.contains("wanted, or not?"),
                 _ => false,
             };
-            // Beside the parts for which a finish is refused it may say which of them: `no zork bolts in HDG`, `HDG not for zork bolts`.
+            // Beside the parts for which a finish is refused it may say which of them: `no zork bolts in HDG`, `HDG not for zork bolts`,
+            // `no bolts in HDG zorks`.
             let names_parts = piece.span.end <= at
                 && plain.pieces.iter().any(is_refused)
-                && plain.pieces.iter().all(|other| is_of_a_part(other) || !(piece.span.end..at).contains(&other.span.start));
+                && plain.pieces.iter().all(|other| is_of_a_part(other) || is_refused(other) || !(piece.span.end..at).contains(&other.span.start));
             if is_no && names_parts {
                 return true;
             }
@@ -319,10 +320,11 @@ proptest! {
             };
             let is_in_front = at <= piece.span.start && !line[at..piece.span.start].contains([',', ';'])
                 && plain.pieces.iter().all(|other| is_open(other) || !(at..piece.span.start).contains(&other.span.start));
-            // In front of the parts of which a finish is refused it may say which of them: `HDG of zork bolts, nuts and washers`.
+            // In front of the parts of which a finish is refused it may say which of them: `HDG of zork bolts, nuts and washers`,
+            // `plated zork bolts and HDG bolts`.
             let is_of_parts = at <= piece.span.start
                 && plain.pieces.iter().any(|other| is_refused(other) && other.span.start < at)
-                && plain.pieces.iter().all(|other| is_of_a_part(other) || !(at..piece.span.start).contains(&other.span.start));
+                && plain.pieces.iter().all(|other| is_of_a_part(other) || is_refused(other) || !(at..piece.span.start).contains(&other.span.start));
             if refuses && (piece.span.start < at && at <= piece.span.end || is_in_front || is_of_parts) {
                 return true;
             }

@@ -125,7 +125,9 @@ fn behind_a_cross(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::decimal(chain, from)?;
     let (end, times, sets) = unit(chain, number.end)?;
     let is_unit = chain.word(number.end).is_some_and(|word| word.len() > 1);
-    (is_unit && !chain.inside_a_run(end)).then(|| one(end, pieces(&number, f64::from(times), sets, None)))?
+    (is_unit && !chain.inside_a_run(end)).then(|| {
+        packed(chain, &number, end).or_else(|| one(end, pieces(&number, f64::from(times), sets, None)))
+    })?
 }
 
 /// `half dozen`, `1/2 gross`, `1-1/2 gross`.

@@ -385,6 +385,8 @@ static AROUND_A_VERB: LazyLock<HashSet<&'static str>> = LazyLock::new(|| {
         COMPARED,
         COMPARED_LESS,
         LESS,
+        AND_MORE,
+        AND_LESS,
         IN_A_BOX,
     ];
     words_of(is_of_a_verb).chain(lists.iter().copied().flatten().copied()).collect()

@@ -374,7 +374,18 @@ fn tapped_between(chain: &Chain<'_>, at: usize) -> Option<Found> {
 /// The place behind the word for a nut tapped over; `over` alone says so behind a measure as small as that.
 fn over_over(chain: &Chain<'_>, at: usize) -> usize {
     let behind = lexicon::over(chain, at, Word::Overtapped);
-    if behind == at && chain.word(at) == Some("over") { chain.after(at) } else { behind }
+    if behind != at || chain.word(at) != Some("over") {
+        return behind;
+    }
+    // `zinc 10 µm over nickel`, `over 5 µm nickel`: a coat, and the one under it.
+    let over = chain.after(at);
+    let thick = number::decimal(chain, over).map_or(over, |number| number.end);
+    let is_coat = |word| match word {
+        Word::Other(_) | Word::OtherMetal => Some(()),
+        Word::OfCoat(_) if thick != over => Some(()),
+        _ => None,
+    };
+    if lexicon::find(chain, thick, is_coat).is_some() { at } else { over }
 }
 
 /// A length that may be an allowance: small numbers without a unit are inches.

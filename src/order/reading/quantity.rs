@@ -31,11 +31,16 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
     let counts = per_part::settle(line, scopes, counts);
     let (own, beside): (Vec<_>, Vec<_>) =
         counts.into_iter().partition(|(at, counted)| counted.sets || scopes.beside(*at) == Scope::Part);
+    let has_boxes = line.items.iter().any(|item| item.what == What::Not(IN_BOXES.into()));
     let mut sets = false;
     for (at, counted) in own {
         sets |= counted.sets;
         if line.draft.get("quantity") == Some(&counted.pieces.to_string()) && is_added(line, at) {
             line.not(at, "as many again, or the same? Write the pieces of all");
+            continue;
+        }
+        if has_boxes && is_in_each(line, at) {
+            line.not(at, "in each of the boxes, or in all? Write the pieces in all");
             continue;
         }
         whole(line, scopes, (at, &counted), lone::word_in_front(line, at, text, unknown));
@@ -68,6 +73,16 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
         line.draft.set("nut", STANDARD);
         line.note("nut", "a set is a bolt with its nut");
     }
+}
+
+/// `10 sacks M16x60, 100 pcs each`, `…, je 100 Stück`: whether a count says that so many are in each.
+fn is_in_each(line: &Line, at: usize) -> bool {
+    let says_each = |at: usize| {
+        let text = line.items.get(at).map_or(String::new(), |item| lower(&item.text));
+        text.split(' ').any(|word| lexicon::IN_A_BOX.contains(&word.trim_end_matches('.')) || word == "ea")
+    };
+    let beside = [line.before(at), line.behind(at)].into_iter().flatten();
+    says_each(at) || beside.filter(|it| line.what(*it) == Some(&What::Filler)).any(says_each)
 }
 
 /// More nuts or washers than this seldom come with one part.

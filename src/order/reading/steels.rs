@@ -181,7 +181,7 @@ fn give(line: &mut Line, scopes: &Scopes, at: usize, grade: Grade) {
         }
         _ => ("steel", "the steel"),
     };
-    let other = line.draft.get("steel").is_some_and(|steel| steel != grade.key());
+    let is_other = || line.draft.get("steel").is_some_and(|steel| steel != grade.key());
     // `A4-80 bolts with 8.8 nuts`: the part is of another metal.
     let is_of_metal = |place: &usize| {
         line.what(*place) == Some(&What::Steel(SteelWord::OtherMetal))
@@ -189,8 +189,9 @@ fn give(line: &mut Line, scopes: &Scopes, at: usize, grade: Grade) {
             && scopes.beside(*place) == Scope::Part
             && !is_on(line, *place)
     };
-    let other = other || field == "steel" && (0..line.items.len()).any(|place| is_of_metal(&place));
-    if field == "steel" && beside != Scope::Part && other {
+    let has_a_metal = || (0..line.items.len()).any(|place| is_of_metal(&place));
+    // The whole line is looked at for a grade that may be of something else alone: a line may name many.
+    if field == "steel" && beside != Scope::Part && (is_other() || has_a_metal()) {
         line.not(at, "a grade of bolts: which grade is the nut or washer?");
         return;
     }

@@ -64,6 +64,14 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let name = range::unit_name(chain, past).map_or("in", |(_, name)| name);
     let is_one = second.is_none() && spread.is_none();
     let behind = if is_one { range::spread(chain, end, first.value, Some(name)) } else { None };
+    // `8 µm or more`, `12 µm or more is rejected`.
+    if is_one
+        && behind.is_none()
+        && let Some((end, is_least)) = bounds::or_so(chain, end).filter(|(end, _)| !chain.inside_a_run(*end))
+    {
+        let wanted = Wanted::read(first.value, unit)?;
+        return one(end, if is_least { What::Thickness(wanted) } else { What::AtMost(wanted) });
+    }
     // Where the lesser end stops, and the greater begins.
     let split = match (&second, &spread) {
         (Some(second), _) => second.from,

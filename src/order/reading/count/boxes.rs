@@ -1,26 +1,36 @@
 //! Pieces in boxes, and how they are packed.
 
 use super::{is_money, unit};
-use crate::order::reading::length;
 use crate::order::reading::lexicon::{self, WEIGHT_OF_BOX, Word};
 use crate::order::reading::nouns::MATES;
 use crate::order::reading::number::{self, Number};
 use crate::order::reading::token::{Chain, Sort};
 use crate::order::reading::what::{Counted, Found, What, one};
+use crate::order::reading::{length, size};
 
 /// Why boxes are not counted.
 pub(in crate::order::reading) const IN_BOXES: &str = "how many pieces go into one is not said";
 
 /// `100 pcs/box` is how they are packed; `100 pc box x 20` and `100 per box, 20 boxes` are 2000.
 pub(super) fn packed(chain: &Chain<'_>, contents: &Number, end: usize) -> Option<Found> {
+    // `100 pcs x 12 boxes`.
+    let cross = over_cross(chain, end);
+    if let Some((behind, boxes)) = counted_behind(chain, cross).filter(|_| cross != end) {
+        let each = contents.pieces()?;
+        let all = boxes.saturating_mul(each);
+        // `100 x 12 boxes`.
+        let is_bare = end == contents.end;
+        let why = || format!("so many times so many: write {all} pcs if that is all");
+        return one(behind, if is_bare { What::Not(why().into()) } else { in_boxes(boxes, each) });
+    }
     let per = lexicon::over(chain, chain.over(end, &["/"]), Word::Filler);
-    let behind = lexicon::over(chain, per, Word::Box);
+    let behind = over_box(chain, per);
     // `500 pcs in boxes of 50`: all of them.
     if behind == per || chain.word(end).is_some_and(|word| lexicon::IN.contains(&word)) {
         return None;
     }
     let end = behind;
-    let cross = lexicon::over(chain, chain.over(end, &["×", "*"]), Word::Times);
+    let cross = over_cross(chain, end);
     let boxes = number::decimal(chain, cross).filter(|_| cross != end);
     let boxes = boxes.and_then(|boxes| Some((boxes.end, boxes.pieces()?)));
     match (contents.pieces(), boxes.or_else(|| counted_behind(chain, end))) {
@@ -43,10 +53,14 @@ pub(super) fn each_or_all(chain: &Chain<'_>, at: usize, contents: &Number, end: 
     if front.is_some_and(|front| lexicon::whole(chain, front, is_mate).is_some()) {
         return None;
     }
+    // `100 pcs each, 2 boxes`, `100 ea., 2 boxes`.
+    let is_each = says_each(chain, end);
+    let end = chain.over(if is_each { chain.after(end) } else { end }, &["."]);
     // `100 each in 2 boxes`.
     let is_in = chain.word(end).is_some_and(|word| lexicon::IN.contains(&word));
     let from = if is_in { chain.after(end) } else { end };
-    let (behind, boxes) = counted_behind(chain, from).filter(|_| says_each(chain, contents.end))?;
+    let (behind, boxes) =
+        counted_behind(chain, from).filter(|_| is_each || says_each(chain, contents.end))?;
     let each = contents.pieces()?;
     let all = each.saturating_mul(boxes);
     one(behind, What::Not(format!("{each} pieces in all, or {all}? Write the pieces in all").into()))
@@ -65,10 +79,13 @@ fn counted_behind(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
 
 /// `5 boxes of 100 pcs` are 500, `3 pallets of 20 boxes of 50` are 3000; boxes of nobody knows how many are not counted.
 pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
-    let end = lexicon::over(chain, boxes.end, Word::Box);
-    if end == boxes.end {
+    let cross = over_cross(chain, boxes.end);
+    let end = lexicon::over(chain, cross, Word::Box);
+    if end == cross {
         return None;
     }
+    // `20 x VPE 50`.
+    let has_cross = cross != boxes.end;
     let marked = chain.over(end, &["@", "à", "x", "(", "/", "-"]);
     // `5 Kartons je 100 Stück`, `5 Kartons zu je 200 Stück`, `4 crates each with 250`.
     let is_in_each = |at: usize| chain.word(at).is_some_and(|word| lexicon::IN_A_BOX.contains(&word));
@@ -88,7 +105,7 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
             || length::unit_of_length(chain, contents).is_some() && !is_in_each_box(contents.end)
             || is_of_a_coat(chain, contents)
             || length::cross(chain, contents.end).is_some();
-        each != end && !is_size
+        (each != end || has_cross) && !is_size
     });
     let is_weighed = contents.as_ref().is_some_and(|each| {
         lexicon::find(chain, each.end, |word| matches!(word, Word::Mass(_)).then_some(())).is_some()
@@ -138,6 +155,21 @@ pub(super) fn boxes(chain: &Chain<'_>, boxes: &Number) -> Option<Found> {
     }
 }
 
+/// The place behind `x`.
+fn over_cross(chain: &Chain<'_>, at: usize) -> usize {
+    lexicon::over(chain, chain.over(at, &["×", "*"]), Word::Times)
+}
+
+/// The place behind `box`, `per lot`.
+fn over_box(chain: &Chain<'_>, at: usize) -> usize {
+    // `200 pcs for delivery`.
+    let is_per = chain.before(at).is_some_and(|it| {
+        chain.sign(it, &["/"]) || matches!(chain.word(it), Some("per" | "pro" | "je" | "par" | "por"))
+    });
+    let is_lot = is_per && chain.word(at).is_some_and(|word| lexicon::LOTS.contains(&word));
+    if is_lot { chain.after(at) } else { lexicon::over(chain, at, Word::Box) }
+}
+
 /// Whether a word says of a number that so many are in each.
 fn says_each(chain: &Chain<'_>, at: usize) -> bool {
     matches!(chain.word(at), Some("each" | "ea" | "je" | "jeweils"))
@@ -151,11 +183,17 @@ fn is_last(chain: &Chain<'_>, at: usize) -> bool {
     chain.get(at).is_none_or(|token| token.sort == Sort::Break || matches!(token.text, "." | ")"))
 }
 
-/// `1 000 pcs`, `1 000`: figures grouped by a space, where they are counted or round.
+/// `1 000 pcs`, `1 000`, `1 000 M6x20`: figures grouped by a space, where they are counted or round.
 fn in_thousands(chain: &Chain<'_>, at: usize) -> Option<Number> {
     let number = number::spaced(chain, at)?;
-    let is_round =
-        number.grouped.is_some_and(|grouped| grouped % 1000.0 == 0.0) && is_last(chain, number.end);
+    let part = |word| matches!(word, Word::Part(_)).then_some(());
+    let is_counted = |at: usize| {
+        is_last(chain, at)
+            || size::metric(chain, at).is_some()
+            || size::begins_a_size(chain, at)
+            || lexicon::find(chain, at, part).is_some()
+    };
+    let is_round = number.grouped.is_some_and(|grouped| grouped % 1000.0 == 0.0) && is_counted(number.end);
     (unit(chain, number.end).is_some() || is_round).then_some(number)
 }
 
@@ -173,7 +211,7 @@ fn in_each_box(chain: &Chain<'_>, at: usize) -> Option<(usize, u64)> {
     let counted = unit(chain, contents.end).filter(|(_, times, _)| *times == 1).map(|(end, ..)| end);
     let behind = counted.unwrap_or(contents.end);
     let per = lexicon::over(chain, chain.over(behind, &["/"]), Word::Filler);
-    let of_box = lexicon::over(chain, per, Word::Box);
+    let of_box = over_box(chain, per);
     // `3 pallets, 20 boxes each`.
     let end = match in_each {
         // `5 boxes, each 200`: with nothing behind it.

@@ -1,5 +1,7 @@
 //! What stands behind a word that says what is not wanted.
 
+use std::mem::discriminant;
+
 use super::before::{before, is_said_of_the_stretch_before};
 use super::mate::{has_bolt, is_standard_of_the_mate, name_behind};
 use super::of_parts::refused_in_front;
@@ -22,6 +24,10 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
         size.into_iter().for_each(|at| line.not(at, WHY));
         line.binds(without);
         return;
+    }
+    if let Some(number) = refused_number(line, without, text) {
+        line.not(number, WHY);
+        return line.binds(without);
     }
     if let Some((finishes, why)) = refused_in_front(line, without, text) {
         for finish in finishes {
@@ -204,6 +210,22 @@ fn refused_size(line: &Line, without: usize) -> Option<Vec<usize>> {
             && size(at).is_some_and(|size| !refused.contains(&size))
     };
     (!is_of_a_part && (0..line.items.len()).any(is_other)).then_some(places)
+}
+
+/// `not 400 pcs but 600 pcs`, `600 pcs instead of 400 pcs`: the number behind the word, where another of its kind stands near.
+/// Of `no 400 pcs` the word may be that of a number.
+fn refused_number(line: &Line, without: usize, text: &str) -> Option<usize> {
+    let first = line.said_behind(without)?;
+    let own = line.what(first).filter(|what| matches!(what, What::Count(_) | What::Years(_)))?;
+    let is_other = |at: usize| {
+        let item = line.items.get(at).filter(|item| at != first && item.is_free());
+        item.is_some_and(|item| item.what != *own && discriminant(&item.what) == discriminant(own))
+    };
+    let other = (first.saturating_sub(MOST_PIECES)..first + MOST_PIECES).find(|at| is_other(*at))?;
+    let is_but = |word: &str| lexicon::BUT.contains(&lower(word).as_str());
+    let has_but = || line.between(text, first, other).is_some_and(|gap| token::words(gap).any(is_but));
+    let is_no = line.items.get(without).is_some_and(|item| lower(&item.text) == "no");
+    (!is_no || has_but()).then_some(first)
 }
 
 /// Whether a word refuses a verb: `do not`, `never`.

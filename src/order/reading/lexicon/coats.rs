@@ -317,6 +317,11 @@ pub const UNDER_WHICH: &[&str] = &[
     "drop",
     "get",
     "any",
+    "anything",
+    "everything",
+    "coats",
+    "accept",
+    "take",
     "all",
     "layer",
     "circumstances",
@@ -340,6 +345,15 @@ pub const COMPARED_LESS: &[&str] =
 
 /// Or more than that.
 pub const COMPARED: &[&str] = &["more", "thicker", "greater", "higher", "mehr", "dicker", "höher", "stärker"];
+
+/// Behind a thickness, in front of the other side of it: `8 µm or more`.
+pub const OR_SO: &[&str] = &["or", "and", "oder", "und", "of", "en", "ou", "et"];
+
+/// Behind such a word: more than that, besides what is compared.
+pub const AND_MORE: &[&str] = &["plus", "meer", "dikker", "más"];
+
+/// Or less than that.
+pub const AND_LESS: &[&str] = &["moins", "minder", "dunner", "menos"];
 
 /// Behind a thickness in front of which a word for more stands: it is refused.
 pub const REJECTED: &[&str] = &["rejected", "zurückgewiesen"];

@@ -75,6 +75,24 @@ pub(super) fn over_refused(chain: &Chain<'_>, at: usize, end: usize) -> Option<u
     forbids_so(&words.collect::<Vec<_>>().join(" ")).then_some(behind)
 }
 
+/// `12 µm or more is rejected`, `8 µm oder dünner`: the place behind the words and what refuses it, and whether that makes a least
+/// of the thickness in front.
+pub(super) fn or_so(chain: &Chain<'_>, at: usize) -> Option<(usize, bool)> {
+    let or = chain.word(at).filter(|word| lexicon::OR_SO.contains(word)).map(|_| chain.after(at))?;
+    let is =
+        |lists: [&[&str]; 3]| chain.word(or).is_some_and(|word| lists.iter().any(|it| it.contains(&word)));
+    let is_more = is([lexicon::COMPARED, lexicon::MORE_THAN, lexicon::AND_MORE]);
+    let end = chain.after(or);
+    // `8 µm or more than 12 µm`, `over 8 µm and below 12 µm`.
+    let is_than =
+        chain.word(end).is_some_and(|than| lexicon::THAN.contains(&than)) || chain.digits(end).is_some();
+    let is_one = (is_more || is([lexicon::COMPARED_LESS, lexicon::LESS, lexicon::AND_LESS])) && !is_than;
+    let is_rejected =
+        || chain.word(end).filter(|word| lexicon::REJECTED.contains(word)).map(|_| chain.after(end));
+    let refused = range::over_refused(chain, end).or_else(is_rejected);
+    is_one.then(|| (refused.unwrap_or(end), is_more == refused.is_none()))
+}
+
 /// Why a thickness behind a word for less is not used, where more is said of it.
 const BELOW: &str = "at most so thick, or what is not wanted? Write “max” or “min” in front of it";
 

@@ -153,12 +153,27 @@ impl Words {
             What::Not(why) if why == COLOUR => Says::Colour,
             what => of_a_piece(what, &item.text),
         };
-        // `max 10 µm plating on washers`.
+        // `max 10 µm plating on washers`, `zinc max 12 µm on nuts`; `zinc 8 µm on nuts and bolts` is of both.
         let is_on_a_mate = |at: usize| {
-            let is_on = line.behind(at).and_then(|on| line.items.get(on)).is_some_and(|item| {
-                item.what == What::Filler && ON_A_MATE.contains(&lower(&item.text).as_str())
-            });
-            line.what(line.said_behind(at)?).map(|what| is_on && has_bolt && is_named(what, MATES))
+            let is_on = |at: usize| {
+                line.items.get(at).is_some_and(|item| {
+                    item.what == What::Filler && ON_A_MATE.contains(&lower(&item.text).as_str())
+                })
+            };
+            let is_between = |at: usize| match line.what(at) {
+                Some(What::Filler) => !is_on(at),
+                what => matches!(what, Some(What::Thickness(_) | What::AtMost(_))),
+            };
+            let on = line.over(at, Line::behind, is_between)?;
+            let mate = line.over(on, Line::behind, |at| line.what(at) == Some(&What::Filler))?;
+            let is_mate = |what: &What| is_named(what, MATES) && !is_named(what, BOLTS);
+            let goes_on = |at| {
+                line.what(at).is_some_and(|it| is_mate(it) || matches!(it, What::With(_) | What::Filler))
+            };
+            let last = line.over(mate, Line::behind, goes_on).and_then(|at| line.what(at));
+            line.what(mate).map(|what| {
+                is_on(on) && has_bolt && is_mate(what) && !last.is_some_and(|what| is_named(what, BOLTS))
+            })
         };
         let items = (0..line.items.len()).filter_map(|at| {
             let says = line.items.get(at).map_or(Says::Nothing, says);
