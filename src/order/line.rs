@@ -19,7 +19,7 @@ mod write;
 pub(super) use choices::{
     BY_HARDNESS, BY_TENSILE, END_OF_STEEL, HOLE, HOLE_AS_IT_STANDS, LEAST, NOT_MADE, OTHER_METAL, PLACES,
 };
-pub use fields::{ABOUT, FIELDS};
+pub use fields::{ABOUT, FIELDS, USUAL_BATH};
 
 /// An order line, typed. What it does not say is `None`, and never taken from anywhere else.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -7,10 +7,11 @@ use std::cmp::Ordering;
 
 use super::asked::{self, Asked};
 use super::judge::{Judged, Judgement, verdict};
+use super::line::USUAL_BATH;
 use super::{Mate, OrderLine};
 use crate::calculator::Verdict;
 use crate::coat::{CoatClass, Process};
-use crate::quantity::{Length, Quantity, Temperature, Time, unit};
+use crate::quantity::{Length, Quantity, Time, unit};
 use crate::rule::{Key, Ruling, Topic};
 use crate::sentence::worded;
 use crate::site::Category;
@@ -18,9 +19,6 @@ use crate::sorting::sort_by;
 use crate::steel::{Grade, State, Steel};
 use crate::thread::Thread;
 use crate::working::Mark;
-
-/// The usual bath: 860 °F.
-const USUAL_BATH: Temperature = Temperature::from_celsius(460.0);
 
 /// The change, as a clause: `it would do for 8 years`; `None` where none of those tried helps. Looked for
 /// once.
@@ -53,12 +51,11 @@ fn is_barred_by(judged: &Judged, topics: &[Topic]) -> bool {
 
 /// The bath that is usual, where another is written.
 fn usual_bath(line: &OrderLine, process: Process) -> Option<String> {
-    let bath = USUAL_BATH;
-    if process != Process::HotDip || line.bath == bath {
+    if process != Process::HotDip || line.bath == USUAL_BATH {
         return None;
     }
-    let verdict = verdict_of(&OrderLine { bath, ..*line }, process)?;
-    Some(worded(format_args!("a bath at {} {}", bath.show(&unit::CELSIUS, 0), would(verdict))))
+    let verdict = verdict_of(&OrderLine { bath: USUAL_BATH, ..*line }, process)?;
+    Some(worded(format_args!("a bath at {} {}", USUAL_BATH.show(&unit::CELSIUS, 0), would(verdict))))
 }
 
 /// The nut that the standards give, where another is written.

@@ -213,6 +213,9 @@ pub(super) const MOST: Field<Length> = Field::quantity(
 pub(super) const LEFT_OUT: Field<LeftOut> =
     Field::choice("left_out", "Left out", LeftOut::CHOICES, LeftOut::Nothing.key());
 
+/// The zinc bath that is usual: what its field says where nobody changed it.
+pub const USUAL_BATH: Temperature = Temperature::from_celsius(460.0);
+
 pub(super) const BATH: Field<Temperature> = Field::quantity(
     "bath",
     "Zinc bath",
@@ -235,4 +238,15 @@ const fn mm(number: f64) -> Shown {
 
 const fn celsius(number: f64) -> Shown {
     Shown { number, unit: &unit::CELSIUS, decimals: 0 }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::calculator::FieldValue;
+
+    #[test]
+    fn the_usual_bath_is_what_its_field_says() {
+        assert_eq!(Temperature::read(BATH.about.default, &BATH.about), Ok(USUAL_BATH));
+    }
 }

@@ -370,7 +370,7 @@ fn count_or_not(chain: &Chain<'_>, number: &Number) -> Option<Option<Found>> {
 fn one_hundred(chain: &Chain<'_>, at: usize) -> Option<Number> {
     lexicon::find(chain, at, |word| matches!(word, Word::Count(12 | 100 | 1000, false)).then_some(()))?;
     let per = chain.before(at).is_some_and(|before| {
-        chain.digits(before).is_some() || matches!(chain.word(before), Some("per" | "pro" | "je"))
+        chain.digits(before).is_some() || chain.word(before).is_some_and(|word| lexicon::PER.contains(&word))
     });
     // `dozen of`.
     let of = lexicon::over(chain, chain.after(at), Word::Filler);

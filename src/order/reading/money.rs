@@ -73,7 +73,7 @@ pub fn price(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let number = number::decimal(chain, chain.over(named, &[":", "="])).filter(|_| named != at)?;
     let counted = unit(chain, number.end);
     // `price 150 pcs`: a request, and its pieces; `price per 100 pcs` is for so many.
-    let is_per = (at..named).any(|at| matches!(chain.word(at), Some("per" | "pro" | "je")));
+    let is_per = (at..named).any(|at| chain.word(at).is_some_and(|word| lexicon::PER.contains(&word)));
     // `please price: 3/4-10`.
     let is_size = || {
         let behind =

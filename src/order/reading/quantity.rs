@@ -79,7 +79,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Ra
 fn is_in_each(line: &Line, at: usize) -> bool {
     let says_each = |at: usize| {
         let text = line.items.get(at).map_or(String::new(), |item| lower(&item.text));
-        text.split(' ').any(|word| lexicon::IN_A_BOX.contains(&word.trim_end_matches('.')) || word == "ea")
+        text.split(' ').any(|word| lexicon::means(word, Word::Each))
     };
     let beside = [line.before(at), line.behind(at)].into_iter().flatten();
     says_each(at) || beside.filter(|it| line.what(*it) == Some(&What::Filler)).any(says_each)

@@ -164,7 +164,7 @@ fn over_cross(chain: &Chain<'_>, at: usize) -> usize {
 fn over_box(chain: &Chain<'_>, at: usize) -> usize {
     // `200 pcs for delivery`.
     let is_per = chain.before(at).is_some_and(|it| {
-        chain.sign(it, &["/"]) || matches!(chain.word(it), Some("per" | "pro" | "je" | "par" | "por"))
+        chain.sign(it, &["/"]) || chain.word(it).is_some_and(|word| lexicon::PER.contains(&word))
     });
     let is_lot = is_per && chain.word(at).is_some_and(|word| lexicon::LOTS.contains(&word));
     if is_lot { chain.after(at) } else { lexicon::over(chain, at, Word::Box) }
@@ -172,7 +172,8 @@ fn over_box(chain: &Chain<'_>, at: usize) -> usize {
 
 /// Whether a word says of a number that so many are in each.
 fn says_each(chain: &Chain<'_>, at: usize) -> bool {
-    matches!(chain.word(at), Some("each" | "ea" | "je" | "jeweils"))
+    let each = |word| (word == Word::Each).then_some(());
+    lexicon::find(chain, at, each).is_some_and(|(end, ())| end == chain.after(at))
 }
 
 /// So many words stand between boxes and how many pieces are in each: `zu je`.

@@ -344,6 +344,9 @@ pub const PLACE_LABELS: &[&str] = &[
 /// In front of the number of a line of the order.
 pub const OF_A_LINE: &[&str] = &["line", "item", "itm", "pos", "position", "zeile", "regel", "ligne"];
 
+/// In front of what so many or so much is for: `per box`.
+pub const PER: &[&str] = &["per", "pro", "je", "par", "por"];
+
 /// Between boxes and how many pieces are in each.
 pub const IN_A_BOX: &[&str] = &[
     "je",
