@@ -1,5 +1,6 @@
 //! The page, as a folder of files for any static host.
 
+use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
@@ -43,12 +44,33 @@ fn trunk(tools: &Tools) -> Command {
         .env("TRUNK_SKIP_VERSION_CHECK", "true")
         // Trunk takes this for a flag of its own, and refuses the value 1 that people give it.
         .env_remove("NO_COLOR");
+    if std::env::var_os("RUSTFLAGS").is_none() {
+        trunk.env("CARGO_ENCODED_RUSTFLAGS", without_registry());
+    }
     if !tools.wasm_opt {
         // Trunk calls wasm-opt for a release only, so this is a release by the Cargo profile alone.
         trunk.env("TRUNK_BUILD_RELEASE", "false").env("TRUNK_BUILD_CARGO_PROFILE", "release");
         trunk.env("TRUNK_BUILD_MINIFY", "true");
     }
     trunk
+}
+
+/// The flags that leave the folder of the registry out of the addresses of sources, which a panic names: every
+/// library would carry this machine's into the page, some three kilobytes in all.
+fn without_registry() -> OsString {
+    let cargo = std::env::var_os("CARGO_HOME").map(PathBuf::from);
+    let home = cargo.or_else(|| Some(std::env::home_dir()?.join(".cargo")));
+    let registries = home.and_then(|home| home.join("registry/src").read_dir().ok());
+    let mut flags = OsString::new();
+    for registry in registries.into_iter().flatten().flatten() {
+        if !flags.is_empty() {
+            flags.push("\u{1f}");
+        }
+        flags.push("--remap-path-prefix=");
+        flags.push(registry.path());
+        flags.push("=");
+    }
+    flags
 }
 
 /// What Trunk cannot do, because it needs the files as they were built: the script of wasm-bindgen
