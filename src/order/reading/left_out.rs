@@ -9,7 +9,7 @@ use super::{Became, Piece};
 use crate::part::Kind;
 use crate::quantity::letters::lower;
 use ahead::{ahead, heads, reaches_over};
-use before::{before, begs, is_of_unknown, is_said_of_the_stretch_before, not_tapped_over};
+use before::{WANTED, before, begs, is_of_unknown, is_said_of_the_stretch_before, not_tapped_over};
 use condition::on_a_condition;
 use doubt::in_doubt;
 pub(super) use lubricant::not_lubricated;
@@ -138,6 +138,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             }
             // `8.8, not plated, nor HDG`.
             Some(What::Or) if is_nor(line, at, says_neither) => ahead(line, at, text, false),
+            Some(What::Was) if is_the_only_finish(line, at, text) => {}
             Some(What::Was) if stands_behind_a_finish(line, at) && !is_of_the_next(line, at, text) => {
                 before(line, at, text);
             }
@@ -290,6 +291,30 @@ fn is_of_the_next(line: &Line, at: usize, text: &str) -> bool {
     let opens =
         line.before(at).and_then(|before| line.between(text, before, at)).is_some_and(|it| it.ends_with('('));
     behind.chars().all(|c| matches!(c, ' ' | ':') || opens && c.is_alphabetic())
+}
+
+/// `HDG was requested`, `formerly HDG`: of a finish in the past, with no other in the line, nobody knows whether it is wanted
+/// still, but where somebody wanted it. True where this settled it.
+fn is_the_only_finish(line: &mut Line, at: usize, text: &str) -> bool {
+    let is_behind = stands_behind_a_finish(line, at) && !is_of_the_next(line, at, text);
+    let old = if is_behind { line.before(at) } else { line.said_behind(at) };
+    let Some(old) = old.filter(|old| line.what(*old).is_some_and(is_finish)) else { return false };
+    let has_another = line.items.iter().enumerate().any(|(other, item)| {
+        other != old && item.is_free() && is_finish(&item.what) && line.what(old) != Some(&item.what)
+    });
+    // `used to be HDG`: it is so no longer.
+    let is_over = line.items.get(at).is_some_and(|item| lower(&item.text).starts_with("used"));
+    if has_another || is_over {
+        return false;
+    }
+    let behind = line.end(at).and_then(|end| text.get(end..)).unwrap_or_default();
+    let is_asked =
+        token::words(behind).next().is_some_and(|word| lexicon::ASKED_FOR.contains(&lower(word).as_str()));
+    if !is_asked {
+        line.not(old, WANTED);
+    }
+    line.binds(at);
+    true
 }
 
 /// `changed from zinc plated to HDG`: the first of the two is not wanted.

@@ -15,7 +15,7 @@ use crate::order::reading::{Became, Piece, token};
 use crate::quantity::letters::lower;
 
 /// Why a finish in front of a comma is not used, with nothing but a refusal behind it.
-const WANTED: &str = "wanted, or not? Write “no” in front of it if it is not";
+pub(super) const WANTED: &str = "wanted, or not? Write “no” in front of it if it is not";
 
 /// Why the finish of parts that are not there is not used.
 const OF_THOSE: &str = "the finish of what the line says is not there";

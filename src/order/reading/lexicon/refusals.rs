@@ -323,6 +323,10 @@ pub const IS_SO: &[&str] = &[
     "acceptable",
 ];
 
+/// Behind a finish in the past: somebody wanted it.
+pub const ASKED_FOR: &[&str] =
+    &["requested", "specified", "required", "asked", "ordered", "wanted", "called", "quoted"];
+
 /// Between what is refused and what is wanted instead: `not to F2329 but A153`.
 pub const BUT: &[&str] =
     &["but", "rather", "yet", "sondern", "aber", "jedoch", "doch", "maar", "mais", "sino"];
