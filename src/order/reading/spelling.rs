@@ -1,5 +1,6 @@
 //! The words that say which process is meant, a letter or two off: beside `galvanised` they decide, and what nobody knows
-//! there must not leave another coat standing.
+//! there must not leave another coat standing. German and Dutch words for zinc, with the endings that they have in front of
+//! a name.
 
 use super::items::Line;
 use super::lexicon;
@@ -10,14 +11,23 @@ use crate::quantity::letters::lower;
 
 /// `mechancal galvanised`, `electo zinc plated`: the token is read as the word it is nearest to.
 pub(super) fn mend(chain: &mut Chain<'_>) {
-    let meant: Vec<(usize, &'static str)> = (0..)
+    let meant: Vec<(usize, String)> = (0..)
         .zip(chain.tokens())
         .filter(|(_, token)| token.sort == Sort::Word)
-        .filter_map(|(at, token)| Some((at, meant(&token.lower)?)))
+        .filter_map(|(at, token)| {
+            Some((at, meant(&token.lower).or_else(|| without_ending(&token.lower))?.to_owned()))
+        })
         .collect();
     for (at, word) in meant {
-        chain.respell(at, word);
+        chain.respell(at, &word);
     }
+}
+
+/// `feuerverzinkte Schrauben`, `mit verzinkten Muttern`, `schwarze Schrauben`: the word as it stands by itself.
+fn without_ending(word: &str) -> Option<&str> {
+    let stem = ["e", "en", "er", "es"].iter().find_map(|ending| word.strip_suffix(ending));
+    let is_finish = |stem: &str| stem.ends_with("verzinkt") || lexicon::OF_NO_ZINC.contains(&stem);
+    stem.filter(|stem| is_finish(stem) && lexicon::knows(stem))
 }
 
 /// The word for a process that a word is taken for: one letter in six may be wrong, too many, missing, or change places with

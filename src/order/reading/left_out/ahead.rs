@@ -7,8 +7,8 @@ use super::mate::{has_bolt, is_standard_of_the_mate, name_behind};
 use super::of_parts::refused_in_front;
 use super::same::{is_colour, its_other_words, joined_behind, why_refused};
 use super::{
-    BY_A_VERB, MATES, NOT_WHAT, OF_A_MATE, UNCLEAR, WHY, can_be_left_out, is_finish, is_grade, is_named,
-    with_or_without,
+    BY_A_VERB, MATES, NOT_WHAT, OF_A_MATE, OF_SOME_PARTS, UNCLEAR, WHY, can_be_left_out, is_finish, is_grade,
+    is_named, with_or_without,
 };
 use crate::order::reading::items::{Item, Line};
 use crate::order::reading::lexicon::{self, Word};
@@ -91,6 +91,14 @@ pub(super) fn ahead(line: &mut Line, without: usize, text: &str, speaks_of_unkno
     }
     with_mates(line, without, last);
     if let Some(last) = last {
+        // `pas de boulons zingués`: how they are coated is refused perhaps.
+        let is_coated =
+            |at: &usize| line.what(*at).is_some_and(is_finish) && line.between(text, last, *at) == Some(" ");
+        if line.what(last).is_some_and(|what| is_named(what, BOLTS))
+            && let Some(finish) = line.behind(last).filter(is_coated)
+        {
+            line.not(finish, OF_SOME_PARTS);
+        }
         joined_behind(line, last);
         line.binds(without);
         return;

@@ -244,6 +244,10 @@ pub const BEGINS_OF_A_PROCESS: &[&str] =
 /// Words for a process that say what kind of thing something else is too: `mechanical seal`.
 pub const BARE_PROCESS: &[&str] = &["mechanical", "mechanisch", "mechanically", "mech"];
 
+/// German words for other surfaces than zinc, without their ending.
+pub const OF_NO_ZINC: &[&str] =
+    &["schwarz", "blank", "roh", "brüniert", "geschwärzt", "phosphatiert", "vernickelt", "verchromt"];
+
 /// Words for zinc that people use of every process.
 pub const ZINC_OF_ALL: &[&str] =
     &["zinc", "zink", "zn", "plated", "plating", "verzinkt", "vz", "verz", "vzk"];

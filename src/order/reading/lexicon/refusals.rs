@@ -45,6 +45,12 @@ pub const REFUSE: &[&str] = &[
 /// Behind a negation: it forbids what stands before, and says not only that it is not ordered.
 pub const TAKES: &[&str] = &[
     "accepted",
+    "wanted",
+    "desired",
+    "erwünscht",
+    "gewünscht",
+    "gewollt",
+    "gewenst",
     "tolerated",
     "admissible",
     "approved",
