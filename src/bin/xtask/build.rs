@@ -4,7 +4,7 @@ use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use super::run::{Done, read_text, run, step, top, write};
+use super::run::{Done, output_of, read_text, run, step, top, write};
 use super::tools::{Tools, tools};
 use super::{html, offline};
 
@@ -18,7 +18,7 @@ pub fn build_with(tools: &Tools) -> Done<PathBuf> {
     let dist = top().join("dist");
     step("build the page", || {
         run(trunk(tools).arg("build").arg("--dist").arg(&dist))?;
-        finish(&dist)
+        finish(tools, &dist)
     })?;
     Ok(dist)
 }
@@ -32,6 +32,16 @@ pub fn yardstick(tools: &Tools) -> Done<PathBuf> {
             .arg(&dist))
     })?;
     Ok(dist)
+}
+
+/// A script with everything left out that only people read; without Node, its remarks at least.
+fn shortened(tools: &Tools, script: &Path, options: &[&str]) -> Done<String> {
+    let Some(terser) = &tools.terser else { return Ok(html::without_comments(&read_text(script)?)) };
+    // The oldest browsers that the page is for know all of ECMAScript 2020; the worker of the list calls this function by its
+    // name (`page::worker::start`).
+    let usual =
+        ["--ecma", "2020", "--compress", "passes=3,unsafe_arrows=true", "--mangle", "reserved=[initSync]"];
+    output_of(Command::new(terser).arg(script).args(options).args(usual))
 }
 
 fn trunk(tools: &Tools) -> Command {
@@ -74,23 +84,24 @@ fn without_registry() -> OsString {
 }
 
 /// What Trunk cannot do, because it needs the files as they were built: the script of wasm-bindgen
-/// without its remarks, the service worker with the list of files, its registration, and the policy
+/// made shorter, the service worker with the list of files, its registration, and the policy
 /// with the hashes of the scripts in the page.
 ///
 /// A page from `trunk serve` works without all that, and is the better for it: a page that is being
 /// changed must not come from a cache.
-fn finish(dist: &Path) -> Done {
+fn finish(tools: &Tools, dist: &Path) -> Done {
     let index = dist.join("index.html");
-    let page = offline::with_registration(&read_text(&index)?)?;
+    let page =
+        offline::with_registration(&read_text(&index)?, &shortened(tools, &offline::registration(), &[])?)?;
     let page = html::with_policy(
         &page,
         &["'self'", "'wasm-unsafe-eval'"],
         "connect-src 'self'; img-src 'self' data:; manifest-src 'self'; worker-src 'self' blob:",
     )?;
     write(&index, page)?;
-    // Trunk's minifier cannot read the script of wasm-bindgen and leaves its remarks in it.
+    // Trunk's minifier cannot read the script of wasm-bindgen and leaves it as it is.
     for glue in offline::files(dist)?.iter().filter(|file| file.extension().is_some_and(|it| it == "js")) {
-        write(glue, html::without_comments(&read_text(glue)?))?;
+        write(glue, shortened(tools, glue, &["--module"])?)?;
     }
     offline::write_service_worker(dist)
 }

@@ -89,8 +89,8 @@ fn starter(start: &str) -> String {
 
 /// The glue as a plain script: the worker of a page from disk is refused modules by some browsers.
 fn plain(glue: &str) -> String {
-    let lines = glue.lines().filter(|line| !line.starts_with("export {"));
-    lines.map(|line| line.replace("import.meta.url", "location.href")).collect::<Vec<_>>().join("\n")
+    let (script, _exports) = glue.rsplit_once("export").unwrap_or((glue, ""));
+    script.replace("import.meta.url", "location.href")
 }
 
 /// The name that the glue exports as its default: the function that starts the program.

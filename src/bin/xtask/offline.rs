@@ -36,11 +36,15 @@ pub fn write_service_worker(dist: &Path) -> Done {
     write(&dist.join(SERVICE_WORKER), source.replace(PLACE, &list))
 }
 
+/// The source of the script that registers the service worker.
+pub fn registration() -> PathBuf {
+    source_of("offline.js")
+}
+
 /// The page with the script that registers the service worker.
-pub fn with_registration(page: &str) -> Done<String> {
-    let script = without_comments(&read_text(&source_of("offline.js"))?);
+pub fn with_registration(page: &str, script: &str) -> Done<String> {
     let (before, after) = page.rsplit_once("</body>").ok_or("index.html has no </body>")?;
-    Ok(format!("{before}<script>{script}</script></body>{after}"))
+    Ok(format!("{before}<script>{}</script></body>{after}", script.trim_end()))
 }
 
 /// The files a first visit brings to the device, apart from the service worker itself: all that

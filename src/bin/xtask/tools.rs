@@ -14,6 +14,8 @@ use super::run::{Done, on_path, output_of, read_text, run, step, top, write};
 const TRUNK: &str = "0.21.14";
 /// The npm package that ships wasm-opt; older than 117 cannot read what Rust writes today.
 const BINARYEN: &str = "132";
+/// What makes the script of wasm-bindgen shorter, which Trunk's minifier cannot read.
+const TERSER: &str = "5.51.4";
 /// The accessibility rules that the tests run in the page.
 const AXE: &str = "4.14.1";
 /// What lists the mutants.
@@ -27,6 +29,8 @@ pub struct Tools {
     pub path: OsString,
     /// Whether there is a wasm-opt.
     pub wasm_opt: bool,
+    /// The minifier of scripts, where there is one.
+    pub terser: Option<PathBuf>,
     /// The folder of wasm-bindgen and its test runner.
     pub wasm_bindgen: PathBuf,
 }
@@ -53,8 +57,9 @@ pub fn tools() -> Done<Tools> {
         Some(program) => folders.extend(program.parent().map(Path::to_path_buf)),
         None => println!("No npm on this machine: the page is built without wasm-opt, and is larger for it."),
     }
+    let terser = npm_tool("terser", TERSER, ".bin/terser")?;
     folders.extend(std::env::split_paths(&std::env::var_os("PATH").unwrap_or_default()));
-    Ok(Tools { path: std::env::join_paths(folders)?, wasm_opt: wasm_opt.is_some(), wasm_bindgen })
+    Ok(Tools { path: std::env::join_paths(folders)?, wasm_opt: wasm_opt.is_some(), terser, wasm_bindgen })
 }
 
 /// The axe-core script, which reads a page for what keeps people from using it.
