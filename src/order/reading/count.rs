@@ -89,7 +89,24 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return Some(found);
     }
     let thousand = lexicon::over(chain, number.end, Word::Thousand);
-    let touches = chain.glued(number.end) || unit(chain, thousand).is_some();
+    // `3 mil piezas`; of a coat are `3 mil` and `3 mil each`.
+    let is_letter = chain.word(number.end) == Some("k");
+    let counts = |word| matches!(word, Word::Count(1, _)).then_some(());
+    let touches = match is_letter {
+        true => chain.glued(number.end) || unit(chain, thousand).is_some(),
+        // `0.3 mil pcs`, `2 mil pcs 500`: of the coat.
+        false => {
+            number.whole().is_some()
+                && lexicon::find(chain, thousand, counts).is_some_and(|(end, ())| {
+                    let is_english = chain.word(thousand).is_some_and(|word| word.starts_with("pc"));
+                    !is_english || chain.digits(chain.over(end, &[":"])).is_none()
+                })
+        }
+    };
+    // `2 mil tornillos`.
+    if thousand != number.end && !is_letter && lexicon::counts_in_thousands(chain, thousand) {
+        return one(thousand, What::Bare(number.whole().and_then(|it| it.checked_mul(1000))));
+    }
     let is_thousand = thousand != number.end && touches && !chain.inside_a_run(thousand);
     let end = if is_thousand { thousand } else { number.end };
     let unit = unit(chain, chain.over(end, &[")", "-"])).or_else(|| unit_in_next_cell(chain, from, end));

@@ -44,6 +44,8 @@ pub use words::{
 pub enum Word {
     /// Words of a part's name, in the form that [`KINDS`] uses.
     Part(&'static str),
+    /// Behind a word for zinc: how it is put on.
+    Mechanically,
     /// A finish by its process.
     Process(Process),
     /// A finish by its process, with words that the order line does not judge.
@@ -508,6 +510,11 @@ pub fn is_article(chain: &Chain<'_>, at: usize) -> bool {
 pub fn begins_a_name(chain: &Chain<'_>, at: usize) -> bool {
     let name = whole(chain, at, |word| matches!(word, Word::Part(_)).then_some(()));
     name.is_some_and(|(end, ())| end > chain.after(at))
+}
+
+/// `2 mil tornillos`: a noun that says which language it is in, and that `mil` are no thousandths of an inch.
+pub fn counts_in_thousands(chain: &Chain<'_>, at: usize) -> bool {
+    chain.word(at).is_some_and(|word| ["tornillos", "tuercas", "pernos", "arandelas"].contains(&word))
 }
 
 /// The place behind the word for years, if it stands here; a capital A is a grade.

@@ -296,6 +296,14 @@ pub fn negative(chain: &Chain<'_>, at: usize) -> Option<Found> {
     Some(found)
 }
 
+/// `mu 0.12`, `µ = 0.10-0.16`: no nut, and no coat.
+pub fn friction(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    chain.word(at).filter(|word| matches!(*word, "mu" | "µ" | "μ"))?;
+    let (end, ends) = range(chain, chain.over(chain.after(at), &[":", "="]))?;
+    let is_one = ends.hardest < 1.0 && !chain.inside_a_run(end) && !is_measured(chain, end);
+    is_one.then(|| vec![(end, What::Not("friction is not judged".into()))])
+}
+
 /// A number, or the lesser and the greater of two.
 struct Ends {
     softest: Option<f64>,

@@ -7,6 +7,7 @@ use super::{
     bake, count, distance, document, either, joined, label, left_out, length, letters, mark, measure,
 };
 use super::{money, named, place, qualified, size, steel, thickness, threads, weight, worked};
+use crate::process::Process;
 use crate::site::Category;
 use crate::thread::ToleranceClass;
 
@@ -90,6 +91,7 @@ static RULES: &[Rule] = &[
     rule("category with a dash", Letters, dashed_category),
     rule("indoors in Dutch", Letters, indoors),
     rule("energy", Either, measure::energy),
+    rule("friction", Letters, measure::friction),
     rule("quantity", Either, count::count),
     rule("years", Either, measure::years),
     rule("years of something else", Letters, measure::no_life),
@@ -164,6 +166,12 @@ fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
         && !chain.inside_a_run(behind)
     {
         return one(behind, What::Small(number));
+    }
+    // `zincado mecánico`, `zingage par voie mécanique`: the adjective decides, of one word for zinc without a bath.
+    let is_zinc = |word: &str| ["zin", "cinc", "galv"].iter().any(|zinc| word.starts_with(zinc));
+    let adjective = lexicon::over(chain, end, Word::Mechanically);
+    if adjective != end && end == behind && chain.word(at).is_some_and(is_zinc) {
+        return one(adjective, What::Process(Process::Mechanical, false));
     }
     // `EN` is a publisher, and `en` joins two parts in Dutch.
     let is_publisher = what == What::With(false) && chain.get(at).is_some_and(|token| token.text == "EN");

@@ -21,6 +21,18 @@ pub(super) fn mend(chain: &mut Chain<'_>) {
     for (at, word) in meant {
         chain.respell(at, &word);
     }
+    for at in 0..chain.tokens().len() {
+        if let Some(word) = chain.word(at).and_then(whole_screw) {
+            chain.respell(at, &word);
+        }
+    }
+}
+
+/// `Zylinderschr.`, `Leitplankenschr.`: the noun that is cut short; `Unterschr.` and `Beschr.` are no screws.
+fn whole_screw(word: &str) -> Option<String> {
+    const SHORTEST_NAME: usize = "Unterschr".len() + 1;
+    let whole = word.ends_with("schr").then(|| format!("{word}aube"))?;
+    (lexicon::knows(&whole) || word.len() >= SHORTEST_NAME).then_some(whole).filter(|_| !lexicon::knows(word))
 }
 
 /// `feuerverzinkte Schrauben`, `mit verzinkten Muttern`, `schwarze Schrauben`: the word as it stands by itself.

@@ -52,7 +52,11 @@ pub fn thickness(chain: &Chain<'_>, at: usize) -> Option<Found> {
         let end = over_inch(chain, past);
         (if chain.inside_a_run(end) { past } else { end }, ("in", THICKEST_INCH))
     });
-    if last.value > most || first.value <= 0.0 || chain.inside_a_run(end) {
+    if last.value > most
+        || first.value <= 0.0
+        || chain.inside_a_run(end)
+        || unit == "mil" && lexicon::counts_in_thousands(chain, end)
+    {
         return None;
     }
     // `15 g/m2 per year`: what the place takes of it.
