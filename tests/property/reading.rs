@@ -351,6 +351,10 @@ proptest! {
             if may_be_of_it && !line[at.min(piece.span.end)..at.max(piece.span.start)].contains([',', ';']) {
                 return true;
             }
+            // Beside the class of a thread that may be hours it may be what lasts so long: `zork 4h`.
+            if piece.rule == "class of a thread" && is_beside {
+                return true;
+            }
             // Behind the comma as well it may be what becomes of what is thinner: `below 45 µm, zork`.
             let is_below = piece.rule == "thickness behind a word" && piece.span.end <= at;
             if is_below && line[piece.span.end..at].matches([',', ';']).count() < 2 {

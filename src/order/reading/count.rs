@@ -122,7 +122,7 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return Some(found);
     }
     let time = lexicon::over(chain, end, Word::PerTime);
-    if time != end {
+    if time != end && chain.word(time) != Some("ago") {
         return one(time, What::Not(lexicon::OF_A_TIME.into()));
     }
     let times = f64::from(times) * if is_thousand { 1000.0 } else { 1.0 };

@@ -521,12 +521,26 @@ pub fn counts_in_thousands(chain: &Chain<'_>, at: usize) -> bool {
 pub fn over_years(chain: &Chain<'_>, at: usize) -> Option<usize> {
     let is_grade = chain.get(at).is_some_and(|token| token.text == "A") || begins_a_name(chain, at);
     let found = find(chain, at, |word| (word == Word::Years).then_some(()));
-    // `50 a box`.
-    let is_article = |end: &usize| {
-        matches!(chain.word(at), Some("a"))
-            && find(chain, *end, |word| (word == Word::Box).then_some(())).is_some()
+    found.map(|(end, ())| end).filter(|end| !is_grade && !is_no_unit(chain, at, *end))
+}
+
+/// Whether a letter behind a number binds, and measures no years: `8.8 a 500 pcs`, `50 a box`, `20 a week`, `10 y tuerca`.
+fn is_no_unit(chain: &Chain<'_>, at: usize, end: usize) -> bool {
+    let per = |word| matches!(word, Word::Box | Word::Mass(_) | Word::Count(1, false)).then_some(());
+    let of_a_time = |word| (word == Word::PerTime).then_some(());
+    let binds = match chain.word(at) {
+        Some("a") => whole(chain, end, per).is_some() || find(chain, at, of_a_time).is_some(),
+        Some("y") => {
+            let noun = chain.digits(end).map_or(end, |_| chain.after(end));
+            chain.word(noun).is_some_and(|noun| noun.starts_with("tuerca") || noun.starts_with("arandela"))
+        }
+        Some("j") => false,
+        _ => return false,
     };
-    found.map(|(end, ())| end).filter(|end| !is_grade && !is_article(end))
+    // A number with a point that is a class of bolts.
+    let number = chain.before(at).and_then(|last| chain.tokens().get(last.checked_sub(2)?..=last));
+    let text: String = number.unwrap_or_default().iter().map(|token| token.text).collect();
+    binds || DOTTED.contains(&text.replace(',', ".").as_str())
 }
 
 /// The place behind a phrase, if it stands here.

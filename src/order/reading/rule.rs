@@ -168,14 +168,23 @@ fn word(chain: &Chain<'_>, at: usize) -> Option<Found> {
         return one(behind, What::Small(number));
     }
     // `zincado mecánico`, `zingage par voie mécanique`: the adjective decides, of one word for zinc without a bath.
-    let is_zinc = |word: &str| ["zin", "cinc", "galv"].iter().any(|zinc| word.starts_with(zinc));
     let adjective = lexicon::over(chain, end, Word::Mechanically);
-    if adjective != end && end == behind && chain.word(at).is_some_and(is_zinc) {
+    let is_of_it = || adjective != chain.after(end) || agrees(chain.word(at), chain.word(end));
+    let is_zinc = |word: &str| ["zin", "cinc", "galv"].iter().any(|zinc| word.starts_with(zinc));
+    if adjective != end && end == behind && chain.word(at).is_some_and(is_zinc) && is_of_it() {
         return one(adjective, What::Process(Process::Mechanical, false));
     }
     // `EN` is a publisher, and `en` joins two parts in Dutch.
     let is_publisher = what == What::With(false) && chain.get(at).is_some_and(|token| token.text == "EN");
     if is_publisher { None } else { one(end, what) }
+}
+
+/// Whether an adjective has the ending of its noun, or is an adverb: `zinguées, mécanique générale` are of no barrel.
+fn agrees(noun: Option<&str>, adjective: Option<&str>) -> bool {
+    let (Some(noun), Some(adjective)) = (noun, adjective) else { return false };
+    let of_one = |word: &'_ str| word.trim_end_matches('s').len() == word.len();
+    let is_apart = noun.contains("ado") && adjective.contains("nica");
+    adjective.contains("ment") || of_one(noun) == of_one(adjective) && !is_apart
 }
 
 /// `B/N/W`: a bolt with its nut and its washer.

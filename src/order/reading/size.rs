@@ -10,7 +10,7 @@ use super::length::{
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
 use super::steel;
-use super::token::{Chain, Sort};
+use super::token::{Chain, Sort, Token};
 use super::what::{Found, What, Written, one};
 use crate::table::asme_b1_1::Series;
 use crate::thread::{Designation, Thread, ToleranceClass};
@@ -184,7 +184,41 @@ fn class_at(chain: &Chain<'_>, at: usize) -> Option<(usize, ToleranceClass)> {
 /// A class by itself.
 pub fn thread_class(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let (end, class) = class_at(chain, at).filter(|_| !chain.inside_a_run(at))?;
-    one(end, What::ThreadClass(class))
+    one(end, if is_hours(chain, at, end) { What::Not(OR_HOURS.into()) } else { What::ThreadClass(class) })
+}
+
+const OR_HOURS: &str = "hours, or the class of a thread? Write the class behind its thread, as M12-6h";
+
+/// Whether a class may be hours: `tempered 4h`, `soak 6h before the dip`, `4h at 200 °C`; `tolerance 6h` is none.
+fn is_hours(chain: &Chain<'_>, at: usize, end: usize) -> bool {
+    let is_hour = end == chain.after(at + 1) && chain.get(at + 1).is_some_and(|unit| unit.text == "h");
+    let word = |at: usize| chain.tokens().get(at).filter(|token| token.sort == Sort::Word);
+    let front = at.checked_sub(1);
+    let is_of_a_thread = |token: &Token<'_>| {
+        let word = token.lower.as_str();
+        word.starts_with("tol") || lexicon::OF_THREADS.contains(&word) || lexicon::means(word, Word::Class)
+    };
+    if !is_hour || front.and_then(word).is_some_and(is_of_a_thread) {
+        return false;
+    }
+    let is_done = |word| match word {
+        Word::Process(_) | Word::Tinted(_) | Word::Not(_) | Word::Bake | Word::Tempered | Word::Bath => {
+            Some(())
+        }
+        Word::Worked(_) | Word::WorkedHard(_) | Word::Hardening => Some(()),
+        _ => None,
+    };
+    let is_behind = |front: usize| {
+        word(front).is_some() && chain.is_out(front)
+            || lexicon::until(chain, front, at, is_done).is_some()
+            || chain.word(front).is_some_and(|word| ["of", "for", "after", "within"].contains(&word))
+    };
+    let heat = number::decimal(chain, chain.over(lexicon::over(chain, end, Word::Filler), &["@"]));
+    let degrees = |word| matches!(word, Word::Degrees(_)).then_some(());
+    front.is_some_and(is_behind)
+        || word(at + 2).is_some_and(|word| word.text.len() > 1)
+            && lexicon::find(chain, at + 2, |_| Some(())).is_none()
+        || heat.is_some_and(|heat| lexicon::find(chain, chain.over(heat.end, &["°"]), degrees).is_some())
 }
 
 /// `5/8-11 UNC-2A x 2 1/2`, `1-1/4-7`, `.75-10`, `1/2 UNC`, `7/8 x 3-1/2`, `#10-24`.

@@ -2,6 +2,7 @@
 
 mod other;
 
+pub use super::lexicon::DOTTED;
 use super::lexicon::{self, ASTM_STEELS, Word};
 use super::number;
 use super::standard::number_of;
@@ -9,10 +10,6 @@ use super::token::{Chain, Sort};
 use super::what::{Found, SteelWord, What, one};
 use crate::quantity::letters::upper;
 use crate::steel::Grade;
-
-/// The property classes of ISO 898-1, which a number with a point behind it can only be.
-pub const DOTTED: &[&str] =
-    &["3.6", "4.6", "4.8", "5.6", "5.8", "6.6", "6.8", "6.9", "8.8", "9.8", "10.9", "12.9", "14.9"];
 
 /// Steels by the number of their analysis (AISI, SAE), which says no strength; four figures like any others.
 pub(super) const ANALYSES: &[u64] = &[

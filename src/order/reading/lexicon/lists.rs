@@ -1,5 +1,9 @@
 //! Words that say something only beside others: the rules look them up in these lists.
 
+/// The property classes of ISO 898-1, which a number with a point behind it can only be.
+pub const DOTTED: &[&str] =
+    &["3.6", "4.6", "4.8", "5.6", "5.8", "6.6", "6.8", "6.9", "8.8", "9.8", "10.9", "12.9", "14.9"];
+
 /// Words that bind and may have a number of their own: `life 15`, `size 8`.
 pub const OWN_A_NUMBER: &[&str] = &[
     "for",
