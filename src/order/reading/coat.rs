@@ -506,14 +506,12 @@ fn rank(key: &str) -> u8 {
 
 /// Every piece that says something of the coat; numbers of classes are those of the document in the line.
 fn said(line: &mut Line) -> Vec<Said> {
-    let document = |line: &Line, keys: &[&str]| {
-        line.items.iter().find_map(|item| match item.what {
-            What::Coat(key) if keys.contains(&key) => Some(key),
-            _ => None,
-        })
+    let of_plate = |item: &Item| match item.what {
+        What::Coat(key) => Some(key).filter(|key| ["b633", "f1941", "iso4042"].contains(key)),
+        _ => None,
     };
-    let plated = document(line, &["b633", "f1941", "iso4042"]);
-    let is_mechanical = plated.is_none()
+    let plated: Vec<_> = line.items.iter().filter_map(of_plate).collect();
+    let is_mechanical = plated.is_empty()
         && line.items.iter().any(|item| {
             item.is_free()
                 && matches!(item.what, What::Process(Process::Mechanical, _) | What::Coat("barrel"))
@@ -546,15 +544,16 @@ fn said(line: &mut Line) -> Vec<Said> {
                     Family::FeZn if is_iso(line) => "iso4042",
                     Family::FeZn => "f1941",
                 };
-                // A code is that of its document alone.
-                let plated = plated.filter(|_| family != Family::Iso4042).unwrap_or(usual);
-                let other = if family == Family::Iso4042 { usual } else { "b633" };
-                let keys = [plated, usual, other].map(|of| format!("{of}-{um}"));
-                match keys.into_iter().find(|key| exists(key)) {
+                // A code is that of its document alone, and a class that of a document that is written.
+                let is_code = family == Family::Iso4042;
+                let written = plated.iter().copied().filter(|_| !is_code);
+                let other = [usual, if is_code { usual } else { "b633" }].into_iter();
+                let other = other.filter(|_| is_code || plated.is_empty());
+                match written.chain(other).map(|of| format!("{of}-{um}")).find(|key| exists(key)) {
                     Some(key) => (key, &[], colour(tinted)),
                     None if family == Family::Iso4042 => (usual.to_owned(), &[], Some(NO_SUCH_CODE)),
                     None => {
-                        line.not(at, format!("no class of {um} µm is known here"));
+                        line.not(at, format!("its document has no class of {um} µm: agree which is meant"));
                         continue;
                     }
                 }

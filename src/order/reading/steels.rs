@@ -30,6 +30,9 @@ pub(super) const BOTH: &[u32] = &[5, 8, 12];
 /// The classes of ASTM B695 alone.
 pub(super) const B695: &[u32] = &[25, 40, 50, 55, 65, 70, 80, 110];
 
+/// The greatest class of nuts.
+const GREATEST_OF_NUTS: u32 = 12;
+
 /// The nut or the washer that the standards ask for, where the line names no grade.
 pub(super) const STANDARD: &str = "standard";
 
@@ -359,6 +362,11 @@ fn classes(line: &mut Line, scopes: &Scopes) {
                 line.not(at, why);
             }
             _ if may_be_coat => {}
+            _ if mechanical && number > GREATEST_OF_NUTS => {
+                let next = B695.iter().find(|class| **class >= number);
+                let next = next.map_or(String::new(), |class| format!(", the next is {class}"));
+                line.not(at, format!("ASTM B695 has no class {number}{next}: agree which is meant"));
+            }
             _ if has_nut => {
                 line.not(at, format!("class {number} is not among those of nuts known here"));
             }
