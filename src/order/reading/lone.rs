@@ -48,12 +48,36 @@ pub(super) fn owned(line: &mut Line, text: &str, unknown: &[Range<usize>]) {
                 let is_next = touches(word.end, span.start) || touches(span.end, word.start);
                 may_own(word) && (is_next || is_dashed(text, word, span.start))
             });
+        // `MIL-C-81562`, `X-1500`: of the letter in front of the dash.
+        let front = text.get(..span.start).unwrap_or_default().strip_suffix(['-', '–']).unwrap_or_default();
+        let mut letters = front.chars().rev();
+        let hangs = letters.next().is_some_and(char::is_alphabetic)
+            && letters.next().is_none_or(|c| !c.is_alphabetic());
+        // `NF E 25-009`, `14399-3 HR`, `10684:2004`, `B695-53`: of two numbers that are one, or of a document.
+        let is_number = |at: usize| {
+            let text = line.items.get(at).map_or("", |item| &item.text);
+            let is_whole = text.starts_with(|c: char| c.is_ascii_digit()) && !text.contains(['.', ',']);
+            is_whole && matches!(line.what(at), Some(What::Bare(_) | What::Not(_)))
+        };
+        let is_joined = |one: usize, other: usize| {
+            let is_document = matches!(line.what(one), Some(What::Coat(_)));
+            // `1:500` are pieces of an item.
+            let is_long = line.items.get(one).is_some_and(|item| item.text.len() > 2);
+            let is_joint = match line.between(text, one, other) {
+                Some("-" | "–") => true,
+                Some(":") => is_long,
+                _ => false,
+            };
+            (is_number(one) || is_document) && is_number(other) && is_joint
+        };
+        let is_joined = is_joined(at, at + 1) || at > 0 && is_joined(at - 1, at);
         // `tower 3`: a word that says nothing here but in front of a noun.
         let beside_a_name =
             line.before(at).is_some_and(|before| line.what(before) == Some(&What::Not("".into())));
-        if beside_a_word || beside_a_name {
+        if beside_a_word || beside_a_name || hangs || is_joined {
             let text = line.items.get(at).map_or(String::new(), |item| item.text.clone());
-            line.not(at, format!("it may belong to the word beside it: write {text} pcs if it counts them"));
+            let whose = if is_joined { "what is joined to it" } else { "the word beside it" };
+            line.not(at, format!("it may belong to {whose}: write {text} pcs if it counts them"));
         }
     }
 }
@@ -125,6 +149,7 @@ pub(super) fn settle(line: &mut Line, scopes: &Scopes) {
         && *number > 0
         && !is_analysis(line, *at, *number)
         && !may_be_of_the_coat(line, *at, *number)
+        && !is_behind_a_coat(line, *at, *number)
         && !may_be_of_the_thread(line, *at, *number)
         && !may_be_something_else(line, scopes, *at, *number)
     {
@@ -222,6 +247,22 @@ pub(super) fn may_be_of_the_coat(line: &mut Line, at: usize, number: u64) -> boo
     what.is_some()
 }
 
+/// `B695-53`, `mech plated 8`, `B633 12`: pieces, or what is right behind a coat and of it; the line is asked which.
+fn is_behind_a_coat(line: &mut Line, at: usize, number: u64) -> bool {
+    let is_coat = matches!(
+        line.before(at).and_then(|before| line.what(before)),
+        Some(
+            What::Process(Process::Mechanical, _)
+                | What::Coat("b695" | "barrel" | "b633" | "f1941" | "iso4042" | "cell")
+        )
+    );
+    let is_one = is_coat && number < 100;
+    if is_one {
+        line.not(at, format!("{number} pieces, or of the coat? Write {number} pcs, or {number} µm"));
+    }
+    is_one
+}
+
 /// `x 600 thread 150`: pieces, or how far the part is threaded, which is less than its length; the line is asked which.
 fn may_be_of_the_thread(line: &mut Line, at: usize, number: u64) -> bool {
     let is_behind_a_thread = at
@@ -246,6 +287,16 @@ fn is_bound(line: &Line, at: Option<usize>) -> bool {
         let word = text.trim_end_matches(['.', ':']);
         [Word::Least, Word::Most].iter().any(|bound| lexicon::means(word, *bound))
     })
+}
+
+/// Words in front of a number that is a temperature, or that of a document.
+const OWN: &[&str] =
+    &["at", "bei", "spec", "to spec", "acc", "acc to", "according to", "as per", "iaw", "nach", "gem"];
+
+/// Whether a piece in front of a place has its hours: `NSS 240 h 500`.
+fn says_hours(line: &Line, at: usize) -> bool {
+    let before = line.before(at).and_then(|before| line.items.get(before));
+    before.is_some_and(|item| item.text.contains(|c: char| c.is_ascii_digit()))
 }
 
 /// Whether a number in its place can be a year, a class, a grade, years, or a thickness.
@@ -281,8 +332,17 @@ fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -
         Some(What::Process(Process::HotDip, _) | What::Coat(_)) => false,
         // Nobody asks for a hundred years.
         Some(What::Category(_) | What::Place(_)) => number < 100 && !has_years,
-        // `min 900`: of a strength, a thickness, an order: nobody knows.
-        Some(What::Filler) => number < 100 || is_bound(line, line.before(at)),
+        // `min 900`: of a strength, a thickness, an order: nobody knows; `at 450`, `spec 1234` are of the word.
+        Some(What::Filler) => {
+            let word = line.before(at).and_then(|before| line.items.get(before)).map(|it| lower(&it.text));
+            let counts = |behind| matches!(line.what(behind), Some(What::Part(_) | What::Thread(_)));
+            let owns = word.is_some_and(|word| OWN.contains(&word.trim_end_matches(['.', ':'])))
+                && !line.behind(at).is_some_and(counts);
+            number < 100 || is_bound(line, line.before(at)) || owns
+        }
+        // `bath 460`, `NSS 480`.
+        Some(What::Bath | What::Tempered | What::HighBath) => true,
+        Some(What::Not(why)) if why == lexicon::HOURS => !says_hours(line, at),
         Some(What::Part(_)) if scopes.family == Family::Nut => number <= 12,
         // `A325 1` is its type.
         Some(What::Steel(_)) => number <= 3,

@@ -11,6 +11,7 @@ use super::lone;
 use super::part::{Family, Scope, Scopes};
 use super::per_part::{self, MOST};
 use super::steels::STANDARD;
+use super::token;
 use super::what::{Counted, SteelWord, What};
 use crate::part::{self, Kind};
 use crate::quantity::letters::lower;
@@ -132,13 +133,17 @@ fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>
         What::Weight(text, mass) => Some((text.clone(), *mass)),
         _ => None,
     });
-    for (at, (text, lot)) in found {
+    for (at, (written, lot)) in found {
         if line.draft.get("quantity").is_some() {
             line.not(at, "the pieces are counted: the weight is not used");
             continue;
         }
         if is_of_one {
             line.not(at, WEIGHT_OF_PIECE);
+            continue;
+        }
+        if line.span(at).is_some_and(|span| is_of_a_thing(text, span)) {
+            line.not(at, "a weight of what? Write the weight of the pieces, or their number");
             continue;
         }
         // `20 boxes 25 kg`.
@@ -175,8 +180,27 @@ fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>
         }
         line.fill(at, "quantity", &format!("{pieces}"), "the quantity");
         let grams = piece.kg() * 1000.0;
-        line.note("quantity", format!("about: {text} at {grams:.1} g a piece, computed"));
+        line.note("quantity", format!("about: {written} at {grams:.1} g a piece, computed"));
     }
+}
+
+/// `300 kg beads`, `12 kg zinc powder`, `zinc pickup 6 kg`: the weight of a thing that is no part; `400 kg rack bolts` and
+/// `in baskets 400 kg` are of the parts.
+fn is_of_a_thing(text: &str, weight: Range<usize>) -> bool {
+    /// So many letters beside a weight are looked at.
+    const NEAR: usize = 32;
+    const METALS: &[&str] = &["zinc", "zink", "copper", "tin", "glass", "steel"];
+    const WITHIN: &[&str] = &["in", "for", "on", "into", "per", "für", "auf", "en", "pour", "para", "dans"];
+    let (front, behind) = token::near(text, weight, NEAR);
+    let (front, behind) = (lower(front), lower(behind));
+    let is_one = |word: &&str| lexicon::NO_PARTS.contains(word);
+    let touches = |c: char| c == ' ' || c.is_alphabetic();
+    let mut next = token::words(behind.split(|c| !touches(c)).next().unwrap_or_default());
+    let thing = next.next().filter(|word| !METALS.contains(word)).or_else(|| next.next());
+    let is_name = next.next().is_some_and(|noun| lexicon::is_noun(noun) || noun.starts_with("galv"));
+    let mut last = token::words(front.rsplit(|c| !touches(c)).next().unwrap_or_default()).rev();
+    thing.as_ref().is_some_and(is_one) && !is_name
+        || last.next().as_ref().is_some_and(is_one) && !last.next().is_some_and(|word| WITHIN.contains(&word))
 }
 
 /// A count of the part; figures with a space in them may be two numbers. `word` is one that nobody knows, in front.

@@ -21,7 +21,8 @@ pub fn weight(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if chain.inside_a_run(end) || name == "t" && steel::DOTTED.contains(&number.text.as_str()) {
         return None;
     }
-    let behind = of_one.map(|why| (end, why)).or_else(|| of_one_behind(chain, end));
+    let behind = of_one.map(|why| (end, why)).or_else(|| of_an_area(chain, end));
+    let behind = behind.or_else(|| of_one_behind(chain, end));
     if let Some((end, why)) = behind {
         return one(over_times(chain, end).unwrap_or(end), What::Not(why.into()));
     }
@@ -39,6 +40,17 @@ pub fn weight(chain: &Chain<'_>, at: usize) -> Option<Found> {
         _ => Mass::from_kg(number.value),
     };
     one(end, What::Weight(format!("{} {name}", number.text), mass))
+}
+
+/// `/m2`, `/mm²`, `/sqm`: the place behind it; `124 kg/M` is that of a thousand.
+fn of_an_area(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
+    const AREAS: &[&str] = &["m", "mm", "cm", "sqm", "qm", "ft", "sqft"];
+    let area = chain.over(at, &["/"]);
+    chain.get(area).filter(|unit| area != at && AREAS.contains(&unit.text))?;
+    let end = chain.after(area);
+    let is_squared = chain.digits(end) == Some("2") && chain.glued(end);
+    let end = if is_squared { chain.after(end) } else { chain.over(end, &["²"]) };
+    Some((end, "a weight on an area or a length? Write a coat in µm or g/m², a strength in MPa or ksi"))
 }
 
 /// The place behind the words for a weight, and why it is not used where they say that it is of one.

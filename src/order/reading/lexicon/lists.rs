@@ -4,6 +4,47 @@
 pub const DOTTED: &[&str] =
     &["3.6", "4.6", "4.8", "5.6", "5.8", "6.6", "6.8", "6.9", "8.8", "9.8", "10.9", "12.9", "14.9"];
 
+/// Things with a weight that are no parts: what is in a shop, or goes into a bath or a barrel.
+pub const NO_PARTS: &[&str] = &[
+    "bead",
+    "beads",
+    "perlen",
+    "glasperlen",
+    "billes",
+    "powder",
+    "pulver",
+    "dust",
+    "zinkstaub",
+    "pickup",
+    "kettle",
+    "kessel",
+    "zinkkessel",
+    "press",
+    "presse",
+    "crane",
+    "kran",
+    "hoist",
+    "truck",
+    "forklift",
+    "basket",
+    "baskets",
+    "körbe",
+    "korb",
+    "rack",
+    "racks",
+    "jig",
+    "jigs",
+    "sulfate",
+    "sulphate",
+    "promoter",
+    "dross",
+    "ash",
+    "anode",
+    "anodes",
+    "ingot",
+    "ingots",
+];
+
 /// Words that bind and may have a number of their own: `life 15`, `size 8`.
 pub const OWN_A_NUMBER: &[&str] = &[
     "for",
