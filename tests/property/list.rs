@@ -192,6 +192,20 @@ fn a_cell_under_an_unknown_heading_is_named_in_its_row() {
     assert!(rows[1].is_whole() && rows[1].wrong().is_none());
 }
 
+/// A quantity of -5 once was read as five pieces, and “100 a” as a hundred years.
+#[test]
+fn a_sign_and_a_letter_stay_with_the_number_of_their_column() {
+    let list = "Part;Length;Qty;Coat µm\nM16 hex bolt 8.8 HDG;60;-5;\nM16 hex bolt 8.8 HDG;-60;100 a;-50\n";
+    let rows = rows(list).unwrap();
+    assert_eq!(cell(&rows[0], "problem"), "Quantity: −5 must be at least 1");
+    let not_used = cell(&rows[1], "not used");
+    for named in
+        ["-60 (under “Length”: less than", "100 a (under “Qty”: pieces, or years?", "-50 (under “Coat µm”"]
+    {
+        assert!(not_used.contains(named), "{named}: {not_used}");
+    }
+}
+
 /// An M20 of 3 mm once was judged and weighed.
 #[test]
 fn a_bolt_shorter_than_it_is_thick_is_asked() {

@@ -121,7 +121,11 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     if let Some(found) = packed(chain, &number, end).or_else(|| each_or_all(chain, at, &number, end)) {
         return Some(found);
     }
-    let time = lexicon::over(chain, end, Word::PerTime);
+    // `500 pcs a month`, `500 pcs/yr`.
+    let stroke = chain.over(end, &["/"]);
+    let is_time = |word| matches!(word, Word::Years | Word::Measure(lexicon::MONTHS)).then_some(());
+    let per = lexicon::whole(chain, stroke, is_time).filter(|_| stroke != end).map(|(time, ())| time);
+    let time = per.unwrap_or_else(|| lexicon::over(chain, end, Word::PerTime));
     if time != end && chain.word(time) != Some("ago") {
         return one(time, What::Not(lexicon::OF_A_TIME.into()));
     }

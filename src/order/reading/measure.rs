@@ -9,7 +9,7 @@ use super::count::count;
 use super::length::is_measured;
 use super::lexicon::{self, Word};
 use super::number::{self, Number};
-use super::token::Chain;
+use super::token::{Chain, Sort};
 use super::what::{Found, What, one};
 use super::{length, letters, steel};
 pub use degrees::temperature;
@@ -304,6 +304,15 @@ pub fn friction(chain: &Chain<'_>, at: usize) -> Option<Found> {
     is_one.then(|| vec![(end, What::Not("friction is not judged".into()))])
 }
 
+/// `…, -500`: pieces of less than nothing, or a dash in front of them.
+pub fn negative_cell(chain: &Chain<'_>, at: usize) -> Option<Found> {
+    let number = number::decimal(chain, chain.after(at)).filter(|number| number.whole().is_some())?;
+    let parts = |at: usize| chain.get(at).is_none_or(|token| token.sort == Sort::Break);
+    let is_cell = number::is_minus(chain, at) && chain.before(at).is_some_and(parts) && parts(number.end);
+    let why = "less than nothing? Write it without the sign if that is a dash";
+    is_cell.then(|| vec![(number.end, What::Not(why.into()))])
+}
+
 /// A number, or the lesser and the greater of two.
 struct Ends {
     softest: Option<f64>,
@@ -469,6 +478,12 @@ fn measured(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
     }
     lexicon::find(chain, chain.over(at, &["-"]), |word| match word {
         Word::Measure(why) => Some(why),
+        // `80 ft pole`: behind a number feet, and no full thread, where a thing is so high.
+        Word::Length("ft") => {
+            let end = chain.after(chain.over(at, &["-"]));
+            let is_thing = |word| (word == Word::Qualifier).then_some(());
+            lexicon::find(chain, end, is_thing).map(|_| lexicon::JOINT)
+        }
         _ => None,
     })
 }

@@ -101,6 +101,7 @@ static RULES: &[Rule] = &[
     rule("strength in pounds", Either, measure::psi),
     rule("temperature", Figures, measure::temperature),
     rule("measure below nothing", Figures, measure::negative),
+    rule("cell below nothing", Figures, measure::negative_cell),
     rule("allowance", Either, measure::allowance),
     rule("weight", Either, weight::weight),
     rule("other measure", Figures, measure::other),
