@@ -195,10 +195,13 @@ fn is_of_a_thing(text: &str, weight: Range<usize>) -> bool {
     let (front, behind) = (lower(front), lower(behind));
     let is_one = |word: &&str| lexicon::NO_PARTS.contains(word);
     let touches = |c: char| c == ' ' || c.is_alphabetic();
-    let mut next = token::words(behind.split(|c| !touches(c)).next().unwrap_or_default());
-    let thing = next.next().filter(|word| !METALS.contains(word)).or_else(|| next.next());
+    // Words that nobody knows say nothing of it.
+    let says = |word: &&str| is_one(word) || WITHIN.contains(word) || lexicon::knows(word);
+    let words = token::words(behind.split(|c| !touches(c)).next().unwrap_or_default());
+    let mut next = words.filter(says).skip_while(|word| METALS.contains(word));
+    let thing = next.next();
     let is_name = next.next().is_some_and(|noun| lexicon::is_noun(noun) || noun.starts_with("galv"));
-    let mut last = token::words(front.rsplit(|c| !touches(c)).next().unwrap_or_default()).rev();
+    let mut last = token::words(front.rsplit(|c| !touches(c)).next().unwrap_or_default()).rev().filter(says);
     thing.as_ref().is_some_and(is_one) && !is_name
         || last.next().as_ref().is_some_and(is_one) && !last.next().is_some_and(|word| WITHIN.contains(&word))
 }
