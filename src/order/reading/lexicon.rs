@@ -524,12 +524,18 @@ pub fn over_years(chain: &Chain<'_>, at: usize) -> Option<usize> {
     found.map(|(end, ())| end).filter(|end| !is_grade && !is_no_unit(chain, at, *end))
 }
 
+/// The place behind `a kg`, `a piece`, `a box`.
+pub fn over_rate(chain: &Chain<'_>, at: usize) -> Option<usize> {
+    let one = |word| matches!(word, Word::Box | Word::Mass(_) | Word::Count(1, false)).then_some(());
+    chain.word(at).filter(|word| *word == "a")?;
+    whole(chain, chain.after(at), one).map(|(end, ())| end)
+}
+
 /// Whether a letter behind a number binds, and measures no years: `8.8 a 500 pcs`, `50 a box`, `20 a week`, `10 y tuerca`.
 fn is_no_unit(chain: &Chain<'_>, at: usize, end: usize) -> bool {
-    let per = |word| matches!(word, Word::Box | Word::Mass(_) | Word::Count(1, false)).then_some(());
     let of_a_time = |word| (word == Word::PerTime).then_some(());
     let binds = match chain.word(at) {
-        Some("a") => whole(chain, end, per).is_some() || find(chain, at, of_a_time).is_some(),
+        Some("a") => over_rate(chain, at).is_some() || find(chain, at, of_a_time).is_some(),
         Some("y") => {
             let noun = chain.digits(end).map_or(end, |_| chain.after(end));
             chain.word(noun).is_some_and(|noun| noun.starts_with("tuerca") || noun.starts_with("arandela"))

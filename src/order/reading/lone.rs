@@ -293,6 +293,12 @@ fn is_bound(line: &Line, at: Option<usize>) -> bool {
 const OWN: &[&str] =
     &["at", "bei", "spec", "to spec", "acc", "acc to", "according to", "as per", "iaw", "nach", "gem"];
 
+/// Whether the word in front of a place has its temperature in front: `460 C bath 500`.
+fn has_a_temperature(line: &Line, at: usize) -> bool {
+    let front = line.before(at).and_then(|word| line.before(word));
+    matches!(front.and_then(|front| line.what(front)), Some(What::Temperature(..)))
+}
+
 /// Whether a piece in front of a place has its hours: `NSS 240 h 500`.
 fn says_hours(line: &Line, at: usize) -> bool {
     let before = line.before(at).and_then(|before| line.items.get(before));
@@ -341,7 +347,7 @@ fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -
             number < 100 || is_bound(line, line.before(at)) || owns
         }
         // `bath 460`, `NSS 480`.
-        Some(What::Bath | What::Tempered | What::HighBath) => true,
+        Some(What::Bath | What::Tempered | What::HighBath) => !has_a_temperature(line, at),
         Some(What::Not(why)) if why == lexicon::HOURS => !says_hours(line, at),
         Some(What::Part(_)) if scopes.family == Family::Nut => number <= 12,
         // `A325 1` is its type.

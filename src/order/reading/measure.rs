@@ -443,7 +443,7 @@ pub fn other(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     // `10.9 HR` is a class beside a bolt of the system HR, and no time.
     if steel::DOTTED.contains(&number.text.as_str())
-        && matches!(chain.word(number.end), Some("hr" | "hrs" | "h" | "std"))
+        && matches!(chain.word(number.end), Some("hr" | "hrs" | "h" | "std" | "a"))
     {
         return None;
     }
@@ -475,6 +475,10 @@ fn in_all(chain: &Chain<'_>, at: usize) -> Option<Found> {
 fn measured(chain: &Chain<'_>, at: usize) -> Option<(usize, &'static str)> {
     if chain.sign(at, &["%"]) && chain.glued(at) {
         return Some((chain.after(at), "not judged"));
+    }
+    // `50 a kg`, `0.45 a piece`.
+    if let Some(end) = lexicon::over_rate(chain, at) {
+        return Some((end, "so much to each, or a price? Write the pieces of all"));
     }
     lexicon::find(chain, chain.over(at, &["-"]), |word| match word {
         Word::Measure(why) => Some(why),
