@@ -91,15 +91,15 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     let thousand = lexicon::over(chain, number.end, Word::Thousand);
     // `3 mil piezas`; of a coat are `3 mil` and `3 mil each`.
     let is_letter = chain.word(number.end) == Some("k");
-    let counts = |word| matches!(word, Word::Count(1, _)).then_some(());
     let touches = match is_letter {
         true => chain.glued(number.end) || unit(chain, thousand).is_some(),
         // `0.3 mil pcs`, `2 mil pcs 500`: of the coat.
         false => {
             number.whole().is_some()
-                && lexicon::find(chain, thousand, counts).is_some_and(|(end, ())| {
+                && lexicon::meaning(chain, thousand).is_some_and(|(end, word)| {
                     let is_english = chain.word(thousand).is_some_and(|word| word.starts_with("pc"));
-                    !is_english || chain.digits(chain.over(end, &[":"])).is_none()
+                    matches!(word, Word::Count(1, _))
+                        && (!is_english || chain.digits(chain.over(end, &[":"])).is_none())
                 })
         }
     };
@@ -123,8 +123,8 @@ pub fn count(chain: &Chain<'_>, at: usize) -> Option<Found> {
     }
     // `500 pcs a month`, `500 pcs/yr`.
     let stroke = chain.over(end, &["/"]);
-    let is_time = |word| matches!(word, Word::Years | Word::Measure(lexicon::MONTHS)).then_some(());
-    let per = lexicon::whole(chain, stroke, is_time).filter(|_| stroke != end).map(|(time, ())| time);
+    let units = [Word::Years, Word::Measure(lexicon::MONTHS)].map(|unit| lexicon::over(chain, stroke, unit));
+    let per = units.into_iter().find(|it| stroke != end && *it != stroke && !chain.inside_a_run(*it));
     let time = per.unwrap_or_else(|| lexicon::over(chain, end, Word::PerTime));
     if time != end && chain.word(time) != Some("ago") {
         return one(time, What::Not(lexicon::OF_A_TIME.into()));

@@ -450,6 +450,11 @@ pub fn find<T>(chain: &Chain<'_>, at: usize, means: impl Fn(Word) -> Option<T>) 
     longest(chain, at, means, |_| true)
 }
 
+/// The longest phrase at a place, whatever it means.
+pub fn meaning(chain: &Chain<'_>, at: usize) -> Option<(usize, Word)> {
+    find(chain, at, Some)
+}
+
 /// The longest phrase that ends at a place.
 pub fn until<T>(chain: &Chain<'_>, at: usize, end: usize, means: impl Fn(Word) -> Option<T>) -> Option<T> {
     longest(chain, at, means, |last| last == end).map(|(_, found)| found)
@@ -526,16 +531,16 @@ pub fn over_years(chain: &Chain<'_>, at: usize) -> Option<usize> {
 
 /// The place behind `a kg`, `a piece`, `a box`.
 pub fn over_rate(chain: &Chain<'_>, at: usize) -> Option<usize> {
-    let one = |word| matches!(word, Word::Box | Word::Mass(_) | Word::Count(1, false)).then_some(());
     chain.word(at).filter(|word| *word == "a")?;
-    whole(chain, chain.after(at), one).map(|(end, ())| end)
+    let (end, word) = meaning(chain, chain.after(at))?;
+    let is_one = matches!(word, Word::Box | Word::Mass(_) | Word::Count(1, false));
+    (is_one && !chain.inside_a_run(end)).then_some(end)
 }
 
 /// Whether a letter behind a number binds, and measures no years: `8.8 a 500 pcs`, `50 a box`, `20 a week`, `10 y tuerca`.
 fn is_no_unit(chain: &Chain<'_>, at: usize, end: usize) -> bool {
-    let of_a_time = |word| (word == Word::PerTime).then_some(());
     let binds = match chain.word(at) {
-        Some("a") => over_rate(chain, at).is_some() || find(chain, at, of_a_time).is_some(),
+        Some("a") => over_rate(chain, at).is_some() || over(chain, at, Word::PerTime) != at,
         Some("y") => {
             let noun = chain.digits(end).map_or(end, |_| chain.after(end));
             chain.word(noun).is_some_and(|noun| noun.starts_with("tuerca") || noun.starts_with("arandela"))

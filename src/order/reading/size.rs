@@ -201,24 +201,27 @@ fn is_hours(chain: &Chain<'_>, at: usize, end: usize) -> bool {
     if !is_hour || front.and_then(word).is_some_and(is_of_a_thread) {
         return false;
     }
-    let is_done = |word| match word {
-        Word::Process(_) | Word::Tinted(_) | Word::Not(_) | Word::Bake | Word::Tempered | Word::Bath => {
-            Some(())
-        }
-        Word::Worked(_) | Word::WorkedHard(_) | Word::Hardening => Some(()),
-        _ => None,
-    };
     let is_behind = |front: usize| {
         word(front).is_some() && chain.is_out(front)
-            || lexicon::until(chain, front, at, is_done).is_some()
             || chain.word(front).is_some_and(|word| ["of", "for", "after", "within"].contains(&word))
+            || matches!(
+                lexicon::meaning(chain, front),
+                Some((
+                    _,
+                    Word::Process(_)
+                        | Word::Tinted(_)
+                        | Word::Not(_)
+                        | Word::Bake
+                        | Word::Tempered
+                        | Word::Bath
+                ))
+            )
     };
-    let heat = number::decimal(chain, chain.over(lexicon::over(chain, end, Word::Filler), &["@"]));
-    let degrees = |word| matches!(word, Word::Degrees(_)).then_some(());
+    let heat = chain.over(lexicon::over(chain, end, Word::Filler), &["@"]);
+    let degrees = number::decimal(chain, heat).map_or(heat, |heat| chain.over(heat.end, &["°"]));
     front.is_some_and(is_behind)
-        || word(at + 2).is_some_and(|word| word.text.len() > 1)
-            && lexicon::find(chain, at + 2, |_| Some(())).is_none()
-        || heat.is_some_and(|heat| lexicon::find(chain, chain.over(heat.end, &["°"]), degrees).is_some())
+        || word(at + 2).is_some_and(|word| word.text.len() > 1) && lexicon::meaning(chain, at + 2).is_none()
+        || degrees != heat && matches!(lexicon::meaning(chain, degrees), Some((_, Word::Degrees(_))))
 }
 
 /// `5/8-11 UNC-2A x 2 1/2`, `1-1/4-7`, `.75-10`, `1/2 UNC`, `7/8 x 3-1/2`, `#10-24`.

@@ -18,10 +18,10 @@ pub fn number_of(chain: &Chain<'_>, at: usize) -> Option<(usize, String)> {
     let touches = chain.glued(number_at) && chain.glued(behind);
     let known = ASTM_STEELS.contains(&id.as_str()) || is_known(&id);
     // `8.8 a 325 uds`: pieces.
-    let counts = |word| matches!(word, Word::Count(1, _)).then_some(());
     let is_at =
         letter.text == "a" && !touches && chain.before(from).is_some_and(|it| chain.digits(it).is_some());
-    let counted = is_at && lexicon::whole(chain, chain.after(number_at), counts).is_some();
+    let behind = lexicon::meaning(chain, chain.after(number_at));
+    let counted = is_at && matches!(behind, Some((_, Word::Count(1, _))));
     if !(touches || known) || counted {
         return None;
     }

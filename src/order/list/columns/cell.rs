@@ -18,23 +18,17 @@ const GREATEST_INCH: f64 = 6.0;
 impl Column {
     /// What a cell says; a bare number is what it is beside such a thread.
     pub fn cell(&self, cell: &str, in_inches: Option<bool>) -> Cell {
-        let is_number = |cell: &str| {
-            cell.starts_with(|c: char| c.is_ascii_digit())
-                && !cell.contains(|c: char| c.is_alphabetic() || matches!(c, '"' | '\'' | '°'))
-        };
-        if is_number(cell) {
+        // A sign stays with its pieces and its years, and their field says what is wrong with it.
+        let figures = cell.trim_start_matches(['-', '−']);
+        let is_number = figures.starts_with(|c: char| c.is_ascii_digit())
+            && !figures.contains(|c: char| c.is_alphabetic() || matches!(c, '"' | '\'' | '°'));
+        if is_number && figures.len() < cell.len() && !matches!(self.says, Says::Quantity | Says::Years) {
+            return Cell::LeftOut("less than nothing: write the number without a sign");
+        }
+        if is_number {
             return self.number(cell, in_inches);
         }
-        let counts = matches!(self.says, Says::Quantity | Says::Years);
-        // A sign stays with its pieces and its years, and their field says what is wrong with it.
-        match cell.strip_prefix(['-', '−']).filter(|figures| is_number(figures)) {
-            Some(figures) if counts => return self.number(&format!("-{figures}"), in_inches),
-            Some(_) => return Cell::LeftOut("less than nothing: write the number without a sign"),
-            None => {}
-        }
-        let is_letter =
-            self.says == Says::Quantity && [" a", " y", " j"].iter().any(|unit| cell.ends_with(unit));
-        if is_letter && is_number(cell.get(..cell.len() - 2).unwrap_or_default()) {
+        if self.says == Says::Quantity && cell.ends_with(" a") {
             return Cell::LeftOut("pieces, or years? Write the number alone");
         }
         Cell::Said(match self.says {
