@@ -220,8 +220,8 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
     ];
     if outcome.least.is_some() && outcome.scatter.1.is_some() {
         notes.push(Note::sourced(
-            "How far readings scatter in your shop is not known here: enter readings on an earlier load like this one, \
-             and less or more is weighed in.",
+            "How far readings scatter in your shop is not known here: enter three readings or more, not all alike, on \
+             an earlier load like this one, and less or more is weighed in.",
             barrel::target::USUAL_SCATTER.source,
         ));
     }
@@ -258,7 +258,7 @@ fn notes(input: &Input, outcome: &Outcome) -> Vec<Note> {
             practice::PATCH,
         ));
     }
-    if input.earlier.is_some() && input.charged.is_none() {
+    if outcome.earlier.is_some_and(|earlier| earlier.scatter.is_some()) && input.charged.is_none() {
         notes.push(Note::plain(
             "The earlier readings give the scatter only: enter the mean that load was charged for to correct this one.",
         ));

@@ -66,6 +66,9 @@ impl Demand {
     }
 }
 
+/// Fewer readings say nothing of how a shop scatters: ours, and cautious.
+const LEAST_READINGS: u32 = 3;
+
 /// What an earlier load came out at, from single readings on it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Earlier {
@@ -73,7 +76,7 @@ pub struct Earlier {
     pub readings: u32,
     /// Their mean.
     pub mean: Length,
-    /// Their standard deviation as a share of the mean; none for a single reading.
+    /// Their standard deviation as a share of the mean; none for too few, or where all are alike.
     pub scatter: Option<f64>,
 }
 
@@ -84,7 +87,8 @@ impl Earlier {
         let n = f64::from(count);
         let mean = readings.iter().copied().sum::<Length>() / n;
         let squares: f64 = readings.iter().map(|&reading| ((reading - mean) / mean).powi(2)).sum();
-        let scatter = (count > 1).then(|| (squares / (n - 1.0)).sqrt());
+        let differ = readings.iter().any(|reading| Some(reading) != readings.first());
+        let scatter = (count >= LEAST_READINGS && differ).then(|| (squares / (n - 1.0)).sqrt());
         Some(Self { readings: count, mean, scatter })
     }
 
@@ -140,6 +144,8 @@ mod tests {
         assert!((earlier.scatter.unwrap() - 4.0 / 52.0).abs() < 1e-12);
         assert!((earlier.correction(Length::from_um(58.0)) - 58.0 / 52.0).abs() < 1e-12);
         assert_eq!(Earlier::of(&[]), None);
-        assert_eq!(Earlier::of(&um[..1]).unwrap().scatter, None);
+        for few in [&um[..1], &um[..2], &[Length::from_um(50.1); 3]] {
+            assert_eq!(Earlier::of(few).unwrap().scatter, None);
+        }
     }
 }
