@@ -24,6 +24,25 @@ fn hold(rows: &[(&str, &str, &str)]) {
     }
 }
 
+/// ASTM A563, Appendix X1, and ASTM A354, 1.3: DH on bolts like A307, A449 and A354 BD, and A194 2H for DH. Proof
+/// stress of hex nuts: SAE J995 grade 2 90 ksi, 5 120 ksi, 8 150 ksi; ASTM A563 DH 150 ksi, heavy 175 ksi, as A194 2H.
+#[test]
+fn a_stronger_nut_is_taken_where_a_document_lists_it() {
+    hold(&[
+        ("5/8-11 x 2 grade 5 bolt zinc plated with DH nut", "DH nuts", "agree"),
+        ("5/8-11 x 2 grade 5 bolt zinc plated with 2H nut", "2H nuts", "agree"),
+        ("5/8-11 x 2 grade 8 bolt zinc plated with 2H nut", "2H nuts", "agree grade"),
+        ("1/2-13 x 2 grade 2 bolt zinc plated with DH nut", "DH nuts", "agree"),
+        // A weaker one, one that no document lists, and those of structural bolts.
+        ("5/8-11 x 2 grade 8 bolt zinc plated with grade 5 nut", "agree grade 8 nuts", ""),
+        ("5/8-11 x 2 grade 5 bolt zinc plated with A563 A nut", "agree grade 5 nuts", ""),
+        ("5/8-11 x 2 grade 5 bolt zinc plated with grade 8 nut", "agree grade 5 nuts", ""),
+        ("1/2-13 x 3 A449 bolt zinc plated with grade 8 nut", "agree grade B nuts", ""),
+        ("1/2-13 x 3 A449 bolt HDG with C nut", "agree DH nuts", ""),
+        ("3/4-10 x 3 A325 bolt HDG with grade 8 nut", "agree DH nuts", ""),
+    ]);
+}
+
 /// ISO 10684, 5: baths of 455 to 480 °C, none of 480 to 530 °C, and no high-temperature bath for 10.9 from M27.
 #[test]
 fn the_usual_bath_is_the_nearest_change() {
