@@ -144,7 +144,13 @@ impl Facts<'_> {
         if !hangs_on_thickness(&best) {
             return best;
         }
-        let rank = |judged: &Judged| (judged.verdict(), self.conditions(judged), !judged.is_sure());
+        // So little of a thread that it may strip before the bolt breaks is worse than years that are not sure.
+        let may_strip = |judged: &Judged| {
+            [Key::Assembles, Key::Carries].iter().all(|key| judged.says(*key) == Some(Mark::Condition))
+        };
+        let rank = |judged: &Judged| {
+            (judged.verdict(), may_strip(judged), self.conditions(judged), !judged.is_sure())
+        };
         let mut ranked = rank(&best);
         let mut next = best.offer.as_ref().and_then(|offer| thinner(line, offer));
         while let Some(offer) = next {

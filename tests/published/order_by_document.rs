@@ -43,6 +43,14 @@ fn a_stronger_nut_is_taken_where_a_document_lists_it() {
     ]);
 }
 
+/// A thread of which little is left strips before the bolt breaks (ISO/TR 16224): the class is then thinner than the
+/// years ask for, and the place is asked.
+#[test]
+fn no_class_is_chosen_that_leaves_little_thread() {
+    let says = "find out how harsh the place is";
+    hold(&[("7/8-9 x 6 A193 B7M stud mech galv C5 10 years", says, "of the thread left")]);
+}
+
 /// ISO 10684, 5: baths of 455 to 480 °C, none of 480 to 530 °C, and no high-temperature bath for 10.9 from M27.
 #[test]
 fn the_usual_bath_is_the_nearest_change() {
