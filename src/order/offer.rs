@@ -116,7 +116,9 @@ fn hot_dip_class(line: &OrderLine) -> Option<&'static CoatClass> {
         return hot_dip_class_of(line, astm_f2329::CLASSES);
     }
     let diameter = line.thread.map_or(USUAL_SIZE, Thread::diameter);
-    let (classes, name) = if diameter >= Length::from_mm(8.0) {
+    // ISO 10684 is for machine threads.
+    let is_forming = line.part.threaded() == part::Threaded::Forming;
+    let (classes, name) = if diameter >= Length::from_mm(8.0) && !is_forming {
         (iso_10684::CLASSES, "M8 to M64")
     } else if diameter > Length::from_mm(6.0) {
         (iso_1461::CLASSES, "threads over 6 mm")

@@ -2,14 +2,14 @@
 
 use super::{Case, Choice, Instruction, Key, Offer, Phrase, Rule, Says, Test, Topic, Under, When};
 use crate::coat::class;
-use crate::part::{self, Form};
+use crate::part::{self, Form, Threaded};
 use crate::process::Process::{Electroplated, HotDip};
 use crate::quantity::{Length, Quantity, unit};
 use crate::sentence::put;
-use crate::source::{common_practice, document};
-use crate::table::coat_class::CoatClass;
+use crate::source::{Source, common_practice, document};
 use crate::table::hotdip_process::LEAST_THREAD;
 use crate::table::iso_4042_threads::TABLE_2_SOURCE;
+use crate::table::iso_10684;
 use crate::table::practice::{self, SMALL_INCH, WIPED_ROD_FROM};
 use crate::thread::Thread;
 use crate::thread::coat_room::iso_4042_column;
@@ -115,41 +115,60 @@ pub static BELOW_THREE_EIGHTHS: Rule = Rule {
     ..row(Key::BelowThreeEighths)
 };
 
-/// A class of ASTM A153 or F2329 is one of a size: on another it is agreed, and the one that fits is named.
+/// A class of ASTM A153 or F2329 is one of a size, and ISO 10684 and ISO 4042 are for metric machine threads: on
+/// another it is agreed, and what fits is named.
 pub static CLASS_OF_ANOTHER_SIZE: Rule = Rule {
     topic: Topic::Class,
+    process: None,
     source: document::ASTM_A153.read("Table 1"),
-    when: When::If(|case| class_of_size(case).is_some()),
-    says: |case| {
-        let source = case.offer.and_then(|offer| Some(offer.class.source(&offer.class.single?)));
-        Says { source, ..Says::condition() }
-    },
+    when: When::If(|case| fitting(case).is_some()),
+    says: |case| Says { source: fitting(case).map(|fitting| fitting.source), ..Says::condition() },
     why: Phrase::By(|case, _, text| {
-        if let Some(offer) = case.offer {
-            put(text, format_args!("{} is for {}", offer.class.name, offer.class.applies));
+        if let Some(Fitting { asked, is_for, .. }) = fitting(case) {
+            put(text, format_args!("{asked} is for {is_for}"));
         }
     }),
-    words: Phrase::By(agree_class_of_size),
-    brief: Phrase::By(agree_class_of_size),
+    words: Phrase::By(agree_what_fits),
+    brief: Phrase::By(agree_what_fits),
     ..row(Key::ClassOfAnotherSize)
 };
 
-/// The class that the document of the class asked for has for the size, where it is another one.
-fn class_of_size(case: &Case<'_>) -> Option<&'static CoatClass> {
-    let (asked, part) = (case.offer?, case.part?);
-    let by_size = [&document::ASTM_A153, &document::ASTM_F2329].contains(&asked.class.document);
-    if asked.choice != Choice::Asked || !by_size {
-        return None;
-    }
-    let thread = part.thread?;
-    let washer = part::thickness_of_washer(part.kind, thread);
-    let of_size = class::of_size(class::of(asked.class.document), thread.diameter(), washer)?;
-    (of_size.name != asked.class.name).then_some(of_size)
+/// What fits the part, where a class or a document for others was asked for.
+struct Fitting {
+    take: &'static str,
+    asked: &'static str,
+    is_for: &'static str,
+    source: Source,
 }
 
-fn agree_class_of_size(case: &Case<'_>, _: Says, text: &mut String) {
-    if let (Some(of_size), Some(asked)) = (class_of_size(case), case.offer) {
-        put(text, format_args!("agree “{}” instead of “{}”", of_size.name, asked.class.name));
+fn fitting(case: &Case<'_>) -> Option<Fitting> {
+    let (class, part) = (case.offer?.class, case.part?);
+    let thread = part.thread?;
+    let is_forming = part.kind.threaded() == Threaded::Forming;
+    let is_inch = part.kind.has_mate() && !thread.is_metric();
+    let (take, source) = match class.document {
+        of if of == &document::ISO_10684 && is_forming => (&document::ISO_1461, iso_10684::SCOPE),
+        of if of == &document::ISO_10684 && is_inch => (&document::ASTM_F2329, iso_10684::SCOPE),
+        of if of == &document::ISO_4042_1999 && is_inch => (&document::ASTM_F1941, TABLE_2_SOURCE),
+        of if of == &document::ASTM_A153 || of == &document::ASTM_F2329 => {
+            let washer = part::thickness_of_washer(part.kind, thread);
+            let take = class::of_size(class::of(of), thread.diameter(), washer)?.name;
+            let fitting = Fitting {
+                take,
+                asked: class.name,
+                is_for: class.applies,
+                source: class.source(class.single.as_ref()?),
+            };
+            return (take != class.name && case.offer?.choice == Choice::Asked).then_some(fitting);
+        }
+        _ => return None,
+    };
+    Some(Fitting { take: take.name, asked: class.document.name, is_for: "metric machine threads", source })
+}
+
+fn agree_what_fits(case: &Case<'_>, _: Says, text: &mut String) {
+    if let Some(Fitting { take, asked, .. }) = fitting(case) {
+        put(text, format_args!("agree “{take}” instead of “{asked}”"));
     }
 }
 

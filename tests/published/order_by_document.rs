@@ -51,6 +51,20 @@ fn no_class_is_chosen_that_leaves_little_thread() {
     hold(&[("7/8-9 x 6 A193 B7M stud mech galv C5 10 years", says, "of the thread left")]);
 }
 
+/// ISO 10684 and ISO 4042, Table 2, are for metric threads; screws that form their thread in wood or sheet have none.
+#[test]
+fn a_document_for_metric_threads_is_agreed_on_others() {
+    hold(&[
+        ("1/2-13 x 3 hex bolt A449, ISO 10684", "agree “ASTM F2329", ""),
+        ("1/2-13 nut grade 5, ISO 10684", "agree “ASTM F2329", ""),
+        ("1/2-13 x 3 hex bolt grade 5, ISO 4042 8 µm", "agree “ASTM F1941", ""),
+        ("10 x 100 wood screw HDG", "hot-dip to ISO 1461", "10684"),
+        ("10 x 100 wood screw ISO 10684", "agree “ISO 1461", ""),
+        ("M12 x 40 hex bolt 8.8 ISO 10684", "hot-dip to ISO 10684", "“"),
+        ("M12 x 40 hex bolt 8.8 F2329", "hot-dip to F2329", "“"),
+    ]);
+}
+
 /// ISO 10684, 5: baths of 455 to 480 °C, none of 480 to 530 °C, and no high-temperature bath for 10.9 from M27.
 #[test]
 fn the_usual_bath_is_the_nearest_change() {
