@@ -153,6 +153,7 @@ impl Load {
             kind: piece.kind,
             thread: Some(piece.designation.thread),
             bolt_class: Some(usual_class(piece.designation.thread)),
+            is_class_written: false,
             nut_class: None,
             quantity: None,
             length: piece.shape.overall_length(),

@@ -26,7 +26,7 @@ use crate::steel::tempering::{self, Dip, Effect, Temper};
 use crate::steel::{Grade, Level, State, Steel};
 use crate::table::{Refusal, en_14399};
 use crate::thread::pair::{Found, Room, Search};
-use crate::thread::{Thread, coat_room};
+use crate::thread::{Thread, ToleranceClass, coat_room};
 
 /// The judgement on an order line.
 #[derive(Debug, Clone)]
@@ -460,6 +460,7 @@ fn item(
             kind,
             thread: line.thread,
             bolt_class: bolt_class(line),
+            is_class_written: line.class.is_some_and(ToleranceClass::is_bolt),
             nut_class: nut_class(line),
             quantity: line.quantity.and_then(|sets| sets.checked_mul(per_set)),
             length,

@@ -60,6 +60,8 @@ pub struct Part {
     pub thread: Option<Thread>,
     /// The class of the bolt of its pair, where the thread is known.
     pub bolt_class: Option<ToleranceClass>,
+    /// Whether that class was written.
+    pub is_class_written: bool,
     /// The class of the nut of its pair, if it was written.
     pub nut_class: Option<ToleranceClass>,
     /// Number of pieces, if anybody said.
@@ -96,6 +98,7 @@ impl Part {
             kind: part::Kind::HexBolt,
             thread: Some(thread),
             bolt_class: Some(bolt_class),
+            is_class_written: false,
             nut_class,
             quantity: None,
             length: None,

@@ -9,6 +9,7 @@ use crate::source::{Sourced, common_practice, document};
 use crate::steel::Grade;
 use crate::table::{iso_4042_threads, practice};
 use crate::thread::ToleranceClass;
+use crate::thread::class::BoltPosition;
 use crate::thread::fit::{Assembly, GROWTH, LEAST_OVERLAP, keeps_enough};
 use crate::thread::overtap::Allowance;
 use crate::thread::pair::{DEEP_OVERLAP, Found, INSIDE_SHARE, Mated, Room};
@@ -111,6 +112,9 @@ pub static ASSEMBLES: Rule = Rule {
             put(text, format_args!("agree {whom}, {left} of the thread left"));
         }
         Some(Found::Binds(_)) => text.push_str("prove the fit of a trial lot with its nuts"),
+        Some(Found::Takes(mated)) if is_beyond_classes(case, mated.pair.room) => {
+            text.push_str("agree the thread");
+        }
         Some(Found::Takes(mated)) if matches!(mated.pair.room, Room::Tapped(Allowance::Own(_))) => {
             text.push_str(if case.is_for_a_tapped_hole() { "agree the hole" } else { "agree the nuts" });
         }
@@ -175,14 +179,18 @@ pub static OTHER_PART: Rule = Rule {
     ..row(Key::OtherFit)
 };
 
-/// A nut of a class that was written, and that does not take the coat.
+/// A nut or a bolt of a class that was written, and that does not take the coat.
 pub static WRITTEN_NUT: Rule = Rule {
     source: common_practice("a class that was written is changed by agreement only"),
     when: When::If(|case| instead(case).is_some()),
     says: |_| Says::condition(),
     why: Phrase::By(|case, _, text| {
-        if let Some((_, written)) = instead(case) {
-            let what = if case.is_for_a_tapped_hole() { "hole" } else { "nut" };
+        if let Some((room, written)) = instead(case) {
+            let what = match room {
+                Room::Bolt(_) | Room::Smaller(_) => "bolt",
+                _ if case.is_for_a_tapped_hole() => "hole",
+                _ => "nut",
+            };
             put(text, format_args!("a {written} {what} does not take this coat"));
         }
     }),
@@ -233,16 +241,34 @@ pub static MATING: Rule = Rule {
     ..row(Key::Mating)
 };
 
-/// The room that takes the coat in a nut, and the class that was written instead.
+/// The room that takes the coat, in a nut or on a bolt, and the class that was written instead.
 fn instead(case: &Case<'_>) -> Option<(Room, ToleranceClass)> {
-    let written = case.part?.nut_class?;
-    let room = case.mated()?.pair.room;
-    (matches!(room, Room::NutG | Room::Tapped(_)) && room != Room::of_nut(written)).then_some((room, written))
+    let (part, room) = (case.part?, case.mated()?.pair.room);
+    let written = match room {
+        Room::Bolt(_) | Room::Smaller(_) => {
+            part.bolt_class.filter(|_| part.is_class_written && is_of_a_class_with_room(case))
+        }
+        Room::NutG | Room::Tapped(_) => part.nut_class.filter(|written| room != Room::of_nut(*written)),
+        Room::Ordered => None,
+    };
+    Some((room, written?))
+}
+
+/// Whether the part is a metric bolt of a class with room for a coat, g, f or e: one without is given it by its maker.
+fn is_of_a_class_with_room(case: &Case<'_>) -> bool {
+    case.part.filter(|part| !part.kind.is_nut()).is_some_and(
+        |part| matches!(part.bolt_class, Some(ToleranceClass::Bolt(class)) if class.position != BoltPosition::H),
+    )
+}
+
+/// Whether nobody wrote the class of a bolt that is made smaller than any class of ISO 4042.
+fn is_beyond_classes(case: &Case<'_>, room: Room) -> bool {
+    matches!(room, Room::Smaller(_)) && is_of_a_class_with_room(case) && instead(case).is_none()
 }
 
 fn instead_in_words(case: &Case<'_>, _: Says, text: &mut String) {
     let Some((room, written)) = instead(case) else { return };
-    if case.is_for_a_tapped_hole() {
+    if case.is_for_a_tapped_hole() && !matches!(room, Room::Bolt(_) | Room::Smaller(_)) {
         let how = match room {
             Room::Tapped(allowance) => over_in_words(case, allowance),
             _ => "to 6G".to_owned(),
@@ -258,7 +284,9 @@ fn instead_in_words(case: &Case<'_>, _: Says, text: &mut String) {
         Room::Tapped(Allowance::A563) => "a nut tapped over by ASTM A563".to_owned(),
         Room::Tapped(Allowance::Own(by)) => worded(format_args!("a nut tapped over by {}", case.size(by, 3))),
         Room::Tapped(published) => published.to_string(),
-        Room::NutG | Room::Ordered | Room::Bolt(_) | Room::Smaller(_) => "6G".to_owned(),
+        Room::Bolt(position) => worded(format_args!("a bolt 6{}", position.letter())),
+        Room::Smaller(by) => worded(format_args!("a thread {} smaller", case.size(by, 3))),
+        Room::NutG | Room::Ordered => "6G".to_owned(),
     };
     put(text, format_args!("agree {other} instead of the {written} ordered"));
 }
@@ -329,7 +357,8 @@ pub fn room_in_words(case: &Case<'_>, room: Room) -> String {
             by = case.size(by, 3)
         )),
         Room::Smaller(by) => worded(format_args!(
-            "have the thread made smaller by {} on the diameter before the coat",
+            "{} the thread made smaller by {} on the diameter before the coat",
+            if is_beyond_classes(case, room) { "agree with its maker" } else { "have" },
             case.size(by, 3)
         )),
         Room::Tapped(allowance) => {

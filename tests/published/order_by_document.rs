@@ -65,6 +65,24 @@ fn a_document_for_metric_threads_is_agreed_on_others() {
     ]);
 }
 
+/// ISO 4042:1999, Table 2: P = 2 takes 8, 12 and 15 µm as g, f and e; no class of M16 takes 30 µm. A class that is
+/// written is changed by agreement, and one without allowance is given its room by its maker.
+#[test]
+fn the_class_of_a_plated_bolt_is_changed_by_agreement() {
+    let m16 = |rest: &str| format!("M16 x 60 8.8 hex bolt electroplated C3 10 years {rest}");
+    let [e30, free30, g12, f12] = ["30 µm 6e", "30 µm", "12 µm 6g", "12 µm 6f"].map(m16);
+    hold(&[
+        (&e30, "agree a thread 0.070 mm smaller instead of the 6e ordered", "To agree"),
+        (&free30, "To agree: the thread", "Nothing to prove"),
+        (&g12, "agree a bolt 6e instead of the 6g ordered", ""),
+        (&f12, "Take electroplated, ISO 4042, 12 µm.", "agree"),
+        ("M12 x 40 8.8 hex bolt electroplated 12 µm, 6g", "nuts 6G", "agree"),
+        ("M12 x 40 8.8 hex bolt electroplated 12 µm, 6h", "a smaller thread before the coat", "agree"),
+        ("M12 nut class 8 electroplated 20 µm", "the mating bolt made smaller", "agree"),
+        ("1/4-20 x 3 grade 5 F1941 Fe/Zn 8, 2A", "a smaller thread before the coat", "agree"),
+    ]);
+}
+
 /// ISO 10684, 5: baths of 455 to 480 °C, none of 480 to 530 °C, and no high-temperature bath for 10.9 from M27.
 #[test]
 fn the_usual_bath_is_the_nearest_change() {

@@ -31,7 +31,7 @@ fn the_room_is_asked_of_whoever_makes_it() {
             Electroplated,
             HexBolt,
             Room::Smaller(Length::from_mm(0.1)),
-            "have the thread made smaller by 0.100 mm on the diameter before the coat",
+            "agree with its maker the thread made smaller by 0.100 mm on the diameter before the coat",
         ),
         (
             Electroplated,
