@@ -284,8 +284,7 @@ fn instead_in_words(case: &Case<'_>, _: Says, text: &mut String) {
         Room::Tapped(Allowance::A563) => "a nut tapped over by ASTM A563".to_owned(),
         Room::Tapped(Allowance::Own(by)) => worded(format_args!("a nut tapped over by {}", case.size(by, 3))),
         Room::Tapped(published) => published.to_string(),
-        Room::Bolt(position) => worded(format_args!("a bolt 6{}", position.letter())),
-        Room::Smaller(by) => worded(format_args!("a thread {} smaller", case.size(by, 3))),
+        Room::Bolt(_) | Room::Smaller(_) => "a smaller thread".to_owned(),
         Room::NutG | Room::Ordered => "6G".to_owned(),
     };
     put(text, format_args!("agree {other} instead of the {written} ordered"));

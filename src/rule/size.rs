@@ -6,7 +6,7 @@ use crate::part::{self, Form, Threaded};
 use crate::process::Process::{Electroplated, HotDip};
 use crate::quantity::{Length, Quantity, unit};
 use crate::sentence::put;
-use crate::source::{Source, common_practice, document};
+use crate::source::{Document, Source, common_practice, document};
 use crate::table::hotdip_process::LEAST_THREAD;
 use crate::table::iso_4042_threads::TABLE_2_SOURCE;
 use crate::table::iso_10684;
@@ -142,29 +142,35 @@ struct Fitting {
 }
 
 fn fitting(case: &Case<'_>) -> Option<Fitting> {
-    let (class, part) = (case.offer?.class, case.part?);
-    let thread = part.thread?;
+    let (offer, part) = (case.offer?, case.part?);
+    let (class, thread) = (offer.class, part.thread?);
+    let of = class.document;
     let is_forming = part.kind.threaded() == Threaded::Forming;
     let is_inch = part.kind.has_mate() && !thread.is_metric();
-    let (take, source) = match class.document {
-        of if of == &document::ISO_10684 && is_forming => (&document::ISO_1461, iso_10684::SCOPE),
-        of if of == &document::ISO_10684 && is_inch => (&document::ASTM_F2329, iso_10684::SCOPE),
-        of if of == &document::ISO_4042_1999 && is_inch => (&document::ASTM_F1941, TABLE_2_SOURCE),
-        of if of == &document::ASTM_A153 || of == &document::ASTM_F2329 => {
-            let washer = part::thickness_of_washer(part.kind, thread);
-            let take = class::of_size(class::of(of), thread.diameter(), washer)?.name;
-            let fitting = Fitting {
-                take,
-                asked: class.name,
-                is_for: class.applies,
-                source: class.source(class.single.as_ref()?),
-            };
-            return (take != class.name && case.offer?.choice == Choice::Asked).then_some(fitting);
-        }
-        _ => return None,
-    };
-    Some(Fitting { take: take.name, asked: class.document.name, is_for: "metric machine threads", source })
+    let metric = FOR_METRIC.iter().find(|(asked, ..)| *asked == of);
+    if let Some((_, inch, forming, source)) = metric {
+        let take = if is_inch { inch } else { forming.as_ref().filter(|_| is_forming)? };
+        return Some(Fitting {
+            take: take.name,
+            asked: of.name,
+            is_for: "metric machine threads",
+            source: *source,
+        });
+    }
+    if offer.choice != Choice::Asked || ![&document::ASTM_A153, &document::ASTM_F2329].contains(&of) {
+        return None;
+    }
+    let washer = part::thickness_of_washer(part.kind, thread);
+    let take = class::of_size(class::of(of), thread.diameter(), washer)?.name;
+    let source = class.source(class.single.as_ref()?);
+    (take != class.name).then_some(Fitting { take, asked: class.name, is_for: class.applies, source })
 }
+
+/// What is for metric threads, what is for inch ones instead, and for screws that form their own.
+static FOR_METRIC: [(&Document, &Document, Option<&Document>, Source); 2] = [
+    (&document::ISO_10684, &document::ASTM_F2329, Some(&document::ISO_1461), iso_10684::SCOPE),
+    (&document::ISO_4042_1999, &document::ASTM_F1941, None, TABLE_2_SOURCE),
+];
 
 fn agree_what_fits(case: &Case<'_>, _: Says, text: &mut String) {
     if let Some(Fitting { take, asked, .. }) = fitting(case) {

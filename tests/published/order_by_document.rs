@@ -72,9 +72,13 @@ fn the_class_of_a_plated_bolt_is_changed_by_agreement() {
     let m16 = |rest: &str| format!("M16 x 60 8.8 hex bolt electroplated C3 10 years {rest}");
     let [e30, free30, g12, f12] = ["30 µm 6e", "30 µm", "12 µm 6g", "12 µm 6f"].map(m16);
     hold(&[
-        (&e30, "agree a thread 0.070 mm smaller instead of the 6e ordered", "To agree"),
+        (
+            &e30,
+            "a smaller thread before the coat. First agree a smaller thread instead of the 6e ordered",
+            "To agree",
+        ),
         (&free30, "To agree: the thread", "Nothing to prove"),
-        (&g12, "agree a bolt 6e instead of the 6g ordered", ""),
+        (&g12, "bolt 6e before plating. First agree a smaller thread instead of the 6g ordered", ""),
         (&f12, "Take electroplated, ISO 4042, 12 µm.", "agree"),
         ("M12 x 40 8.8 hex bolt electroplated 12 µm, 6g", "nuts 6G", "agree"),
         ("M12 x 40 8.8 hex bolt electroplated 12 µm, 6h", "a smaller thread before the coat", "agree"),
