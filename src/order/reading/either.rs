@@ -454,7 +454,8 @@ fn is_any_zinc(line: &Line, at: usize) -> bool {
 
 /// Words that people use of more than one process.
 pub(super) fn may_be(text: &str) -> &'static [Process] {
-    match lower(text).as_str() {
+    let word = lower(text);
+    match lexicon::without_ending(&word).unwrap_or(&word) {
         word if lexicon::ZINC_OF_ALL.contains(&word) => &Process::ALL,
         word if lexicon::GALVANIZED_OF_TWO.contains(&word) => &[Process::HotDip, Process::Mechanical],
         _ => &[],

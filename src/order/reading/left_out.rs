@@ -308,14 +308,20 @@ fn is_the_only_finish(line: &mut Line, at: usize, text: &str) -> bool {
         return false;
     }
     let behind = line.end(at).and_then(|end| text.get(end..)).unwrap_or_default();
-    let is_asked =
-        token::words(behind).next().is_some_and(|word| lexicon::ASKED_FOR.contains(&lower(word).as_str()));
+    // `HDG was requested but is not needed`: perhaps no more.
+    let mut behind =
+        token::words(behind.split(['.', ';']).next().unwrap_or_default()).take(WORDS_BEHIND).map(lower);
+    let is_asked = behind.next().is_some_and(|word| lexicon::ASKED_FOR.contains(&word.as_str()))
+        && behind.all(|word| !lexicon::UNDOES.contains(&word.as_str()));
     if !is_asked {
         line.not(old, WANTED);
     }
     line.binds(at);
     true
 }
+
+/// So many words behind a finish in the past are looked at.
+const WORDS_BEHIND: usize = 8;
 
 /// `changed from zinc plated to HDG`: the first of the two is not wanted.
 fn from_one_to_another(line: &mut Line, from: usize) {

@@ -294,6 +294,19 @@ pub fn is_noun(word: &str) -> bool {
     })
 }
 
+/// `feuerverzinkte Schrauben`, `mit verzinkten Muttern`, `schwarze Schrauben`: the word as it stands by itself.
+pub fn without_ending(word: &str) -> Option<&str> {
+    let stem = ["e", "en", "er", "es"].iter().find_map(|ending| word.strip_suffix(ending));
+    let is_finish = |stem: &str| stem.ends_with("verzinkt") || OF_NO_ZINC.contains(&stem);
+    stem.filter(|stem| is_finish(stem) && knows(stem))
+}
+
+/// Whether a word by itself is a name of a part.
+pub fn is_a_name(word: &str) -> bool {
+    let is_one = |phrase: &Phrase| phrase.words.len() == 1 && matches!(phrase.means, Word::Part(_));
+    PHRASES.of(word).iter().any(is_one) || names_a_part(word)
+}
+
 /// Nouns of parts, as words that nobody knows end in them: `Leitplankenschrauben`.
 const ENDS: &[&str] = &[
     "schraube",
@@ -548,10 +561,11 @@ fn is_no_unit(chain: &Chain<'_>, at: usize, end: usize) -> bool {
         Some("j") => false,
         _ => return false,
     };
-    // A number with a point that is a class of bolts.
+    // A number with a point that is a class of bolts; `4.6 y` by itself, and `for 6.8 y`, are years.
+    let is_apart = chain.word(at) != Some("j") && chain.word(end).is_none() && chain.digits(end).is_none();
     let number = chain.before(at).and_then(|last| chain.tokens().get(last.checked_sub(2)?..=last));
     let text: String = number.unwrap_or_default().iter().map(|token| token.text).collect();
-    binds || DOTTED.contains(&text.replace(',', ".").as_str())
+    binds || !is_apart && DOTTED.contains(&text.replace(',', ".").as_str())
 }
 
 /// The place behind a phrase, if it stands here.

@@ -15,7 +15,9 @@ pub(super) fn mend(chain: &mut Chain<'_>) {
         .zip(chain.tokens())
         .filter(|(_, token)| token.sort == Sort::Word)
         .filter_map(|(at, token)| {
-            Some((at, meant(&token.lower).or_else(|| without_ending(&token.lower))?.to_owned()))
+            let whole = meant(&token.lower)
+                .or_else(|| lexicon::without_ending(&token.lower).filter(|_| is_of_the_part(chain, at)));
+            Some((at, whole?.to_owned()))
         })
         .collect();
     for (at, word) in meant {
@@ -35,12 +37,19 @@ fn whole_screw(word: &str) -> Option<String> {
     (lexicon::knows(&whole) || word.len() >= SHORTEST_NAME).then_some(whole).filter(|_| !lexicon::knows(word))
 }
 
-/// `feuerverzinkte Schrauben`, `mit verzinkten Muttern`, `schwarze Schrauben`: the word as it stands by itself.
-fn without_ending(word: &str) -> Option<&str> {
-    let stem = ["e", "en", "er", "es"].iter().find_map(|ending| word.strip_suffix(ending));
-    let is_finish = |stem: &str| stem.ends_with("verzinkt") || lexicon::OF_NO_ZINC.contains(&stem);
-    stem.filter(|stem| is_finish(stem) && lexicon::knows(stem))
+/// Whether a word in front of a name is said of the part: `für verzinkte Gitterroste` and `schwarze Kappen` are of other
+/// things, and of `keine verzinkten Muttern` nobody knows whether there are others. Words that nobody knows may stand between.
+fn is_of_the_part(chain: &Chain<'_>, at: usize) -> bool {
+    let behind = std::iter::successors(Some(chain.after(at)), |at| Some(chain.after(*at)));
+    let mut words = behind.map_while(|at| chain.word(at)).take(FARTHEST);
+    let next = words.find(|word| lexicon::is_a_name(word) || lexicon::knows(word));
+    let front = chain.before(at).and_then(|before| chain.word(before));
+    next.is_some_and(lexicon::is_a_name)
+        && front.is_none_or(|word| !["kein", "keine", "keinen", "ohne", "geen", "zonder"].contains(&word))
 }
+
+/// So many words behind a finish are looked at for the name of its part.
+const FARTHEST: usize = 4;
 
 /// The word for a process that a word is taken for: one letter in six may be wrong, too many, missing, or change places with
 /// its neighbour. The ends stand, for `mechanics` and `electroplater` are words of their own.

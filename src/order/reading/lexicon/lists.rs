@@ -305,8 +305,20 @@ pub const WHITWORTH: &[&str] = &["bsw", "bsf", "whitworth"];
 pub const LONG: &[&str] = &["long", "lang", "lange", "langen"];
 
 /// A length beside such a word is that of the thread.
-pub const OF_THREADS: &[&str] =
-    &["thread", "threads", "threaded", "thrd", "thd", "thds", "threading", "gewinde", "gewindelänge"];
+pub const OF_THREADS: &[&str] = &[
+    "thread",
+    "threads",
+    "threaded",
+    "thrd",
+    "thd",
+    "thds",
+    "threading",
+    "gewinde",
+    "gewindelänge",
+    "rosca",
+    "filetage",
+    "draad",
+];
 
 /// Has numbers with a point, so that none of them is a class.
 pub const HAVE_POINTS: &[&str] =

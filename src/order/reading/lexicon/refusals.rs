@@ -333,6 +333,10 @@ pub const IS_SO: &[&str] = &[
 pub const ASKED_FOR: &[&str] =
     &["requested", "specified", "required", "asked", "ordered", "wanted", "called", "quoted"];
 
+/// Behind what somebody wanted once: perhaps it is wanted no more.
+pub const UNDOES: &[&str] =
+    &["but", "no", "not", "now", "until", "last", "too", "earlier", "originally", "cancelled", "canceled"];
+
 /// Between what is refused and what is wanted instead: `not to F2329 but A153`.
 pub const BUT: &[&str] =
     &["but", "rather", "yet", "sondern", "aber", "jedoch", "doch", "maar", "mais", "sino"];
