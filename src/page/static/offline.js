@@ -38,13 +38,5 @@ if ("serviceWorker" in navigator && self === top) {
     // Where a browser keeps nothing, the page needs its host on each visit; only a network comes back.
     if (problem instanceof TypeError) again();
   });
-  // It fetches every file of the page once more: behind the start of the program, which waits for them
-  // itself. A page whose program does not start needs a new version most: it asks a while after loading.
-  let begun = false;
-  const begin = () => {
-    if (!begun) keep();
-    begun = true;
-  };
-  addEventListener("TrunkApplicationStarted", begin);
-  addEventListener("load", () => setTimeout(begin, 3000));
+  keep();
 }
