@@ -97,7 +97,7 @@ pub struct Pairing {
     pub sizes: Sizes,
     /// The nut that is recommended, or the least that will do.
     pub nut: Nut,
-    /// Others that the same document lets stand for it.
+    /// Others that the same document lets stand for it, or another that the table names.
     pub also: &'static [Nut],
     /// The washer, where the document names one.
     pub washer: Option<Washer>,

@@ -23,7 +23,8 @@ const OVER: Source = document::ASTM_A563.memory("nuts for SAE J429 bolts, proof 
 /// The rows; SAE J995 gives no load for nuts tapped over, so that those are of ASTM A563. A grade comes first with the row that says most of its finish.
 ///
 /// A563 DH, and with it A194 2H, proves more than each nut that it stands in for, and ASTM A563 has it on A307 and
-/// A449, which grades 2 and 5 are like, and ASTM A354 on BD, which grade 8 is like (Appendix X1; A354, 1.3).
+/// A449, which grades 2 and 5 are like, and ASTM A354 on BD, which grade 8 is like (Appendix X1; A354, 1.3). That a grade takes what
+/// its like takes is ours.
 pub static ROWS: &[Pairing] = &[
     row(J429Grade1, ZincCoated, A563_A, &[j995(Grade2), HEX_DH, HEAVY_DH], OVER),
     row(J429Grade1, Any, j995(Grade2), &[A563_A, HEX_DH, HEAVY_DH], MEMORY),

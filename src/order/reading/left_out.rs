@@ -9,9 +9,10 @@ use super::{Became, Piece};
 use crate::part::Kind;
 use crate::quantity::letters::lower;
 use ahead::{ahead, heads, reaches_over};
-use before::{WANTED, before, begs, is_of_unknown, is_said_of_the_stretch_before, not_tapped_over};
+use before::{before, begs, is_of_unknown, is_said_of_the_stretch_before, not_tapped_over};
 use condition::on_a_condition;
 use doubt::in_doubt;
+use formerly::formerly;
 pub(super) use lubricant::not_lubricated;
 pub(super) use of_parts::forbids_so;
 use stock::{IN_STOCK, in_stock, is_in_stock};
@@ -24,6 +25,7 @@ mod before;
 mod clause;
 mod condition;
 mod doubt;
+mod formerly;
 mod lubricant;
 mod mate;
 mod of_parts;
@@ -138,11 +140,7 @@ pub(super) fn settle(line: &mut Line, text: &str, unknown: &[Piece]) {
             }
             // `8.8, not plated, nor HDG`.
             Some(What::Or) if is_nor(line, at, says_neither) => ahead(line, at, text, false),
-            Some(What::Was) if is_the_only_finish(line, at, text) => {}
-            Some(What::Was) if stands_behind_a_finish(line, at) && !is_of_the_next(line, at, text) => {
-                before(line, at, text);
-            }
-            Some(What::Was) => ahead(line, at, text, false),
+            Some(What::Was) => formerly(line, at, text),
             Some(What::Instead) if may_be(line, at, text) => instead_of_none(line, at, MAY_INSTEAD),
             Some(What::Instead) => until_now(line, at),
             Some(What::Polite) if says_now(line, at) => until_now(line, at),
@@ -277,51 +275,6 @@ fn says_now(line: &Line, at: usize) -> bool {
 pub(super) fn is_finish(what: &What) -> bool {
     matches!(what, What::Process(..) | What::Coat(_) | What::Other(_) | What::Zinc(..))
 }
-
-/// `HDG was quoted`.
-fn stands_behind_a_finish(line: &Line, at: usize) -> bool {
-    line.before(at).and_then(|before| line.what(before)).is_some_and(is_finish)
-}
-
-/// `HDG (was: plated)`: the finish behind the word is the old one.
-fn is_of_the_next(line: &Line, at: usize, text: &str) -> bool {
-    let next = line.behind(at).filter(|next| line.what(*next).is_some_and(is_finish));
-    let Some(behind) = next.and_then(|next| line.between(text, at, next)) else { return false };
-    // `HDG (was originally plated)`; `plated was wrong HDG is right`.
-    let opens =
-        line.before(at).and_then(|before| line.between(text, before, at)).is_some_and(|it| it.ends_with('('));
-    behind.chars().all(|c| matches!(c, ' ' | ':') || opens && c.is_alphabetic())
-}
-
-/// `HDG was requested`, `formerly HDG`: of a finish in the past, with no other in the line, nobody knows whether it is wanted
-/// still, but where somebody wanted it. True where this settled it.
-fn is_the_only_finish(line: &mut Line, at: usize, text: &str) -> bool {
-    let is_behind = stands_behind_a_finish(line, at) && !is_of_the_next(line, at, text);
-    let old = if is_behind { line.before(at) } else { line.said_behind(at) };
-    let Some(old) = old.filter(|old| line.what(*old).is_some_and(is_finish)) else { return false };
-    let has_another = line.items.iter().enumerate().any(|(other, item)| {
-        other != old && item.is_free() && is_finish(&item.what) && line.what(old) != Some(&item.what)
-    });
-    // `used to be HDG`: it is so no longer.
-    let is_over = line.items.get(at).is_some_and(|item| lower(&item.text).starts_with("used"));
-    if has_another || is_over {
-        return false;
-    }
-    let behind = line.end(at).and_then(|end| text.get(end..)).unwrap_or_default();
-    // `HDG was requested but is not needed`: perhaps no more.
-    let mut behind =
-        token::words(behind.split(['.', ';']).next().unwrap_or_default()).take(WORDS_BEHIND).map(lower);
-    let is_asked = behind.next().is_some_and(|word| lexicon::ASKED_FOR.contains(&word.as_str()))
-        && behind.all(|word| !lexicon::UNDOES.contains(&word.as_str()));
-    if !is_asked {
-        line.not(old, WANTED);
-    }
-    line.binds(at);
-    true
-}
-
-/// So many words behind a finish in the past are looked at.
-const WORDS_BEHIND: usize = 8;
 
 /// `changed from zinc plated to HDG`: the first of the two is not wanted.
 fn from_one_to_another(line: &mut Line, from: usize) {

@@ -561,7 +561,7 @@ fn is_no_unit(chain: &Chain<'_>, at: usize, end: usize) -> bool {
         Some("j") => false,
         _ => return false,
     };
-    // A number with a point that is a class of bolts; `4.6 y` by itself, and `for 6.8 y`, are years.
+    // A number with a point that is a class of bolts; `4.6 y` with nothing behind it are years.
     let is_apart = chain.word(at) != Some("j") && chain.word(end).is_none() && chain.digits(end).is_none();
     let number = chain.before(at).and_then(|last| chain.tokens().get(last.checked_sub(2)?..=last));
     let text: String = number.unwrap_or_default().iter().map(|token| token.text).collect();

@@ -289,10 +289,6 @@ fn is_bound(line: &Line, at: Option<usize>) -> bool {
     })
 }
 
-/// Words in front of a number that is a temperature, or that of a document.
-const OWN: &[&str] =
-    &["at", "bei", "spec", "to spec", "acc", "acc to", "according to", "as per", "iaw", "nach", "gem"];
-
 /// Whether the word in front of a place has its temperature in front: `460 C bath 500`.
 fn has_a_temperature(line: &Line, at: usize) -> bool {
     let front = line.before(at).and_then(|word| line.before(word));
@@ -342,7 +338,8 @@ fn may_be_something_else(line: &Line, scopes: &Scopes, at: usize, number: u64) -
         Some(What::Filler) => {
             let word = line.before(at).and_then(|before| line.items.get(before)).map(|it| lower(&it.text));
             let counts = |behind| matches!(line.what(behind), Some(What::Part(_) | What::Thread(_)));
-            let owns = word.is_some_and(|word| OWN.contains(&word.trim_end_matches(['.', ':'])))
+            let owns = word
+                .is_some_and(|word| lexicon::OWN_A_TEMPERATURE.contains(&word.trim_end_matches(['.', ':'])))
                 && !line.behind(at).is_some_and(counts);
             number < 100 || is_bound(line, line.before(at)) || owns
         }

@@ -189,33 +189,32 @@ fn weights(line: &mut Line, scopes: &Scopes, text: &str, unknown: &[Range<usize>
 fn is_of_a_thing(text: &str, weight: Range<usize>) -> bool {
     /// So many letters beside a weight are looked at.
     const NEAR: usize = 32;
-    const METALS: &[&str] = &["zinc", "zink", "copper", "tin", "glass", "steel"];
     let (front, behind) = token::near(text, weight, NEAR);
     let (front, behind) = (lower(front), lower(behind));
     let ends = |c: char| c != ' ' && !c.is_alphabetic();
     let is_one = |word: &str| lexicon::NO_PARTS.contains(&word);
     let next = said(behind.split(ends).next().unwrap_or_default());
     let of_it = match next.as_slice() {
-        [metal, thing, rest @ ..] if METALS.contains(metal) => Some((thing, rest.first())),
+        [metal, thing, rest @ ..] if lexicon::WHAT_THINGS_ARE_OF.contains(metal) => {
+            Some((thing, rest.first()))
+        }
         [thing, rest @ ..] => Some((thing, rest.first())),
         [] => None,
     };
     let is_name = |noun: &&str| lexicon::is_noun(noun) || noun.starts_with("galv");
     of_it.is_some_and(|(thing, noun)| is_one(thing) && !noun.is_some_and(is_name))
         || match said(front.rsplit(ends).next().unwrap_or_default()).as_slice() {
-            [.., within, thing] => is_one(thing) && !WITHIN.contains(within),
+            [.., within, thing] => is_one(thing) && !lexicon::WITHIN.contains(within),
             [thing] => is_one(thing),
             [] => false,
         }
 }
 
-/// In front of what parts are in, on or for.
-const WITHIN: &[&str] = &["in", "for", "on", "into", "per", "für", "auf", "en", "pour", "para", "dans"];
-
 /// The words that somebody knows: the others say nothing of what is weighed.
 fn said(text: &str) -> Vec<&str> {
-    let is_known =
-        |word: &&str| lexicon::NO_PARTS.contains(word) || WITHIN.contains(word) || lexicon::knows(word);
+    let is_known = |word: &&str| {
+        lexicon::NO_PARTS.contains(word) || lexicon::WITHIN.contains(word) || lexicon::knows(word)
+    };
     token::words(text).filter(is_known).collect()
 }
 

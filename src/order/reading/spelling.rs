@@ -3,7 +3,7 @@
 //! a name.
 
 use super::items::Line;
-use super::lexicon;
+use super::lexicon::{self, Word};
 use super::token::{self, Chain, Sort};
 use super::what::What;
 use super::{Piece, either};
@@ -44,8 +44,7 @@ fn is_of_the_part(chain: &Chain<'_>, at: usize) -> bool {
     let mut words = behind.map_while(|at| chain.word(at)).take(FARTHEST);
     let next = words.find(|word| lexicon::is_a_name(word) || lexicon::knows(word));
     let front = chain.before(at).and_then(|before| chain.word(before));
-    next.is_some_and(lexicon::is_a_name)
-        && front.is_none_or(|word| !["kein", "keine", "keinen", "ohne", "geen", "zonder"].contains(&word))
+    next.is_some_and(lexicon::is_a_name) && !front.is_some_and(|word| lexicon::means(word, Word::Without))
 }
 
 /// So many words behind a finish are looked at for the name of its part.

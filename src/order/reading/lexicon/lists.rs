@@ -4,6 +4,16 @@
 pub const DOTTED: &[&str] =
     &["3.6", "4.6", "4.8", "5.6", "5.8", "6.6", "6.8", "6.9", "8.8", "9.8", "10.9", "12.9", "14.9"];
 
+/// What a thing with a weight that is no part is made of: `zinc powder`.
+pub const WHAT_THINGS_ARE_OF: &[&str] = &["zinc", "zink", "copper", "tin", "glass", "steel"];
+
+/// In front of what parts are in, on or for.
+pub const WITHIN: &[&str] = &["in", "for", "on", "into", "per", "für", "auf", "en", "pour", "para", "dans"];
+
+/// Words in front of a number that is a temperature, or that of a document.
+pub const OWN_A_TEMPERATURE: &[&str] =
+    &["at", "bei", "spec", "to spec", "acc", "acc to", "according to", "as per", "iaw", "nach", "gem"];
+
 /// Things with a weight that are no parts: what is in a shop, or goes into a bath or a barrel.
 pub const NO_PARTS: &[&str] = &[
     "bead",
