@@ -3,9 +3,11 @@
 use super::ahead::ahead;
 use super::before::{WANTED, before};
 use super::is_finish;
+use crate::order::reading::either::process;
 use crate::order::reading::items::Line;
 use crate::order::reading::lexicon;
 use crate::order::reading::token;
+use crate::order::reading::what::What;
 use crate::quantity::letters::lower;
 
 /// `was HDG, now plated`: the finish beside the word is not wanted. With no other finish in the line nobody knows whether
@@ -27,10 +29,17 @@ pub(super) fn formerly(line: &mut Line, at: usize, text: &str) {
     }
 }
 
-/// Whether no other finish takes the place of the old one.
+/// Whether no other finish takes the place of the old one: one of another process, or another class.
 fn is_alone(line: &Line, at: usize, old: usize) -> bool {
+    let Some(was) = line.what(old) else { return false };
+    let is_another = |other: &What| match (was, other) {
+        (What::Process(..), What::Coat(_)) | (What::Coat(_), What::Process(..)) => {
+            process(was) != process(other)
+        }
+        _ => was != other,
+    };
     let has_another = line.items.iter().enumerate().any(|(other, item)| {
-        other != old && item.is_free() && is_finish(&item.what) && line.what(old) != Some(&item.what)
+        other != old && item.is_free() && is_finish(&item.what) && is_another(&item.what)
     });
     // `used to be HDG`: it is so no longer.
     let is_over = line.items.get(at).is_some_and(|item| lower(&item.text).starts_with("used"));
