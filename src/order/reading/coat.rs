@@ -553,7 +553,11 @@ fn said(line: &mut Line) -> Vec<Said> {
                     Some(key) => (key, &[], colour(tinted)),
                     None if family == Family::Iso4042 => (usual.to_owned(), &[], Some(NO_SUCH_CODE)),
                     None => {
-                        line.not(at, format!("its document has no class of {um} µm: agree which is meant"));
+                        let why = match plated.is_empty() {
+                            true => format!("no class of {um} µm is known here for plate"),
+                            false => format!("its document has no class of {um} µm: agree which is meant"),
+                        };
+                        line.not(at, why);
                         continue;
                     }
                 }
